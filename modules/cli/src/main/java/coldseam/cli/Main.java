@@ -1,0 +1,12 @@
+package coldseam.cli;
+
+/** The command. */
+public final class Main {
+
+    private Main() {}
+
+    /** Runs the command and ends the process with its exit code. */
+    public static void main(String[] arguments) {
+        System.out.println("coldseam");
+    }
+}

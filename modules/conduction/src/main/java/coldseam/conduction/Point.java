@@ -1,0 +1,9 @@
+package coldseam.conduction;
+
+/**
+ * A point of a section's plane.
+ *
+ * @param x metres to the right; the radius in an axisymmetric section
+ * @param y metres upwards; along the axis in an axisymmetric section
+ */
+public record Point(double x, double y) {}

@@ -1,0 +1,37 @@
+package coldseam.conduction;
+
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** A temperature field on the section's last mesh, and what can be asked of it. */
+public interface TemperatureField {
+
+    /** The temperature at a point, °C; NaN outside the section. */
+    double temperatureAt(double x, double y);
+
+    /** The heat flux at a point, W/m²: its two components; NaN outside the section. */
+    double[] fluxAt(double x, double y);
+
+    /**
+     * The lines of one temperature, as polylines fit to draw.
+     *
+     * @param temperature °C
+     */
+    ImmutableList<ImmutableList<Point>> isotherm(double temperature);
+
+    /**
+     * The snapped arrangement that was solved: faces of one conductivity, not overlapping, holes cut out by the
+     * triangulation; each is a triangle of the last mesh.
+     */
+    ImmutableList<Cell> cells();
+
+    /**
+     * One triangle of the last mesh.
+     *
+     * @param region index into the section's regions
+     * @param a first corner
+     * @param b second corner
+     * @param c third corner
+     * @param error its share of the squared gap, W/(m·K) or W/K
+     */
+    record Cell(int region, Point a, Point b, Point c, double error) {}
+}

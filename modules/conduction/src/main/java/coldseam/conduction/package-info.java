@@ -1,0 +1,10 @@
+/**
+ * Steady heat conduction in 2D sections, planar and axisymmetric, with a proven interval on every thermal coupling
+ * coefficient.
+ *
+ * <p>A section is a set of painted regions of constant conductivity, environments of given temperature behind a surface
+ * resistance, and the parts of its outline that face each environment; the rest is adiabatic. Lengths are metres,
+ * conductivities W/(m·K), surface resistances m²·K/W, temperatures °C. Heat flows are positive from the environment into
+ * the section. Nothing here knows of buildings.
+ */
+package coldseam.conduction;
