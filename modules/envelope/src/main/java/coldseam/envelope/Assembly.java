@@ -1,0 +1,59 @@
+package coldseam.envelope;
+
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * A build-up of layers.
+ *
+ * @param name unique in its house
+ * @param layers inside → outside, at least one
+ * @param fasteners that pierce the insulation
+ * @param gaps in and around the insulation
+ * @param rain cooling by rain between the insulation and the membrane of an inverted roof
+ */
+public record Assembly(
+        String name,
+        ImmutableList<Layer> layers,
+        Optional<Fasteners> fasteners,
+        AirGaps gaps,
+        Optional<RainCooling> rain) {
+
+    /**
+     * Mechanical fasteners through the insulation.
+     *
+     * @param material of the shaft
+     * @param diameter m
+     * @param perSquareMetre 1/m²
+     * @param recess m, how far the head is sunk into the insulation; zero if it goes right through
+     */
+    public record Fasteners(Material material, double diameter, double perSquareMetre, double recess) {}
+
+    /** Air gaps around boards: the correction levels of ISO 6946. */
+    public enum AirGaps {
+        /** No gap bridges the insulation, or boards in two staggered layers. */
+        NONE,
+        /** Gaps bridge the insulation, no air circulates. */
+        BRIDGING,
+        /** Gaps bridge and air circulates on the warm side. */
+        CIRCULATING
+    }
+
+    /**
+     * Rain that reaches the membrane under the insulation of an inverted roof.
+     *
+     * @param precipitation mm/day in the heating season
+     * @param factor f·x, W·day/(m²·K·mm)
+     */
+    public record RainCooling(double precipitation, double factor) {}
+
+    /** Sum of the layers' thicknesses, m. */
+    public double thickness() {
+        return layers.sumOfDouble(Layer::thickness);
+    }
+
+    /** Whether some layer controls this. */
+    public boolean controls(Control control) {
+        return layers.anySatisfy(layer -> layer.controls().contains(control));
+    }
+}

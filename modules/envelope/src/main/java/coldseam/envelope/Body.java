@@ -1,0 +1,179 @@
+package coldseam.envelope;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+
+/** The shape of a house: by storeys, or by explicit surfaces. */
+public sealed interface Body {
+
+    /**
+     * Storeys stacked on one another.
+     *
+     * @param line to which line the footprints are measured
+     * @param storeys bottom → top, at least one
+     * @param base what lies under the lowest storey
+     * @param roof what lies over the top storey
+     */
+    record Storeys(FootprintLine line, ImmutableList<Storey> storeys, Base base, Roof roof) implements Body {}
+
+    /** The line a footprint was measured to. */
+    enum FootprintLine {
+        /** The inner face of the finished wall. */
+        INNER_FACE,
+        /** The outer face of the outermost structure layer: what a builder measures before insulating. */
+        STRUCTURE,
+        /** The outer face of the finished envelope. */
+        OUTER_FACE
+    }
+
+    /**
+     * One storey.
+     *
+     * @param name such as "ground floor"
+     * @param footprint a simple polygon, counterclockwise, at least three corners
+     * @param height m, floor to floor (to the top of the top ceiling's structure in the top storey)
+     * @param walls one for each side of the footprint, side i from corner i to corner i + 1
+     * @param terrace assembly of what lies open above this storey where the next is smaller; the roof's where empty
+     * @param terraceIsWalkedOn whether those parts are terraces (true) or lower roofs (false)
+     * @param overhang assembly of the floor where this storey projects over the one below
+     * @param floorThickness m, of the internal floor on which this storey stands; zero for the lowest
+     */
+    record Storey(
+            String name,
+            ImmutableList<Point2> footprint,
+            double height,
+            ImmutableList<Wall> walls,
+            Optional<String> terrace,
+            boolean terraceIsWalkedOn,
+            Optional<String> overhang,
+            double floorThickness) {}
+
+    /**
+     * One side of a storey.
+     *
+     * @param name such as "south wall, ground floor"
+     * @param assembly name; empty for a side left out, which leaves the shell open
+     * @param exposure what it faces
+     */
+    record Wall(String name, Optional<String> assembly, Exposure exposure) {}
+
+    /**
+     * Under the lowest storey.
+     *
+     * @param kind of floor
+     * @param assembly name; empty where left out
+     * @param edge insulation beside or under the slab's rim
+     * @param depth m, cellar floor below ground level; zero on ground
+     * @param crawlSpace its height, vents and wall; only for suspended floors
+     * @param exposure what it faces
+     */
+    record Base(
+            Kind kind,
+            Optional<String> assembly,
+            Optional<EdgeInsulation> edge,
+            double depth,
+            Optional<CrawlSpace> crawlSpace,
+            Exposure exposure) {
+
+        /** Kinds of lowest floor. */
+        public enum Kind {
+            SLAB_ON_GROUND,
+            SUSPENDED,
+            HEATED_CELLAR,
+            OVER_UNHEATED
+        }
+    }
+
+    /**
+     * Slab edge insulation (ISO 13370).
+     *
+     * @param vertical true where it goes down, false where it lies flat
+     * @param extent m, its depth or width
+     * @param thickness m
+     * @param material of the board
+     */
+    record EdgeInsulation(boolean vertical, double extent, double thickness, Material material) {}
+
+    /**
+     * The space under a suspended floor (ISO 13370).
+     *
+     * @param height m, floor above ground level
+     * @param wallTransmittance W/(m²·K), of its walls above ground
+     * @param vents m² of opening per m of perimeter
+     * @param windSpeed m/s, mean at 10 m
+     * @param windShielding 0.02 sheltered, 0.05 average, 0.10 exposed
+     * @param groundResistance m²·K/W, of insulation on its ground
+     */
+    record CrawlSpace(
+            double height,
+            double wallTransmittance,
+            double vents,
+            double windSpeed,
+            double windShielding,
+            double groundResistance) {}
+
+    /**
+     * Over the top storey.
+     *
+     * @param form of the roof
+     * @param insulatedAtCeiling true where the insulation lies on the top ceiling and the loft is cold
+     * @param assembly name; empty where left out
+     * @param gableAssembly of gable triangles, name; the wall's below where empty
+     * @param pitch degrees; zero for flat roofs
+     * @param lowSide index of the footprint side on which a mono-pitch is lowest, or along which the eaves of a gable run
+     * @param parapetHeight m above the roof's outer face; zero without parapet
+     * @param loftFactor temperature factor of a cold loft
+     */
+    record Roof(
+            Form form,
+            boolean insulatedAtCeiling,
+            Optional<String> assembly,
+            Optional<String> gableAssembly,
+            double pitch,
+            int lowSide,
+            double parapetHeight,
+            OptionalDouble loftFactor) {
+
+        /** Roof forms. */
+        public enum Form {
+            FLAT,
+            MONO_PITCH,
+            GABLE,
+            HIP
+        }
+    }
+
+    /**
+     * Explicit surfaces on named points of the outer shell.
+     *
+     * @param points by name
+     * @param surfaces in the file's order
+     * @param groundLevel m, z of the ground beside the house
+     */
+    record Explicit(ImmutableMap<String, Point3> points, ImmutableList<ExplicitSurface> surfaces, double groundLevel)
+            implements Body {}
+
+    /**
+     * One explicit surface.
+     *
+     * @param name unique
+     * @param points names, counterclockwise seen from outdoors
+     * @param assembly name; empty where left out
+     * @param exposure what it faces
+     * @param use what it is to the house
+     */
+    record ExplicitSurface(
+            String name, ImmutableList<String> points, Optional<String> assembly, Exposure exposure, Use use) {}
+
+    /** What a surface is to the house. */
+    enum Use {
+        FLOOR,
+        WALL,
+        ROOF,
+        CEILING,
+        TERRACE,
+        OVERHANG
+    }
+}

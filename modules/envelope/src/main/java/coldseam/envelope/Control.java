@@ -1,0 +1,9 @@
+package coldseam.envelope;
+
+/** What a layer controls. */
+public enum Control {
+    HEAT,
+    AIR,
+    WATER,
+    VAPOUR
+}

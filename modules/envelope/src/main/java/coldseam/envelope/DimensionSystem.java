@@ -1,0 +1,9 @@
+package coldseam.envelope;
+
+/** To which faces areas and lengths are measured. */
+public enum DimensionSystem {
+    /** Outer faces. */
+    EXTERNAL,
+    /** Inner faces, internal floors and partitions counted in (overall internal). */
+    INTERNAL
+}

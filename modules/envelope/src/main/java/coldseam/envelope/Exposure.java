@@ -1,0 +1,31 @@
+package coldseam.envelope;
+
+/**
+ * What lies on the far side of a surface.
+ *
+ * @param kind of neighbour
+ * @param neighbour name of the unheated space or party; empty outdoors and in the ground
+ * @param factor temperature factor b: 1 outdoors, 0 beside a heated neighbour, between for unheated spaces
+ */
+public record Exposure(Kind kind, String neighbour, double factor) {
+
+    /** Kinds of neighbour. */
+    public enum Kind {
+        OUTDOORS,
+        GROUND,
+        /** A ventilated or closed crawl space under a suspended floor. */
+        CRAWL_SPACE,
+        UNHEATED,
+        PARTY
+    }
+
+    /** Open air. */
+    public static Exposure outdoors() {
+        return new Exposure(Kind.OUTDOORS, "", 1);
+    }
+
+    /** The ground. */
+    public static Exposure ground() {
+        return new Exposure(Kind.GROUND, "", 1);
+    }
+}

@@ -1,0 +1,32 @@
+package coldseam.envelope;
+
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+
+/**
+ * A house as its file describes it, checked and in SI.
+ *
+ * @param name of the house
+ * @param site climate, ground and conventions
+ * @param materials by name: the built-in ones that are used and the house's own
+ * @param assemblies by name
+ * @param body its shape
+ * @param openings windows and doors
+ * @param choices which detail for which junctions, in the file's order: the first that matches wins
+ * @param ownPsi psi values the house brings along, with their source
+ * @param seams junctions that geometry cannot show: partitions, ledgers, canopies, balconies
+ * @param limits of the audit
+ * @param prices for money columns
+ */
+public record House(
+        String name,
+        Site site,
+        ImmutableMap<String, Material> materials,
+        ImmutableMap<String, Assembly> assemblies,
+        Body body,
+        ImmutableList<Opening> openings,
+        ImmutableList<JunctionChoice> choices,
+        ImmutableList<OwnPsi> ownPsi,
+        ImmutableList<Seam> seams,
+        Limits limits,
+        Prices prices) {}

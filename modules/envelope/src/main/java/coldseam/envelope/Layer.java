@@ -1,0 +1,65 @@
+package coldseam.envelope;
+
+import java.util.Optional;
+import org.eclipse.collections.api.set.ImmutableSet;
+
+/**
+ * One layer of an assembly.
+ *
+ * @param material what fills it (between the framing, where there is framing)
+ * @param thickness m, greater than zero
+ * @param role the part it plays
+ * @param framing what bridges it
+ * @param air how an air layer is ventilated; empty for solid layers
+ * @param taper how its thickness varies; empty where it is even
+ * @param controls what it controls: its air, water and vapour duties, and heat for the continuous insulation
+ */
+public record Layer(
+        Material material,
+        double thickness,
+        Role role,
+        Optional<Framing> framing,
+        Optional<AirLayer> air,
+        Optional<Taper> taper,
+        ImmutableSet<Control> controls) {
+
+    /**
+     * Members that bridge a layer.
+     *
+     * @param material of the members
+     * @param share of the area, 0 to 1, both excluded
+     */
+    public record Framing(Material material, double share) {}
+
+    /**
+     * How an air layer is ventilated, and how its faces radiate.
+     *
+     * @param ventilation by the openings' area (ISO 6946)
+     * @param openings mm² per m length (or per m² where horizontal); only for slightly ventilated layers
+     * @param lowEmissivity emissivity of its one bright face, 0 to 1; 0.9 where both are dull
+     */
+    public record AirLayer(Ventilation ventilation, double openings, double lowEmissivity) {}
+
+    /** Ventilation of an air layer. */
+    public enum Ventilation {
+        UNVENTILATED,
+        SLIGHTLY_VENTILATED,
+        WELL_VENTILATED
+    }
+
+    /**
+     * A layer cut to falls; the layer's thickness is its thinnest, as drawn.
+     *
+     * @param shape in plan
+     * @param thickest m, more than the layer's thickness
+     */
+    public record Taper(Shape shape, double thickest) {
+
+        /** The plan shape of a tapered field. */
+        public enum Shape {
+            RECTANGLE,
+            TRIANGLE_THICKEST_AT_APEX,
+            TRIANGLE_THINNEST_AT_APEX
+        }
+    }
+}

@@ -1,0 +1,25 @@
+package coldseam.envelope;
+
+import java.util.OptionalDouble;
+
+/**
+ * Climate, ground and conventions.
+ *
+ * @param indoorTemperature °C, design
+ * @param outdoorTemperature °C, design
+ * @param indoorHumidity relative, 0 to 1, at the design condition
+ * @param heatingDegreeDays K·d
+ * @param groundName for the report, such as "clay or silt"
+ * @param groundConductivity W/(m·K)
+ * @param dimensions in use
+ * @param ventilationHeatLoss W/K, where ventilation is asked for
+ */
+public record Site(
+        double indoorTemperature,
+        double outdoorTemperature,
+        double indoorHumidity,
+        OptionalDouble heatingDegreeDays,
+        String groundName,
+        double groundConductivity,
+        DimensionSystem dimensions,
+        OptionalDouble ventilationHeatLoss) {}

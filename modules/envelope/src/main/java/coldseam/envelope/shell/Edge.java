@@ -1,0 +1,43 @@
+package coldseam.envelope.shell;
+
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Opening;
+import coldseam.envelope.Point3;
+import java.util.Optional;
+
+/**
+ * A junction's line: an edge shared by two surfaces, one side of an opening, or a seam the house file names.
+ *
+ * @param name unique and stable: kind and the surfaces beside it
+ * @param kind by geometry
+ * @param first surface of the kind's first band
+ * @param second surface of its second band; empty where the kind has one surface
+ * @param opening it belongs to; empty for others
+ * @param from one end, on the outer shell
+ * @param to the other end
+ * @param externalLength m, on the outer shell
+ * @param internalLength m, on the inner shell
+ * @param angle degrees between the surfaces, measured indoors: 90 at an outside corner, 270 at an inside corner, 180 in a
+ *     plane
+ * @param firstSetBack m, how much longer the first surface is outside than inside across this edge; may be negative
+ * @param secondSetBack m, the same for the second surface
+ * @param upperStorey name of the storey above an intermediate floor; empty for others
+ * @param floorThickness m, of the internal floor that meets this edge; zero where none does
+ * @param place where a person finds it, in words
+ */
+public record Edge(
+        String name,
+        JunctionKind kind,
+        Surface first,
+        Optional<Surface> second,
+        Optional<Opening> opening,
+        Point3 from,
+        Point3 to,
+        double externalLength,
+        double internalLength,
+        double angle,
+        double firstSetBack,
+        double secondSetBack,
+        String upperStorey,
+        double floorThickness,
+        String place) {}

@@ -1,0 +1,39 @@
+package coldseam.envelope.shell;
+
+import coldseam.envelope.Point3;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * The shell of a house and its take-off.
+ *
+ * @param surfaces in a stable order: below, walls storey by storey, above
+ * @param edges every junction, in a stable order
+ * @param openEdges edges that are not shared by exactly two surfaces; empty where the shell is closed
+ * @param areaVectorSum m², sum of area times outward normal; zero where the shell is closed
+ * @param externalVolume m³, of the outer shell
+ * @param internalVolume m³, of the inner shell
+ * @param floorArea m², of all heated storeys, inner faces
+ * @param groundFloorArea m², of floors on the ground, outer faces
+ * @param exposedPerimeter m, of those floors where a wall to outdoors stands on them
+ */
+public record Shell(
+        ImmutableList<Surface> surfaces,
+        ImmutableList<Edge> edges,
+        ImmutableList<OpenEdge> openEdges,
+        Point3 areaVectorSum,
+        double externalVolume,
+        double internalVolume,
+        double floorArea,
+        double groundFloorArea,
+        double exposedPerimeter) {
+
+    /** Whether every edge is shared by exactly two surfaces. */
+    public boolean closed() {
+        return openEdges.isEmpty();
+    }
+
+    /** The characteristic dimension B' of ISO 13370, m: area over half the exposed perimeter. */
+    public double characteristicDimension() {
+        return groundFloorArea / (0.5 * exposedPerimeter);
+    }
+}

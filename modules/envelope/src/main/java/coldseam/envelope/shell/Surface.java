@@ -1,0 +1,38 @@
+package coldseam.envelope.shell;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.Point3;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * A plane surface of the shell.
+ *
+ * @param name unique
+ * @param side of the house
+ * @param use what it is to the house
+ * @param assembly its build-up; empty where none is given
+ * @param exposure what it faces
+ * @param outline corners on the outer plane, counterclockwise seen from outdoors, with every junction's end on it
+ * @param innerOutline the same corners on the inner plane
+ * @param normal unit vector, outwards
+ * @param externalArea m², gross, on the outer plane
+ * @param internalArea m², gross, on the inner plane
+ * @param openingArea m²
+ * @param storey the storey it belongs to, or what it is part of; for places a person can walk to
+ */
+public record Surface(
+        String name,
+        Side side,
+        Body.Use use,
+        Optional<Assembly> assembly,
+        Exposure exposure,
+        ImmutableList<Point3> outline,
+        ImmutableList<Point3> innerOutline,
+        Point3 normal,
+        double externalArea,
+        double internalArea,
+        double openingArea,
+        String storey) {}
