@@ -172,8 +172,10 @@ public final class QuantityParser {
                 .orElseThrow(() -> refused(dimension, written, "\"" + unitText + "\" is no unit known here"));
         Measure inside = dimension.inside();
         if (!unit.sameKindAs(inside)) {
-            String kind = kindOf(text).orElse("another kind of quantity");
-            throw refused(dimension, written, "this is " + kind);
+            throw refused(
+                    dimension,
+                    written,
+                    kindOf(text).map(kind -> "this is " + kind).orElse("write such a unit"));
         }
         return inside.factor() == unit.factor()
                 ? number(match.group(1))
