@@ -61,6 +61,12 @@ final class Lines {
         List<Fragment> line = new ArrayList<>();
         double used = 0;
         for (ImmutableList<Fragment> word : words(rich, style)) {
+            if (word.getFirst().text.equals(Rich.NEW_LINE)) {
+                lines.add(closed(line));
+                line = new ArrayList<>();
+                used = 0;
+                continue;
+            }
             double wordWidth = word.sumOfDouble(Fragment::width);
             boolean blank = word.allSatisfy(f -> f.text.isBlank());
             if (used + wordWidth > width + 1e-6 && !blank) {
@@ -118,6 +124,11 @@ final class Lines {
                     run.level() == 0 ? style.type().size() : style.type().size() * SCRIPT,
                     run.ink().orElse(style.type().ink()));
             double rise = style.type().size() * (run.level() == 0 ? 0 : run.level() < 0 ? DOWN : UP);
+            if (run.text().equals(Rich.NEW_LINE)) {
+                finish(word, words);
+                words.add(Lists.immutable.of(new Fragment(Rich.NEW_LINE, type, 0, 0)));
+                continue;
+            }
             String set = FontMetrics.shared().settable(run.text());
             StringBuilder text = new StringBuilder();
             for (int i = 0; i < set.length(); i++) {

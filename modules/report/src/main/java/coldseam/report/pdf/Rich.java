@@ -23,6 +23,14 @@ public record Rich(ImmutableList<Run> runs) {
      */
     record Run(String text, Optional<Face> face, Optional<Ink> ink, int level) {}
 
+    /** The run that ends a line. */
+    static final String NEW_LINE = "\n";
+
+    /** The end of a line. */
+    public static Rich newLine() {
+        return of(NEW_LINE);
+    }
+
     /** Text as it stands; nothing in it is markup, so names of the house file go here. */
     public static Rich of(String text) {
         return new Rich(Lists.immutable.of(new Run(text, Optional.empty(), Optional.empty(), 0)));

@@ -62,7 +62,14 @@ final class TableSetter implements Block {
         return new Set(row, lines, height + 2 * PAD_Y + above);
     }
 
+    private boolean headless() {
+        return table.columns().allSatisfy(column -> column.head().plain().isBlank());
+    }
+
     double headHeight(double width) {
+        if (headless()) {
+            return 1;
+        }
         double[] widths = widths(width);
         int most = 0;
         for (int i = 0; i < widths.length; i++) {
@@ -81,6 +88,10 @@ final class TableSetter implements Block {
     void drawHead(Canvas canvas, double left, double top, double width) {
         double[] widths = widths(width);
         double height = headHeight(width);
+        if (headless()) {
+            canvas.line(left, top, left + width, top, Pen.of(0.3, Palette.RULE));
+            return;
+        }
         double x = left;
         for (int i = 0; i < widths.length; i++) {
             Table.Column column = table.columns().get(i);

@@ -59,6 +59,11 @@ public final class SectionDrawing {
         return view.scale().label();
     }
 
+    /** Points on paper for a metre of the section. */
+    double pointsPerMetre() {
+        return view.scale().pointsPerMetre();
+    }
+
     /** Draws it into a box of the size it was laid out for. */
     public void draw(Canvas canvas, Box box) {
         View placed = new View(
