@@ -21,8 +21,8 @@ import org.eclipse.collections.api.set.MutableSet;
  * Binds a tree to records, collecting every fault.
  *
  * <p>A record's components are its keys, in kebab-case. Types of components: {@code double}, {@code int},
- * {@code boolean}, {@code String}, enums (their words), records, sealed interfaces (by {@link Marked}, {@link Positional}
- * or {@link Short}), {@code ImmutableList}, {@code ImmutableSet}, {@code ImmutableMap} from names, a list of
+ * {@code boolean}, {@code String}, enums (their words), records, sealed interfaces (by {@link Marked}, {@link Positional},
+ * {@link Short} or {@link Whole}), {@code ImmutableList}, {@code ImmutableSet}, {@code ImmutableMap} from names, a list of
  * {@link Named}, {@link Located}, {@link SourceNode} as it stands, and optional ones of all these. A component of type
  * {@link Position} is no key: it gets the place of the record. Annotations say the rest: {@link Unit}, {@link Bounds},
  * {@link Default}, {@link Size}, {@link Refers}, {@link Defines}.
@@ -124,7 +124,8 @@ public final class Binder {
         }
         String text = scalar.text().strip();
         if (text.isEmpty()) {
-            faults.add(scalar.place(), what + " is needed", "an empty text", "a text", "write it, or leave the key out");
+            faults.add(
+                    scalar.place(), what + " is needed", "an empty text", "a text", "write it, or leave the key out");
             return Optional.empty();
         }
         if (part != null) {
@@ -168,11 +169,17 @@ public final class Binder {
 
     private Optional<Double> inBounds(
             SourceNode.Scalar scalar, double value, Optional<Dimension> dimension, Shape.Part part, String what) {
-        Optional<Range> range = part == null ? Optional.empty() : part.note(Bounds.class).map(b -> Range.of(b, dimension));
+        Optional<Range> range =
+                part == null ? Optional.empty() : part.note(Bounds.class).map(b -> Range.of(b, dimension));
         if (range.isEmpty() || range.get().holds(value)) {
             return Optional.of(value);
         }
-        faults.add(scalar.place(), what + " is out of range", scalar.text(), range.get().shown(), "check value and unit");
+        faults.add(
+                scalar.place(),
+                what + " is out of range",
+                scalar.text(),
+                range.get().shown(),
+                "check value and unit");
         return Optional.empty();
     }
 
@@ -203,15 +210,24 @@ public final class Binder {
             return named(node, Shape.argument(item, 0), part, what).map(each -> each);
         }
         if (!(node instanceof SourceNode.Sequence sequence)) {
-            faults.add(node.place(), what + " is needed", node.shown(), "a list", "write it as a list: [a, b], or one a line after \"- \"");
+            faults.add(
+                    node.place(),
+                    what + " is needed",
+                    node.shown(),
+                    "a list",
+                    "write it as a list: [a, b], or one a line after \"- \"");
             return Optional.empty();
         }
         Size size = part == null ? null : part.note(Size.class).orElse(null);
         int count = sequence.items().size();
         boolean fits = size == null || count >= size.min() && count <= size.max();
         if (!fits) {
-            faults.add(node.place(), what + " has too " + (count < size.min() ? "few" : "many") + " items",
-                    String.valueOf(count), span(size), "add or remove some");
+            faults.add(
+                    node.place(),
+                    what + " has too " + (count < size.min() ? "few" : "many") + " items",
+                    String.valueOf(count),
+                    span(size),
+                    "add or remove some");
         }
         String each = Shape.raw(item).isRecord() ? Words.noun(Shape.raw(item)) : what;
         MutableList<Object> items = Lists.mutable.empty();
@@ -233,15 +249,22 @@ public final class Binder {
 
     private Optional<ImmutableList<Named<Object>>> named(SourceNode node, Type type, Shape.Part part, String what) {
         if (!(node instanceof SourceNode.Mapping mapping)) {
-            faults.add(node.place(), what + " is needed", node.shown(), "a mapping from names", "write \"name: …\" for each");
+            faults.add(
+                    node.place(),
+                    what + " is needed",
+                    node.shown(),
+                    "a mapping from names",
+                    "write \"name: …\" for each");
             return Optional.empty();
         }
-        Optional<String> kind = part == null ? Optional.empty() : part.note(Defines.class).map(Defines::value);
+        Optional<String> kind =
+                part == null ? Optional.empty() : part.note(Defines.class).map(Defines::value);
         MutableList<Named<Object>> items = Lists.mutable.empty();
         for (SourceNode.Entry entry : mapping.entries()) {
             kind.ifPresent(each -> references.define(each, entry.key(), entry.place()));
             String each = Shape.raw(type).isRecord() ? Words.noun(Shape.raw(type)) : what;
-            value(entry.value(), type, null, each).ifPresent(v -> items.add(new Named<>(entry.key(), v, entry.place())));
+            value(entry.value(), type, null, each)
+                    .ifPresent(v -> items.add(new Named<>(entry.key(), v, entry.place())));
         }
         return items.size() < mapping.entries().size() ? Optional.empty() : Optional.of(items.toImmutable());
     }
@@ -249,7 +272,8 @@ public final class Binder {
     private Optional<Object> alternative(SourceNode node, Class<?> sealed, String what) {
         ImmutableList<Class<?>> all = Shape.alternatives(sealed);
         if (node instanceof SourceNode.Sequence) {
-            Optional<Class<?>> list = all.detectOptional(each -> each.isAnnotationPresent(Positional.class));
+            Optional<Class<?>> list =
+                    all.detectOptional(each -> each.isAnnotationPresent(Positional.class) || Shape.isWholeList(each));
             if (list.isPresent()) {
                 return record(node, list.get(), what).map(each -> each);
             }
@@ -260,12 +284,17 @@ public final class Binder {
             }
         } else if (node instanceof SourceNode.Mapping mapping) {
             ImmutableList<Class<?>> marked = all.select(each -> each.isAnnotationPresent(Marked.class));
-            ImmutableList<Class<?>> fitting = marked.select(
-                    each -> mapping.entry(each.getAnnotation(Marked.class).value()).isPresent());
+            ImmutableList<Class<?>> fitting = marked.select(each ->
+                    mapping.entry(each.getAnnotation(Marked.class).value()).isPresent());
             if (fitting.size() == 1) {
                 return record(node, fitting.getOnly(), what).map(each -> each);
             }
-            ImmutableList<String> keys = marked.collect(each -> each.getAnnotation(Marked.class).value());
+            Optional<Class<?>> names = all.detectOptional(Shape::isWholeMapping);
+            if (fitting.isEmpty() && names.isPresent()) {
+                return record(node, names.get(), what).map(each -> each);
+            }
+            ImmutableList<String> keys =
+                    marked.collect(each -> each.getAnnotation(Marked.class).value());
             String got = mapping.entries().collect(SourceNode.Entry::key).makeString(", ");
             Optional<String> near = mapping.entries()
                     .asLazy()
@@ -290,8 +319,12 @@ public final class Binder {
                     if (each.isAnnotationPresent(Positional.class)) {
                         return "a list " + positions(each);
                     }
+                    if (each.isAnnotationPresent(Whole.class)) {
+                        return Shape.isWholeList(each) ? "a list" : "a mapping from names";
+                    }
                     return each.isAnnotationPresent(Marked.class)
-                            ? "a mapping with the key " + each.getAnnotation(Marked.class).value()
+                            ? "a mapping with the key "
+                                    + each.getAnnotation(Marked.class).value()
                             : "one value";
                 })
                 .distinct()
@@ -305,12 +338,20 @@ public final class Binder {
     private <T> Optional<T> record(SourceNode node, Class<T> type, String what) {
         ImmutableList<Shape.Part> parts = Shape.parts(type);
         MutableRecord<T> target = new MutableRecord<>(type, node.place());
-        if (node instanceof SourceNode.Sequence sequence && type.isAnnotationPresent(Positional.class)) {
+        if (type.isAnnotationPresent(Whole.class)) {
+            bindPart(target, parts.getOnly(), node, what);
+        } else if (node instanceof SourceNode.Sequence sequence && type.isAnnotationPresent(Positional.class)) {
             if (sequence.items().size() != parts.size()) {
-                faults.add(node.place(), what + " is needed", node.shown(), "a list " + positions(type), "write all of them");
+                faults.add(
+                        node.place(),
+                        what + " is needed",
+                        node.shown(),
+                        "a list " + positions(type),
+                        "write all of them");
                 return Optional.empty();
             }
-            parts.forEachWithIndex((part, i) -> bindPart(target, part, sequence.items().get(i)));
+            parts.forEachWithIndex(
+                    (part, i) -> bindPart(target, part, sequence.items().get(i)));
         } else if (node instanceof SourceNode.Scalar && type.isAnnotationPresent(Short.class)) {
             bindPart(target, parts.getFirst(), node);
             parts.drop(1).forEach(part -> missing(target, part, node.place(), type));
@@ -356,8 +397,12 @@ public final class Binder {
     }
 
     private <T> void bindPart(MutableRecord<T> target, Shape.Part part, SourceNode node) {
+        bindPart(target, part, node, part.key());
+    }
+
+    private <T> void bindPart(MutableRecord<T> target, Shape.Part part, SourceNode node, String what) {
         target.places.put(part.component().getName(), node.place());
-        Optional<Object> value = value(node, part.type(), part, part.key());
+        Optional<Object> value = value(node, part.type(), part, what);
         if (value.isPresent()) {
             target.set(part.component(), wrapped(part, value));
         } else {
@@ -447,8 +492,7 @@ public final class Binder {
             RecordComponent[] components = type.getRecordComponents();
             Object[] arguments = new Object[components.length];
             for (int i = 0; i < components.length; i++) {
-                arguments[i] =
-                        components[i].getType() == Position.class ? place : values.get(components[i].getName());
+                arguments[i] = components[i].getType() == Position.class ? place : values.get(components[i].getName());
             }
             try {
                 return Optional.of(Shape.construct(type, arguments));

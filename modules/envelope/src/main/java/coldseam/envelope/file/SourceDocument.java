@@ -262,7 +262,8 @@ public final class SourceDocument {
         String text = parser.getText();
         return switch (parser.currentToken()) {
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
-                // A number that YAML 1.1 reads in another base, such as 012 or 1_000, stays a text, and is refused where
+                // A number that YAML 1.1 reads in another base, such as 012 or 1_000, stays a text, and is refused
+                // where
                 // a number is needed.
                 new SourceNode.Scalar(
                         place,
