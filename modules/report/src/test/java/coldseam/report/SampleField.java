@@ -48,7 +48,7 @@ final class SampleField implements TemperatureField {
         for (int i = 0; i < temperature.length; i++) {
             temperature[i] = conductivity[i] == 0 ? air[i] : 10;
         }
-        for (int sweep = 0; sweep < 1500; sweep++) {
+        for (int sweep = 0; sweep < 500; sweep++) {
             relax();
         }
     }

@@ -60,7 +60,7 @@ final class SampleJunctions {
         WeakestPath path = good
                 ? new WeakestPath(points(0.435, 0.31, 0, 0.31), 4.4, 4.5, 0.97)
                 : new WeakestPath(points(0.45, 0.26, 0.43, 0.19, 0, 0.1), 0.31, 3.53, 0.088);
-        Solution solution = solution("slab edge", pieces, boundaries, -1.2, -1.2, 1.8, 1.5, 0.01);
+        Solution solution = solution("slab edge", pieces, boundaries, -1.2, -1.2, 1.8, 1.5, 0.02);
         return result(
                 detail("slab-edge", JunctionKind.SLAB_EDGE, good ? "Edge board joined to wall board" : "Slab run out to the face",
                         good ? Rank.BEST : Rank.WORST),
@@ -83,7 +83,7 @@ final class SampleJunctions {
         ImmutableList<Boundary> boundaries = Lists.immutable.of(
                 new Boundary("indoor", points(0.435, -1.2, 0.435, -0.015, 1.8, -0.015), OptionalDouble.empty()),
                 new Boundary("outdoor", points(0, -1.2, 0, 0.43, 1.8, 0.43), OptionalDouble.empty()));
-        Solution solution = solution("roof edge", pieces, boundaries, -0.4, -1.2, 1.8, 0.8, 0.01);
+        Solution solution = solution("roof edge", pieces, boundaries, -0.4, -1.2, 1.8, 0.8, 0.02);
         return result(
                 detail("roof-edge", JunctionKind.FLAT_ROOF_EDGE, "Wall board run up past roof board", Rank.BEST),
                 JunctionKind.FLAT_ROOF_EDGE, solution, pieces, new Interval(-0.04123, -0.04118), 0.91, new Point(0.435, -0.015),
