@@ -1,0 +1,14 @@
+package coldseam.envelope.file;
+
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/** A name, or a list of names, that must be defined: by {@link Defines} of the same kind, or as the binder was told. */
+@Retention(RetentionPolicy.RUNTIME)
+@Target({ElementType.RECORD_COMPONENT})
+public @interface Refers {
+    /** See the type. */
+    String value();
+}
