@@ -25,7 +25,10 @@ import org.eclipse.collections.impl.factory.Lists;
 /** One sheet for each computed junction. */
 public final class JunctionSheets {
 
-    private static final double DRAWING = 318;
+    /** Least and greatest height of the drawing, points. */
+    private static final double LEAST = 290;
+
+    private static final double MOST = 420;
 
     private JunctionSheets() {}
 
@@ -48,24 +51,33 @@ public final class JunctionSheets {
         flow.space(6);
         SectionPicture picture = SectionPicture.of(
                 sheet.result(), Limits.of(page.audit().house().site()), page.print().units());
-        double drawn = Math.min(DRAWING, flow.bodyHeight() * 0.46);
+        // The drawing takes what the tables and words of the first page leave.
+        SectionDrawing probe = new SectionDrawing(picture, flow.width(), LEAST);
+        Block tables = tables(page, sheet, probe);
+        Block words = Blocks.panel(words(page, sheet), Palette.FROST, Palette.DEEP);
+        double rest = tables.height(flow.width()) + words.height(flow.width()) + Legend.HEIGHT + 6 + 8 + 1;
+        double drawn = Math.max(LEAST, Math.min(MOST, flow.remaining() - rest));
         SectionDrawing drawing = new SectionDrawing(picture, flow.width(), drawn);
         flow.add(Blocks.drawing(drawn + Legend.HEIGHT, (canvas, box) -> {
             drawing.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
             Legend.draw(canvas, box, picture, drawing);
         }));
         flow.space(6);
-        flow.add(Blocks.beside(
-                18,
-                Lists.immutable.of(0.52, 0.48),
-                Blocks.table(keys(page, sheet, drawing)),
-                Blocks.table(numbers(page, sheet))));
+        flow.add(tables(page, sheet, drawing));
         flow.space(8);
-        flow.add(Blocks.panel(words(page, sheet), Palette.FROST, Palette.DEEP));
+        flow.add(words);
         flow.space(8);
         flow.add(Blocks.beside(
                 18, Lists.immutable.of(0.5, 0.5), Blocks.stack(left(page, sheet), 2), Blocks.stack(right(sheet), 2)));
         edges(page, sheet);
+    }
+
+    private static Block tables(Page page, JunctionSheet sheet, SectionDrawing drawing) {
+        return Blocks.beside(
+                18,
+                Lists.immutable.of(0.52, 0.48),
+                Blocks.table(keys(page, sheet, drawing)),
+                Blocks.table(numbers(page, sheet)));
     }
 
     private static Table keys(Page page, JunctionSheet sheet, SectionDrawing drawing) {
