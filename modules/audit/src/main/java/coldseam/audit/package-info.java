@@ -1,2 +1,5 @@
-/** To be described. */
+/**
+ * Rules, findings and the heat-loss coefficient: everything computed once into one immutable {@link coldseam.audit.Audit};
+ * documents only show it.
+ */
 package coldseam.audit;

@@ -1,0 +1,60 @@
+package coldseam.assemblies;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Control;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Role;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Which layers of an assembly the corrections of ISO 6946 annex F are about. */
+final class Insulation {
+
+    private Insulation() {}
+
+    /**
+     * The layers whose gaps and fasteners count: the continuous insulation by its role; where no layer has that role, whatever
+     * insulates. Only what lies inside a well-ventilated air layer.
+     */
+    static ImmutableList<Layer> pierced(Assembly assembly) {
+        ImmutableList<Layer> counted = counted(assembly);
+        ImmutableList<Layer> byRole = counted.select(layer -> layer.role() == Role.INSULATION);
+        return byRole.notEmpty()
+                ? byRole
+                : counted.select(layer -> layer.air().isEmpty()
+                        && layer.role() != Role.MEMBRANE
+                        && layer.material().insulates());
+    }
+
+    /** The insulation over the water control layer, or all of it where no layer controls water. */
+    static ImmutableList<Layer> overMembrane(Assembly assembly) {
+        ImmutableList<Layer> layers = assembly.layers();
+        int membrane = layers.detectLastIndex(layer -> layer.controls().contains(Control.WATER));
+        ImmutableList<Layer> pierced = pierced(assembly);
+        if (membrane < 0) {
+            return pierced;
+        }
+        ImmutableList<Layer> outside = layers.drop(membrane + 1);
+        return pierced.select(layer -> outside.anySatisfy(other -> other == layer));
+    }
+
+    /** Thickness that counts in the mean: for a tapered layer the volume under its slope, m. */
+    static double meanThickness(Layer layer) {
+        return layer.taper()
+                .map(taper -> layer.thickness()
+                        + TaperedLayers.meanShare(taper.shape()) * (taper.thickest() - layer.thickness()))
+                .orElse(layer.thickness());
+    }
+
+    /** m²·K/W of some layers, bridging ignored. */
+    static double resistance(ImmutableList<Layer> layers) {
+        return layers.sumOfDouble(
+                layer -> meanThickness(layer) / layer.material().conductivity());
+    }
+
+    private static ImmutableList<Layer> counted(Assembly assembly) {
+        return assembly.layers()
+                .takeWhile(layer -> layer.air()
+                        .filter(air -> air.ventilation() == Layer.Ventilation.WELL_VENTILATED)
+                        .isEmpty());
+    }
+}

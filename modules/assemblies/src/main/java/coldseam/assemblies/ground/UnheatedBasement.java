@@ -1,0 +1,90 @@
+package coldseam.assemblies.ground;
+
+import coldseam.assemblies.internal.Arguments;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/**
+ * A floor over an unheated basement: 1/U = 1/Uf + A/(A·Ubf + z·P·Ubw + h·P·Uw + 0.33·n·V). Source: ISO 13370:2017 clause 7.5
+ * (from memory).
+ *
+ * @param below the part in the ground
+ * @param floorTransmittance Uf, W/(m²·K), of the floor between room and basement, with Rsi on both faces
+ * @param heightAboveGround h, m, of the basement's walls above ground
+ * @param wallTransmittance Uw, W/(m²·K), of these walls
+ * @param airChange n, 1/h; 0.3 where nothing is known (from memory)
+ * @param volume V, m³
+ */
+public record UnheatedBasement(
+        Basement below,
+        double floorTransmittance,
+        double heightAboveGround,
+        double wallTransmittance,
+        double airChange,
+        double volume)
+        implements GroundHeat {
+
+    /** Heat capacity of air, W·h/(m³·K). */
+    private static final double AIR = 0.33;
+
+    /**
+     * Checks the values.
+     *
+     * @throws IllegalArgumentException where one is outside its range
+     */
+    public UnheatedBasement {
+        Arguments.positive("the transmittance of a floor over a basement", floorTransmittance, "W/(m²·K)");
+        Arguments.notNegative("the height of a basement's walls above ground", heightAboveGround, "m");
+        Arguments.notNegative("the transmittance of a basement's walls above ground", wallTransmittance, "W/(m²·K)");
+        Arguments.notNegative("the air change of a basement", airChange, "1/h");
+        Arguments.notNegative("the volume of a basement", volume, "m³");
+    }
+
+    /** From the basement to outdoors: ground, walls above ground and air, W/K. */
+    public double outwardCoupling() {
+        return below.coupling()
+                + heightAboveGround * below.floor().perimeter() * wallTransmittance
+                + AIR * airChange * volume;
+    }
+
+    @Override
+    public double characteristicDimension() {
+        return below.floor().characteristicDimension();
+    }
+
+    @Override
+    public double transmittance() {
+        return 1 / (1 / floorTransmittance + below.floor().area() / outwardCoupling());
+    }
+
+    @Override
+    public double coupling() {
+        return below.floor().area() * transmittance();
+    }
+
+    /** The basement's share of the temperature difference, 0 to 1: its temperature factor b. */
+    public double temperatureFactor() {
+        return transmittance() / floorTransmittance;
+    }
+
+    @Override
+    public ImmutableList<GroundValue> values() {
+        MutableList<GroundValue> values = Lists.mutable.empty();
+        below.into(values);
+        values.add(new GroundValue("Uf", "floor between room and basement", floorTransmittance, "W/(m²·K)"));
+        values.add(new GroundValue("h", "basement walls above ground", heightAboveGround, "m"));
+        values.add(new GroundValue("Uw", "these walls", wallTransmittance, "W/(m²·K)"));
+        values.add(new GroundValue("n", "air change of the basement", airChange, "1/h"));
+        values.add(new GroundValue("V", "volume of the basement", volume, "m³"));
+        values.add(new GroundValue("U", "transmittance", transmittance(), "W/(m²·K)"));
+        values.add(new GroundValue("H", "coupling without the junction of wall and floor", coupling(), "W/K"));
+        return values.toImmutable();
+    }
+
+    @Override
+    public String method() {
+        return "Floor over an unheated basement by ISO 13370, steady state; the junction of wall and floor is counted"
+                + " apart.";
+    }
+}

@@ -1,0 +1,43 @@
+package coldseam.audit;
+
+import coldseam.envelope.House;
+import coldseam.envelope.shell.Shell;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * The audit of one house.
+ *
+ * @param house as read
+ * @param inputDigest SHA-256 of the house file, hexadecimal, so that a rerun can be shown to be the same
+ * @param version of the tool
+ * @param shell its closed shell
+ * @param verdict what a reader wants to know first
+ * @param sides the six sides
+ * @param assemblies each one that is used
+ * @param sheets one for each different junction: a kind, a detail and a setup
+ * @param junctions one row for each edge, in the shell's order
+ * @param heatLoss the table that adds up
+ * @param findings by weight, the heaviest first; numbers as in the drawing
+ * @param terraces one line for each terrace deck
+ * @param holdPoints what must be seen before it is covered, in order of building
+ * @param inputs values with their sources
+ * @param method what was computed how, with the limits of it
+ * @param cautions to be printed
+ */
+public record Audit(
+        House house,
+        String inputDigest,
+        String version,
+        Shell shell,
+        Verdict verdict,
+        ImmutableList<SideSummary> sides,
+        ImmutableList<AssemblyRow> assemblies,
+        ImmutableList<JunctionSheet> sheets,
+        ImmutableList<JunctionRow> junctions,
+        HeatLoss heatLoss,
+        ImmutableList<Finding> findings,
+        ImmutableList<TerraceLine> terraces,
+        ImmutableList<HoldPoint> holdPoints,
+        ImmutableList<InputRow> inputs,
+        ImmutableList<String> method,
+        ImmutableList<String> cautions) {}

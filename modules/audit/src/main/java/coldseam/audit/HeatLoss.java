@@ -1,0 +1,74 @@
+package coldseam.audit;
+
+import coldseam.conduction.Interval;
+import coldseam.envelope.DimensionSystem;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * The heat-loss coefficient by transmission, ISO 13789, as an interval of the discretisation; formulas of standards count as
+ * exact.
+ *
+ * @param system of dimensions
+ * @param lines every part, in the order of the table; their sum is the total
+ * @param total H_T, W/K
+ * @param surfaces W/K, plane surfaces to outdoors and openings
+ * @param ground W/K
+ * @param unheated W/K, through unheated spaces
+ * @param positiveJunctions W/K, of the junctions with psi above zero
+ * @param negativeJunctions W/K, of the junctions with psi below zero
+ * @param points W/K
+ * @param junctionShare of the junctions' sum in the total, 0 to 1, may be negative
+ * @param otherSystemTotal H_T in the other dimension system, W/K
+ * @param vertexRemainder W/K: total in the site's system minus total in the other, which is the vertices' part alone
+ * @param ventilation W/K, where asked for
+ * @param designLoad W, at the design temperatures
+ * @param annualLoss kWh, by degree days, without gains; empty without degree days
+ */
+public record HeatLoss(
+        DimensionSystem system,
+        ImmutableList<Line> lines,
+        Interval total,
+        double surfaces,
+        double ground,
+        double unheated,
+        Interval positiveJunctions,
+        Interval negativeJunctions,
+        Interval points,
+        Interval junctionShare,
+        Interval otherSystemTotal,
+        Interval vertexRemainder,
+        OptionalDouble ventilation,
+        Interval designLoad,
+        OptionalDouble annualLoss) {
+
+    /**
+     * One line of the table.
+     *
+     * @param group surfaces, openings, ground, unheated, junctions or points
+     * @param name what it is
+     * @param size m², m or a count
+     * @param sizeUnit "m²", "m" or ""
+     * @param transmittance W/(m²·K), W/(m·K) or W/K
+     * @param factor temperature factor b
+     * @param loss W/K
+     */
+    public record Line(
+            Group group,
+            String name,
+            double size,
+            String sizeUnit,
+            Interval transmittance,
+            double factor,
+            Interval loss) {}
+
+    /** Groups of the table. */
+    public enum Group {
+        SURFACES,
+        OPENINGS,
+        GROUND,
+        UNHEATED,
+        JUNCTIONS,
+        POINTS
+    }
+}

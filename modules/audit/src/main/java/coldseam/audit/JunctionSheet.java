@@ -1,0 +1,28 @@
+package coldseam.audit;
+
+import coldseam.junctions.JunctionResult;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * One computed junction, for all the edges it stands for.
+ *
+ * @param id such as "J3", in the order of the report
+ * @param result computed; for edges with an own psi too, where a detail is chosen
+ * @param best the best option of the catalogue for the same setup; empty where it is this one, or where none fits
+ * @param edges names of the shell's edges
+ * @param length m, of all of them, in the site's dimension system
+ * @param chosen whether the house file chose the detail
+ * @param dewPointHumidity indoor relative humidity, 0 to 1, at which the coldest point reaches the dew point at the design
+ *     temperatures; 1 where it never does
+ * @param mouldHumidity the same for the mould limit, 80 % on the surface
+ */
+public record JunctionSheet(
+        String id,
+        JunctionResult result,
+        Optional<JunctionResult> best,
+        ImmutableList<String> edges,
+        double length,
+        boolean chosen,
+        double dewPointHumidity,
+        double mouldHumidity) {}

@@ -1,0 +1,74 @@
+package coldseam.junctions;
+
+import coldseam.conduction.Interval;
+import coldseam.conduction.Point;
+import coldseam.conduction.Polygon;
+import coldseam.conduction.Solution;
+import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.Material;
+import coldseam.envelope.Role;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * A detail computed for one setup.
+ *
+ * @param detail the option
+ * @param setup what it was computed for
+ * @param solution of the heat-flow section, with surface resistances 0.10, 0.13 and 0.17 m²·K/W (ISO 6946)
+ * @param pieces what is drawn, in painting order
+ * @param legs the plane parts whose U·l is taken off: one for each surface
+ * @param coupling L2D, W/(m·K)
+ * @param psiExternal W/(m·K)
+ * @param psiInternal W/(m·K)
+ * @param temperatureFactor fRsi with Rsi 0.25 m²·K/W (ISO 13788); an estimate
+ * @param coldest where it is lowest, in the section
+ * @param penLine inside the insulation
+ * @param weakestPath through everything
+ * @param notes what was simplified, in plain words
+ */
+public record JunctionResult(
+        Detail detail,
+        JunctionSetup setup,
+        Solution solution,
+        ImmutableList<Piece> pieces,
+        ImmutableList<Leg> legs,
+        Interval coupling,
+        Interval psiExternal,
+        Interval psiInternal,
+        double temperatureFactor,
+        Point coldest,
+        PenLine penLine,
+        WeakestPath weakestPath,
+        ImmutableList<String> notes) {
+
+    /**
+     * One painted piece of the section.
+     *
+     * @param outline in the section's plane, m
+     * @param material that fills it
+     * @param role the part it plays
+     * @param solved whether it takes part in the conduction; false for what lies outside a ventilated cavity
+     */
+    public record Piece(Polygon outline, Material material, Role role, boolean solved) {}
+
+    /**
+     * A plane part of the section.
+     *
+     * @param name the band's name in its kind
+     * @param transmittance U of the stack as drawn (or of ISO 13370 for a floor on ground), W/(m²·K)
+     * @param externalLength m, in the section, to the outer faces
+     * @param internalLength m, in the section, to the inner faces
+     * @param insulationThickness m, of its insulation
+     */
+    public record Leg(
+            String name,
+            double transmittance,
+            double externalLength,
+            double internalLength,
+            double insulationThickness) {}
+
+    /** psi in a dimension system, W/(m·K). */
+    public Interval psi(DimensionSystem system) {
+        return system == DimensionSystem.EXTERNAL ? psiExternal : psiInternal;
+    }
+}

@@ -1,0 +1,46 @@
+package coldseam.junctions;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Opening;
+import java.util.Optional;
+
+/**
+ * Everything of a house that a detail's section depends on; two junctions with equal setups have equal results.
+ *
+ * @param kind of junction
+ * @param first build-up of the first band
+ * @param second build-up of the second band; empty where the kind has one surface
+ * @param angle degrees between the surfaces, measured indoors
+ * @param firstExposure what the first surface faces
+ * @param secondExposure what the second faces
+ * @param opening for heads, sills, jambs and thresholds
+ * @param floorThickness m, of an internal floor that meets the junction; zero where none does
+ * @param upstand m, height of a parapet above the roof's outer face; zero without
+ * @param ground what lies under a floor on the ground
+ * @param indoorTemperature °C
+ * @param outdoorTemperature °C
+ */
+public record JunctionSetup(
+        JunctionKind kind,
+        Assembly first,
+        Optional<Assembly> second,
+        double angle,
+        Exposure firstExposure,
+        Exposure secondExposure,
+        Optional<Opening> opening,
+        double floorThickness,
+        double upstand,
+        Optional<GroundBlock> ground,
+        double indoorTemperature,
+        double outdoorTemperature) {
+
+    /**
+     * The ground of a slab edge (ISO 10211).
+     *
+     * @param conductivity W/(m·K)
+     * @param floorWidth m, b: the characteristic dimension B' of the floor; half of it is drawn, 2.5 of it out and down
+     */
+    public record GroundBlock(double conductivity, double floorWidth) {}
+}
