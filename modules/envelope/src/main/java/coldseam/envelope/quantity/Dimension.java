@@ -94,7 +94,7 @@ public enum Dimension {
     /** Pa; of pressures and strengths. Written lbf/in², never psi: psi is the linear thermal transmittance. */
     PRESSURE("a pressure or strength", "Pa", si("kPa", 1000, 1), us("lbf/in²", "lbf/in2", 2), "300 kPa", "25 lbf/in²"),
     /** K·d inside. */
-    DEGREE_DAYS("degree days", "K·d", si("K·d", 1, 0), us("°F·d", "F·d", 0), "3600 K·d", "6500 °F·d"),
+    DEGREE_DAYS("a number of degree days", "K·d", si("K·d", 1, 0), us("°F·d", "F·d", 0), "3600 K·d", "6500 °F·d"),
     /** 0 to 1 inside; shown in percent. */
     SHARE("a share", "", si("%", 0.01, 0), us("%", "%", 0), "15 %", "0.15"),
     /** A plain number such as fRsi; shown with two digits. */

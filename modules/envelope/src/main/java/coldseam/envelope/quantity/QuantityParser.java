@@ -172,8 +172,10 @@ public final class QuantityParser {
                 .orElseThrow(() -> refused(dimension, written, "\"" + unitText + "\" is no unit known here"));
         Measure inside = dimension.inside();
         if (!unit.sameKindAs(inside)) {
-            String kind = kindOf(text).orElse("another kind of quantity");
-            throw refused(dimension, written, "this is " + kind);
+            throw refused(
+                    dimension,
+                    written,
+                    kindOf(text).map(kind -> "this is " + kind).orElse("write such a unit"));
         }
         return inside.factor() == unit.factor()
                 ? number(match.group(1))
@@ -182,6 +184,9 @@ public final class QuantityParser {
 
     /** What the words would be, were that asked. */
     private static Optional<String> kindOf(String text) {
+        if (resistancePerInch(text).isPresent()) {
+            return Optional.of(Dimension.CONDUCTIVITY.noun());
+        }
         if (R_VALUE.matcher(text).matches()) {
             return Optional.of(Dimension.RESISTANCE.noun());
         }

@@ -5,10 +5,7 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.Material;
 import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
-import coldseam.envelope.file.BadValueException;
-import coldseam.envelope.file.Faults;
 import coldseam.envelope.file.Named;
-import coldseam.envelope.file.Position;
 import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
@@ -32,32 +29,23 @@ final class BodyBuilder {
 
     private final FileHouse file;
     private final Function<String, Material> materials;
-    private final Faults faults;
     private final ImmutableMap<String, Exposure> neighbours;
 
-    BodyBuilder(FileHouse file, Function<String, Material> materials, Faults faults) {
+    BodyBuilder(FileHouse file, Function<String, Material> materials) {
         this.file = file;
         this.materials = materials;
-        this.faults = faults;
         this.neighbours = file.neighbours()
                 .toImmutableMap(Named::name, each -> each.value().exposure(each.name()));
     }
 
-    /** The body; empty where there were faults. */
-    Optional<Body> body() {
-        try {
-            return Optional.of(
-                    file.body() instanceof FileBody.FileStoreys storeys
-                            ? storeys(storeys)
-                            : surfaces((FileBody.FileSurfaces) file.body()));
-        } catch (BadValueException bad) {
-            faults.add(bad.at(new Position("", 1, 1)));
-            return Optional.empty();
-        }
+    /** The body. */
+    Body body() {
+        return file.body() instanceof FileBody.FileStoreys storeys
+                ? storeys(storeys)
+                : surfaces((FileBody.FileSurfaces) file.body());
     }
 
     private Body storeys(FileBody.FileStoreys given) {
-        new StoreyChecks(given, faults).check();
         ImmutableList<Body.Storey> storeys = given.storeys().collectWithIndex(this::storey);
         return new Body.Storeys(given.footprintLine(), storeys, base(given.base()), roof(given));
     }
@@ -136,9 +124,7 @@ final class BodyBuilder {
     private static Body.Roof roof(FileBody.FileStoreys given) {
         FileRoof roof = given.roof();
         ImmutableList<Point2> corners = given.storeys().getLast().footprint().corners();
-        int side = roof.lowSide()
-                .map(each -> lowSide(each.value(), corners, each.place()))
-                .orElse(0);
+        int side = roof.lowSideIndex(given.storeys().getLast().footprint());
         if (Outline.signedArea(corners) < 0) {
             side = Math.floorMod(corners.size() - 2 - side, corners.size());
         }
@@ -151,19 +137,6 @@ final class BodyBuilder {
                 side,
                 roof.parapetHeight(),
                 roof.loftFactor());
-    }
-
-    private static int lowSide(String word, ImmutableList<Point2> corners, Position place) {
-        ImmutableList<Integer> sides = FileWalls.Sides.of(word, corners, place);
-        if (sides.size() != 1) {
-            throw new BadValueException(
-                    place,
-                    "low-side must mean one side",
-                    '"' + word + "\", which means " + sides.size() + " sides",
-                    sides.collect(side -> "side " + (side + 1)).makeString(", "),
-                    "write one of them");
-        }
-        return sides.getOnly();
     }
 
     private Body surfaces(FileBody.FileSurfaces given) {

@@ -5,11 +5,13 @@ import coldseam.envelope.file.Bounds;
 import coldseam.envelope.file.Default;
 import coldseam.envelope.file.Defines;
 import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Faults;
 import coldseam.envelope.file.Marked;
 import coldseam.envelope.file.Named;
 import coldseam.envelope.file.Noun;
 import coldseam.envelope.file.Positional;
 import coldseam.envelope.file.Refers;
+import coldseam.envelope.file.SelfChecking;
 import coldseam.envelope.file.Size;
 import coldseam.envelope.file.Unit;
 import coldseam.envelope.quantity.Dimension;
@@ -31,7 +33,13 @@ sealed interface FileBody {
 
             @Doc("What lies under the lowest storey.") FileBase base,
             @Doc("What lies over the top storey.") FileRoof roof)
-            implements FileBody {}
+            implements FileBody, SelfChecking {
+        @Override
+        public void check(Faults faults) {
+            new StoreyChecks(this, faults).check();
+            roof.check(storeys.getLast().footprint(), faults);
+        }
+    }
 
     @Marked("surfaces")
     @Noun("a body by surfaces")

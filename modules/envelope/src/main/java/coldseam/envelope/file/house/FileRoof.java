@@ -1,10 +1,12 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Body;
+import coldseam.envelope.Point2;
 import coldseam.envelope.file.BadValueException;
 import coldseam.envelope.file.Bounds;
 import coldseam.envelope.file.Default;
 import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Faults;
 import coldseam.envelope.file.Located;
 import coldseam.envelope.file.Noun;
 import coldseam.envelope.file.Refers;
@@ -13,6 +15,7 @@ import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
 
 @Noun("a roof")
 @Doc("What lies over the top storey.")
@@ -68,6 +71,14 @@ record FileRoof(
                     "a compass word, or side 1 and so on",
                     "add it, such as low-side: south");
         }
+        if (lowSide.isPresent() && !needsLowSide) {
+            throw new BadValueException(
+                    "lowSide",
+                    "only a gable or mono pitch roof has the key low-side",
+                    '"' + lowSide.get().value() + '"',
+                    "",
+                    "remove the key, or change the form");
+        }
         if (parapetHeight > 0 && !flat) {
             throw new BadValueException(
                     "parapetHeight",
@@ -84,6 +95,33 @@ record FileRoof(
                     "",
                     "remove the key, or write insulated-at: ceiling");
         }
+    }
+
+    /** Checks the low side against the top storey's footprint. */
+    void check(FileFootprint footprint, Faults faults) {
+        if (lowSide.isEmpty()) {
+            return;
+        }
+        ImmutableList<Point2> corners = footprint.corners();
+        Located<String> word = lowSide.get();
+        ImmutableList<Integer> sides = FileWalls.Sides.of(word.value(), corners);
+        if (sides.isEmpty()) {
+            faults.add(FileWalls.Sides.none(word.value(), corners, word.place()));
+        } else if (sides.size() > 1) {
+            faults.add(
+                    word.place(),
+                    "low-side must mean one side",
+                    '"' + word.value() + "\", which means " + sides.size() + " sides",
+                    sides.collect(side -> "side " + (side + 1)).makeString(", "),
+                    "write one of them");
+        }
+    }
+
+    /** Index of the low side in the top storey's footprint as the file lists it; zero for roofs without one. */
+    int lowSideIndex(FileFootprint footprint) {
+        return lowSide.map(each ->
+                        FileWalls.Sides.of(each.value(), footprint.corners()).getFirst())
+                .orElse(0);
     }
 
     /** Where the insulation lies. */

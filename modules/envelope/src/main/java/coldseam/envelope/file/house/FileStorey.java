@@ -4,9 +4,11 @@ import coldseam.envelope.file.BadValueException;
 import coldseam.envelope.file.Bounds;
 import coldseam.envelope.file.Defines;
 import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Faults;
 import coldseam.envelope.file.Noun;
 import coldseam.envelope.file.Position;
 import coldseam.envelope.file.Refers;
+import coldseam.envelope.file.SelfChecking;
 import coldseam.envelope.file.Unit;
 import coldseam.envelope.quantity.Dimension;
 import java.util.Optional;
@@ -42,7 +44,8 @@ record FileStorey(
         @Bounds(above = "0 mm", atMost = "2 m")
         OptionalDouble floorThickness,
 
-        Position place) {
+        Position place)
+        implements SelfChecking {
 
     FileStorey {
         if (terrace.isPresent() && lowerRoof.isPresent()) {
@@ -53,6 +56,10 @@ record FileStorey(
                     "terrace or lower-roof",
                     "remove one of the two keys");
         }
-        walls.check(footprint);
+    }
+
+    @Override
+    public void check(Faults faults) {
+        walls.check(footprint, faults);
     }
 }

@@ -86,10 +86,10 @@ public final class HouseFile {
         known.put("neighbour", KnownNames.of(BodyBuilder.ALWAYS_THERE.keysView()));
         details.ifPresent(each -> known.put("detail", each));
         Optional<FileHouse> file = Binder.bind(node, FileHouse.class, faults, known.toImmutable());
-        return file.flatMap(each -> faults.isEmpty() ? loaded(each, faults) : Optional.empty());
+        return faults.isEmpty() ? file.map(HouseFile::loaded) : Optional.empty();
     }
 
-    private static Optional<LoadedHouse> loaded(FileHouse file, Faults faults) {
+    private static LoadedHouse loaded(FileHouse file) {
         MutableMap<String, Material> own = Maps.mutable.empty();
         file.materials().forEach(each -> own.put(each.name(), each.value().material(each.name())));
         Function<String, Material> materials = name -> own.containsKey(name)
@@ -97,16 +97,12 @@ public final class HouseFile {
                 : MaterialLibrary.named(name).orElseThrow();
         ImmutableMap<String, Assembly> assemblies = file.assemblies()
                 .toImmutableMap(Named::name, each -> each.value().assembly(each.name(), materials));
-        Optional<coldseam.envelope.Body> body = new BodyBuilder(file, materials, faults).body();
-        if (body.isEmpty() || !faults.isEmpty()) {
-            return Optional.empty();
-        }
         House house = new House(
                 file.house(),
                 file.site().site(),
                 usedMaterials(own, assemblies),
                 assemblies,
-                body.get(),
+                new BodyBuilder(file, materials).body(),
                 file.openings().collect(each -> each.value().opening(each.name())),
                 file.junctions()
                         .collect(each -> new coldseam.envelope.JunctionChoice(
@@ -115,7 +111,7 @@ public final class HouseFile {
                 file.seams().collect(each -> each.value().seam(each.name())),
                 file.limits().limits(),
                 file.prices().prices());
-        return Optional.of(new LoadedHouse(
+        return new LoadedHouse(
                 house,
                 file.junctions().collect(each -> places(each.detail().place(), each.surfaces())),
                 file.ownPsi().collect(each -> places(each.place(), each.surfaces())),
@@ -124,7 +120,7 @@ public final class HouseFile {
                                 Named::name, each -> each.value().surface().place()),
                 file.seams()
                         .toImmutableMap(
-                                Named::name, each -> each.value().surface().place())));
+                                Named::name, each -> each.value().surface().place()));
     }
 
     private static LoadedHouse.ChoicePlaces places(Position subject, ImmutableList<Located<String>> surfaces) {
