@@ -22,9 +22,8 @@ public final class AtomicFiles {
         Files.createDirectories(target.getParent());
         // Made beside the target, since a move is atomic within one file system only; not createTempFile, whose files
         // only their owner may read.
-        Path temporary = target.resolveSibling(
-                "." + target.getFileName() + "." + ProcessHandle.current().pid() + "-"
-                        + Thread.currentThread().getId() + ".tmp");
+        Path temporary = target.resolveSibling("." + target.getFileName() + "."
+                + ProcessHandle.current().pid() + "-" + Thread.currentThread().getId() + ".tmp");
         try {
             Files.write(temporary, bytes);
             try {

@@ -1,11 +1,14 @@
 package coldseam.envelope.file;
 
+import java.util.Optional;
+
 /**
  * Thrown by a file record's constructor for what its annotations cannot say; the binder reports it at the place of the
  * component named.
  */
 public final class BadValueException extends RuntimeException {
     private final String component;
+    private final transient Optional<Position> place;
     private final String asked;
     private final String got;
     private final String allowed;
@@ -17,8 +20,19 @@ public final class BadValueException extends RuntimeException {
      * @param component of the record, at whose value the fault lies; empty for the whole record
      */
     public BadValueException(String component, String asked, String got, String allowed, String next) {
+        this(component, Optional.empty(), asked, got, allowed, next);
+    }
+
+    /** As above, at a place of its own. */
+    public BadValueException(Position place, String asked, String got, String allowed, String next) {
+        this("", Optional.of(place), asked, got, allowed, next);
+    }
+
+    private BadValueException(
+            String component, Optional<Position> place, String asked, String got, String allowed, String next) {
         super(asked + "; got " + got + "; allowed: " + allowed + "; " + next);
         this.component = component;
+        this.place = place;
         this.asked = asked;
         this.got = got;
         this.allowed = allowed;
@@ -29,7 +43,8 @@ public final class BadValueException extends RuntimeException {
         return component;
     }
 
-    Fault at(Position place) {
-        return new Fault(place, asked, got, allowed, next);
+    /** The fault, at this place unless it brings one along. */
+    public Fault at(Position otherwise) {
+        return new Fault(place.orElse(otherwise), asked, got, allowed, next);
     }
 }

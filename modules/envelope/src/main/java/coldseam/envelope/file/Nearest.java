@@ -26,9 +26,7 @@ public final class Nearest {
     }
 
     private static Iterable<String> sorted(Iterable<String> known) {
-        return org.eclipse.collections.api.factory.Lists.mutable
-                .withAll(known)
-                .sortThis(Comparator.naturalOrder());
+        return org.eclipse.collections.api.factory.Lists.mutable.withAll(known).sortThis(Comparator.naturalOrder());
     }
 
     /** Insertions, deletions, changes and swaps of neighbours (optimal string alignment). */
@@ -43,10 +41,8 @@ public final class Nearest {
                 boolean same = a.charAt(i - 1) == b.charAt(j - 1);
                 int least = Math.min(cost[i - 1][j], cost[i][j - 1]) + 1;
                 least = Math.min(least, cost[i - 1][j - 1] + (same ? 0 : 1));
-                boolean swapped = i > 1
-                        && j > 1
-                        && a.charAt(i - 1) == b.charAt(j - 2)
-                        && a.charAt(i - 2) == b.charAt(j - 1);
+                boolean swapped =
+                        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
                 cost[i][j] = swapped ? Math.min(least, cost[i - 2][j - 2] + 1) : least;
             }
         }

@@ -8,5 +8,4 @@ import java.lang.annotation.Target;
 /** A record written as a list, one item for each component in order. */
 @Retention(RetentionPolicy.RUNTIME)
 @Target({ElementType.TYPE})
-public @interface Positional {
-}
+public @interface Positional {}

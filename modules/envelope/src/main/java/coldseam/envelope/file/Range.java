@@ -29,7 +29,8 @@ record Range(double least, boolean leastIsIn, double most, boolean mostIsIn, Str
         if (!most.isEmpty()) {
             words.add((mostIsIn ? "at most " : "less than ") + most);
         }
-        return new Range(value(least, dimension), leastIsIn, value(most, dimension), mostIsIn, words.makeString(" and "));
+        return new Range(
+                value(least, dimension), leastIsIn, value(most, dimension), mostIsIn, words.makeString(" and "));
     }
 
     private static double value(String text, Optional<Dimension> dimension) {

@@ -3,9 +3,12 @@ package coldseam.envelope.file;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.factory.Sets;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.map.MutableMap;
+import org.eclipse.collections.api.set.MutableSet;
 
 /** Names defined and referred to in one file; checked after all of it is bound, since a name may come before its definition. */
 final class References {
@@ -15,6 +18,7 @@ final class References {
     private final Faults faults;
     private final MutableMap<String, MutableMap<String, Position>> defined = Maps.mutable.empty();
     private final MutableList<Use> uses = Lists.mutable.empty();
+    private final MutableSet<String> ignored = Sets.mutable.empty();
 
     References(Faults faults) {
         this.faults = faults;
@@ -36,8 +40,13 @@ final class References {
         uses.add(new Use(kind, name, place));
     }
 
+    /** Names of this kind are not checked, since what defines them cannot be read. */
+    void ignore(String kind) {
+        ignored.add(kind);
+    }
+
     void check(ImmutableMap<String, KnownNames> known) {
-        for (Use use : uses) {
+        for (Use use : uses.reject(each -> ignored.contains(each.kind()))) {
             Optional<KnownNames> outside = Optional.ofNullable(known.get(use.kind()));
             MutableMap<String, Position> here = defined.getIfAbsentValue(use.kind(), Maps.mutable.empty());
             boolean checkable = outside.isPresent() || defined.containsKey(use.kind());
@@ -50,19 +59,24 @@ final class References {
                         use.place(),
                         "no " + use.kind() + " has this name",
                         '"' + use.name() + '"',
-                        listed(all),
+                        listed(use.name(), all),
                         Binder.meant(use.name(), all).orElse("define it, or write a name that is"));
             }
         }
     }
 
-    /** A long list is not repeated in each message. */
-    private static String listed(MutableList<String> all) {
+    /** A long list is cut to the names that share most words with the one asked for. */
+    private static String listed(String asked, MutableList<String> all) {
         int most = 12;
-        MutableList<String> sorted = all.toSortedList().distinct();
+        MutableList<String> sorted = all.distinct().toSortedList();
         if (sorted.size() <= most) {
             return sorted.makeString(", ");
         }
-        return sorted.take(most).makeString(", ") + " and " + (sorted.size() - most) + " more";
+        ImmutableList<String> words =
+                Lists.immutable.with(asked.split("[^\\p{L}]+")).select(word -> word.length() > 2);
+        MutableList<String> alike = sorted.select(each -> words.anySatisfy(each::contains));
+        alike.sortThisByInt(each -> -words.count(each::contains));
+        MutableList<String> shown = (alike.isEmpty() ? sorted : alike).take(most);
+        return shown.makeString(", ") + " and " + (sorted.size() - shown.size()) + " more";
     }
 }

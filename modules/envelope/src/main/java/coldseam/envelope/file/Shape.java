@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 
 /** What reflection says about file records; shared by the binder and the schema, so that they cannot disagree. */
 final class Shape {
@@ -71,6 +72,19 @@ final class Shape {
     /** The alternatives of a sealed type. */
     static ImmutableList<Class<?>> alternatives(Class<?> sealed) {
         return Lists.immutable.with(sealed.getPermittedSubclasses());
+    }
+
+    static boolean isWholeList(Class<?> type) {
+        return type.isAnnotationPresent(Whole.class) && !isWholeMapping(type);
+    }
+
+    static boolean isWholeMapping(Class<?> type) {
+        if (!type.isAnnotationPresent(Whole.class)) {
+            return false;
+        }
+        Type only = parts(type).getOnly().type();
+        return raw(only) == ImmutableMap.class
+                || raw(only) == ImmutableList.class && raw(argument(only, 0)) == Named.class;
     }
 
     static <T> T construct(Class<T> record, Object[] values) {

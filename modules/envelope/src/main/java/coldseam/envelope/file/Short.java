@@ -8,5 +8,4 @@ import java.lang.annotation.Target;
 /** A record that may also be written as one value: that of its first component. */
 @Retention(RetentionPolicy.RUNTIME)
 @Target({ElementType.TYPE})
-public @interface Short {
-}
+public @interface Short {}

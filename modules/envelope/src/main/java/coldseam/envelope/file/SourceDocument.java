@@ -171,10 +171,15 @@ public final class SourceDocument {
     }
 
     private static Fault syntax(Position place, String problem) {
-        String next = problem.contains("\\t") || problem.contains("'\t'")
-                ? "indent with spaces, not with tabs"
-                : "check the indentation, colons, brackets and quotes here and just above";
-        return new Fault(place, "the syntax is broken", problem, "", next);
+        String said = problem.replaceFirst(" \\(Do not use.*", "").replaceFirst("\\.$", "");
+        String next = "check the indentation, colons, brackets and quotes here and just above";
+        if (said.contains("TAB")) {
+            next = "indent with spaces, not with tabs";
+        } else if (said.contains("comment")) {
+            said = "JSON has no comments";
+            next = "remove it, or write YAML";
+        }
+        return new Fault(place, "the syntax is broken: " + said, "", "", next);
     }
 
     private static String firstLine(String text) {
@@ -183,7 +188,9 @@ public final class SourceDocument {
     }
 
     private SourceNode node() throws IOException {
-        refuseYamlExtras();
+        if (isRefused()) {
+            return new SourceNode.Scalar(place(), SourceNode.Kind.REFUSED, "");
+        }
         return switch (parser.currentToken()) {
             case START_OBJECT -> mapping();
             case START_ARRAY -> sequence();
@@ -191,9 +198,10 @@ public final class SourceDocument {
         };
     }
 
-    private void refuseYamlExtras() throws IOException {
+    /** Refuses what only YAML has; whether the value itself cannot be used. */
+    private boolean isRefused() throws IOException {
         if (!(parser instanceof YAMLParser yaml)) {
-            return;
+            return false;
         }
         if (yaml.isCurrentAlias()) {
             faults.add(
@@ -202,7 +210,7 @@ public final class SourceDocument {
                     "*" + parser.getText(),
                     "",
                     "write the value out, or give it a name under materials or assemblies");
-            return;
+            return true;
         }
         if (yaml.getObjectId() != null) {
             faults.add(
@@ -215,6 +223,7 @@ public final class SourceDocument {
         if (yaml.getTypeId() != null) {
             faults.add(place(), "a YAML tag is refused", "!" + yaml.getTypeId(), "", "remove the tag");
         }
+        return false;
     }
 
     private SourceNode mapping() throws IOException {
@@ -262,7 +271,8 @@ public final class SourceDocument {
         String text = parser.getText();
         return switch (parser.currentToken()) {
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
-                // A number that YAML 1.1 reads in another base, such as 012 or 1_000, stays a text, and is refused where
+                // A number that YAML 1.1 reads in another base, such as 012 or 1_000, stays a text, and is refused
+                // where
                 // a number is needed.
                 new SourceNode.Scalar(
                         place,
@@ -270,7 +280,8 @@ public final class SourceDocument {
                         text);
             case VALUE_TRUE, VALUE_FALSE -> new SourceNode.Scalar(place, SourceNode.Kind.BOOLEAN, text);
             case VALUE_NULL -> new SourceNode.Scalar(place, SourceNode.Kind.EMPTY, "");
-            default -> new SourceNode.Scalar(place, SourceNode.Kind.TEXT, text);
+            default ->
+                new SourceNode.Scalar(place, text.isBlank() ? SourceNode.Kind.EMPTY : SourceNode.Kind.TEXT, text);
         };
     }
 

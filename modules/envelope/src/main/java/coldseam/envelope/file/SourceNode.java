@@ -17,7 +17,9 @@ public sealed interface SourceNode {
         TEXT,
         NUMBER,
         BOOLEAN,
-        EMPTY
+        EMPTY,
+        /** Refused already, such as an alias; it binds to nothing and makes no further fault. */
+        REFUSED
     }
 
     /**

@@ -1,7 +1,7 @@
 package coldseam.envelope.quantity;
 
-import static coldseam.envelope.quantity.Display.us;
 import static coldseam.envelope.quantity.Display.si;
+import static coldseam.envelope.quantity.Display.us;
 
 import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
@@ -94,11 +94,11 @@ public enum Dimension {
     /** Pa; of pressures and strengths. Written lbf/in², never psi: psi is the linear thermal transmittance. */
     PRESSURE("a pressure or strength", "Pa", si("kPa", 1000, 1), us("lbf/in²", "lbf/in2", 2), "300 kPa", "25 lbf/in²"),
     /** K·d inside. */
-    DEGREE_DAYS("degree days", "K·d", si("K·d", 1, 0), us("°F·d", "F·d", 0), "3600 K·d", "6500 °F·d"),
+    DEGREE_DAYS("a number of degree days", "K·d", si("K·d", 1, 0), us("°F·d", "F·d", 0), "3600 K·d", "6500 °F·d"),
     /** 0 to 1 inside; shown in percent. */
     SHARE("a share", "", si("%", 0.01, 0), us("%", "%", 0), "15 %", "0.15"),
     /** A plain number such as fRsi; shown with two digits. */
-    RATIO("a number", "", si("", 1, 2), us("", "", 2), "0.7"),
+    RATIO("a number", "", si("", 1, 2), si("", 1, 2), "0.7"),
     /** Degrees inside. */
     ANGLE("an angle", "°", si("°", 1, 1), us("°", "°", 1), "35 °", "8:12"),
     /** m/s. */
@@ -129,7 +129,7 @@ public enum Dimension {
 
     Dimension(String noun, String insideUnit, Display.Form siForm, Display.Form usForm, String... examples) {
         this.noun = noun;
-        this.inside = UnitExpression.parse(insideUnit);
+        this.inside = insideUnit.isEmpty() ? Measure.ONE : UnitExpression.parse(insideUnit);
         this.siDisplay = siForm.in(inside);
         this.usDisplay = usForm.in(inside);
         this.examples = Lists.immutable.of(examples);

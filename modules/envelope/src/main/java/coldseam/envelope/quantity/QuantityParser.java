@@ -48,7 +48,8 @@ public final class QuantityParser {
 
     /** A price of energy such as {@code 0.12 EUR/kWh}. */
     public static Price parsePrice(String written) {
-        Matcher match = Pattern.compile("(" + DIGITS + ")\\s*([^\\d\\s/]{1,4})\\s*/\\s*(\\S+)").matcher(plain(written));
+        Matcher match = Pattern.compile("(" + DIGITS + ")\\s*([^\\d\\s/]{1,4})\\s*/\\s*(\\S+)")
+                .matcher(plain(written));
         Optional<Measure> per = match.matches() ? UnitExpression.tryParse(match.group(3)) : Optional.empty();
         if (per.isEmpty() || !per.get().sameKindAs(Dimension.ENERGY.inside())) {
             throw new QuantityException(
@@ -149,7 +150,10 @@ public final class QuantityParser {
         }
         Matcher match = PLAIN.matcher(text);
         if (!match.matches()) {
-            throw refused(dimension, written, kindOf(text).map(kind -> "this is " + kind).orElse("write a number first"));
+            throw refused(
+                    dimension,
+                    written,
+                    kindOf(text).map(kind -> "this is " + kind).orElse("write a number first"));
         }
         String unitText = match.group(2);
         if (unitText.isEmpty()) {
@@ -160,14 +164,18 @@ public final class QuantityParser {
         }
         if (unitText.equals("psi")) {
             throw refused(
-                    dimension, written, "psi means the linear thermal transmittance here: write lbf/in² for a pressure");
+                    dimension,
+                    written,
+                    "psi means the linear thermal transmittance here: write lbf/in² for a pressure");
         }
         Measure unit = UnitExpression.tryParse(unitText)
                 .orElseThrow(() -> refused(dimension, written, "\"" + unitText + "\" is no unit known here"));
         Measure inside = dimension.inside();
         if (!unit.sameKindAs(inside)) {
-            String kind = kindOf(text).orElse("another kind of quantity");
-            throw refused(dimension, written, "this is " + kind);
+            throw refused(
+                    dimension,
+                    written,
+                    kindOf(text).map(kind -> "this is " + kind).orElse("write such a unit"));
         }
         return inside.factor() == unit.factor()
                 ? number(match.group(1))
@@ -201,7 +209,11 @@ public final class QuantityParser {
     }
 
     private static String plain(String written) {
-        String text = written.strip().replace('−', '-').replace('\u00a0', ' ').replace('\u202f', ' ').replace('⁄', '/');
+        String text = written.strip()
+                .replace('−', '-')
+                .replace('\u00a0', ' ')
+                .replace('\u202f', ' ')
+                .replace('⁄', '/');
         for (int i = 0; i < VULGAR_AS.length; i++) {
             text = text.replace(String.valueOf(VULGAR.charAt(i)), " " + VULGAR_AS[i]);
         }

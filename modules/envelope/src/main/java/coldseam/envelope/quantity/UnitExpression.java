@@ -81,12 +81,18 @@ final class UnitExpression {
         int piece = run.length();
         for (; piece > 0; piece--) {
             Measure whole = UNITS.get(run.substring(0, piece));
-            if (whole != null && (piece == run.length() || splits(run.substring(piece)))) {
+            boolean all = piece == run.length();
+            if (whole != null && (all || isSymbol(run.substring(0, piece)) && splits(run.substring(piece)))) {
                 at = start + piece;
-                return whole.power(piece == run.length() ? exponent() : 1);
+                return all ? whole.power(exponent()) : whole;
             }
         }
         throw new NotAUnit();
+    }
+
+    /** Words such as inch stand alone: inchs is a slip, not an inch times a second. */
+    private static boolean isSymbol(String unit) {
+        return unit.length() <= 3;
     }
 
     private static boolean splits(String run) {
@@ -94,7 +100,8 @@ final class UnitExpression {
             return true;
         }
         for (int piece = run.length(); piece > 0; piece--) {
-            if (UNITS.containsKey(run.substring(0, piece)) && splits(run.substring(piece))) {
+            String first = run.substring(0, piece);
+            if (isSymbol(first) && UNITS.containsKey(first) && splits(run.substring(piece))) {
                 return true;
             }
         }

@@ -151,7 +151,10 @@ public enum UnitSystem {
             }
             if (part > 0) {
                 long divisor = Math.min(Long.lowestOneBit(part), SIXTEENTHS);
-                out.append(inches > 0 ? " " : "").append(part / divisor).append('/').append(SIXTEENTHS / divisor);
+                out.append(inches > 0 ? " " : "")
+                        .append(part / divisor)
+                        .append('/')
+                        .append(SIXTEENTHS / divisor);
             }
             out.append(" in");
         }

@@ -1,0 +1,160 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.Material;
+import coldseam.envelope.Point2;
+import coldseam.envelope.Point3;
+import coldseam.envelope.file.Named;
+import java.util.Optional;
+import java.util.function.Function;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.map.MutableMap;
+
+/** Turns the file's body into the checked one. */
+final class BodyBuilder {
+
+    /** What can be faced without being named among the neighbours. */
+    static final ImmutableMap<String, Exposure> ALWAYS_THERE = Maps.immutable.with(
+            "outdoors",
+            Exposure.outdoors(),
+            "ground",
+            Exposure.ground(),
+            "crawl space",
+            new Exposure(Exposure.Kind.CRAWL_SPACE, "", 1));
+
+    private final FileHouse file;
+    private final Function<String, Material> materials;
+    private final ImmutableMap<String, Exposure> neighbours;
+
+    BodyBuilder(FileHouse file, Function<String, Material> materials) {
+        this.file = file;
+        this.materials = materials;
+        this.neighbours = file.neighbours()
+                .toImmutableMap(Named::name, each -> each.value().exposure(each.name()));
+    }
+
+    /** The body. */
+    Body body() {
+        return file.body() instanceof FileBody.FileStoreys storeys
+                ? storeys(storeys)
+                : surfaces((FileBody.FileSurfaces) file.body());
+    }
+
+    private Body storeys(FileBody.FileStoreys given) {
+        ImmutableList<Body.Storey> storeys = given.storeys().collectWithIndex(this::storey);
+        return new Body.Storeys(given.footprintLine(), storeys, base(given.base()), roof(given));
+    }
+
+    private Body.Storey storey(FileStorey given, int index) {
+        ImmutableList<Point2> corners = given.footprint().corners();
+        ImmutableList<Body.Wall> walls = walls(given, corners);
+        if (Outline.signedArea(corners) < 0) {
+            // Backwards, side i becomes the old side n − 2 − i: it runs between the same two corners.
+            int count = corners.size();
+            ImmutableList<Body.Wall> inFileOrder = walls;
+            walls = inFileOrder.collectWithIndex((wall, i) -> inFileOrder.get(Math.floorMod(count - 2 - i, count)));
+            corners = corners.toReversed();
+        }
+        return new Body.Storey(
+                given.name(),
+                corners,
+                given.height(),
+                walls,
+                given.terrace().isPresent() ? given.terrace() : given.lowerRoof(),
+                given.terrace().isPresent(),
+                given.overhang(),
+                given.floorThickness().orElse(0));
+    }
+
+    /** With names: the given one, or storey, compass word and, where several face one way, their number. */
+    private ImmutableList<Body.Wall> walls(FileStorey storey, ImmutableList<Point2> corners) {
+        ImmutableList<FileWalls.FileWall> given = storey.walls().bySide(storey.footprint());
+        ImmutableList<String> plain = given.collectWithIndex((wall, side) ->
+                storey.name() + " " + Outline.facing(corners, side).word() + " wall");
+        MutableMap<String, Integer> count = Maps.mutable.empty();
+        MutableList<Body.Wall> walls = Lists.mutable.empty();
+        for (int side = 0; side < given.size(); side++) {
+            FileWalls.FileWall wall = given.get(side);
+            String base = wall.name().orElse(plain.get(side));
+            boolean several =
+                    wall.name().isPresent() ? given.count(each -> each == wall) > 1 : plain.count(base::equals) > 1;
+            int number = count.merge(base, 1, Integer::sum);
+            walls.add(new Body.Wall(
+                    several ? base + " " + number : base, assembly(wall.assembly()), exposure(wall.faces())));
+        }
+        return walls.toImmutable();
+    }
+
+    private static Optional<String> assembly(String name) {
+        return name.equals(HouseFile.NONE) ? Optional.empty() : Optional.of(name);
+    }
+
+    private Exposure exposure(String name) {
+        Exposure always = ALWAYS_THERE.get(name);
+        return always != null ? always : neighbours.get(name);
+    }
+
+    private Body.Base base(FileBase given) {
+        return new Body.Base(
+                given.kind(),
+                assembly(given.assembly()),
+                given.edge()
+                        .map(each -> new Body.EdgeInsulation(
+                                each.direction() == FileBase.Direction.VERTICAL,
+                                each.extent(),
+                                each.thickness(),
+                                materials.apply(each.material()))),
+                given.depth(),
+                given.crawlSpace()
+                        .map(each -> new Body.CrawlSpace(
+                                each.height(),
+                                each.wallTransmittance(),
+                                each.vents(),
+                                each.windSpeed(),
+                                each.windShielding().factor(),
+                                each.groundResistance())),
+                exposure(given.faces().orElse(given.kind() == Body.Base.Kind.SUSPENDED ? "crawl space" : "ground")));
+    }
+
+    private static Body.Roof roof(FileBody.FileStoreys given) {
+        FileRoof roof = given.roof();
+        ImmutableList<Point2> corners = given.storeys().getLast().footprint().corners();
+        int side = roof.lowSideIndex(given.storeys().getLast().footprint());
+        if (Outline.signedArea(corners) < 0) {
+            side = Math.floorMod(corners.size() - 2 - side, corners.size());
+        }
+        return new Body.Roof(
+                roof.form(),
+                roof.insulatedAt() == FileRoof.InsulatedAt.CEILING,
+                assembly(roof.assembly()),
+                roof.gableAssembly(),
+                roof.pitch(),
+                side,
+                roof.parapetHeight(),
+                roof.loftFactor());
+    }
+
+    private Body surfaces(FileBody.FileSurfaces given) {
+        return new Body.Explicit(
+                given.points()
+                        .toImmutableMap(
+                                Named::name,
+                                each -> new Point3(
+                                        each.value().x(),
+                                        each.value().y(),
+                                        each.value().z())),
+                given.surfaces()
+                        .collect(each -> new Body.ExplicitSurface(
+                                each.name(),
+                                each.value().points(),
+                                assembly(each.value().assembly()),
+                                exposure(each.value().faces()),
+                                each.value().use())),
+                given.groundLevel());
+    }
+}

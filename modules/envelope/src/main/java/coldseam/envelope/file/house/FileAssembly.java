@@ -1,0 +1,72 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Material;
+import coldseam.envelope.file.Bounds;
+import coldseam.envelope.file.Default;
+import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Noun;
+import coldseam.envelope.file.Refers;
+import coldseam.envelope.file.Size;
+import coldseam.envelope.file.Unit;
+import coldseam.envelope.quantity.Dimension;
+import java.util.Optional;
+import java.util.function.Function;
+import org.eclipse.collections.api.list.ImmutableList;
+
+@Noun("an assembly")
+@Doc("A build-up of layers.")
+record FileAssembly(
+        @Doc("From inside to outside.") @Size(min = 1, max = 40)
+        ImmutableList<FileLayer> layers,
+
+        @Doc("Mechanical fasteners through the insulation.") Optional<FileFasteners> fasteners,
+
+        @Doc("Air gaps around the insulation boards: the correction levels of ISO 6946.") @Default("none")
+        Assembly.AirGaps gaps,
+
+        @Doc("Rain that reaches the membrane under the insulation of an inverted roof.")
+        Optional<FileRain> rain) {
+
+    @Noun("fasteners")
+    @Doc("Mechanical fasteners through the insulation.")
+    record FileFasteners(
+            @Doc("Material of the shaft.") @Refers("material")
+            String material,
+
+            @Doc("Diameter of the shaft.") @Unit(Dimension.THICKNESS) @Bounds(above = "0 mm", atMost = "50 mm")
+            double diameter,
+
+            @Doc("How many on each area.") @Unit(Dimension.PER_AREA) @Bounds(above = "0 per m²", atMost = "50 per m²")
+            double number,
+
+            @Doc("How far the head is sunk into the insulation.")
+            @Default("0 mm")
+            @Unit(Dimension.THICKNESS)
+            @Bounds(atLeast = "0 mm", atMost = "500 mm")
+            double recess) {}
+
+    @Noun("rain cooling")
+    @Doc("Cooling by rain, ISO 6946.")
+    record FileRain(
+            @Doc("Mean in the heating season.")
+            @Unit(Dimension.PRECIPITATION)
+            @Bounds(atLeast = "0 mm/d", atMost = "50 mm/d")
+            double precipitation,
+
+            @Doc("The factor f·x.")
+            @Default("0.04 W·d/(m²·K·mm)")
+            @Unit(Dimension.RAIN_FACTOR)
+            @Bounds(atLeast = "0 W·d/(m²·K·mm)", atMost = "0.1 W·d/(m²·K·mm)")
+            double factor) {}
+
+    Assembly assembly(String name, Function<String, Material> materials) {
+        return new Assembly(
+                name,
+                layers.collect(each -> each.layer(materials)),
+                fasteners.map(each -> new Assembly.Fasteners(
+                        materials.apply(each.material), each.diameter, each.number, each.recess)),
+                gaps,
+                rain.map(each -> new Assembly.RainCooling(each.precipitation, each.factor)));
+    }
+}

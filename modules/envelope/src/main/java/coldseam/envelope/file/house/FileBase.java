@@ -1,0 +1,139 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.file.BadValueException;
+import coldseam.envelope.file.Bounds;
+import coldseam.envelope.file.Default;
+import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Noun;
+import coldseam.envelope.file.Refers;
+import coldseam.envelope.file.Unit;
+import coldseam.envelope.quantity.Dimension;
+import java.util.Locale;
+import java.util.Optional;
+
+@Noun("a base")
+@Doc("What lies under the lowest storey.")
+record FileBase(
+        @Doc("Kind of floor.") Body.Base.Kind kind,
+
+        @Doc("Name of its assembly; none leaves a hole.") @Refers("assembly")
+        String assembly,
+
+        @Doc("Insulation beside or under the rim of a slab on ground.")
+        Optional<FileEdgeInsulation> edge,
+
+        @Doc("Depth of a heated cellar's floor below ground level.")
+        @Default("0 m")
+        @Unit(Dimension.LENGTH)
+        @Bounds(atLeast = "0 m", atMost = "10 m")
+        double depth,
+
+        @Doc("The space under a suspended floor.") Optional<FileCrawlSpace> crawlSpace,
+
+        @Doc("What it faces, for a floor over an unheated space: its name among the neighbours.") @Refers("neighbour")
+        Optional<String> faces) {
+
+    FileBase {
+        String name = kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        requireWith(kind == Body.Base.Kind.SUSPENDED, crawlSpace.isPresent(), "crawl-space", name);
+        requireWith(kind == Body.Base.Kind.OVER_UNHEATED, faces.isPresent(), "faces", name);
+        requireWith(kind == Body.Base.Kind.HEATED_CELLAR, depth > 0, "depth", name);
+        if (edge.isPresent() && kind != Body.Base.Kind.SLAB_ON_GROUND) {
+            throw new BadValueException(
+                    "edge",
+                    "only a slab on ground has the key edge",
+                    name,
+                    "kind: slab on ground",
+                    "remove the key edge");
+        }
+    }
+
+    private static void requireWith(boolean needed, boolean given, String key, String name) {
+        if (needed && !given) {
+            throw new BadValueException(
+                    "kind", "a base needs the key " + key, name, "", "add " + key + ", or choose another kind");
+        }
+        if (given && !needed) {
+            throw new BadValueException(
+                    component(key),
+                    "a base of this kind has no key " + key,
+                    name,
+                    "",
+                    "remove the key, or change the kind");
+        }
+    }
+
+    private static String component(String key) {
+        return key.equals("crawl-space") ? "crawlSpace" : key;
+    }
+
+    @Noun("edge insulation")
+    @Doc("Insulation along the rim of a slab on ground (ISO 13370).")
+    record FileEdgeInsulation(
+            @Doc("Whether it goes down or lies flat.") Direction direction,
+
+            @Doc("Its depth or width.") @Unit(Dimension.LENGTH) @Bounds(above = "0 m", atMost = "5 m")
+            double extent,
+
+            @Doc("Its thickness.") @Unit(Dimension.THICKNESS) @Bounds(above = "0 mm", atMost = "500 mm")
+            double thickness,
+
+            @Doc("What it is made of.") @Refers("material") String material) {}
+
+    /** Which way edge insulation goes. */
+    enum Direction {
+        VERTICAL,
+        HORIZONTAL
+    }
+
+    @Noun("a crawl space")
+    @Doc("The space under a suspended floor (ISO 13370).")
+    record FileCrawlSpace(
+            @Doc("Height of the floor above ground level.")
+            @Unit(Dimension.LENGTH)
+            @Bounds(above = "0 m", atMost = "5 m")
+            double height,
+
+            @Doc("Thermal transmittance of its walls above ground.")
+            @Unit(Dimension.TRANSMITTANCE)
+            @Bounds(above = "0 W/(m²·K)", atMost = "7 W/(m²·K)")
+            double wallTransmittance,
+
+            @Doc("Area of its vents on each length of perimeter.")
+            @Unit(Dimension.OPENING_PER_LENGTH)
+            @Bounds(atLeast = "0 m²/m", atMost = "0.1 m²/m")
+            double vents,
+
+            @Doc("Mean wind speed at 10 m.")
+            @Default("4 m/s")
+            @Unit(Dimension.SPEED)
+            @Bounds(atLeast = "0 m/s", atMost = "20 m/s")
+            double windSpeed,
+
+            @Doc("How far wind is kept off.") @Default("average")
+            Shielding windShielding,
+
+            @Doc("Thermal resistance of insulation on its ground.")
+            @Default("0 m²·K/W")
+            @Unit(Dimension.RESISTANCE)
+            @Bounds(atLeast = "0 m²·K/W", atMost = "50 m²·K/W")
+            double groundResistance) {}
+
+    /** Wind shielding factors, ISO 13370:2017 table 8; from memory. */
+    enum Shielding {
+        SHELTERED(0.02),
+        AVERAGE(0.05),
+        EXPOSED(0.10);
+
+        private final double factor;
+
+        Shielding(double factor) {
+            this.factor = factor;
+        }
+
+        double factor() {
+            return factor;
+        }
+    }
+}

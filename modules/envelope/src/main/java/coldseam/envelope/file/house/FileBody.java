@@ -1,0 +1,90 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.file.Bounds;
+import coldseam.envelope.file.Default;
+import coldseam.envelope.file.Defines;
+import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Faults;
+import coldseam.envelope.file.Marked;
+import coldseam.envelope.file.Named;
+import coldseam.envelope.file.Noun;
+import coldseam.envelope.file.Positional;
+import coldseam.envelope.file.Refers;
+import coldseam.envelope.file.SelfChecking;
+import coldseam.envelope.file.Size;
+import coldseam.envelope.file.Unit;
+import coldseam.envelope.quantity.Dimension;
+import org.eclipse.collections.api.list.ImmutableList;
+
+@Noun("a body")
+@Doc("The shape of the house.")
+sealed interface FileBody {
+
+    @Marked("storeys")
+    @Noun("a body by storeys")
+    @Doc("Storeys stacked on one another.")
+    record FileStoreys(
+            @Doc("To which line of the walls the footprints are measured.")
+            Body.FootprintLine footprintLine,
+
+            @Doc("From the lowest to the top one.") @Size(min = 1, max = 20)
+            ImmutableList<FileStorey> storeys,
+
+            @Doc("What lies under the lowest storey.") FileBase base,
+            @Doc("What lies over the top storey.") FileRoof roof)
+            implements FileBody, SelfChecking {
+        @Override
+        public void check(Faults faults) {
+            new StoreyChecks(this, faults).check();
+            roof.check(storeys.getLast().footprint(), faults);
+        }
+    }
+
+    @Marked("surfaces")
+    @Noun("a body by surfaces")
+    @Doc("Explicit surfaces on named points of the outer shell; x points east, y north, z up.")
+    record FileSurfaces(
+            @Doc("Points by name.") @Defines("point") ImmutableList<Named<FilePoint3>> points,
+
+            @Doc("Plane surfaces by name.") @Defines("surface")
+            ImmutableList<Named<FileSurface>> surfaces,
+
+            @Doc("Height of the ground beside the house.")
+            @Default("0 m")
+            @Unit(Dimension.LENGTH)
+            @Bounds(atLeast = "-100 m", atMost = "100 m")
+            double groundLevel)
+            implements FileBody {}
+
+    @Noun("a surface")
+    @Doc("A plane surface of the outer shell.")
+    record FileSurface(
+            @Doc("Names of its corners, counterclockwise seen from outdoors.")
+            @Refers("point")
+            @Size(min = 3, max = 200)
+            ImmutableList<String> points,
+
+            @Doc("Its assembly; none leaves a hole.") @Refers("assembly")
+            String assembly,
+
+            @Doc("What it is to the house.") Body.Use use,
+
+            @Doc("What it faces: outdoors, ground, crawl space or a neighbour's name.")
+            @Default("outdoors")
+            @Refers("neighbour")
+            String faces) {}
+
+    @Positional
+    @Noun("a point in space")
+    @Doc("A point in space.")
+    record FilePoint3(
+            @Doc("East.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "-1000 m", atMost = "1000 m")
+            double x,
+
+            @Doc("North.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "-1000 m", atMost = "1000 m")
+            double y,
+
+            @Doc("Up.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "-1000 m", atMost = "1000 m")
+            double z) {}
+}

@@ -1,0 +1,45 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Selector;
+import coldseam.envelope.file.BadValueException;
+import coldseam.envelope.file.Default;
+import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Located;
+import coldseam.envelope.file.Noun;
+import coldseam.envelope.file.Refers;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
+
+@Noun("a junction choice")
+@Doc("A detail for junctions.")
+record FileChoice(
+        @Doc("Kinds of junction meant, any of these.") @Default("")
+        ImmutableSet<JunctionKind> kinds,
+
+        @Doc("Names of surfaces or openings that must all be beside the junction.") @Default("")
+        ImmutableList<Located<String>> surfaces,
+
+        @Doc("Id of a detail of the catalogue, or the path of a detail or section file beside this file.")
+        @Refers("detail")
+        Located<String> detail) {
+
+    FileChoice {
+        requireSome(kinds, surfaces);
+    }
+
+    static void requireSome(ImmutableSet<JunctionKind> kinds, ImmutableList<Located<String>> surfaces) {
+        if (kinds.isEmpty() && surfaces.isEmpty()) {
+            throw new BadValueException(
+                    "",
+                    "a junction is chosen by its kind, its surfaces or both",
+                    "neither",
+                    "",
+                    "add kinds or surfaces");
+        }
+    }
+
+    Selector selector() {
+        return new Selector(kinds, surfaces.collect(Located::value));
+    }
+}

@@ -1,0 +1,68 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.file.Bounds;
+import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Marked;
+import coldseam.envelope.file.Noun;
+import coldseam.envelope.file.Short;
+import coldseam.envelope.file.Unit;
+import coldseam.envelope.quantity.Dimension;
+import java.util.Locale;
+
+@Noun("ground")
+@Doc("A kind of ground of ISO 13370, or a name with a conductivity of one's own.")
+sealed interface FileGround {
+
+    String label();
+
+    /** W/(m·K). */
+    double conductivity();
+
+    /** Design conductivities of the ground, ISO 13370:2017 table 7; from memory. */
+    enum Kind {
+        CLAY_OR_SILT(1.5),
+        SAND_OR_GRAVEL(2.0),
+        HOMOGENEOUS_ROCK(3.5);
+
+        private final double conductivity;
+
+        Kind(double conductivity) {
+            this.conductivity = conductivity;
+        }
+    }
+
+    @Short
+    @Noun("ground")
+    @Doc("A kind of ground of ISO 13370.")
+    record FileGroundKind(
+            @Doc("clay or silt 1.5, sand or gravel 2.0, homogeneous rock 3.5 W/(m·K).")
+            Kind kind) implements FileGround {
+        @Override
+        public String label() {
+            return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
+
+        @Override
+        public double conductivity() {
+            return kind.conductivity;
+        }
+    }
+
+    @Marked("conductivity")
+    @Noun("ground")
+    @Doc("Ground with a conductivity of its own.")
+    record FileOwnGround(
+            @Doc("As the audit prints it, such as \"moist clay, by test\".")
+            String name,
+
+            @Doc("Its thermal conductivity.")
+            @Unit(Dimension.CONDUCTIVITY)
+            @Bounds(atLeast = "0.1 W/(m·K)", atMost = "10 W/(m·K)")
+            double conductivity)
+            implements FileGround {
+        @Override
+        public String label() {
+            return name;
+        }
+    }
+}

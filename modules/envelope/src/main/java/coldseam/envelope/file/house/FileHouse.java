@@ -1,0 +1,50 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.file.Default;
+import coldseam.envelope.file.Defines;
+import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Named;
+import coldseam.envelope.file.Noun;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** The house file, whole. */
+@Noun("a house file")
+@Doc("A house: its site, what it is built of, its shape, and the choices made for its junctions.")
+record FileHouse(
+        @Doc("Name of the house, as the audit prints it.") String house,
+        @Doc("Climate, ground and conventions.") FileSite site,
+
+        @Doc("The house's own materials by name; one named like a built-in one takes its place.")
+        @Default("")
+        @Defines("material")
+        ImmutableList<Named<FileMaterial>> materials,
+
+        @Doc("Build-ups of layers, by name.") @Defines("assembly")
+        ImmutableList<Named<FileAssembly>> assemblies,
+
+        @Doc("Unheated spaces and heated neighbours that walls, floors or roofs face, by name.")
+        @Default("")
+        @Defines("neighbour")
+        ImmutableList<Named<FileNeighbour>> neighbours,
+
+        @Doc("The shape: by storeys, or by explicit surfaces.")
+        FileBody body,
+
+        @Doc("Windows and doors, by name.") @Default("") @Defines("opening")
+        ImmutableList<Named<FileOpening>> openings,
+
+        @Doc("Which detail for which junctions; the first that matches wins.") @Default("")
+        ImmutableList<FileChoice> junctions,
+
+        @Doc("psi values the house brings along, with their source.") @Default("")
+        ImmutableList<FileOwnPsi> ownPsi,
+
+        @Doc("Junctions that the shape cannot show, such as partitions and balconies, by name.")
+        @Default("")
+        @Defines("seam")
+        ImmutableList<Named<FileSeam>> seams,
+
+        @Doc("What the audit holds junctions to.") @Default("")
+        FileLimits limits,
+
+        @Doc("Prices for the money columns.") @Default("") FilePrices prices) {}

@@ -1,0 +1,153 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Control;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Material;
+import coldseam.envelope.Provenance;
+import coldseam.envelope.Role;
+import coldseam.envelope.file.BadValueException;
+import coldseam.envelope.file.Bounds;
+import coldseam.envelope.file.Default;
+import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Noun;
+import coldseam.envelope.file.Refers;
+import coldseam.envelope.file.Unit;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.eclipse.collections.api.set.ImmutableSet;
+
+@Noun("a layer")
+@Doc("One layer of an assembly.")
+record FileLayer(
+        @Doc("What fills it, between the framing where there is framing.") @Refers("material")
+        String material,
+
+        @Doc("Its thickness.") @Unit(Dimension.THICKNESS) @Bounds(above = "0 mm", atMost = "2 m")
+        double thickness,
+
+        @Doc("The part it plays, by which a junction detail finds it.")
+        Role role,
+
+        @Doc("Its declared thermal resistance, which then stands in for the material's conductivity.")
+        @Unit(Dimension.RESISTANCE)
+        @Bounds(above = "0 m²·K/W", atMost = "50 m²·K/W")
+        OptionalDouble resistance,
+
+        @Doc("Members that bridge it, such as studs.") Optional<FileFraming> framing,
+
+        @Doc("How an air layer is ventilated; unventilated where this is missing.")
+        Optional<FileAir> air,
+
+        @Doc("How its thickness varies, where it is cut to falls.")
+        Optional<FileTaper> taper,
+
+        @Doc("What it controls: air, water, vapour, and heat for the continuous insulation.") @Default("")
+        ImmutableSet<Control> controls) {
+
+    FileLayer {
+        if (air.isPresent() && role != Role.AIR_LAYER) {
+            throw new BadValueException(
+                    "air",
+                    "only an air layer has the key air",
+                    "role " + role.name().toLowerCase(java.util.Locale.ROOT),
+                    "role: air layer",
+                    "change the role, or remove air");
+        }
+        double thinnest = thickness;
+        if (taper.isPresent() && !(taper.get().thickest > thinnest)) {
+            throw new BadValueException(
+                    "taper",
+                    "the thickest place must be thicker than the layer's thickness, which is its thinnest",
+                    UnitSystem.SI.format(taper.get().thickest, Dimension.THICKNESS),
+                    "more than " + UnitSystem.SI.format(thinnest, Dimension.THICKNESS),
+                    "give the thinnest place as thickness");
+        }
+    }
+
+    @Noun("framing")
+    @Doc("Members that bridge a layer.")
+    record FileFraming(
+            @Doc("What the members are made of.") @Refers("material")
+            String material,
+
+            @Doc("Their share of the layer's area, plates and lintels counted in.")
+            @Unit(Dimension.SHARE)
+            @Bounds(above = "0 %", below = "100 %")
+            double share) {}
+
+    @Noun("an air layer")
+    @Doc("How an air layer is ventilated and how its faces radiate (ISO 6946).")
+    record FileAir(
+            @Doc("By the area of its openings.") @Default("unventilated")
+            Layer.Ventilation ventilation,
+
+            @Doc("Area of the openings on each length; for slightly ventilated layers.")
+            @Default("0 mm²/m")
+            @Unit(Dimension.AIR_LAYER_OPENING)
+            @Bounds(atLeast = "0 mm²/m", atMost = "100000 mm²/m")
+            double openings,
+
+            @Doc("Emissivity of its one bright face; 0.9 where both are dull.")
+            @Default("0.9")
+            @Unit(Dimension.SHARE)
+            @Bounds(above = "0 %", atMost = "100 %")
+            double lowEmissivity) {
+
+        /** Opening areas of a slightly ventilated layer, mm²/m; ISO 6946:2017 6.9.3, from memory. */
+        private static final double SLIGHT_FROM = 500;
+
+        private static final double SLIGHT_TO = 1500;
+
+        FileAir {
+            boolean slight = ventilation == Layer.Ventilation.SLIGHTLY_VENTILATED;
+            if (slight && !(openings > SLIGHT_FROM && openings < SLIGHT_TO)) {
+                throw new BadValueException(
+                        "openings",
+                        "a slightly ventilated air layer has openings between 500 and 1500 mm²/m",
+                        UnitSystem.SI.format(openings, Dimension.AIR_LAYER_OPENING),
+                        "more than 500 mm²/m and less than 1500 mm²/m",
+                        "give the openings, or write unventilated or well ventilated");
+            }
+        }
+    }
+
+    @Noun("a taper")
+    @Doc("How the thickness of a layer cut to falls varies.")
+    record FileTaper(
+            @Doc("Plan shape of the field.") Layer.Taper.Shape shape,
+
+            @Doc("Thickness at the thickest place.") @Unit(Dimension.THICKNESS) @Bounds(above = "0 mm", atMost = "2 m")
+            double thickest) {}
+
+    Layer layer(Function<String, Material> materials) {
+        Material filling = materials.apply(material);
+        Optional<Layer.AirLayer> airLayer =
+                air.map(each -> new Layer.AirLayer(each.ventilation, each.openings, each.lowEmissivity));
+        if (role == Role.AIR_LAYER && airLayer.isEmpty()) {
+            airLayer = Optional.of(new Layer.AirLayer(Layer.Ventilation.UNVENTILATED, 0, 0.9));
+        }
+        return new Layer(
+                resistance.isPresent() ? withResistance(filling, resistance.getAsDouble()) : filling,
+                thickness,
+                role,
+                framing.map(each -> new Layer.Framing(materials.apply(each.material), each.share)),
+                airLayer,
+                taper.map(each -> new Layer.Taper(each.shape, each.thickest)),
+                controls);
+    }
+
+    private Material withResistance(Material filling, double declared) {
+        double conductivity = thickness / declared;
+        return new Material(
+                filling.name() + " of " + UnitSystem.SI.format(declared, Dimension.RESISTANCE),
+                conductivity,
+                filling.vapourResistanceFactor(),
+                filling.density(),
+                filling.compressiveStrength(),
+                filling.insulates() || conductivity <= Material.INSULATES_UP_TO,
+                new Provenance("resistance given in the house file", Provenance.Sureness.DECLARED));
+    }
+}

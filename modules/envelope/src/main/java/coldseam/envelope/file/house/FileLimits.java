@@ -1,0 +1,41 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Limits;
+import coldseam.envelope.file.Bounds;
+import coldseam.envelope.file.Default;
+import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Noun;
+import coldseam.envelope.file.Unit;
+import coldseam.envelope.quantity.Dimension;
+
+@Noun("limits")
+@Doc("What the audit holds junctions to.")
+record FileLimits(
+        @Doc("Least neck over the thinner neighbour's insulation thickness.")
+        @Default("50 %")
+        @Unit(Dimension.SHARE)
+        @Bounds(atLeast = "0 %", atMost = "100 %")
+        double neckShare,
+
+        @Doc("Least ratio of the weakest path.")
+        @Default("50 %")
+        @Unit(Dimension.SHARE)
+        @Bounds(atLeast = "0 %", atMost = "100 %")
+        double pathShare,
+
+        @Doc("Largest psi with external dimensions.")
+        @Default("0.01 W/(m·K)")
+        @Unit(Dimension.LINEAR_TRANSMITTANCE)
+        @Bounds(atLeast = "-1 W/(m·K)", atMost = "2 W/(m·K)")
+        double psi,
+
+        @Doc("Least temperature factor fRsi.")
+        @Default("0.70")
+        @Unit(Dimension.RATIO)
+        @Bounds(atLeast = "0", atMost = "1")
+        double temperatureFactor) {
+
+    Limits limits() {
+        return new Limits(neckShare, pathShare, psi, temperatureFactor);
+    }
+}

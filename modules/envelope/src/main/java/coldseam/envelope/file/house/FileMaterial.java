@@ -1,0 +1,67 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Material;
+import coldseam.envelope.Provenance;
+import coldseam.envelope.file.BadValueException;
+import coldseam.envelope.file.Bounds;
+import coldseam.envelope.file.Default;
+import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Noun;
+import coldseam.envelope.file.Unit;
+import coldseam.envelope.quantity.Dimension;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+@Noun("a material")
+@Doc("A homogeneous material.")
+record FileMaterial(
+        @Doc("Design thermal conductivity.")
+        @Unit(Dimension.CONDUCTIVITY)
+        @Bounds(above = "0 W/(m·K)", atMost = "500 W/(m·K)")
+        double conductivity,
+
+        @Doc("Water vapour resistance factor mu, dry side; 1 is still air.") @Bounds(atLeast = "1", atMost = "1e7")
+        OptionalDouble vapourResistanceFactor,
+
+        @Doc("True for metals, glass and the like, instead of a vapour resistance factor.") @Default("false")
+        boolean vapourTight,
+
+        @Doc("Density.") @Unit(Dimension.DENSITY) @Bounds(above = "0 kg/m³", atMost = "25000 kg/m³")
+        OptionalDouble density,
+
+        @Doc("Compressive strength at 10 % strain.")
+        @Unit(Dimension.PRESSURE)
+        @Bounds(above = "0 kPa", atMost = "500 MPa")
+        OptionalDouble compressiveStrength,
+
+        @Doc("Whether it counts as insulation; up to 0.065 W/(m·K) it does unless this says otherwise.")
+        Optional<Boolean> insulates,
+
+        @Doc("Where the conductivity comes from, such as a declaration of performance or a test report.")
+        String source,
+
+        @Doc("How well the value is known.") @Default("declared")
+        Provenance.Sureness sureness) {
+
+    FileMaterial {
+        if (vapourTight && vapourResistanceFactor.isPresent()) {
+            throw new BadValueException(
+                    "vapourResistanceFactor",
+                    "a vapour-tight material has no vapour-resistance-factor",
+                    String.valueOf(vapourResistanceFactor.getAsDouble()),
+                    "",
+                    "remove one of the two keys");
+        }
+    }
+
+    Material material(String name) {
+        return new Material(
+                name,
+                conductivity,
+                vapourTight ? OptionalDouble.of(Double.POSITIVE_INFINITY) : vapourResistanceFactor,
+                density,
+                compressiveStrength,
+                insulates.orElse(conductivity <= Material.INSULATES_UP_TO),
+                new Provenance(source, sureness));
+    }
+}

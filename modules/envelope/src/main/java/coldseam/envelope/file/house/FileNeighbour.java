@@ -1,0 +1,53 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Exposure;
+import coldseam.envelope.file.BadValueException;
+import coldseam.envelope.file.Bounds;
+import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Marked;
+import coldseam.envelope.file.Noun;
+import coldseam.envelope.file.Unit;
+import coldseam.envelope.quantity.Dimension;
+
+@Noun("a neighbour")
+@Doc("What lies on the far side of a wall, floor or roof.")
+sealed interface FileNeighbour {
+
+    Exposure exposure(String name);
+
+    @Marked("temperature-factor")
+    @Noun("an unheated space")
+    @Doc("An unheated space, such as a garage, cellar or loft.")
+    record FileUnheated(
+            @Doc("Its temperature factor b: 1 as cold as outdoors, 0 as warm as indoors.")
+            @Unit(Dimension.RATIO)
+            @Bounds(atLeast = "0", atMost = "1")
+            double temperatureFactor)
+            implements FileNeighbour {
+        @Override
+        public Exposure exposure(String name) {
+            return new Exposure(Exposure.Kind.UNHEATED, name, temperatureFactor);
+        }
+    }
+
+    @Marked("heated")
+    @Noun("a heated neighbour")
+    @Doc("A heated neighbour behind a party wall.")
+    record FileParty(@Doc("Always true.") boolean heated) implements FileNeighbour {
+        public FileParty {
+            if (!heated) {
+                throw new BadValueException(
+                        "heated",
+                        "an unheated neighbour needs its temperature factor",
+                        "heated: false",
+                        "",
+                        "write temperature-factor: 0.7 or another number from 0 to 1 instead");
+            }
+        }
+
+        @Override
+        public Exposure exposure(String name) {
+            return new Exposure(Exposure.Kind.PARTY, name, 0);
+        }
+    }
+}

@@ -1,0 +1,41 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.OwnPsi;
+import coldseam.envelope.Selector;
+import coldseam.envelope.file.Bounds;
+import coldseam.envelope.file.Default;
+import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Located;
+import coldseam.envelope.file.Noun;
+import coldseam.envelope.file.Position;
+import coldseam.envelope.file.Unit;
+import coldseam.envelope.quantity.Dimension;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
+
+@Noun("an own psi value")
+@Doc("A linear thermal transmittance the house brings along.")
+record FileOwnPsi(
+        @Doc("Kinds of junction meant, any of these.") @Default("")
+        ImmutableSet<JunctionKind> kinds,
+
+        @Doc("Names of surfaces or openings that must all be beside the junction.") @Default("")
+        ImmutableList<Located<String>> surfaces,
+
+        @Doc("Its value, in the site's dimension system.")
+        @Unit(Dimension.LINEAR_TRANSMITTANCE)
+        @Bounds(atLeast = "-5 W/(m·K)", atMost = "5 W/(m·K)")
+        double psi,
+
+        @Doc("Where it comes from.") String source,
+        Position place) {
+
+    FileOwnPsi {
+        FileChoice.requireSome(kinds, surfaces);
+    }
+
+    OwnPsi ownPsi() {
+        return new OwnPsi(new Selector(kinds, surfaces.collect(Located::value)), psi, source);
+    }
+}

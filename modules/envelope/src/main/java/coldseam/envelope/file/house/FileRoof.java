@@ -1,0 +1,132 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.Point2;
+import coldseam.envelope.file.BadValueException;
+import coldseam.envelope.file.Bounds;
+import coldseam.envelope.file.Default;
+import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Faults;
+import coldseam.envelope.file.Located;
+import coldseam.envelope.file.Noun;
+import coldseam.envelope.file.Refers;
+import coldseam.envelope.file.Unit;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+
+@Noun("a roof")
+@Doc("What lies over the top storey.")
+record FileRoof(
+        @Doc("Its form.") Body.Roof.Form form,
+
+        @Doc("Name of the assembly that is insulated: the roof's or the ceiling's; none leaves a hole.")
+        @Refers("assembly")
+        String assembly,
+
+        @Doc("Whether the roof is insulated, or the top ceiling under a cold loft.") @Default("roof")
+        InsulatedAt insulatedAt,
+
+        @Doc("Assembly of gable triangles; that of the wall below where it is missing.") @Refers("assembly")
+        Optional<String> gableAssembly,
+
+        @Doc("Its pitch, such as 35 ° or 8:12; none for a flat roof.")
+        @Default("0 °")
+        @Unit(Dimension.ANGLE)
+        @Bounds(atLeast = "0 °", atMost = "75 °")
+        double pitch,
+
+        @Doc("The side on which a mono-pitch is lowest or along which the eaves of a gable run: south, or side 1.")
+        Optional<Located<String>> lowSide,
+
+        @Doc("Height of a parapet above the outer face of a flat roof.")
+        @Default("0 mm")
+        @Unit(Dimension.LENGTH)
+        @Bounds(atLeast = "0 m", atMost = "3 m")
+        double parapetHeight,
+
+        @Doc("Temperature factor of a cold loft: 1 as cold as outdoors.")
+        @Unit(Dimension.RATIO)
+        @Bounds(above = "0", atMost = "1")
+        OptionalDouble loftFactor) {
+
+    FileRoof {
+        boolean flat = form == Body.Roof.Form.FLAT;
+        if (flat != (pitch == 0)) {
+            throw new BadValueException(
+                    "pitch",
+                    flat ? "a flat roof has no pitch" : "a pitched roof needs a pitch",
+                    UnitSystem.SI.format(pitch, Dimension.ANGLE),
+                    flat ? "0 °" : "more than 0 ° and at most 75 °",
+                    flat ? "remove the key, or write mono pitch, gable or hip" : "add it, such as pitch: 35 °");
+        }
+        boolean needsLowSide = form == Body.Roof.Form.GABLE || form == Body.Roof.Form.MONO_PITCH;
+        if (needsLowSide && lowSide.isEmpty()) {
+            throw new BadValueException(
+                    "form",
+                    "a gable or mono pitch roof needs the key low-side",
+                    "nothing",
+                    "a compass word, or side 1 and so on",
+                    "add it, such as low-side: south");
+        }
+        if (lowSide.isPresent() && !needsLowSide) {
+            throw new BadValueException(
+                    "lowSide",
+                    "only a gable or mono pitch roof has the key low-side",
+                    '"' + lowSide.get().value() + '"',
+                    "",
+                    "remove the key, or change the form");
+        }
+        if (parapetHeight > 0 && !flat) {
+            throw new BadValueException(
+                    "parapetHeight",
+                    "only a flat roof has a parapet",
+                    UnitSystem.SI.format(parapetHeight, Dimension.LENGTH),
+                    "0 mm",
+                    "remove the key");
+        }
+        if (loftFactor.isPresent() && insulatedAt == InsulatedAt.ROOF) {
+            throw new BadValueException(
+                    "loftFactor",
+                    "only a roof insulated at the ceiling has a cold loft",
+                    String.valueOf(loftFactor.getAsDouble()),
+                    "",
+                    "remove the key, or write insulated-at: ceiling");
+        }
+    }
+
+    /** Checks the low side against the top storey's footprint. */
+    void check(FileFootprint footprint, Faults faults) {
+        if (lowSide.isEmpty()) {
+            return;
+        }
+        ImmutableList<Point2> corners = footprint.corners();
+        Located<String> word = lowSide.get();
+        ImmutableList<Integer> sides = FileWalls.Sides.of(word.value(), corners);
+        if (sides.isEmpty()) {
+            faults.add(FileWalls.Sides.none(word.value(), corners, word.place()));
+        } else if (sides.size() > 1) {
+            faults.add(
+                    word.place(),
+                    "low-side must mean one side",
+                    '"' + word.value() + "\", which means " + sides.size() + " sides",
+                    sides.collect(side -> "side " + (side + 1)).makeString(", "),
+                    "write one of them");
+        }
+    }
+
+    /** Index of the low side in the top storey's footprint as the file lists it; zero for roofs without one. */
+    int lowSideIndex(FileFootprint footprint) {
+        return lowSide.map(each ->
+                        FileWalls.Sides.of(each.value(), footprint.corners()).getFirst())
+                .orElse(0);
+    }
+
+    /** Where the insulation lies. */
+    enum InsulatedAt {
+        ROOF,
+        CEILING
+    }
+}

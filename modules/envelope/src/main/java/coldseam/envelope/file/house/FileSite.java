@@ -1,0 +1,71 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.Site;
+import coldseam.envelope.file.BadValueException;
+import coldseam.envelope.file.Bounds;
+import coldseam.envelope.file.Default;
+import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Noun;
+import coldseam.envelope.file.Unit;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import java.util.OptionalDouble;
+
+@Noun("a site")
+@Doc("Climate, ground and conventions.")
+record FileSite(
+        @Doc("Indoor design temperature.") @Unit(Dimension.TEMPERATURE) @Bounds(atLeast = "5 °C", atMost = "35 °C")
+        double indoorTemperature,
+
+        @Doc("Outdoor design temperature in winter.")
+        @Unit(Dimension.TEMPERATURE)
+        @Bounds(atLeast = "-60 °C", atMost = "25 °C")
+        double outdoorTemperature,
+
+        @Doc("Relative humidity indoors at the design condition.")
+        @Default("50 %")
+        @Unit(Dimension.SHARE)
+        @Bounds(above = "0 %", below = "100 %")
+        double indoorHumidity,
+
+        @Doc("Heating degree days of a year, to the indoor temperature the climate's source names.")
+        @Unit(Dimension.DEGREE_DAYS)
+        @Bounds(atLeast = "0 K·d", atMost = "15000 K·d")
+        OptionalDouble heatingDegreeDays,
+
+        @Doc("The ground under the house.") @Default("sand or gravel")
+        FileGround ground,
+
+        @Doc("To which faces areas and lengths are measured for psi values and the heat-loss coefficient.")
+        @Default("external")
+        DimensionSystem dimensions,
+
+        @Doc("Ventilation heat-loss coefficient, where it is to be counted in.")
+        @Unit(Dimension.HEAT_LOSS_COEFFICIENT)
+        @Bounds(atLeast = "0 W/K", atMost = "5000 W/K")
+        OptionalDouble ventilationHeatLoss) {
+
+    FileSite {
+        if (!(outdoorTemperature < indoorTemperature)) {
+            throw new BadValueException(
+                    "outdoorTemperature",
+                    "outdoor-temperature must be below indoor-temperature",
+                    UnitSystem.SI.format(outdoorTemperature, Dimension.TEMPERATURE),
+                    "less than " + UnitSystem.SI.format(indoorTemperature, Dimension.TEMPERATURE),
+                    "check both and their units");
+        }
+    }
+
+    Site site() {
+        return new Site(
+                indoorTemperature,
+                outdoorTemperature,
+                indoorHumidity,
+                heatingDegreeDays,
+                ground.label(),
+                ground.conductivity(),
+                dimensions,
+                ventilationHeatLoss);
+    }
+}

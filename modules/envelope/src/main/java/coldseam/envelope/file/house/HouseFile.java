@@ -1,0 +1,144 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.House;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Material;
+import coldseam.envelope.file.Binder;
+import coldseam.envelope.file.Faults;
+import coldseam.envelope.file.FileFaultException;
+import coldseam.envelope.file.KnownNames;
+import coldseam.envelope.file.Located;
+import coldseam.envelope.file.Named;
+import coldseam.envelope.file.Position;
+import coldseam.envelope.file.SchemaWriter;
+import coldseam.envelope.file.SourceDocument;
+import coldseam.envelope.file.SourceNode;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Function;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.map.MutableMap;
+
+/** Reads house files: YAML, or JSON where the name ends in {@code .json}. */
+public final class HouseFile {
+
+    /** The assembly that is none: the surface is left out and the shell stays open there. */
+    static final String NONE = "none";
+
+    private HouseFile() {}
+
+    /**
+     * Reads a house without knowing the catalogue's details; see {@link #read(Path, KnownNames)}.
+     *
+     * @throws FileFaultException with every fault of the file
+     */
+    public static LoadedHouse read(Path path) {
+        return read(path, Optional.empty());
+    }
+
+    /**
+     * Reads a house.
+     *
+     * @param path of the file
+     * @param details that junction choices may name
+     * @throws FileFaultException with every fault of the file, unknown details among them
+     */
+    public static LoadedHouse read(Path path, KnownNames details) {
+        return read(path, Optional.of(details));
+    }
+
+    private static LoadedHouse read(Path path, Optional<KnownNames> details) {
+        Faults faults = new Faults();
+        Optional<LoadedHouse> house = SourceDocument.read(path, faults).flatMap(node -> bind(node, details, faults));
+        faults.throwIfAny();
+        return house.orElseThrow();
+    }
+
+    /**
+     * Reads a house from the content of a file.
+     *
+     * @param file its name, for messages
+     * @param content its bytes
+     * @param details that junction choices may name; empty where they are checked later
+     * @throws FileFaultException with every fault of the file
+     */
+    public static LoadedHouse read(String file, byte[] content, Optional<KnownNames> details) {
+        Faults faults = new Faults();
+        Optional<LoadedHouse> house =
+                SourceDocument.read(file, content, faults).flatMap(node -> bind(node, details, faults));
+        faults.throwIfAny();
+        return house.orElseThrow();
+    }
+
+    /** The JSON Schema of house files, as text. */
+    public static String schema() {
+        return SchemaWriter.of(FileHouse.class, "A house file of coldseam");
+    }
+
+    private static Optional<LoadedHouse> bind(SourceNode node, Optional<KnownNames> details, Faults faults) {
+        MutableMap<String, KnownNames> known = Maps.mutable.empty();
+        known.put("material", KnownNames.of(MaterialLibrary.materials().collect(Material::name)));
+        known.put("assembly", KnownNames.of(Lists.immutable.with(NONE)));
+        known.put("neighbour", KnownNames.of(BodyBuilder.ALWAYS_THERE.keysView()));
+        details.ifPresent(each -> known.put("detail", each));
+        Optional<FileHouse> file = Binder.bind(node, FileHouse.class, faults, known.toImmutable());
+        return faults.isEmpty() ? file.map(HouseFile::loaded) : Optional.empty();
+    }
+
+    private static LoadedHouse loaded(FileHouse file) {
+        MutableMap<String, Material> own = Maps.mutable.empty();
+        file.materials().forEach(each -> own.put(each.name(), each.value().material(each.name())));
+        Function<String, Material> materials = name -> own.containsKey(name)
+                ? own.get(name)
+                : MaterialLibrary.named(name).orElseThrow();
+        ImmutableMap<String, Assembly> assemblies = file.assemblies()
+                .toImmutableMap(Named::name, each -> each.value().assembly(each.name(), materials));
+        House house = new House(
+                file.house(),
+                file.site().site(),
+                usedMaterials(own, assemblies),
+                assemblies,
+                new BodyBuilder(file, materials).body(),
+                file.openings().collect(each -> each.value().opening(each.name())),
+                file.junctions()
+                        .collect(each -> new coldseam.envelope.JunctionChoice(
+                                each.selector(), each.detail().value())),
+                file.ownPsi().collect(FileOwnPsi::ownPsi),
+                file.seams().collect(each -> each.value().seam(each.name())),
+                file.limits().limits(),
+                file.prices().prices());
+        return new LoadedHouse(
+                house,
+                file.junctions().collect(each -> places(each.detail().place(), each.surfaces())),
+                file.ownPsi().collect(each -> places(each.place(), each.surfaces())),
+                file.openings()
+                        .toImmutableMap(
+                                Named::name, each -> each.value().surface().place()),
+                file.seams()
+                        .toImmutableMap(
+                                Named::name, each -> each.value().surface().place()));
+    }
+
+    private static LoadedHouse.ChoicePlaces places(Position subject, ImmutableList<Located<String>> surfaces) {
+        return new LoadedHouse.ChoicePlaces(subject, surfaces.collect(Located::place));
+    }
+
+    private static ImmutableMap<String, Material> usedMaterials(
+            MutableMap<String, Material> own, ImmutableMap<String, Assembly> assemblies) {
+        MutableMap<String, Material> used = Maps.mutable.withMap(own);
+        for (Assembly assembly : assemblies) {
+            for (Layer layer : assembly.layers()) {
+                used.putIfAbsent(layer.material().name(), layer.material());
+                layer.framing()
+                        .ifPresent(each -> used.putIfAbsent(each.material().name(), each.material()));
+            }
+            assembly.fasteners()
+                    .ifPresent(each -> used.putIfAbsent(each.material().name(), each.material()));
+        }
+        return used.toImmutable();
+    }
+}

@@ -1,0 +1,31 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.House;
+import coldseam.envelope.file.Position;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+
+/**
+ * A house with the places of what can only be checked later, once the shell is built and the catalogue is read.
+ *
+ * @param house checked as far as the file alone allows
+ * @param choices places of the junction choices, in the order of {@link House#choices()}
+ * @param ownPsi places of the own psi values, in the order of {@link House#ownPsi()}
+ * @param openings place of the surface's name of each opening, by the opening's name
+ * @param seams place of the surface's name of each seam, by the seam's name
+ */
+public record LoadedHouse(
+        House house,
+        ImmutableList<ChoicePlaces> choices,
+        ImmutableList<ChoicePlaces> ownPsi,
+        ImmutableMap<String, Position> openings,
+        ImmutableMap<String, Position> seams) {
+
+    /**
+     * Places of a junction choice or own psi value.
+     *
+     * @param subject of the detail's id, or of the own psi value
+     * @param surfaces of the selector's surface names, in its order
+     */
+    public record ChoicePlaces(Position subject, ImmutableList<Position> surfaces) {}
+}
