@@ -8,9 +8,14 @@ public final class Conduction {
     /**
      * Solves a section to the accuracy asked for.
      *
+     * <p>Both energies are computed from the fields as they stand in memory, so the interval holds however well the
+     * linear systems were solved; it is widened by what rounding can do to the evaluation itself (see {@code
+     * Refinement.form}). It is about the snapped section. Where it cannot be made as narrow as asked within the unknowns
+     * allowed, the best one is given, {@code met} is false and a note says so.
+     *
      * @throws SectionException with every fault of the section at once
      */
     public static Solution solve(Section section, Accuracy accuracy) {
-        throw new UnsupportedOperationException("not built yet");
+        return new SectionSolver(section, accuracy).solve();
     }
 }

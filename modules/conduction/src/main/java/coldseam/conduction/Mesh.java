@@ -1,0 +1,221 @@
+package coldseam.conduction;
+
+import java.util.Arrays;
+
+/**
+ * A conforming triangle mesh with the nodes of quadratic elements, refined by longest-edge bisection.
+ *
+ * <p>Triangle t has six nodes {@code node[6t..6t+5]}: its corners anticlockwise, then the middles of the sides opposite
+ * them. A side's middle node becomes a corner when the side is cut, so nodes never change their number or place.
+ * Coordinates are lattice steps; halving keeps them exact in floating point (30 bits of lattice and 23 halvings).
+ * {@code neighbour[3t+i]} is the triangle across the side opposite corner i, or -1 on the outline, where
+ * {@code tag[3t+i]} tells what the side faces: a boundary's index, or {@code ~arc} for an adiabatic arc.
+ *
+ * <p>Bisection always cuts a longest side, following the longest-edge propagation path to keep the mesh conforming (M.
+ * C. Rivara, New longest-edge algorithms for the refinement and/or improvement of unstructured triangulations,
+ * International Journal for Numerical Methods in Engineering 40, 1997, pp. 3313–3324). Unlike newest-vertex bisection,
+ * which keeps the shape of every first triangle for ever, it turns the slivers that thin layers begin with into well
+ * shaped triangles where the solution asks for it. The path ends because sides get longer along it; sides of equal
+ * length are ordered by the number of their middle node.
+ */
+final class Mesh {
+
+    int triangles;
+    int nodes;
+    int[] node;
+    int[] neighbour;
+    int[] tag;
+    int[] region;
+    /** Bisections still wanted, set by the marker and passed on to both halves. */
+    byte[] wanted;
+    /** 1 where the stream function on this triangle's side of a cut jumps at the corner; see {@link Cuts}. */
+    int[] side;
+
+    double[] x;
+    double[] y;
+    /** The adiabatic arc a node lies on, or -1. */
+    int[] arc;
+
+    Mesh(int triangles, int nodes) {
+        this.node = new int[6 * triangles];
+        this.neighbour = new int[3 * triangles];
+        this.tag = new int[3 * triangles];
+        this.region = new int[triangles];
+        this.wanted = new byte[triangles];
+        this.side = new int[3 * triangles];
+        this.x = new double[nodes];
+        this.y = new double[nodes];
+        this.arc = new int[nodes];
+    }
+
+    int addTriangle() {
+        if (triangles == region.length) {
+            int room = 2 * triangles;
+            node = Arrays.copyOf(node, 6 * room);
+            neighbour = Arrays.copyOf(neighbour, 3 * room);
+            tag = Arrays.copyOf(tag, 3 * room);
+            region = Arrays.copyOf(region, room);
+            wanted = Arrays.copyOf(wanted, room);
+            side = Arrays.copyOf(side, 3 * room);
+        }
+        return triangles++;
+    }
+
+    int addNode(double atX, double atY) {
+        if (nodes == x.length) {
+            int room = 2 * nodes;
+            x = Arrays.copyOf(x, room);
+            y = Arrays.copyOf(y, room);
+            arc = Arrays.copyOf(arc, room);
+        }
+        x[nodes] = atX;
+        y[nodes] = atY;
+        arc[nodes] = -1;
+        return nodes++;
+    }
+
+    private int addMiddle(int a, int b) {
+        return addNode(0.5 * (x[a] + x[b]), 0.5 * (y[a] + y[b]));
+    }
+
+    /** The local index of the corner opposite t's longest side. */
+    private int longest(int t) {
+        int o = 6 * t;
+        double d0 = length2(node[o + 1], node[o + 2]);
+        double d1 = length2(node[o + 2], node[o]);
+        double d2 = length2(node[o], node[o + 1]);
+        int best = 0;
+        double most = d0;
+        if (d1 > most || d1 == most && node[o + 4] < node[o + 3]) {
+            best = 1;
+            most = d1;
+        }
+        if (d2 > most || d2 == most && node[o + 5] < node[o + 3 + best]) {
+            best = 2;
+        }
+        return best;
+    }
+
+    private double length2(int a, int b) {
+        double dx = x[a] - x[b];
+        double dy = y[a] - y[b];
+        return dx * dx + dy * dy;
+    }
+
+    /** Bisects until no triangle wants more. */
+    void refine() {
+        for (int t = 0; t < triangles; t++) {
+            while (wanted[t] > 0) {
+                bisect(t);
+            }
+        }
+    }
+
+    /** Bisects every triangle twice. */
+    void refineAll() {
+        Arrays.fill(wanted, 0, triangles, (byte) 2);
+        refine();
+    }
+
+    /** Cuts t's longest side, after as many cuts elsewhere as conformity needs. */
+    private void bisect(int t) {
+        int before = node[6 * t + 3 + longest(t)];
+        int current = t;
+        while (true) {
+            int i = longest(current);
+            int u = neighbour[3 * current + i];
+            int middle = node[6 * current + 3 + i];
+            if (u < 0) {
+                cut(current, i, -1, 0);
+            } else {
+                int j = longest(u);
+                if (node[6 * u + 3 + j] != middle) {
+                    current = u;
+                    continue;
+                }
+                cut(current, i, u, j);
+            }
+            if (middle == before) {
+                return;
+            }
+            current = t;
+        }
+    }
+
+    /** Cuts the side that t (opposite corner i) shares with u (opposite corner j), or has alone if u is -1. */
+    private void cut(int t, int i, int u, int j) {
+        int i1 = (i + 1) % 3;
+        int i2 = (i + 2) % 3;
+        int a = node[6 * t + i];
+        int b = node[6 * t + i1];
+        int c = node[6 * t + i2];
+        int m = node[6 * t + 3 + i];
+        int bm = addMiddle(b, m);
+        int mc = addMiddle(m, c);
+        if (u < 0 && tag[3 * t + i] < 0) {
+            arc[bm] = ~tag[3 * t + i];
+            arc[mc] = ~tag[3 * t + i];
+        }
+        int t2 = addTriangle();
+        int u2 = u < 0 ? -1 : addTriangle();
+        halve(t, i, t2, a, b, c, m, bm, mc, u2, u);
+        if (u >= 0) {
+            halve(u, j, u2, node[6 * u + j], c, b, m, mc, bm, t2, t);
+        }
+    }
+
+    /**
+     * Replaces t = (a, b, c) by t = (a, b, m) and t2 = (a, m, c); across b-m lies overFirst, across m-c overSecond.
+     */
+    private void halve(
+            int t, int i, int t2, int a, int b, int c, int m, int bm, int mc, int overFirst, int overSecond) {
+        int i1 = (i + 1) % 3;
+        int i2 = (i + 2) % 3;
+        int am = addMiddle(a, m);
+        int ca = node[6 * t + 3 + i1];
+        int ab = node[6 * t + 3 + i2];
+        int nca = neighbour[3 * t + i1];
+        int nab = neighbour[3 * t + i2];
+        int gca = tag[3 * t + i1];
+        int gab = tag[3 * t + i2];
+        int gbc = tag[3 * t + i];
+        int sa = side[3 * t + i];
+        int sb = side[3 * t + i1];
+        int sc = side[3 * t + i2];
+        // A middle jumps where both ends do, seen from this triangle; so both triangles at a free side agree.
+        int sm = sb & sc;
+        byte more = (byte) Math.max(0, wanted[t] - 1);
+        set(t, a, b, m, bm, am, ab, overFirst, t2, nab, gbc, 0, gab);
+        set(t2, a, m, c, mc, ca, am, overSecond, nca, t, gbc, gca, 0);
+        side[3 * t] = sa;
+        side[3 * t + 1] = sb;
+        side[3 * t + 2] = sm;
+        side[3 * t2] = sa;
+        side[3 * t2 + 1] = sm;
+        side[3 * t2 + 2] = sc;
+        region[t2] = region[t];
+        wanted[t] = more;
+        wanted[t2] = more;
+        if (nca >= 0) {
+            int o = 3 * nca;
+            neighbour[neighbour[o] == t ? o : neighbour[o + 1] == t ? o + 1 : o + 2] = t2;
+        }
+    }
+
+    void set(int t, int a, int b, int c, int ma, int mb, int mc, int na, int nb, int nc, int ga, int gb, int gc) {
+        int o = 6 * t;
+        node[o] = a;
+        node[o + 1] = b;
+        node[o + 2] = c;
+        node[o + 3] = ma;
+        node[o + 4] = mb;
+        node[o + 5] = mc;
+        o = 3 * t;
+        neighbour[o] = na;
+        neighbour[o + 1] = nb;
+        neighbour[o + 2] = nc;
+        tag[o] = ga;
+        tag[o + 1] = gb;
+        tag[o + 2] = gc;
+    }
+}

@@ -1,0 +1,245 @@
+package coldseam.conduction;
+
+import java.util.Arrays;
+import org.eclipse.collections.api.list.primitive.MutableIntList;
+import org.eclipse.collections.impl.factory.primitive.IntLists;
+
+/**
+ * The adaptive loop: solve for temperature and stream function, bound, mark, refine, until the interval is as narrow as
+ * asked.
+ *
+ * <p>Unit solutions: for each environment but the last, the solution where it is at 1 and the others at 0; any other
+ * follows by adding. The heat flow form of a set M of environments at 1 and the rest at 0 is Q(M), bounded by the two
+ * energies of the added fields; Q(M) is Q of the complement.
+ */
+final class Refinement {
+
+    private static final double ROUNDING = 0x1p-53;
+
+    private final Drawing drawing;
+    private final Mesh mesh;
+    private final Topology topology;
+    private final Elements elements;
+    private final int environments;
+    private final int units;
+    private final Unknowns unknowns;
+    private final Dissection dissection = new Dissection();
+    private final FrontalSolver temperatureSolver = new FrontalSolver();
+    private final FrontalSolver streamSolver = new FrontalSolver();
+    private final TemperatureSystem temperatureSystem;
+    private final StreamSystem streamSystem;
+
+    /** Unit solutions: nodal temperatures, and stream unknowns. */
+    final double[][] u;
+
+    private final double[][] s;
+    private double[] work = new double[0];
+
+    /** Each triangle's share of the gap. */
+    double[] gap = new double[0];
+
+    /** Sum over the environments of the bounds of Q({i}), half of it: the total coupling. */
+    double lower;
+
+    double upper;
+
+    private final double[] ambient;
+    private final double[] u6 = new double[6];
+    private final double[] s6 = new double[6];
+    private final double[] add6 = new double[6];
+    private final double[] energy = new double[5];
+    private final double[] sums = new double[6];
+
+    Refinement(Drawing drawing, Topology topology, Elements elements, int environments) {
+        this.drawing = drawing;
+        this.mesh = drawing.mesh;
+        this.topology = topology;
+        this.elements = elements;
+        this.environments = environments;
+        this.units = environments - 1;
+        this.unknowns = new Unknowns(drawing, topology);
+        this.temperatureSystem = new TemperatureSystem(mesh, elements, unknowns);
+        this.streamSystem = new StreamSystem(mesh, drawing, elements, unknowns, topology.cuts);
+        this.u = new double[units][0];
+        this.s = new double[units][0];
+        this.ambient = new double[environments];
+    }
+
+    int unknowns() {
+        return unknowns.temperatures + unknowns.streams;
+    }
+
+    int jumps() {
+        return unknowns.jumps;
+    }
+
+    /** Solves on the mesh as it is and computes bounds and gaps. */
+    void solve() {
+        unknowns.number();
+        dissection.run(mesh);
+        int most = Math.max(unknowns.temperatures, unknowns.streams);
+        if (work.length < most) {
+            work = new double[most + most / 2];
+        }
+        if (units > 0) {
+            temperatureSolver.factor(dissection, temperatureSystem);
+            streamSolver.factor(dissection, streamSystem);
+        }
+        for (int r = 0; r < units; r++) {
+            if (u[r].length < mesh.nodes) {
+                u[r] = new double[mesh.nodes + mesh.nodes / 2];
+            }
+            if (s[r].length < unknowns.streams) {
+                s[r] = new double[unknowns.streams + unknowns.streams / 2];
+            }
+            ambientOf(1L << r);
+            Arrays.fill(work, 0, unknowns.temperatures, 0);
+            temperatureSystem.load(r, ambient, work);
+            temperatureSolver.solve(work);
+            temperatureSystem.spread(work, ambient, u[r]);
+            Arrays.fill(s[r], 0, unknowns.streams, 0);
+            streamSystem.load(r, s[r]);
+            streamSolver.solve(s[r]);
+        }
+        bound();
+    }
+
+    private void ambientOf(long set) {
+        for (int e = 0; e < environments; e++) {
+            ambient[e] = set >>> e & 1;
+        }
+    }
+
+    /** The total over the environments, and every triangle's gap. */
+    private void bound() {
+        if (gap.length < mesh.triangles) {
+            gap = new double[mesh.triangles + mesh.triangles / 2];
+        }
+        Arrays.fill(gap, 0, mesh.triangles, 0);
+        lower = 0;
+        upper = 0;
+        for (int e = 0; e < (environments == 2 ? 1 : environments); e++) {
+            Interval q = form(1L << e, true);
+            double times = environments == 2 ? 1 : 0.5;
+            lower += times * q.lower();
+            upper += times * q.upper();
+        }
+    }
+
+    /**
+     * Bounds of the heat flow form where a set of environments is at 1 and the rest at 0.
+     *
+     * <p>Upper bound: the sum of all computed upper energies, plus what each may be off by rounding, plus one rounding of
+     * the sum for every term added. Lower bound: with F = −Σ T ∫ ∂s/∂t and E the lower energy, 2F − E of the best
+     * multiple of s is F²/E; E is rounded up and F down in the same way.
+     */
+    Interval form(long set, boolean addGaps) {
+        long base = (set >>> units & 1) == 0 ? set : ~set & (1L << units) - 1;
+        if (base == 0) {
+            return Interval.of(0);
+        }
+        ambientOf(base);
+        double up = 0;
+        double low = 0;
+        double upOff = 0;
+        double lowOff = 0;
+        for (int t = 0; t < mesh.triangles; t++) {
+            local(t, base);
+            elements.energies(t, u6, s6, ambient, energy);
+            up += energy[Elements.UPPER];
+            low += energy[Elements.LOWER];
+            upOff += energy[Elements.UPPER_ALLOWANCE];
+            lowOff += energy[Elements.LOWER_ALLOWANCE];
+            if (addGaps) {
+                gap[t] += energy[Elements.GAP];
+            }
+        }
+        double flow = 0;
+        double flowSize = 0;
+        for (int t = 0; t < mesh.triangles; t++) {
+            for (int i = 0; i < 3; i++) {
+                int tag = mesh.neighbour[3 * t + i] < 0 ? mesh.tag[3 * t + i] : -1;
+                if (tag >= 0 && ambient[drawing.environment[tag]] != 0) {
+                    local(t, base);
+                    double a = s6[(i + 1) % 3];
+                    double b = s6[(i + 2) % 3];
+                    flow += a - b;
+                    flowSize += Math.abs(a - b);
+                }
+            }
+        }
+        double count = mesh.triangles + 8;
+        up += upOff + count * ROUNDING * up;
+        low += lowOff + count * ROUNDING * low;
+        flow = Math.abs(flow) - count * ROUNDING * flowSize;
+        double bound = flow > 0 && low > 0 ? flow * flow / low * (1 - 4 * ROUNDING) : 0;
+        sums[0] = up;
+        return new Interval(Math.min(bound, up), up);
+    }
+
+    private void local(int t, long base) {
+        boolean first = true;
+        for (int r = 0; r < units; r++) {
+            if ((base >>> r & 1) == 0) {
+                continue;
+            }
+            streamSystem.values(t, s[r], first ? s6 : add6);
+            for (int i = 0; i < 6; i++) {
+                double value = u[r][mesh.node[6 * t + i]];
+                u6[i] = first ? value : u6[i] + value;
+                s6[i] = first ? s6[i] : s6[i] + add6[i];
+            }
+            first = false;
+        }
+    }
+
+    /** Marks for a gap of about the target, and refines. */
+    void refine(double target, int budget) {
+        int n = mesh.triangles;
+        double total = 0;
+        double most = 0;
+        double[] root = new double[n];
+        for (int t = 0; t < n; t++) {
+            total += gap[t];
+            most = Math.max(most, gap[t]);
+            root[t] = Math.cbrt(gap[t]);
+        }
+        double goal = Math.max(target, total / 16);
+        double lowest = 0;
+        double highest = most;
+        for (int i = 0; i < 30; i++) {
+            double level = 0.5 * (lowest + highest);
+            double c = Math.cbrt(level);
+            double predicted = 0;
+            for (int t = 0; t < n; t++) {
+                predicted += gap[t] > level ? c * c * root[t] : gap[t];
+            }
+            if (predicted > goal) {
+                highest = level;
+            } else {
+                lowest = level;
+            }
+        }
+        double level = Math.max(lowest, most * 1e-12);
+        MutableIntList marked = IntLists.mutable.empty();
+        for (int t = 0; t < n; t++) {
+            double ratio = gap[t] / level;
+            int times = ratio > 1.5 ? Math.min(3, (int) Math.ceil(Math.log(ratio) / Math.log(8) - 0.3)) : 0;
+            mesh.wanted[t] = (byte) Math.max(0, times);
+            if (times > 0) {
+                marked.add(t);
+            }
+        }
+        if (marked.isEmpty()) {
+            for (int t = 0; t < n; t++) {
+                mesh.wanted[t] = (byte) (gap[t] >= 0.5 * most ? 1 : 0);
+            }
+        }
+        mesh.refine();
+    }
+
+    /** Where the temperature jumps the flow is infinite: gaps there do not count. */
+    int environments() {
+        return environments;
+    }
+}

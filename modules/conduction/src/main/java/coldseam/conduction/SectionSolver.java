@@ -1,0 +1,125 @@
+package coldseam.conduction;
+
+import java.util.Locale;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** Runs one section from its drawing to its solution. */
+final class SectionSolver {
+
+    private static final int MOST_LEVELS = 60;
+
+    private final Section section;
+    private final Accuracy accuracy;
+    private final MutableList<String> notes = Lists.mutable.empty();
+    private Refinement refinement;
+    private Mesh mesh;
+    private Drawing drawing;
+
+    SectionSolver(Section section, Accuracy accuracy) {
+        this.section = section;
+        this.accuracy = accuracy;
+    }
+
+    Solution solve() {
+        long start = System.nanoTime();
+        drawing = new Drawing(section);
+        mesh = drawing.mesh;
+        notes.addAll(drawing.notes);
+        Topology topology = drawing.topology();
+        Elements elements =
+                new PlanarElements(mesh, section.snap(), drawing.conductivity, drawing.environment, drawing.resistance);
+        refinement = new Refinement(
+                drawing, topology, elements, section.environments().size());
+        double[] temperatures = new double[section.environments().size()];
+        for (int e = 0; e < temperatures.length; e++) {
+            temperatures[e] = section.environments().get(e).temperature();
+        }
+        MeshField field = new MeshField(section, drawing, temperatures);
+        boolean met = false;
+        ImmutableList<Solution.SurfaceTemperature> surfaces = Lists.immutable.empty();
+        ImmutableList<Solution.ProbeTemperature> probes = Lists.immutable.empty();
+        for (int level = 0; level < MOST_LEVELS; level++) {
+            refinement.solve();
+            field.set(refinement);
+            surfaces = field.surfaces(surfaces);
+            probes = field.probes(probes);
+            double width = refinement.upper - refinement.lower;
+            double middle = 0.5 * (refinement.upper + refinement.lower);
+            met = width <= accuracy.relativeWidth() * middle;
+            boolean exact = width <= 1e-9 * middle;
+            if (met && (level > 0 || exact) || refinement.unknowns() >= accuracy.maximumUnknowns() / 2) {
+                break;
+            }
+            refinement.refine(0.8 * accuracy.relativeWidth() * middle, accuracy.maximumUnknowns());
+        }
+        if (!met) {
+            notes.add(String.format(
+                    Locale.ROOT,
+                    "the interval is %.3g of the coupling wide, not %.3g as asked: refinement ended at %d unknowns;"
+                            + " allow more unknowns or a wider interval",
+                    2 * (refinement.upper - refinement.lower) / (refinement.upper + refinement.lower),
+                    accuracy.relativeWidth(),
+                    refinement.unknowns()));
+        }
+        ImmutableList<Solution.Coupling> couplings = couplings();
+        field.finish(refinement.gap);
+        return new Solution(
+                section,
+                couplings,
+                heatFlows(couplings),
+                surfaces,
+                probes,
+                field,
+                accuracy,
+                met,
+                refinement.unknowns(),
+                1e-9 * (System.nanoTime() - start),
+                notes.toImmutable());
+    }
+
+    /** L of a pair from the forms of both alone and together: ½ (Q(i) + Q(j) − Q(i, j)). */
+    private ImmutableList<Solution.Coupling> couplings() {
+        MutableList<Solution.Coupling> all = Lists.mutable.empty();
+        int n = section.environments().size();
+        Interval[] alone = new Interval[n];
+        for (int e = 0; e < n && n > 1; e++) {
+            alone[e] = refinement.form(1L << e, false);
+        }
+        for (int i = 0; i < n; i++) {
+            for (int j = i + 1; j < n; j++) {
+                Interval value = alone[i];
+                if (n > 2) {
+                    Interval both = refinement.form(1L << i | 1L << j, false);
+                    value = new Interval(
+                            Math.max(0, 0.5 * (alone[i].lower() + alone[j].lower() - both.upper())),
+                            0.5 * (alone[i].upper() + alone[j].upper() - both.lower()));
+                }
+                all.add(new Solution.Coupling(
+                        section.environments().get(i).name(),
+                        section.environments().get(j).name(),
+                        value));
+            }
+        }
+        return all.toImmutable();
+    }
+
+    private ImmutableList<Solution.HeatFlow> heatFlows(ImmutableList<Solution.Coupling> couplings) {
+        return section.environments().collect(e -> {
+            Interval sum = Interval.of(0);
+            for (Solution.Coupling c : couplings) {
+                String other =
+                        c.first().equals(e.name()) ? c.second() : c.second().equals(e.name()) ? c.first() : null;
+                if (other != null) {
+                    double difference = e.temperature()
+                            - section.environments()
+                                    .detect(o -> o.name().equals(other))
+                                    .temperature();
+                    sum = sum.plus(c.value().times(difference));
+                }
+            }
+            return new Solution.HeatFlow(e.name(), sum);
+        });
+    }
+}

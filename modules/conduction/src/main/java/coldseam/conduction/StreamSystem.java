@@ -1,0 +1,115 @@
+package coldseam.conduction;
+
+/** The system for the stream function: maximise −∫ |curl s|²/k − ∫ R (∂s/∂t)² − 2 Σ T ∫ ∂s/∂t. */
+final class StreamSystem implements ElementSystem {
+
+    private final Mesh mesh;
+    private final Drawing drawing;
+    private final Elements elements;
+    private final Unknowns unknowns;
+    private final int cuts;
+    private final double[] plain = new double[36];
+
+    StreamSystem(Mesh mesh, Drawing drawing, Elements elements, Unknowns unknowns, int cuts) {
+        this.mesh = mesh;
+        this.drawing = drawing;
+        this.elements = elements;
+        this.unknowns = unknowns;
+        this.cuts = cuts;
+    }
+
+    @Override
+    public int unknowns() {
+        return unknowns.streams;
+    }
+
+    /** The cuts a local node sees from the left, as bits. */
+    private int bits(int t, int i) {
+        int o = 3 * t;
+        return i < 3 ? mesh.side[o + i] : mesh.side[o + (i + 1) % 3] & mesh.side[o + (i + 2) % 3];
+    }
+
+    private int allBits(int t) {
+        int o = 3 * t;
+        return cuts == 0 ? 0 : mesh.side[o] | mesh.side[o + 1] | mesh.side[o + 2];
+    }
+
+    @Override
+    public int unknownsOf(int t, int[] out) {
+        for (int i = 0; i < 6; i++) {
+            out[i] = unknowns.stream[mesh.node[6 * t + i]];
+        }
+        int n = 6;
+        for (int rest = allBits(t); rest != 0; rest &= rest - 1) {
+            out[n++] = unknowns.firstCut + Integer.numberOfTrailingZeros(rest);
+        }
+        return n;
+    }
+
+    @Override
+    public void matrix(int t, double[] out) {
+        int all = allBits(t);
+        if (all == 0) {
+            elements.streamMatrix(t, out);
+            return;
+        }
+        // A jump J adds J to every node seen from the left: its row is the sum of these nodes' rows.
+        elements.streamMatrix(t, plain);
+        int n = 6 + Integer.bitCount(all);
+        for (int i = 0; i < 6; i++) {
+            System.arraycopy(plain, 6 * i, out, n * i, 6);
+        }
+        int c = 6;
+        for (int rest = all; rest != 0; rest &= rest - 1, c++) {
+            int bit = Integer.lowestOneBit(rest);
+            for (int j = 0; j < c; j++) {
+                double sum = 0;
+                for (int i = 0; i < 6; i++) {
+                    sum += (bits(t, i) & bit) == 0 ? 0 : out[n * i + j];
+                }
+                out[n * c + j] = sum;
+                out[n * j + c] = sum;
+            }
+            double own = 0;
+            for (int i = 0; i < 6; i++) {
+                own += (bits(t, i) & bit) == 0 ? 0 : out[n * c + i];
+            }
+            out[n * c + c] = own;
+        }
+    }
+
+    /** (Output) the right-hand side where one environment is at 1 and the others at 0; b must be zero before. */
+    void load(int environment, double[] b) {
+        for (int t = 0; t < mesh.triangles; t++) {
+            for (int i = 0; i < 3; i++) {
+                int tag = mesh.neighbour[3 * t + i] < 0 ? mesh.tag[3 * t + i] : -1;
+                if (tag >= 0 && drawing.environment[tag] == environment) {
+                    add(t, (i + 1) % 3, 1, b);
+                    add(t, (i + 2) % 3, -1, b);
+                }
+            }
+        }
+    }
+
+    private void add(int t, int i, double value, double[] b) {
+        int d = unknowns.stream[mesh.node[6 * t + i]];
+        if (d >= 0) {
+            b[d] += value;
+        }
+        for (int rest = mesh.side[3 * t + i]; rest != 0; rest &= rest - 1) {
+            b[unknowns.firstCut + Integer.numberOfTrailingZeros(rest)] += value;
+        }
+    }
+
+    /** (Output) the six values of a solution on one triangle. */
+    void values(int t, double[] x, double[] out) {
+        for (int i = 0; i < 6; i++) {
+            int d = unknowns.stream[mesh.node[6 * t + i]];
+            double value = d >= 0 ? x[d] : 0;
+            for (int rest = cuts == 0 ? 0 : bits(t, i); rest != 0; rest &= rest - 1) {
+                value += x[unknowns.firstCut + Integer.numberOfTrailingZeros(rest)];
+            }
+            out[i] = value;
+        }
+    }
+}
