@@ -28,8 +28,10 @@ final class ExplicitFacets {
             if (!names.add(surface.name())) {
                 faults.add(place + ": the name is given twice. Give each surface its own name.");
             }
-            surface.points().reject(body.points()::containsKey).forEach(point -> faults.add(place + ": the point \""
-                    + point + "\" is not among the body's points. Define it, or name one that is."));
+            surface.points()
+                    .reject(body.points()::containsKey)
+                    .forEach(point -> faults.add(place + ": the point \"" + point
+                            + "\" is not among the body's points. Define it, or name one that is."));
             if (surface.assembly().isPresent()
                     && !house.assemblies().containsKey(surface.assembly().get())) {
                 faults.add(place + ": the assembly \"" + surface.assembly().get()
@@ -48,11 +50,7 @@ final class ExplicitFacets {
     }
 
     private static Optional<Facet> facet(
-            House house,
-            Body.Explicit body,
-            Body.ExplicitSurface surface,
-            String place,
-            MutableList<String> faults) {
+            House house, Body.Explicit body, Body.ExplicitSurface surface, String place, MutableList<String> faults) {
         ImmutableList<Vertex> outline = Facet.tidy(
                 surface.points().collect(name -> Vertex.of(body.points().get(name))));
         Optional<Assembly> assembly = surface.assembly().map(house.assemblies()::get);
@@ -66,11 +64,7 @@ final class ExplicitFacets {
                 outline,
                 Footprint.thickness(assembly),
                 assembly.isEmpty(),
-                new Facet.Traits(
-                        surface.name(),
-                        -1,
-                        Double.NaN,
-                        cellar ? Facet.Mark.CELLAR : Facet.Mark.NONE));
+                new Facet.Traits(surface.name(), -1, Double.NaN, cellar ? Facet.Mark.CELLAR : Facet.Mark.NONE));
         if (outline.size() < 3 || facet.doubleArea().length() == 0) {
             faults.add(place + ": its points lie on one line; at least three that do not are needed.");
             return Optional.empty();

@@ -84,8 +84,8 @@ record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> sides) {
             } else {
                 // On both moved lines: offset o with o·nIn = a and o·nOut = b, the normals pointing out.
                 double along = (b - a * cosine) / sine;
-                points.add(new Point2(
-                        corner.x() + a * in.y() + along * in.x(), corner.y() - a * in.x() + along * in.y()));
+                points.add(
+                        new Point2(corner.x() + a * in.y() + along * in.x(), corner.y() - a * in.x() + along * in.y()));
                 sides.add(i);
             }
         }

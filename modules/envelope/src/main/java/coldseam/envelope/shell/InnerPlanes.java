@@ -29,19 +29,49 @@ final class InnerPlanes {
     private final ImmutableList<BodyFacets.Above> storeys;
     private final ImmutableList<Point3> normals;
     private final Map<Vertex, MutableList<Condition>> takeOvers = new TreeMap<>();
+    private final Map<Vertex, MutableList<Condition>> alongCuts = new TreeMap<>();
 
     InnerPlanes(FacetMesh mesh, ImmutableList<BodyFacets.Above> storeys) {
         this.mesh = mesh;
         this.storeys = storeys;
         this.normals = mesh.facets().collect(Facet::normal);
         for (FacetMesh.Line line : mesh.lines()) {
-            if (line.shared() && takesOver(line.forward().get(0), line.backward().get(0), line)) {
+            if (line.shared()
+                    && takesOver(line.forward().get(0), line.backward().get(0), line)) {
                 Condition condition =
                         takeOver(line.forward().get(0), line.backward().get(0));
                 takeOvers.computeIfAbsent(line.a(), v -> Lists.mutable.empty()).add(condition);
                 takeOvers.computeIfAbsent(line.b(), v -> Lists.mutable.empty()).add(condition);
             }
         }
+        mesh.lines().forEach(this::keepParallel);
+    }
+
+    /** A cut line in a plane has no plane of its own to follow: where one end is fixed, the other end moves alike. */
+    private void keepParallel(FacetMesh.Line line) {
+        if (!line.shared()) {
+            return;
+        }
+        int one = line.forward().get(0);
+        int other = line.backward().get(0);
+        if (!alike(one, other) || takesOver(one, other, line)) {
+            return;
+        }
+        MutableList<Condition> atA = basis(everyPlane(line.a()));
+        MutableList<Condition> atB = basis(everyPlane(line.b()));
+        if (atA.size() == 3 ^ atB.size() == 3) {
+            Point3 across = inward(one, line.a(), line.b());
+            double move = Vectors.dot(sum(atA.size() == 3 ? atA : atB), across);
+            Vertex loose = atA.size() == 3 ? line.b() : line.a();
+            alongCuts.computeIfAbsent(loose, v -> Lists.mutable.empty()).add(new Condition(across, move));
+        }
+    }
+
+    private MutableList<Condition> everyPlane(Vertex corner) {
+        MutableList<Condition> conditions =
+                mesh.around(corner).collect(this::plane).toList();
+        conditions.addAllIterable(takeOvers.getOrDefault(corner, Lists.mutable.empty()));
+        return conditions;
     }
 
     Point3 normal(int facet) {
@@ -63,9 +93,9 @@ final class InnerPlanes {
             MutableList<Condition> conditions = Lists.mutable.of(plane(facet));
             conditions.addAllIterable(across(facet, outer.get((i + n - 1) % n), corner));
             conditions.addAllIterable(across(facet, corner, outer.get((i + 1) % n)));
-            mesh.around(corner).forEach(other -> conditions.add(plane(other)));
-            conditions.addAllIterable(takeOvers.getOrDefault(corner, Lists.mutable.empty()));
-            return Vectors.plus(corner.point(), move(conditions));
+            conditions.addAllIterable(everyPlane(corner));
+            conditions.addAllIterable(alongCuts.getOrDefault(corner, Lists.mutable.empty()));
+            return Vectors.plus(corner.point(), sum(basis(conditions)));
         });
     }
 
@@ -73,7 +103,7 @@ final class InnerPlanes {
     double setBack(int facet, Vertex from, Vertex to) {
         MutableList<Condition> conditions = Lists.mutable.of(plane(facet));
         conditions.addAllIterable(across(facet, from, to));
-        return Vectors.dot(move(conditions), inward(facet, from, to));
+        return Vectors.dot(sum(basis(conditions)), inward(facet, from, to));
     }
 
     /** Unit vector in a facet's plane, square to one of its directed sides, into the facet. */
@@ -89,8 +119,7 @@ final class InnerPlanes {
         }
         Point3 a = inward(first, from, to);
         Point3 b = inward(second, to, from);
-        double between = Math.toDegrees(
-                Math.atan2(Vectors.length(Vectors.cross(a, b)), Vectors.dot(a, b)));
+        double between = Math.toDegrees(Math.atan2(Vectors.length(Vectors.cross(a, b)), Vectors.dot(a, b)));
         return Vectors.dot(b, normals.get(first)) < 0 ? between : 360 - between;
     }
 
@@ -134,8 +163,8 @@ final class InnerPlanes {
                 Vectors.UP, below < storeys.size() ? storeys.get(below).takeOver() : 0);
     }
 
-    /** The least move that meets the first independent conditions, in their order (Gram and Schmidt). */
-    private static Point3 move(MutableList<Condition> conditions) {
+    /** The first independent conditions, in their order, made square to one another (Gram and Schmidt). */
+    private static MutableList<Condition> basis(MutableList<Condition> conditions) {
         MutableList<Condition> basis = Lists.mutable.empty();
         for (Condition condition : conditions) {
             Point3 rest = condition.normal();
@@ -153,6 +182,11 @@ final class InnerPlanes {
                 break;
             }
         }
+        return basis;
+    }
+
+    /** The least move that meets square conditions. */
+    private static Point3 sum(MutableList<Condition> basis) {
         return basis.injectInto(
                 Vectors.ZERO, (sum, taken) -> Vectors.plus(sum, Vectors.times(taken.normal(), taken.move())));
     }

@@ -158,8 +158,10 @@ final class Joints {
         if (!parallel) {
             return false;
         }
-        double off = Vertex.metres(1) * other.from().minus(edge.from()).cross(one).length() / one.length();
-        double overlap = Math.min(place(edge, other.from()), edge.externalLength()) - Math.max(place(edge, other.to()), 0);
+        double off =
+                Vertex.metres(1) * other.from().minus(edge.from()).cross(one).length() / one.length();
+        double overlap =
+                Math.min(place(edge, other.from()), edge.externalLength()) - Math.max(place(edge, other.to()), 0);
         return off < PlanCuts.STRIP + 1e-6 && overlap > 0;
     }
 

@@ -16,7 +16,10 @@ final class OpenEdges {
                     && there.equals(next.there)
                     && leftOut.equals(next.leftOut)
                     && b.minus(a).cross(next.b.minus(next.a)).length()
-                            <= 2 * Math.max(b.minus(a).length(), next.b.minus(next.a).length());
+                            <= 2
+                                    * Math.max(
+                                            b.minus(a).length(),
+                                            next.b.minus(next.a).length());
         }
     }
 

@@ -158,7 +158,9 @@ final class Openings {
 
     private void place(Opening opening) {
         ImmutableList<Integer> candidates = Lists.immutable.fromStream(
-                java.util.stream.IntStream.range(0, mesh.facets().size()).boxed().filter(f -> names(opening, f)));
+                java.util.stream.IntStream.range(0, mesh.facets().size())
+                        .boxed()
+                        .filter(f -> names(opening, f)));
         if (candidates.isEmpty()) {
             faults.add("Opening \"" + opening.name() + "\": the surface \"" + opening.surface()
                     + "\" is not part of the shell. Name one of: "
@@ -192,7 +194,9 @@ final class Openings {
 
     private boolean names(Opening opening, int facet) {
         String name = mesh.facets().get(facet).name();
-        String rest = name.startsWith(opening.surface()) ? name.substring(opening.surface().length()) : "-";
+        String rest = name.startsWith(opening.surface())
+                ? name.substring(opening.surface().length())
+                : "-";
         return rest.matches("(, below ground)?( \\(\\d+\\))?")
                 && !mesh.facets().get(facet).step();
     }

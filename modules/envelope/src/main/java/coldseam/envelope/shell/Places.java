@@ -15,9 +15,7 @@ final class Places {
         return switch (use) {
             case FLOOR, OVERHANG -> Side.BELOW;
             case ROOF, CEILING, TERRACE -> Side.ABOVE;
-            case WALL -> Math.abs(normal.z()) > 0.95
-                    ? normal.z() > 0 ? Side.ABOVE : Side.BELOW
-                    : Names.side(normal);
+            case WALL -> Math.abs(normal.z()) > 0.95 ? normal.z() > 0 ? Side.ABOVE : Side.BELOW : Names.side(normal);
         };
     }
 
@@ -27,27 +25,31 @@ final class Places {
 
     static String of(JunctionKind kind, Surface first, Surface second, double length) {
         return switch (kind) {
-            case OUTSIDE_CORNER -> first.side() == second.side()
-                    ? metres("corner between " + first.name() + " and " + second.name(), length, "high")
-                    : metres(corner(first, second) + " corner, " + first.storey(), length, "high");
-            case INSIDE_CORNER -> metres(
-                    "inside corner between " + first.name() + " and " + second.name() + ", " + first.storey(),
-                    length,
-                    "high");
-            case INTERMEDIATE_FLOOR, FOUNDATION_WALL_TOP -> first.storey().equals(second.storey())
-                    ? metres(word(first.side()) + " side, in the wall of the " + first.storey(), length, "long")
-                    : metres(
-                            word(first.side()) + " side, between the " + first.storey() + " and the "
-                                    + second.storey(),
-                            length,
-                            "long");
-            case RIDGE, HIP, VALLEY -> metres(
-                    kind.label() + " between " + first.name() + " and " + second.name(), length, "long");
-            default -> metres(
-                    word(second.use() == Body.Use.WALL ? second.side() : first.side()) + " side, " + first.storey()
-                            + ", where " + noun(first) + " meets " + noun(second, first),
-                    length,
-                    "long");
+            case OUTSIDE_CORNER ->
+                first.side() == second.side()
+                        ? metres("corner between " + first.name() + " and " + second.name(), length, "high")
+                        : metres(corner(first, second) + " corner, " + first.storey(), length, "high");
+            case INSIDE_CORNER ->
+                metres(
+                        "inside corner between " + first.name() + " and " + second.name() + ", " + first.storey(),
+                        length,
+                        "high");
+            case INTERMEDIATE_FLOOR, FOUNDATION_WALL_TOP ->
+                first.storey().equals(second.storey())
+                        ? metres(word(first.side()) + " side, in the wall of the " + first.storey(), length, "long")
+                        : metres(
+                                word(first.side()) + " side, between the " + first.storey() + " and the "
+                                        + second.storey(),
+                                length,
+                                "long");
+            case RIDGE, HIP, VALLEY ->
+                metres(kind.label() + " between " + first.name() + " and " + second.name(), length, "long");
+            default ->
+                metres(
+                        word(second.use() == Body.Use.WALL ? second.side() : first.side()) + " side, " + first.storey()
+                                + ", where " + noun(first) + " meets " + noun(second, first),
+                        length,
+                        "long");
         };
     }
 

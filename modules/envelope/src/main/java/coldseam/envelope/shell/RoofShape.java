@@ -144,9 +144,8 @@ final class RoofShape {
         int start = along >= across ? 0 : 1;
         double width = Math.min(along, across);
         double share = width / Math.max(along, across) / 2;
-        ImmutableList<Vertex> c = Lists.immutable.fromStream(
-                java.util.stream.IntStream.range(0, 4).mapToObj(i -> corners.get((i + start) % 4)
-                        .at(eaves)));
+        ImmutableList<Vertex> c = Lists.immutable.fromStream(java.util.stream.IntStream.range(0, 4)
+                .mapToObj(i -> corners.get((i + start) % 4).at(eaves)));
         long ridge = eaves + Math.round(slope * width / 2);
         Vertex west = between(c.get(0), c.get(3), 0.5);
         Vertex east = between(c.get(1), c.get(2), 0.5);
@@ -179,8 +178,7 @@ final class RoofShape {
     private static ImmutableList<Vertex> turned(ImmutableList<Vertex> outline, Vertex low) {
         RoofShape asGiven = new RoofShape(outline, null, 0, 0, true);
         int first = asGiven.side(low);
-        return Lists.immutable.fromStream(
-                java.util.stream.IntStream.range(0, outline.size()).mapToObj(i -> outline.get((i + first)
-                        % outline.size())));
+        return Lists.immutable.fromStream(java.util.stream.IntStream.range(0, outline.size())
+                .mapToObj(i -> outline.get((i + first) % outline.size())));
     }
 }

@@ -56,7 +56,8 @@ final class Seams {
         Point3 along = upright ? Vectors.cross(normal, across) : across;
         Point3 middle = Vectors.mean(surface.outline());
         double low = surface.outline().collectDouble(p -> Vectors.dot(p, along)).min();
-        double high = surface.outline().collectDouble(p -> Vectors.dot(p, along)).max();
+        double high =
+                surface.outline().collectDouble(p -> Vectors.dot(p, along)).max();
         double half = Math.min(seam.length(), high - low) / 2;
         return new Edge(
                 seam.name(),
@@ -74,8 +75,8 @@ final class Seams {
                 "",
                 0,
                 Places.metres(
-                        Places.word(surface.side()) + " side, " + surface.storey() + ", " + seam.kind().label() + " \""
-                                + seam.name() + "\" on " + surface.name(),
+                        Places.word(surface.side()) + " side, " + surface.storey() + ", "
+                                + seam.kind().label() + " \"" + seam.name() + "\" on " + surface.name(),
                         seam.length(),
                         "long"));
     }

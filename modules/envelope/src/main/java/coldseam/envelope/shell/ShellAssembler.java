@@ -25,7 +25,8 @@ final class ShellAssembler {
         this.house = house;
         this.body = body;
         this.faults = faults;
-        ImmutableList<Facet> sorted = body.facets().toSortedListBy(ShellAssembler::rank).toImmutable();
+        ImmutableList<Facet> sorted =
+                body.facets().toSortedListBy(ShellAssembler::rank).toImmutable();
         this.mesh = FacetMesh.of(sorted);
         this.planes = new InnerPlanes(mesh, body.storeys());
         MutableList<ImmutableList<Point3>> outlines = Lists.mutable.empty();
@@ -67,8 +68,8 @@ final class ShellAssembler {
         MutableList<Edge> edges = openings.edges().toList();
         edges.addAllIterable(new Seams(house, placed, faults).edges());
         ImmutableList<String> names = Names.numbered(edges.collect(Edge::name).toImmutable());
-        ImmutableList<Edge> named = edges.collectWithIndex((edge, i) -> renamed(edge, names.get(i)))
-                .toImmutable();
+        ImmutableList<Edge> named =
+                edges.collectWithIndex((edge, i) -> renamed(edge, names.get(i))).toImmutable();
         return takeOff(placed, named, open);
     }
 
@@ -132,8 +133,7 @@ final class ShellAssembler {
             inside += flux(inner.get(f), level);
         }
         ImmutableList<Surface> grounded = surfaces.select(s -> s.use() == Body.Use.FLOOR
-                && (s.exposure().kind() == Exposure.Kind.GROUND
-                        || s.exposure().kind() == Exposure.Kind.CRAWL_SPACE));
+                && (s.exposure().kind() == Exposure.Kind.GROUND || s.exposure().kind() == Exposure.Kind.CRAWL_SPACE));
         double floors = Double.isNaN(body.floorArea())
                 ? surfaces.select(s -> s.use() == Body.Use.FLOOR || s.use() == Body.Use.OVERHANG)
                         .sumOfDouble(Surface::internalArea)
@@ -160,9 +160,7 @@ final class ShellAssembler {
             Point3 b = outline.get(i + 1);
             Point3 area = Vectors.times(Vectors.cross(Vectors.minus(a, origin), Vectors.minus(b, origin)), 0.5);
             Point3 middle = Vectors.times(Vectors.plus(Vectors.plus(origin, a), b), 1.0 / 3);
-            sum += level
-                    ? (middle.x() * area.x() + middle.y() * area.y()) / 2
-                    : Vectors.dot(middle, area) / 3;
+            sum += level ? (middle.x() * area.x() + middle.y() * area.y()) / 2 : Vectors.dot(middle, area) / 3;
         }
         return sum;
     }
@@ -177,7 +175,8 @@ final class ShellAssembler {
             Facet floor = both.detect(f -> f.use() == Body.Use.FLOOR
                     && (f.exposure().kind() == Exposure.Kind.GROUND
                             || f.exposure().kind() == Exposure.Kind.CRAWL_SPACE));
-            Facet wall = both.detect(f -> f.use() == Body.Use.WALL && f.exposure().kind() != Exposure.Kind.PARTY);
+            Facet wall =
+                    both.detect(f -> f.use() == Body.Use.WALL && f.exposure().kind() != Exposure.Kind.PARTY);
             if (floor != null && wall != null) {
                 sum += Vertex.metres(1) * line.b().minus(line.a()).length();
             }

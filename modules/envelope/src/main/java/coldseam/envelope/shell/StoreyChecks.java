@@ -91,8 +91,7 @@ final class StoreyChecks {
                 return;
             }
         }
-        Polygon polygon = Plan.polygon(
-                corners.collect(p -> new Vertex(Vertex.units(p.x()), Vertex.units(p.y()), 0)));
+        Polygon polygon = Plan.polygon(corners.collect(p -> new Vertex(Vertex.units(p.x()), Vertex.units(p.y()), 0)));
         double area = new Footprint(corners, Lists.immutable.empty()).area();
         if (!polygon.isValid()) {
             fault("%s: its footprint crosses or touches itself. Give the corners in order around the storey.", place);
@@ -139,7 +138,9 @@ final class StoreyChecks {
         if (assembly.isPresent() && !house.assemblies().containsKey(assembly.get())) {
             fault(
                     "%s: the assembly \"%s\" is not among the house's assemblies. Define it, or name one of: %s.",
-                    place, assembly.get(), house.assemblies().keysView().toSortedList().makeString(", "));
+                    place,
+                    assembly.get(),
+                    house.assemblies().keysView().toSortedList().makeString(", "));
         }
     }
 

@@ -190,8 +190,7 @@ final class StoreyFacets {
         for (int i = 0; i < storey.walls().size(); i++) {
             if (!square || !rectangle.gableSide(rectangle.side(middle(storey, i)))) {
                 wall = Math.max(
-                        wall,
-                        Footprint.thickness(find(storey.walls().get(i).assembly())));
+                        wall, Footprint.thickness(find(storey.walls().get(i).assembly())));
             }
         }
         return RoofShape.of(outline, r, find(r.assembly()), low, wall, levels.top());
@@ -285,7 +284,8 @@ final class StoreyFacets {
             boolean split = outlines.containsKey(new WallPieces.Owner(owner.storey(), owner.side(), false));
             for (int i = 0; i < list.size(); i++) {
                 if (owner.side() == Footprint.STEP) {
-                    String name = "step of the walls, " + body.storeys().get(owner.storey()).name();
+                    String name = "step of the walls, "
+                            + body.storeys().get(owner.storey()).name();
                     facets.add(step(alone ? name : name + " (" + (i + 1) + ")", owner.storey(), list.get(i), 0));
                 } else {
                     String ground = owner.belowGround() && split ? ", below ground" : "";
@@ -307,7 +307,8 @@ final class StoreyFacets {
         if (body.base().kind() == Body.Base.Kind.HEATED_CELLAR && owner.storey() == 0) {
             mark = Facet.Mark.CELLAR;
         }
-        if (owner.storey() + 1 == count && RoofShape.rectangle(Plan.outline((Polygon) plan.union(cellsOf(count - 1)), 0))) {
+        if (owner.storey() + 1 == count
+                && RoofShape.rectangle(Plan.outline((Polygon) plan.union(cellsOf(count - 1)), 0))) {
             int side = roof.side(middle(body.storeys().get(owner.storey()), owner.side()));
             mark = roof.gableSide(side) ? Facet.Mark.UNDER_GABLE : mark;
         }
@@ -355,7 +356,8 @@ final class StoreyFacets {
                 steps.add(step("", k, outline(region, levels.takeOver().get(k)), rise));
             }
             for (ImmutableList<Integer> region : strips.get(key(k, false))) {
-                steps.add(step("", k + 1, outline(region, levels.takeOver().get(k)).toReversed(), -rise));
+                steps.add(step(
+                        "", k + 1, outline(region, levels.takeOver().get(k)).toReversed(), -rise));
             }
             String deck = below.terraceIsWalkedOn() ? "terrace over " : "lower roof over ";
             facets.addAllIterable(Names.apart(open, deck + below.name(), house(k + 1)));

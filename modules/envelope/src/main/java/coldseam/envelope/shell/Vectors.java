@@ -28,8 +28,7 @@ final class Vectors {
     }
 
     static Point3 cross(Point3 a, Point3 b) {
-        return new Point3(
-                a.y() * b.z() - a.z() * b.y(), a.z() * b.x() - a.x() * b.z(), a.x() * b.y() - a.y() * b.x());
+        return new Point3(a.y() * b.z() - a.z() * b.y(), a.z() * b.x() - a.x() * b.z(), a.x() * b.y() - a.y() * b.x());
     }
 
     static double length(Point3 a) {

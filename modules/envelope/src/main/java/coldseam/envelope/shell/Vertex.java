@@ -14,9 +14,8 @@ record Vertex(long x, long y, long z) implements Comparable<Vertex> {
     /** Lattice units per metre. */
     static final double PER_METRE = 10_000;
 
-    private static final Comparator<Vertex> ORDER = Comparator.comparingLong(Vertex::z)
-            .thenComparingLong(Vertex::y)
-            .thenComparingLong(Vertex::x);
+    private static final Comparator<Vertex> ORDER =
+            Comparator.comparingLong(Vertex::z).thenComparingLong(Vertex::y).thenComparingLong(Vertex::x);
 
     static long units(double metres) {
         return Math.round(metres * PER_METRE);
