@@ -36,7 +36,7 @@ final class ScalarBinder {
         }
         if (raw == boolean.class || raw == Boolean.class) {
             if (scalar.kind() == SourceNode.Kind.BOOLEAN) {
-                return Optional.of(scalar.text().equalsIgnoreCase("true"));
+                return Optional.of(scalar.text().equals("true"));
             }
             faults.add(scalar.place(), what + " is needed", scalar.shown(), "true, false", "write one of them");
             return Optional.empty();
@@ -54,7 +54,7 @@ final class ScalarBinder {
         }
         String text = scalar.text().strip();
         if (part != null) {
-            part.note(Refers.class).ifPresent(each -> references.refer(each.value(), text, scalar.place()));
+            part.note(Refers.class).ifPresent(each -> references.refer(each, text, scalar.place()));
             part.note(Defines.class).ifPresent(each -> references.define(each.value(), text, scalar.place()));
         }
         return Optional.of(text);

@@ -1,0 +1,79 @@
+package coldseam.report;
+
+import coldseam.audit.Audit;
+import coldseam.envelope.file.AtomicFiles;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.report.pages.Assemblies;
+import coldseam.report.pages.Cover;
+import coldseam.report.pages.Gaps;
+import coldseam.report.pages.HeatLossTable;
+import coldseam.report.pages.HoldPoints;
+import coldseam.report.pages.Inputs;
+import coldseam.report.pages.JunctionSheets;
+import coldseam.report.pages.Method;
+import coldseam.report.pages.Page;
+import coldseam.report.pages.Print;
+import coldseam.report.pages.Register;
+import coldseam.report.pages.SixSides;
+import coldseam.report.pages.Terraces;
+import coldseam.report.pdf.DocumentInfo;
+import coldseam.report.pdf.Flow;
+import java.io.IOException;
+import java.nio.file.Path;
+
+/** The audit as a PDF: vector drawings, embedded fonts, readable in black and white; the same audit gives the same bytes. */
+public final class PdfReport {
+
+    private static final int DIGEST_SHOWN = 16;
+
+    private PdfReport() {}
+
+    /**
+     * Writes the report whole or not at all.
+     *
+     * @throws IOException where the file cannot be written; an old one is then untouched
+     */
+    public static void write(Audit audit, Path path, UnitSystem units, Paper paper) throws IOException {
+        AtomicFiles.write(path, bytes(audit, units, paper));
+    }
+
+    /** The report's bytes. */
+    public static byte[] bytes(Audit audit, UnitSystem units, Paper paper) {
+        String tool = "coldseam " + audit.version();
+        DocumentInfo info = new DocumentInfo(
+                "Continuous insulation audit: " + audit.house().name(),
+                audit.verdict().sentence(),
+                tool,
+                "insulation continuity, thermal bridges, " + audit.inputDigest(),
+                identity(audit, units, paper));
+        try (Flow flow = new Flow(paper, info)) {
+            Page page = new Page(audit, flow, new Print(units));
+            Cover cover = new Cover();
+            cover.write(page);
+            SixSides.write(page);
+            Gaps.write(page);
+            JunctionSheets.write(page);
+            HeatLossTable.write(page);
+            Register.write(page);
+            Assemblies.write(page);
+            Terraces.write(page);
+            HoldPoints.write(page);
+            Inputs.write(page);
+            Method.write(page);
+            cover.writeContents(page);
+            String digest = audit.inputDigest();
+            return flow.finish(
+                    audit.house().name(),
+                    tool + " · house file SHA-256 " + digest.substring(0, Math.min(DIGEST_SHOWN, digest.length())));
+        }
+    }
+
+    /** Equal for equal documents: made of the input's digest, the version and the way it is printed. */
+    private static long identity(Audit audit, UnitSystem units, Paper paper) {
+        long id = 1125899906842597L;
+        for (char c : (audit.inputDigest() + audit.version() + units + paper).toCharArray()) {
+            id = 31 * id + c;
+        }
+        return id;
+    }
+}

@@ -1,0 +1,66 @@
+package coldseam.report.drawing;
+
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** What sections, houses and charts are drawn on, so that each is drawn once for PDF and SVG. */
+public interface Canvas {
+
+    /** Fills an outline; one that crosses itself is filled where its winding is not zero. */
+    void fill(ImmutableList<Spot> outline, Ink ink);
+
+    /** Draws lines of one kind in one go. */
+    void strokes(ImmutableList<ImmutableList<Spot>> lines, Pen pen);
+
+    /** Draws a closed outline. */
+    void outline(ImmutableList<Spot> corners, Pen pen);
+
+    /** Fills a disc. */
+    void disc(Spot centre, double radius, Ink ink);
+
+    /** Draws a circle. */
+    void circle(Spot centre, double radius, Pen pen);
+
+    /**
+     * Sets one line of text.
+     *
+     * @param at where its baseline stands, by the alignment
+     * @param turn degrees, anticlockwise
+     */
+    void text(String text, Spot at, Type type, Align align, double turn);
+
+    /** Draws with everything outside an outline left away. */
+    void clipped(ImmutableList<Spot> outline, Runnable drawing);
+
+    /** Widths of text. */
+    TextMetrics metrics();
+
+    /** Draws one polyline. */
+    default void stroke(ImmutableList<Spot> line, Pen pen) {
+        strokes(Lists.immutable.of(line), pen);
+    }
+
+    /** Draws one straight line. */
+    default void line(double x0, double y0, double x1, double y1, Pen pen) {
+        stroke(Lists.immutable.of(new Spot(x0, y0), new Spot(x1, y1)), pen);
+    }
+
+    /** Sets one level line of text. */
+    default void text(String text, double x, double y, Type type, Align align) {
+        text(text, new Spot(x, y), type, align, 0);
+    }
+
+    /** Sets text on a white strip, so that it can be read over lines. */
+    default void label(String text, Spot middle, Type type) {
+        double half = metrics().width(text, type) / 2;
+        fill(
+                new Box(
+                                middle.x() - half - 1.5,
+                                middle.y() - 0.45 * type.size(),
+                                middle.x() + half + 1.5,
+                                middle.y() + 0.5 * type.size())
+                        .corners(),
+                Palette.WHITE);
+        text(text, middle.plus(0, -0.33 * type.size()), type, Align.CENTRE, 0);
+    }
+}

@@ -1,0 +1,176 @@
+package coldseam.report.pages;
+
+import coldseam.audit.Audit;
+import coldseam.audit.Finding;
+import coldseam.audit.JunctionSheet;
+import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.report.drawing.Align;
+import coldseam.report.drawing.Face;
+import coldseam.report.drawing.Ink;
+import coldseam.report.drawing.Palette;
+import coldseam.report.drawing.Spot;
+import coldseam.report.pdf.Block;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Rich;
+import coldseam.report.pdf.Style;
+import coldseam.report.pdf.Table;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** The first page: the verdict and the few numbers that matter. */
+public final class Cover {
+
+    private static final int CONTENTS = 12;
+
+    private double contentsTop;
+
+    /** Sets the page; the list of contents is filled in last. */
+    public void write(Page page) {
+        Audit audit = page.audit();
+        Flow flow = page.flow();
+        flow.mark(1, "Verdict");
+        flow.add(Blocks.drawing(5, (canvas, box) -> canvas.fill(
+                new coldseam.report.drawing.Box(box.x0(), box.y0() + 1, box.x0() + 64, box.y1()).corners(),
+                Palette.EMBER)));
+        flow.add(Blocks.space(10));
+        flow.add(Blocks.text("Continuous insulation audit", Style.LEAD.with(Palette.SLATE)));
+        flow.add(Blocks.space(2));
+        flow.add(Blocks.text(audit.house().name(), Style.TITLE));
+        flow.add(Blocks.space(14));
+        flow.add(verdict(audit));
+        flow.add(Blocks.space(14));
+        flow.add(figures(page));
+        flow.add(Blocks.space(12));
+        heaviest(page);
+        flow.need(CONTENTS * 13 + 40);
+        flow.add(Blocks.space(12));
+        flow.add(Blocks.text("In this report", Style.SUBSECTION));
+        flow.add(Blocks.space(2));
+        contentsTop = flow.top();
+    }
+
+    /** Fills the list of contents, once it is known what stands where. */
+    public void writeContents(Page page) {
+        Flow flow = page.flow();
+        ImmutableList<Flow.Mark> marks = flow.marks().select(m -> m.level() == 1).drop(1);
+        double column = (flow.width() - 24) / 2;
+        int half = (marks.size() + 1) / 2;
+        flow.onto(1, canvas -> marks.forEachWithIndex((mark, i) -> {
+            double x = flow.left() + (i < half ? 0 : column + 24);
+            double y = contentsTop - 12 - 13 * (i < half ? i : i - half);
+            canvas.text(mark.text(), x, y, Style.BODY.type(), Align.LEFT);
+            canvas.text(
+                    Integer.toString(mark.page()),
+                    x + column,
+                    y,
+                    Style.BODY.type().with(Palette.SLATE),
+                    Align.RIGHT);
+            double from = x + canvas.metrics().width(mark.text(), Style.BODY.type()) + 5;
+            canvas.line(
+                    from,
+                    y + 1,
+                    x + column - 16,
+                    y + 1,
+                    coldseam.report.drawing.Pen.of(0.5, Palette.RULE).dashed(0.6, 2.4).rounded());
+        }));
+    }
+
+    private static Block verdict(Audit audit) {
+        boolean unbroken = audit.verdict().unbroken();
+        Ink accent = unbroken ? Palette.MOSS : Palette.EMBER;
+        return Blocks.panel(
+                Blocks.stack(
+                        3,
+                        Blocks.text(
+                                unbroken ? "Unbroken" : "Not unbroken",
+                                Style.SECTION.with(accent).sized(20, 25)),
+                        Blocks.text(audit.verdict().sentence(), Style.LEAD)),
+                Palette.FROST,
+                accent);
+    }
+
+    private static Block figures(Page page) {
+        Audit audit = page.audit();
+        Print print = page.print();
+        Optional<JunctionSheet> coldest = audit.sheets().minByOptional(s -> s.result().temperatureFactor());
+        Optional<JunctionSheet> dampest = audit.sheets().minByOptional(JunctionSheet::mouldHumidity);
+        String system = audit.heatLoss().system() == DimensionSystem.EXTERNAL ? "external" : "internal";
+        Block first = Blocks.beside(
+                14,
+                Lists.immutable.of(0.4, 0.3, 0.3),
+                figure(
+                        print.of(audit.heatLoss().total(), Dimension.HEAT_LOSS_COEFFICIENT),
+                        Rich.marked("heat-loss coefficient by transmission, H_{T}, " + system + " dimensions")),
+                figure(
+                        Integer.toString(audit.verdict().gaps()),
+                        Rich.of("gaps: a layer is open or broken, or nobody has said how it passes")),
+                figure(
+                        Integer.toString(audit.verdict().weakSpots()),
+                        Rich.of("weak spots: a layer is pinched or a limit is missed")));
+        Block second = Blocks.beside(
+                14,
+                Lists.immutable.of(0.4, 0.3, 0.3),
+                figure(
+                        Print.percent(audit.heatLoss().junctionShare()),
+                        Rich.of("of that lost at the seams, where one surface meets another")),
+                figure(
+                        coldest.map(s -> Print.factor(s.result().temperatureFactor())).orElse("none"),
+                        Rich.marked("lowest temperature factor f_{Rsi}")
+                                .plus(coldest.map(s -> ", at " + s.id()).orElse(", nothing computed"))
+                                .plus("; limit " + Print.factor(audit.house().limits().temperatureFactor()))),
+                figure(
+                        dampest.map(s -> Print.percent(s.mouldHumidity())).orElse("none"),
+                        Rich.of(dampest.map(s -> "indoor humidity from which mould may grow, at " + s.id()
+                                        + ", at the design temperatures")
+                                .orElse("nothing computed"))));
+        return Blocks.stack(12, first, second);
+    }
+
+    private static Block figure(String number, Rich words) {
+        return Blocks.stack(2, Blocks.text(number, Style.FIGURE), Blocks.text(words, Style.SMALL));
+    }
+
+    private static void heaviest(Page page) {
+        Audit audit = page.audit();
+        ImmutableList<Finding> worst = audit.findings().take(3);
+        if (worst.isEmpty()) {
+            page.flow().add(Blocks.text("There are no findings.", Style.BODY));
+            return;
+        }
+        page.flow()
+                .add(Blocks.text(
+                        worst.size() == 1 ? "The one finding" : "The heaviest " + (worst.size() == 2 ? "two" : "three"),
+                        Style.SUBSECTION));
+        page.flow().add(Blocks.space(2));
+        Table table = Table.of(
+                Table.Column.fixed("", 26),
+                Table.Column.share("what and where", 1),
+                Table.Column.number("lost", 104));
+        for (Finding finding : worst) {
+            table = table.row(
+                    Table.Kind.PLAIN,
+                    badge(finding),
+                    Table.Cell.of(Rich.strong(finding.title())
+                            .plus(Rich.newLine())
+                            .plus(finding.place())),
+                    Table.Cell.of(loss(finding, page.print())));
+        }
+        page.flow().add(table);
+    }
+
+    static Table.Cell badge(Finding finding) {
+        return Table.Cell.drawn(
+                16,
+                (canvas, box) -> Badge.draw(
+                        canvas, new Spot(box.x0() + 8, box.y1() - 8), finding.severity(), finding.number(), 6.4));
+    }
+
+    static Rich loss(Finding finding, Print print) {
+        return finding.loss()
+                .map(interval -> Rich.of(print.of(interval, Dimension.HEAT_LOSS_COEFFICIENT)))
+                .orElse(Rich.of("not known").with(Face.ITALIC));
+    }
+}

@@ -1,0 +1,59 @@
+package coldseam.report.pages;
+
+import coldseam.audit.Audit;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Rich;
+import coldseam.report.pdf.Style;
+import coldseam.report.pdf.Table;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** What was computed how, with the limits of it, the cautions, and what the words mean. */
+public final class Method {
+
+    private Method() {}
+
+    public static void write(Page page) {
+        Flow flow = page.flow();
+        Audit audit = page.audit();
+        flow.section("Method, limits and cautions");
+        audit.method().forEach(line -> {
+            flow.add(Blocks.text(line, Style.BODY));
+            flow.space(4);
+        });
+        flow.heading("Cautions");
+        audit.cautions().forEach(line -> flow.add(Blocks.item("–", Rich.of(line), Style.BODY)));
+        flow.heading("Words and signs");
+        words(flow);
+        flow.heading("This run");
+        Table table = Table.of(Table.Column.share("", 0.3), Table.Column.share("", 1));
+        table = table.row("tool", "coldseam " + audit.version());
+        table = table.row("house file, SHA-256", audit.inputDigest());
+        flow.add(table);
+        flow.space(4);
+        flow.add(Blocks.text(
+                "The same house file and the same version give the same document, byte for byte; so a rerun can be shown to be"
+                        + " the same.",
+                Style.SMALL));
+    }
+
+    private static void words(Flow flow) {
+        var words = Lists.immutable.of(
+                new String[] {"U", "thermal transmittance of a surface: heat through one unit of area for one degree"},
+                new String[] {"ψ (psi)", "linear thermal transmittance of a seam: what it loses per length beyond its surfaces"},
+                new String[] {"χ (chi)", "point thermal transmittance of a single spot, such as a bracket"},
+                new String[] {"L_{2D}", "thermal coupling coefficient of a section, from a two-dimensional computation"},
+                new String[] {"H_{T}", "heat-loss coefficient by transmission of the whole house"},
+                new String[] {"f_{Rsi}", "temperature factor: how warm the coldest inner surface stays, 0 as outdoors, 1 as indoors"},
+                new String[] {"pen line", "a line drawn inside the insulation from one surface to the other without lifting the pen"},
+                new String[] {"neck", "what is left of the insulation's thickness at the narrowest place of the pen line"},
+                new String[] {"weakest path", "the way from indoors to outdoors with the least thermal resistance; its ratio says how"
+                        + " much of the surfaces' resistance is left on it"},
+                new String[] {"a…b", "an interval: the value lies between a and b, rounded outwards"});
+        Table table = Table.of(Table.Column.fixed("", 74), Table.Column.share("", 1));
+        for (String[] word : words) {
+            table = table.row(Table.Kind.PLAIN, Table.Cell.of(Rich.marked(word[0])), Table.Cell.of(word[1]));
+        }
+        flow.add(table);
+    }
+}

@@ -1,0 +1,13 @@
+package coldseam.report.pages;
+
+import coldseam.audit.Audit;
+import coldseam.report.pdf.Flow;
+
+/**
+ * What a section needs.
+ *
+ * @param audit what is shown
+ * @param flow where it is set
+ * @param print how numbers are printed
+ */
+public record Page(Audit audit, Flow flow, Print print) {}

@@ -1,0 +1,72 @@
+package coldseam.report.pages;
+
+import coldseam.conduction.Interval;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import java.util.Locale;
+
+/** Numbers as the report prints them: always with their unit, intervals with both bounds. */
+public final class Print {
+
+    private final UnitSystem units;
+
+    public Print(UnitSystem units) {
+        this.units = units;
+    }
+
+    public UnitSystem units() {
+        return units;
+    }
+
+    /** A number with its unit. */
+    public String of(double value, Dimension dimension) {
+        return units.format(value, dimension);
+    }
+
+    /** An interval rounded outwards, with its unit. */
+    public String of(Interval interval, Dimension dimension) {
+        return units.interval(interval.lower(), interval.upper(), dimension);
+    }
+
+    /** An interval rounded outwards, in a column that names the unit. */
+    public String number(Interval interval, Dimension dimension) {
+        return units.intervalNumber(interval.lower(), interval.upper(), dimension);
+    }
+
+    /** A number in a column that names the unit. */
+    public String number(double value, Dimension dimension) {
+        return units.number(value, dimension);
+    }
+
+    /** A share in whole percent. */
+    public static String percent(double share) {
+        return Math.round(share * 100) + " %";
+    }
+
+    /** A share as an interval in percent, rounded outwards to tenths. */
+    public static String percent(Interval share) {
+        double low = Math.floor(share.lower() * 1000) / 10;
+        double high = Math.ceil(share.upper() * 1000) / 10;
+        return low == high ? String.format(Locale.ROOT, "%.1f %%", low) : String.format(Locale.ROOT, "%.1f…%.1f %%", low, high);
+    }
+
+    /** A temperature factor. */
+    public static String factor(double factor) {
+        return String.format(Locale.ROOT, "%.2f", factor);
+    }
+
+    /** Money a year, in whole units of the currency. */
+    public static String money(double amount, String currency) {
+        return String.format(Locale.ROOT, "%,.0f %s", amount, currency).replace(',', '\u2009');
+    }
+
+    /** A count with its noun. */
+    public static String count(int n, String one, String many) {
+        return n + " " + (n == 1 ? one : many);
+    }
+
+    /** With its first letter in upper case. */
+    public static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

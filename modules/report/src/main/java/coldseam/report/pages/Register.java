@@ -1,0 +1,42 @@
+package coldseam.report.pages;
+
+import coldseam.audit.JunctionRow;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Style;
+import coldseam.report.pdf.Table;
+
+/** Every edge of the shell, so that none can be silent. */
+public final class Register {
+
+    private Register() {}
+
+    public static void write(Page page) {
+        Flow flow = page.flow();
+        Print print = page.print();
+        flow.section("Edge register");
+        flow.add(Blocks.text(
+                Print.count(page.audit().junctions().size(), "edge", "edges")
+                        + " of the shell; each is listed, none is averaged away.",
+                Style.BODY));
+        flow.space(6);
+        Table table = Table.of(
+                Table.Column.share("edge", 1),
+                Table.Column.fixed("sheet", 32),
+                Table.Column.number("length, " + print.units().label(Dimension.LENGTH), 48),
+                Table.Column.number("ψ, " + print.units().label(Dimension.LINEAR_TRANSMITTANCE), 88),
+                Table.Column.number("loss, " + print.units().label(Dimension.HEAT_LOSS_COEFFICIENT), 74),
+                Table.Column.share("ψ comes from", 0.55));
+        for (JunctionRow row : page.audit().junctions()) {
+            table = table.row(
+                    row.edge().name(),
+                    row.sheet().orElse("–"),
+                    print.units().number(row.length(), Dimension.LENGTH, 2),
+                    print.number(row.psi(), Dimension.LINEAR_TRANSMITTANCE),
+                    print.number(row.loss(), Dimension.HEAT_LOSS_COEFFICIENT),
+                    row.source() + (row.unknown() ? "; a stand-in" : ""));
+        }
+        flow.add(table);
+    }
+}

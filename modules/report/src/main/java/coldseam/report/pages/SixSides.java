@@ -1,0 +1,146 @@
+package coldseam.report.pages;
+
+import coldseam.audit.SideSummary;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.Side;
+import coldseam.report.drawing.Align;
+import coldseam.report.drawing.Box;
+import coldseam.report.drawing.Canvas;
+import coldseam.report.drawing.Face;
+import coldseam.report.drawing.Hatch;
+import coldseam.report.drawing.Look;
+import coldseam.report.drawing.Palette;
+import coldseam.report.drawing.Pen;
+import coldseam.report.drawing.Type;
+import coldseam.report.pdf.Block;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Style;
+import coldseam.report.pdf.Table;
+import java.util.Locale;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** The six sides: areas, insulated shares and mean transmittances, with the box unfolded. */
+public final class SixSides {
+
+    private SixSides() {}
+
+    public static void write(Page page) {
+        Flow flow = page.flow();
+        Print print = page.print();
+        flow.section("The six sides");
+        Shell shell = page.audit().shell();
+        Block facts = Blocks.stack(
+                6,
+                Blocks.text(
+                        shell.closed()
+                                ? "The shell is closed: every edge is shared by exactly two surfaces or belongs to an opening."
+                                : "The shell is open: "
+                                        + Print.count(shell.openEdges().size(), "edge is", "edges are")
+                                        + " not shared by exactly two surfaces.",
+                        Style.BODY.with(shell.closed() ? Palette.INK : Palette.EMBER)),
+                fact("heated volume, outer faces", print.of(shell.externalVolume(), Dimension.VOLUME)),
+                fact("heated volume, inner faces", print.of(shell.internalVolume(), Dimension.VOLUME)),
+                fact("heated floor area", print.of(shell.floorArea(), Dimension.AREA)),
+                fact("floor on the ground", print.of(shell.groundFloorArea(), Dimension.AREA)),
+                fact("its exposed perimeter", print.of(shell.exposedPerimeter(), Dimension.LENGTH)),
+                shell.groundFloorArea() > 0 && shell.exposedPerimeter() > 0
+                        ? fact(
+                                "characteristic dimension B′",
+                                print.of(shell.characteristicDimension(), Dimension.LENGTH))
+                        : Blocks.space(0));
+        flow.add(Blocks.beside(
+                18, Lists.immutable.of(0.56, 0.44), Blocks.drawing(196, (c, b) -> net(c, b, page)), facts));
+        flow.space(8);
+        flow.add(table(page));
+        flow.space(4);
+        flow.add(Blocks.text(
+                "The insulated share is of the opaque area. Mean transmittances are weighed by area, openings counted in.",
+                Style.SMALL));
+        openEdges(page);
+    }
+
+    private static Block fact(String what, String value) {
+        return Blocks.beside(
+                6,
+                Lists.immutable.of(0.6, 0.4),
+                Blocks.text(what, Style.BODY.with(Palette.SLATE)),
+                Blocks.text(value, Style.BODY.with(Face.SEMIBOLD).aligned(Align.RIGHT)));
+    }
+
+    private static Table table(Page page) {
+        Print print = page.print();
+        var units = print.units();
+        Table table = Table.of(
+                Table.Column.share("side", 1),
+                Table.Column.number("gross area, " + units.label(Dimension.AREA), 84),
+                Table.Column.number("openings, " + units.label(Dimension.AREA), 78),
+                Table.Column.number("insulated", 66),
+                Table.Column.number("mean U, " + units.label(Dimension.TRANSMITTANCE), 110));
+        for (SideSummary side : page.audit().sides()) {
+            table = table.row(
+                    Print.capital(side.side().name().toLowerCase(Locale.ROOT)),
+                    print.number(side.area(), Dimension.AREA),
+                    print.number(side.openings(), Dimension.AREA),
+                    side.area() > 0 ? Print.percent(side.insulatedShare()) : "no surface",
+                    side.area() > 0 ? print.number(side.meanTransmittance(), Dimension.TRANSMITTANCE) : "–");
+        }
+        return table;
+    }
+
+    private static void openEdges(Page page) {
+        Shell shell = page.audit().shell();
+        if (shell.closed()) {
+            return;
+        }
+        Flow flow = page.flow();
+        flow.heading("Open edges");
+        Table table = Table.of(
+                Table.Column.share("place", 1.4),
+                Table.Column.share("surfaces beside it", 1),
+                Table.Column.number("length", 70));
+        for (var edge : shell.openEdges()) {
+            table = table.row(
+                    edge.place(), edge.surfaces().makeString(", "), page.print().of(edge.length(), Dimension.LENGTH));
+        }
+        flow.add(table);
+    }
+
+    /** The box unfolded: the walls in a row, what lies above and below at the south wall. */
+    private static void net(Canvas canvas, Box box, Page page) {
+        double s = Math.min(box.width() / 4, box.height() / 3) - 2;
+        Side[] row = {Side.WEST, Side.SOUTH, Side.EAST, Side.NORTH};
+        for (int i = 0; i < row.length; i++) {
+            side(canvas, box.x0() + i * s, box.y0() + s, s, row[i], page);
+        }
+        side(canvas, box.x0() + s, box.y0() + 2 * s, s, Side.ABOVE, page);
+        side(canvas, box.x0() + s, box.y0(), s, Side.BELOW, page);
+    }
+
+    private static void side(Canvas canvas, double x, double y, double s, Side which, Page page) {
+        Box square = new Box(x, y, x + s, y + s);
+        SideSummary summary = page.audit().sides().detect(candidate -> candidate.side() == which);
+        boolean present = summary != null && summary.area() > 0;
+        double share = present ? summary.insulatedShare() : 0;
+        Box insulated = new Box(x, y, x + s, y + s * share);
+        canvas.fill(square.corners(), present ? Palette.EMBER.tint(0.75) : Palette.WHITE);
+        if (share > 0) {
+            canvas.fill(insulated.corners(), Look.INSULATION_BOARD.tint());
+            Hatch.CROSSES.draw(canvas, insulated.corners(), insulated);
+        }
+        canvas.outline(square.corners(), Pen.of(0.8, Palette.INK));
+        canvas.fill(new Box(x + 5, y + s / 2 - 15, x + s - 5, y + s / 2 + 16).corners(), Palette.WHITE);
+        canvas.text(
+                Print.capital(which.name().toLowerCase(Locale.ROOT)),
+                x + s / 2,
+                y + s / 2 + 5,
+                Type.of(8.2).with(Face.SEMIBOLD),
+                Align.CENTRE);
+        String below = present ? "U " + page.print().number(summary.meanTransmittance(), Dimension.TRANSMITTANCE) : "no surface";
+        canvas.text(below, x + s / 2, y + s / 2 - 4, Type.of(7), Align.CENTRE);
+        if (present) {
+            canvas.text(Print.percent(share), x + s / 2, y + s / 2 - 12, Type.of(7), Align.CENTRE);
+        }
+    }
+}

@@ -1,0 +1,41 @@
+package coldseam.report.pages;
+
+import coldseam.audit.TerraceLine;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.report.drawing.Palette;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Rich;
+import coldseam.report.pdf.Style;
+
+/** A plain line for each terrace deck over a heated room. */
+public final class Terraces {
+
+    private Terraces() {}
+
+    public static void write(Page page) {
+        if (page.audit().terraces().isEmpty()) {
+            return;
+        }
+        Flow flow = page.flow();
+        flow.sectionHere("Terraces", 160);
+        for (TerraceLine line : page.audit().terraces()) {
+            flow.add(Blocks.panel(
+                    Blocks.stack(
+                            2,
+                            Blocks.text(
+                                    Rich.strong(Print.capital(line.surface()) + ": "
+                                            + (line.safe() ? "dry under the deck" : "wet under the deck")),
+                                    Style.BODY.with(line.safe() ? Palette.MOSS : Palette.EMBER)),
+                            Blocks.text(line.sentence(), Style.BODY),
+                            Blocks.text(
+                                    "Under the deck " + page.print().of(line.underside(), Dimension.TEMPERATURE)
+                                            + ", dew point of the indoor air "
+                                            + page.print().of(line.dewPoint(), Dimension.TEMPERATURE) + ".",
+                                    Style.SMALL)),
+                    Palette.FROST,
+                    line.safe() ? Palette.MOSS : Palette.EMBER));
+            flow.space(6);
+        }
+    }
+}

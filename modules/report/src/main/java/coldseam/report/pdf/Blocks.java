@@ -1,0 +1,200 @@
+package coldseam.report.pdf;
+
+import coldseam.report.drawing.Box;
+import coldseam.report.drawing.Canvas;
+import coldseam.report.drawing.Ink;
+import coldseam.report.drawing.Palette;
+import coldseam.report.drawing.Pen;
+import java.util.function.BiConsumer;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** The blocks pages are made of. */
+public final class Blocks {
+
+    private Blocks() {}
+
+    /** Empty space. */
+    public static Block space(double height) {
+        return drawing(height, (canvas, box) -> {});
+    }
+
+    /** A paragraph. */
+    public static Block text(Rich text, Style style) {
+        return new Paragraph(text, style, 0, "");
+    }
+
+    /** A paragraph. */
+    public static Block text(String text, Style style) {
+        return text(Rich.of(text), style);
+    }
+
+    /** A paragraph hanging from a mark, such as "–" or "3.". */
+    public static Block item(String mark, Rich text, Style style) {
+        return new Paragraph(text, style, 1.5 * style.type().size(), mark);
+    }
+
+    /** A list with one mark. */
+    public static ImmutableList<Block> items(String mark, ImmutableList<String> texts, Style style) {
+        return texts.collect(text -> item(mark, Rich.of(text), style));
+    }
+
+    /** A drawing of a fixed height. */
+    public static Block drawing(double height, BiConsumer<Canvas, Box> painter) {
+        return new Block() {
+            @Override
+            public double height(double width) {
+                return height;
+            }
+
+            @Override
+            public void draw(Canvas canvas, double left, double top, double width) {
+                painter.accept(canvas, new Box(left, top - height, left + width, top));
+            }
+        };
+    }
+
+    /** Blocks below one another. */
+    public static Block stack(ImmutableList<Block> blocks, double gap) {
+        return new Stack(blocks, gap);
+    }
+
+    /** Blocks below one another. */
+    public static Block stack(double gap, Block... blocks) {
+        return new Stack(Lists.immutable.of(blocks), gap);
+    }
+
+    /**
+     * Blocks beside one another.
+     *
+     * @param shares of the width, one for each block
+     */
+    public static Block beside(double gap, ImmutableList<Double> shares, Block... blocks) {
+        return new Beside(gap, shares, Lists.immutable.of(blocks));
+    }
+
+    /** A block on a tinted ground, with a bar at its left in the accent. */
+    public static Block panel(Block inside, Ink ground, Ink accent) {
+        return new Panel(inside, ground, accent);
+    }
+
+    /** Text that wraps; a mark hangs before it where there is an indent. */
+    record Paragraph(Rich text, Style style, double indent, String mark) implements Block {
+
+        ImmutableList<Lines.Line> lines(double width) {
+            return Lines.wrap(text, style, width - indent);
+        }
+
+        @Override
+        public double height(double width) {
+            return lines(width).size() * style.leading();
+        }
+
+        @Override
+        public void draw(Canvas canvas, double left, double top, double width) {
+            draw(canvas, left, top, width, lines(width), true);
+        }
+
+        void draw(
+                Canvas canvas,
+                double left,
+                double top,
+                double width,
+                ImmutableList<Lines.Line> lines,
+                boolean withMark) {
+            double baseline = top - baselineOf(style);
+            if (withMark && !mark.isEmpty()) {
+                canvas.text(mark, left, baseline, style.type(), coldseam.report.drawing.Align.LEFT);
+            }
+            for (Lines.Line line : lines) {
+                line.draw(canvas, left + indent, left + width, baseline, style.align());
+                baseline -= style.leading();
+            }
+        }
+    }
+
+    /** From a line's top to its baseline: the leading shared out around capitals. */
+    static double baselineOf(Style style) {
+        return (style.leading() + 0.66 * style.type().size()) / 2;
+    }
+
+    private record Stack(ImmutableList<Block> blocks, double gap) implements Block, Sequence {
+        @Override
+        public double height(double width) {
+            return blocks.sumOfDouble(block -> block.height(width)) + gap * Math.max(0, blocks.size() - 1);
+        }
+
+        @Override
+        public void draw(Canvas canvas, double left, double top, double width) {
+            double y = top;
+            for (Block block : blocks) {
+                block.draw(canvas, left, y, width);
+                y -= block.height(width) + gap;
+            }
+        }
+    }
+
+    /** A block that may be set as its parts, one after the other, where it does not fit a page as a whole. */
+    interface Sequence {
+        ImmutableList<Block> blocks();
+    }
+
+    private record Beside(double gap, ImmutableList<Double> shares, ImmutableList<Block> blocks)
+            implements Block, Sequence {
+        private double column(double width, int i) {
+            return (width - gap * (blocks.size() - 1)) * shares.get(i);
+        }
+
+        @Override
+        public double height(double width) {
+            double most = 0;
+            for (int i = 0; i < blocks.size(); i++) {
+                most = Math.max(most, blocks.get(i).height(column(width, i)));
+            }
+            return most;
+        }
+
+        @Override
+        public void draw(Canvas canvas, double left, double top, double width) {
+            double x = left;
+            for (int i = 0; i < blocks.size(); i++) {
+                blocks.get(i).draw(canvas, x, top, column(width, i));
+                x += column(width, i) + gap;
+            }
+        }
+    }
+
+    private record Panel(Block inside, Ink ground, Ink accent) implements Block, Sequence {
+        private static final double PADDING = 9;
+        private static final double BAR = 3;
+
+        @Override
+        public ImmutableList<Block> blocks() {
+            return Lists.immutable.of(inside);
+        }
+
+        @Override
+        public double height(double width) {
+            return inside.height(width - 2 * PADDING - BAR) + 2 * PADDING;
+        }
+
+        @Override
+        public void draw(Canvas canvas, double left, double top, double width) {
+            double bottom = top - height(width);
+            canvas.fill(new Box(left, bottom, left + width, top).corners(), ground);
+            canvas.fill(new Box(left, bottom, left + BAR, top).corners(), accent);
+            inside.draw(canvas, left + BAR + PADDING, top - PADDING, width - 2 * PADDING - BAR);
+        }
+    }
+
+    /** A table that is not to run over pages. */
+    public static Block table(Table table) {
+        return new TableSetter(table);
+    }
+
+    /** A thin rule across the column. */
+    public static Block rule() {
+        return drawing(
+                6, (canvas, box) -> canvas.line(box.x0(), box.middleY(), box.x1(), box.middleY(), Pen.of(0.6, Palette.RULE)));
+    }
+}

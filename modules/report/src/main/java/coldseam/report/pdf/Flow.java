@@ -1,0 +1,264 @@
+package coldseam.report.pdf;
+
+import coldseam.report.Paper;
+import coldseam.report.drawing.Canvas;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** Sets blocks down the pages of a document, one after the other. */
+public final class Flow implements AutoCloseable {
+
+    private static final Margins MARGINS = Margins.STANDARD;
+
+    private final PdfDocument document;
+    private final Paper paper;
+    private Canvas canvas;
+    private double top;
+    private String title = "";
+    private final List<Mark> marks = new ArrayList<>();
+
+    /** A heading and the page it came to stand on. */
+    public record Mark(int level, String text, int page) {}
+
+    /** Opens a document with its first page. */
+    public Flow(Paper paper, DocumentInfo info) {
+        this.paper = paper;
+        this.document = new PdfDocument(paper, info);
+        newPage();
+    }
+
+    /** The width of the text column, points. */
+    public double width() {
+        return paper.width() - MARGINS.left() - MARGINS.right();
+    }
+
+    /** The height of the text column, points. */
+    public double bodyHeight() {
+        return paper.height() - MARGINS.top() - MARGINS.bottom();
+    }
+
+    /** What is left of the page, points. */
+    public double remaining() {
+        return top - MARGINS.bottom();
+    }
+
+    private boolean atTop() {
+        return remaining() > bodyHeight() - 0.01;
+    }
+
+    /** Begins a page. */
+    public void newPage() {
+        canvas = document.page(title);
+        top = paper.height() - MARGINS.top();
+    }
+
+    /** Begins a page unless so much is left. */
+    public void need(double height) {
+        if (remaining() < height && !atTop()) {
+            newPage();
+        }
+    }
+
+    /** Begins a section on a page of its own. */
+    public void section(String text) {
+        title = text;
+        if (!atTop()) {
+            newPage();
+        }
+        document.title(text);
+        mark(1, text);
+        add(Blocks.text(text, Style.SECTION));
+        space(6);
+    }
+
+    /** Begins a section below what is there, where at least so much is left. */
+    public void sectionHere(String text, double height) {
+        if (remaining() < height || atTop()) {
+            section(text);
+            return;
+        }
+        space(20);
+        title = text;
+        mark(1, text);
+        add(Blocks.text(text, Style.SECTION));
+        space(6);
+    }
+
+    /** A heading within a section, kept with what follows. */
+    public void heading(String text) {
+        need(70);
+        if (!atTop()) {
+            space(9);
+        }
+        add(Blocks.text(text, Style.SUBSECTION));
+        space(3);
+    }
+
+    /** Remembers a place for the list of contents and the bookmarks. */
+    public void mark(int level, String text) {
+        document.bookmark(level, text, top);
+        marks.add(new Mark(level, text, document.pageCount()));
+    }
+
+    /** The headings so far. */
+    public ImmutableList<Mark> marks() {
+        return Lists.immutable.ofAll(marks);
+    }
+
+    /** Leaves space; none at the top of a page. */
+    public void space(double height) {
+        if (!atTop()) {
+            top -= height;
+        }
+    }
+
+    /** Sets a block; on the next page where it does not fit; in its parts where it does not fit any page. */
+    public void add(Block block) {
+        double height = block.height(width());
+        if (height <= remaining() + 0.01) {
+            place(block, height);
+        } else if (block instanceof Blocks.Paragraph paragraph) {
+            paragraph(paragraph);
+        } else if (block instanceof TableSetter setter) {
+            table(setter);
+        } else if (height > bodyHeight() && block instanceof Blocks.Sequence sequence) {
+            for (Block part : sequence.blocks()) {
+                add(part);
+                space(4);
+            }
+        } else {
+            need(height);
+            place(block, height);
+        }
+    }
+
+    private void place(Block block, double height) {
+        block.draw(canvas, MARGINS.left(), top, width());
+        top -= height;
+    }
+
+    private void paragraph(Blocks.Paragraph paragraph) {
+        ImmutableList<Lines.Line> lines = paragraph.lines(width());
+        double leading = paragraph.style().leading();
+        int from = 0;
+        while (from < lines.size()) {
+            int fits = (int) Math.floor((remaining() + 0.01) / leading);
+            int left = lines.size() - from;
+            // At least two lines on either side of a break.
+            int count = fits >= left ? left : left - fits == 1 ? fits - 1 : fits;
+            if (count < Math.min(2, left) && !atTop()) {
+                newPage();
+                continue;
+            }
+            count = Math.max(1, count);
+            paragraph.draw(
+                    canvas, MARGINS.left(), top, width(), part(lines, from, count), from == 0);
+            top -= count * leading;
+            from += count;
+            if (from < lines.size()) {
+                newPage();
+            }
+        }
+    }
+
+    private static ImmutableList<Lines.Line> part(ImmutableList<Lines.Line> lines, int from, int count) {
+        return lines.drop(from).take(count);
+    }
+
+    /** Sets a table, over as many pages as it takes. */
+    public void add(Table table) {
+        TableSetter setter = new TableSetter(table);
+        table(setter);
+    }
+
+    private void table(TableSetter setter) {
+        double width = width();
+        double head = setter.headHeight(width);
+        int rows = setter.table().rows().size();
+        boolean headed = false;
+        for (int i = 0; i < rows; i++) {
+            double height = setter.rowHeight(i, width);
+            double wanted = height + (headed ? 0 : head) + together(setter, i, width);
+            if (remaining() < wanted && !atTop() && !(headed && height > bodyHeight() - head)) {
+                newPage();
+                headed = false;
+            }
+            if (!headed) {
+                setter.drawHead(canvas, MARGINS.left(), top, width);
+                top -= head;
+                headed = true;
+            }
+            if (height > remaining()) {
+                tallRow(setter, i, head);
+            } else {
+                setter.drawRow(canvas, i, MARGINS.left(), top, width);
+                top -= height;
+            }
+        }
+    }
+
+    /** What must stand on the page with a row: the first row of its group, or the sum after it. */
+    private static double together(TableSetter setter, int row, double width) {
+        if (row + 1 >= setter.table().rows().size()) {
+            return 0;
+        }
+        boolean opens = setter.table().rows().get(row).kind() == Table.Kind.GROUP;
+        Table.Kind next = setter.table().rows().get(row + 1).kind();
+        boolean closes = next == Table.Kind.SUBTOTAL || next == Table.Kind.TOTAL;
+        return opens || closes ? setter.rowHeight(row + 1, width) : 0;
+    }
+
+    private void tallRow(TableSetter setter, int row, double head) {
+        int lines = setter.rowLines(row, width());
+        int from = 0;
+        while (from < lines) {
+            int fits = Math.max(1, (int) Math.floor((remaining() - 6) / Style.CELL.leading()));
+            int to = Math.min(lines, from + fits);
+            top -= setter.drawPart(canvas, row, from, to, MARGINS.left(), top, width());
+            from = to;
+            if (from < lines) {
+                newPage();
+                setter.drawHead(canvas, MARGINS.left(), top, width());
+                top -= head;
+            }
+        }
+    }
+
+    /** Draws onto an earlier page, from 1. */
+    public void onto(int page, Consumer<Canvas> drawing) {
+        document.onto(page - 1, drawing);
+    }
+
+    /** Left edge of the text column, points. */
+    public double left() {
+        return MARGINS.left();
+    }
+
+    /** Where the next block's top will be, points. */
+    public double top() {
+        return top;
+    }
+
+    /** The page that is open, from 1. */
+    public int page() {
+        return document.pageCount();
+    }
+
+    /**
+     * Sets heads and feet and gives the document's bytes.
+     *
+     * @param head on all pages but the first
+     * @param foot on all
+     */
+    public byte[] finish(String head, String foot) {
+        return document.finish(MARGINS, head, foot);
+    }
+
+    @Override
+    public void close() {
+        document.close();
+    }
+}

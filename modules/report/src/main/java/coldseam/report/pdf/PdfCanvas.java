@@ -1,0 +1,195 @@
+package coldseam.report.pdf;
+
+import coldseam.report.drawing.Align;
+import coldseam.report.drawing.Canvas;
+import coldseam.report.drawing.Face;
+import coldseam.report.drawing.Ink;
+import coldseam.report.drawing.Pen;
+import coldseam.report.drawing.Spot;
+import coldseam.report.drawing.TextMetrics;
+import coldseam.report.drawing.Type;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.util.Matrix;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Draws onto a page of a PDF. */
+final class PdfCanvas implements Canvas {
+
+    /** Control points of a quarter circle, as a share of its radius. */
+    private static final double QUARTER = 0.5522847498;
+
+    private final PDPageContentStream stream;
+    private final Map<Face, PDFont> fonts;
+    private Pen pen;
+    private Ink fillInk;
+
+    PdfCanvas(PDPageContentStream stream, Map<Face, PDFont> fonts) {
+        this.stream = stream;
+        this.fonts = fonts;
+    }
+
+    /** A step that writes to the page. */
+    private interface Step {
+        void run() throws IOException;
+    }
+
+    private static void write(Step step) {
+        try {
+            step.run();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public void fill(ImmutableList<Spot> outline, Ink ink) {
+        write(() -> {
+            use(ink);
+            trace(outline);
+            stream.closePath();
+            stream.fill();
+        });
+    }
+
+    @Override
+    public void strokes(ImmutableList<ImmutableList<Spot>> lines, Pen wanted) {
+        ImmutableList<ImmutableList<Spot>> drawn = lines.select(line -> line.size() > 1);
+        if (drawn.isEmpty()) {
+            return;
+        }
+        write(() -> {
+            use(wanted);
+            for (ImmutableList<Spot> line : drawn) {
+                trace(line);
+            }
+            stream.stroke();
+        });
+    }
+
+    @Override
+    public void outline(ImmutableList<Spot> corners, Pen wanted) {
+        write(() -> {
+            use(wanted);
+            trace(corners);
+            stream.closePath();
+            stream.stroke();
+        });
+    }
+
+    @Override
+    public void disc(Spot centre, double radius, Ink ink) {
+        write(() -> {
+            use(ink);
+            ring(centre, radius);
+            stream.fill();
+        });
+    }
+
+    @Override
+    public void circle(Spot centre, double radius, Pen wanted) {
+        write(() -> {
+            use(wanted);
+            ring(centre, radius);
+            stream.stroke();
+        });
+    }
+
+    @Override
+    public void text(String text, Spot at, Type type, Align align, double turn) {
+        String set = metrics().settable(text);
+        if (set.isBlank()) {
+            return;
+        }
+        double width = metrics().width(set, type);
+        double back = align == Align.LEFT ? 0 : align == Align.CENTRE ? width / 2 : width;
+        double radians = Math.toRadians(turn);
+        write(() -> {
+            use(type.ink());
+            stream.beginText();
+            stream.setFont(fonts.get(type.face()), (float) type.size());
+            if (turn == 0) {
+                stream.newLineAtOffset((float) (at.x() - back), (float) at.y());
+            } else {
+                stream.setTextMatrix(Matrix.getRotateInstance(
+                        radians,
+                        (float) (at.x() - back * Math.cos(radians)),
+                        (float) (at.y() - back * Math.sin(radians))));
+            }
+            stream.showText(set);
+            stream.endText();
+        });
+    }
+
+    @Override
+    public void clipped(ImmutableList<Spot> outline, Runnable drawing) {
+        write(() -> {
+            stream.saveGraphicsState();
+            trace(outline);
+            stream.closePath();
+            stream.clip();
+        });
+        Pen penBefore = pen;
+        Ink inkBefore = fillInk;
+        drawing.run();
+        write(stream::restoreGraphicsState);
+        pen = penBefore;
+        fillInk = inkBefore;
+    }
+
+    @Override
+    public TextMetrics metrics() {
+        return FontMetrics.shared();
+    }
+
+    private void trace(ImmutableList<Spot> spots) throws IOException {
+        boolean first = true;
+        for (Spot spot : spots) {
+            if (first) {
+                stream.moveTo((float) spot.x(), (float) spot.y());
+            } else {
+                stream.lineTo((float) spot.x(), (float) spot.y());
+            }
+            first = false;
+        }
+    }
+
+    private void ring(Spot centre, double radius) throws IOException {
+        float x = (float) centre.x();
+        float y = (float) centre.y();
+        float r = (float) radius;
+        float k = (float) (radius * QUARTER);
+        stream.moveTo(x + r, y);
+        stream.curveTo(x + r, y + k, x + k, y + r, x, y + r);
+        stream.curveTo(x - k, y + r, x - r, y + k, x - r, y);
+        stream.curveTo(x - r, y - k, x - k, y - r, x, y - r);
+        stream.curveTo(x + k, y - r, x + r, y - k, x + r, y);
+        stream.closePath();
+    }
+
+    private void use(Ink ink) throws IOException {
+        if (!ink.equals(fillInk)) {
+            stream.setNonStrokingColor(ink.red() / 255f, ink.green() / 255f, ink.blue() / 255f);
+            fillInk = ink;
+        }
+    }
+
+    private void use(Pen wanted) throws IOException {
+        if (wanted.equals(pen)) {
+            return;
+        }
+        stream.setStrokingColor(wanted.ink().red() / 255f, wanted.ink().green() / 255f, wanted.ink().blue() / 255f);
+        stream.setLineWidth((float) wanted.width());
+        stream.setLineCapStyle(wanted.round() ? 1 : 0);
+        stream.setLineJoinStyle(wanted.round() ? 1 : 0);
+        float[] dash = new float[wanted.dash().size()];
+        for (int i = 0; i < dash.length; i++) {
+            dash[i] = (float) wanted.dash().get(i);
+        }
+        stream.setLineDashPattern(dash, 0);
+        pen = wanted;
+    }
+}

@@ -1,0 +1,166 @@
+package coldseam.report.pdf;
+
+import coldseam.report.Paper;
+import coldseam.report.drawing.Align;
+import coldseam.report.drawing.Canvas;
+import coldseam.report.drawing.Face;
+import coldseam.report.drawing.Palette;
+import coldseam.report.drawing.Pen;
+import coldseam.report.drawing.Type;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineNode;
+
+/** A PDF being written; the same steps give the same bytes. */
+final class PdfDocument implements AutoCloseable {
+
+    private final PDDocument document = new PDDocument();
+    private final Map<Face, PDFont> fonts = new EnumMap<>(Face.class);
+    private final List<PDPage> pages = new ArrayList<>();
+    private final List<String> titles = new ArrayList<>();
+    private final PDDocumentOutline outline = new PDDocumentOutline();
+    private final List<PDOutlineItem> branch = new ArrayList<>();
+    private final Paper paper;
+    private PDPageContentStream stream;
+
+    /**
+     * Opens a document.
+     *
+     * @param identity what the document id is made of
+     */
+    PdfDocument(Paper paper, DocumentInfo info) {
+        this.paper = paper;
+        for (Face face : Face.values()) {
+            attempt(() ->
+                    fonts.put(face, PDType0Font.load(document, new ByteArrayInputStream(FontFiles.read(face)), true)));
+        }
+        PDDocumentInformation about = new PDDocumentInformation();
+        about.setTitle(info.title());
+        about.setSubject(info.subject());
+        about.setCreator(info.creator());
+        about.setProducer(info.creator());
+        about.setKeywords(info.keywords());
+        document.setDocumentInformation(about);
+        document.setDocumentId(info.identity());
+        document.getDocumentCatalog().setDocumentOutline(outline);
+        document.getDocumentCatalog().setLanguage("en");
+    }
+
+    /** A step of PDFBox. */
+    private interface Step {
+        void run() throws IOException;
+    }
+
+    private static void attempt(Step step) {
+        try {
+            step.run();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Begins a page. */
+    Canvas page(String title) {
+        closePage();
+        PDPage page = new PDPage(new PDRectangle((float) paper.width(), (float) paper.height()));
+        document.addPage(page);
+        pages.add(page);
+        titles.add(title);
+        attempt(() -> stream = new PDPageContentStream(document, page));
+        return new PdfCanvas(stream, fonts);
+    }
+
+    int pageCount() {
+        return pages.size();
+    }
+
+    /** Names the running title of the page that is open. */
+    void title(String title) {
+        titles.set(titles.size() - 1, title);
+    }
+
+    /** Adds a bookmark to the open page. */
+    void bookmark(int level, String text, double top) {
+        PDPageXYZDestination target = new PDPageXYZDestination();
+        target.setPage(pages.get(pages.size() - 1));
+        target.setLeft(0);
+        target.setTop((int) Math.ceil(top));
+        PDOutlineItem item = new PDOutlineItem();
+        item.setTitle(FontMetrics.shared().settable(text));
+        item.setDestination(target);
+        while (branch.size() >= level) {
+            branch.remove(branch.size() - 1);
+        }
+        PDOutlineNode parent = branch.isEmpty() ? outline : branch.get(branch.size() - 1);
+        parent.addLast(item);
+        branch.add(item);
+    }
+
+    private void closePage() {
+        if (stream != null) {
+            attempt(stream::close);
+            stream = null;
+        }
+    }
+
+    /** Draws more onto a page that is done. */
+    void onto(int page, Consumer<Canvas> drawing) {
+        closePage();
+        attempt(() -> {
+            try (PDPageContentStream more = new PDPageContentStream(
+                    document, pages.get(page), PDPageContentStream.AppendMode.APPEND, true, true)) {
+                drawing.accept(new PdfCanvas(more, fonts));
+            }
+        });
+    }
+
+    /** Heads and feet of all pages but the head of the first; then the bytes. */
+    byte[] finish(Margins margins, String head, String foot) {
+        closePage();
+        Type small = new Type(Face.REGULAR, 7.6, Palette.SLATE);
+        double left = margins.left();
+        double right = paper.width() - margins.right();
+        for (int i = 0; i < pages.size(); i++) {
+            int page = i;
+            onto(page, canvas -> {
+                double top = paper.height() - margins.top() + 16;
+                if (page > 0) {
+                    double room = (right - left) * 0.48;
+                    canvas.text(Cut.to(room, head, small), left, top, small, Align.LEFT);
+                    canvas.text(Cut.to(room, titles.get(page), small), right, top, small, Align.RIGHT);
+                    canvas.line(left, top - 4, right, top - 4, Pen.of(0.4, Palette.RULE));
+                }
+                double bottom = margins.bottom() - 22;
+                canvas.line(left, bottom + 10, right, bottom + 10, Pen.of(0.4, Palette.RULE));
+                canvas.text(foot, left, bottom, small, Align.LEFT);
+                canvas.text("page " + (page + 1) + " of " + pages.size(), right, bottom, small, Align.RIGHT);
+            });
+        }
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        attempt(() -> document.save(out));
+        return out.toByteArray();
+    }
+
+    @Override
+    public void close() {
+        closePage();
+        attempt(document::close);
+    }
+}

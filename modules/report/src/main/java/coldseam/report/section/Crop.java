@@ -1,0 +1,76 @@
+package coldseam.report.section;
+
+import coldseam.conduction.Point;
+import coldseam.report.drawing.Box;
+import coldseam.report.drawing.Look;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** Chooses which window of a section is shown, and at which scale. */
+final class Crop {
+
+    /** How far from the coldest point what must be seen may reach, m. */
+    private static final double REACH = 0.9;
+
+    /** How much of each surface must be seen beyond what must be seen, m. */
+    private static final double BEYOND = 0.16;
+
+    /** Air around the section, m. */
+    private static final double AIR = 0.12;
+
+    private Crop() {}
+
+    /** The view of a picture in a room on paper. */
+    static View view(SectionPicture picture, Arrangement arrangement, Box room) {
+        Box core = core(picture, arrangement);
+        Scale scale = Scale.fitting(picture.system(), core.width(), core.height(), room.width(), room.height());
+        Box bounds = solid(arrangement).grown(AIR);
+        double k = scale.pointsPerMetre();
+        double[] x = span(core.x0(), core.x1(), bounds.x0(), bounds.x1(), room.width() / k);
+        double[] y = span(core.y0(), core.y1(), bounds.y0(), bounds.y1(), room.height() / k);
+        Box window = new Box(x[0], y[0], x[1], y[1]);
+        double w = window.width() * k;
+        double h = window.height() * k;
+        Box page = new Box(
+                room.middleX() - w / 2, room.middleY() - h / 2, room.middleX() + w / 2, room.middleY() + h / 2);
+        return new View(window, page, scale);
+    }
+
+    /** The core grown to the length there is, but not beyond the section. */
+    private static double[] span(double from, double to, double least, double most, double length) {
+        double a = Math.max(from, least);
+        double b = Math.min(to, most);
+        double spare = Math.max(0, length - (b - a));
+        double below = Math.min(spare / 2, a - least);
+        double above = Math.min(spare - below, most - b);
+        below = Math.min(spare - above, a - least);
+        return new double[] {a - below, b + above};
+    }
+
+    private static Box core(SectionPicture picture, Arrangement arrangement) {
+        Box bounds = solid(arrangement).grown(AIR / 2);
+        if (picture.penLine().isEmpty()) {
+            return bounds;
+        }
+        Point focus = picture.coldest().orElseThrow().at();
+        ImmutableList<Point> wanted = Lists.immutable
+                .of(focus)
+                .newWithAll(picture.weakestPath().orElseThrow().path())
+                .newWithAll(picture.penLine().orElseThrow().neckAt());
+        Box near = new Box(focus.x() - REACH, focus.y() - REACH, focus.x() + REACH, focus.y() + REACH);
+        Box core = new Box(focus.x(), focus.y(), focus.x(), focus.y());
+        for (Point p : wanted.select(p -> near.contains(p.x(), p.y()))) {
+            core = core.joinedWith(new Box(p.x(), p.y(), p.x(), p.y()));
+        }
+        return core.grown(BEYOND + 0.5 * Math.max(core.width(), core.height())).cutWith(bounds);
+    }
+
+    /** Everything that is painted. */
+    private static Box solid(Arrangement arrangement) {
+        ImmutableList<Part> parts = arrangement.parts().reject(part -> part.look() == Look.AIR);
+        return (parts.isEmpty() ? arrangement.parts() : parts)
+                .collect(Arrangement::box)
+                .reduce(Box::joinedWith)
+                .orElseThrow();
+    }
+}

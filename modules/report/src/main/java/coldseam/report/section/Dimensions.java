@@ -1,0 +1,141 @@
+package coldseam.report.section;
+
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.report.drawing.Align;
+import coldseam.report.drawing.Box;
+import coldseam.report.drawing.Canvas;
+import coldseam.report.drawing.Look;
+import coldseam.report.drawing.Palette;
+import coldseam.report.drawing.Pen;
+import coldseam.report.drawing.Spot;
+import coldseam.report.drawing.Type;
+import java.util.HashSet;
+import java.util.Set;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Chains of layer thicknesses along the cuts. */
+final class Dimensions {
+
+    private static final double OFFSET = 9;
+    private static final double LONGEST = 1.6;
+    private static final Type TYPE = Type.of(6.4).with(Palette.SLATE);
+    private static final Pen PEN = Pen.of(0.35, Palette.SLATE);
+
+    private final Arrangement arrangement;
+    private final View view;
+    private final UnitSystem system;
+    private final Occupied occupied;
+
+    Dimensions(Arrangement arrangement, View view, UnitSystem system, Occupied occupied) {
+        this.arrangement = arrangement;
+        this.view = view;
+        this.system = system;
+        this.occupied = occupied;
+    }
+
+    void draw(Canvas canvas, ImmutableList<Cuts.Cut> cuts) {
+        Set<String> drawn = new HashSet<>();
+        for (Cuts.Cut cut : cuts) {
+            ImmutableList<Cuts.Layer> layers =
+                    cut.layers().reject(l -> arrangement.parts().get(l.part()).look() == Look.GROUND);
+            if (layers.isEmpty() || !cut.square()) {
+                continue;
+            }
+            double total = layers.getLast().to() - layers.getFirst().from();
+            String key = layers.collect(l -> Math.round((l.to() - l.from()) * 1e4)).makeString();
+            // The same chain backwards is the same chain.
+            String back = layers.toReversed()
+                    .collect(l -> Math.round((l.to() - l.from()) * 1e4))
+                    .makeString();
+            if (total < LONGEST && drawn.add(key) && (key.equals(back) || drawn.add(back))) {
+                chain(canvas, cut, layers);
+            }
+        }
+    }
+
+    private void chain(Canvas canvas, Cuts.Cut cut, ImmutableList<Cuts.Layer> layers) {
+        double first = layers.getFirst().from();
+        double last = layers.getLast().to();
+        line(canvas, cut, first, last, OFFSET);
+        tick(canvas, cut, first, OFFSET);
+        double free = Double.NEGATIVE_INFINITY;
+        for (Cuts.Layer layer : layers) {
+            tick(canvas, cut, layer.to(), OFFSET);
+            double k = view.scale().pointsPerMetre();
+            String text = text(layer.to() - layer.from());
+            double middle = (layer.from() + layer.to()) / 2 * k;
+            double room = (layer.to() - layer.from()) * k;
+            double need = canvas.metrics().width(text, TYPE) + 2;
+            if (room >= need) {
+                number(canvas, cut, middle, OFFSET, text, false);
+                free = Math.max(free, middle + need / 2);
+            } else {
+                // Too narrow to write along it: write across it, pushed on where the neighbour is too close.
+                double at = Math.max(middle, free + 4);
+                number(canvas, cut, at, OFFSET, text, true);
+                free = at + 3.6;
+            }
+        }
+        if (layers.size() > 1) {
+            double off = OFFSET + 15;
+            line(canvas, cut, first, last, off);
+            tick(canvas, cut, first, off);
+            tick(canvas, cut, last, off);
+            number(
+                    canvas,
+                    cut,
+                    (first + last) / 2 * view.scale().pointsPerMetre(),
+                    off,
+                    text(last - first),
+                    false);
+        }
+    }
+
+    private String text(double metres) {
+        return system.format(metres, Dimension.THICKNESS).replace(" mm", "").replace(" in", "");
+    }
+
+    private Spot spot(Cuts.Cut cut, double points, double off) {
+        return view.at(cut.origin())
+                .plus(points * cut.dx() + off * cut.outX(), points * cut.dy() + off * cut.outY());
+    }
+
+    private void line(Canvas canvas, Cuts.Cut cut, double from, double to, double off) {
+        double k = view.scale().pointsPerMetre();
+        Spot a = spot(cut, from * k - 2, off);
+        Spot b = spot(cut, to * k + 2, off);
+        canvas.line(a.x(), a.y(), b.x(), b.y(), PEN);
+        occupied.take(Box.around(org.eclipse.collections.impl.factory.Lists.immutable.of(a, b)).grown(2));
+    }
+
+    private void tick(Canvas canvas, Cuts.Cut cut, double at, double off) {
+        Spot middle = spot(cut, at * view.scale().pointsPerMetre(), off);
+        double tx = (cut.dx() + cut.outX()) * 1.8;
+        double ty = (cut.dy() + cut.outY()) * 1.8;
+        canvas.line(middle.x() - tx, middle.y() - ty, middle.x() + tx, middle.y() + ty, Pen.of(0.7, Palette.SLATE));
+    }
+
+    private void number(Canvas canvas, Cuts.Cut cut, double points, double off, String text, boolean across) {
+        double angle = Math.toDegrees(Math.atan2(cut.dy(), cut.dx())) + (across ? 90 : 0);
+        while (angle > 90 + 1e-9) {
+            angle -= 180;
+        }
+        while (angle <= -90 + 1e-9) {
+            angle += 180;
+        }
+        double radians = Math.toRadians(angle);
+        double width = canvas.metrics().width(text, TYPE);
+        // Along: just beyond the line. Across: starting beyond it.
+        double beyond = across ? width / 2 + 2.5 : 1.6 + 0.33 * TYPE.size();
+        Spot middle = spot(cut, points, off + beyond);
+        Spot base = middle.plus(Math.sin(radians) * 0.33 * TYPE.size(), -Math.cos(radians) * 0.33 * TYPE.size());
+        canvas.text(text, base, TYPE, Align.CENTRE, angle);
+        double half = Math.max(3, width / 2);
+        boolean level = Math.abs(Math.cos(radians)) > 0.5;
+        occupied.take(
+                level
+                        ? new Box(middle.x() - half, middle.y() - 3, middle.x() + half, middle.y() + 3)
+                        : new Box(middle.x() - 3, middle.y() - half, middle.x() + 3, middle.y() + half));
+    }
+}

@@ -1,0 +1,130 @@
+package coldseam.report.section;
+
+import coldseam.conduction.Environment;
+import coldseam.conduction.Point;
+import coldseam.conduction.TemperatureField;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.report.drawing.Box;
+import coldseam.report.drawing.Canvas;
+import coldseam.report.drawing.Face;
+import coldseam.report.drawing.Palette;
+import coldseam.report.drawing.Pen;
+import coldseam.report.drawing.Spot;
+import coldseam.report.drawing.Type;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** Lines of equal temperature, the limits' own among them. */
+final class Isotherms {
+
+    /** Steps people can count in. */
+    private static final double[] STEPS = {0.5, 1, 2, 2.5, 5, 10, 20};
+
+    private static final int MOST = 14;
+    private static final Pen PLAIN = Pen.of(0.35, Palette.MIST);
+    private static final ImmutableList<Pen> LIMITS = Lists.immutable.of(
+            Pen.of(1.1, Palette.DEEP).dashed(6, 1.6, 1.2, 1.6),
+            Pen.of(1.1, Palette.OCHRE).dashed(1.2, 1.8).rounded());
+
+    private final SectionPicture picture;
+    private final View view;
+    private final Occupied occupied;
+    private final List<Drawn> drawn = new ArrayList<>();
+
+    /** An isotherm on the page. */
+    private record Drawn(String label, Type type, Pen pen, ImmutableList<ImmutableList<Spot>> lines, boolean limit) {}
+
+    Isotherms(SectionPicture picture, View view, Occupied occupied) {
+        this.picture = picture;
+        this.view = view;
+        this.occupied = occupied;
+        collect();
+    }
+
+    private void collect() {
+        ImmutableList<Environment> all = picture.solution().section().environments();
+        double low = all.collectDouble(Environment::temperature).min();
+        double high = all.collectDouble(Environment::temperature).max();
+        UnitSystem system = picture.system();
+        double shownLow = system.value(low, Dimension.TEMPERATURE);
+        double shownHigh = system.value(high, Dimension.TEMPERATURE);
+        double step = STEPS[STEPS.length - 1];
+        for (double candidate : STEPS) {
+            if ((shownHigh - shownLow) / candidate <= MOST) {
+                step = candidate;
+                break;
+            }
+        }
+        TemperatureField field = picture.solution().field();
+        Type type = Type.of(6).with(Palette.MIST);
+        for (double shown = Math.ceil(shownLow / step + 1e-9) * step; shown < shownHigh - 1e-9; shown += step) {
+            double t = system == UnitSystem.US ? (shown - 32) / 1.8 : shown;
+            String text = step >= 1 ? Long.toString(Math.round(shown)) : system.number(t, Dimension.TEMPERATURE);
+            drawn.add(new Drawn(text + "°", type, PLAIN, onPage(field.isotherm(t)), false));
+        }
+        picture.limits().forEachWithIndex((limit, i) -> {
+            if (limit.temperature() > low && limit.temperature() < high) {
+                Pen pen = pen(i);
+                drawn.add(new Drawn(
+                        limit.name() + " " + system.format(limit.temperature(), Dimension.TEMPERATURE),
+                        Type.of(6.6).with(Face.SEMIBOLD).with(pen.ink()),
+                        pen,
+                        onPage(field.isotherm(limit.temperature())),
+                        true));
+            }
+        });
+    }
+
+    /** How the i-th limit's line is drawn. */
+    static Pen pen(int i) {
+        return LIMITS.get(i % LIMITS.size());
+    }
+
+    static Pen plain() {
+        return PLAIN;
+    }
+
+    private ImmutableList<ImmutableList<Spot>> onPage(ImmutableList<ImmutableList<Point>> lines) {
+        return lines.collect(view::at);
+    }
+
+    void drawLines(Canvas canvas) {
+        drawn.forEach(d -> canvas.strokes(d.lines, d.pen));
+    }
+
+    void drawLabels(Canvas canvas) {
+        drawn.stream().filter(d -> d.limit).forEach(d -> label(canvas, d));
+        drawn.stream().filter(d -> !d.limit).forEach(d -> label(canvas, d));
+    }
+
+    private void label(Canvas canvas, Drawn d) {
+        double half = canvas.metrics().width(d.label, d.type) / 2 + 2;
+        double tall = d.type.size() / 2 + 1;
+        List<Spot> candidates = new ArrayList<>();
+        Box inside = view.page().grown(-4);
+        for (ImmutableList<Spot> line : d.lines) {
+            double run = 0;
+            for (int i = 1; i < line.size(); i++) {
+                run += line.get(i - 1).distance(line.get(i));
+                if (run > 7) {
+                    candidates.add(line.get(i));
+                    run = 0;
+                }
+            }
+        }
+        // From the middle of the line outwards.
+        int n = candidates.size();
+        for (int i = 0; i < n; i++) {
+            Spot at = candidates.get(i % 2 == 0 ? n / 2 + i / 2 - (i / 2 + n / 2 >= n ? n : 0) : Math.max(0, n / 2 - (i + 1) / 2));
+            Box box = new Box(at.x() - half, at.y() - tall, at.x() + half, at.y() + tall);
+            boolean fits = inside.contains(box.x0(), box.y0()) && inside.contains(box.x1(), box.y1());
+            if (fits && occupied.tryTake(box)) {
+                canvas.label(d.label, at, d.type);
+                return;
+            }
+        }
+    }
+}

@@ -1,0 +1,172 @@
+package coldseam.report.section;
+
+import coldseam.conduction.Point;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.junctions.PenLine;
+import coldseam.junctions.WeakestPath;
+import coldseam.report.drawing.Align;
+import coldseam.report.drawing.Box;
+import coldseam.report.drawing.Canvas;
+import coldseam.report.drawing.Face;
+import coldseam.report.drawing.Palette;
+import coldseam.report.drawing.Pen;
+import coldseam.report.drawing.Spot;
+import coldseam.report.drawing.Type;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** The pen line, its neck, the weakest path and the coldest point. */
+final class Overlays {
+
+    static final Pen PEN_LINE = Pen.of(2.4, Palette.DEEP).dashed(9, 3.5);
+    static final Pen PATH = Pen.of(1.3, Palette.EMBER).dashed(2.6, 1.8);
+    private static final Pen HALO = Pen.of(4, Palette.WHITE).rounded();
+
+    private final SectionPicture picture;
+    private final View view;
+    private final Occupied occupied;
+
+    Overlays(SectionPicture picture, View view, Occupied occupied) {
+        this.picture = picture;
+        this.view = view;
+        this.occupied = occupied;
+    }
+
+    /** Keeps labels off the lines. */
+    void reserve() {
+        picture.penLine().ifPresent(line -> reserve(view.at(line.path())));
+        picture.weakestPath().ifPresent(path -> reserve(view.at(path.path())));
+        picture.coldest().ifPresent(c -> {
+            Spot at = view.at(c.at());
+            occupied.take(new Box(at.x() - 6, at.y() - 6, at.x() + 6, at.y() + 6));
+        });
+    }
+
+    private void reserve(ImmutableList<Spot> line) {
+        for (int i = 1; i < line.size(); i++) {
+            Spot a = line.get(i - 1);
+            Spot b = line.get(i);
+            int pieces = Math.max(1, (int) Math.ceil(a.distance(b) / 5));
+            for (int k = 0; k <= pieces; k++) {
+                double t = (double) k / pieces;
+                Spot at = new Spot(a.x() + t * (b.x() - a.x()), a.y() + t * (b.y() - a.y()));
+                if (view.page().contains(at.x(), at.y())) {
+                    occupied.take(new Box(at.x() - 2.5, at.y() - 2.5, at.x() + 2.5, at.y() + 2.5));
+                }
+            }
+        }
+    }
+
+    void drawPaths(Canvas canvas) {
+        picture.weakestPath().ifPresent(path -> weakest(canvas, path));
+        picture.penLine().ifPresent(line -> {
+            canvas.stroke(view.at(line.path()), HALO);
+            canvas.stroke(view.at(line.path()), PEN_LINE);
+        });
+    }
+
+    private void weakest(Canvas canvas, WeakestPath path) {
+        ImmutableList<Spot> line = view.at(path.path());
+        canvas.stroke(line, Pen.of(2.6, Palette.WHITE).rounded());
+        canvas.stroke(line, PATH);
+        if (line.size() > 1) {
+            arrow(canvas, line.get(line.size() - 2), line.getLast());
+        }
+    }
+
+    private static void arrow(Canvas canvas, Spot from, Spot to) {
+        double length = from.distance(to);
+        if (length < 1e-9) {
+            return;
+        }
+        double dx = (to.x() - from.x()) / length;
+        double dy = (to.y() - from.y()) / length;
+        canvas.fill(
+                Lists.immutable.of(
+                        to, to.plus(-7 * dx + 2.6 * dy, -7 * dy - 2.6 * dx), to.plus(-7 * dx - 2.6 * dy, -7 * dy + 2.6 * dx)),
+                Palette.EMBER);
+    }
+
+    void drawMarks(Canvas canvas) {
+        picture.penLine().ifPresent(line -> penMarks(canvas, line));
+        picture.coldest().ifPresent(c -> coldest(canvas, c));
+    }
+
+    private void penMarks(Canvas canvas, PenLine line) {
+        Type type = Type.of(7).with(Face.SEMIBOLD).with(Palette.DEEP);
+        if (!line.unbroken()) {
+            if (line.path().notEmpty()) {
+                Spot at = view.at(line.path().getLast());
+                Pen pen = Pen.of(1.8, Palette.EMBER).rounded();
+                canvas.line(at.x() - 5, at.y() - 5, at.x() + 5, at.y() + 5, pen);
+                canvas.line(at.x() - 5, at.y() + 5, at.x() + 5, at.y() - 5, pen);
+                beside(canvas, "broken here", at, 9, type.with(Palette.EMBER));
+            }
+            return;
+        }
+        if (line.neckAt().size() == 2) {
+            Spot a = view.at(line.neckAt().get(0));
+            Spot b = view.at(line.neckAt().get(1));
+            if (view.page().contains(a.x(), a.y()) && view.page().contains(b.x(), b.y())) {
+                canvas.line(a.x(), a.y(), b.x(), b.y(), Pen.of(1.1, Palette.DEEP));
+                cap(canvas, a, b);
+                cap(canvas, b, a);
+                Spot middle = new Spot((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
+                beside(canvas, "neck " + picture.system().format(line.neck(), Dimension.THICKNESS), middle, 8, type);
+            }
+        }
+    }
+
+    private static void cap(Canvas canvas, Spot at, Spot other) {
+        double length = at.distance(other);
+        if (length > 1e-9) {
+            double nx = -(other.y() - at.y()) / length * 3;
+            double ny = (other.x() - at.x()) / length * 3;
+            canvas.line(at.x() - nx, at.y() - ny, at.x() + nx, at.y() + ny, Pen.of(1.1, Palette.DEEP));
+        }
+    }
+
+    private void coldest(Canvas canvas, SectionPicture.Coldest coldest) {
+        Spot at = view.at(coldest.at());
+        if (!view.page().contains(at.x(), at.y())) {
+            return;
+        }
+        canvas.disc(at, 4.6, Palette.WHITE);
+        canvas.circle(at, 4.2, Pen.of(1.1, Palette.INK));
+        canvas.line(at.x() - 6.5, at.y(), at.x() + 6.5, at.y(), Pen.of(0.7, Palette.INK));
+        canvas.line(at.x(), at.y() - 6.5, at.x(), at.y() + 6.5, Pen.of(0.7, Palette.INK));
+        String text = "coldest " + picture.system().format(coldest.temperature(), Dimension.TEMPERATURE);
+        beside(canvas, text, at, 11, Type.of(7).with(Face.SEMIBOLD));
+    }
+
+    /** Sets a label near a place, on the first side where there is room. */
+    private void beside(Canvas canvas, String text, Spot at, double off, Type type) {
+        double half = canvas.metrics().width(text, type) / 2 + 2;
+        double tall = type.size() / 2 + 1;
+        Spot best = at.plus(off + half, 0);
+        for (double far = off; far < off + 60; far += 6) {
+            for (int turn = 0; turn < 8; turn++) {
+                double a = turn * Math.PI / 4;
+                Spot middle = at.plus(
+                        (far + half) * Math.signum(Math.round(Math.cos(a) * 10) / 10.0) * Math.abs(Math.cos(a)),
+                        (far + tall) * Math.sin(a));
+                Box box = new Box(middle.x() - half, middle.y() - tall, middle.x() + half, middle.y() + tall);
+                boolean fits = view.page().grown(30).contains(box.x0(), box.y0())
+                        && view.page().grown(30).contains(box.x1(), box.y1());
+                if (fits && occupied.tryTake(box)) {
+                    if (far > off) {
+                        canvas.line(at.x(), at.y(), middle.x(), middle.y(), Pen.of(0.35, type.ink()));
+                    }
+                    canvas.label(text, middle, type);
+                    return;
+                }
+            }
+        }
+        canvas.text(text, best.x() - half + 2, best.y() - 2, type, Align.LEFT);
+    }
+
+    /** Where a path runs, for tests of what is drawn. */
+    ImmutableList<Point> penPath() {
+        return picture.penLine().map(PenLine::path).orElse(Lists.immutable.empty());
+    }
+}

@@ -1,0 +1,14 @@
+package coldseam.report.section;
+
+import coldseam.conduction.Polygon;
+import coldseam.report.drawing.Look;
+
+/**
+ * A painted part of a section.
+ *
+ * @param outline m
+ * @param material its name
+ * @param conductivity W/(m·K)
+ * @param look how it is drawn
+ */
+record Part(Polygon outline, String material, double conductivity, Look look) {}

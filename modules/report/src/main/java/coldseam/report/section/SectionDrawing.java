@@ -1,0 +1,200 @@
+package coldseam.report.section;
+
+import coldseam.conduction.Environment;
+import coldseam.conduction.Point;
+import coldseam.report.drawing.Align;
+import coldseam.report.drawing.Box;
+import coldseam.report.drawing.Canvas;
+import coldseam.report.drawing.Look;
+import coldseam.report.drawing.Palette;
+import coldseam.report.drawing.Pen;
+import coldseam.report.drawing.Spot;
+import coldseam.report.drawing.Type;
+import coldseam.report.section.SectionPicture.Key;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** A section laid out for a given room on paper, ready to draw. */
+public final class SectionDrawing {
+
+    /** Room for numbers at the sides and dimensions above and below, points. */
+    private static final double SIDE = 40;
+
+    private static final double ENDS = 34;
+
+    private static final Pen LINE = Pen.of(0.4, Palette.INK);
+    private static final Pen FACE = Pen.of(0.9, Palette.INK);
+
+    private final SectionPicture picture;
+    private final Arrangement arrangement;
+    private final View view;
+    private final double width;
+    private final double height;
+    private final ImmutableList<Key> keys;
+
+    /**
+     * Lays a section out.
+     *
+     * @param width points there are
+     * @param height points there are
+     */
+    public SectionDrawing(SectionPicture picture, double width, double height) {
+        this.picture = picture;
+        this.arrangement = new Arrangement(picture.parts());
+        this.width = width;
+        this.height = height;
+        this.view = Crop.view(picture, arrangement, new Box(SIDE, ENDS, width - SIDE, height - ENDS));
+        this.keys = visibleKeys();
+    }
+
+    /** The materials that are seen, with the numbers on the drawing. */
+    public ImmutableList<Key> keys() {
+        return keys;
+    }
+
+    /** The scale as written beside the drawing. */
+    public String scale() {
+        return view.scale().label();
+    }
+
+    /** Points on paper for a metre of the section. */
+    double pointsPerMetre() {
+        return view.scale().pointsPerMetre();
+    }
+
+    /** Draws it into a box of the size it was laid out for. */
+    public void draw(Canvas canvas, Box box) {
+        View placed = new View(
+                view.window(),
+                new Box(
+                        box.x0() + view.page().x0(),
+                        box.y0() + view.page().y0(),
+                        box.x0() + view.page().x1(),
+                        box.y0() + view.page().y1()),
+                view.scale());
+        Occupied occupied = new Occupied();
+        ImmutableList<Arrangement.Seen> seen = arrangement.seen(placed.window());
+        ImmutableList<Cuts.Cut> cuts = new Cuts(arrangement, picture.solution().section(), placed.window()).all(seen);
+        canvas.clipped(placed.page().corners(), () -> {
+            paint(canvas, placed);
+            lines(canvas, placed, seen, cuts);
+        });
+        Isotherms isotherms = new Isotherms(picture, placed, occupied);
+        Overlays overlays = new Overlays(picture, placed, occupied);
+        overlays.reserve();
+        canvas.clipped(placed.page().corners(), () -> {
+            isotherms.drawLines(canvas);
+            overlays.drawPaths(canvas);
+        });
+        new Breaks(placed, cuts).draw(canvas);
+        new Dimensions(arrangement, placed, picture.system(), occupied).draw(canvas, cuts);
+        Numbers numbers = new Numbers(arrangement, placed, occupied, keys, box);
+        numbers.draw(canvas);
+        environments(canvas, placed, occupied);
+        isotherms.drawLabels(canvas);
+        overlays.drawMarks(canvas);
+    }
+
+    private void paint(Canvas canvas, View placed) {
+        for (Part part : arrangement.parts()) {
+            Box onWindow = Arrangement.box(part).cutWith(placed.window());
+            if (onWindow.x1() < onWindow.x0() || onWindow.y1() < onWindow.y0()) {
+                continue;
+            }
+            ImmutableList<Spot> outline = placed.at(part.outline().corners());
+            canvas.fill(outline, part.look().tint());
+            part.look().hatch().draw(canvas, outline, placed.page());
+            if (part.look() == Look.MEMBRANE) {
+                canvas.outline(outline, Pen.of(0.8, Look.MEMBRANE.tint()));
+            }
+        }
+    }
+
+    private void lines(
+            Canvas canvas, View placed, ImmutableList<Arrangement.Seen> seen, ImmutableList<Cuts.Cut> cuts) {
+        List<ImmutableList<Spot>> inner = new ArrayList<>();
+        List<ImmutableList<Spot>> outer = new ArrayList<>();
+        for (Arrangement.Seen edge : seen) {
+            boolean cut = cuts.anySatisfy(c -> c.layers().size() > 0
+                    && Math.abs((edge.middle().x() - c.origin().x()) * c.outX()
+                                    + (edge.middle().y() - c.origin().y()) * c.outY())
+                            < 1e-3
+                    && Math.abs((edge.to().x() - edge.from().x()) * c.outX()
+                                    + (edge.to().y() - edge.from().y()) * c.outY())
+                            < 1e-3);
+            ImmutableList<Spot> line = Lists.immutable.of(placed.at(edge.from()), placed.at(edge.to()));
+            if (!cut) {
+                boolean face = open(edge.left()) || open(edge.right());
+                (face ? outer : inner).add(line);
+            }
+        }
+        canvas.strokes(Lists.immutable.ofAll(inner), LINE.rounded());
+        canvas.strokes(Lists.immutable.ofAll(outer), FACE.rounded());
+    }
+
+    private boolean open(int part) {
+        return part == Arrangement.NOTHING || arrangement.parts().get(part).look() == Look.AIR;
+    }
+
+    private void environments(Canvas canvas, View placed, Occupied occupied) {
+        Type name = Type.of(8.5).with(coldseam.report.drawing.Face.SEMIBOLD).with(Palette.SLATE);
+        for (Environment environment : picture.solution().section().environments()) {
+            String first = environment.name();
+            String second = picture.system()
+                    .format(environment.temperature(), coldseam.envelope.quantity.Dimension.TEMPERATURE);
+            double w = Math.max(canvas.metrics().width(first, name), canvas.metrics().width(second, name));
+            FreeAir.place(arrangement, picture.solution().section(), environment.name(), placed, occupied, w + 6, 24)
+                    .ifPresent(spot -> {
+                        occupied.take(new Box(spot.x() - w / 2, spot.y() - 12, spot.x() + w / 2, spot.y() + 12));
+                        canvas.text(first, spot.x(), spot.y() + 2, name, Align.CENTRE);
+                        canvas.text(
+                                second,
+                                spot.x(),
+                                spot.y() - 9,
+                                name.with(coldseam.report.drawing.Face.REGULAR),
+                                Align.CENTRE);
+                    });
+        }
+    }
+
+    private ImmutableList<Key> visibleKeys() {
+        Box page = view.page();
+        List<Integer> met = new ArrayList<>();
+        boolean[] known = new boolean[arrangement.parts().size()];
+        // Every part that shows a corner or an edge's middle, and whatever a fine grid meets.
+        for (Arrangement.Seen edge : arrangement.seen(view.window())) {
+            if (view.window().contains(edge.middle().x(), edge.middle().y())) {
+                note(edge.left(), known, met);
+                note(edge.right(), known, met);
+            }
+        }
+        for (double y = page.y0(); y < page.y1(); y += 3) {
+            for (double x = page.x0(); x < page.x1(); x += 3) {
+                Point p = view.under(x, y);
+                note(arrangement.topAt(p.x(), p.y()), known, met);
+            }
+        }
+        ImmutableList<Part> distinct = Lists.immutable
+                .ofAll(met)
+                .toSortedList()
+                .collect(arrangement.parts()::get)
+                .distinctBy(part -> part.material() + "\n" + part.look())
+                .toImmutable();
+        return distinct.collectWithIndex(
+                (part, i) -> new Key(i + 1, part.material(), part.conductivity(), part.look()));
+    }
+
+    private static void note(int part, boolean[] known, List<Integer> met) {
+        if (part != Arrangement.NOTHING && !known[part]) {
+            known[part] = true;
+            met.add(part);
+        }
+    }
+
+    /** The size it was laid out for, points. */
+    public Box size() {
+        return new Box(0, 0, width, height);
+    }
+}

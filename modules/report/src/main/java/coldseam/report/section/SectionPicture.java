@@ -1,0 +1,97 @@
+package coldseam.report.section;
+
+import coldseam.conduction.Point;
+import coldseam.conduction.Section;
+import coldseam.conduction.Solution;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.PenLine;
+import coldseam.junctions.WeakestPath;
+import coldseam.report.drawing.Look;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/**
+ * What is shown of a solved section.
+ *
+ * @param parts in painting order
+ * @param solution of it
+ * @param system units of its labels
+ * @param limits temperatures whose isotherms are marked by name
+ * @param penLine inside the insulation
+ * @param weakestPath through everything
+ * @param coldest the coldest point of the indoor surface
+ */
+public record SectionPicture(
+        ImmutableList<Part> parts,
+        Solution solution,
+        UnitSystem system,
+        ImmutableList<Limit> limits,
+        Optional<PenLine> penLine,
+        Optional<WeakestPath> weakestPath,
+        Optional<Coldest> coldest) {
+
+    /**
+     * A temperature that matters.
+     *
+     * @param name such as "dew point"
+     * @param temperature °C
+     */
+    public record Limit(String name, double temperature) {}
+
+    /**
+     * The coldest point of the indoor surface.
+     *
+     * @param at m
+     * @param temperature °C
+     */
+    public record Coldest(Point at, double temperature) {}
+
+    /** A key of the drawing: the number that stands on a material, and how it looks. */
+    public record Key(int number, String material, double conductivity, Look look) {}
+
+    /** The picture of a junction. */
+    public static SectionPicture of(JunctionResult result, ImmutableList<Limit> limits, UnitSystem system) {
+        double indoor = result.setup().indoorTemperature();
+        double outdoor = result.setup().outdoorTemperature();
+        return new SectionPicture(
+                result.pieces().collect(piece -> new Part(
+                        piece.outline(),
+                        piece.material().name(),
+                        piece.material().conductivity(),
+                        Looks.of(piece.material(), piece.role()))),
+                result.solution(),
+                system,
+                limits,
+                Optional.of(result.penLine()),
+                Optional.of(result.weakestPath()),
+                Optional.of(new Coldest(
+                        result.coldest(), outdoor + result.temperatureFactor() * (indoor - outdoor))));
+    }
+
+    /** The picture of a section drawn by hand. */
+    public static SectionPicture of(Section section, Solution solution, UnitSystem system) {
+        return new SectionPicture(
+                section.regions().collect(region -> new Part(
+                        region.outline(),
+                        region.material(),
+                        region.conductivity(),
+                        Looks.of(region.material(), region.conductivity()))),
+                solution,
+                system,
+                Lists.immutable.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                warmest(section)
+                        .map(solution::surface)
+                        .map(surface -> new Coldest(surface.at(), surface.lowest())));
+    }
+
+    private static Optional<String> warmest(Section section) {
+        return section.environments()
+                .select(e -> section.boundaries().anySatisfy(b -> b.environment().equals(e.name())))
+                .maxByOptional(e -> e.temperature())
+                .map(e -> e.name());
+    }
+}

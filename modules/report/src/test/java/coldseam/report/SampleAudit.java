@@ -1,0 +1,309 @@
+package coldseam.report;
+
+import coldseam.audit.AssemblyRow;
+import coldseam.audit.Audit;
+import coldseam.audit.Finding;
+import coldseam.audit.HeatLoss;
+import coldseam.audit.HoldPoint;
+import coldseam.audit.InputRow;
+import coldseam.audit.JunctionRow;
+import coldseam.audit.JunctionSheet;
+import coldseam.audit.SideSummary;
+import coldseam.audit.TerraceLine;
+import coldseam.audit.Verdict;
+import coldseam.conduction.Interval;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Control;
+import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.House;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Limits;
+import coldseam.envelope.Material;
+import coldseam.envelope.Opening;
+import coldseam.envelope.Point3;
+import coldseam.envelope.Prices;
+import coldseam.envelope.Provenance;
+import coldseam.envelope.Role;
+import coldseam.envelope.Site;
+import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.Side;
+import coldseam.envelope.shell.Surface;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.Maps;
+import org.eclipse.collections.impl.factory.Sets;
+
+/** An invented audit, put together by hand: for the looks of documents, and so that their tests need no other room. */
+final class SampleAudit {
+
+    static final Material BOARD = material("mineral wool board", 0.036, true);
+    static final Material FOAM = material("extruded polystyrene board", 0.034, true);
+    static final Material BRICK = material("solid brick masonry", 0.77, false);
+    static final Material CONCRETE = material("reinforced concrete", 2.3, false);
+    static final Material SCREED = material("cement screed", 1.4, false);
+    static final Material PLASTER = material("gypsum plaster", 0.57, false);
+    static final Material RENDER = material("lime render", 0.87, false);
+    static final Material TIMBER = material("softwood", 0.13, false);
+    static final Material GROUND = material("ground: clay or silt", 1.5, false);
+    static final Material SHEET = material("bitumen sheet", 0.23, false);
+
+    static final Assembly WALL = assembly(
+            "brick wall with mineral wool outside",
+            layer(PLASTER, 0.015, Role.FINISH),
+            layer(BRICK, 0.24, Role.STRUCTURE),
+            layer(BOARD, 0.16, Role.INSULATION),
+            layer(RENDER, 0.02, Role.CLADDING));
+    static final Assembly ROOF = assembly(
+            "warm flat roof",
+            layer(PLASTER, 0.015, Role.FINISH),
+            layer(CONCRETE, 0.18, Role.STRUCTURE),
+            layer(BOARD, 0.24, Role.INSULATION),
+            layer(SHEET, 0.01, Role.MEMBRANE));
+    static final Assembly SLAB = assembly(
+            "slab on foam",
+            layer(SCREED, 0.06, Role.FINISH),
+            layer(CONCRETE, 0.2, Role.STRUCTURE),
+            layer(FOAM, 0.12, Role.INSULATION));
+
+    private SampleAudit() {}
+
+    private static Material material(String name, double conductivity, boolean insulates) {
+        return new Material(
+                name,
+                conductivity,
+                OptionalDouble.of(insulates ? 1 : 20),
+                OptionalDouble.of(insulates ? 120 : 1800),
+                OptionalDouble.empty(),
+                insulates,
+                new Provenance("invented for this sample", Provenance.Sureness.DECLARED));
+    }
+
+    private static Layer layer(Material material, double thickness, Role role) {
+        return new Layer(
+                material,
+                thickness,
+                role,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                role == Role.INSULATION ? Sets.immutable.of(Control.HEAT) : Sets.immutable.of(Control.AIR));
+    }
+
+    private static Assembly assembly(String name, Layer... layers) {
+        return new Assembly(
+                name, Lists.immutable.of(layers), Optional.empty(), Assembly.AirGaps.NONE, Optional.empty());
+    }
+
+    /** The sample with its usual name. */
+    static Audit create() {
+        return create("Linnet Yard 4");
+    }
+
+    /** The sample under another name, to see how documents bear it. */
+    static Audit create(String name) {
+        Shell shell = shell();
+        ImmutableList<JunctionSheet> sheets = Lists.immutable.of(
+                new JunctionSheet(
+                        "J1", SampleJunctions.slabEdge(false), Optional.of(SampleJunctions.slabEdge(true)),
+                        shell.edges().select(e -> e.kind() == JunctionKind.SLAB_EDGE).collect(Edge::name), 36, false, 0.52, 0.41),
+                new JunctionSheet(
+                        "J2", SampleJunctions.roofEdge(), Optional.empty(),
+                        shell.edges().select(e -> e.kind() == JunctionKind.FLAT_ROOF_EDGE).collect(Edge::name), 28, true, 0.83, 0.66));
+        ImmutableList<JunctionRow> rows = shell.edges().collect(edge -> row(edge, sheets));
+        ImmutableList<Finding> findings = findings(shell);
+        return new Audit(
+                house(name),
+                "5d41402abc4b2a76b9719d911017c5925d41402abc4b2a76b9719d911017c592",
+                "0.1.0",
+                shell,
+                new Verdict(false, 2, 1, "The insulation is open in one place and nobody has said how it passes in another."),
+                sides(),
+                Lists.immutable.of(
+                        new AssemblyRow(WALL, 0.2, 170), new AssemblyRow(ROOF, 0.145, 80), new AssemblyRow(SLAB, 0.24, 80)),
+                sheets,
+                rows,
+                heatLoss(rows),
+                findings,
+                Lists.immutable.of(new TerraceLine(
+                        "terrace over the kitchen", 18.6, 9.3, true,
+                        "Under the deck it is 18.6 °C at the design temperature; the indoor air turns wet at 9.3 °C. The deck stays dry.")),
+                Lists.immutable.of(
+                        new HoldPoint(
+                                "Slab edge before backfill", "the backfill",
+                                Lists.immutable.of("the board stands tight on the footing", "its top edge is under the wall board"),
+                                Lists.immutable.of("J1")),
+                        new HoldPoint(
+                                "Roof edge before the metal cap", "the cap",
+                                Lists.immutable.of("wall board and roof board meet without a gap"),
+                                Lists.immutable.of("J2"))),
+                Lists.immutable.of(
+                        new InputRow("outdoor design temperature", "-10.0 °C", "given by the house file"),
+                        new InputRow("conductivity of mineral wool board", "0.036 W/(m·K)", "invented for this sample")),
+                Lists.immutable.of(
+                        "Transmittances by ISO 6946; they count as exact.",
+                        "Linear transmittances by two-dimensional conduction, bounded from both sides; the interval is the discretisation's alone."),
+                Lists.immutable.of(
+                        "The audit does not look at structure, fire or sound. Ask those who answer for them before anything is cut or hung."));
+    }
+
+    private static House house(String name) {
+        return new House(
+                name,
+                new Site(20, -10, 0.5, OptionalDouble.of(3400), "clay or silt", 1.5, DimensionSystem.EXTERNAL, OptionalDouble.empty()),
+                Maps.immutable.empty(),
+                Maps.immutable.empty(),
+                new Body.Explicit(Maps.immutable.empty(), Lists.immutable.empty(), 0),
+                Lists.immutable.of(new Opening(
+                        "kitchen window", Opening.Kind.WINDOW, "south wall, ground floor", 1.8, 1.3, OptionalDouble.empty(), 0.9,
+                        0.85, 0.09, 0.9, OptionalDouble.empty())),
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
+                Limits.defaults(),
+                new Prices(OptionalDouble.of(0.14), "EUR", 30));
+    }
+
+    private static ImmutableList<SideSummary> sides() {
+        return Lists.immutable.of(
+                new SideSummary(Side.BELOW, 80, 0, 1, 0.24),
+                new SideSummary(Side.NORTH, 50.4, 3.2, 1, 0.24),
+                new SideSummary(Side.EAST, 44.8, 2.1, 1, 0.23),
+                new SideSummary(Side.SOUTH, 50.4, 9.4, 1, 0.32),
+                new SideSummary(Side.WEST, 44.8, 4.2, 0.91, 0.34),
+                new SideSummary(Side.ABOVE, 80, 0, 1, 0.145));
+    }
+
+    private static JunctionRow row(Edge edge, ImmutableList<JunctionSheet> sheets) {
+        Optional<JunctionSheet> sheet = sheets.detectOptional(s -> s.edges().contains(edge.name()));
+        Interval psi = sheet.map(s -> s.result().psiExternal()).orElse(Interval.of(-0.062));
+        return new JunctionRow(
+                edge, sheet.map(JunctionSheet::id), psi, edge.externalLength(), 1, sheet.isPresent() ? "computed" : "from a handbook", false);
+    }
+
+    private static HeatLoss heatLoss(ImmutableList<JunctionRow> rows) {
+        List<HeatLoss.Line> lines = new ArrayList<>();
+        lines.add(line(HeatLoss.Group.SURFACES, "brick wall with mineral wool outside", 171.5, "m²", 0.2013));
+        lines.add(line(HeatLoss.Group.SURFACES, "warm flat roof", 80, "m²", 0.1447));
+        lines.add(line(HeatLoss.Group.OPENINGS, "kitchen window", 2.34, "m²", 0.85));
+        lines.add(line(HeatLoss.Group.OPENINGS, "other windows", 16.56, "m²", 0.85));
+        lines.add(line(HeatLoss.Group.GROUND, "slab on foam, on clay or silt", 80, "m²", 0.1871));
+        for (JunctionKind kind : new JunctionKind[] {JunctionKind.SLAB_EDGE, JunctionKind.OUTSIDE_CORNER, JunctionKind.FLAT_ROOF_EDGE}) {
+            ImmutableList<JunctionRow> of = rows.select(r -> r.edge().kind() == kind);
+            double length = of.sumOfDouble(JunctionRow::length);
+            lines.add(new HeatLoss.Line(
+                    HeatLoss.Group.JUNCTIONS, kind.label(), length, "m", of.getFirst().psi(), 1, of.getFirst().psi().times(length)));
+        }
+        lines.add(line(HeatLoss.Group.POINTS, "brackets of the awning", 6, "", 0.05));
+        Interval total = Lists.immutable.ofAll(lines).injectInto(Interval.of(0), (sum, line) -> sum.plus(line.loss()));
+        Interval junctions = Lists.immutable
+                .ofAll(lines)
+                .select(l -> l.group() == HeatLoss.Group.JUNCTIONS)
+                .injectInto(Interval.of(0), (sum, line) -> sum.plus(line.loss()));
+        return new HeatLoss(
+                DimensionSystem.EXTERNAL,
+                Lists.immutable.ofAll(lines),
+                total,
+                62.2,
+                14.97,
+                0,
+                new Interval(24.31, 24.33),
+                new Interval(-3.0, -2.99),
+                Interval.of(0.3),
+                new Interval(junctions.lower() / total.upper(), junctions.upper() / total.lower()),
+                total.plus(-0.42),
+                Interval.of(0.42),
+                OptionalDouble.empty(),
+                total.times(30),
+                OptionalDouble.of(total.middle() * 3400 * 24 / 1000));
+    }
+
+    private static HeatLoss.Line line(HeatLoss.Group group, String name, double size, String unit, double u) {
+        return new HeatLoss.Line(group, name, size, unit, Interval.of(u), 1, Interval.of(size * u));
+    }
+
+    private static ImmutableList<Finding> findings(Shell shell) {
+        return Lists.immutable.of(
+                new Finding(
+                        1, "pen-line", Finding.Severity.GAP, "Slab runs through the insulation",
+                        "The pen line ends at the slab; psi is 0.58 W/(m·K), the limit 0.01 W/(m·K).",
+                        "all round the ground floor, at the foot of the walls", new Point3(5, 0, 0), 36,
+                        Optional.of("slab edge: floor, south wall"), Optional.empty(), Optional.of("J1"),
+                        Optional.of(new Interval(19.81, 19.83)), OptionalDouble.of(226),
+                        "Dig the edge free and set board against it down to the footing, joined to the wall board."),
+                new Finding(
+                        2, "no-detail", Finding.Severity.UNKNOWN, "Nobody has chosen how the terrace meets the wall",
+                        "No detail is chosen; the worst of the catalogue stands in.",
+                        "first floor, where the terrace door stands", new Point3(6, 4, 2.8), 8,
+                        Optional.of("wall to terrace"), Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty(),
+                        "Choose a detail for it in the house file."),
+                new Finding(
+                        3, "surface-temperature", Finding.Severity.WEAK, "Cold strip along the floor",
+                        "fRsi is 0.66, the limit 0.70.", "ground floor, along the north wall", new Point3(5, 8, 0.1), 10,
+                        Optional.empty(), Optional.of("north wall, ground floor"), Optional.of("J1"),
+                        Optional.of(new Interval(1.2, 1.21)), OptionalDouble.of(14), "The same edge board closes it."));
+    }
+
+    private static Surface surface(String name, Side side, Body.Use use, Assembly assembly, Point3 normal, double area, Point3... corners) {
+        return new Surface(
+                name, side, use, Optional.of(assembly), use == Body.Use.FLOOR ? Exposure.ground() : Exposure.outdoors(),
+                Lists.immutable.of(corners), Lists.immutable.of(corners), normal, area, area * 0.9, 0, "ground floor");
+    }
+
+    private static Point3 p(double x, double y, double z) {
+        return new Point3(x, y, z);
+    }
+
+    /** Two storeys, the upper one shorter, so that there is a terrace. */
+    static Shell shell() {
+        Point3 south = p(0, -1, 0);
+        Point3 north = p(0, 1, 0);
+        Point3 east = p(1, 0, 0);
+        Point3 west = p(-1, 0, 0);
+        Point3 up = p(0, 0, 1);
+        Surface floor = surface("floor", Side.BELOW, Body.Use.FLOOR, SLAB, p(0, 0, -1), 80,
+                p(0, 0, 0), p(0, 8, 0), p(10, 8, 0), p(10, 0, 0));
+        Surface southWall = surface("south wall", Side.SOUTH, Body.Use.WALL, WALL, south, 44.8,
+                p(0, 0, 0), p(10, 0, 0), p(10, 0, 2.8), p(6, 0, 2.8), p(6, 0, 5.6), p(0, 0, 5.6));
+        Surface eastLow = surface("east wall, ground floor", Side.EAST, Body.Use.WALL, WALL, east, 22.4,
+                p(10, 0, 0), p(10, 8, 0), p(10, 8, 2.8), p(10, 0, 2.8));
+        Surface eastHigh = surface("east wall, first floor", Side.EAST, Body.Use.WALL, WALL, east, 22.4,
+                p(6, 0, 2.8), p(6, 8, 2.8), p(6, 8, 5.6), p(6, 0, 5.6));
+        Surface northWall = surface("north wall", Side.NORTH, Body.Use.WALL, WALL, north, 44.8,
+                p(10, 8, 0), p(0, 8, 0), p(0, 8, 5.6), p(6, 8, 5.6), p(6, 8, 2.8), p(10, 8, 2.8));
+        Surface westWall = surface("west wall", Side.WEST, Body.Use.WALL, WALL, west, 44.8,
+                p(0, 8, 0), p(0, 0, 0), p(0, 0, 5.6), p(0, 8, 5.6));
+        Surface terrace = surface("terrace", Side.ABOVE, Body.Use.TERRACE, ROOF, up, 32,
+                p(6, 0, 2.8), p(10, 0, 2.8), p(10, 8, 2.8), p(6, 8, 2.8));
+        Surface roof = surface("roof", Side.ABOVE, Body.Use.ROOF, ROOF, up, 48,
+                p(0, 0, 5.6), p(6, 0, 5.6), p(6, 8, 5.6), p(0, 8, 5.6));
+        ImmutableList<Edge> edges = Lists.immutable.of(
+                edge(JunctionKind.SLAB_EDGE, floor, southWall, p(0, 0, 0), p(10, 0, 0)),
+                edge(JunctionKind.SLAB_EDGE, floor, eastLow, p(10, 0, 0), p(10, 8, 0)),
+                edge(JunctionKind.SLAB_EDGE, floor, northWall, p(10, 8, 0), p(0, 8, 0)),
+                edge(JunctionKind.SLAB_EDGE, floor, westWall, p(0, 8, 0), p(0, 0, 0)),
+                edge(JunctionKind.OUTSIDE_CORNER, southWall, eastLow, p(10, 0, 0), p(10, 0, 2.8)),
+                edge(JunctionKind.OUTSIDE_CORNER, southWall, westWall, p(0, 0, 0), p(0, 0, 5.6)),
+                edge(JunctionKind.FLAT_ROOF_EDGE, roof, southWall, p(0, 0, 5.6), p(6, 0, 5.6)),
+                edge(JunctionKind.FLAT_ROOF_EDGE, roof, eastHigh, p(6, 0, 5.6), p(6, 8, 5.6)),
+                edge(JunctionKind.FLAT_ROOF_EDGE, roof, northWall, p(6, 8, 5.6), p(0, 8, 5.6)),
+                edge(JunctionKind.FLAT_ROOF_EDGE, roof, westWall, p(0, 8, 5.6), p(0, 0, 5.6)));
+        return new Shell(
+                Lists.immutable.of(floor, southWall, eastLow, eastHigh, northWall, westWall, terrace, roof),
+                edges, Lists.immutable.empty(), p(0, 0, 0), 358.4, 300, 118, 80, 36);
+    }
+
+    private static Edge edge(JunctionKind kind, Surface first, Surface second, Point3 from, Point3 to) {
+        double length = Math.hypot(Math.hypot(to.x() - from.x(), to.y() - from.y()), to.z() - from.z());
+        return new Edge(
+                kind.label() + ": " + first.name() + ", " + second.name(), kind, first, Optional.of(second), Optional.empty(),
+                from, to, length, length - 0.8, 90, 0.4, 0.4, "", 0, "where the " + first.name() + " meets the " + second.name());
+    }
+}
