@@ -114,9 +114,8 @@ final class Legs {
         band(first, true, corner);
         double sill = scene.chart().along(false, scene.chart().at(scene.scope().get("door.sill"), 0));
         opening("door", cut(Chart.Cut.SECOND_AWAY) - sill);
-        scene.setup().second().ifPresent(assembly -> {
+        scene.second().ifPresent(wall -> {
             // What lies between the planes' meeting and the sill is wall in the take-off of areas.
-            Band wall = Band.of("wall", assembly, scene.setup().secondExposure());
             list.add(new JunctionResult.Leg(
                     wall.name(),
                     wall.transmittance(),

@@ -77,7 +77,7 @@ final class OutlineBoundaries {
     }
 
     private String inner(Chart.Cut cut) {
-        boolean surfaces = scene.form().twoSurfaces();
+        boolean surfaces = scene.form().second() != KindForm.Second.THING;
         return switch (cut) {
             case FIRST_AWAY, SECOND_AWAY -> Surroundings.INDOOR;
             case FIRST_BEYOND ->

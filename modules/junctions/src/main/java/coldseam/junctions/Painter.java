@@ -104,7 +104,12 @@ final class Painter {
     }
 
     private void band(Statement.PaintBand paint) {
-        Band band = scene.band(paint.first()).orElseThrow();
+        Band band = scene.band(paint.first()).orElse(null);
+        if (band == null) {
+            reasons.add("the drawing paints the layers of the " + paint.name()
+                    + ", of which the junction knows none. Give that surface an assembly.");
+            return;
+        }
         for (Band.Stratum stratum : band.strata()) {
             if (!paint.roles().contains(stratum.role())) {
                 continue;

@@ -101,6 +101,10 @@ final class Samples {
         Assembly second =
                 switch (kind.second()) {
                     case "roof", "other roof" -> roof();
+                    case "party wall" -> assembly(
+                            "party wall",
+                            layer("plaster", 0.57, 15, Role.FINISH),
+                            layer("brick", 0.77, 215, Role.STRUCTURE));
                     default -> wall();
                 };
         double angle =

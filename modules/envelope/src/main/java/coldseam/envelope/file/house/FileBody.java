@@ -38,6 +38,7 @@ sealed interface FileBody {
         public void check(Faults faults) {
             new StoreyChecks(this, faults).check();
             roof.check(storeys.getLast().footprint(), faults);
+            roof.checkParapet(storeys.anySatisfy(each -> each.lowerRoof().isPresent()), faults);
         }
     }
 
@@ -65,7 +66,7 @@ sealed interface FileBody {
             @Size(min = 3, max = 200)
             ImmutableList<String> points,
 
-            @Doc("Its assembly; none leaves a hole.") @Refers("assembly")
+            @Doc("Its assembly; none leaves a hole.") @Refers(value = "assembly", or = HouseFile.NONE)
             String assembly,
 
             @Doc("What it is to the house.") Body.Use use,
