@@ -70,7 +70,8 @@ public final class Assemblies {
         Rich out = Rich.of(layer.material().name());
         if (layer.framing().isPresent()) {
             Layer.Framing framing = layer.framing().get();
-            out = out.plus(", " + Print.percent(framing.share()) + " " + framing.material().name());
+            out = out.plus(", " + Print.percent(framing.share()) + " "
+                    + framing.material().name());
         }
         if (layer.taper().isPresent()) {
             out = out.plus(", to falls, at most " + print.of(layer.taper().get().thickest(), Dimension.THICKNESS));

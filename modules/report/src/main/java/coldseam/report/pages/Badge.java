@@ -40,14 +40,18 @@ final class Badge {
         Type type = Type.of(radius * 1.25).with(Face.SEMIBOLD).with(Palette.WHITE);
         switch (severity) {
             case GAP -> canvas.disc(at, radius, ink);
-            case UNKNOWN -> canvas.fill(
-                    new Box(at.x() - radius * 0.9, at.y() - radius * 0.9, at.x() + radius * 0.9, at.y() + radius * 0.9)
-                            .corners(),
-                    ink);
+            case UNKNOWN ->
+                canvas.fill(
+                        new Box(
+                                        at.x() - radius * 0.9,
+                                        at.y() - radius * 0.9,
+                                        at.x() + radius * 0.9,
+                                        at.y() + radius * 0.9)
+                                .corners(),
+                        ink);
             case WEAK -> {
                 double d = radius * 1.28;
-                var diamond =
-                        Lists.immutable.of(at.plus(-d, 0), at.plus(0, -d), at.plus(d, 0), at.plus(0, d));
+                var diamond = Lists.immutable.of(at.plus(-d, 0), at.plus(0, -d), at.plus(d, 0), at.plus(0, d));
                 canvas.fill(diamond, Palette.WHITE);
                 canvas.outline(diamond, Pen.of(1.3, ink));
                 type = type.with(Palette.INK);

@@ -43,11 +43,15 @@ public final class JunctionSheets {
         flow.add(Blocks.text(
                 page.print().of(sheet.length(), Dimension.LENGTH) + " in "
                         + Print.count(sheet.edges().size(), "edge", "edges")
-                        + (sheet.chosen() ? " · chosen by the house file" : " · not chosen: this option stands in for it"),
+                        + (sheet.chosen()
+                                ? " · chosen by the house file"
+                                : " · not chosen: this option stands in for it"),
                 Style.BODY.with(sheet.chosen() ? Palette.SLATE : Palette.EMBER)));
         flow.space(6);
         SectionPicture picture = SectionPicture.of(
-                sheet.result(), Limits.of(page.audit().house().site()), page.print().units());
+                sheet.result(),
+                Limits.of(page.audit().house().site()),
+                page.print().units());
         double drawn = Math.min(DRAWING, flow.bodyHeight() * 0.46);
         SectionDrawing drawing = new SectionDrawing(picture, flow.width(), drawn);
         flow.add(Blocks.drawing(drawn + Legend.HEIGHT, (canvas, box) -> {
@@ -90,11 +94,16 @@ public final class JunctionSheets {
 
     private static String thicknesses(JunctionResult result, String material, Print print) {
         MutableList<String> out = Lists.mutable.empty();
-        result.setup().first().layers().select(l -> l.material().name().equals(material)).forEach(l ->
-                out.add(print.of(l.thickness(), Dimension.THICKNESS)));
-        result.setup().second().ifPresent(a -> a.layers()
+        result.setup()
+                .first()
+                .layers()
                 .select(l -> l.material().name().equals(material))
-                .forEach(l -> out.add(print.of(l.thickness(), Dimension.THICKNESS))));
+                .forEach(l -> out.add(print.of(l.thickness(), Dimension.THICKNESS)));
+        result.setup()
+                .second()
+                .ifPresent(a -> a.layers()
+                        .select(l -> l.material().name().equals(material))
+                        .forEach(l -> out.add(print.of(l.thickness(), Dimension.THICKNESS))));
         return out.isEmpty() ? "–" : out.distinct().makeString(", ");
     }
 
@@ -112,9 +121,13 @@ public final class JunctionSheets {
                     Table.Cell.of(print.of(leg.transmittance(), Dimension.TRANSMITTANCE)));
         }
         table = row(table, "f_{Rsi}, R_{si} 0.25 m²·K/W", Print.factor(r.temperatureFactor()));
-        table = row(table, "neck of the pen line", r.penLine().unbroken()
-                ? print.of(r.penLine().neck(), Dimension.THICKNESS) + " = " + Print.percent(r.penLine().share())
-                : "broken");
+        table = row(
+                table,
+                "neck of the pen line",
+                r.penLine().unbroken()
+                        ? print.of(r.penLine().neck(), Dimension.THICKNESS) + " = "
+                                + Print.percent(r.penLine().share())
+                        : "broken");
         table = row(
                 table,
                 "weakest path, ratio to the weaker surface",
@@ -134,16 +147,19 @@ public final class JunctionSheets {
         String outdoors = print.of(site.outdoorTemperature(), Dimension.TEMPERATURE);
         MutableList<Block> out = Lists.mutable.empty();
         out.add(Blocks.text(
-                "At " + indoors + " indoors and " + outdoors + " outdoors the coldest point gets wet when the indoor air holds "
-                        + humidity(sheet.dewPointHumidity()) + "; mould may grow on it from " + humidity(sheet.mouldHumidity())
+                "At " + indoors + " indoors and " + outdoors
+                        + " outdoors the coldest point gets wet when the indoor air holds "
+                        + humidity(sheet.dewPointHumidity()) + "; mould may grow on it from "
+                        + humidity(sheet.mouldHumidity())
                         + ".",
                 Style.BODY));
         sheet.best().ifPresent(best -> {
             var psi = page.audit().heatLoss().system();
             var saved = sheet.result().psi(psi).plus(best.psi(psi).times(-1)).times(sheet.length());
             out.add(Blocks.text(
-                    Rich.of("The best option of the catalogue here is “" + best.detail().name() + "”: ψ "
-                            + print.of(best.psi(psi), Dimension.LINEAR_TRANSMITTANCE) + ", f")
+                    Rich.of("The best option of the catalogue here is “"
+                                    + best.detail().name() + "”: ψ "
+                                    + print.of(best.psi(psi), Dimension.LINEAR_TRANSMITTANCE) + ", f")
                             .plus(Rich.marked("_{Rsi}"))
                             .plus(" " + Print.factor(best.temperatureFactor()) + ". It would save "
                                     + print.of(saved, Dimension.HEAT_LOSS_COEFFICIENT) + " over "
@@ -154,7 +170,9 @@ public final class JunctionSheets {
     }
 
     private static String humidity(double humidity) {
-        return humidity >= 1 ? "100 % relative humidity (never, at these temperatures)" : Print.percent(humidity) + " relative humidity";
+        return humidity >= 1
+                ? "100 % relative humidity (never, at these temperatures)"
+                : Print.percent(humidity) + " relative humidity";
     }
 
     private static ImmutableList<Block> left(Page page, JunctionSheet sheet) {
@@ -173,10 +191,12 @@ public final class JunctionSheets {
         }
         out.add(Blocks.space(5));
         list(out, "Order of building", detail.order(), true);
-        detail.costPerMetre().ifPresent(cost -> out.add(Blocks.text(
-                "Cost, as the detail gives it: " + page.audit().house().prices().currency() + " "
-                        + String.format(Locale.ROOT, "%.0f", cost) + " a metre.",
-                Style.BODY)));
+        detail.costPerMetre()
+                .ifPresent(cost -> out.add(Blocks.text(
+                        "Cost, as the detail gives it: "
+                                + page.audit().house().prices().currency() + " "
+                                + String.format(Locale.ROOT, "%.0f", cost) + " a metre.",
+                        Style.BODY)));
         return out.toImmutable();
     }
 
@@ -185,7 +205,9 @@ public final class JunctionSheets {
                 6,
                 Lists.immutable.of(0.3, 0.7),
                 Blocks.text(control, Style.BODY.with(Palette.SLATE)),
-                Blocks.text(how, how.equals("broken") || how.equals("not shown") ? Style.BODY.with(Palette.EMBER) : Style.BODY));
+                Blocks.text(
+                        how,
+                        how.equals("broken") || how.equals("not shown") ? Style.BODY.with(Palette.EMBER) : Style.BODY));
     }
 
     private static ImmutableList<Block> right(JunctionSheet sheet) {
@@ -197,7 +219,11 @@ public final class JunctionSheets {
         list(
                 out,
                 "Simplified in the drawing",
-                sheet.result().notes().newWithAll(sheet.result().solution().notes()).distinct().toImmutable(),
+                sheet.result()
+                        .notes()
+                        .newWithAll(sheet.result().solution().notes())
+                        .distinct()
+                        .toImmutable(),
                 false);
         return out.toImmutable();
     }
@@ -214,12 +240,14 @@ public final class JunctionSheets {
 
     private static void edges(Page page, JunctionSheet sheet) {
         page.flow().heading("Where it is");
-        Table table = Table.of(Table.Column.share("edge", 1), Table.Column.share("place", 1.1), Table.Column.number("length", 70));
-        for (var row : page.audit().junctions().select(j -> sheet.edges().contains(j.edge().name()))) {
+        Table table = Table.of(
+                Table.Column.share("edge", 1), Table.Column.share("place", 1.1), Table.Column.number("length", 70));
+        for (var row : page.audit()
+                .junctions()
+                .select(j -> sheet.edges().contains(j.edge().name()))) {
             table = table.row(
                     row.edge().name(), row.edge().place(), page.print().of(row.length(), Dimension.LENGTH));
         }
         page.flow().add(table);
     }
-
 }

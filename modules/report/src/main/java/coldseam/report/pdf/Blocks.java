@@ -195,6 +195,8 @@ public final class Blocks {
     /** A thin rule across the column. */
     public static Block rule() {
         return drawing(
-                6, (canvas, box) -> canvas.line(box.x0(), box.middleY(), box.x1(), box.middleY(), Pen.of(0.6, Palette.RULE)));
+                6,
+                (canvas, box) ->
+                        canvas.line(box.x0(), box.middleY(), box.x1(), box.middleY(), Pen.of(0.6, Palette.RULE)));
     }
 }

@@ -31,8 +31,8 @@ final class Crop {
         Box window = new Box(x[0], y[0], x[1], y[1]);
         double w = window.width() * k;
         double h = window.height() * k;
-        Box page = new Box(
-                room.middleX() - w / 2, room.middleY() - h / 2, room.middleX() + w / 2, room.middleY() + h / 2);
+        Box page =
+                new Box(room.middleX() - w / 2, room.middleY() - h / 2, room.middleX() + w / 2, room.middleY() + h / 2);
         return new View(window, page, scale);
     }
 

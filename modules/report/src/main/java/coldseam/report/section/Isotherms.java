@@ -118,7 +118,8 @@ final class Isotherms {
         // From the middle of the line outwards.
         int n = candidates.size();
         for (int i = 0; i < n; i++) {
-            Spot at = candidates.get(i % 2 == 0 ? n / 2 + i / 2 - (i / 2 + n / 2 >= n ? n : 0) : Math.max(0, n / 2 - (i + 1) / 2));
+            Spot at = candidates.get(
+                    i % 2 == 0 ? n / 2 + i / 2 - (i / 2 + n / 2 >= n ? n : 0) : Math.max(0, n / 2 - (i + 1) / 2));
             Box box = new Box(at.x() - half, at.y() - tall, at.x() + half, at.y() + tall);
             boolean fits = inside.contains(box.x0(), box.y0()) && inside.contains(box.x1(), box.y1());
             if (fits && occupied.tryTake(box)) {

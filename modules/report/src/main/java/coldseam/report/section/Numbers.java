@@ -47,8 +47,7 @@ final class Numbers {
         int[] ofPart = new int[arrangement.parts().size()];
         for (int p = 0; p < ofPart.length; p++) {
             Part part = arrangement.parts().get(p);
-            ofPart[p] = keys.detectOptional(
-                            k -> k.material().equals(part.material()) && k.look() == part.look())
+            ofPart[p] = keys.detectOptional(k -> k.material().equals(part.material()) && k.look() == part.look())
                     .map(Key::number)
                     .orElse(0);
         }
@@ -231,8 +230,10 @@ final class Numbers {
                         && arrangement.parts().get(side).look() == key.look()) {
                     for (double t = 0.1; t < 1; t += 0.1) {
                         Spot at = view.at(
-                                edge.from().x() + t * (edge.to().x() - edge.from().x()),
-                                edge.from().y() + t * (edge.to().y() - edge.from().y()));
+                                edge.from().x()
+                                        + t * (edge.to().x() - edge.from().x()),
+                                edge.from().y()
+                                        + t * (edge.to().y() - edge.from().y()));
                         if (view.page().contains(at.x(), at.y())) {
                             out.add(at);
                         }
