@@ -2,6 +2,7 @@ package coldseam.report;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Boundary;
+import coldseam.conduction.Conduction;
 import coldseam.conduction.Environment;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
@@ -61,7 +62,7 @@ final class SampleJunctions {
         WeakestPath path = good
                 ? new WeakestPath(points(0.435, 0.31, 0, 0.31), 4.4, 4.5, 0.97)
                 : new WeakestPath(points(0.45, 0.26, 0.43, 0.19, 0, 0.1), 0.31, 3.53, 0.088);
-        Solution solution = solution("slab edge", pieces, boundaries, -1.2, -1.2, 1.8, 1.5, 0.01);
+        Solution solution = solution("slab edge", pieces, boundaries);
         return result(
                 detail(
                         "slab-edge",
@@ -93,7 +94,7 @@ final class SampleJunctions {
         ImmutableList<Boundary> boundaries = Lists.immutable.of(
                 new Boundary("indoor", points(0.435, -1.2, 0.435, -0.015, 1.8, -0.015), OptionalDouble.empty()),
                 new Boundary("outdoor", points(0, -1.2, 0, 0.43, 1.8, 0.43), OptionalDouble.empty()));
-        Solution solution = solution("roof edge", pieces, boundaries, -0.4, -1.2, 1.8, 0.8, 0.01);
+        Solution solution = solution("roof edge", pieces, boundaries);
         return result(
                 detail("roof-edge", JunctionKind.FLAT_ROOF_EDGE, "Wall board run up past roof board", Rank.BEST),
                 JunctionKind.FLAT_ROOF_EDGE,
@@ -115,14 +116,7 @@ final class SampleJunctions {
     }
 
     private static Solution solution(
-            String name,
-            ImmutableList<JunctionResult.Piece> pieces,
-            ImmutableList<Boundary> boundaries,
-            double x0,
-            double y0,
-            double x1,
-            double y1,
-            double step) {
+            String name, ImmutableList<JunctionResult.Piece> pieces, ImmutableList<Boundary> boundaries) {
         Section section = new Section(
                 name,
                 Symmetry.PLANAR,
@@ -131,18 +125,7 @@ final class SampleJunctions {
                 Lists.immutable.of(new Environment("indoor", 20, 0.13), new Environment("outdoor", -10, 0.04)),
                 boundaries,
                 Lists.immutable.empty());
-        return new Solution(
-                section,
-                Lists.immutable.of(new Solution.Coupling("indoor", "outdoor", new Interval(1.5012, 1.5014))),
-                Lists.immutable.empty(),
-                Lists.immutable.of(new Solution.SurfaceTemperature("indoor", 11.2, new Point(0.435, 0.26), 0.01)),
-                Lists.immutable.empty(),
-                new SampleField(section, x0, y0, x1, y1, step),
-                Accuracy.standard(),
-                true,
-                4711,
-                0.02,
-                Lists.immutable.empty());
+        return Conduction.solve(section, new Accuracy(1e-3, 40_000));
     }
 
     private static Detail detail(String id, JunctionKind kind, String name, Rank rank) {

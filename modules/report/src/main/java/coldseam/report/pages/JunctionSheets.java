@@ -3,6 +3,7 @@ package coldseam.report.pages;
 import coldseam.audit.JunctionSheet;
 import coldseam.envelope.Control;
 import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.Connection;
 import coldseam.junctions.Detail;
 import coldseam.junctions.JunctionResult;
@@ -25,7 +26,10 @@ import org.eclipse.collections.impl.factory.Lists;
 /** One sheet for each computed junction. */
 public final class JunctionSheets {
 
-    private static final double DRAWING = 318;
+    /** Least and greatest height of the drawing, points. */
+    private static final double LEAST = 290;
+
+    private static final double MOST = 420;
 
     private JunctionSheets() {}
 
@@ -52,24 +56,33 @@ public final class JunctionSheets {
                 sheet.result(),
                 Limits.of(page.audit().house().site()),
                 page.print().units());
-        double drawn = Math.min(DRAWING, flow.bodyHeight() * 0.46);
+        // The drawing takes what the tables and words of the first page leave.
+        SectionDrawing probe = new SectionDrawing(picture, flow.width(), LEAST);
+        Block tables = tables(page, sheet, probe);
+        Block words = Blocks.panel(words(page, sheet), Palette.FROST, Palette.DEEP);
+        double rest = tables.height(flow.width()) + words.height(flow.width()) + Legend.HEIGHT + 6 + 8 + 1;
+        double drawn = Math.max(LEAST, Math.min(MOST, flow.remaining() - rest));
         SectionDrawing drawing = new SectionDrawing(picture, flow.width(), drawn);
         flow.add(Blocks.drawing(drawn + Legend.HEIGHT, (canvas, box) -> {
             drawing.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
             Legend.draw(canvas, box, picture, drawing);
         }));
         flow.space(6);
-        flow.add(Blocks.beside(
-                18,
-                Lists.immutable.of(0.52, 0.48),
-                Blocks.table(keys(page, sheet, drawing)),
-                Blocks.table(numbers(page, sheet))));
+        flow.add(tables(page, sheet, drawing));
         flow.space(8);
-        flow.add(Blocks.panel(words(page, sheet), Palette.FROST, Palette.DEEP));
+        flow.add(words);
         flow.space(8);
         flow.add(Blocks.beside(
                 18, Lists.immutable.of(0.5, 0.5), Blocks.stack(left(page, sheet), 2), Blocks.stack(right(sheet), 2)));
         edges(page, sheet);
+    }
+
+    private static Block tables(Page page, JunctionSheet sheet, SectionDrawing drawing) {
+        return Blocks.beside(
+                18,
+                Lists.immutable.of(0.52, 0.48),
+                Blocks.table(keys(page, sheet, drawing)),
+                Blocks.table(numbers(page, sheet)));
     }
 
     private static Table keys(Page page, JunctionSheet sheet, SectionDrawing drawing) {
@@ -78,7 +91,8 @@ public final class JunctionSheets {
                 Table.Column.fixed("", 20),
                 Table.Column.fixed("", 34),
                 Table.Column.share("material", 1),
-                Table.Column.number("λ, " + print.units().label(Dimension.CONDUCTIVITY), 58),
+                Table.Column.number(
+                        "λ, " + print.units().label(Dimension.CONDUCTIVITY), print.units() == UnitSystem.SI ? 58 : 84),
                 Table.Column.number("thickness", 52));
         for (SectionPicture.Key key : drawing.keys()) {
             table = table.row(
@@ -92,7 +106,7 @@ public final class JunctionSheets {
         return table;
     }
 
-    private static String thicknesses(JunctionResult result, String material, Print print) {
+    private static Rich thicknesses(JunctionResult result, String material, Print print) {
         MutableList<String> out = Lists.mutable.empty();
         result.setup()
                 .first()
@@ -104,7 +118,15 @@ public final class JunctionSheets {
                 .ifPresent(a -> a.layers()
                         .select(l -> l.material().name().equals(material))
                         .forEach(l -> out.add(print.of(l.thickness(), Dimension.THICKNESS))));
-        return out.isEmpty() ? "–" : out.distinct().makeString(", ");
+        MutableList<String> distinct = out.distinct();
+        if (distinct.isEmpty()) {
+            return Rich.of("–");
+        }
+        Rich text = Rich.of(distinct.getFirst());
+        for (String more : distinct.subList(1, distinct.size())) {
+            text = text.plus(Rich.newLine()).plus(more);
+        }
+        return text;
     }
 
     private static Table numbers(Page page, JunctionSheet sheet) {

@@ -16,7 +16,7 @@ final class Crop {
     private static final double BEYOND = 0.16;
 
     /** Air around the section, m. */
-    private static final double AIR = 0.12;
+    private static final double AIR = 0.3;
 
     private Crop() {}
 
@@ -48,7 +48,7 @@ final class Crop {
     }
 
     private static Box core(SectionPicture picture, Arrangement arrangement) {
-        Box bounds = solid(arrangement).grown(AIR / 2);
+        Box bounds = solid(arrangement).grown(0.04);
         if (picture.penLine().isEmpty()) {
             return bounds;
         }

@@ -61,6 +61,7 @@ final class Dimensions {
         line(canvas, cut, first, last, OFFSET);
         tick(canvas, cut, first, OFFSET);
         double free = Double.NEGATIVE_INFINITY;
+        double deepest = 0;
         for (Cuts.Layer layer : layers) {
             tick(canvas, cut, layer.to(), OFFSET);
             double k = view.scale().pointsPerMetre();
@@ -75,11 +76,12 @@ final class Dimensions {
                 // Too narrow to write along it: write across it, pushed on where the neighbour is too close.
                 double at = Math.max(middle, free + 4);
                 number(canvas, cut, at, OFFSET, text, true);
+                deepest = Math.max(deepest, canvas.metrics().width(text, TYPE));
                 free = at + 3.6;
             }
         }
         if (layers.size() > 1) {
-            double off = OFFSET + 15;
+            double off = OFFSET + Math.max(13, deepest + 6);
             line(canvas, cut, first, last, off);
             tick(canvas, cut, first, off);
             tick(canvas, cut, last, off);

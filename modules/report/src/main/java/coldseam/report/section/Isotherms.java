@@ -21,9 +21,9 @@ import org.eclipse.collections.impl.factory.Lists;
 final class Isotherms {
 
     /** Steps people can count in. */
-    private static final double[] STEPS = {0.5, 1, 2, 2.5, 5, 10, 20};
+    private static final double[] STEPS = {0.5, 1, 2, 5, 10, 20};
 
-    private static final int MOST = 14;
+    private static final int MOST = 16;
     private static final Pen PLAIN = Pen.of(0.35, Palette.MIST);
     private static final ImmutableList<Pen> LIMITS = Lists.immutable.of(
             Pen.of(1.1, Palette.DEEP).dashed(6, 1.6, 1.2, 1.6),
