@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.assemblies.Build;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Material;
 import coldseam.envelope.Role;
+import java.util.OptionalDouble;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
 
@@ -86,5 +89,110 @@ class LoadTest {
         // Two screws in every 0.3 m by 0.4 m.
         assertEquals(2 / 0.12, row.perSquareMetre(0.4), 1e-9);
         assertThrows(IllegalArgumentException.class, () -> new ScrewRow(0.3, 0));
+    }
+
+    private static Layer board(String name, double kilopascals, double density) {
+        Layer plain = Build.layer(Role.INSULATION, name, 100, 0.035);
+        Material material = new Material(
+                name,
+                0.035,
+                OptionalDouble.empty(),
+                density > 0 ? OptionalDouble.of(density) : OptionalDouble.empty(),
+                kilopascals > 0 ? OptionalDouble.of(kilopascals * 1000) : OptionalDouble.empty(),
+                true,
+                plain.material().provenance());
+        return layer(plain, material);
+    }
+
+    private static Layer heavy(String name, double millimetres, double density) {
+        Layer plain = Build.layer(Role.CLADDING, name, millimetres, 1.5);
+        Material material = new Material(
+                name,
+                1.5,
+                OptionalDouble.empty(),
+                density > 0 ? OptionalDouble.of(density) : OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                false,
+                plain.material().provenance());
+        return layer(plain, material);
+    }
+
+    private static Layer layer(Layer plain, Material material) {
+        return new Layer(
+                material,
+                plain.thickness(),
+                plain.role(),
+                plain.framing(),
+                plain.air(),
+                plain.taper(),
+                plain.controls());
+    }
+
+    @Test
+    void boardsOfATerraceCarryWhatLiesOnThem() {
+        Layer upper = board("expanded polystyrene", 150, 25);
+        Layer lower = board("XPS 300", 300, 35);
+        BoardLoads loads = BoardLoads.of(
+                Build.assembly(
+                        heavy("unweighed slab", 200, 0),
+                        lower,
+                        upper,
+                        Build.layer(Role.MEMBRANE, "felt", 5, 0.2),
+                        heavy("pavers", 50, 2300)),
+                BoardLoads.Top.OUTER_FACE,
+                BoardLoads.TERRACE_LIVE_LOAD);
+        assertEquals("[]", loads.missing().toString());
+        double pavers = 0.05 * 2300 * 9.80665;
+        assertEquals(
+                Lists.immutable.of(
+                        new BoardLoads.Board(
+                                upper, new CompressionCheck(150e3, PermanentShare.EXPANDED_POLYSTYRENE, pavers, 4000)),
+                        new BoardLoads.Board(
+                                lower,
+                                new CompressionCheck(
+                                        300e3,
+                                        PermanentShare.EXTRUDED_POLYSTYRENE,
+                                        pavers + 0.1 * 25 * 9.80665,
+                                        4000))),
+                loads.boards());
+    }
+
+    @Test
+    void whatIsNotKnownIsSaid() {
+        BoardLoads loads = BoardLoads.of(
+                Build.assembly(
+                        board("lowest", 100, 20), board("soft", 0, 0), heavy("stone", 30, 2600), board("top", 100, 20)),
+                BoardLoads.Top.OUTER_FACE,
+                0);
+        assertEquals("""
+                soft has no compressive strength; give its material the stress at 10 % strain
+                soft has no density; what lies under it cannot be checked. Give its material one""", loads.missing().makeString("\n"));
+        assertEquals(
+                "[top]",
+                loads.boards().collect(each -> each.layer().material().name()).toString());
+        // Of a floor the inner face is on top.
+        assertEquals(
+                "[lowest]",
+                BoardLoads.of(
+                                Build.assembly(board("lowest", 100, 20), heavy("stone", 30, 0)),
+                                BoardLoads.Top.INNER_FACE,
+                                0)
+                        .boards()
+                        .collect(each -> each.layer().material().name())
+                        .toString());
+    }
+
+    @Test
+    void namesTellTheShare() {
+        assertEquals(PermanentShare.EXTRUDED_POLYSTYRENE, share("Extruded polystyrene board"));
+        assertEquals(PermanentShare.EXTRUDED_POLYSTYRENE, share("XPS"));
+        assertEquals(PermanentShare.EXPANDED_POLYSTYRENE, share("EPS 150"));
+        assertEquals(PermanentShare.EXPANDED_POLYSTYRENE, share("expanded polystyrene"));
+        assertEquals(PermanentShare.MINERAL_WOOL, share("mineral wool board"));
+        assertEquals(PermanentShare.OTHER, share("steps of cork"));
+    }
+
+    private static PermanentShare share(String name) {
+        return PermanentShare.of(Build.material(name, 0.035));
     }
 }
