@@ -1,12 +1,16 @@
 package coldseam.cli;
 
 import coldseam.audit.Audit;
+import coldseam.report.AuditCsv;
+import coldseam.report.AuditJson;
 import coldseam.report.Paper;
 import coldseam.report.PdfReport;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.MutableList;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -34,7 +38,10 @@ final class AuditCommand implements Callable<Integer> {
     @Option(names = "--json", paramLabel = "FILE", description = "The same audit as data.")
     Optional<Path> json;
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "The seams and the heat-loss table, for a spreadsheet.")
+    @Option(
+            names = "--csv",
+            paramLabel = "FILE",
+            description = "The seams, for a spreadsheet; the heat-loss table goes beside it, into FILE-heat-loss.csv.")
     Optional<Path> csv;
 
     @Option(
@@ -52,10 +59,27 @@ final class AuditCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Audit audit = HouseRun.audit(options.house, options.units, terminal, workshop);
+        MutableList<Path> written = Lists.mutable.of(output);
         PdfReport.write(audit, output, options.units, paper);
+        if (json.isPresent()) {
+            AuditJson.write(audit, json.get());
+            written.add(json.get());
+        }
+        if (csv.isPresent()) {
+            Path beside = heatLossBeside(csv.get());
+            AuditCsv.write(audit, csv.get(), options.units);
+            AuditCsv.writeHeatLoss(audit, beside, options.units);
+            written.add(csv.get());
+            written.add(beside);
+        }
         new VerdictText(audit, options.units).brief().forEach(terminal.out()::println);
         terminal.out().println();
-        terminal.out().println("Written: " + output);
+        written.forEach(path -> terminal.out().println("Written: " + path));
         return HouseRun.exit(audit).code();
+    }
+
+    private static Path heatLossBeside(Path csv) {
+        String name = csv.getFileName().toString().replaceFirst("\\.[^.]*$", "");
+        return csv.resolveSibling(name + "-heat-loss.csv");
     }
 }

@@ -1,6 +1,7 @@
 package coldseam.cli;
 
 import coldseam.envelope.file.house.HouseFile;
+import coldseam.report.AuditJson;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -14,12 +15,18 @@ final class SchemaCommand implements Callable<Integer> {
 
     /** Files with a schema. */
     enum Of {
-        HOUSE
+        /** What people write. */
+        HOUSE,
+        /** What {@code audit --json} writes. */
+        AUDIT
     }
 
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "house", defaultValue = "house", description = "Which file: ${COMPLETION-CANDIDATES}.")
+    @Parameters(
+            paramLabel = "house|audit",
+            defaultValue = "house",
+            description = "house for house files, audit for what --json writes (default: ${DEFAULT-VALUE}).")
     Of of;
 
     SchemaCommand(Terminal terminal) {
@@ -28,7 +35,8 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        terminal.out().println(HouseFile.schema().stripTrailing());
+        String schema = of == Of.HOUSE ? HouseFile.schema() : AuditJson.schema();
+        terminal.out().println(schema.stripTrailing());
         return Exit.UNBROKEN.code();
     }
 }

@@ -189,17 +189,18 @@ final class DrawingReader {
 
     private Optional<Statement> statement(SourceNode node, MutableMap<String, Measured> frameNames) {
         ImmutableList<String> words = Lists.immutable.of("band", "block", "shape", "clear", "ground", "frame");
-        if (node instanceof SourceNode.Mapping mapping) {
-            ImmutableList<String> found = words.select(word -> mapping.entry(word).isPresent());
-            if (found.size() == 1) {
-                return statement(found.getOnly(), new Keys(mapping, faults), frameNames);
+        if (node instanceof SourceNode.Mapping mapping && mapping.entries().notEmpty()) {
+            // A later key may have the same word: the range along a seam is called "frame" where a frame meets a wall.
+            String first = mapping.entries().getFirst().key();
+            if (words.contains(first)) {
+                return statement(first, new Keys(mapping, faults), frameNames);
             }
         }
         faults.add(
                 node.place(),
                 "a drawing statement is needed",
                 node.shown(),
-                "a mapping with exactly one of the keys " + words.makeString(", "),
+                "a mapping that begins with one of the keys " + words.makeString(", "),
                 "write it so");
         return Optional.empty();
     }

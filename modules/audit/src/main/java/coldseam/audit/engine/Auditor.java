@@ -49,9 +49,9 @@ public final class Auditor {
      * @param progress hears how far it has come
      */
     public Audit audit(House house, Shell shell, String inputDigest, Progress progress) {
-        SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell);
-        ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
         Junctions junctions = junctions(house, shell, progress);
+        SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions));
+        ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
         HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), junctions.sheets()).compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats, units);
         ImmutableList<Finding> findings = Findings.of(new Facts(
@@ -80,6 +80,18 @@ public final class Auditor {
                 Inputs.of(house, shell, units),
                 Words.method(loss, units, surfaceHeats.notes().newWithAll(warnings(heats))),
                 Words.cautions());
+    }
+
+    private static boolean rimsComputed(Junctions junctions) {
+        return junctions
+                .rows()
+                .anySatisfy(row -> row.source().startsWith("computed")
+                        && row.sheet()
+                                .flatMap(id -> junctions
+                                        .sheets()
+                                        .detectOptional(sheet -> sheet.id().equals(id)))
+                                .flatMap(sheet -> sheet.result().setup().ground())
+                                .isPresent());
     }
 
     private Junctions junctions(House house, Shell shell, Progress progress) {

@@ -84,17 +84,22 @@ record Junctions(
         Edge edge = planned.edge();
         DimensionSystem system = house.site().dimensions();
         double length = length(edge, system);
-        double factor = factor(edge);
         if (planned.own().isPresent()) {
             Interval psi = Interval.of(planned.own().get().psi());
             return new JunctionRow(
-                    edge, sheet, psi, length, factor, planned.own().get().source(), false);
+                    edge,
+                    sheet,
+                    psi,
+                    length,
+                    factorOfOwnPsi(edge),
+                    planned.own().get().source(),
+                    false);
         }
         if (result.isPresent()) {
             String source = planned.chosen() ? "computed" : "computed; the worst option stands in for one not chosen";
-            return new JunctionRow(edge, sheet, result.get().psi(system), length, factor, source, !planned.chosen());
+            return new JunctionRow(edge, sheet, result.get().psi(system), length, 1, source, !planned.chosen());
         }
-        return new JunctionRow(edge, sheet, Interval.of(0), length, factor, whyNothing(planned), true);
+        return new JunctionRow(edge, sheet, Interval.of(0), length, 1, whyNothing(planned), true);
     }
 
     private static String whyNothing(PlannedEdge planned) {
@@ -111,8 +116,11 @@ record Junctions(
         return system == DimensionSystem.EXTERNAL ? edge.externalLength() : edge.internalLength();
     }
 
-    /** The temperature factor that weighs an edge: the colder neighbour's, since a section is computed to outdoors. */
-    private static double factor(Edge edge) {
+    /**
+     * The temperature factor that weighs an own psi: the colder neighbour's. A computed psi is of the whole difference
+     * between indoors and outdoors and holds the factors of its spaces already.
+     */
+    private static double factorOfOwnPsi(Edge edge) {
         double first = edge.first().exposure().factor();
         return edge.second()
                 .map(Surface::exposure)

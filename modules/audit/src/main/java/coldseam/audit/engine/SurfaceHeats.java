@@ -30,11 +30,17 @@ final class SurfaceHeats {
 
     private final House house;
     private final Shell shell;
+    private final boolean rimsComputed;
     private final MutableList<String> notes = Lists.mutable.empty();
 
-    SurfaceHeats(House house, Shell shell) {
+    /**
+     * @param rimsComputed whether the floor's edges are computed as sections with their ground: what insulates them is then in
+     *     their psi, and edge insulation may not count again
+     */
+    SurfaceHeats(House house, Shell shell, boolean rimsComputed) {
         this.house = house;
         this.shell = shell;
+        this.rimsComputed = rimsComputed;
     }
 
     /** One for each surface, in the shell's order. */
@@ -177,9 +183,15 @@ final class SurfaceHeats {
     }
 
     private ImmutableList<Body.EdgeInsulation> edgeInsulation() {
-        return house.body() instanceof Body.Storeys storeys
-                ? storeys.base().edge().map(Lists.immutable::of).orElse(Lists.immutable.empty())
-                : Lists.immutable.empty();
+        Optional<Body.EdgeInsulation> edge =
+                house.body() instanceof Body.Storeys storeys ? storeys.base().edge() : Optional.empty();
+        if (edge.isPresent() && rimsComputed) {
+            notes.add(
+                    "The edge insulation of the slab is not counted by ISO 13370, since the slab's edge is computed as a"
+                            + " section with its ground: choose a detail that shows it.");
+            return Lists.immutable.empty();
+        }
+        return edge.map(Lists.immutable::of).orElse(Lists.immutable.empty());
     }
 
     private Body.CrawlSpace crawlSpace() {
