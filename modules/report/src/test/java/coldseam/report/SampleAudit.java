@@ -1,5 +1,8 @@
 package coldseam.report;
 
+import coldseam.assemblies.HeatFlow;
+import coldseam.assemblies.OuterSurface;
+import coldseam.assemblies.Transmittance;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
@@ -147,9 +150,9 @@ final class SampleAudit {
                         "The insulation is open in one place and nobody has said how it passes in another."),
                 sides(),
                 Lists.immutable.of(
-                        new AssemblyRow(WALL, 0.2, 170),
-                        new AssemblyRow(ROOF, 0.145, 80),
-                        new AssemblyRow(SLAB, 0.24, 80)),
+                        row(WALL, HeatFlow.HORIZONTAL, OuterSurface.OUTDOORS, 170),
+                        row(ROOF, HeatFlow.UPWARDS, OuterSurface.OUTDOORS, 80),
+                        row(SLAB, HeatFlow.DOWNWARDS, OuterSurface.GROUND, 80)),
                 sheets,
                 rows,
                 heatLoss(rows),
@@ -183,6 +186,11 @@ final class SampleAudit {
                         "Linear transmittances by two-dimensional conduction, bounded from both sides; the interval is the discretisation's alone."),
                 Lists.immutable.of(
                         "The audit does not look at structure, fire or sound. Ask those who answer for them before anything is cut or hung."));
+    }
+
+    private static AssemblyRow row(Assembly assembly, HeatFlow direction, OuterSurface outer, double area) {
+        return new AssemblyRow(
+                assembly, Transmittance.of(assembly, direction, outer).corrected(), area);
     }
 
     private static House house(String name) {

@@ -10,6 +10,7 @@ import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Ink;
 import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Spot;
+import coldseam.report.house.FindingMark;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
@@ -171,7 +172,7 @@ public final class Cover {
     static Table.Cell badge(Finding finding) {
         return Table.Cell.drawn(
                 16,
-                (canvas, box) -> Badge.draw(
+                (canvas, box) -> FindingMark.draw(
                         canvas, new Spot(box.x0() + 8, box.y1() - 8), finding.severity(), finding.number(), 6.4));
     }
 

@@ -75,6 +75,7 @@ public final class JunctionSheets {
         flow.add(Blocks.beside(
                 18, Lists.immutable.of(0.5, 0.5), Blocks.stack(left(page, sheet), 2), Blocks.stack(right(sheet), 2)));
         edges(page, sheet);
+        sheet.best().ifPresent(best -> new BestOption(page, sheet, best).write());
     }
 
     private static Block tables(Page page, JunctionSheet sheet, SectionDrawing drawing) {
@@ -88,8 +89,8 @@ public final class JunctionSheets {
     private static Table keys(Page page, JunctionSheet sheet, SectionDrawing drawing) {
         Print print = page.print();
         Table table = Table.of(
-                Table.Column.fixed("", 20),
-                Table.Column.fixed("", 34),
+                Table.Column.fixed("", 19),
+                Table.Column.fixed("", 31),
                 Table.Column.share("material", 1),
                 Table.Column.number(
                         "λ, " + print.units().label(Dimension.CONDUCTIVITY), print.units() == UnitSystem.SI ? 58 : 84),
@@ -176,16 +177,14 @@ public final class JunctionSheets {
                         + ".",
                 Style.BODY));
         sheet.best().ifPresent(best -> {
-            var psi = page.audit().heatLoss().system();
-            var saved = sheet.result().psi(psi).plus(best.psi(psi).times(-1)).times(sheet.length());
+            var system = page.audit().heatLoss().system();
             out.add(Blocks.text(
-                    Rich.of("The best option of the catalogue here is “"
-                                    + best.detail().name() + "”: ψ "
-                                    + print.of(best.psi(psi), Dimension.LINEAR_TRANSMITTANCE) + ", f")
-                            .plus(Rich.marked("_{Rsi}"))
-                            .plus(" " + Print.factor(best.temperatureFactor()) + ". It would save "
-                                    + print.of(saved, Dimension.HEAT_LOSS_COEFFICIENT) + " over "
-                                    + print.of(sheet.length(), Dimension.LENGTH) + "."),
+                    "The best option of the catalogue for these layers is “"
+                            + best.detail().name() + "”: it would save "
+                            + print.of(BestOption.saved(page, sheet, best), Dimension.HEAT_LOSS_COEFFICIENT) + " over "
+                            + print.of(sheet.length(), Dimension.LENGTH) + ", with ψ "
+                            + print.of(best.psi(system), Dimension.LINEAR_TRANSMITTANCE)
+                            + ". It is drawn at the end of this sheet.",
                     Style.BODY));
         });
         return Blocks.stack(out.toImmutable(), 4);
@@ -250,7 +249,7 @@ public final class JunctionSheets {
         return out.toImmutable();
     }
 
-    private static void list(MutableList<Block> out, String title, ImmutableList<String> items, boolean numbered) {
+    static void list(MutableList<Block> out, String title, ImmutableList<String> items, boolean numbered) {
         if (items.isEmpty()) {
             return;
         }

@@ -1,4 +1,4 @@
-package coldseam.report.pages;
+package coldseam.report.house;
 
 import coldseam.audit.Finding;
 import coldseam.report.drawing.Align;
@@ -13,11 +13,12 @@ import coldseam.report.drawing.Type;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** A finding's number; its shape tells how grave it is, also in black and white. */
-final class Badge {
+public final class FindingMark {
 
-    private Badge() {}
+    private FindingMark() {}
 
-    static Ink ink(Finding.Severity severity) {
+    /** The colour of a severity. */
+    public static Ink ink(Finding.Severity severity) {
         return switch (severity) {
             case GAP -> Palette.EMBER;
             case UNKNOWN -> Palette.DEEP;
@@ -25,7 +26,8 @@ final class Badge {
         };
     }
 
-    static String word(Finding.Severity severity) {
+    /** The word for a severity. */
+    public static String word(Finding.Severity severity) {
         return switch (severity) {
             case GAP -> "gap";
             case UNKNOWN -> "unknown";
@@ -34,7 +36,7 @@ final class Badge {
     }
 
     /** Gap: full disc. Unknown: full square. Weak spot: open diamond. */
-    static void draw(Canvas canvas, Spot at, Finding.Severity severity, int number, double radius) {
+    public static void draw(Canvas canvas, Spot at, Finding.Severity severity, int number, double radius) {
         Ink ink = ink(severity);
         canvas.disc(at, radius + 1.2, Palette.WHITE);
         Type type = Type.of(radius * 1.25).with(Face.SEMIBOLD).with(Palette.WHITE);
