@@ -90,6 +90,10 @@ final class Inputs {
                 say(limits.psi(), Dimension.LINEAR_TRANSMITTANCE),
                 "house file, or the default: the trade's rule for a bridge-free junction");
         row(
+                "Largest psi around windows and doors",
+                say(limits.openingPsi(), Dimension.LINEAR_TRANSMITTANCE),
+                "house file, or the default: common practice, no source");
+        row(
                 "Least temperature factor fRsi",
                 say(limits.temperatureFactor(), Dimension.RATIO),
                 "house file, or the default: 20 °C, 50 % and -5 °C by ISO 13788:2012 (from memory)");

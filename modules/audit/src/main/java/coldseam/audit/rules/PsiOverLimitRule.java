@@ -4,10 +4,13 @@ import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
 import coldseam.conduction.Interval;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Limits;
 import coldseam.envelope.quantity.Dimension;
 import java.util.Locale;
+import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
  * A junction that loses more than a bridge-free one may.
@@ -18,6 +21,15 @@ import org.eclipse.collections.api.list.ImmutableList;
 final class PsiOverLimitRule implements Rule {
 
     private static final double STRAIGHT = 180;
+
+    private static final ImmutableSet<JunctionKind> OPENINGS = Sets.immutable.of(
+            JunctionKind.JAMB,
+            JunctionKind.HEAD,
+            JunctionKind.SILL,
+            JunctionKind.SHUTTER_BOX,
+            JunctionKind.ROOFLIGHT,
+            JunctionKind.SLAB_THRESHOLD,
+            JunctionKind.TERRACE_THRESHOLD);
 
     @Override
     public String id() {
@@ -48,7 +60,7 @@ final class PsiOverLimitRule implements Rule {
 
     private static double limit(Facts facts, JunctionSheet sheet) {
         Limits limits = facts.house().limits();
-        return limits.psi();
+        return OPENINGS.contains(sheet.result().setup().kind()) ? limits.openingPsi() : limits.psi();
     }
 
     /** What is held to the limit: the largest of the sheet's edges. */
