@@ -51,8 +51,7 @@ public final class HouseDrawing {
         for (Viewpoint eye : EYES) {
             Box size = size(eye);
             scale = Math.min(
-                    scale,
-                    Math.min((width - 2 * RIM) / size.width(), (box.height() - 2 * RIM - 12) / size.height()));
+                    scale, Math.min((width - 2 * RIM) / size.width(), (box.height() - 2 * RIM - 12) / size.height()));
         }
         for (int i = 0; i < EYES.size(); i++) {
             double x = box.x0() + i * (width + GAP);
@@ -121,12 +120,17 @@ public final class HouseDrawing {
 
     /** An opening's rim, from the edges around it. */
     private void opening(Canvas canvas, Placing placing, Opening opening) {
-        ImmutableList<Edge> rim = audit.shell().edges().select(e -> e.opening().filter(opening::equals).isPresent());
+        ImmutableList<Edge> rim = audit.shell()
+                .edges()
+                .select(e -> e.opening().filter(opening::equals).isPresent());
         ImmutableList<Edge> level = rim.select(e -> Math.abs(e.from().z() - e.to().z()) < 1e-6);
         if (level.size() == 2) {
             Edge low = level.minBy(e -> e.from().z());
             Edge high = level.maxBy(e -> e.from().z());
-            boolean same = Math.hypot(low.from().x() - high.from().x(), low.from().y() - high.from().y()) < 1e-3;
+            boolean same = Math.hypot(
+                            low.from().x() - high.from().x(),
+                            low.from().y() - high.from().y())
+                    < 1e-3;
             ImmutableList<Spot> pane = Lists.immutable
                     .of(low.from(), low.to(), same ? high.to() : high.from(), same ? high.from() : high.to())
                     .collect(placing::at);
@@ -144,13 +148,15 @@ public final class HouseDrawing {
                 .flatMap(name ->
                         audit.shell().edges().detectOptional(e -> e.name().equals(name)))
                 .filter(e -> scene.sees(middle(e)))
-                .ifPresent(e -> canvas.stroke(
-                        Lists.immutable.of(e.from(), e.to()).collect(placing::at), pen));
+                .ifPresent(
+                        e -> canvas.stroke(Lists.immutable.of(e.from(), e.to()).collect(placing::at), pen));
     }
 
     private static Point3 middle(Edge e) {
         return new Point3(
-                (e.from().x() + e.to().x()) / 2, (e.from().y() + e.to().y()) / 2, (e.from().z() + e.to().z()) / 2);
+                (e.from().x() + e.to().x()) / 2,
+                (e.from().y() + e.to().y()) / 2,
+                (e.from().z() + e.to().z()) / 2);
     }
 
     private void badges(Canvas canvas, Placing placing, Scene scene, Box box) {

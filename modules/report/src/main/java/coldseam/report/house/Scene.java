@@ -82,10 +82,14 @@ final class Scene {
     }
 
     private boolean overlap(Surface a, Surface b) {
-        return a.outline().collectDouble(eye::x).max() > b.outline().collectDouble(eye::x).min() + FLAT
-                && b.outline().collectDouble(eye::x).max() > a.outline().collectDouble(eye::x).min() + FLAT
-                && a.outline().collectDouble(eye::y).max() > b.outline().collectDouble(eye::y).min() + FLAT
-                && b.outline().collectDouble(eye::y).max() > a.outline().collectDouble(eye::y).min() + FLAT;
+        return a.outline().collectDouble(eye::x).max()
+                        > b.outline().collectDouble(eye::x).min() + FLAT
+                && b.outline().collectDouble(eye::x).max()
+                        > a.outline().collectDouble(eye::x).min() + FLAT
+                && a.outline().collectDouble(eye::y).max()
+                        > b.outline().collectDouble(eye::y).min() + FLAT
+                && b.outline().collectDouble(eye::y).max()
+                        > a.outline().collectDouble(eye::y).min() + FLAT;
     }
 
     /** Whether nothing lies between a point of the shell and the eye. */

@@ -42,26 +42,28 @@ public final class Assemblies {
     private static void write(Page page, AssemblyRow row) {
         Print print = page.print();
         Optional<Transmittance> build = build(page, row);
-        page.flow().heading(Print.capital(row.assembly().name())
-                + build.map(b -> ", heat flow " + b.direction().name().toLowerCase(Locale.ROOT))
-                        .orElse(""));
+        page.flow()
+                .heading(Print.capital(row.assembly().name())
+                        + build.map(b -> ", heat flow " + b.direction().name().toLowerCase(Locale.ROOT))
+                                .orElse(""));
         Table table = Table.of(
                 Table.Column.fixed("", 34),
                 Table.Column.share("layer", 1),
                 Table.Column.share("controls", 0.4),
                 Table.Column.number("thickness", 62),
                 Table.Column.number(
-                        "λ, " + print.units().label(Dimension.CONDUCTIVITY),
-                        print.units() == UnitSystem.SI ? 60 : 84),
+                        "λ, " + print.units().label(Dimension.CONDUCTIVITY), print.units() == UnitSystem.SI ? 60 : 84),
                 Table.Column.number("R, " + print.units().label(Dimension.RESISTANCE), 74));
         table = build.isPresent()
-                ? table.row(Table.Kind.PLAIN, surface("inner surface", build.get().interiorSurfaceResistance(), print))
+                ? table.row(
+                        Table.Kind.PLAIN, surface("inner surface", build.get().interiorSurfaceResistance(), print))
                 : table;
         for (int i = 0; i < row.assembly().layers().size(); i++) {
             table = table.with(layer(row.assembly().layers().get(i), i, build, print));
         }
         table = build.isPresent()
-                ? table.row(Table.Kind.PLAIN, surface("outer surface", build.get().exteriorSurfaceResistance(), print))
+                ? table.row(
+                        Table.Kind.PLAIN, surface("outer surface", build.get().exteriorSurfaceResistance(), print))
                 : table;
         table = table.row(
                 Table.Kind.SUBTOTAL,
@@ -70,7 +72,8 @@ public final class Assemblies {
                 Table.Cell.of(""),
                 Table.Cell.of(print.of(row.assembly().thickness(), Dimension.THICKNESS)),
                 Table.Cell.of(""),
-                Table.Cell.of(build.map(b -> print.number(b.total(), Dimension.RESISTANCE)).orElse("")));
+                Table.Cell.of(build.map(b -> print.number(b.total(), Dimension.RESISTANCE))
+                        .orElse("")));
         page.flow().add(table);
         page.flow().space(3);
         page.flow().add(Blocks.text(words(row, build, print), Style.SMALL));
@@ -91,9 +94,11 @@ public final class Assemblies {
         boolean solid = layer.role() != Role.AIR_LAYER && layer.role() != Role.MEMBRANE;
         String resistance = build.map(b -> b.layers().get(index))
                 .map(l -> l.counted() == 0 ? "not counted" : print.number(l.resistance(), Dimension.RESISTANCE))
-                .orElse(solid
-                        ? print.number(layer.thickness() / layer.material().conductivity(), Dimension.RESISTANCE)
-                        : "–");
+                .orElse(
+                        solid
+                                ? print.number(
+                                        layer.thickness() / layer.material().conductivity(), Dimension.RESISTANCE)
+                                : "–");
         return new Table.Row(
                 Table.Kind.PLAIN,
                 Lists.immutable.of(
@@ -101,7 +106,8 @@ public final class Assemblies {
                         Table.Cell.of(name(layer, print)),
                         Table.Cell.of(controls(layer)),
                         Table.Cell.of(print.of(layer.thickness(), Dimension.THICKNESS)),
-                        Table.Cell.of(solid ? print.number(layer.material().conductivity(), Dimension.CONDUCTIVITY) : "–"),
+                        Table.Cell.of(
+                                solid ? print.number(layer.material().conductivity(), Dimension.CONDUCTIVITY) : "–"),
                         Table.Cell.of(resistance)));
     }
 
@@ -112,8 +118,8 @@ public final class Assemblies {
                 .surfaces()
                 .select(s -> s.assembly().filter(row.assembly()::equals).isPresent())
                 .asLazy()
-                .collect(s -> Transmittance.of(
-                        row.assembly(), HeatFlow.through(s.normal()), OuterSurface.of(s.exposure())))
+                .collect(s ->
+                        Transmittance.of(row.assembly(), HeatFlow.through(s.normal()), OuterSurface.of(s.exposure())))
                 .detectOptional(t -> Math.abs(t.corrected() - row.transmittance()) < SAME);
     }
 

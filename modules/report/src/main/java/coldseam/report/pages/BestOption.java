@@ -20,7 +20,7 @@ import org.eclipse.collections.impl.factory.Lists;
 /** The best option of the catalogue for the same layers: what closes the gap. */
 final class BestOption {
 
-    private static final double LEAST = 250;
+    private static final double LEAST = 200;
     private static final double MOST = 340;
 
     private final Page page;
@@ -44,7 +44,8 @@ final class BestOption {
         Block words = words();
         double rest = words.height(flow.width()) + Legend.HEIGHT + 60;
         flow.need(LEAST + rest);
-        flow.heading("Best option of the catalogue for these layers: " + best.detail().name());
+        flow.heading("Best option of the catalogue for these layers: "
+                + best.detail().name());
         SectionPicture picture = SectionPicture.of(
                 best, Limits.of(page.audit().house().site()), page.print().units());
         double drawn = Math.max(LEAST, Math.min(MOST, flow.remaining() - rest + 40));
@@ -55,9 +56,10 @@ final class BestOption {
         }));
         flow.space(6);
         flow.add(Blocks.text(
-                Rich.of("Materials: ").plus(drawing.keys()
-                        .collect(key -> key.number() + " " + key.material())
-                        .makeString(" · ")),
+                Rich.of("Materials: ")
+                        .plus(drawing.keys()
+                                .collect(key -> key.number() + " " + key.material())
+                                .makeString(" · ")),
                 Style.SMALL));
         flow.space(4);
         flow.add(words);

@@ -137,6 +137,9 @@ public final class Blocks {
     /** A block that may be set as its parts, one after the other, where it does not fit a page as a whole. */
     interface Sequence {
         ImmutableList<Block> blocks();
+
+        /** Points between them. */
+        double gap();
     }
 
     private record Beside(double gap, ImmutableList<Double> shares, ImmutableList<Block> blocks)
@@ -171,6 +174,11 @@ public final class Blocks {
         @Override
         public ImmutableList<Block> blocks() {
             return Lists.immutable.of(inside);
+        }
+
+        @Override
+        public double gap() {
+            return 0;
         }
 
         @Override

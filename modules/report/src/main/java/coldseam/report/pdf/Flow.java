@@ -127,7 +127,7 @@ public final class Flow implements AutoCloseable {
         } else if (height > bodyHeight() && block instanceof Blocks.Sequence sequence) {
             for (Block part : sequence.blocks()) {
                 add(part);
-                space(4);
+                space(sequence.gap());
             }
         } else {
             need(height);
