@@ -126,7 +126,7 @@ final class SurfaceHeats {
         return shell.surfaces().select(each -> each.exposure().kind() == kind && each.use() != Body.Use.WALL);
     }
 
-    /** m, of the floors' edges beyond which there is outdoor air or open shell, not a heated or unheated neighbour. */
+    /** m, of the floors' edges beyond which no heated neighbour lies; an unheated space outside the fabric counts. */
     private double exposedPerimeter(Exposure.Kind kind) {
         double shared = rims(kind).sumOfDouble(Edge::externalLength);
         ImmutableList<String> names = floors(kind).collect(Surface::name);
@@ -147,9 +147,10 @@ final class SurfaceHeats {
     }
 
     private static boolean isRim(Surface floor, Surface wall, Exposure.Kind kind) {
-        boolean toOpen = wall.exposure().kind() == Exposure.Kind.OUTDOORS
-                || wall.exposure().kind() == Exposure.Kind.GROUND && wall.use() == Body.Use.WALL;
-        return floor.use() != Body.Use.WALL && floor.exposure().kind() == kind && wall.use() == Body.Use.WALL && toOpen;
+        return floor.use() != Body.Use.WALL
+                && floor.exposure().kind() == kind
+                && wall.use() == Body.Use.WALL
+                && wall.exposure().kind() != Exposure.Kind.PARTY;
     }
 
     /** m, mean of the walls that stand on the floors, by length. */

@@ -275,10 +275,13 @@ class ShellBuilderTest {
     void wallsBesideUnheatedSpacesMeetOthersAtTheNeighbour() {
         Exposure garage = new Exposure(Exposure.Kind.UNHEATED, "garage", 0.8);
         Shell shell = build(Houses.body(Houses.flat(), Houses.facing(BOX, 0, garage)));
-        assertEquals(2, count(shell, JunctionKind.UNHEATED_NEIGHBOUR));
-        assertTrue(shell.edges()
-                .select(e -> e.kind() == JunctionKind.UNHEATED_NEIGHBOUR)
-                .allSatisfy(e -> e.second().orElseThrow().exposure().equals(garage)));
+        assertEquals(4, count(shell, JunctionKind.OUTSIDE_CORNER), "a corner stays a corner beside a garage");
+        assertEquals(
+                2,
+                shell.edges()
+                        .select(e -> e.kind() == JunctionKind.OUTSIDE_CORNER)
+                        .count(e -> e.first().exposure().equals(garage)
+                                || e.second().orElseThrow().exposure().equals(garage)));
         assertEquals(36, shell.exposedPerimeter(), ROUND_OFF, "a wall to an unheated space outside the fabric counts");
     }
 
