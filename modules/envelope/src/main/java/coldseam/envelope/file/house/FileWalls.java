@@ -36,7 +36,10 @@ sealed interface FileWalls {
     @Noun("the walls")
     @Doc("One assembly for all walls.")
     record FileSameWalls(
-            @Doc("Its name.") @Refers("assembly") String assembly, Position place) implements FileWalls {
+            @Doc("Its name.") @Refers(value = "assembly", or = HouseFile.NONE)
+            String assembly,
+
+            Position place) implements FileWalls {
         @Override
         public void check(FileFootprint footprint, Faults faults) {}
 
@@ -130,7 +133,7 @@ sealed interface FileWalls {
     @Noun("a wall")
     @Doc("A wall: its assembly, and what it faces.")
     record FileWall(
-            @Doc("Name of its assembly; none leaves a hole.") @Refers("assembly")
+            @Doc("Name of its assembly; none leaves a hole.") @Refers(value = "assembly", or = HouseFile.NONE)
             String assembly,
 
             @Doc("What it faces: outdoors, ground, crawl space or a neighbour's name.")

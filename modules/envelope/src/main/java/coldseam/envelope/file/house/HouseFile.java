@@ -17,7 +17,6 @@ import coldseam.envelope.file.SourceNode;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -82,7 +81,6 @@ public final class HouseFile {
     private static Optional<LoadedHouse> bind(SourceNode node, Optional<KnownNames> details, Faults faults) {
         MutableMap<String, KnownNames> known = Maps.mutable.empty();
         known.put("material", KnownNames.of(MaterialLibrary.materials().collect(Material::name)));
-        known.put("assembly", KnownNames.of(Lists.immutable.with(NONE)));
         known.put("neighbour", KnownNames.of(BodyBuilder.ALWAYS_THERE.keysView()));
         details.ifPresent(each -> known.put("detail", each));
         Optional<FileHouse> file = Binder.bind(node, FileHouse.class, faults, known.toImmutable());
