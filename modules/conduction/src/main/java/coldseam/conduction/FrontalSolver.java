@@ -250,4 +250,7 @@ final class FrontalSolver {
             }
         }
     }
+
+    int size() { return rowStart[blocks - 1]; }
+    double flops() { double f = 0; for (int b = 0; b < blocks; b++) { int m = listStart[b + 1] - listStart[b]; for (int k = 0; k < gone[b]; k++) f += (double) (m - k) * (m - k); } return f; }
 }

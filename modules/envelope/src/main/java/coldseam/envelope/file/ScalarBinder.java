@@ -36,7 +36,7 @@ final class ScalarBinder {
         }
         if (raw == boolean.class || raw == Boolean.class) {
             if (scalar.kind() == SourceNode.Kind.BOOLEAN) {
-                return Optional.of(scalar.text().equalsIgnoreCase("true"));
+                return Optional.of(scalar.text().equals("true"));
             }
             faults.add(scalar.place(), what + " is needed", scalar.shown(), "true, false", "write one of them");
             return Optional.empty();

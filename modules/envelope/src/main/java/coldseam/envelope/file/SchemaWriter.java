@@ -17,8 +17,8 @@ import org.eclipse.collections.api.list.MutableList;
  */
 public final class SchemaWriter {
 
-    /** A quantity as text: something that starts like a number or an R- or U-value and goes on to a unit. */
-    private static final String QUANTITY = "^\\s*(?:[RU](?:SI)?[- ]?)?[-+−]?[0-9.½¼¾⅛⅜⅝⅞⅓⅔].*$";
+    /** A quantity as text: an R- or U-value, or a number and something after it. */
+    private static final String QUANTITY = "^\\s*(?:[RU](?:SI)?[- ]?[0-9.]+.*|[-+−]?[0-9.½¼¾⅛⅜⅝⅞⅓⅔].*[^0-9.\\s].*)$";
 
     private final Map<String, Object> definitions = new LinkedHashMap<>();
 
@@ -151,7 +151,10 @@ public final class SchemaWriter {
             schema.put("minItems", parts.size());
             return schema;
         }
-        boolean marked = type.isAnnotationPresent(Marked.class) || !type.isAnnotationPresent(Short.class);
+        if (type.isAnnotationPresent(Short.class) && Shape.isUnmarkedAlternative(type)) {
+            schema.putAll(described(parts.getFirst()));
+            return schema;
+        }
         Map<String, Object> mapping = new LinkedHashMap<>();
         Map<String, Object> properties = new LinkedHashMap<>();
         parts.forEach(part -> properties.put(part.key(), described(part)));
@@ -159,7 +162,7 @@ public final class SchemaWriter {
         mapping.put("properties", properties);
         mapping.put("required", parts.reject(Shape.Part::mayBeMissing).collect(Shape.Part::key));
         mapping.put("additionalProperties", false);
-        if (marked && !type.isAnnotationPresent(Short.class)) {
+        if (!type.isAnnotationPresent(Short.class)) {
             schema.putAll(mapping);
             return schema;
         }
@@ -174,8 +177,18 @@ public final class SchemaWriter {
         Map<String, Object> result = new LinkedHashMap<>();
         part.note(Doc.class).ifPresent(doc -> describe(result, doc));
         result.putAll(schema);
-        part.defaultText().filter(text -> !text.isEmpty()).ifPresent(text -> result.put("default", text));
+        part.defaultText()
+                .filter(text -> !text.isEmpty())
+                .ifPresent(text -> result.put("default", defaultValue(Shape.raw(part.type()), text)));
         return result;
+    }
+
+    private static Object defaultValue(Class<?> raw, String text) {
+        if (raw == boolean.class) {
+            return Boolean.valueOf(text);
+        }
+        boolean bare = text.matches("[-+]?[0-9.]+");
+        return (raw == double.class || raw == int.class) && bare ? Double.valueOf(text) : text;
     }
 
     private static void describe(Map<String, Object> schema, Doc doc) {

@@ -74,6 +74,12 @@ final class Shape {
         return Lists.immutable.with(sealed.getPermittedSubclasses());
     }
 
+    /** Whether this is an alternative of a sealed type that no key marks. */
+    static boolean isUnmarkedAlternative(Class<?> type) {
+        return !type.isAnnotationPresent(Marked.class)
+                && Arrays.stream(type.getInterfaces()).anyMatch(Class::isSealed);
+    }
+
     static boolean isWholeList(Class<?> type) {
         return type.isAnnotationPresent(Whole.class) && !isWholeMapping(type);
     }

@@ -278,7 +278,12 @@ public final class SourceDocument {
                         place,
                         PLAIN_NUMBER.matcher(text).matches() ? SourceNode.Kind.NUMBER : SourceNode.Kind.TEXT,
                         text);
-            case VALUE_TRUE, VALUE_FALSE -> new SourceNode.Scalar(place, SourceNode.Kind.BOOLEAN, text);
+            case VALUE_TRUE, VALUE_FALSE ->
+                // YAML 1.1 takes yes, no, on and off for truth values; here they are words.
+                new SourceNode.Scalar(
+                        place,
+                        text.equals("true") || text.equals("false") ? SourceNode.Kind.BOOLEAN : SourceNode.Kind.TEXT,
+                        text);
             case VALUE_NULL -> new SourceNode.Scalar(place, SourceNode.Kind.EMPTY, "");
             default ->
                 new SourceNode.Scalar(place, text.isBlank() ? SourceNode.Kind.EMPTY : SourceNode.Kind.TEXT, text);

@@ -184,6 +184,9 @@ public final class QuantityParser {
 
     /** What the words would be, were that asked. */
     private static Optional<String> kindOf(String text) {
+        if (resistancePerInch(text).isPresent()) {
+            return Optional.of(Dimension.CONDUCTIVITY.noun());
+        }
         if (R_VALUE.matcher(text).matches()) {
             return Optional.of(Dimension.RESISTANCE.noun());
         }

@@ -38,6 +38,7 @@ sealed interface FileBody {
         public void check(Faults faults) {
             new StoreyChecks(this, faults).check();
             roof.check(storeys.getLast().footprint(), faults);
+            roof.checkParapet(storeys.anySatisfy(each -> each.lowerRoof().isPresent()), faults);
         }
     }
 

@@ -9,6 +9,7 @@ import coldseam.envelope.file.Doc;
 import coldseam.envelope.file.Faults;
 import coldseam.envelope.file.Located;
 import coldseam.envelope.file.Noun;
+import coldseam.envelope.file.Position;
 import coldseam.envelope.file.Refers;
 import coldseam.envelope.file.Unit;
 import coldseam.envelope.quantity.Dimension;
@@ -41,7 +42,7 @@ record FileRoof(
         @Doc("The side on which a mono-pitch is lowest or along which the eaves of a gable run: south, or side 1.")
         Optional<Located<String>> lowSide,
 
-        @Doc("Height of a parapet above the outer face of a flat roof.")
+        @Doc("Height of the parapets around flat roofs, lower roofs included, above the roof's outer face.")
         @Default("0 mm")
         @Unit(Dimension.LENGTH)
         @Bounds(atLeast = "0 m", atMost = "3 m")
@@ -50,7 +51,9 @@ record FileRoof(
         @Doc("Temperature factor of a cold loft: 1 as cold as outdoors.")
         @Unit(Dimension.RATIO)
         @Bounds(above = "0", atMost = "1")
-        OptionalDouble loftFactor) {
+        OptionalDouble loftFactor,
+
+        Position place) {
 
     FileRoof {
         boolean flat = form == Body.Roof.Form.FLAT;
@@ -79,14 +82,6 @@ record FileRoof(
                     "",
                     "remove the key, or change the form");
         }
-        if (parapetHeight > 0 && !flat) {
-            throw new BadValueException(
-                    "parapetHeight",
-                    "only a flat roof has a parapet",
-                    UnitSystem.SI.format(parapetHeight, Dimension.LENGTH),
-                    "0 mm",
-                    "remove the key");
-        }
         if (loftFactor.isPresent() && insulatedAt == InsulatedAt.ROOF) {
             throw new BadValueException(
                     "loftFactor",
@@ -94,6 +89,18 @@ record FileRoof(
                     String.valueOf(loftFactor.getAsDouble()),
                     "",
                     "remove the key, or write insulated-at: ceiling");
+        }
+    }
+
+    /** Refuses a parapet where no roof is flat. */
+    void checkParapet(boolean hasLowerRoof, Faults faults) {
+        if (parapetHeight > 0 && form != Body.Roof.Form.FLAT && !hasLowerRoof) {
+            faults.add(
+                    place,
+                    "only a flat roof or a lower roof has a parapet",
+                    "parapet-height " + UnitSystem.SI.format(parapetHeight, Dimension.LENGTH),
+                    "",
+                    "remove parapet-height");
         }
     }
 

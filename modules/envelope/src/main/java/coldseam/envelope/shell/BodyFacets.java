@@ -1,0 +1,23 @@
+package coldseam.envelope.shell;
+
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * A body taken apart into facets, and what only the body knows.
+ *
+ * @param facets of the whole shell, those left out included
+ * @param storeys what lies between each storey and the next; empty for explicit bodies
+ * @param floorArea m², of all storeys between inner faces; NaN where only the facets can tell
+ */
+record BodyFacets(ImmutableList<Facet> facets, ImmutableList<Above> storeys, double floorArea) {
+
+    /**
+     * One storey, and the line where the next storey's walls take over.
+     *
+     * @param name of the storey
+     * @param floorThickness m, of the internal floor on which it stands
+     * @param takeOver m, how much higher the line lies on the inner faces than on the outer; zero where nothing says
+     *     otherwise
+     */
+    record Above(String name, double floorThickness, double takeOver) {}
+}

@@ -1,0 +1,137 @@
+package coldseam.envelope.shell;
+
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+
+/**
+ * Facets split at one another's corners, and every edge matched with its twin.
+ *
+ * <p>A corner of any facet that lies on another's side, to within a lattice unit, becomes a corner of that facet too. Then
+ * two facets share an edge exactly where one runs a → b and the other b → a, in whole numbers.
+ */
+final class FacetMesh {
+
+    /**
+     * A directed side of a facet after splitting.
+     *
+     * @param facet index
+     * @param from its start
+     * @param to its end
+     */
+    record Half(int facet, Vertex from, Vertex to) {}
+
+    /**
+     * An undirected edge.
+     *
+     * @param a its lesser end
+     * @param b its greater end
+     * @param forward facets that run a → b
+     * @param backward facets that run b → a
+     */
+    record Line(Vertex a, Vertex b, ImmutableList<Integer> forward, ImmutableList<Integer> backward) {
+
+        boolean shared() {
+            return forward.size() == 1 && backward.size() == 1;
+        }
+
+        ImmutableList<Integer> facets() {
+            return forward.newWithAll(backward).toSortedList().toImmutable();
+        }
+    }
+
+    private final ImmutableList<Facet> facets;
+    private final ImmutableList<Line> lines;
+    private final Map<Vertex, MutableList<Integer>> around = new TreeMap<>();
+    private final Map<Vertex, Map<Vertex, Line>> index = new TreeMap<>();
+
+    private FacetMesh(ImmutableList<Facet> facets) {
+        this.facets = facets;
+        Map<Vertex, Map<Vertex, MutableList<Integer>>> directed = new TreeMap<>();
+        for (int f = 0; f < facets.size(); f++) {
+            ImmutableList<Vertex> outline = facets.get(f).outline();
+            for (int i = 0; i < outline.size(); i++) {
+                Vertex a = outline.get(i);
+                Vertex b = outline.get((i + 1) % outline.size());
+                directed.computeIfAbsent(a, v -> new TreeMap<>())
+                        .computeIfAbsent(b, v -> Lists.mutable.empty())
+                        .add(f);
+                MutableList<Integer> here = around.computeIfAbsent(a, v -> Lists.mutable.empty());
+                if (!here.contains(f)) {
+                    here.add(f);
+                }
+            }
+        }
+        MutableList<Line> all = Lists.mutable.empty();
+        directed.forEach((from, ends) -> ends.forEach((to, list) -> {
+            boolean ordered = from.compareTo(to) < 0;
+            boolean alone = !directed.getOrDefault(to, Map.of()).containsKey(from);
+            if (ordered || alone) {
+                Vertex a = ordered ? from : to;
+                Vertex b = ordered ? to : from;
+                Line line = new Line(a, b, at(directed, a, b), at(directed, b, a));
+                all.add(line);
+                index.computeIfAbsent(a, v -> new TreeMap<>()).put(b, line);
+            }
+        }));
+        this.lines = all.toImmutable();
+    }
+
+    static FacetMesh of(ImmutableList<Facet> facets) {
+        TreeSet<Vertex> corners = new TreeSet<>();
+        facets.forEach(facet -> facet.outline().forEach(corners::add));
+        return new FacetMesh(facets.collect(facet -> facet.withOutline(split(facet.outline(), corners))));
+    }
+
+    /** The facets, split. */
+    ImmutableList<Facet> facets() {
+        return facets;
+    }
+
+    ImmutableList<Line> lines() {
+        return lines;
+    }
+
+    Line line(Vertex a, Vertex b) {
+        return a.compareTo(b) < 0 ? index.get(a).get(b) : index.get(b).get(a);
+    }
+
+    /** Indices of the facets that have this corner, in order. */
+    ImmutableList<Integer> around(Vertex corner) {
+        return around.get(corner).toImmutable();
+    }
+
+    private static ImmutableList<Integer> at(
+            Map<Vertex, Map<Vertex, MutableList<Integer>>> directed, Vertex from, Vertex to) {
+        MutableList<Integer> list = directed.getOrDefault(from, Map.of()).get(to);
+        return list == null ? Lists.immutable.empty() : list.toImmutable();
+    }
+
+    private static ImmutableList<Vertex> split(ImmutableList<Vertex> outline, TreeSet<Vertex> corners) {
+        MutableList<Vertex> result = Lists.mutable.empty();
+        for (int i = 0; i < outline.size(); i++) {
+            Vertex a = outline.get(i);
+            Vertex b = outline.get((i + 1) % outline.size());
+            Vertex along = b.minus(a);
+            double length = along.length();
+            MutableList<Vertex> between = Lists.mutable.empty();
+            for (Vertex corner : corners) {
+                Vertex off = corner.minus(a);
+                double t = off.dot(along) / (length * length);
+                if (t > 0 && t < 1 && !corner.equals(a) && !corner.equals(b)) {
+                    double distance = off.cross(along).length() / length;
+                    if (distance <= 1) {
+                        between.add(corner);
+                    }
+                }
+            }
+            between.sortThisByDouble(corner -> corner.minus(a).dot(along));
+            result.add(a);
+            result.addAll(between);
+        }
+        return result.toImmutable();
+    }
+}

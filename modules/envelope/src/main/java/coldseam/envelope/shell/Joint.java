@@ -1,0 +1,77 @@
+package coldseam.envelope.shell;
+
+import coldseam.envelope.JunctionKind;
+
+/**
+ * A junction between two facets before it is named.
+ *
+ * @param kind of junction
+ * @param first facet of the first band, index
+ * @param second facet of the second band, index
+ * @param from one end; from → to runs with the first facet's outline
+ * @param to the other end
+ * @param externalLength m
+ * @param internalLength m, along the edge; negative where a surface ends inside its neighbours' thickness
+ * @param angle degrees, measured indoors
+ * @param firstSetBack m
+ * @param secondSetBack m
+ */
+record Joint(
+        JunctionKind kind,
+        int first,
+        int second,
+        Vertex from,
+        Vertex to,
+        double externalLength,
+        double internalLength,
+        double angle,
+        double firstSetBack,
+        double secondSetBack) {
+
+    boolean continues(Joint next) {
+        Vertex one = to.minus(from);
+        Vertex two = next.to.minus(next.from);
+        double off = one.cross(two).length() / Math.max(one.length(), two.length());
+        return kind == next.kind
+                && first == next.first
+                && second == next.second
+                && to.equals(next.from)
+                && off <= 2
+                && one.dot(two) > 0;
+    }
+
+    Joint joined(Joint next) {
+        return new Joint(
+                kind,
+                first,
+                second,
+                from,
+                next.to,
+                externalLength + next.externalLength,
+                internalLength + next.internalLength,
+                angle,
+                firstSetBack,
+                secondSetBack);
+    }
+
+    /** The same with another second facet. */
+    Joint across(int other) {
+        return new Joint(
+                kind, first, other, from, to, externalLength, internalLength, angle, firstSetBack, secondSetBack);
+    }
+
+    /** The same without lengths that an opening takes out. */
+    Joint shortened(double length) {
+        return new Joint(
+                kind,
+                first,
+                second,
+                from,
+                to,
+                externalLength - length,
+                internalLength - length,
+                angle,
+                firstSetBack,
+                secondSetBack);
+    }
+}

@@ -1,0 +1,203 @@
+package coldseam.envelope.shell;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Point3;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+
+/**
+ * All junctions between facets.
+ *
+ * <p>A step between two outer planes is a strip with two long edges, but one junction: a change of wall thickness from the
+ * wall on its one side to the wall on its other. What is shorter than a step may be wide
+ * ({@link PlanCuts#STRIP}), such as the step's ends, belongs to the corner it lies in and is no junction.
+ */
+final class Joints {
+
+    private final FacetMesh mesh;
+    private final InnerPlanes planes;
+    private final ImmutableList<ImmutableList<InnerPlanes.Corner>> inner;
+
+    Joints(FacetMesh mesh, InnerPlanes planes, ImmutableList<ImmutableList<InnerPlanes.Corner>> inner) {
+        this.mesh = mesh;
+        this.planes = planes;
+        this.inner = inner;
+    }
+
+    ImmutableList<Joint> all() {
+        JunctionRules rules = new JunctionRules(mesh, planes);
+        MutableList<Joint> pieces = Lists.mutable.empty();
+        MutableList<Joint> atSteps = Lists.mutable.empty();
+        for (FacetMesh.Line line : mesh.lines()) {
+            if (!line.shared()) {
+                continue;
+            }
+            int one = line.forward().get(0);
+            int other = line.backward().get(0);
+            Facet a = mesh.facets().get(one);
+            Facet b = mesh.facets().get(other);
+            if (a.missing() || b.missing()) {
+                continue;
+            }
+            if (a.step() != b.step()) {
+                boolean turn = a.step();
+                Facet wall = turn ? b : a;
+                if (wall.use() == Body.Use.WALL) {
+                    atSteps.add(
+                            turn
+                                    ? joint(JunctionKind.WALL_THICKNESS_CHANGE, other, one, line.b(), line.a())
+                                    : joint(JunctionKind.WALL_THICKNESS_CHANGE, one, other, line.a(), line.b()));
+                }
+            } else if (!a.step()) {
+                Optional<JunctionRules.Found> found = rules.find(one, other, line.a(), line.b());
+                found.ifPresent(f -> pieces.add(
+                        f.first() == one
+                                ? joint(f.kind(), one, other, line.a(), line.b())
+                                : joint(f.kind(), other, one, line.b(), line.a())));
+            }
+        }
+        MutableList<Joint> joints = merge(pieces);
+        joints.addAllIterable(overSteps(merge(atSteps.collect(this::ofWholeStep))));
+        return joints.sortThisBy(joint -> joint.kind().ordinal()).toImmutable();
+    }
+
+    /** The same joint, its step named by the first of all step facets that run on from one another in one plane. */
+    private Joint ofWholeStep(Joint joint) {
+        MutableList<Integer> step = Lists.mutable.of(joint.second());
+        for (int i = 0; i < step.size(); i++) {
+            for (FacetMesh.Line line : mesh.lines()) {
+                if (line.shared() && line.facets().contains(step.get(i))) {
+                    int here = step.get(i);
+                    line.facets()
+                            .select(f -> mesh.facets().get(f).step() && !step.contains(f) && planes.alike(f, here))
+                            .forEach(step::add);
+                }
+            }
+        }
+        return joint.across(step.min());
+    }
+
+    private Joint joint(JunctionKind kind, int first, int second, Vertex from, Vertex to) {
+        ImmutableList<Vertex> outline = mesh.facets().get(first).outline();
+        int i = outline.indexOf(from);
+        while (!outline.get((i + 1) % outline.size()).equals(to)) {
+            i = (i + 1) % outline.size();
+        }
+        Point3 a = inner.get(first).get(i).leaving();
+        Point3 b = inner.get(first).get((i + 1) % outline.size()).arriving();
+        Point3 along = Vectors.unit(to.minus(from).point());
+        return new Joint(
+                kind,
+                first,
+                second,
+                from,
+                to,
+                Vertex.metres(1) * to.minus(from).length(),
+                Vectors.dot(Vectors.minus(b, a), along),
+                planes.angle(first, second, from, to),
+                planes.setBack(first, from, to),
+                planes.setBack(second, to, from));
+    }
+
+    private static MutableList<Joint> merge(MutableList<Joint> pieces) {
+        MutableList<Joint> waiting = pieces.toList();
+        MutableList<Joint> merged = Lists.mutable.empty();
+        while (waiting.notEmpty()) {
+            Joint joint = waiting.remove(0);
+            boolean grown = true;
+            while (grown) {
+                Joint sofar = joint;
+                Joint after = waiting.detect(sofar::continues);
+                Joint before = waiting.detect(piece -> piece.continues(sofar));
+                if (after != null) {
+                    waiting.remove(after);
+                    joint = sofar.joined(after);
+                } else if (before != null) {
+                    waiting.remove(before);
+                    joint = before.joined(sofar);
+                }
+                grown = after != null || before != null;
+            }
+            merged.add(joint);
+        }
+        return merged;
+    }
+
+    /** Pairs the edges on both sides of each step: the lower or earlier wall first. */
+    private MutableList<Joint> overSteps(MutableList<Joint> edges) {
+        MutableList<Joint> joints = Lists.mutable.empty();
+        for (Joint edge : edges) {
+            MutableList<Joint> across = edges.select(other -> other.second() == edge.second()
+                    && other.first() != edge.first()
+                    && planes.alike(edge.first(), other.first())
+                    && opposite(edge, other));
+            if (edge.externalLength() < PlanCuts.STRIP) {
+                continue;
+            }
+            if (across.isEmpty()) {
+                joints.add(edge);
+                continue;
+            }
+            if (!before(edge, across.getFirst())) {
+                continue;
+            }
+            across.sortThisByDouble(other -> place(edge, other.to()));
+            for (int i = 0; i < across.size(); i++) {
+                Joint other = across.get(i);
+                double start = i == 0 ? 0 : place(edge, other.to());
+                double end = i + 1 == across.size()
+                        ? edge.externalLength()
+                        : place(edge, across.get(i + 1).to());
+                joints.add(part(edge, other, start, end));
+            }
+        }
+        return joints;
+    }
+
+    private boolean before(Joint edge, Joint other) {
+        int level = mesh.facets().get(edge.first()).traits().level();
+        int otherLevel = mesh.facets().get(other.first()).traits().level();
+        return level != otherLevel ? level < otherLevel : edge.first() < other.first();
+    }
+
+    /** m along an edge to the foot of a point. */
+    private static double place(Joint edge, Vertex point) {
+        Vertex along = edge.to().minus(edge.from());
+        return Vertex.metres(1) * point.minus(edge.from()).dot(along) / along.length();
+    }
+
+    private static boolean opposite(Joint edge, Joint other) {
+        Vertex one = edge.to().minus(edge.from());
+        Vertex two = other.to().minus(other.from());
+        boolean parallel = one.cross(two).length() <= 0.02 * one.length() * two.length() && one.dot(two) < 0;
+        if (!parallel) {
+            return false;
+        }
+        double off =
+                Vertex.metres(1) * other.from().minus(edge.from()).cross(one).length() / one.length();
+        double overlap =
+                Math.min(place(edge, other.from()), edge.externalLength()) - Math.max(place(edge, other.to()), 0);
+        return off < PlanCuts.STRIP + 1e-6 && overlap > 0;
+    }
+
+    private static Joint part(Joint edge, Joint other, double start, double end) {
+        Point3 along = Vectors.unit(edge.to().minus(edge.from()).point());
+        Vertex from = Vertex.of(Vectors.plus(edge.from().point(), Vectors.times(along, start)));
+        Vertex to = Vertex.of(Vectors.plus(edge.from().point(), Vectors.times(along, end)));
+        double share = (end - start) / edge.externalLength();
+        return new Joint(
+                JunctionKind.WALL_THICKNESS_CHANGE,
+                edge.first(),
+                other.first(),
+                from,
+                to,
+                end - start,
+                share * edge.internalLength(),
+                180,
+                edge.firstSetBack(),
+                other.firstSetBack());
+    }
+}

@@ -1,0 +1,344 @@
+package coldseam.envelope.shell;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.House;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Opening;
+import coldseam.envelope.Point3;
+import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * Windows and doors in their surfaces: checked, placed, and their four sides made junctions.
+ *
+ * <p>A door whose sill is within {@link #STEP_OVER} of its storey's floor, or a window that reaches down to it, stands on a
+ * threshold where its wall meets a floor on the ground or a terrace there; the threshold takes its width out of that
+ * junction's length. An opening in a roof, ceiling or terrace has four sides of one kind (rooflight). An opening in a surface that
+ * is left out is left out with it.
+ */
+final class Openings {
+
+    /** m, how high a door's sill may stand over the floor or deck at a threshold; our own rule. */
+    static final double STEP_OVER = 0.30;
+
+    /** m, the same for a window that reaches to the floor. */
+    private static final double TO_THE_FLOOR = 0.02;
+
+    /** m, by which an opening may overlap an edge without a fault: the lattice's rounding. */
+    private static final double ROUNDING = 2e-4;
+
+    private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
+    /** A surface's own axes: u to the right and v upwards, seen from outdoors. */
+    private record Axes(Point3 origin, Point3 u, Point3 v) {
+
+        static Axes of(Point3 normal, Point3 origin) {
+            boolean flat = Math.hypot(normal.x(), normal.y()) < 0.01;
+            Point3 u = flat ? new Point3(1, 0, 0) : Vectors.unit(Vectors.cross(Vectors.UP, normal));
+            return new Axes(origin, u, Vectors.cross(normal, u));
+        }
+
+        Coordinate flat(Point3 point) {
+            Point3 off = Vectors.minus(point, origin);
+            return new Coordinate(Vectors.dot(off, u), Vectors.dot(off, v));
+        }
+
+        Point3 space(double a, double b) {
+            return Vectors.plus(origin, Vectors.plus(Vectors.times(u, a), Vectors.times(v, b)));
+        }
+
+        Polygon polygon(ImmutableList<Point3> outline) {
+            MutableList<Coordinate> ring = outline.collect(this::flat).toList();
+            ring.add(ring.getFirst().copy());
+            return GEOMETRY.createPolygon(ring.toArray(new Coordinate[0]));
+        }
+    }
+
+    /** An opening at its place: left, bottom, right and top along its surface's axes. */
+    private record Placed(Opening opening, int facet, Axes axes, double a, double b, double c, double d) {
+
+        Polygon rectangle(double shrink) {
+            return GEOMETRY.createPolygon(new Coordinate[] {
+                new Coordinate(a + shrink, b + shrink),
+                new Coordinate(c - shrink, b + shrink),
+                new Coordinate(c - shrink, d - shrink),
+                new Coordinate(a + shrink, d - shrink),
+                new Coordinate(a + shrink, b + shrink)
+            });
+        }
+    }
+
+    private final House house;
+    private final FacetMesh mesh;
+    private final ImmutableList<Optional<Surface>> bare;
+    private final ImmutableList<ImmutableList<Point3>> inner;
+    private final MutableList<Joint> joints;
+    private final ImmutableList<BodyFacets.Above> storeys;
+    private final MutableList<String> faults;
+    private final MutableList<Placed> placed = Lists.mutable.empty();
+    private ImmutableList<Optional<Surface>> pierced = Lists.immutable.empty();
+
+    Openings(
+            House house,
+            FacetMesh mesh,
+            ImmutableList<Optional<Surface>> bare,
+            ImmutableList<ImmutableList<Point3>> inner,
+            ImmutableList<Joint> joints,
+            ImmutableList<BodyFacets.Above> storeys,
+            MutableList<String> faults) {
+        this.house = house;
+        this.mesh = mesh;
+        this.bare = bare;
+        this.inner = inner;
+        this.joints = joints.toList();
+        this.storeys = storeys;
+        this.faults = faults;
+    }
+
+    /** Places every opening; those that do not fit become faults. */
+    void place() {
+        for (Opening opening : house.openings()) {
+            place(opening);
+        }
+        for (int i = 0; i < placed.size(); i++) {
+            for (int j = i + 1; j < placed.size(); j++) {
+                Placed one = placed.get(i);
+                Placed other = placed.get(j);
+                if (one.facet() == other.facet()
+                        && one.rectangle(ROUNDING / 2).intersects(other.rectangle(ROUNDING / 2))) {
+                    faults.add("Openings \"" + one.opening().name() + "\" and \""
+                            + other.opening().name() + "\" overlap in \""
+                            + mesh.facets().get(one.facet()).name()
+                            + "\". Give their places from the left end of the surface, seen from outdoors.");
+                }
+            }
+        }
+        pierced = bare.collectWithIndex((surface, f) -> surface.map(s -> pierced(s, f)));
+    }
+
+    /** All surfaces, with their openings' area. */
+    ImmutableList<Surface> surfaces() {
+        return pierced.select(Optional::isPresent).collect(Optional::get);
+    }
+
+    /** The edges between surfaces, then those around the openings. */
+    ImmutableList<Edge> edges() {
+        MutableList<Edge> around = Lists.mutable.empty();
+        placed.forEach(p -> around.addAllIterable(around(p)));
+        MutableList<Edge> edges = Lists.mutable.empty();
+        joints.select(joint -> joint.externalLength() > ROUNDING)
+                .forEach(joint -> edges.add(ShellAssembler.edge(joint, pierced, mesh, storeys)));
+        edges.addAllIterable(around);
+        return edges.toImmutable();
+    }
+
+    private Surface pierced(Surface s, int facet) {
+        double area = placed.select(p -> p.facet() == facet)
+                .sumOfDouble(p -> p.opening().width() * p.opening().height());
+        return new Surface(
+                s.name(),
+                s.side(),
+                s.use(),
+                s.assembly(),
+                s.exposure(),
+                s.outline(),
+                s.innerOutline(),
+                s.normal(),
+                s.externalArea(),
+                s.internalArea(),
+                area,
+                s.storey());
+    }
+
+    private void place(Opening opening) {
+        ImmutableList<Integer> candidates = Lists.immutable.fromStream(
+                java.util.stream.IntStream.range(0, mesh.facets().size())
+                        .boxed()
+                        .filter(f -> names(opening, f)));
+        if (candidates.isEmpty()) {
+            faults.add("Opening \"" + opening.name() + "\": the surface \"" + opening.surface()
+                    + "\" is not part of the shell. Name one of: "
+                    + mesh.facets().reject(Facet::step).collect(Facet::name).makeString(", ") + ".");
+            return;
+        }
+        if (!(opening.width() > 0 && opening.height() > 0)) {
+            faults.add(String.format(
+                    Locale.ROOT,
+                    "Opening \"%s\": it is %.3f m wide and %.3f m high; both must be more than 0 m.",
+                    opening.name(),
+                    opening.width(),
+                    opening.height()));
+            return;
+        }
+        MutableList<String> misfits = Lists.mutable.empty();
+        for (int f : candidates) {
+            if (bare.get(f).isEmpty()) {
+                return;
+            }
+            Placed there = placed(opening, f);
+            Optional<String> misfit = misfit(there);
+            if (misfit.isEmpty()) {
+                placed.add(there);
+                return;
+            }
+            misfits.add(misfit.get());
+        }
+        faults.add(misfits.getLast());
+    }
+
+    private boolean names(Opening opening, int facet) {
+        String name = mesh.facets().get(facet).name();
+        String rest = name.startsWith(opening.surface())
+                ? name.substring(opening.surface().length())
+                : "-";
+        return rest.matches("(, below ground)?( \\(\\d+\\))?")
+                && !mesh.facets().get(facet).step();
+    }
+
+    private Placed placed(Opening opening, int f) {
+        Facet facet = mesh.facets().get(f);
+        Axes axes = Axes.of(facet.normal(), facet.outline().get(0).point());
+        ImmutableList<Coordinate> outline = facet.outline().collect(v -> axes.flat(v.point()));
+        double least = outline.collectDouble(c -> c.x).min();
+        double most = outline.collectDouble(c -> c.x).max();
+        double a = opening.left().isPresent()
+                ? least + opening.left().getAsDouble()
+                : (least + most - opening.width()) / 2;
+        double b = axes.v().z() > 0.01
+                ? (floor(f) + opening.sill() - axes.origin().z()) / axes.v().z()
+                : outline.collectDouble(c -> c.y).min() + opening.sill();
+        return new Placed(opening, f, axes, a, b, a + opening.width(), b + opening.height());
+    }
+
+    private double floor(int f) {
+        double floor = mesh.facets().get(f).traits().floor();
+        return Double.isNaN(floor) ? inner.get(f).collectDouble(Point3::z).min() : floor;
+    }
+
+    private Optional<String> misfit(Placed p) {
+        Facet facet = mesh.facets().get(p.facet());
+        Polygon outside = p.axes().polygon(facet.outline().collect(Vertex::point));
+        Polygon inside = p.axes().polygon(inner.get(p.facet()));
+        Polygon rectangle = p.rectangle(ROUNDING);
+        if (outside.covers(rectangle) && (!inside.isValid() || inside.covers(rectangle))) {
+            return Optional.empty();
+        }
+        var out = outside.getEnvelopeInternal();
+        var in = inside.getEnvelopeInternal();
+        boolean upright = p.axes().v().z() > 0.99;
+        double zero = upright ? floor(p.facet()) - p.axes().origin().z() : out.getMinY();
+        return Optional.of(String.format(
+                Locale.ROOT,
+                "Opening \"%s\" does not fit in \"%s\": it would reach from %.3f m to %.3f m from the left end and from"
+                        + " %.3f m to %.3f m over %s; the surface leaves room from %.3f m to %.3f m and from %.3f m to %.3f m"
+                        + " at most. Make it smaller, or move it.",
+                p.opening().name(),
+                facet.name(),
+                p.a() - out.getMinX(),
+                p.c() - out.getMinX(),
+                p.b() - zero,
+                p.d() - zero,
+                upright ? "the floor" : "the surface's lower end",
+                Math.max(out.getMinX(), in.getMinX()) - out.getMinX(),
+                Math.min(out.getMaxX(), in.getMaxX()) - out.getMinX(),
+                Math.max(out.getMinY(), in.getMinY()) - zero,
+                Math.min(out.getMaxY(), in.getMaxY()) - zero));
+    }
+
+    private ImmutableList<Edge> around(Placed p) {
+        Point3 bottomLeft = p.axes().space(p.a(), p.b());
+        Point3 bottomRight = p.axes().space(p.c(), p.b());
+        Point3 topRight = p.axes().space(p.c(), p.d());
+        Point3 topLeft = p.axes().space(p.a(), p.d());
+        boolean roof = mesh.facets().get(p.facet()).use() != Body.Use.WALL;
+        JunctionKind head = roof ? JunctionKind.ROOFLIGHT : JunctionKind.HEAD;
+        JunctionKind jamb = roof ? JunctionKind.ROOFLIGHT : JunctionKind.JAMB;
+        JunctionKind sill = roof ? JunctionKind.ROOFLIGHT : JunctionKind.SILL;
+        MutableList<Edge> edges = Lists.mutable.empty();
+        edges.add(side(p, head, "head", topRight, topLeft));
+        edges.add(side(p, jamb, "left jamb", topLeft, bottomLeft));
+        edges.add(side(p, jamb, "right jamb", bottomRight, topRight));
+        Optional<Joint> under = roof ? Optional.empty() : threshold(p, bottomLeft, bottomRight);
+        edges.add(
+                under.isPresent()
+                        ? onThreshold(p, under.get(), bottomLeft, bottomRight)
+                        : side(p, sill, "sill", bottomLeft, bottomRight));
+        return edges.toImmutable();
+    }
+
+    private Edge side(Placed p, JunctionKind kind, String part, Point3 from, Point3 to) {
+        Surface wall = pierced.get(p.facet()).orElseThrow();
+        double length = Vectors.length(Vectors.minus(to, from));
+        return new Edge(
+                part + ": " + p.opening().name(),
+                kind,
+                wall,
+                Optional.empty(),
+                Optional.of(p.opening()),
+                from,
+                to,
+                length,
+                length,
+                180,
+                0,
+                0,
+                "",
+                0,
+                Places.of(p.opening(), wall, part, length));
+    }
+
+    /** The junction at the foot of the wall that a threshold takes its width out of. */
+    private Optional<Joint> threshold(Placed p, Point3 from, Point3 to) {
+        double allowed = p.opening().kind() == Opening.Kind.DOOR ? STEP_OVER : TO_THE_FLOOR;
+        boolean low = p.opening().sill() <= allowed;
+        return joints.detectOptional(joint -> {
+            boolean slab = joint.kind() == JunctionKind.SLAB_EDGE && low;
+            boolean deck = joint.kind() == JunctionKind.WALL_TO_TERRACE
+                    && (low || from.z() - joint.from().point().z() <= allowed);
+            if (joint.second() != p.facet() || !(slab || deck)) {
+                return false;
+            }
+            double start = p.axes().flat(joint.to().point()).x;
+            double end = p.axes().flat(joint.from().point()).x;
+            double middle = (p.a() + p.c()) / 2;
+            return Math.min(start, end) <= middle && middle <= Math.max(start, end);
+        });
+    }
+
+    private Edge onThreshold(Placed p, Joint joint, Point3 from, Point3 to) {
+        double start = p.axes().flat(joint.to().point()).x;
+        double end = p.axes().flat(joint.from().point()).x;
+        double width = Math.min(p.c(), Math.max(start, end)) - Math.max(p.a(), Math.min(start, end));
+        int index = joints.detectIndex(j -> j.kind() == joint.kind()
+                && j.first() == joint.first()
+                && j.second() == joint.second()
+                && j.from().equals(joint.from()));
+        joints.set(index, joints.get(index).shortened(width));
+        boolean slab = joint.kind() == JunctionKind.SLAB_EDGE;
+        Surface floor = pierced.get(joint.first()).orElseThrow();
+        Surface wall = pierced.get(joint.second()).orElseThrow();
+        JunctionKind kind = slab ? JunctionKind.SLAB_THRESHOLD : JunctionKind.TERRACE_THRESHOLD;
+        return new Edge(
+                "threshold: " + p.opening().name(),
+                kind,
+                floor,
+                Optional.of(wall),
+                Optional.of(p.opening()),
+                from,
+                to,
+                width,
+                width,
+                joint.angle(),
+                joint.firstSetBack(),
+                joint.secondSetBack(),
+                "",
+                0,
+                Places.of(p.opening(), wall, "threshold", width));
+    }
+}

@@ -1,0 +1,98 @@
+package coldseam.envelope.shell;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Opening;
+import coldseam.envelope.Point3;
+import java.util.Locale;
+
+/** Where a person finds things, in words. */
+final class Places {
+
+    private Places() {}
+
+    static Side side(Body.Use use, Point3 normal) {
+        return switch (use) {
+            case FLOOR, OVERHANG -> Side.BELOW;
+            case ROOF, CEILING, TERRACE -> Side.ABOVE;
+            case WALL -> Math.abs(normal.z()) > 0.95 ? normal.z() > 0 ? Side.ABOVE : Side.BELOW : Names.side(normal);
+        };
+    }
+
+    static String name(JunctionKind kind, Surface first, Surface second) {
+        return kind.label() + ": " + first.name() + " / " + second.name();
+    }
+
+    static String of(JunctionKind kind, Surface first, Surface second, double length) {
+        return switch (kind) {
+            case OUTSIDE_CORNER ->
+                first.side() == second.side()
+                        ? metres("corner between " + first.name() + " and " + second.name(), length, "high")
+                        : metres(corner(first, second) + " corner, " + first.storey(), length, "high");
+            case INSIDE_CORNER ->
+                metres(
+                        "inside corner between " + first.name() + " and " + second.name() + ", " + first.storey(),
+                        length,
+                        "high");
+            case INTERMEDIATE_FLOOR, FOUNDATION_WALL_TOP ->
+                first.storey().equals(second.storey())
+                        ? metres(word(first.side()) + " side, in the wall of the " + first.storey(), length, "long")
+                        : metres(
+                                word(first.side()) + " side, between the " + first.storey() + " and the "
+                                        + second.storey(),
+                                length,
+                                "long");
+            case RIDGE, HIP, VALLEY ->
+                metres(kind.label() + " between " + first.name() + " and " + second.name(), length, "long");
+            default ->
+                metres(
+                        word(second.use() == Body.Use.WALL ? second.side() : first.side()) + " side, " + first.storey()
+                                + ", where " + noun(first) + " meets " + noun(second, first),
+                        length,
+                        "long");
+        };
+    }
+
+    static String of(Opening opening, Surface wall, String part, double length) {
+        return metres(
+                word(wall.side()) + " side, " + wall.storey() + ", at the " + part + " of "
+                        + opening.kind().name().toLowerCase(Locale.ROOT) + " \"" + opening.name() + "\"",
+                length,
+                "long");
+    }
+
+    static String metres(String place, double length, String way) {
+        return String.format(Locale.ROOT, "%s, %.2f m %s", place, length, way);
+    }
+
+    static String word(Side side) {
+        return switch (side) {
+            case BELOW -> "under";
+            case ABOVE -> "top";
+            default -> side.name().toLowerCase(Locale.ROOT);
+        };
+    }
+
+    private static String corner(Surface first, Surface second) {
+        boolean northSouthFirst = first.side() == Side.NORTH || first.side() == Side.SOUTH;
+        Side a = northSouthFirst ? first.side() : second.side();
+        Side b = northSouthFirst ? second.side() : first.side();
+        return word(a) + "-" + word(b);
+    }
+
+    private static String noun(Surface surface) {
+        return switch (surface.use()) {
+            case FLOOR -> "the lowest floor";
+            case OVERHANG -> "the overhanging floor";
+            case TERRACE -> "the terrace";
+            case ROOF -> surface.name().startsWith("lower roof") ? "the lower roof" : "the roof";
+            case CEILING -> "the top ceiling";
+            case WALL -> surface.name().startsWith("gable over ") ? "the gable" : "the wall";
+        };
+    }
+
+    private static String noun(Surface surface, Surface beside) {
+        boolean elsewhere = surface.use() == Body.Use.WALL && !surface.storey().equals(beside.storey());
+        return noun(surface) + (elsewhere ? " of the " + surface.storey() : "");
+    }
+}

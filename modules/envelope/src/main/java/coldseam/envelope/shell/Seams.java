@@ -1,0 +1,83 @@
+package coldseam.envelope.shell;
+
+import coldseam.envelope.House;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Point3;
+import coldseam.envelope.Seam;
+import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+
+/**
+ * Seams the house file names. Their true place on the surface is not known: they are drawn through its middle, upright for
+ * partitions and party walls, level for others, no longer than the surface allows.
+ */
+final class Seams {
+
+    private final House house;
+    private final ImmutableList<Surface> surfaces;
+    private final MutableList<String> faults;
+
+    Seams(House house, ImmutableList<Surface> surfaces, MutableList<String> faults) {
+        this.house = house;
+        this.surfaces = surfaces;
+        this.faults = faults;
+    }
+
+    ImmutableList<Edge> edges() {
+        MutableList<Edge> edges = Lists.mutable.empty();
+        for (Seam seam : house.seams()) {
+            Surface surface = surfaces.detect(s -> s.name().equals(seam.surface()));
+            if (surface == null) {
+                faults.add("Seam \"" + seam.name() + "\": the surface \"" + seam.surface()
+                        + "\" is not part of the shell. Name one of: "
+                        + surfaces.collect(Surface::name).makeString(", ") + ".");
+            } else if (!(seam.length() > 0)) {
+                faults.add(String.format(
+                        Locale.ROOT,
+                        "Seam \"%s\": its length is %.3f m; it must be more than 0 m.",
+                        seam.name(),
+                        seam.length()));
+            } else {
+                edges.add(edge(seam, surface));
+            }
+        }
+        return edges.toImmutable();
+    }
+
+    private static Edge edge(Seam seam, Surface surface) {
+        Point3 normal = surface.normal();
+        Point3 across = Math.hypot(normal.x(), normal.y()) < 0.01
+                ? new Point3(1, 0, 0)
+                : Vectors.unit(Vectors.cross(Vectors.UP, normal));
+        boolean upright = seam.kind() == JunctionKind.PARTITION || seam.kind() == JunctionKind.PARTY_WALL;
+        Point3 along = upright ? Vectors.cross(normal, across) : across;
+        Point3 middle = Vectors.mean(surface.outline());
+        double low = surface.outline().collectDouble(p -> Vectors.dot(p, along)).min();
+        double high =
+                surface.outline().collectDouble(p -> Vectors.dot(p, along)).max();
+        double half = Math.min(seam.length(), high - low) / 2;
+        return new Edge(
+                seam.name(),
+                seam.kind(),
+                surface,
+                Optional.empty(),
+                Optional.empty(),
+                Vectors.minus(middle, Vectors.times(along, half)),
+                Vectors.plus(middle, Vectors.times(along, half)),
+                seam.length(),
+                seam.length(),
+                180,
+                0,
+                0,
+                "",
+                0,
+                Places.metres(
+                        Places.word(surface.side()) + " side, " + surface.storey() + ", "
+                                + seam.kind().label() + " \"" + seam.name() + "\" on " + surface.name(),
+                        seam.length(),
+                        "long"));
+    }
+}

@@ -1,0 +1,224 @@
+package coldseam.envelope.shell;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.House;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Point3;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+
+/** From facets to the shell: surfaces, edges, open edges and the take-off. */
+final class ShellAssembler {
+
+    private final House house;
+    private final BodyFacets body;
+    private final MutableList<String> faults;
+    private final FacetMesh mesh;
+    private final InnerPlanes planes;
+    private final ImmutableList<ImmutableList<InnerPlanes.Corner>> corners;
+    private final ImmutableList<ImmutableList<Point3>> inner;
+
+    ShellAssembler(House house, BodyFacets body, MutableList<String> faults) {
+        this.house = house;
+        this.body = body;
+        this.faults = faults;
+        ImmutableList<Facet> sorted =
+                body.facets().toSortedListBy(ShellAssembler::rank).toImmutable();
+        this.mesh = FacetMesh.of(sorted);
+        this.planes = new InnerPlanes(mesh, body.storeys());
+        this.corners = sorted.collectWithIndex((facet, f) -> planes.corners(f));
+        this.inner = corners.collect(list -> list.flatCollect(
+                c -> c.doubled() ? Lists.immutable.of(c.arriving(), c.leaving()) : Lists.immutable.of(c.arriving())));
+    }
+
+    /** Below, walls storey by storey, above. */
+    private static int rank(Facet facet) {
+        return switch (facet.use()) {
+            case FLOOR -> 0;
+            case OVERHANG -> 1;
+            case WALL -> 10 + 2 * Math.max(0, facet.traits().level()) + (facet.step() ? 1 : 0);
+            case TERRACE -> 1_000_000;
+            case ROOF, CEILING -> 1_000_001;
+        };
+    }
+
+    Shell assemble() {
+        ImmutableList<Joint> joints = new Joints(mesh, planes, corners).all();
+        ImmutableList<Side> sides =
+                mesh.facets().collectWithIndex((facet, f) -> Places.side(facet.use(), planes.normal(f)));
+        ImmutableList<OpenEdge> open = OpenEdges.of(mesh, sides);
+        TreeSet<Vertex> ends = new TreeSet<>();
+        joints.forEach(joint -> {
+            ends.add(joint.from());
+            ends.add(joint.to());
+        });
+        MutableList<Optional<Surface>> surfaces = Lists.mutable.empty();
+        for (int f = 0; f < mesh.facets().size(); f++) {
+            surfaces.add(
+                    mesh.facets().get(f).missing() ? Optional.empty() : Optional.of(surface(f, sides.get(f), ends)));
+        }
+        Openings openings = new Openings(house, mesh, surfaces.toImmutable(), inner, joints, body.storeys(), faults);
+        openings.place();
+        ImmutableList<Surface> placed = openings.surfaces();
+        MutableList<Edge> edges = openings.edges().toList();
+        edges.addAllIterable(new Seams(house, placed, faults).edges());
+        ImmutableList<String> names = Names.numbered(edges.collect(Edge::name).toImmutable());
+        ImmutableList<Edge> named =
+                edges.collectWithIndex((edge, i) -> renamed(edge, names.get(i))).toImmutable();
+        return takeOff(placed, named, open);
+    }
+
+    private Surface surface(int f, Side side, TreeSet<Vertex> ends) {
+        Facet facet = mesh.facets().get(f);
+        ImmutableList<Vertex> tidy = Facet.tidy(facet.outline());
+        MutableList<Point3> outline = Lists.mutable.empty();
+        MutableList<Point3> inside = Lists.mutable.empty();
+        facet.outline().forEachWithIndex((corner, i) -> {
+            InnerPlanes.Corner moved = corners.get(f).get(i);
+            if (moved.doubled() || ends.contains(corner) || tidy.contains(corner)) {
+                outline.add(corner.point());
+                inside.add(moved.arriving());
+            }
+            if (moved.doubled()) {
+                outline.add(corner.point());
+                inside.add(moved.leaving());
+            }
+        });
+        Vertex area = facet.doubleArea();
+        return new Surface(
+                facet.name(),
+                side,
+                facet.use(),
+                facet.assembly(),
+                facet.exposure(),
+                outline.toImmutable(),
+                inside.toImmutable(),
+                planes.normal(f),
+                area.length() / 2 * Vertex.metres(1) * Vertex.metres(1),
+                Vectors.dot(Vectors.areaVector(inside.toImmutable()), planes.normal(f)),
+                0,
+                facet.traits().storey());
+    }
+
+    private static Edge renamed(Edge e, String name) {
+        return new Edge(
+                name,
+                e.kind(),
+                e.first(),
+                e.second(),
+                e.opening(),
+                e.from(),
+                e.to(),
+                e.externalLength(),
+                e.internalLength(),
+                e.angle(),
+                e.firstSetBack(),
+                e.secondSetBack(),
+                e.upperStorey(),
+                e.floorThickness(),
+                e.place());
+    }
+
+    private Shell takeOff(ImmutableList<Surface> surfaces, ImmutableList<Edge> edges, ImmutableList<OpenEdge> open) {
+        Vertex sum = new Vertex(0, 0, 0);
+        double outer = 0;
+        double inside = 0;
+        // With storeys the inner steps between walls of different thickness are level and have no surface, so only
+        // upright components count; explicit bodies use all three.
+        boolean level = body.storeys().notEmpty();
+        for (int f = 0; f < mesh.facets().size(); f++) {
+            Facet facet = mesh.facets().get(f);
+            sum = facet.missing() ? sum : sum.plus(facet.doubleArea());
+            outer += flux(facet.outline().collect(Vertex::point), level);
+            inside += flux(inner.get(f), level);
+        }
+        ImmutableList<Surface> grounded = surfaces.select(s -> s.use() == Body.Use.FLOOR
+                && (s.exposure().kind() == Exposure.Kind.GROUND || s.exposure().kind() == Exposure.Kind.CRAWL_SPACE));
+        double floors = Double.isNaN(body.floorArea())
+                ? surfaces.select(s -> s.use() == Body.Use.FLOOR || s.use() == Body.Use.OVERHANG)
+                        .sumOfDouble(Surface::internalArea)
+                : body.floorArea();
+        double unit = Vertex.metres(1) * Vertex.metres(1) / 2;
+        return new Shell(
+                surfaces,
+                edges,
+                open,
+                new Point3(sum.x() * unit, sum.y() * unit, sum.z() * unit),
+                outer,
+                inside,
+                floors,
+                grounded.sumOfDouble(Surface::externalArea),
+                perimeter());
+    }
+
+    /** m³ that an outline adds to the volume it bounds: the flux of (x, y)/2, or of (x, y, z)/3, through it. */
+    private static double flux(ImmutableList<Point3> outline, boolean level) {
+        Point3 origin = outline.get(0);
+        double sum = 0;
+        for (int i = 1; i + 1 < outline.size(); i++) {
+            Point3 a = outline.get(i);
+            Point3 b = outline.get(i + 1);
+            Point3 area = Vectors.times(Vectors.cross(Vectors.minus(a, origin), Vectors.minus(b, origin)), 0.5);
+            Point3 middle = Vectors.times(Vectors.plus(Vectors.plus(origin, a), b), 1.0 / 3);
+            sum += level ? (middle.x() * area.x() + middle.y() * area.y()) / 2 : Vectors.dot(middle, area) / 3;
+        }
+        return sum;
+    }
+
+    private double perimeter() {
+        double sum = 0;
+        for (FacetMesh.Line line : mesh.lines()) {
+            if (!line.shared()) {
+                continue;
+            }
+            ImmutableList<Facet> both = line.facets().collect(mesh.facets()::get);
+            Facet floor = both.detect(f -> f.use() == Body.Use.FLOOR
+                    && (f.exposure().kind() == Exposure.Kind.GROUND
+                            || f.exposure().kind() == Exposure.Kind.CRAWL_SPACE));
+            Facet wall =
+                    both.detect(f -> f.use() == Body.Use.WALL && f.exposure().kind() != Exposure.Kind.PARTY);
+            if (floor != null && wall != null) {
+                sum += Vertex.metres(1) * line.b().minus(line.a()).length();
+            }
+        }
+        return sum;
+    }
+
+    static Edge edge(
+            Joint joint,
+            ImmutableList<Optional<Surface>> surfaces,
+            FacetMesh mesh,
+            ImmutableList<BodyFacets.Above> storeys) {
+        Surface first = surfaces.get(joint.first()).orElseThrow();
+        Optional<Surface> second = surfaces.get(joint.second());
+        Facet a = mesh.facets().get(joint.first());
+        Facet b = mesh.facets().get(joint.second());
+        boolean stacked = a.use() == Body.Use.WALL
+                && b.use() == Body.Use.WALL
+                && a.traits().level() + 1 == b.traits().level()
+                && joint.kind() != JunctionKind.OUTSIDE_CORNER
+                && joint.kind() != JunctionKind.INSIDE_CORNER;
+        int upper = Math.max(a.traits().level(), b.traits().level());
+        boolean floored = stacked && upper < storeys.size();
+        return new Edge(
+                Places.name(joint.kind(), first, second.orElse(first)),
+                joint.kind(),
+                first,
+                second,
+                Optional.empty(),
+                joint.from().point(),
+                joint.to().point(),
+                joint.externalLength(),
+                joint.internalLength(),
+                joint.angle(),
+                joint.firstSetBack(),
+                joint.secondSetBack(),
+                floored ? storeys.get(upper).name() : "",
+                floored ? storeys.get(upper).floorThickness() : 0,
+                Places.of(joint.kind(), first, second.orElse(first), joint.externalLength()));
+    }
+}

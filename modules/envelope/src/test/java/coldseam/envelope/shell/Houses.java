@@ -1,0 +1,184 @@
+package coldseam.envelope.shell;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.House;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Limits;
+import coldseam.envelope.Material;
+import coldseam.envelope.Opening;
+import coldseam.envelope.Point2;
+import coldseam.envelope.Prices;
+import coldseam.envelope.Provenance;
+import coldseam.envelope.Role;
+import coldseam.envelope.Seam;
+import coldseam.envelope.Site;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.factory.Sets;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+
+/** Small houses for tests: every assembly is one structure layer inside and one insulation layer outside. */
+final class Houses {
+
+    static final double INSIDE = 0.1;
+
+    /** Thicknesses, m, by name; 0.1 m of each is structure. */
+    static final ImmutableMap<String, Assembly> ASSEMBLIES = Maps.immutable
+            .with("wall", 0.4, "thin", 0.3, "slab", 0.5, "deck", 0.35)
+            .newWithKeyValue("roof", 0.45)
+            .newWithKeyValue("soffit", 0.55)
+            .newWithKeyValue("thick", 0.9)
+            .collect((name, thickness) ->
+                    org.eclipse.collections.impl.tuple.Tuples.pair(name, assembly(name, thickness)));
+
+    private Houses() {}
+
+    static Assembly assembly(String name, double thickness) {
+        Material material = new Material(
+                "stuff",
+                0.04,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                true,
+                new Provenance("invented for a test", Provenance.Sureness.DECLARED));
+        return new Assembly(
+                name,
+                Lists.immutable.of(
+                        layer(material, INSIDE, Role.STRUCTURE), layer(material, thickness - INSIDE, Role.INSULATION)),
+                Optional.empty(),
+                Assembly.AirGaps.NONE,
+                Optional.empty());
+    }
+
+    private static Layer layer(Material material, double thickness, Role role) {
+        return new Layer(
+                material,
+                thickness,
+                role,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Sets.immutable.empty());
+    }
+
+    static House house(Body body) {
+        return house(body, Lists.immutable.empty(), Lists.immutable.empty());
+    }
+
+    static House house(Body body, ImmutableList<Opening> openings, ImmutableList<Seam> seams) {
+        return new House(
+                "test",
+                new Site(
+                        20,
+                        -10,
+                        0.5,
+                        OptionalDouble.empty(),
+                        "clay",
+                        1.5,
+                        DimensionSystem.EXTERNAL,
+                        OptionalDouble.empty()),
+                Maps.immutable.empty(),
+                ASSEMBLIES,
+                body,
+                openings,
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
+                seams,
+                Limits.defaults(),
+                new Prices(OptionalDouble.empty(), "EUR", 30));
+    }
+
+    static ImmutableList<Point2> rectangle(double x, double y, double width, double depth) {
+        return points(x, y, x + width, y, x + width, y + depth, x, y + depth);
+    }
+
+    static ImmutableList<Point2> points(double... xy) {
+        var points = Lists.mutable.<Point2>empty();
+        for (int i = 0; i < xy.length; i += 2) {
+            points.add(new Point2(xy[i], xy[i + 1]));
+        }
+        return points.toImmutable();
+    }
+
+    /** Walls named by side index, all of one assembly. */
+    static Body.Storey storey(String name, ImmutableList<Point2> footprint, double height, String wall) {
+        return storey(name, footprint, height, footprint.collect(p -> wall));
+    }
+
+    static Body.Storey storey(
+            String name, ImmutableList<Point2> footprint, double height, ImmutableList<String> walls) {
+        return new Body.Storey(
+                name,
+                footprint,
+                height,
+                walls.collectWithIndex((wall, i) -> new Body.Wall(
+                        name + " wall " + i,
+                        wall.isEmpty() ? Optional.empty() : Optional.of(wall),
+                        Exposure.outdoors())),
+                Optional.of("deck"),
+                true,
+                Optional.of("soffit"),
+                0.3);
+    }
+
+    static Body.Storey facing(Body.Storey storey, int side, Exposure exposure) {
+        return new Body.Storey(
+                storey.name(),
+                storey.footprint(),
+                storey.height(),
+                storey.walls()
+                        .collectWithIndex(
+                                (wall, i) -> i == side ? new Body.Wall(wall.name(), wall.assembly(), exposure) : wall),
+                storey.terrace(),
+                storey.terraceIsWalkedOn(),
+                storey.overhang(),
+                storey.floorThickness());
+    }
+
+    static Body.Base slab() {
+        return base(Body.Base.Kind.SLAB_ON_GROUND, 0, Exposure.ground());
+    }
+
+    static Body.Base base(Body.Base.Kind kind, double depth, Exposure exposure) {
+        Optional<Body.CrawlSpace> crawl = kind == Body.Base.Kind.SUSPENDED
+                ? Optional.of(new Body.CrawlSpace(0.5, 1.5, 0.0015, 4, 0.05, 0))
+                : Optional.empty();
+        return new Body.Base(kind, Optional.of("slab"), Optional.empty(), depth, crawl, exposure);
+    }
+
+    static Body.Roof flat() {
+        return roof(Body.Roof.Form.FLAT, 0, 0, false);
+    }
+
+    static Body.Roof roof(Body.Roof.Form form, double pitch, int lowSide, boolean cold) {
+        return new Body.Roof(
+                form, cold, Optional.of("roof"), Optional.empty(), pitch, lowSide, 0, OptionalDouble.of(0.9));
+    }
+
+    static Body.Storeys body(Body.Roof roof, Body.Storey... storeys) {
+        return new Body.Storeys(Body.FootprintLine.OUTER_FACE, Lists.immutable.of(storeys), slab(), roof);
+    }
+
+    static Opening opening(
+            String name, Opening.Kind kind, String surface, double width, double height, double left, double sill) {
+        return new Opening(
+                name,
+                kind,
+                surface,
+                width,
+                height,
+                left < 0 ? OptionalDouble.empty() : OptionalDouble.of(left),
+                sill,
+                0.9,
+                0.08,
+                1.0,
+                OptionalDouble.empty());
+    }
+}
