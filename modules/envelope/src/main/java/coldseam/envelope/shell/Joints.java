@@ -134,27 +134,12 @@ final class Joints {
                     && other.first() != edge.first()
                     && planes.alike(edge.first(), other.first())
                     && opposite(edge, other));
-            if (edge.externalLength() < PlanCuts.STRIP) {
-                continue;
-            }
             if (across.isEmpty()) {
                 joints.add(edge);
-                continue;
             }
-            if (!before(edge, across.getFirst())) {
-                continue;
-            }
-            across.sortThisByDouble(other -> place(edge, other.to()));
-            for (int i = 0; i < across.size(); i++) {
-                Joint other = across.get(i);
-                double start = i == 0 ? 0 : place(edge, other.to());
-                double end = i + 1 == across.size()
-                        ? edge.externalLength()
-                        : place(edge, across.get(i + 1).to());
-                joints.add(part(edge, other, start, end));
-            }
+            across.select(other -> before(edge, other)).forEach(other -> joints.add(part(edge, other)));
         }
-        return joints;
+        return joints.select(joint -> joint.externalLength() >= PlanCuts.STRIP);
     }
 
     private boolean before(Joint edge, Joint other) {
@@ -183,7 +168,10 @@ final class Joints {
         return off < PlanCuts.STRIP + 1e-6 && overlap > 0;
     }
 
-    private static Joint part(Joint edge, Joint other, double start, double end) {
+    /** The stretch two edges run along together; at their ends, up to a step's width further along the longer. */
+    private static Joint part(Joint edge, Joint other) {
+        double start = end(0, place(edge, other.to()), -1);
+        double end = end(edge.externalLength(), place(edge, other.from()), 1);
         Point3 along = Vectors.unit(edge.to().minus(edge.from()).point());
         Vertex from = Vertex.of(Vectors.plus(edge.from().point(), Vectors.times(along, start)));
         Vertex to = Vertex.of(Vectors.plus(edge.from().point(), Vectors.times(along, end)));
@@ -199,5 +187,10 @@ final class Joints {
                 180,
                 edge.firstSetBack(),
                 other.firstSetBack());
+    }
+
+    private static double end(double one, double other, int outwards) {
+        boolean corner = Math.abs(one - other) < PlanCuts.STRIP;
+        return (outwards > 0) == corner ? Math.max(one, other) : Math.min(one, other);
     }
 }

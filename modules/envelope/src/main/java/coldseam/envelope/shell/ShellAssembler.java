@@ -194,7 +194,7 @@ final class ShellAssembler {
             FacetMesh mesh,
             ImmutableList<BodyFacets.Above> storeys) {
         Surface first = surfaces.get(joint.first()).orElseThrow();
-        Optional<Surface> second = surfaces.get(joint.second());
+        Optional<Surface> second = surfaces.get(joint.second()).filter(surface -> !surface.step());
         Facet a = mesh.facets().get(joint.first());
         Facet b = mesh.facets().get(joint.second());
         boolean stacked = a.use() == Body.Use.WALL
