@@ -76,8 +76,7 @@ final class Legs {
     }
 
     private void add(Band band, double transmittance, double external, double internal) {
-        list.add(new JunctionResult.Leg(
-                band.name(), transmittance, external, internal, band.insulationThickness()));
+        list.add(new JunctionResult.Leg(band.name(), transmittance, external, internal, band.insulationThickness()));
         factors.add(band.exposure().factor());
         if (band.exposure().factor() > 0) {
             weakest = Math.min(weakest, band.resistance());
@@ -99,11 +98,11 @@ final class Legs {
 
     private void opening(String name, double length) {
         var opening = scene.setup().opening().orElseThrow();
-        list.add(new JunctionResult.Leg(
-                name, opening.frameTransmittance(), length, length, opening.frameDepth()));
-        factors.add(scene.form().second() == KindForm.Second.DOOR
-                ? scene.setup().secondExposure().factor()
-                : scene.setup().firstExposure().factor());
+        list.add(new JunctionResult.Leg(name, opening.frameTransmittance(), length, length, opening.frameDepth()));
+        factors.add(
+                scene.form().second() == KindForm.Second.DOOR
+                        ? scene.setup().secondExposure().factor()
+                        : scene.setup().firstExposure().factor());
         weakest = Math.min(weakest, Composer.frameResistance(scene));
     }
 
@@ -114,9 +113,8 @@ final class Legs {
         band(first, true, corner);
         double sill = scene.chart().along(false, scene.chart().at(scene.scope().get("door.sill"), 0));
         opening("door", cut(Chart.Cut.SECOND_AWAY) - sill);
-        scene.setup().second().ifPresent(assembly -> {
+        scene.second().ifPresent(wall -> {
             // What lies between the planes' meeting and the sill is wall in the take-off of areas.
-            Band wall = Band.of("wall", assembly, scene.setup().secondExposure());
             list.add(new JunctionResult.Leg(
                     wall.name(),
                     wall.transmittance(),
