@@ -314,7 +314,7 @@ final class StoreyFacets {
     private Facet wallFacet(WallPieces.Owner owner, String name, ImmutableList<Vertex> outline) {
         Body.Wall wall = wall(owner);
         Optional<Assembly> assembly = find(wall.assembly());
-        Facet.Mark mark = wall.parapetHeight() > 0 ? Facet.Mark.PARAPET : Facet.Mark.NONE;
+        Facet.Mark mark = Facet.Mark.NONE;
         if (body.base().kind() == Body.Base.Kind.HEATED_CELLAR && owner.storey() == 0) {
             mark = Facet.Mark.CELLAR;
         }

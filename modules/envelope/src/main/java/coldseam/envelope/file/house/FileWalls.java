@@ -1,7 +1,6 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Point2;
-import coldseam.envelope.file.Bounds;
 import coldseam.envelope.file.Default;
 import coldseam.envelope.file.Defines;
 import coldseam.envelope.file.Doc;
@@ -14,9 +13,7 @@ import coldseam.envelope.file.Position;
 import coldseam.envelope.file.Refers;
 import coldseam.envelope.file.Short;
 import coldseam.envelope.file.Size;
-import coldseam.envelope.file.Unit;
 import coldseam.envelope.file.Whole;
-import coldseam.envelope.quantity.Dimension;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -45,7 +42,7 @@ sealed interface FileWalls {
 
         @Override
         public ImmutableList<FileWall> bySide(FileFootprint footprint) {
-            return footprint.corners().collect(each -> new FileWall(assembly, "outdoors", 0, Optional.empty(), place));
+            return footprint.corners().collect(each -> new FileWall(assembly, "outdoors", Optional.empty(), place));
         }
     }
 
@@ -140,12 +137,6 @@ sealed interface FileWalls {
             @Default("outdoors")
             @Refers("neighbour")
             String faces,
-
-            @Doc("Height of its parapet above the deck or flat roof behind it.")
-            @Default("0 mm")
-            @Unit(Dimension.LENGTH)
-            @Bounds(atLeast = "0 m", atMost = "3 m")
-            double parapetHeight,
 
             @Doc("Its name, where \"ground floor south wall\" is not wanted.") @Defines("surface")
             Optional<String> name,
