@@ -43,6 +43,12 @@ public record HeatLoss(
         OptionalDouble annualLoss) {
 
     /**
+     * Decimals of a W/K to which every line's loss is rounded before it is added: print the table with as many, and it adds
+     * up exactly.
+     */
+    public static final int DECIMALS = 3;
+
+    /**
      * One line of the table.
      *
      * @param group surfaces, openings, ground, unheated, junctions or points

@@ -7,6 +7,6 @@ public final class Main {
 
     /** Runs the command and ends the process with its exit code. */
     public static void main(String[] arguments) {
-        System.out.println("coldseam");
+        System.exit(Coldseam.run(Terminal.standard(), new BuiltInWorkshop(), arguments));
     }
 }

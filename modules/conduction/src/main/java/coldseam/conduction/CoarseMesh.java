@@ -39,6 +39,7 @@ final class CoarseMesh {
         }
         Mesh mesh = new Mesh(Math.max(64, 4 * painted), Math.max(128, 10 * painted));
         int[] corner = corners(mesh, number);
+        mesh.drawn = mesh.nodes;
         int[] middle = new int[3 * from.triangles];
         Arrays.fill(middle, -1);
         for (int t = 0; t < from.triangles; t++) {

@@ -52,7 +52,7 @@ final class SectionSolver {
             if (met && (level > 0 || exact) || refinement.unknowns() >= accuracy.maximumUnknowns() / 2) {
                 break;
             }
-            refinement.refine(0.8 * accuracy.relativeWidth() * middle, accuracy.maximumUnknowns());
+            refinement.refine(0.95 * accuracy.relativeWidth() * middle);
         }
         if (!met) {
             notes.add(String.format(

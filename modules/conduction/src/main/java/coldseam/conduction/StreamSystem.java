@@ -19,36 +19,23 @@ final class StreamSystem implements ElementSystem {
     }
 
     @Override
-    public int unknowns() {
-        return unknowns.streams;
-    }
-
-    /** The cuts a local node sees from the left, as bits. */
-    private int bits(int t, int i) {
-        int o = 3 * t;
-        return i < 3 ? mesh.side[o + i] : mesh.side[o + (i + 1) % 3] & mesh.side[o + (i + 2) % 3];
-    }
-
-    private int allBits(int t) {
-        int o = 3 * t;
-        return cuts == 0 ? 0 : mesh.side[o] | mesh.side[o + 1] | mesh.side[o + 2];
-    }
-
-    @Override
     public int unknownsOf(int t, int[] out) {
+        if (unknowns.plainStream(t)) {
+            return -1;
+        }
         for (int i = 0; i < 6; i++) {
-            out[i] = unknowns.stream[mesh.node[6 * t + i]];
+            out[i] = unknowns.stream(mesh.node[6 * t + i]);
         }
         int n = 6;
-        for (int rest = allBits(t); rest != 0; rest &= rest - 1) {
-            out[n++] = unknowns.firstCut + Integer.numberOfTrailingZeros(rest);
+        for (int rest = unknowns.cuts(t); rest != 0; rest &= rest - 1) {
+            out[n++] = unknowns.cut(Integer.numberOfTrailingZeros(rest));
         }
         return n;
     }
 
     @Override
     public void matrix(int t, double[] out) {
-        int all = allBits(t);
+        int all = unknowns.cuts(t);
         if (all == 0) {
             elements.streamMatrix(t, out);
             return;
@@ -65,14 +52,14 @@ final class StreamSystem implements ElementSystem {
             for (int j = 0; j < c; j++) {
                 double sum = 0;
                 for (int i = 0; i < 6; i++) {
-                    sum += (bits(t, i) & bit) == 0 ? 0 : out[n * i + j];
+                    sum += (unknowns.cuts(t, i) & bit) == 0 ? 0 : out[n * i + j];
                 }
                 out[n * c + j] = sum;
                 out[n * j + c] = sum;
             }
             double own = 0;
             for (int i = 0; i < 6; i++) {
-                own += (bits(t, i) & bit) == 0 ? 0 : out[n * c + i];
+                own += (unknowns.cuts(t, i) & bit) == 0 ? 0 : out[n * c + i];
             }
             out[n * c + c] = own;
         }
@@ -92,22 +79,22 @@ final class StreamSystem implements ElementSystem {
     }
 
     private void add(int t, int i, double value, double[] b) {
-        int d = unknowns.stream[mesh.node[6 * t + i]];
+        int d = unknowns.stream(mesh.node[6 * t + i]);
         if (d >= 0) {
             b[d] += value;
         }
         for (int rest = mesh.side[3 * t + i]; rest != 0; rest &= rest - 1) {
-            b[unknowns.firstCut + Integer.numberOfTrailingZeros(rest)] += value;
+            b[unknowns.cut(Integer.numberOfTrailingZeros(rest))] += value;
         }
     }
 
     /** (Output) the six values of a solution on one triangle. */
     void values(int t, double[] x, double[] out) {
         for (int i = 0; i < 6; i++) {
-            int d = unknowns.stream[mesh.node[6 * t + i]];
+            int d = unknowns.stream(mesh.node[6 * t + i]);
             double value = d >= 0 ? x[d] : 0;
-            for (int rest = cuts == 0 ? 0 : bits(t, i); rest != 0; rest &= rest - 1) {
-                value += x[unknowns.firstCut + Integer.numberOfTrailingZeros(rest)];
+            for (int rest = cuts == 0 ? 0 : unknowns.cuts(t, i); rest != 0; rest &= rest - 1) {
+                value += x[unknowns.cut(Integer.numberOfTrailingZeros(rest))];
             }
             out[i] = value;
         }

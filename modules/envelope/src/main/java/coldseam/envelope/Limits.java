@@ -7,8 +7,18 @@ package coldseam.envelope;
  * @param pathShare least ratio of the weakest path, 0 to 1; judgement, 0.5 by default
  * @param psi W/(m·K), largest psi with external dimensions; 0.01 by default
  * @param temperatureFactor least fRsi; 0.70 by default
+ * @param openingPsi W/(m·K), largest psi around windows, doors and rooflights, where a frame always costs something; 0.05
+ *     by default (common practice, no source)
  */
-public record Limits(double neckShare, double pathShare, double psi, double temperatureFactor) {
+public record Limits(double neckShare, double pathShare, double psi, double temperatureFactor, double openingPsi) {
+
+    /** Largest psi around windows and doors unless the house file says otherwise, W/(m·K). */
+    public static final double OPENING_PSI = 0.05;
+
+    /** Limits with the default for windows and doors. */
+    public Limits(double neckShare, double pathShare, double psi, double temperatureFactor) {
+        this(neckShare, pathShare, psi, temperatureFactor, OPENING_PSI);
+    }
 
     /** The defaults: trade rules, each explained at its component. */
     public static Limits defaults() {

@@ -8,6 +8,7 @@ import coldseam.report.pages.Cover;
 import coldseam.report.pages.Gaps;
 import coldseam.report.pages.HeatLossTable;
 import coldseam.report.pages.HoldPoints;
+import coldseam.report.pages.HouseViews;
 import coldseam.report.pages.Inputs;
 import coldseam.report.pages.JunctionSheets;
 import coldseam.report.pages.Method;
@@ -51,6 +52,7 @@ public final class PdfReport {
             Cover cover = new Cover();
             cover.write(page);
             SixSides.write(page);
+            HouseViews.write(page);
             Gaps.write(page);
             JunctionSheets.write(page);
             HeatLossTable.write(page);

@@ -1,5 +1,8 @@
 package coldseam.report;
 
+import coldseam.assemblies.HeatFlow;
+import coldseam.assemblies.OuterSurface;
+import coldseam.assemblies.Transmittance;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
@@ -112,11 +115,27 @@ final class SampleAudit {
         Shell shell = shell();
         ImmutableList<JunctionSheet> sheets = Lists.immutable.of(
                 new JunctionSheet(
-                        "J1", SampleJunctions.slabEdge(false), Optional.of(SampleJunctions.slabEdge(true)),
-                        shell.edges().select(e -> e.kind() == JunctionKind.SLAB_EDGE).collect(Edge::name), 36, false, 0.52, 0.41),
+                        "J1",
+                        SampleJunctions.slabEdge(false),
+                        Optional.of(SampleJunctions.slabEdge(true)),
+                        shell.edges()
+                                .select(e -> e.kind() == JunctionKind.SLAB_EDGE)
+                                .collect(Edge::name),
+                        36,
+                        false,
+                        0.52,
+                        0.41),
                 new JunctionSheet(
-                        "J2", SampleJunctions.roofEdge(), Optional.empty(),
-                        shell.edges().select(e -> e.kind() == JunctionKind.FLAT_ROOF_EDGE).collect(Edge::name), 28, true, 0.83, 0.66));
+                        "J2",
+                        SampleJunctions.roofEdge(),
+                        Optional.empty(),
+                        shell.edges()
+                                .select(e -> e.kind() == JunctionKind.FLAT_ROOF_EDGE)
+                                .collect(Edge::name),
+                        28,
+                        true,
+                        0.83,
+                        0.66));
         ImmutableList<JunctionRow> rows = shell.edges().collect(edge -> row(edge, sheets));
         ImmutableList<Finding> findings = findings(shell);
         return new Audit(
@@ -124,29 +143,44 @@ final class SampleAudit {
                 "5d41402abc4b2a76b9719d911017c5925d41402abc4b2a76b9719d911017c592",
                 "0.1.0",
                 shell,
-                new Verdict(false, 2, 1, "The insulation is open in one place and nobody has said how it passes in another."),
+                new Verdict(
+                        false,
+                        2,
+                        1,
+                        "The insulation is open in one place and nobody has said how it passes in another."),
                 sides(),
                 Lists.immutable.of(
-                        new AssemblyRow(WALL, 0.2, 170), new AssemblyRow(ROOF, 0.145, 80), new AssemblyRow(SLAB, 0.24, 80)),
+                        row(WALL, HeatFlow.HORIZONTAL, OuterSurface.OUTDOORS, 170),
+                        row(ROOF, HeatFlow.UPWARDS, OuterSurface.OUTDOORS, 80),
+                        row(SLAB, HeatFlow.DOWNWARDS, OuterSurface.GROUND, 80)),
                 sheets,
                 rows,
                 heatLoss(rows),
                 findings,
-                Lists.immutable.of(new TerraceLine(
-                        "terrace over the kitchen", 18.6, 9.3, true,
-                        "Under the deck it is 18.6 °C at the design temperature; the indoor air turns wet at 9.3 °C. The deck stays dry.")),
+                Lists.immutable.of(
+                        new TerraceLine(
+                                "terrace over the kitchen",
+                                18.6,
+                                9.3,
+                                true,
+                                "Under the deck it is 18.6 °C at the design temperature; the indoor air turns wet at 9.3 °C. The deck stays dry.")),
                 Lists.immutable.of(
                         new HoldPoint(
-                                "Slab edge before backfill", "the backfill",
-                                Lists.immutable.of("the board stands tight on the footing", "its top edge is under the wall board"),
+                                "Slab edge before backfill",
+                                "the backfill",
+                                Lists.immutable.of(
+                                        "the board stands tight on the footing",
+                                        "its top edge is under the wall board"),
                                 Lists.immutable.of("J1")),
                         new HoldPoint(
-                                "Roof edge before the metal cap", "the cap",
+                                "Roof edge before the metal cap",
+                                "the cap",
                                 Lists.immutable.of("wall board and roof board meet without a gap"),
                                 Lists.immutable.of("J2"))),
                 Lists.immutable.of(
                         new InputRow("outdoor design temperature", "-10.0 °C", "given by the house file"),
-                        new InputRow("conductivity of mineral wool board", "0.036 W/(m·K)", "invented for this sample")),
+                        new InputRow(
+                                "conductivity of mineral wool board", "0.036 W/(m·K)", "invented for this sample")),
                 Lists.immutable.of(
                         "Transmittances by ISO 6946; they count as exact.",
                         "Linear transmittances by two-dimensional conduction, bounded from both sides; the interval is the discretisation's alone."),
@@ -154,16 +188,38 @@ final class SampleAudit {
                         "The audit does not look at structure, fire or sound. Ask those who answer for them before anything is cut or hung."));
     }
 
+    private static AssemblyRow row(Assembly assembly, HeatFlow direction, OuterSurface outer, double area) {
+        return new AssemblyRow(
+                assembly, Transmittance.of(assembly, direction, outer).corrected(), area);
+    }
+
     private static House house(String name) {
         return new House(
                 name,
-                new Site(20, -10, 0.5, OptionalDouble.of(3400), "clay or silt", 1.5, DimensionSystem.EXTERNAL, OptionalDouble.empty()),
+                new Site(
+                        20,
+                        -10,
+                        0.5,
+                        OptionalDouble.of(3400),
+                        "clay or silt",
+                        1.5,
+                        DimensionSystem.EXTERNAL,
+                        OptionalDouble.empty()),
                 Maps.immutable.empty(),
                 Maps.immutable.empty(),
                 new Body.Explicit(Maps.immutable.empty(), Lists.immutable.empty(), 0),
                 Lists.immutable.of(new Opening(
-                        "kitchen window", Opening.Kind.WINDOW, "south wall, ground floor", 1.8, 1.3, OptionalDouble.empty(), 0.9,
-                        0.85, 0.09, 0.9, OptionalDouble.empty())),
+                        "kitchen window",
+                        Opening.Kind.WINDOW,
+                        "south wall, ground floor",
+                        1.8,
+                        1.3,
+                        OptionalDouble.empty(),
+                        0.9,
+                        0.85,
+                        0.09,
+                        0.9,
+                        OptionalDouble.empty())),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
@@ -185,7 +241,13 @@ final class SampleAudit {
         Optional<JunctionSheet> sheet = sheets.detectOptional(s -> s.edges().contains(edge.name()));
         Interval psi = sheet.map(s -> s.result().psiExternal()).orElse(Interval.of(-0.062));
         return new JunctionRow(
-                edge, sheet.map(JunctionSheet::id), psi, edge.externalLength(), 1, sheet.isPresent() ? "computed" : "from a handbook", false);
+                edge,
+                sheet.map(JunctionSheet::id),
+                psi,
+                edge.externalLength(),
+                1,
+                sheet.isPresent() ? "computed" : "from a handbook",
+                false);
     }
 
     private static HeatLoss heatLoss(ImmutableList<JunctionRow> rows) {
@@ -195,11 +257,18 @@ final class SampleAudit {
         lines.add(line(HeatLoss.Group.OPENINGS, "kitchen window", 2.34, "m²", 0.85));
         lines.add(line(HeatLoss.Group.OPENINGS, "other windows", 16.56, "m²", 0.85));
         lines.add(line(HeatLoss.Group.GROUND, "slab on foam, on clay or silt", 80, "m²", 0.1871));
-        for (JunctionKind kind : new JunctionKind[] {JunctionKind.SLAB_EDGE, JunctionKind.OUTSIDE_CORNER, JunctionKind.FLAT_ROOF_EDGE}) {
+        for (JunctionKind kind :
+                new JunctionKind[] {JunctionKind.SLAB_EDGE, JunctionKind.OUTSIDE_CORNER, JunctionKind.FLAT_ROOF_EDGE}) {
             ImmutableList<JunctionRow> of = rows.select(r -> r.edge().kind() == kind);
             double length = of.sumOfDouble(JunctionRow::length);
             lines.add(new HeatLoss.Line(
-                    HeatLoss.Group.JUNCTIONS, kind.label(), length, "m", of.getFirst().psi(), 1, of.getFirst().psi().times(length)));
+                    HeatLoss.Group.JUNCTIONS,
+                    kind.label(),
+                    length,
+                    "m",
+                    of.getFirst().psi(),
+                    1,
+                    of.getFirst().psi().times(length)));
         }
         lines.add(line(HeatLoss.Group.POINTS, "brackets of the awning", 6, "", 0.05));
         Interval total = Lists.immutable.ofAll(lines).injectInto(Interval.of(0), (sum, line) -> sum.plus(line.loss()));
@@ -232,29 +301,67 @@ final class SampleAudit {
     private static ImmutableList<Finding> findings(Shell shell) {
         return Lists.immutable.of(
                 new Finding(
-                        1, "pen-line", Finding.Severity.GAP, "Slab runs through the insulation",
+                        1,
+                        "pen-line",
+                        Finding.Severity.GAP,
+                        "Slab runs through the insulation",
                         "The pen line ends at the slab; psi is 0.58 W/(m·K), the limit 0.01 W/(m·K).",
-                        "all round the ground floor, at the foot of the walls", new Point3(5, 0, 0), 36,
-                        Optional.of("slab edge: floor, south wall"), Optional.empty(), Optional.of("J1"),
-                        Optional.of(new Interval(19.81, 19.83)), OptionalDouble.of(226),
+                        "all round the ground floor, at the foot of the walls",
+                        new Point3(5, 0, 0),
+                        36,
+                        Optional.of("slab edge: floor, south wall"),
+                        Optional.empty(),
+                        Optional.of("J1"),
+                        Optional.of(new Interval(19.81, 19.83)),
+                        OptionalDouble.of(226),
                         "Dig the edge free and set board against it down to the footing, joined to the wall board."),
                 new Finding(
-                        2, "no-detail", Finding.Severity.UNKNOWN, "Nobody has chosen how the terrace meets the wall",
+                        2,
+                        "no-detail",
+                        Finding.Severity.UNKNOWN,
+                        "Nobody has chosen how the terrace meets the wall",
                         "No detail is chosen; the worst of the catalogue stands in.",
-                        "first floor, where the terrace door stands", new Point3(6, 4, 2.8), 8,
-                        Optional.of("wall to terrace"), Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty(),
+                        "first floor, where the terrace door stands",
+                        new Point3(6, 4, 2.8),
+                        8,
+                        Optional.of("wall to terrace"),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        OptionalDouble.empty(),
                         "Choose a detail for it in the house file."),
                 new Finding(
-                        3, "surface-temperature", Finding.Severity.WEAK, "Cold strip along the floor",
-                        "fRsi is 0.66, the limit 0.70.", "ground floor, along the north wall", new Point3(5, 8, 0.1), 10,
-                        Optional.empty(), Optional.of("north wall, ground floor"), Optional.of("J1"),
-                        Optional.of(new Interval(1.2, 1.21)), OptionalDouble.of(14), "The same edge board closes it."));
+                        3,
+                        "surface-temperature",
+                        Finding.Severity.WEAK,
+                        "Cold strip along the floor",
+                        "fRsi is 0.66, the limit 0.70.",
+                        "ground floor, along the north wall",
+                        new Point3(5, 8, 0.1),
+                        10,
+                        Optional.empty(),
+                        Optional.of("north wall, ground floor"),
+                        Optional.of("J1"),
+                        Optional.of(new Interval(1.2, 1.21)),
+                        OptionalDouble.of(14),
+                        "The same edge board closes it."));
     }
 
-    private static Surface surface(String name, Side side, Body.Use use, Assembly assembly, Point3 normal, double area, Point3... corners) {
+    private static Surface surface(
+            String name, Side side, Body.Use use, Assembly assembly, Point3 normal, double area, Point3... corners) {
         return new Surface(
-                name, side, use, Optional.of(assembly), use == Body.Use.FLOOR ? Exposure.ground() : Exposure.outdoors(),
-                Lists.immutable.of(corners), Lists.immutable.of(corners), normal, area, area * 0.9, 0, "ground floor");
+                name,
+                side,
+                use,
+                Optional.of(assembly),
+                use == Body.Use.FLOOR ? Exposure.ground() : Exposure.outdoors(),
+                Lists.immutable.of(corners),
+                Lists.immutable.of(corners),
+                normal,
+                area,
+                area * 0.9,
+                0,
+                "ground floor");
     }
 
     private static Point3 p(double x, double y, double z) {
@@ -268,22 +375,98 @@ final class SampleAudit {
         Point3 east = p(1, 0, 0);
         Point3 west = p(-1, 0, 0);
         Point3 up = p(0, 0, 1);
-        Surface floor = surface("floor", Side.BELOW, Body.Use.FLOOR, SLAB, p(0, 0, -1), 80,
-                p(0, 0, 0), p(0, 8, 0), p(10, 8, 0), p(10, 0, 0));
-        Surface southWall = surface("south wall", Side.SOUTH, Body.Use.WALL, WALL, south, 44.8,
-                p(0, 0, 0), p(10, 0, 0), p(10, 0, 2.8), p(6, 0, 2.8), p(6, 0, 5.6), p(0, 0, 5.6));
-        Surface eastLow = surface("east wall, ground floor", Side.EAST, Body.Use.WALL, WALL, east, 22.4,
-                p(10, 0, 0), p(10, 8, 0), p(10, 8, 2.8), p(10, 0, 2.8));
-        Surface eastHigh = surface("east wall, first floor", Side.EAST, Body.Use.WALL, WALL, east, 22.4,
-                p(6, 0, 2.8), p(6, 8, 2.8), p(6, 8, 5.6), p(6, 0, 5.6));
-        Surface northWall = surface("north wall", Side.NORTH, Body.Use.WALL, WALL, north, 44.8,
-                p(10, 8, 0), p(0, 8, 0), p(0, 8, 5.6), p(6, 8, 5.6), p(6, 8, 2.8), p(10, 8, 2.8));
-        Surface westWall = surface("west wall", Side.WEST, Body.Use.WALL, WALL, west, 44.8,
-                p(0, 8, 0), p(0, 0, 0), p(0, 0, 5.6), p(0, 8, 5.6));
-        Surface terrace = surface("terrace", Side.ABOVE, Body.Use.TERRACE, ROOF, up, 32,
-                p(6, 0, 2.8), p(10, 0, 2.8), p(10, 8, 2.8), p(6, 8, 2.8));
-        Surface roof = surface("roof", Side.ABOVE, Body.Use.ROOF, ROOF, up, 48,
-                p(0, 0, 5.6), p(6, 0, 5.6), p(6, 8, 5.6), p(0, 8, 5.6));
+        Surface floor = surface(
+                "floor",
+                Side.BELOW,
+                Body.Use.FLOOR,
+                SLAB,
+                p(0, 0, -1),
+                80,
+                p(0, 0, 0),
+                p(0, 8, 0),
+                p(10, 8, 0),
+                p(10, 0, 0));
+        Surface southWall = surface(
+                "south wall",
+                Side.SOUTH,
+                Body.Use.WALL,
+                WALL,
+                south,
+                44.8,
+                p(0, 0, 0),
+                p(10, 0, 0),
+                p(10, 0, 2.8),
+                p(6, 0, 2.8),
+                p(6, 0, 5.6),
+                p(0, 0, 5.6));
+        Surface eastLow = surface(
+                "east wall, ground floor",
+                Side.EAST,
+                Body.Use.WALL,
+                WALL,
+                east,
+                22.4,
+                p(10, 0, 0),
+                p(10, 8, 0),
+                p(10, 8, 2.8),
+                p(10, 0, 2.8));
+        Surface eastHigh = surface(
+                "east wall, first floor",
+                Side.EAST,
+                Body.Use.WALL,
+                WALL,
+                east,
+                22.4,
+                p(6, 0, 2.8),
+                p(6, 8, 2.8),
+                p(6, 8, 5.6),
+                p(6, 0, 5.6));
+        Surface northWall = surface(
+                "north wall",
+                Side.NORTH,
+                Body.Use.WALL,
+                WALL,
+                north,
+                44.8,
+                p(10, 8, 0),
+                p(0, 8, 0),
+                p(0, 8, 5.6),
+                p(6, 8, 5.6),
+                p(6, 8, 2.8),
+                p(10, 8, 2.8));
+        Surface westWall = surface(
+                "west wall",
+                Side.WEST,
+                Body.Use.WALL,
+                WALL,
+                west,
+                44.8,
+                p(0, 8, 0),
+                p(0, 0, 0),
+                p(0, 0, 5.6),
+                p(0, 8, 5.6));
+        Surface terrace = surface(
+                "terrace",
+                Side.ABOVE,
+                Body.Use.TERRACE,
+                ROOF,
+                up,
+                32,
+                p(6, 0, 2.8),
+                p(10, 0, 2.8),
+                p(10, 8, 2.8),
+                p(6, 8, 2.8));
+        Surface roof = surface(
+                "roof",
+                Side.ABOVE,
+                Body.Use.ROOF,
+                ROOF,
+                up,
+                48,
+                p(0, 0, 5.6),
+                p(6, 0, 5.6),
+                p(6, 8, 5.6),
+                p(0, 8, 5.6));
         ImmutableList<Edge> edges = Lists.immutable.of(
                 edge(JunctionKind.SLAB_EDGE, floor, southWall, p(0, 0, 0), p(10, 0, 0)),
                 edge(JunctionKind.SLAB_EDGE, floor, eastLow, p(10, 0, 0), p(10, 8, 0)),
@@ -297,13 +480,33 @@ final class SampleAudit {
                 edge(JunctionKind.FLAT_ROOF_EDGE, roof, westWall, p(0, 8, 5.6), p(0, 0, 5.6)));
         return new Shell(
                 Lists.immutable.of(floor, southWall, eastLow, eastHigh, northWall, westWall, terrace, roof),
-                edges, Lists.immutable.empty(), p(0, 0, 0), 358.4, 300, 118, 80, 36);
+                edges,
+                Lists.immutable.empty(),
+                p(0, 0, 0),
+                358.4,
+                300,
+                118,
+                80,
+                36);
     }
 
     private static Edge edge(JunctionKind kind, Surface first, Surface second, Point3 from, Point3 to) {
         double length = Math.hypot(Math.hypot(to.x() - from.x(), to.y() - from.y()), to.z() - from.z());
         return new Edge(
-                kind.label() + ": " + first.name() + ", " + second.name(), kind, first, Optional.of(second), Optional.empty(),
-                from, to, length, length - 0.8, 90, 0.4, 0.4, "", 0, "where the " + first.name() + " meets the " + second.name());
+                kind.label() + ": " + first.name() + ", " + second.name(),
+                kind,
+                first,
+                Optional.of(second),
+                Optional.empty(),
+                from,
+                to,
+                length,
+                length - 0.8,
+                90,
+                0.4,
+                0.4,
+                "",
+                0,
+                "where the " + first.name() + " meets the " + second.name());
     }
 }

@@ -142,7 +142,10 @@ final class SampleField implements TemperatureField {
             for (int c = 0; c + 1 < columns; c++) {
                 int[] at = {r * columns + c, r * columns + c + 1, (r + 1) * columns + c + 1, (r + 1) * columns + c};
                 Point[] corner = {
-                    new Point(x(c), y(r)), new Point(x(c + 1), y(r)), new Point(x(c + 1), y(r + 1)), new Point(x(c), y(r + 1))
+                    new Point(x(c), y(r)),
+                    new Point(x(c + 1), y(r)),
+                    new Point(x(c + 1), y(r + 1)),
+                    new Point(x(c), y(r + 1))
                 };
                 boolean solid = conductivity[at[0]] > 0
                         && conductivity[at[1]] > 0
@@ -208,5 +211,4 @@ final class SampleField implements TemperatureField {
     public ImmutableList<Cell> cells() {
         return Lists.immutable.empty();
     }
-
 }

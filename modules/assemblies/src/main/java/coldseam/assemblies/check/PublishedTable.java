@@ -13,10 +13,13 @@ import org.eclipse.collections.impl.factory.Lists;
 /**
  * A block of a file of published values: a line of column names and rows, the fields separated by semicolons.
  *
+ * <p>Lines that begin with # are for readers; a blank line ends a block. Rows that are checked have the columns published, unit,
+ * tolerance, reason, sureness (read, from memory, common practice, computed) and source beside those of their case.
+ *
  * @param columns names
  * @param rows in the file's order, at least one
  */
-record PublishedTable(ImmutableList<String> columns, ImmutableList<Row> rows) {
+public record PublishedTable(ImmutableList<String> columns, ImmutableList<Row> rows) {
 
     /**
      * A row.
@@ -25,10 +28,14 @@ record PublishedTable(ImmutableList<String> columns, ImmutableList<Row> rows) {
      * @param columns names
      * @param fields one for each column
      */
-    record Row(String place, ImmutableList<String> columns, ImmutableList<String> fields) {
+    public record Row(String place, ImmutableList<String> columns, ImmutableList<String> fields) {
 
-        /** The text in a column. */
-        String text(String column) {
+        /**
+         * The text in a column.
+         *
+         * @throws IllegalArgumentException where there is no such column
+         */
+        public String text(String column) {
             int index = columns.indexOf(column);
             if (index < 0) {
                 throw new IllegalArgumentException(place + ": there is no column \"" + column + "\" beside "
@@ -37,8 +44,12 @@ record PublishedTable(ImmutableList<String> columns, ImmutableList<Row> rows) {
             return fields.get(index);
         }
 
-        /** The number in a column. */
-        double number(String column) {
+        /**
+         * The number in a column.
+         *
+         * @throws IllegalArgumentException where there is no such column or no number in it
+         */
+        public double number(String column) {
             String text = text(column);
             try {
                 return Double.parseDouble(text);
@@ -49,7 +60,7 @@ record PublishedTable(ImmutableList<String> columns, ImmutableList<Row> rows) {
         }
 
         /** The row's published value beside a computed one. */
-        CheckRow check(String area, String what, double computed) {
+        public CheckRow check(String area, String what, double computed) {
             return new CheckRow(
                     area,
                     what,
@@ -82,7 +93,7 @@ record PublishedTable(ImmutableList<String> columns, ImmutableList<Row> rows) {
      * @throws UncheckedIOException where it cannot be read
      * @throws IllegalArgumentException where a row has more or fewer fields than its block has columns
      */
-    static ImmutableList<PublishedTable> read(Path file) {
+    public static ImmutableList<PublishedTable> read(Path file) {
         MutableList<PublishedTable> tables = Lists.mutable.empty();
         ImmutableList<String> columns = null;
         MutableList<Row> rows = Lists.mutable.empty();

@@ -1,5 +1,6 @@
 package coldseam.assemblies.check;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -11,7 +12,8 @@ public final class ValidationTable {
     /** Decimals beyond those the tolerance asks for, so that the difference can be seen. */
     private static final int MORE_DECIMALS = 1;
 
-    private static final int MOST_DECIMALS = 12;
+    /** Sums that must be exact need no more to be seen. */
+    private static final int MOST_DECIMALS = 7;
 
     private ValidationTable() {}
 
@@ -48,8 +50,7 @@ public final class ValidationTable {
     }
 
     private static void summaryLine(String name, ImmutableList<CheckRow> rows, StringBuilder text) {
-        text.append(String.format(Locale.ROOT, "| %s | %d | %d |%n", name, rows.size(), rows.count(CheckRow::passes))
-                .replace(System.lineSeparator(), "\n"));
+        text.append(String.format(Locale.ROOT, "| %s | %d | %d |\n", name, rows.size(), rows.count(CheckRow::passes)));
     }
 
     private static void area(String area, ImmutableList<CheckRow> rows, StringBuilder text) {
@@ -100,8 +101,6 @@ public final class ValidationTable {
     }
 
     private static String plain(double value) {
-        return new java.math.BigDecimal(Double.toString(value))
-                .stripTrailingZeros()
-                .toPlainString();
+        return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
     }
 }

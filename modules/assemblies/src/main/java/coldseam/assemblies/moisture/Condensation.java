@@ -1,6 +1,7 @@
 package coldseam.assemblies.moisture;
 
 import java.time.Month;
+import java.util.stream.IntStream;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -98,11 +99,11 @@ public record Condensation(
         double most = best.collectDouble(Balance::amount).max();
         double left = best.getLast().amount();
         Verdict verdict = most <= DRY ? Verdict.STAYS_DRY : left <= DRY ? Verdict.DRIES_OUT : Verdict.ACCUMULATES;
-        ImmutableList<String> names = Lists.mutable
-                .withAll(org.eclipse.collections.impl.list.Interval.zeroTo(stack.planes() - 1))
-                .collect(stack::plane)
-                .toImmutable();
-        return new Condensation(names, best, most, left, verdict);
+        MutableList<String> names = Lists.mutable.empty();
+        for (int i = 0; i < stack.planes(); i++) {
+            names.add(stack.plane(i));
+        }
+        return new Condensation(names.toImmutable(), best, most, left, verdict);
     }
 
     /** Months that condense from dry after one that does not; January where all do. */
@@ -118,7 +119,7 @@ public record Condensation(
         if (count == 12) {
             return new int[] {0};
         }
-        return java.util.stream.IntStream.range(0, 12)
+        return IntStream.range(0, 12)
                 .filter(i -> condenses[i] && !condenses[(i + 11) % 12])
                 .toArray();
     }

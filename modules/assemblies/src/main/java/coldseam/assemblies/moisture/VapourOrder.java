@@ -37,10 +37,7 @@ public record VapourOrder(double insideDiffusion, double outsideDiffusion, Immut
         if (missing.notEmpty()) {
             throw new IllegalArgumentException("assembly \"" + assembly.name() + "\": " + missing.makeString("; "));
         }
-        ImmutableList<Layer> layers = assembly.layers()
-                .takeWhile(layer -> layer.air()
-                        .filter(air -> air.ventilation() == Layer.Ventilation.WELL_VENTILATED)
-                        .isEmpty());
+        ImmutableList<Layer> layers = VapourStack.upToVentilation(assembly);
         int insulation = layers.detectLastIndex(layer -> layer.air().isEmpty()
                 && layer.role() != Role.MEMBRANE
                 && layer.material().insulates());

@@ -1,5 +1,7 @@
 package coldseam.assemblies.moisture;
 
+import java.util.Arrays;
+
 /**
  * Vapour pressure across a stack in steady state.
  *
@@ -69,7 +71,7 @@ final class VapourProfile {
                 floor = size - 1;
             }
         }
-        return java.util.Arrays.copyOf(stack, size);
+        return Arrays.copyOf(stack, size);
     }
 
     private static boolean above(double[] x, double[] p, int a, int b, int c) {

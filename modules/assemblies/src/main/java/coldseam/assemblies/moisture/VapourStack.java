@@ -17,7 +17,7 @@ import org.eclipse.collections.impl.factory.Lists;
  * What heat and vapour pass one after another, between the framing where there is framing.
  *
  * <p>sd = μ·d. An air layer counts 0.01 m; a vapour-tight sheet at most {@link #TIGHT} m. Layers from a well-ventilated air layer
- * outwards are left out. Source: ISO 13788:2012 clause 6 (from memory).
+ * outwards are left out; a slightly ventilated one counts as closed. Source: ISO 13788:2012 clause 6 (from memory).
  *
  * @param interiorSurfaceResistance Rsi, m²·K/W
  * @param exteriorSurfaceResistance Rse, m²·K/W
@@ -83,10 +83,10 @@ public record VapourStack(
         return new VapourStack(interiorSurfaceResistance, exterior, slices);
     }
 
-    /** One sentence for each solid layer without a vapour resistance factor; empty where none lacks it. */
+    /** One sentence for each solid layer that counts and has no vapour resistance factor; empty where none lacks it. */
     public static ImmutableList<String> missing(Assembly assembly) {
         MutableList<String> missing = Lists.mutable.empty();
-        assembly.layers().forEachWithIndex((layer, i) -> {
+        upToVentilation(assembly).forEachWithIndex((layer, i) -> {
             if (layer.air().isEmpty()
                     && layer.material().vapourResistanceFactor().isEmpty()) {
                 missing.add(String.format(
@@ -97,6 +97,14 @@ public record VapourStack(
             }
         });
         return missing.toImmutable();
+    }
+
+    /** The layers inside a well-ventilated air layer; all where there is none. */
+    static ImmutableList<Layer> upToVentilation(Assembly assembly) {
+        return assembly.layers()
+                .takeWhile(layer -> layer.air()
+                        .filter(air -> air.ventilation() == Layer.Ventilation.WELL_VENTILATED)
+                        .isEmpty());
     }
 
     private static String name(LayerResistance layer) {

@@ -19,6 +19,7 @@ final class ShellAssembler {
     private final MutableList<String> faults;
     private final FacetMesh mesh;
     private final InnerPlanes planes;
+    private final ImmutableList<ImmutableList<InnerPlanes.Corner>> corners;
     private final ImmutableList<ImmutableList<Point3>> inner;
 
     ShellAssembler(House house, BodyFacets body, MutableList<String> faults) {
@@ -29,11 +30,9 @@ final class ShellAssembler {
                 body.facets().toSortedListBy(ShellAssembler::rank).toImmutable();
         this.mesh = FacetMesh.of(sorted);
         this.planes = new InnerPlanes(mesh, body.storeys());
-        MutableList<ImmutableList<Point3>> outlines = Lists.mutable.empty();
-        for (int f = 0; f < sorted.size(); f++) {
-            outlines.add(planes.outline(f));
-        }
-        this.inner = outlines.toImmutable();
+        this.corners = sorted.collectWithIndex((facet, f) -> planes.corners(f));
+        this.inner = corners.collect(list -> list.flatCollect(
+                c -> c.doubled() ? Lists.immutable.of(c.arriving(), c.leaving()) : Lists.immutable.of(c.arriving())));
     }
 
     /** Below, walls storey by storey, above. */
@@ -48,7 +47,7 @@ final class ShellAssembler {
     }
 
     Shell assemble() {
-        ImmutableList<Joint> joints = new Joints(mesh, planes, inner).all();
+        ImmutableList<Joint> joints = new Joints(mesh, planes, corners).all();
         ImmutableList<Side> sides =
                 mesh.facets().collectWithIndex((facet, f) -> Places.side(facet.use(), planes.normal(f)));
         ImmutableList<OpenEdge> open = OpenEdges.of(mesh, sides);
@@ -79,9 +78,14 @@ final class ShellAssembler {
         MutableList<Point3> outline = Lists.mutable.empty();
         MutableList<Point3> inside = Lists.mutable.empty();
         facet.outline().forEachWithIndex((corner, i) -> {
-            if (ends.contains(corner) || tidy.contains(corner)) {
+            InnerPlanes.Corner moved = corners.get(f).get(i);
+            if (moved.doubled() || ends.contains(corner) || tidy.contains(corner)) {
                 outline.add(corner.point());
-                inside.add(inner.get(f).get(i));
+                inside.add(moved.arriving());
+            }
+            if (moved.doubled()) {
+                outline.add(corner.point());
+                inside.add(moved.leaving());
             }
         });
         Vertex area = facet.doubleArea();
@@ -190,7 +194,7 @@ final class ShellAssembler {
             FacetMesh mesh,
             ImmutableList<BodyFacets.Above> storeys) {
         Surface first = surfaces.get(joint.first()).orElseThrow();
-        Optional<Surface> second = surfaces.get(joint.second());
+        Optional<Surface> second = surfaces.get(joint.second()).filter(surface -> !surface.step());
         Facet a = mesh.facets().get(joint.first());
         Facet b = mesh.facets().get(joint.second());
         boolean stacked = a.use() == Body.Use.WALL

@@ -15,7 +15,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param use what it is to the house
  * @param assembly its build-up; empty where none is given
  * @param exposure what it faces
- * @param outline corners on the outer plane, counterclockwise seen from outdoors, with every junction's end on it
+ * @param outline corners on the outer plane, counterclockwise seen from outdoors, with every junction's end on it; a corner comes twice
+ *     where the inner outline steps while the outer runs straight on
  * @param innerOutline the same corners on the inner plane
  * @param normal unit vector, outwards
  * @param externalArea m², gross, on the outer plane
@@ -35,4 +36,14 @@ public record Surface(
         double externalArea,
         double internalArea,
         double openingArea,
-        String storey) {}
+        String storey) {
+
+    /**
+     * Whether it is a step: a narrow strip between two walls' outer planes (or two decks' levels) without a build-up of its
+     * own. A step closes the outer shell but loses no heat itself: what it loses belongs to the junction of the walls beside
+     * it (a change of wall thickness).
+     */
+    public boolean step() {
+        return assembly.isEmpty();
+    }
+}

@@ -66,7 +66,9 @@ public record Box(double x0, double y0, double x1, double y1) {
 
     /** The box around places. */
     public static Box around(Iterable<Spot> spots) {
-        double[] b = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+        double[] b = {
+            Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY
+        };
         spots.forEach(s -> {
             b[0] = Math.min(b[0], s.x());
             b[1] = Math.min(b[1], s.y());

@@ -98,7 +98,10 @@ public enum Hatch {
         @Override
         void draw(Canvas canvas, Box box) {
             List<ImmutableList<Spot>> lines = new ArrayList<>();
-            cells(box, 9, (x, y, roll) -> lines.add(Lists.immutable.of(new Spot(x + 1, y + 1), new Spot(x + 5, y + 5))));
+            cells(
+                    box,
+                    9,
+                    (x, y, roll) -> lines.add(Lists.immutable.of(new Spot(x + 1, y + 1), new Spot(x + 5, y + 5))));
             canvas.strokes(Lists.immutable.ofAll(lines), THIN);
         }
     },

@@ -12,7 +12,8 @@ public record Ink(int red, int green, int blue) {
     /** @throws IllegalArgumentException where a part is outside 0 to 255 */
     public Ink {
         if (((red | green | blue) & ~0xFF) != 0) {
-            throw new IllegalArgumentException("a colour's parts lie from 0 to 255; got " + red + ", " + green + ", " + blue);
+            throw new IllegalArgumentException(
+                    "a colour's parts lie from 0 to 255; got " + red + ", " + green + ", " + blue);
         }
     }
 

@@ -21,6 +21,7 @@ public final class Palette {
     public static final Ink MOSS = Ink.of(0x3F7352);
     /** Isotherms. */
     public static final Ink MIST = Ink.of(0x6E8CA0);
+
     public static final Ink WHITE = Ink.of(0xFFFFFF);
 
     private Palette() {}

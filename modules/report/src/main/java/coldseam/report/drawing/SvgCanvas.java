@@ -27,7 +27,11 @@ public final class SvgCanvas implements Canvas {
 
     @Override
     public void fill(ImmutableList<Spot> outline, Ink ink) {
-        body.append("<path d=\"").append(path(outline)).append("Z\" fill=\"").append(hex(ink)).append("\"/>\n");
+        body.append("<path d=\"")
+                .append(path(outline))
+                .append("Z\" fill=\"")
+                .append(hex(ink))
+                .append("\"/>\n");
     }
 
     @Override
@@ -35,13 +39,21 @@ public final class SvgCanvas implements Canvas {
         StringBuilder path = new StringBuilder();
         lines.select(line -> line.size() > 1).forEach(line -> path.append(path(line)));
         if (path.length() > 0) {
-            body.append("<path d=\"").append(path).append("\" fill=\"none\"").append(stroke(pen)).append("/>\n");
+            body.append("<path d=\"")
+                    .append(path)
+                    .append("\" fill=\"none\"")
+                    .append(stroke(pen))
+                    .append("/>\n");
         }
     }
 
     @Override
     public void outline(ImmutableList<Spot> corners, Pen pen) {
-        body.append("<path d=\"").append(path(corners)).append("Z\" fill=\"none\"").append(stroke(pen)).append("/>\n");
+        body.append("<path d=\"")
+                .append(path(corners))
+                .append("Z\" fill=\"none\"")
+                .append(stroke(pen))
+                .append("/>\n");
     }
 
     @Override
@@ -51,12 +63,15 @@ public final class SvgCanvas implements Canvas {
 
     @Override
     public void circle(Spot centre, double radius, Pen pen) {
-        body.append(circle(centre, radius)).append(" fill=\"none\"").append(stroke(pen)).append("/>\n");
+        body.append(circle(centre, radius))
+                .append(" fill=\"none\"")
+                .append(stroke(pen))
+                .append("/>\n");
     }
 
     private String circle(Spot centre, double radius) {
-        return "<circle cx=\"" + number(centre.x()) + "\" cy=\"" + number(height - centre.y()) + "\" r=\"" + number(radius)
-                + "\"";
+        return "<circle cx=\"" + number(centre.x()) + "\" cy=\"" + number(height - centre.y()) + "\" r=\""
+                + number(radius) + "\"";
     }
 
     @Override
@@ -71,10 +86,15 @@ public final class SvgCanvas implements Canvas {
             body.append(" font-style=\"italic\"");
         }
         if (align != Align.LEFT) {
-            body.append(" text-anchor=\"").append(align == Align.CENTRE ? "middle" : "end").append('"');
+            body.append(" text-anchor=\"")
+                    .append(align == Align.CENTRE ? "middle" : "end")
+                    .append('"');
         }
         if (turn != 0) {
-            body.append(" transform=\"rotate(").append(number(-turn)).append(' ').append(number(at.x()));
+            body.append(" transform=\"rotate(")
+                    .append(number(-turn))
+                    .append(' ')
+                    .append(number(at.x()));
             body.append(' ').append(number(height - at.y())).append(")\"");
         }
         body.append('>').append(escaped(metrics.settable(text))).append("</text>\n");
@@ -83,7 +103,10 @@ public final class SvgCanvas implements Canvas {
     @Override
     public void clipped(ImmutableList<Spot> outline, Runnable drawing) {
         clipCount++;
-        clips.append("<clipPath id=\"clip").append(clipCount).append("\"><path d=\"").append(path(outline));
+        clips.append("<clipPath id=\"clip")
+                .append(clipCount)
+                .append("\"><path d=\"")
+                .append(path(outline));
         clips.append("Z\"/></clipPath>\n");
         body.append("<g clip-path=\"url(#clip").append(clipCount).append(")\">\n");
         drawing.run();
@@ -103,14 +126,14 @@ public final class SvgCanvas implements Canvas {
     public String document(String title) {
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
                 + String.format(
-                        Locale.ROOT,
-                        "<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"%spt\" height=\"%spt\""
-                                + " viewBox=\"0 0 %s %s\" role=\"img\""
-                                + " font-family=\"'Source Sans 3', sans-serif\">%n",
-                        number(width),
-                        number(height),
-                        number(width),
-                        number(height))
+                                Locale.ROOT,
+                                "<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"%spt\" height=\"%spt\""
+                                        + " viewBox=\"0 0 %s %s\" role=\"img\""
+                                        + " font-family=\"'Source Sans 3', sans-serif\">%n",
+                                number(width),
+                                number(height),
+                                number(width),
+                                number(height))
                         .replace("\r\n", "\n")
                 + "<title>" + escaped(metrics.settable(title)) + "</title>\n"
                 + (clipCount > 0 ? "<defs>\n" + clips + "</defs>\n" : "")
@@ -148,11 +171,15 @@ public final class SvgCanvas implements Canvas {
 
     /** Two digits after the point: 1/7000 in. */
     private static String number(double value) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        BigDecimal rounded =
+                BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_EVEN).stripTrailingZeros();
         return rounded.signum() == 0 ? "0" : rounded.toPlainString();
     }
 
     private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 }

@@ -1,10 +1,14 @@
 package coldseam.report.pages;
 
+import coldseam.assemblies.HeatFlow;
+import coldseam.assemblies.OuterSurface;
+import coldseam.assemblies.Transmittance;
 import coldseam.audit.AssemblyRow;
-import coldseam.envelope.Control;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
 import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
@@ -12,9 +16,14 @@ import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.section.Looks;
 import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.collections.impl.factory.Lists;
 
 /** Every assembly that is used: its layers and its transmittance. */
 public final class Assemblies {
+
+    /** Differences of transmittances below this, W/(m²·K), and of resistances, m²·K/W, are round-off. */
+    private static final double SAME = 1e-9;
 
     private Assemblies() {}
 
@@ -32,29 +41,30 @@ public final class Assemblies {
 
     private static void write(Page page, AssemblyRow row) {
         Print print = page.print();
-        page.flow().heading(Print.capital(row.assembly().name()));
+        Optional<Transmittance> build = build(page, row);
+        page.flow()
+                .heading(Print.capital(row.assembly().name())
+                        + build.map(b -> ", heat flow " + b.direction().name().toLowerCase(Locale.ROOT))
+                                .orElse(""));
         Table table = Table.of(
                 Table.Column.fixed("", 34),
                 Table.Column.share("layer", 1),
-                Table.Column.share("controls", 0.5),
+                Table.Column.share("controls", 0.4),
                 Table.Column.number("thickness", 62),
-                Table.Column.number("λ, " + print.units().label(Dimension.CONDUCTIVITY), 70),
-                Table.Column.number("R, " + print.units().label(Dimension.RESISTANCE), 70));
-        for (Layer layer : row.assembly().layers()) {
-            boolean plain = layer.role() != Role.AIR_LAYER && layer.role() != Role.MEMBRANE;
-            table = table.row(
-                    Table.Kind.PLAIN,
-                    Swatch.look(Looks.of(layer.material(), layer.role())),
-                    Table.Cell.of(name(layer, print)),
-                    Table.Cell.of(Lists.words(layer)),
-                    Table.Cell.of(print.of(layer.thickness(), Dimension.THICKNESS)),
-                    Table.Cell.of(plain ? print.number(layer.material().conductivity(), Dimension.CONDUCTIVITY) : "–"),
-                    Table.Cell.of(
-                            plain
-                                    ? print.number(
-                                            layer.thickness() / layer.material().conductivity(), Dimension.RESISTANCE)
-                                    : "–"));
+                Table.Column.number(
+                        "λ, " + print.units().label(Dimension.CONDUCTIVITY), print.units() == UnitSystem.SI ? 60 : 84),
+                Table.Column.number("R, " + print.units().label(Dimension.RESISTANCE), 74));
+        table = build.isPresent()
+                ? table.row(
+                        Table.Kind.PLAIN, surface("inner surface", build.get().interiorSurfaceResistance(), print))
+                : table;
+        for (int i = 0; i < row.assembly().layers().size(); i++) {
+            table = table.with(layer(row.assembly().layers().get(i), i, build, print));
         }
+        table = build.isPresent()
+                ? table.row(
+                        Table.Kind.PLAIN, surface("outer surface", build.get().exteriorSurfaceResistance(), print))
+                : table;
         table = table.row(
                 Table.Kind.SUBTOTAL,
                 Table.Cell.of(""),
@@ -62,15 +72,88 @@ public final class Assemblies {
                 Table.Cell.of(""),
                 Table.Cell.of(print.of(row.assembly().thickness(), Dimension.THICKNESS)),
                 Table.Cell.of(""),
-                Table.Cell.of(print.of(row.area(), Dimension.AREA)));
+                Table.Cell.of(build.map(b -> print.number(b.total(), Dimension.RESISTANCE))
+                        .orElse("")));
         page.flow().add(table);
+        page.flow().space(3);
+        page.flow().add(Blocks.text(words(row, build, print), Style.SMALL));
+    }
+
+    private static Table.Cell[] surface(String name, double resistance, Print print) {
+        return new Table.Cell[] {
+            Table.Cell.of(""),
+            Table.Cell.of(Rich.of(name).with(Palette.SLATE)),
+            Table.Cell.of(""),
+            Table.Cell.of(""),
+            Table.Cell.of(""),
+            Table.Cell.of(print.number(resistance, Dimension.RESISTANCE))
+        };
+    }
+
+    private static Table.Row layer(Layer layer, int index, Optional<Transmittance> build, Print print) {
+        boolean solid = layer.role() != Role.AIR_LAYER && layer.role() != Role.MEMBRANE;
+        String resistance = build.map(b -> b.layers().get(index))
+                .map(l -> l.counted() == 0 ? "not counted" : print.number(l.resistance(), Dimension.RESISTANCE))
+                .orElse(
+                        solid
+                                ? print.number(
+                                        layer.thickness() / layer.material().conductivity(), Dimension.RESISTANCE)
+                                : "–");
+        return new Table.Row(
+                Table.Kind.PLAIN,
+                Lists.immutable.of(
+                        Swatch.look(Looks.of(layer.material(), layer.role())),
+                        Table.Cell.of(name(layer, print)),
+                        Table.Cell.of(controls(layer)),
+                        Table.Cell.of(print.of(layer.thickness(), Dimension.THICKNESS)),
+                        Table.Cell.of(
+                                solid ? print.number(layer.material().conductivity(), Dimension.CONDUCTIVITY) : "–"),
+                        Table.Cell.of(resistance)));
+    }
+
+    /** The steps to U of the surfaces that have it: the ones whose transmittance is the row's. */
+    private static Optional<Transmittance> build(Page page, AssemblyRow row) {
+        return page.audit()
+                .shell()
+                .surfaces()
+                .select(s -> s.assembly().filter(row.assembly()::equals).isPresent())
+                .asLazy()
+                .collect(s ->
+                        Transmittance.of(row.assembly(), HeatFlow.through(s.normal()), OuterSurface.of(s.exposure())))
+                .detectOptional(t -> Math.abs(t.corrected() - row.transmittance()) < SAME);
+    }
+
+    private static Rich words(AssemblyRow row, Optional<Transmittance> build, Print print) {
+        Rich out = Rich.of(print.of(row.area(), Dimension.AREA) + " of it, openings taken off.");
+        if (build.isEmpty()) {
+            return out;
+        }
+        Transmittance t = build.get();
+        if (t.upperLimit() - t.lowerLimit() > SAME) {
+            out = out.plus(Rich.marked(" Upper limit R′_{T} "))
+                    .plus(print.of(t.upperLimit(), Dimension.RESISTANCE))
+                    .plus(Rich.marked(", lower limit R″_{T} "))
+                    .plus(print.of(t.lowerLimit(), Dimension.RESISTANCE) + "; their mean may be wrong by "
+                            + String.format(Locale.ROOT, "%.1f %%", 100 * t.relativeError()) + " at most.");
+        }
+        if (t.corrections().sum() > 0) {
+            out = out.plus(" Corrections: gaps " + print.of(t.corrections().gaps(), Dimension.TRANSMITTANCE)
+                    + ", fasteners " + print.of(t.corrections().fasteners(), Dimension.TRANSMITTANCE) + ", rain "
+                    + print.of(t.corrections().rain(), Dimension.TRANSMITTANCE)
+                    + (t.corrections().applied() ? "; added to U." : "; below 3 % of U together, so left out."));
+        }
+        for (Transmittance.Warning warning : t.warnings()) {
+            out = out.plus(Rich.of(" Caution: " + warning.text()).with(Palette.EMBER));
+        }
+        return out;
     }
 
     private static Rich name(Layer layer, Print print) {
         Rich out = Rich.of(layer.material().name());
         if (layer.framing().isPresent()) {
             Layer.Framing framing = layer.framing().get();
-            out = out.plus(", " + Print.percent(framing.share()) + " " + framing.material().name());
+            out = out.plus(", " + Print.percent(framing.share()) + " "
+                    + framing.material().name());
         }
         if (layer.taper().isPresent()) {
             out = out.plus(", to falls, at most " + print.of(layer.taper().get().thickest(), Dimension.THICKNESS));
@@ -78,14 +161,10 @@ public final class Assemblies {
         return out;
     }
 
-    /** Words about a layer. */
-    private static final class Lists {
-        static String words(Layer layer) {
-            return layer.controls()
-                    .toSortedList()
-                    .collect(Control::name)
-                    .collect(name -> name.toLowerCase(Locale.ROOT))
-                    .makeString(", ");
-        }
+    private static String controls(Layer layer) {
+        return layer.controls()
+                .toSortedList()
+                .collect(control -> control.name().toLowerCase(Locale.ROOT))
+                .makeString(", ");
     }
 }

@@ -10,6 +10,7 @@ import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Ink;
 import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Spot;
+import coldseam.report.house.FindingMark;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
@@ -32,9 +33,11 @@ public final class Cover {
         Audit audit = page.audit();
         Flow flow = page.flow();
         flow.mark(1, "Verdict");
-        flow.add(Blocks.drawing(5, (canvas, box) -> canvas.fill(
-                new coldseam.report.drawing.Box(box.x0(), box.y0() + 1, box.x0() + 64, box.y1()).corners(),
-                Palette.EMBER)));
+        flow.add(Blocks.drawing(
+                5,
+                (canvas, box) -> canvas.fill(
+                        new coldseam.report.drawing.Box(box.x0(), box.y0() + 1, box.x0() + 64, box.y1()).corners(),
+                        Palette.EMBER)));
         flow.add(Blocks.space(10));
         flow.add(Blocks.text("Continuous insulation audit", Style.LEAD.with(Palette.SLATE)));
         flow.add(Blocks.space(2));
@@ -55,27 +58,32 @@ public final class Cover {
     /** Fills the list of contents, once it is known what stands where. */
     public void writeContents(Page page) {
         Flow flow = page.flow();
-        ImmutableList<Flow.Mark> marks = flow.marks().select(m -> m.level() == 1).drop(1);
+        ImmutableList<Flow.Mark> marks =
+                flow.marks().select(m -> m.level() == 1).drop(1);
         double column = (flow.width() - 24) / 2;
         int half = (marks.size() + 1) / 2;
-        flow.onto(1, canvas -> marks.forEachWithIndex((mark, i) -> {
-            double x = flow.left() + (i < half ? 0 : column + 24);
-            double y = contentsTop - 12 - 13 * (i < half ? i : i - half);
-            canvas.text(mark.text(), x, y, Style.BODY.type(), Align.LEFT);
-            canvas.text(
-                    Integer.toString(mark.page()),
-                    x + column,
-                    y,
-                    Style.BODY.type().with(Palette.SLATE),
-                    Align.RIGHT);
-            double from = x + canvas.metrics().width(mark.text(), Style.BODY.type()) + 5;
-            canvas.line(
-                    from,
-                    y + 1,
-                    x + column - 16,
-                    y + 1,
-                    coldseam.report.drawing.Pen.of(0.5, Palette.RULE).dashed(0.6, 2.4).rounded());
-        }));
+        flow.onto(
+                1,
+                canvas -> marks.forEachWithIndex((mark, i) -> {
+                    double x = flow.left() + (i < half ? 0 : column + 24);
+                    double y = contentsTop - 12 - 13 * (i < half ? i : i - half);
+                    canvas.text(mark.text(), x, y, Style.BODY.type(), Align.LEFT);
+                    canvas.text(
+                            Integer.toString(mark.page()),
+                            x + column,
+                            y,
+                            Style.BODY.type().with(Palette.SLATE),
+                            Align.RIGHT);
+                    double from = x + canvas.metrics().width(mark.text(), Style.BODY.type()) + 5;
+                    canvas.line(
+                            from,
+                            y + 1,
+                            x + column - 16,
+                            y + 1,
+                            coldseam.report.drawing.Pen.of(0.5, Palette.RULE)
+                                    .dashed(0.6, 2.4)
+                                    .rounded());
+                }));
     }
 
     private static Block verdict(Audit audit) {
@@ -95,7 +103,8 @@ public final class Cover {
     private static Block figures(Page page) {
         Audit audit = page.audit();
         Print print = page.print();
-        Optional<JunctionSheet> coldest = audit.sheets().minByOptional(s -> s.result().temperatureFactor());
+        Optional<JunctionSheet> coldest =
+                audit.sheets().minByOptional(s -> s.result().temperatureFactor());
         Optional<JunctionSheet> dampest = audit.sheets().minByOptional(JunctionSheet::mouldHumidity);
         String system = audit.heatLoss().system() == DimensionSystem.EXTERNAL ? "external" : "internal";
         Block first = Blocks.beside(
@@ -117,10 +126,12 @@ public final class Cover {
                         Print.percent(audit.heatLoss().junctionShare()),
                         Rich.of("of that lost at the seams, where one surface meets another")),
                 figure(
-                        coldest.map(s -> Print.factor(s.result().temperatureFactor())).orElse("none"),
+                        coldest.map(s -> Print.factor(s.result().temperatureFactor()))
+                                .orElse("none"),
                         Rich.marked("lowest temperature factor f_{Rsi}")
                                 .plus(coldest.map(s -> ", at " + s.id()).orElse(", nothing computed"))
-                                .plus("; limit " + Print.factor(audit.house().limits().temperatureFactor()))),
+                                .plus("; limit "
+                                        + Print.factor(audit.house().limits().temperatureFactor()))),
                 figure(
                         dampest.map(s -> Print.percent(s.mouldHumidity())).orElse("none"),
                         Rich.of(dampest.map(s -> "indoor humidity from which mould may grow, at " + s.id()
@@ -146,16 +157,13 @@ public final class Cover {
                         Style.SUBSECTION));
         page.flow().add(Blocks.space(2));
         Table table = Table.of(
-                Table.Column.fixed("", 26),
-                Table.Column.share("what and where", 1),
-                Table.Column.number("lost", 104));
+                Table.Column.fixed("", 26), Table.Column.share("what and where", 1), Table.Column.number("lost", 104));
         for (Finding finding : worst) {
             table = table.row(
                     Table.Kind.PLAIN,
                     badge(finding),
-                    Table.Cell.of(Rich.strong(finding.title())
-                            .plus(Rich.newLine())
-                            .plus(finding.place())),
+                    Table.Cell.of(
+                            Rich.strong(finding.title()).plus(Rich.newLine()).plus(finding.place())),
                     Table.Cell.of(loss(finding, page.print())));
         }
         page.flow().add(table);
@@ -164,7 +172,7 @@ public final class Cover {
     static Table.Cell badge(Finding finding) {
         return Table.Cell.drawn(
                 16,
-                (canvas, box) -> Badge.draw(
+                (canvas, box) -> FindingMark.draw(
                         canvas, new Spot(box.x0() + 8, box.y1() - 8), finding.severity(), finding.number(), 6.4));
     }
 

@@ -37,8 +37,8 @@ public final class Gaps {
                 Table.Column.number("lost, " + page.print().units().label(Dimension.HEAT_LOSS_COEFFICIENT), 62));
         if (money) {
             table = new Table(
-                    table.columns().newWith(Table.Column.number(
-                            audit.house().prices().currency() + " a year", 48)),
+                    table.columns()
+                            .newWith(Table.Column.number(audit.house().prices().currency() + " a year", 48)),
                     table.rows());
         }
         for (Finding finding : audit.findings()) {
@@ -58,7 +58,8 @@ public final class Gaps {
                     .plus(Rich.of("Sheet " + finding.sheet().get() + " · rule " + finding.rule())
                             .with(Palette.SLATE));
         } else {
-            what = what.plus(Rich.newLine()).plus(Rich.of("Rule " + finding.rule()).with(Palette.SLATE));
+            what = what.plus(Rich.newLine())
+                    .plus(Rich.of("Rule " + finding.rule()).with(Palette.SLATE));
         }
         Print print = page.print();
         Table.Row row = new Table.Row(

@@ -33,7 +33,8 @@ public final class HeatLossTable {
     private static Printed printed(Interval loss, Print print) {
         Dimension d = Dimension.HEAT_LOSS_COEFFICIENT;
         return new Printed(
-                new BigDecimal(Double.toString(print.units().value(loss.lower(), d))).setScale(DIGITS, RoundingMode.FLOOR),
+                new BigDecimal(Double.toString(print.units().value(loss.lower(), d)))
+                        .setScale(DIGITS, RoundingMode.FLOOR),
                 new BigDecimal(Double.toString(print.units().value(loss.upper(), d)))
                         .setScale(DIGITS, RoundingMode.CEILING));
     }
@@ -112,21 +113,22 @@ public final class HeatLossTable {
     private static String size(HeatLoss.Line line, Print print) {
         return switch (line.sizeUnit()) {
             case "m²" -> print.of(line.size(), Dimension.AREA);
-            case "m" -> print.units().number(line.size(), Dimension.LENGTH, 2) + " "
-                    + print.units().label(Dimension.LENGTH);
-            default -> line.size() == Math.rint(line.size())
-                    ? Long.toString(Math.round(line.size()))
-                    : Double.toString(line.size());
+            case "m" ->
+                print.units().number(line.size(), Dimension.LENGTH, 2) + " "
+                        + print.units().label(Dimension.LENGTH);
+            default ->
+                line.size() == Math.rint(line.size())
+                        ? Long.toString(Math.round(line.size()))
+                        : Double.toString(line.size());
         };
     }
 
     private static String transmittance(HeatLoss.Line line, Print print) {
-        Dimension dimension =
-                switch (line.sizeUnit()) {
-                    case "m²" -> Dimension.TRANSMITTANCE;
-                    case "m" -> Dimension.LINEAR_TRANSMITTANCE;
-                    default -> Dimension.POINT_TRANSMITTANCE;
-                };
+        Dimension dimension = switch (line.sizeUnit()) {
+            case "m²" -> Dimension.TRANSMITTANCE;
+            case "m" -> Dimension.LINEAR_TRANSMITTANCE;
+            default -> Dimension.POINT_TRANSMITTANCE;
+        };
         return print.of(line.transmittance(), dimension);
     }
 
@@ -152,12 +154,15 @@ public final class HeatLossTable {
                 print.of(loss.vertexRemainder(), d));
         if (loss.ventilation().isPresent()) {
             table = line(
-                    table, Rich.of("ventilation, as the house file gives it"), print.of(loss.ventilation().getAsDouble(), d));
+                    table,
+                    Rich.of("ventilation, as the house file gives it"),
+                    print.of(loss.ventilation().getAsDouble(), d));
         }
         table = line(
                 table,
                 Rich.of("load at "
-                        + print.of(page.audit().house().site().indoorTemperature(), Dimension.TEMPERATURE) + " indoors, "
+                        + print.of(page.audit().house().site().indoorTemperature(), Dimension.TEMPERATURE)
+                        + " indoors, "
                         + print.of(page.audit().house().site().outdoorTemperature(), Dimension.TEMPERATURE)
                         + " outdoors"),
                 print.of(loss.designLoad(), Dimension.POWER));

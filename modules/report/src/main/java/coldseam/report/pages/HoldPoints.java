@@ -36,14 +36,19 @@ public final class HoldPoints {
 
     private static Block point(HoldPoint point, int number) {
         MutableList<Block> out = Lists.mutable.empty();
-        out.add(Blocks.text(Rich.strong(number + "  " + point.name()), Style.BODY.with(Palette.DEEP).sized(10.5, 14)));
+        out.add(Blocks.text(
+                Rich.strong(number + "  " + point.name()),
+                Style.BODY.with(Palette.DEEP).sized(10.5, 14)));
         out.add(Blocks.text(
                 "Before " + point.before()
-                        + (point.junctions().isEmpty() ? "" : " · sheets " + point.junctions().makeString(", ")),
+                        + (point.junctions().isEmpty()
+                                ? ""
+                                : " · sheets " + point.junctions().makeString(", ")),
                 Style.BODY.with(Palette.SLATE)));
         out.add(Blocks.space(2));
-        point.lookAt().forEach(line -> out.add(Blocks.beside(
-                4, Lists.immutable.of(0.035, 0.965), box(), Blocks.text(line, Style.BODY))));
+        point.lookAt()
+                .forEach(line -> out.add(
+                        Blocks.beside(4, Lists.immutable.of(0.035, 0.965), box(), Blocks.text(line, Style.BODY))));
         out.add(Blocks.space(14));
         out.add(Blocks.drawing(12, (canvas, box) -> {
             String[] words = {"seen by", "date", "photograph no."};
@@ -59,7 +64,10 @@ public final class HoldPoints {
     }
 
     private static Block box() {
-        return Blocks.drawing(12.6, (canvas, box) -> canvas.outline(
-                new Box(box.x0(), box.y1() - 10.5, box.x0() + 8.4, box.y1() - 2.1).corners(), Pen.of(0.8, Palette.INK)));
+        return Blocks.drawing(
+                12.6,
+                (canvas, box) -> canvas.outline(
+                        new Box(box.x0(), box.y1() - 10.5, box.x0() + 8.4, box.y1() - 2.1).corners(),
+                        Pen.of(0.8, Palette.INK)));
     }
 }

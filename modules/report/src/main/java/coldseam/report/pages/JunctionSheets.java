@@ -3,6 +3,7 @@ package coldseam.report.pages;
 import coldseam.audit.JunctionSheet;
 import coldseam.envelope.Control;
 import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.Connection;
 import coldseam.junctions.Detail;
 import coldseam.junctions.JunctionResult;
@@ -25,7 +26,10 @@ import org.eclipse.collections.impl.factory.Lists;
 /** One sheet for each computed junction. */
 public final class JunctionSheets {
 
-    private static final double DRAWING = 318;
+    /** Least and greatest height of the drawing, points. */
+    private static final double LEAST = 290;
+
+    private static final double MOST = 420;
 
     private JunctionSheets() {}
 
@@ -43,38 +47,53 @@ public final class JunctionSheets {
         flow.add(Blocks.text(
                 page.print().of(sheet.length(), Dimension.LENGTH) + " in "
                         + Print.count(sheet.edges().size(), "edge", "edges")
-                        + (sheet.chosen() ? " · chosen by the house file" : " · not chosen: this option stands in for it"),
+                        + (sheet.chosen()
+                                ? " · chosen by the house file"
+                                : " · not chosen: this option stands in for it"),
                 Style.BODY.with(sheet.chosen() ? Palette.SLATE : Palette.EMBER)));
         flow.space(6);
         SectionPicture picture = SectionPicture.of(
-                sheet.result(), Limits.of(page.audit().house().site()), page.print().units());
-        double drawn = Math.min(DRAWING, flow.bodyHeight() * 0.46);
+                sheet.result(),
+                Limits.of(page.audit().house().site()),
+                page.print().units());
+        // The drawing takes what the tables and words of the first page leave.
+        SectionDrawing probe = new SectionDrawing(picture, flow.width(), LEAST);
+        Block tables = tables(page, sheet, probe);
+        Block words = Blocks.panel(words(page, sheet), Palette.FROST, Palette.DEEP);
+        double rest = tables.height(flow.width()) + words.height(flow.width()) + Legend.HEIGHT + 6 + 8 + 1;
+        double drawn = Math.max(LEAST, Math.min(MOST, flow.remaining() - rest));
         SectionDrawing drawing = new SectionDrawing(picture, flow.width(), drawn);
         flow.add(Blocks.drawing(drawn + Legend.HEIGHT, (canvas, box) -> {
             drawing.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
             Legend.draw(canvas, box, picture, drawing);
         }));
         flow.space(6);
-        flow.add(Blocks.beside(
-                18,
-                Lists.immutable.of(0.52, 0.48),
-                Blocks.table(keys(page, sheet, drawing)),
-                Blocks.table(numbers(page, sheet))));
+        flow.add(tables(page, sheet, drawing));
         flow.space(8);
-        flow.add(Blocks.panel(words(page, sheet), Palette.FROST, Palette.DEEP));
+        flow.add(words);
         flow.space(8);
         flow.add(Blocks.beside(
                 18, Lists.immutable.of(0.5, 0.5), Blocks.stack(left(page, sheet), 2), Blocks.stack(right(sheet), 2)));
         edges(page, sheet);
+        sheet.best().ifPresent(best -> new BestOption(page, sheet, best).write());
+    }
+
+    private static Block tables(Page page, JunctionSheet sheet, SectionDrawing drawing) {
+        return Blocks.beside(
+                18,
+                Lists.immutable.of(0.52, 0.48),
+                Blocks.table(keys(page, sheet, drawing)),
+                Blocks.table(numbers(page, sheet)));
     }
 
     private static Table keys(Page page, JunctionSheet sheet, SectionDrawing drawing) {
         Print print = page.print();
         Table table = Table.of(
-                Table.Column.fixed("", 20),
-                Table.Column.fixed("", 34),
+                Table.Column.fixed("", 19),
+                Table.Column.fixed("", 31),
                 Table.Column.share("material", 1),
-                Table.Column.number("λ, " + print.units().label(Dimension.CONDUCTIVITY), 58),
+                Table.Column.number(
+                        "λ, " + print.units().label(Dimension.CONDUCTIVITY), print.units() == UnitSystem.SI ? 58 : 84),
                 Table.Column.number("thickness", 52));
         for (SectionPicture.Key key : drawing.keys()) {
             table = table.row(
@@ -88,14 +107,27 @@ public final class JunctionSheets {
         return table;
     }
 
-    private static String thicknesses(JunctionResult result, String material, Print print) {
+    private static Rich thicknesses(JunctionResult result, String material, Print print) {
         MutableList<String> out = Lists.mutable.empty();
-        result.setup().first().layers().select(l -> l.material().name().equals(material)).forEach(l ->
-                out.add(print.of(l.thickness(), Dimension.THICKNESS)));
-        result.setup().second().ifPresent(a -> a.layers()
+        result.setup()
+                .first()
+                .layers()
                 .select(l -> l.material().name().equals(material))
-                .forEach(l -> out.add(print.of(l.thickness(), Dimension.THICKNESS))));
-        return out.isEmpty() ? "–" : out.distinct().makeString(", ");
+                .forEach(l -> out.add(print.of(l.thickness(), Dimension.THICKNESS)));
+        result.setup()
+                .second()
+                .ifPresent(a -> a.layers()
+                        .select(l -> l.material().name().equals(material))
+                        .forEach(l -> out.add(print.of(l.thickness(), Dimension.THICKNESS))));
+        MutableList<String> distinct = out.distinct();
+        if (distinct.isEmpty()) {
+            return Rich.of("–");
+        }
+        Rich text = Rich.of(distinct.getFirst());
+        for (String more : distinct.subList(1, distinct.size())) {
+            text = text.plus(Rich.newLine()).plus(more);
+        }
+        return text;
     }
 
     private static Table numbers(Page page, JunctionSheet sheet) {
@@ -112,9 +144,13 @@ public final class JunctionSheets {
                     Table.Cell.of(print.of(leg.transmittance(), Dimension.TRANSMITTANCE)));
         }
         table = row(table, "f_{Rsi}, R_{si} 0.25 m²·K/W", Print.factor(r.temperatureFactor()));
-        table = row(table, "neck of the pen line", r.penLine().unbroken()
-                ? print.of(r.penLine().neck(), Dimension.THICKNESS) + " = " + Print.percent(r.penLine().share())
-                : "broken");
+        table = row(
+                table,
+                "neck of the pen line",
+                r.penLine().unbroken()
+                        ? print.of(r.penLine().neck(), Dimension.THICKNESS) + " = "
+                                + Print.percent(r.penLine().share())
+                        : "broken");
         table = row(
                 table,
                 "weakest path, ratio to the weaker surface",
@@ -134,27 +170,30 @@ public final class JunctionSheets {
         String outdoors = print.of(site.outdoorTemperature(), Dimension.TEMPERATURE);
         MutableList<Block> out = Lists.mutable.empty();
         out.add(Blocks.text(
-                "At " + indoors + " indoors and " + outdoors + " outdoors the coldest point gets wet when the indoor air holds "
-                        + humidity(sheet.dewPointHumidity()) + "; mould may grow on it from " + humidity(sheet.mouldHumidity())
+                "At " + indoors + " indoors and " + outdoors
+                        + " outdoors the coldest point gets wet when the indoor air holds "
+                        + humidity(sheet.dewPointHumidity()) + "; mould may grow on it from "
+                        + humidity(sheet.mouldHumidity())
                         + ".",
                 Style.BODY));
         sheet.best().ifPresent(best -> {
-            var psi = page.audit().heatLoss().system();
-            var saved = sheet.result().psi(psi).plus(best.psi(psi).times(-1)).times(sheet.length());
+            var system = page.audit().heatLoss().system();
             out.add(Blocks.text(
-                    Rich.of("The best option of the catalogue here is “" + best.detail().name() + "”: ψ "
-                            + print.of(best.psi(psi), Dimension.LINEAR_TRANSMITTANCE) + ", f")
-                            .plus(Rich.marked("_{Rsi}"))
-                            .plus(" " + Print.factor(best.temperatureFactor()) + ". It would save "
-                                    + print.of(saved, Dimension.HEAT_LOSS_COEFFICIENT) + " over "
-                                    + print.of(sheet.length(), Dimension.LENGTH) + "."),
+                    "The best option of the catalogue for these layers is “"
+                            + best.detail().name() + "”: it would save "
+                            + print.of(BestOption.saved(page, sheet, best), Dimension.HEAT_LOSS_COEFFICIENT) + " over "
+                            + print.of(sheet.length(), Dimension.LENGTH) + ", with ψ "
+                            + print.of(best.psi(system), Dimension.LINEAR_TRANSMITTANCE)
+                            + ". It is drawn at the end of this sheet.",
                     Style.BODY));
         });
         return Blocks.stack(out.toImmutable(), 4);
     }
 
     private static String humidity(double humidity) {
-        return humidity >= 1 ? "100 % relative humidity (never, at these temperatures)" : Print.percent(humidity) + " relative humidity";
+        return humidity >= 1
+                ? "100 % relative humidity (never, at these temperatures)"
+                : Print.percent(humidity) + " relative humidity";
     }
 
     private static ImmutableList<Block> left(Page page, JunctionSheet sheet) {
@@ -173,10 +212,12 @@ public final class JunctionSheets {
         }
         out.add(Blocks.space(5));
         list(out, "Order of building", detail.order(), true);
-        detail.costPerMetre().ifPresent(cost -> out.add(Blocks.text(
-                "Cost, as the detail gives it: " + page.audit().house().prices().currency() + " "
-                        + String.format(Locale.ROOT, "%.0f", cost) + " a metre.",
-                Style.BODY)));
+        detail.costPerMetre()
+                .ifPresent(cost -> out.add(Blocks.text(
+                        "Cost, as the detail gives it: "
+                                + page.audit().house().prices().currency() + " "
+                                + String.format(Locale.ROOT, "%.0f", cost) + " a metre.",
+                        Style.BODY)));
         return out.toImmutable();
     }
 
@@ -185,7 +226,9 @@ public final class JunctionSheets {
                 6,
                 Lists.immutable.of(0.3, 0.7),
                 Blocks.text(control, Style.BODY.with(Palette.SLATE)),
-                Blocks.text(how, how.equals("broken") || how.equals("not shown") ? Style.BODY.with(Palette.EMBER) : Style.BODY));
+                Blocks.text(
+                        how,
+                        how.equals("broken") || how.equals("not shown") ? Style.BODY.with(Palette.EMBER) : Style.BODY));
     }
 
     private static ImmutableList<Block> right(JunctionSheet sheet) {
@@ -197,12 +240,16 @@ public final class JunctionSheets {
         list(
                 out,
                 "Simplified in the drawing",
-                sheet.result().notes().newWithAll(sheet.result().solution().notes()).distinct().toImmutable(),
+                sheet.result()
+                        .notes()
+                        .newWithAll(sheet.result().solution().notes())
+                        .distinct()
+                        .toImmutable(),
                 false);
         return out.toImmutable();
     }
 
-    private static void list(MutableList<Block> out, String title, ImmutableList<String> items, boolean numbered) {
+    static void list(MutableList<Block> out, String title, ImmutableList<String> items, boolean numbered) {
         if (items.isEmpty()) {
             return;
         }
@@ -214,12 +261,14 @@ public final class JunctionSheets {
 
     private static void edges(Page page, JunctionSheet sheet) {
         page.flow().heading("Where it is");
-        Table table = Table.of(Table.Column.share("edge", 1), Table.Column.share("place", 1.1), Table.Column.number("length", 70));
-        for (var row : page.audit().junctions().select(j -> sheet.edges().contains(j.edge().name()))) {
+        Table table = Table.of(
+                Table.Column.share("edge", 1), Table.Column.share("place", 1.1), Table.Column.number("length", 70));
+        for (var row : page.audit()
+                .junctions()
+                .select(j -> sheet.edges().contains(j.edge().name()))) {
             table = table.row(
                     row.edge().name(), row.edge().place(), page.print().of(row.length(), Dimension.LENGTH));
         }
         page.flow().add(table);
     }
-
 }

@@ -40,15 +40,29 @@ public final class Method {
     private static void words(Flow flow) {
         var words = Lists.immutable.of(
                 new String[] {"U", "thermal transmittance of a surface: heat through one unit of area for one degree"},
-                new String[] {"ψ (psi)", "linear thermal transmittance of a seam: what it loses per length beyond its surfaces"},
+                new String[] {
+                    "ψ (psi)", "linear thermal transmittance of a seam: what it loses per length beyond its surfaces"
+                },
                 new String[] {"χ (chi)", "point thermal transmittance of a single spot, such as a bracket"},
-                new String[] {"L_{2D}", "thermal coupling coefficient of a section, from a two-dimensional computation"},
+                new String[] {"L_{2D}", "thermal coupling coefficient of a section, from a two-dimensional computation"
+                },
                 new String[] {"H_{T}", "heat-loss coefficient by transmission of the whole house"},
-                new String[] {"f_{Rsi}", "temperature factor: how warm the coldest inner surface stays, 0 as outdoors, 1 as indoors"},
-                new String[] {"pen line", "a line drawn inside the insulation from one surface to the other without lifting the pen"},
-                new String[] {"neck", "what is left of the insulation's thickness at the narrowest place of the pen line"},
-                new String[] {"weakest path", "the way from indoors to outdoors with the least thermal resistance; its ratio says how"
-                        + " much of the surfaces' resistance is left on it"},
+                new String[] {
+                    "f_{Rsi}",
+                    "temperature factor: how warm the coldest inner surface stays, 0 as outdoors, 1 as indoors"
+                },
+                new String[] {
+                    "pen line",
+                    "a line drawn inside the insulation from one surface to the other without lifting the pen"
+                },
+                new String[] {
+                    "neck", "what is left of the insulation's thickness at the narrowest place of the pen line"
+                },
+                new String[] {
+                    "weakest path",
+                    "the way from indoors to outdoors with the least thermal resistance; its ratio says how"
+                            + " much of the surfaces' resistance is left on it"
+                },
                 new String[] {"a…b", "an interval: the value lies between a and b, rounded outwards"});
         Table table = Table.of(Table.Column.fixed("", 74), Table.Column.share("", 1));
         for (String[] word : words) {

@@ -47,7 +47,9 @@ public final class Print {
     public static String percent(Interval share) {
         double low = Math.floor(share.lower() * 1000) / 10;
         double high = Math.ceil(share.upper() * 1000) / 10;
-        return low == high ? String.format(Locale.ROOT, "%.1f %%", low) : String.format(Locale.ROOT, "%.1f…%.1f %%", low, high);
+        return low == high
+                ? String.format(Locale.ROOT, "%.1f %%", low)
+                : String.format(Locale.ROOT, "%.1f…%.1f %%", low, high);
     }
 
     /** A temperature factor. */

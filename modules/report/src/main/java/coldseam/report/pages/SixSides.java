@@ -137,7 +137,9 @@ public final class SixSides {
                 y + s / 2 + 5,
                 Type.of(8.2).with(Face.SEMIBOLD),
                 Align.CENTRE);
-        String below = present ? "U " + page.print().number(summary.meanTransmittance(), Dimension.TRANSMITTANCE) : "no surface";
+        String below = present
+                ? "U " + page.print().number(summary.meanTransmittance(), Dimension.TRANSMITTANCE)
+                : "no surface";
         canvas.text(below, x + s / 2, y + s / 2 - 4, Type.of(7), Align.CENTRE);
         if (present) {
             canvas.text(Print.percent(share), x + s / 2, y + s / 2 - 12, Type.of(7), Align.CENTRE);

@@ -137,6 +137,9 @@ public final class Blocks {
     /** A block that may be set as its parts, one after the other, where it does not fit a page as a whole. */
     interface Sequence {
         ImmutableList<Block> blocks();
+
+        /** Points between them. */
+        double gap();
     }
 
     private record Beside(double gap, ImmutableList<Double> shares, ImmutableList<Block> blocks)
@@ -174,6 +177,11 @@ public final class Blocks {
         }
 
         @Override
+        public double gap() {
+            return 0;
+        }
+
+        @Override
         public double height(double width) {
             return inside.height(width - 2 * PADDING - BAR) + 2 * PADDING;
         }
@@ -195,6 +203,8 @@ public final class Blocks {
     /** A thin rule across the column. */
     public static Block rule() {
         return drawing(
-                6, (canvas, box) -> canvas.line(box.x0(), box.middleY(), box.x1(), box.middleY(), Pen.of(0.6, Palette.RULE)));
+                6,
+                (canvas, box) ->
+                        canvas.line(box.x0(), box.middleY(), box.x1(), box.middleY(), Pen.of(0.6, Palette.RULE)));
     }
 }

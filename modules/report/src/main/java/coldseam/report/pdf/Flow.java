@@ -127,7 +127,7 @@ public final class Flow implements AutoCloseable {
         } else if (height > bodyHeight() && block instanceof Blocks.Sequence sequence) {
             for (Block part : sequence.blocks()) {
                 add(part);
-                space(4);
+                space(sequence.gap());
             }
         } else {
             need(height);
@@ -154,8 +154,7 @@ public final class Flow implements AutoCloseable {
                 continue;
             }
             count = Math.max(1, count);
-            paragraph.draw(
-                    canvas, MARGINS.left(), top, width(), part(lines, from, count), from == 0);
+            paragraph.draw(canvas, MARGINS.left(), top, width(), part(lines, from, count), from == 0);
             top -= count * leading;
             from += count;
             if (from < lines.size()) {

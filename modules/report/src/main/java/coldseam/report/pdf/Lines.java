@@ -41,9 +41,8 @@ final class Lines {
         }
 
         void draw(Canvas canvas, double left, double right, double baseline, Align align) {
-            double x = align == Align.LEFT
-                    ? left
-                    : align == Align.RIGHT ? right - width() : (left + right - width()) / 2;
+            double x =
+                    align == Align.LEFT ? left : align == Align.RIGHT ? right - width() : (left + right - width()) / 2;
             for (Fragment fragment : fragments) {
                 canvas.text(fragment.text, x, baseline + fragment.rise, fragment.type, Align.LEFT);
                 x += fragment.width;
@@ -156,7 +155,8 @@ final class Lines {
             return false;
         }
         int end = text.indexOf(' ', i + 1);
-        return UNIT.matcher(text.substring(i + 1, end < 0 ? text.length() : end)).matches();
+        return UNIT.matcher(text.substring(i + 1, end < 0 ? text.length() : end))
+                .matches();
     }
 
     private static boolean hyphenBreaks(String text, int i) {

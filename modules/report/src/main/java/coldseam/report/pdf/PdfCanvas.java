@@ -114,10 +114,9 @@ final class PdfCanvas implements Canvas {
             if (turn == 0) {
                 stream.newLineAtOffset((float) (at.x() - back), (float) at.y());
             } else {
-                stream.setTextMatrix(Matrix.getRotateInstance(
-                        radians,
-                        (float) (at.x() - back * Math.cos(radians)),
-                        (float) (at.y() - back * Math.sin(radians))));
+                stream.setTextMatrix(
+                        Matrix.getRotateInstance(radians, (float) (at.x() - back * Math.cos(radians)), (float)
+                                (at.y() - back * Math.sin(radians))));
             }
             stream.showText(set);
             stream.endText();
@@ -181,7 +180,10 @@ final class PdfCanvas implements Canvas {
         if (wanted.equals(pen)) {
             return;
         }
-        stream.setStrokingColor(wanted.ink().red() / 255f, wanted.ink().green() / 255f, wanted.ink().blue() / 255f);
+        stream.setStrokingColor(
+                wanted.ink().red() / 255f,
+                wanted.ink().green() / 255f,
+                wanted.ink().blue() / 255f);
         stream.setLineWidth((float) wanted.width());
         stream.setLineCapStyle(wanted.round() ? 1 : 0);
         stream.setLineJoinStyle(wanted.round() ? 1 : 0);

@@ -7,7 +7,6 @@ import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Type;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -16,6 +15,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -48,8 +50,12 @@ final class PdfDocument implements AutoCloseable {
     PdfDocument(Paper paper, DocumentInfo info) {
         this.paper = paper;
         for (Face face : Face.values()) {
-            attempt(() ->
-                    fonts.put(face, PDType0Font.load(document, new ByteArrayInputStream(FontFiles.read(face)), true)));
+            attempt(() -> {
+                TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(FontFiles.read(face)));
+                // Ligatures would make the set width another than the measured one, and words hard to search for.
+                font.setEnableGsub(false);
+                fonts.put(face, PDType0Font.load(document, font, true));
+            });
         }
         PDDocumentInformation about = new PDDocumentInformation();
         about.setTitle(info.title());

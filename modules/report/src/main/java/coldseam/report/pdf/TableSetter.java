@@ -96,11 +96,8 @@ final class TableSetter implements Block {
         for (int i = 0; i < widths.length; i++) {
             Table.Column column = table.columns().get(i);
             ImmutableList<Lines.Line> lines = Lines.wrap(column.head(), Style.COLUMN, widths[i] - 2 * PAD_X);
-            double baseline = top
-                    - height
-                    + PAD_Y
-                    + lines.size() * Style.COLUMN.leading()
-                    - Blocks.baselineOf(Style.COLUMN);
+            double baseline =
+                    top - height + PAD_Y + lines.size() * Style.COLUMN.leading() - Blocks.baselineOf(Style.COLUMN);
             for (Lines.Line line : lines) {
                 line.draw(canvas, x + PAD_X, x + widths[i] - PAD_X, baseline, column.align());
                 baseline -= Style.COLUMN.leading();
@@ -117,7 +114,10 @@ final class TableSetter implements Block {
 
     /** How many lines of text its longest cell has. */
     int rowLines(int index, double width) {
-        return set(table.rows().get(index), width).lines.collectInt(ImmutableList::size).maxIfEmpty(0);
+        return set(table.rows().get(index), width)
+                .lines
+                .collectInt(ImmutableList::size)
+                .maxIfEmpty(0);
     }
 
     /** Draws some lines of a row that is too high for a page. */
@@ -142,7 +142,9 @@ final class TableSetter implements Block {
         double x = left;
         for (int i = 0; i < row.cells().size(); i++) {
             double room = row.kind() == Table.Kind.GROUP ? width : widths[i];
-            Align align = row.kind() == Table.Kind.GROUP ? Align.LEFT : table.columns().get(i).align();
+            Align align = row.kind() == Table.Kind.GROUP
+                    ? Align.LEFT
+                    : table.columns().get(i).align();
             Style style = style(row.kind(), align);
             if (row.kind() == Table.Kind.GROUP) {
                 style = style.with(Palette.DEEP);
@@ -159,7 +161,8 @@ final class TableSetter implements Block {
             }
             x += widths[i];
         }
-        canvas.line(left, bottom, left + width, bottom, Pen.of(row.kind() == Table.Kind.TOTAL ? 0.9 : 0.3, Palette.RULE));
+        canvas.line(
+                left, bottom, left + width, bottom, Pen.of(row.kind() == Table.Kind.TOTAL ? 0.9 : 0.3, Palette.RULE));
     }
 
     @Override

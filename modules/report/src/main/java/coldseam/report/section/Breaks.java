@@ -32,9 +32,11 @@ final class Breaks {
                             from,
                             middle.plus(-tooth * cut.dx(), -tooth * cut.dy()),
                             middle.plus(
-                                    -tooth / 2 * cut.dx() + tooth * cut.outX(), -tooth / 2 * cut.dy() + tooth * cut.outY()),
+                                    -tooth / 2 * cut.dx() + tooth * cut.outX(),
+                                    -tooth / 2 * cut.dy() + tooth * cut.outY()),
                             middle.plus(
-                                    tooth / 2 * cut.dx() - tooth * cut.outX(), tooth / 2 * cut.dy() - tooth * cut.outY()),
+                                    tooth / 2 * cut.dx() - tooth * cut.outX(),
+                                    tooth / 2 * cut.dy() - tooth * cut.outY()),
                             middle.plus(tooth * cut.dx(), tooth * cut.dy()),
                             to),
                     PEN);

@@ -16,7 +16,7 @@ final class Crop {
     private static final double BEYOND = 0.16;
 
     /** Air around the section, m. */
-    private static final double AIR = 0.12;
+    private static final double AIR = 0.3;
 
     private Crop() {}
 
@@ -31,8 +31,8 @@ final class Crop {
         Box window = new Box(x[0], y[0], x[1], y[1]);
         double w = window.width() * k;
         double h = window.height() * k;
-        Box page = new Box(
-                room.middleX() - w / 2, room.middleY() - h / 2, room.middleX() + w / 2, room.middleY() + h / 2);
+        Box page =
+                new Box(room.middleX() - w / 2, room.middleY() - h / 2, room.middleX() + w / 2, room.middleY() + h / 2);
         return new View(window, page, scale);
     }
 
@@ -48,7 +48,7 @@ final class Crop {
     }
 
     private static Box core(SectionPicture picture, Arrangement arrangement) {
-        Box bounds = solid(arrangement).grown(AIR / 2);
+        Box bounds = solid(arrangement).grown(0.04);
         if (picture.penLine().isEmpty()) {
             return bounds;
         }

@@ -38,7 +38,8 @@ final class Cuts {
      * @param layers what is cut, in order along the line
      * @param square whether the layers are cut at right angles, so that their lengths are thicknesses
      */
-    record Cut(Point origin, double dx, double dy, double outX, double outY, ImmutableList<Layer> layers, boolean square) {
+    record Cut(
+            Point origin, double dx, double dy, double outX, double outY, ImmutableList<Layer> layers, boolean square) {
         Point at(double s) {
             return new Point(origin.x() + s * dx, origin.y() + s * dy);
         }
@@ -187,13 +188,14 @@ final class Cuts {
         return (a + b) / 2;
     }
 
-    private void close(
-            List<Cut> out, List<Layer> layers, Point o, double dx, double dy, double outX, double outY) {
+    private void close(List<Cut> out, List<Layer> layers, Point o, double dx, double dy, double outX, double outY) {
         if (layers.isEmpty()) {
             return;
         }
-        ImmutableList<Layer> sorted =
-                Lists.immutable.ofAll(layers).toSortedList(Comparator.comparingDouble(Layer::from)).toImmutable();
+        ImmutableList<Layer> sorted = Lists.immutable
+                .ofAll(layers)
+                .toSortedList(Comparator.comparingDouble(Layer::from))
+                .toImmutable();
         boolean square = true;
         for (int i = 1; i < sorted.size() && square; i++) {
             double s = sorted.get(i).from();
@@ -204,7 +206,8 @@ final class Cuts {
                 square &= !arrangement.alike(below, above);
             }
         }
-        boolean onlyAir = sorted.allSatisfy(l -> arrangement.parts().get(l.part()).look() == Look.AIR);
+        boolean onlyAir =
+                sorted.allSatisfy(l -> arrangement.parts().get(l.part()).look() == Look.AIR);
         if (!onlyAir) {
             out.add(new Cut(o, dx, dy, outX, outY, sorted, square));
         }

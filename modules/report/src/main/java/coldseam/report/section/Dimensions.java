@@ -43,7 +43,8 @@ final class Dimensions {
                 continue;
             }
             double total = layers.getLast().to() - layers.getFirst().from();
-            String key = layers.collect(l -> Math.round((l.to() - l.from()) * 1e4)).makeString();
+            String key =
+                    layers.collect(l -> Math.round((l.to() - l.from()) * 1e4)).makeString();
             // The same chain backwards is the same chain.
             String back = layers.toReversed()
                     .collect(l -> Math.round((l.to() - l.from()) * 1e4))
@@ -60,6 +61,7 @@ final class Dimensions {
         line(canvas, cut, first, last, OFFSET);
         tick(canvas, cut, first, OFFSET);
         double free = Double.NEGATIVE_INFINITY;
+        double deepest = 0;
         for (Cuts.Layer layer : layers) {
             tick(canvas, cut, layer.to(), OFFSET);
             double k = view.scale().pointsPerMetre();
@@ -74,21 +76,16 @@ final class Dimensions {
                 // Too narrow to write along it: write across it, pushed on where the neighbour is too close.
                 double at = Math.max(middle, free + 4);
                 number(canvas, cut, at, OFFSET, text, true);
+                deepest = Math.max(deepest, canvas.metrics().width(text, TYPE));
                 free = at + 3.6;
             }
         }
         if (layers.size() > 1) {
-            double off = OFFSET + 15;
+            double off = OFFSET + Math.max(13, deepest + 6);
             line(canvas, cut, first, last, off);
             tick(canvas, cut, first, off);
             tick(canvas, cut, last, off);
-            number(
-                    canvas,
-                    cut,
-                    (first + last) / 2 * view.scale().pointsPerMetre(),
-                    off,
-                    text(last - first),
-                    false);
+            number(canvas, cut, (first + last) / 2 * view.scale().pointsPerMetre(), off, text(last - first), false);
         }
     }
 
@@ -97,8 +94,7 @@ final class Dimensions {
     }
 
     private Spot spot(Cuts.Cut cut, double points, double off) {
-        return view.at(cut.origin())
-                .plus(points * cut.dx() + off * cut.outX(), points * cut.dy() + off * cut.outY());
+        return view.at(cut.origin()).plus(points * cut.dx() + off * cut.outX(), points * cut.dy() + off * cut.outY());
     }
 
     private void line(Canvas canvas, Cuts.Cut cut, double from, double to, double off) {
@@ -106,7 +102,8 @@ final class Dimensions {
         Spot a = spot(cut, from * k - 2, off);
         Spot b = spot(cut, to * k + 2, off);
         canvas.line(a.x(), a.y(), b.x(), b.y(), PEN);
-        occupied.take(Box.around(org.eclipse.collections.impl.factory.Lists.immutable.of(a, b)).grown(2));
+        occupied.take(Box.around(org.eclipse.collections.impl.factory.Lists.immutable.of(a, b))
+                .grown(2));
     }
 
     private void tick(Canvas canvas, Cuts.Cut cut, double at, double off) {

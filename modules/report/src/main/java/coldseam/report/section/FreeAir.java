@@ -37,7 +37,8 @@ final class FreeAir {
                 double distance = Double.POSITIVE_INFINITY;
                 for (Boundary boundary : section.boundaries()) {
                     for (int i = 1; i < boundary.path().size(); i++) {
-                        double d = Cuts.distance(p, boundary.path().get(i - 1), boundary.path().get(i));
+                        double d = Cuts.distance(
+                                p, boundary.path().get(i - 1), boundary.path().get(i));
                         if (d < distance) {
                             distance = d;
                             nearest = boundary.environment();

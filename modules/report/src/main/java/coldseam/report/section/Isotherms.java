@@ -21,9 +21,9 @@ import org.eclipse.collections.impl.factory.Lists;
 final class Isotherms {
 
     /** Steps people can count in. */
-    private static final double[] STEPS = {0.5, 1, 2, 2.5, 5, 10, 20};
+    private static final double[] STEPS = {0.5, 1, 2, 5, 10, 20};
 
-    private static final int MOST = 14;
+    private static final int MOST = 16;
     private static final Pen PLAIN = Pen.of(0.35, Palette.MIST);
     private static final ImmutableList<Pen> LIMITS = Lists.immutable.of(
             Pen.of(1.1, Palette.DEEP).dashed(6, 1.6, 1.2, 1.6),
@@ -118,7 +118,8 @@ final class Isotherms {
         // From the middle of the line outwards.
         int n = candidates.size();
         for (int i = 0; i < n; i++) {
-            Spot at = candidates.get(i % 2 == 0 ? n / 2 + i / 2 - (i / 2 + n / 2 >= n ? n : 0) : Math.max(0, n / 2 - (i + 1) / 2));
+            Spot at = candidates.get(
+                    i % 2 == 0 ? n / 2 + i / 2 - (i / 2 + n / 2 >= n ? n : 0) : Math.max(0, n / 2 - (i + 1) / 2));
             Box box = new Box(at.x() - half, at.y() - tall, at.x() + half, at.y() + tall);
             boolean fits = inside.contains(box.x0(), box.y0()) && inside.contains(box.x1(), box.y1());
             if (fits && occupied.tryTake(box)) {

@@ -21,7 +21,7 @@ public final class Looks {
             new Word("plaster", Look.PLASTER),
             new Word("render", Look.PLASTER),
             new Word("mortar", Look.PLASTER),
-            new Word("screed", Look.CONCRETE),
+            new Word("screed", Look.PLASTER),
             new Word("concrete", Look.CONCRETE),
             new Word("brick", Look.MASONRY),
             new Word("block", Look.MASONRY),

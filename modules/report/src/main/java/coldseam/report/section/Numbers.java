@@ -11,7 +11,6 @@ import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Type;
 import coldseam.report.section.SectionPicture.Key;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -47,8 +46,7 @@ final class Numbers {
         int[] ofPart = new int[arrangement.parts().size()];
         for (int p = 0; p < ofPart.length; p++) {
             Part part = arrangement.parts().get(p);
-            ofPart[p] = keys.detectOptional(
-                            k -> k.material().equals(part.material()) && k.look() == part.look())
+            ofPart[p] = keys.detectOptional(k -> k.material().equals(part.material()) && k.look() == part.look())
                     .map(Key::number)
                     .orElse(0);
         }
@@ -152,52 +150,83 @@ final class Numbers {
     private record Leader(Spot badge, Spot tip, double cost) {}
 
     private void leader(Canvas canvas, int number) {
-        List<Spot> places = places(number);
-        if (places.isEmpty()) {
-            return;
-        }
-        List<Leader> leaders = new ArrayList<>();
-        double left = box.x0() + RADIUS + 2;
-        double right = box.x1() - RADIUS - 2;
-        for (double y = view.page().y0() + RADIUS; y <= view.page().y1() - RADIUS; y += 4) {
-            for (double x : new double[] {left, right}) {
-                Spot badge = new Spot(x, y);
-                if (!occupied.free(around(badge))) {
-                    continue;
-                }
-                for (Spot tip : places) {
-                    double cost = Math.abs(tip.x() - x) + 3 * Math.abs(tip.y() - y) + crossings(badge, tip) * 25;
-                    leaders.add(new Leader(badge, tip, cost));
+        List<Spot> tips = places(number);
+        Leader best = null;
+        for (Spot badge : badges()) {
+            for (Spot tip : tips) {
+                double length = badge.distance(tip);
+                double least = length + 0.6 * Math.min(Math.abs(badge.x() - tip.x()), Math.abs(badge.y() - tip.y()));
+                if (length > RADIUS + 5 && (best == null || least < best.cost)) {
+                    double cost = least + crossings(badge, tip, number);
+                    if (best == null || cost < best.cost) {
+                        best = new Leader(badge, tip, cost);
+                    }
                 }
             }
         }
-        leaders.stream().min(Comparator.comparingDouble(Leader::cost)).ifPresent(l -> {
-            double length = l.badge.distance(l.tip);
-            Spot start = l.badge.plus(
-                    (l.tip.x() - l.badge.x()) / length * RADIUS, (l.tip.y() - l.badge.y()) / length * RADIUS);
-            canvas.line(start.x(), start.y(), l.tip.x(), l.tip.y(), Pen.of(1.4, Palette.WHITE));
-            canvas.line(start.x(), start.y(), l.tip.x(), l.tip.y(), Pen.of(0.45, Palette.INK));
-            canvas.disc(l.tip, 1.3, Palette.INK);
-            for (double t = 0; t <= 1; t += 6 / Math.max(length, 6)) {
-                double x = start.x() + t * (l.tip.x() - start.x());
-                double y = start.y() + t * (l.tip.y() - start.y());
-                occupied.take(new Box(x - 1.5, y - 1.5, x + 1.5, y + 1.5));
-            }
-            badge(canvas, l.badge, number);
-        });
+        if (best != null) {
+            draw(canvas, best, number);
+        }
     }
 
-    private int crossings(Spot from, Spot to) {
-        int hits = 0;
+    private void draw(Canvas canvas, Leader leader, int number) {
+        Spot tip = leader.tip;
+        double length = leader.badge.distance(tip);
+        Spot start = leader.badge.plus(
+                (tip.x() - leader.badge.x()) / length * RADIUS, (tip.y() - leader.badge.y()) / length * RADIUS);
+        canvas.line(start.x(), start.y(), tip.x(), tip.y(), Pen.of(1.4, Palette.WHITE));
+        canvas.line(start.x(), start.y(), tip.x(), tip.y(), Pen.of(0.45, Palette.INK));
+        canvas.disc(tip, 1.3, Palette.INK);
+        for (double t = 0; t <= 1; t += 6 / Math.max(length, 6)) {
+            double x = start.x() + t * (tip.x() - start.x());
+            double y = start.y() + t * (tip.y() - start.y());
+            occupied.take(new Box(x - 1.5, y - 1.5, x + 1.5, y + 1.5));
+        }
+        badge(canvas, leader.badge, number);
+    }
+
+    /** Places for badges beside the materials: in the air of the drawing and in its side margins. */
+    private List<Spot> badges() {
+        List<Spot> out = new ArrayList<>();
+        Box page = view.page();
+        for (double y = page.y0() + RADIUS + 2; y <= page.y1() - RADIUS - 2; y += 5) {
+            for (double x : new double[] {box.x0() + RADIUS + 2, box.x1() - RADIUS - 2}) {
+                if (occupied.free(around(new Spot(x, y)))) {
+                    out.add(new Spot(x, y));
+                }
+            }
+        }
+        double[] room = distances(0);
+        int reach = (int) Math.ceil((RADIUS + 2) / STEP);
+        for (int r = reach; r < rows - reach; r += 3) {
+            for (int c = reach; c < columns - reach; c += 3) {
+                Spot at = new Spot(x(c), y(r));
+                if (room[r * columns + c] * STEP > RADIUS + 2 && occupied.free(around(at))) {
+                    out.add(at);
+                }
+            }
+        }
+        return out;
+    }
+
+    /** What a line costs for running over other lines and over other materials. */
+    private double crossings(Spot from, Spot to, int number) {
+        double cost = 0;
         double length = from.distance(to);
-        for (double t = 0; t < 1; t += 8 / Math.max(length, 8)) {
+        for (double t = RADIUS / length; t < 1; t += 4 / length) {
             double x = from.x() + t * (to.x() - from.x());
             double y = from.y() + t * (to.y() - from.y());
             if (!occupied.free(new Box(x - 1, y - 1, x + 1, y + 1))) {
-                hits++;
+                cost += 20;
+            }
+            int c = (int) ((x - view.page().x0()) / STEP);
+            int r = (int) ((y - view.page().y0()) / STEP);
+            if (c >= 0 && r >= 0 && c < columns && r < rows) {
+                int met = grid[r * columns + c];
+                cost += met == 0 || met == number ? 0 : 6;
             }
         }
-        return hits;
+        return cost;
     }
 
     /** Places where a material is seen, a few of them. */
@@ -213,7 +242,7 @@ final class Numbers {
         if (out.isEmpty()) {
             thin(number, out);
         }
-        int every = Math.max(1, out.size() / 150);
+        int every = Math.max(1, out.size() / 80);
         List<Spot> few = new ArrayList<>();
         for (int i = 0; i < out.size(); i += every) {
             few.add(out.get(i));
@@ -231,8 +260,10 @@ final class Numbers {
                         && arrangement.parts().get(side).look() == key.look()) {
                     for (double t = 0.1; t < 1; t += 0.1) {
                         Spot at = view.at(
-                                edge.from().x() + t * (edge.to().x() - edge.from().x()),
-                                edge.from().y() + t * (edge.to().y() - edge.from().y()));
+                                edge.from().x()
+                                        + t * (edge.to().x() - edge.from().x()),
+                                edge.from().y()
+                                        + t * (edge.to().y() - edge.from().y()));
                         if (view.page().contains(at.x(), at.y())) {
                             out.add(at);
                         }

@@ -83,7 +83,9 @@ final class Overlays {
         double dy = (to.y() - from.y()) / length;
         canvas.fill(
                 Lists.immutable.of(
-                        to, to.plus(-7 * dx + 2.6 * dy, -7 * dy - 2.6 * dx), to.plus(-7 * dx - 2.6 * dy, -7 * dy + 2.6 * dx)),
+                        to,
+                        to.plus(-7 * dx + 2.6 * dy, -7 * dy - 2.6 * dx),
+                        to.plus(-7 * dx - 2.6 * dy, -7 * dy + 2.6 * dx)),
                 Palette.EMBER);
     }
 

@@ -12,9 +12,8 @@ import org.eclipse.collections.impl.factory.Lists;
  */
 record Scale(String label, double denominator) {
 
-    private static final ImmutableList<Scale> SI = Lists.immutable
-            .of(1, 2, 5, 10, 15, 20, 25, 50, 100, 200)
-            .collect(d -> new Scale("1:" + d, d));
+    private static final ImmutableList<Scale> SI =
+            Lists.immutable.of(1, 2, 5, 10, 15, 20, 25, 50, 100, 200).collect(d -> new Scale("1:" + d, d));
 
     private static final ImmutableList<Scale> US = Lists.immutable.of(
             new Scale("full size", 1),

@@ -112,8 +112,7 @@ public final class SectionDrawing {
         }
     }
 
-    private void lines(
-            Canvas canvas, View placed, ImmutableList<Arrangement.Seen> seen, ImmutableList<Cuts.Cut> cuts) {
+    private void lines(Canvas canvas, View placed, ImmutableList<Arrangement.Seen> seen, ImmutableList<Cuts.Cut> cuts) {
         List<ImmutableList<Spot>> inner = new ArrayList<>();
         List<ImmutableList<Spot>> outer = new ArrayList<>();
         for (Arrangement.Seen edge : seen) {
@@ -144,7 +143,8 @@ public final class SectionDrawing {
             String first = environment.name();
             String second = picture.system()
                     .format(environment.temperature(), coldseam.envelope.quantity.Dimension.TEMPERATURE);
-            double w = Math.max(canvas.metrics().width(first, name), canvas.metrics().width(second, name));
+            double w = Math.max(
+                    canvas.metrics().width(first, name), canvas.metrics().width(second, name));
             FreeAir.place(arrangement, picture.solution().section(), environment.name(), placed, occupied, w + 6, 24)
                     .ifPresent(spot -> {
                         occupied.take(new Box(spot.x() - w / 2, spot.y() - 12, spot.x() + w / 2, spot.y() + 12));

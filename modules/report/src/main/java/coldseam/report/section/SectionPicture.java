@@ -56,41 +56,41 @@ public record SectionPicture(
         double indoor = result.setup().indoorTemperature();
         double outdoor = result.setup().outdoorTemperature();
         return new SectionPicture(
-                result.pieces().collect(piece -> new Part(
-                        piece.outline(),
-                        piece.material().name(),
-                        piece.material().conductivity(),
-                        Looks.of(piece.material(), piece.role()))),
+                result.pieces()
+                        .collect(piece -> new Part(
+                                piece.outline(),
+                                piece.material().name(),
+                                piece.material().conductivity(),
+                                Looks.of(piece.material(), piece.role()))),
                 result.solution(),
                 system,
                 limits,
                 Optional.of(result.penLine()),
                 Optional.of(result.weakestPath()),
-                Optional.of(new Coldest(
-                        result.coldest(), outdoor + result.temperatureFactor() * (indoor - outdoor))));
+                Optional.of(new Coldest(result.coldest(), outdoor + result.temperatureFactor() * (indoor - outdoor))));
     }
 
     /** The picture of a section drawn by hand. */
     public static SectionPicture of(Section section, Solution solution, UnitSystem system) {
         return new SectionPicture(
-                section.regions().collect(region -> new Part(
-                        region.outline(),
-                        region.material(),
-                        region.conductivity(),
-                        Looks.of(region.material(), region.conductivity()))),
+                section.regions()
+                        .collect(region -> new Part(
+                                region.outline(),
+                                region.material(),
+                                region.conductivity(),
+                                Looks.of(region.material(), region.conductivity()))),
                 solution,
                 system,
                 Lists.immutable.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                warmest(section)
-                        .map(solution::surface)
-                        .map(surface -> new Coldest(surface.at(), surface.lowest())));
+                warmest(section).map(solution::surface).map(surface -> new Coldest(surface.at(), surface.lowest())));
     }
 
     private static Optional<String> warmest(Section section) {
         return section.environments()
-                .select(e -> section.boundaries().anySatisfy(b -> b.environment().equals(e.name())))
+                .select(e ->
+                        section.boundaries().anySatisfy(b -> b.environment().equals(e.name())))
                 .maxByOptional(e -> e.temperature())
                 .map(e -> e.name());
     }

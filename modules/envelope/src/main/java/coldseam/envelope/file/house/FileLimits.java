@@ -33,9 +33,15 @@ record FileLimits(
         @Default("0.70")
         @Unit(Dimension.RATIO)
         @Bounds(atLeast = "0", atMost = "1")
-        double temperatureFactor) {
+        double temperatureFactor,
+
+        @Doc("Largest psi around windows, doors and rooflights.")
+        @Default("0.05 W/(m·K)")
+        @Unit(Dimension.LINEAR_TRANSMITTANCE)
+        @Bounds(atLeast = "-1 W/(m·K)", atMost = "2 W/(m·K)")
+        double openingPsi) {
 
     Limits limits() {
-        return new Limits(neckShare, pathShare, psi, temperatureFactor);
+        return new Limits(neckShare, pathShare, psi, temperatureFactor, openingPsi);
     }
 }

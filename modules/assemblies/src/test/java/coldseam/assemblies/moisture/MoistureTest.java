@@ -1,0 +1,173 @@
+package coldseam.assemblies.moisture;
+
+import static coldseam.assemblies.Build.air;
+import static coldseam.assemblies.Build.assembly;
+import static coldseam.assemblies.Build.framed;
+import static coldseam.assemblies.Build.vapour;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.assemblies.OuterSurface;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Role;
+import java.time.Month;
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Test;
+
+class MoistureTest {
+
+    @Property(tries = 300, seed = "2026")
+    void theDewPointUndoesSaturation(@ForAll @DoubleRange(min = -60, max = 60) double temperature) {
+        assertEquals(temperature, SaturationPressure.dewPoint(SaturationPressure.at(temperature)), 1e-9);
+    }
+
+    @Property(tries = 300, seed = "2026")
+    void aSurfaceBearsTheHumidityItsFactorWasAskedFor(
+            @ForAll @DoubleRange(min = -30, max = 15) double outdoor,
+            @ForAll @DoubleRange(min = 0.2, max = 0.75) double humidity) {
+        double mould = SurfaceHumidity.temperatureFactorNeeded(20, outdoor, humidity, SurfaceHumidity.MOULD_LIMIT);
+        double dew = SurfaceHumidity.temperatureFactorNeeded(20, outdoor, humidity, 1);
+        assertTrue(dew < mould);
+        if (dew > -10) {
+            assertEquals(humidity, SurfaceHumidity.of(mould, 20, outdoor).humidityAtMouldLimit(), 1e-9);
+            assertEquals(humidity, SurfaceHumidity.of(dew, 20, outdoor).humidityAtDewPoint(), 1e-9);
+        }
+    }
+
+    @Test
+    void outdoorsWarmerThanIndoorsIsRefused() {
+        IllegalArgumentException refused =
+                assertThrows(IllegalArgumentException.class, () -> SurfaceHumidity.of(0.7, 20, 20));
+        assertEquals(
+                "the outdoor temperature is 20.0 °C; allowed is less than the indoor temperature, 20.0 °C. Correct the"
+                        + " site's temperatures.",
+                refused.getMessage());
+        assertThrows(IllegalArgumentException.class, () -> SurfaceHumidity.of(1.1, 20, 0));
+        assertThrows(IllegalArgumentException.class, () -> SurfaceHumidity.dewPoint(20, 0));
+        assertThrows(IllegalArgumentException.class, () -> SurfaceHumidity.dewPoint(20, 1.01));
+    }
+
+    @Test
+    void aWarmSurfaceBearsSaturatedAir() {
+        SurfaceHumidity warm = SurfaceHumidity.of(1, 20, -5);
+        assertEquals(20, warm.surfaceTemperature(), 1e-12);
+        assertEquals(1, warm.humidityAtDewPoint(), 1e-12);
+        assertEquals(0.8, warm.humidityAtMouldLimit(), 1e-12);
+    }
+
+    @Test
+    void theExcessFallsToNothingAtTwentyDegrees() {
+        assertEquals(810, HumidityClass.DWELLING.excess(-10), 0);
+        assertEquals(810, HumidityClass.DWELLING.excess(0), 0);
+        assertEquals(405, HumidityClass.DWELLING.excess(10), 1e-12);
+        assertEquals(0, HumidityClass.DWELLING.excess(20), 0);
+        assertEquals(0, HumidityClass.DWELLING.excess(30), 0);
+    }
+
+    @Test
+    void theCriticalMonthNeedsMost() {
+        MonthlyTemperatureFactor factors =
+                MonthlyTemperatureFactor.of(CondensationTest.CLIMATE, HumidityClass.DWELLING, 20);
+        assertEquals(Month.FEBRUARY, factors.critical().month());
+        assertEquals(12, factors.months().size());
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> MonthlyTemperatureFactor.of(CondensationTest.CLIMATE, HumidityClass.DWELLING, 19));
+    }
+
+    @Test
+    void aYearHasTwelveMonthsInOrder() {
+        IllegalArgumentException refused = assertThrows(
+                IllegalArgumentException.class,
+                () -> new MonthlyClimate("short", Lists.immutable.of(new MonthlyClimate.Air(Month.MAY, 10, 0.7))));
+        assertEquals(
+                "the climate \"short\" has the months [MAY]; allowed are the twelve of a year from JANUARY on",
+                refused.getMessage());
+    }
+
+    private static final Layer JOISTS = framed(vapour(Role.STRUCTURE, "wool", 200, 0.04, 1), 0.13, 0.1);
+    private static final Layer DECK = vapour(Role.STRUCTURE, "plywood", 20, 0.13, 100);
+    private static final Layer FELT = vapour(Role.MEMBRANE, "felt", 4, 0.2, 50000);
+    private static final Layer BOARD = vapour(Role.INSULATION, "board", 120, 0.03, 60);
+
+    @Test
+    void theDeckIsColdUnderFilledJoists() {
+        // Between the joists: 0.10 + 5.0 + 0.02/0.13 + 4.0 + 0.04; the deck's underside lies behind 5.1 of it.
+        Assembly terrace = assembly(JOISTS, DECK, FELT, BOARD);
+        double total = 0.10 + 5 + 0.02 / 0.13 + 4 + 0.04;
+        DeckTemperature deck =
+                DeckTemperature.of(terrace, OuterSurface.OUTDOORS, 20, -10, 0.5).orElseThrow();
+        assertEquals("plywood", deck.deck());
+        assertEquals(20 - 30 * 5.1 / total, deck.temperature(), 1e-12);
+        assertEquals(deck.temperature() - SurfaceHumidity.dewPoint(20, 0.5), deck.margin(), 1e-12);
+        assertEquals(
+                SaturationPressure.at(deck.temperature()) / SaturationPressure.at(20),
+                deck.humidityAtDewPoint(),
+                1e-12);
+        // The humidity at which it is wet is the one whose dew point it has.
+        assertEquals(deck.temperature(), SurfaceHumidity.dewPoint(20, deck.humidityAtDewPoint()), 1e-9);
+    }
+
+    @Test
+    void whereJoistsAreTheOutermostStructureWhatLiesOnThemIsTheDeck() {
+        DeckTemperature deck = DeckTemperature.of(assembly(JOISTS, FELT, BOARD), OuterSurface.OUTDOORS, 20, -10, 0.5)
+                .orElseThrow();
+        assertEquals("felt", deck.deck());
+        assertEquals(20 - 30 * 5.1 / 9.14, deck.temperature(), 1e-12);
+        assertEquals(Optional.empty(), DeckTemperature.of(assembly(BOARD), OuterSurface.OUTDOORS, 20, -10, 0.5));
+    }
+
+    @Test
+    void layersThatOpenOutwardsAreInOrder() {
+        VapourOrder wall = VapourOrder.of(assembly(
+                vapour(Role.MEMBRANE, "foil", 0.2, 0.3, 25000),
+                vapour(Role.INSULATION, "wool", 200, 0.04, 1),
+                vapour(Role.STRUCTURE, "fibreboard", 20, 0.1, 5)));
+        assertEquals(5, wall.insideDiffusion(), 1e-9);
+        assertEquals(0.1, wall.outsideDiffusion(), 1e-12);
+        assertEquals("[]", wall.warnings().toString());
+    }
+
+    @Test
+    void tightOutsideWarns() {
+        VapourOrder wall = VapourOrder.of(assembly(
+                vapour(Role.FINISH, "plasterboard", 12.5, 0.25, 8),
+                vapour(Role.INSULATION, "wool", 200, 0.04, 1),
+                vapour(Role.STRUCTURE, "plywood", 15, 0.13, 100)));
+        assertEquals(
+                "[vapour meets sd 0.10 m inside the insulation and 1.50 m outside it; usual is at least 5 times as much"
+                        + " inside (common practice, no source)]",
+                wall.warnings().toString());
+        // Beyond a ventilated cavity it does not matter.
+        assertEquals(
+                "[]",
+                VapourOrder.of(assembly(
+                                vapour(Role.INSULATION, "wool", 200, 0.04, 1),
+                                air(40, Layer.Ventilation.WELL_VENTILATED, 0),
+                                vapour(Role.CLADDING, "sheet", 1, 50, 1e6)))
+                        .warnings()
+                        .toString());
+    }
+
+    @Test
+    void woodBetweenTightLayersWarns() {
+        VapourOrder roof = VapourOrder.of(assembly(
+                vapour(Role.MEMBRANE, "foil", 1, 0.2, 1e6),
+                DECK,
+                vapour(Role.INSULATION, "wool", 200, 0.04, 1),
+                vapour(Role.MEMBRANE, "felt", 4, 0.2, 50000)));
+        assertEquals(
+                "plywood and wool lies between two tight layers, foil and felt, and cannot dry to either side (common"
+                        + " practice, no source)",
+                roof.warnings().getLast());
+        // Board over the felt: nothing that gets wet lies between tight layers.
+        assertEquals(
+                "[]", VapourOrder.of(assembly(DECK, FELT, BOARD)).warnings().toString());
+    }
+}

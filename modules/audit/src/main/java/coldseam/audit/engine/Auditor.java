@@ -1,0 +1,134 @@
+package coldseam.audit.engine;
+
+import coldseam.assemblies.HeatFlow;
+import coldseam.assemblies.Transmittance;
+import coldseam.audit.AssemblyRow;
+import coldseam.audit.Audit;
+import coldseam.audit.Finding;
+import coldseam.audit.HeatLoss;
+import coldseam.audit.TerraceLine;
+import coldseam.audit.rules.Facts;
+import coldseam.audit.rules.Findings;
+import coldseam.envelope.House;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.envelope.shell.Shell;
+import coldseam.junctions.Catalogue;
+import coldseam.junctions.JunctionComputer;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Audits houses: computes everything once into one record. */
+public final class Auditor {
+
+    private final Catalogue catalogue;
+    private final JunctionComputer computer;
+    private final UnitSystem units;
+    private final String version;
+
+    /**
+     * An auditor.
+     *
+     * @param catalogue of details, own ones of the house included
+     * @param computer that computes them; asked from several threads at once
+     * @param units in which the audit's sentences give their values
+     * @param version of the tool, for the record
+     */
+    public Auditor(Catalogue catalogue, JunctionComputer computer, UnitSystem units, String version) {
+        this.catalogue = catalogue;
+        this.computer = computer;
+        this.units = units;
+        this.version = version;
+    }
+
+    /**
+     * Audits a house.
+     *
+     * @param house checked
+     * @param shell built from it
+     * @param inputDigest SHA-256 of the house file, hexadecimal
+     * @param progress hears how far it has come
+     */
+    public Audit audit(House house, Shell shell, String inputDigest, Progress progress) {
+        Junctions junctions = junctions(house, shell, progress);
+        SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions));
+        ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
+        HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), junctions.sheets()).compute();
+        ImmutableList<TerraceLine> terraces = Terraces.of(house, heats, units);
+        ImmutableList<Finding> findings = Findings.of(new Facts(
+                house,
+                shell,
+                heats.toImmutableMap(heat -> heat.surface().name(), SurfaceHeat::transmittance),
+                junctions.sheets(),
+                junctions.rows(),
+                junctions.misfits(),
+                terraces,
+                units));
+        return new Audit(
+                house,
+                inputDigest,
+                version,
+                shell,
+                Words.verdict(findings),
+                Sides.of(house, heats),
+                assemblies(house, heats),
+                junctions.sheets(),
+                junctions.rows(),
+                loss,
+                findings,
+                terraces,
+                HoldPoints.of(junctions.sheets()),
+                Inputs.of(house, shell, units),
+                Words.method(loss, units, surfaceHeats.notes().newWithAll(warnings(heats))),
+                Words.cautions());
+    }
+
+    private static boolean rimsComputed(Junctions junctions) {
+        return junctions
+                .rows()
+                .anySatisfy(row -> row.source().startsWith("computed")
+                        && row.sheet()
+                                .flatMap(id -> junctions
+                                        .sheets()
+                                        .detectOptional(sheet -> sheet.id().equals(id)))
+                                .flatMap(sheet -> sheet.result().setup().ground())
+                                .isPresent());
+    }
+
+    private Junctions junctions(House house, Shell shell, Progress progress) {
+        double floorWidth =
+                shell.groundFloorArea() > 0 && shell.exposedPerimeter() > 0 ? shell.characteristicDimension() : 0;
+        ImmutableList<PlannedEdge> edges = new JunctionPlan(house, shell, catalogue, floorWidth).plan();
+        JunctionRun run = new JunctionRun(catalogue, computer, progress);
+        run.compute(edges);
+        return Junctions.of(house, edges, run);
+    }
+
+    private static ImmutableList<String> warnings(ImmutableList<SurfaceHeat> heats) {
+        return heats.flatCollect(heat -> heat.build()
+                        .map(Transmittance::warnings)
+                        .orElse(Lists.immutable.empty())
+                        .collect(Transmittance.Warning::text))
+                .distinct();
+    }
+
+    /** An assembly in one direction of heat flow. */
+    private record Use(String assembly, HeatFlow direction, double transmittance) {
+
+        static Use of(Transmittance build) {
+            return new Use(build.assembly(), build.direction(), build.corrected());
+        }
+    }
+
+    /** One row for each assembly and direction of heat flow, in the surfaces' order. */
+    private static ImmutableList<AssemblyRow> assemblies(House house, ImmutableList<SurfaceHeat> heats) {
+        ImmutableList<SurfaceHeat> built = heats.select(heat -> heat.build().isPresent());
+        return built.collect(heat -> Use.of(heat.build().orElseThrow()))
+                .distinct()
+                .collect(use -> new AssemblyRow(
+                        house.assemblies().get(use.assembly()),
+                        use.transmittance(),
+                        built.select(heat -> Use.of(heat.build().orElseThrow()).equals(use))
+                                .sumOfDouble(
+                                        heat -> heat.opaqueArea(house.site().dimensions()))));
+    }
+}

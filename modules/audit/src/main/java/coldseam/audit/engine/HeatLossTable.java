@@ -1,0 +1,264 @@
+package coldseam.audit.engine;
+
+import coldseam.audit.HeatLoss;
+import coldseam.audit.HeatLoss.Group;
+import coldseam.audit.HeatLoss.Line;
+import coldseam.audit.JunctionRow;
+import coldseam.audit.JunctionSheet;
+import coldseam.conduction.Interval;
+import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.House;
+import coldseam.envelope.Opening;
+import coldseam.envelope.Site;
+import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.Surface;
+import coldseam.junctions.JunctionResult;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.MutableMap;
+
+/**
+ * The heat-loss coefficient by transmission (ISO 13789), line by line.
+ *
+ * <p>Each line is rounded before it is added, to {@link HeatLoss#DECIMALS} decimals of a W/K: exact values to the nearest,
+ * intervals outwards. So the table adds up exactly as it is printed.
+ */
+final class HeatLossTable {
+
+    private static final double HOURS_PER_DAY = 24;
+    private static final double WATTS_PER_KILOWATT = 1000;
+
+    private final House house;
+    private final ImmutableList<SurfaceHeat> heats;
+    private final ImmutableList<JunctionRow> rows;
+    private final ImmutableList<JunctionSheet> sheets;
+    private final DimensionSystem system;
+
+    HeatLossTable(
+            House house,
+            ImmutableList<SurfaceHeat> heats,
+            ImmutableList<JunctionRow> rows,
+            ImmutableList<JunctionSheet> sheets) {
+        this.house = house;
+        this.heats = heats;
+        this.rows = rows;
+        this.sheets = sheets;
+        this.system = house.site().dimensions();
+    }
+
+    /** The table with its totals. */
+    HeatLoss compute() {
+        MutableList<Line> lines = Lists.mutable.empty();
+        lines.addAllIterable(surfaceLines(Group.SURFACES));
+        lines.addAllIterable(openingLines());
+        lines.addAllIterable(surfaceLines(Group.GROUND));
+        lines.addAllIterable(surfaceLines(Group.UNHEATED));
+        lines.addAllIterable(junctionLines());
+        ImmutableList<Line> all = lines.toImmutable();
+        Interval total = sum(all);
+        Interval positive = sum(all.select(line -> line.group() == Group.JUNCTIONS && positive(line)));
+        Interval negative = sum(all.select(line -> line.group() == Group.JUNCTIONS && !positive(line)));
+        Interval remainder = vertexRemainder();
+        Interval other = exactTotal(other(system));
+        Site site = house.site();
+        double ventilation = site.ventilationHeatLoss().orElse(0);
+        Interval designLoad = total.plus(ventilation).times(site.indoorTemperature() - site.outdoorTemperature());
+        return new HeatLoss(
+                system,
+                all,
+                total,
+                exact(all, Group.SURFACES) + exact(all, Group.OPENINGS),
+                exact(all, Group.GROUND),
+                exact(all, Group.UNHEATED),
+                positive,
+                negative,
+                sum(all.select(line -> line.group() == Group.POINTS)),
+                share(positive.plus(negative), total),
+                other,
+                remainder,
+                site.ventilationHeatLoss(),
+                designLoad,
+                annual(site, total.middle() + ventilation));
+    }
+
+    private ImmutableList<Line> surfaceLines(Group group) {
+        return heats.select(heat -> heat.group() == group)
+                .collect(heat -> new Line(
+                        group,
+                        heat.surface().name(),
+                        heat.opaqueArea(system),
+                        "m²",
+                        Interval.of(heat.transmittance()),
+                        heat.factor(),
+                        rounded(Interval.of(heat.loss(system)))));
+    }
+
+    private ImmutableList<Line> openingLines() {
+        return house.openings()
+                .select(opening -> surfaceOf(opening).isPresent())
+                .collect(opening -> {
+                    double factor = surfaceOf(opening)
+                            .orElseThrow()
+                            .surface()
+                            .exposure()
+                            .factor();
+                    double area = opening.width() * opening.height();
+                    return new Line(
+                            Group.OPENINGS,
+                            opening.name(),
+                            area,
+                            "m²",
+                            Interval.of(opening.transmittance()),
+                            factor,
+                            rounded(Interval.of(area * opening.transmittance() * factor)));
+                });
+    }
+
+    private Optional<SurfaceHeat> surfaceOf(Opening opening) {
+        return heats.detectOptional(heat -> heat.surface().name().equals(opening.surface()));
+    }
+
+    /** What makes several edges one line. */
+    private record Key(String name, Interval psi, double factor) {}
+
+    private ImmutableList<Line> junctionLines() {
+        MutableList<Key> order = Lists.mutable.empty();
+        MutableMap<Key, Double> lengths = Maps.mutable.empty();
+        for (JunctionRow row : rows) {
+            Key key = new Key(lineName(row), row.psi(), row.factor());
+            if (!lengths.containsKey(key)) {
+                order.add(key);
+            }
+            lengths.merge(key, row.length(), Double::sum);
+        }
+        return order.collect(key -> new Line(
+                        Group.JUNCTIONS,
+                        key.name(),
+                        lengths.get(key),
+                        "m",
+                        key.psi(),
+                        key.factor(),
+                        rounded(key.psi().times(lengths.get(key) * key.factor()))))
+                .toImmutable();
+    }
+
+    private String lineName(JunctionRow row) {
+        String kind = row.edge().kind().label();
+        Optional<JunctionSheet> sheet = row.sheet().flatMap(this::sheet);
+        boolean computed = row.source().startsWith("computed");
+        if (sheet.isPresent() && computed) {
+            String detail = sheet.get().result().detail().name();
+            String stand = sheet.get().chosen() ? "" : ", not chosen";
+            return sheet.get().id() + " " + kind + ": " + detail + stand;
+        }
+        return row.unknown() ? kind + ": " + row.source() : kind + ": own psi, " + row.source();
+    }
+
+    private Optional<JunctionSheet> sheet(String id) {
+        return sheets.detectOptional(each -> each.id().equals(id));
+    }
+
+    private static boolean positive(Line line) {
+        return line.transmittance().middle() >= 0;
+    }
+
+    private static Interval sum(ImmutableList<Line> lines) {
+        // Sums of thousandths, rounded again, so that no binary dust shows where a column is added up by hand.
+        return nearest(lines.injectInto(Interval.of(0), (sum, line) -> sum.plus(line.loss())));
+    }
+
+    private static double exact(ImmutableList<Line> lines, Group group) {
+        return sum(lines.select(line -> line.group() == group)).middle();
+    }
+
+    private static Interval share(Interval part, Interval whole) {
+        if (!(whole.lower() > 0)) {
+            return Interval.of(0);
+        }
+        double lower = part.lower() / (part.lower() >= 0 ? whole.upper() : whole.lower());
+        double upper = part.upper() / (part.upper() >= 0 ? whole.lower() : whole.upper());
+        return new Interval(lower, upper);
+    }
+
+    private static OptionalDouble annual(Site site, double coefficient) {
+        return site.heatingDegreeDays().isPresent()
+                ? OptionalDouble.of(
+                        coefficient * site.heatingDegreeDays().getAsDouble() * HOURS_PER_DAY / WATTS_PER_KILOWATT)
+                : OptionalDouble.empty();
+    }
+
+    /** W/K in a dimension system, not rounded. */
+    Interval exactTotal(DimensionSystem asked) {
+        double planes = heats.sumOfDouble(heat -> heat.loss(asked));
+        double openings = openingLines()
+                .sumOfDouble(line -> line.size() * line.transmittance().middle() * line.factor());
+        return rows.injectInto(
+                Interval.of(planes + openings),
+                (sum, row) -> sum.plus(psi(row, asked).times(Junctions.length(row.edge(), asked) * row.factor())));
+    }
+
+    /**
+     * The site's total minus the other system's, W/K.
+     *
+     * <p>Both totals hold the same psi intervals, so their difference is much narrower than their widths say: it is summed
+     * edge by edge, psi·(L − L') − shift·L', with shift the difference of psi between the systems.
+     */
+    Interval vertexRemainder() {
+        DimensionSystem that = other(system);
+        double planes = heats.sumOfDouble(heat -> heat.loss(system) - heat.loss(that));
+        return rows.injectInto(Interval.of(planes), (sum, row) -> {
+            double here = Junctions.length(row.edge(), system);
+            double there = Junctions.length(row.edge(), that);
+            Interval part = row.psi().times(here - there).plus(-shift(row) * there);
+            return sum.plus(part.times(row.factor()));
+        });
+    }
+
+    private Interval psi(JunctionRow row, DimensionSystem asked) {
+        return asked == system ? row.psi() : row.psi().plus(shift(row));
+    }
+
+    /** W/(m·K): psi in the other system minus psi in the site's, exactly Σ U·Δl. */
+    private double shift(JunctionRow row) {
+        Optional<JunctionResult> computed = row.sheet().flatMap(this::sheet).map(JunctionSheet::result);
+        if (computed.isPresent()) {
+            double toInternal = computed.get().psiInternal().middle()
+                    - computed.get().psiExternal().middle();
+            return system == DimensionSystem.EXTERNAL ? toInternal : -toInternal;
+        }
+        Edge edge = row.edge();
+        double toInternal = part(edge.first(), edge.firstSetBack())
+                + edge.second()
+                        .map(second -> part(second, edge.secondSetBack()))
+                        .orElse(0.0);
+        // The row's factor weighs the whole of psi; the surfaces' own factors are in the parts.
+        double weighed = row.factor() > 0 ? toInternal / row.factor() : 0;
+        return system == DimensionSystem.EXTERNAL ? weighed : -weighed;
+    }
+
+    private double part(Surface surface, double setBack) {
+        SurfaceHeat heat = heats.detect(each -> each.surface().name().equals(surface.name()));
+        return heat.transmittance() * heat.factor() * setBack;
+    }
+
+    private static DimensionSystem other(DimensionSystem one) {
+        return one == DimensionSystem.EXTERNAL ? DimensionSystem.INTERNAL : DimensionSystem.EXTERNAL;
+    }
+
+    private static final double SCALE = Math.pow(10, HeatLoss.DECIMALS);
+
+    private static Interval rounded(Interval value) {
+        if (value.width() == 0) {
+            return nearest(value);
+        }
+        return new Interval(Math.floor(value.lower() * SCALE) / SCALE, Math.ceil(value.upper() * SCALE) / SCALE);
+    }
+
+    private static Interval nearest(Interval value) {
+        return new Interval(Math.rint(value.lower() * SCALE) / SCALE, Math.rint(value.upper() * SCALE) / SCALE);
+    }
+}

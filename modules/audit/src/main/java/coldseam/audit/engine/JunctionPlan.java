@@ -1,0 +1,128 @@
+package coldseam.audit.engine;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.House;
+import coldseam.envelope.JunctionChoice;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Opening;
+import coldseam.envelope.OwnPsi;
+import coldseam.envelope.Selector;
+import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.Surface;
+import coldseam.junctions.Catalogue;
+import coldseam.junctions.Detail;
+import coldseam.junctions.JunctionSetup;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Sets;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.MutableSet;
+
+/**
+ * Which detail each edge gets, and for which setup it is computed.
+ *
+ * <p>The first choice of the house file that matches wins; without one the kind's worst option stands in. An own psi goes
+ * before the computed value, but says nothing of how the layers pass.
+ */
+final class JunctionPlan {
+
+    /** Angles are kept to this many parts of a degree, so that round-off does not make two setups of one. */
+    private static final double PARTS_OF_A_DEGREE = 1e6;
+
+    private final House house;
+    private final Shell shell;
+    private final Catalogue catalogue;
+    private final double floorWidth;
+
+    /** @param floorWidth B', m, of the floors on the ground; 0 where there is none */
+    JunctionPlan(House house, Shell shell, Catalogue catalogue, double floorWidth) {
+        this.house = house;
+        this.shell = shell;
+        this.catalogue = catalogue;
+        this.floorWidth = floorWidth;
+    }
+
+    /** One for each edge, in the shell's order. */
+    ImmutableList<PlannedEdge> plan() {
+        return shell.edges().collect(this::plan);
+    }
+
+    private PlannedEdge plan(Edge edge) {
+        Optional<Detail> chosen = Optional.ofNullable(house.choices().detect(choice -> matches(choice.which(), edge)))
+                .map(JunctionChoice::detail)
+                .flatMap(catalogue::find);
+        Optional<OwnPsi> own = Optional.ofNullable(house.ownPsi().detect(psi -> matches(psi.which(), edge)));
+        ImmutableList<Detail> candidates = chosen.isPresent()
+                ? Lists.immutable.of(chosen.get())
+                : own.isPresent() ? Lists.immutable.empty() : catalogue.options(edge.kind());
+        return new PlannedEdge(edge, setup(edge), candidates, chosen.isPresent(), own);
+    }
+
+    /** Whether a selector means this edge: any of its kinds, and all of its names beside the edge. */
+    static boolean matches(Selector selector, Edge edge) {
+        if (selector.kinds().notEmpty() && !selector.kinds().contains(edge.kind())) {
+            return false;
+        }
+        MutableSet<String> names = Sets.mutable.with(edge.first().name(), edge.name());
+        edge.second().map(Surface::name).ifPresent(names::add);
+        edge.opening().map(Opening::name).ifPresent(names::add);
+        return names.containsAll(selector.surfaces().castToList());
+    }
+
+    private Optional<JunctionSetup> setup(Edge edge) {
+        Optional<Assembly> first = edge.first().assembly();
+        Optional<Assembly> second = edge.second().flatMap(Surface::assembly);
+        if (first.isEmpty() || edge.second().isPresent() && second.isEmpty()) {
+            return Optional.empty();
+        }
+        Exposure firstExposure = edge.first().exposure();
+        Exposure secondExposure = edge.second().map(Surface::exposure).orElse(firstExposure);
+        return Optional.of(new JunctionSetup(
+                edge.kind(),
+                first.get(),
+                second,
+                Math.rint(edge.angle() * PARTS_OF_A_DEGREE) / PARTS_OF_A_DEGREE,
+                firstExposure,
+                secondExposure,
+                edge.opening().map(JunctionPlan::frameOnly),
+                edge.floorThickness(),
+                upstand(edge),
+                ground(firstExposure, secondExposure),
+                house.site().indoorTemperature(),
+                house.site().outdoorTemperature()));
+    }
+
+    /** An opening without its name, place and size, on which a section does not depend. */
+    private static Opening frameOnly(Opening opening) {
+        return new Opening(
+                "opening",
+                opening.kind(),
+                "wall",
+                1,
+                1,
+                OptionalDouble.empty(),
+                0,
+                opening.transmittance(),
+                opening.frameDepth(),
+                opening.frameTransmittance(),
+                opening.setBack());
+    }
+
+    private double upstand(Edge edge) {
+        boolean parapet = edge.kind() == JunctionKind.PARAPET;
+        return parapet && house.body() instanceof Body.Storeys storeys
+                ? storeys.roof().parapetHeight()
+                : 0;
+    }
+
+    private Optional<JunctionSetup.GroundBlock> ground(Exposure first, Exposure second) {
+        boolean meetsGround = first.kind() == Exposure.Kind.GROUND || second.kind() == Exposure.Kind.GROUND;
+        return meetsGround && floorWidth > 0
+                ? Optional.of(new JunctionSetup.GroundBlock(house.site().groundConductivity(), floorWidth))
+                : Optional.empty();
+    }
+}

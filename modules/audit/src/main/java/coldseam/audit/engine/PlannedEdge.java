@@ -1,0 +1,36 @@
+package coldseam.audit.engine;
+
+import coldseam.envelope.OwnPsi;
+import coldseam.envelope.shell.Edge;
+import coldseam.junctions.Detail;
+import coldseam.junctions.JunctionSetup;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * What is to be computed for an edge.
+ *
+ * @param edge of the shell
+ * @param setup what its details depend on; empty where a surface beside it has no assembly
+ * @param candidates the detail to take: the chosen one alone, or else all of the kind, from the worst on, of which the
+ *     first that fits stands in
+ * @param chosen whether the house file chose the detail
+ * @param own psi of its own, which goes before the computed one
+ */
+record PlannedEdge(
+        Edge edge,
+        Optional<JunctionSetup> setup,
+        ImmutableList<Detail> candidates,
+        boolean chosen,
+        Optional<OwnPsi> own) {
+
+    /** A detail for a setup: what is computed once, however many edges ask. */
+    record Question(Detail detail, JunctionSetup setup) {}
+
+    /** The questions of the candidates. */
+    ImmutableList<Question> questions() {
+        return setup.map(each -> candidates.collect(detail -> new Question(detail, each)))
+                .orElse(Lists.immutable.empty());
+    }
+}

@@ -1,0 +1,207 @@
+package coldseam.audit.engine;
+
+import coldseam.assemblies.HeatFlow;
+import coldseam.assemblies.OuterSurface;
+import coldseam.assemblies.Transmittance;
+import coldseam.assemblies.ground.Basement;
+import coldseam.assemblies.ground.GroundFloor;
+import coldseam.assemblies.ground.SlabOnGround;
+import coldseam.assemblies.ground.SuspendedFloor;
+import coldseam.audit.HeatLoss;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.House;
+import coldseam.envelope.Point3;
+import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.Surface;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+
+/**
+ * Transmittances of all surfaces: ISO 6946 in the direction of the heat flow; ISO 13370 where they meet the ground.
+ *
+ * <p>All floors on the ground share one B', of the outer faces whatever the dimension system, so that the two systems
+ * differ by areas alone.
+ */
+final class SurfaceHeats {
+
+    private final House house;
+    private final Shell shell;
+    private final boolean rimsComputed;
+    private final MutableList<String> notes = Lists.mutable.empty();
+
+    /**
+     * @param rimsComputed whether the floor's edges are computed as sections with their ground: what insulates them is then in
+     *     their psi, and edge insulation may not count again
+     */
+    SurfaceHeats(House house, Shell shell, boolean rimsComputed) {
+        this.house = house;
+        this.shell = shell;
+        this.rimsComputed = rimsComputed;
+    }
+
+    /** One for each surface, in the shell's order. */
+    ImmutableList<SurfaceHeat> compute() {
+        return shell.surfaces().collect(this::heat);
+    }
+
+    /** What had to be assumed, in plain words; complete after {@link #compute()}. */
+    ImmutableList<String> notes() {
+        return notes.distinct().toImmutable();
+    }
+
+    /** The transmittance of an assembly as a surface uses it. */
+    static Optional<Transmittance> build(Surface surface) {
+        return surface.assembly()
+                .map(assembly -> Transmittance.of(
+                        assembly, HeatFlow.through(surface.normal()), OuterSurface.of(surface.exposure())));
+    }
+
+    private SurfaceHeat heat(Surface surface) {
+        Optional<Transmittance> build = build(surface);
+        double plain = build.map(Transmittance::corrected).orElse(0.0);
+        Exposure exposure = surface.exposure();
+        return switch (exposure.kind()) {
+            case OUTDOORS -> new SurfaceHeat(surface, build, plain, 1, HeatLoss.Group.SURFACES);
+            case UNHEATED, PARTY -> new SurfaceHeat(surface, build, plain, exposure.factor(), HeatLoss.Group.UNHEATED);
+            case GROUND, CRAWL_SPACE ->
+                new SurfaceHeat(surface, build, inGround(surface, build), 1, HeatLoss.Group.GROUND);
+        };
+    }
+
+    private double inGround(Surface surface, Optional<Transmittance> build) {
+        if (build.isEmpty()) {
+            return 0;
+        }
+        Exposure.Kind kind = surface.exposure().kind();
+        double area = floors(kind).sumOfDouble(Surface::externalArea);
+        double perimeter = exposedPerimeter(kind);
+        if (!(area > 0 && perimeter > 0)) {
+            notes.add("A floor on the ground without an exposed edge loses nothing by ISO 13370; " + surface.name()
+                    + " counts as such.");
+            return 0;
+        }
+        GroundFloor floor = new GroundFloor(
+                area, perimeter, wallThickness(kind), house.site().groundConductivity());
+        if (kind == Exposure.Kind.CRAWL_SPACE) {
+            return SuspendedFloor.of(floor, build.get().corrected(), crawlSpace())
+                    .transmittance();
+        }
+        double depth = depth(surface);
+        if (depth > 0) {
+            return basement(surface, floor, depth);
+        }
+        return SlabOnGround.of(floor, build.get().surfaceToSurface(), edgeInsulation())
+                .transmittance();
+    }
+
+    private double basement(Surface surface, GroundFloor floor, double depth) {
+        ImmutableList<Surface> walls = shell.surfaces()
+                .select(each -> each.use() == Body.Use.WALL
+                        && each.exposure().kind() == Exposure.Kind.GROUND
+                        && each.assembly().isPresent());
+        Basement basement =
+                Basement.of(floor, depth, meanResistance(floors(Exposure.Kind.GROUND)), meanResistance(walls));
+        return surface.use() == Body.Use.WALL ? basement.wallTransmittance() : basement.floorTransmittance();
+    }
+
+    /** m²·K/W without surfaces, of several surfaces beside one another: their conductances' mean. */
+    private static double meanResistance(ImmutableList<Surface> surfaces) {
+        double area = 0;
+        double conductance = 0;
+        for (Surface surface : surfaces) {
+            Optional<Transmittance> build = build(surface);
+            if (build.isPresent()) {
+                area += surface.externalArea();
+                conductance += surface.externalArea() / build.get().surfaceToSurface();
+            }
+        }
+        return conductance > 0 ? area / conductance : 0;
+    }
+
+    private ImmutableList<Surface> floors(Exposure.Kind kind) {
+        return shell.surfaces().select(each -> each.exposure().kind() == kind && each.use() != Body.Use.WALL);
+    }
+
+    /** m, of the floors' edges beyond which there is outdoor air or open shell, not a heated or unheated neighbour. */
+    private double exposedPerimeter(Exposure.Kind kind) {
+        double shared = rims(kind).sumOfDouble(Edge::externalLength);
+        ImmutableList<String> names = floors(kind).collect(Surface::name);
+        double open = shell.openEdges()
+                .select(edge -> edge.surfaces().anySatisfy(names::contains))
+                .sumOfDouble(edge -> edge.length());
+        return shared + open;
+    }
+
+    private ImmutableList<Edge> rims(Exposure.Kind kind) {
+        return shell.edges().select(edge -> {
+            if (edge.opening().isPresent() || edge.second().isEmpty()) {
+                return false;
+            }
+            return isRim(edge.first(), edge.second().get(), kind)
+                    || isRim(edge.second().get(), edge.first(), kind);
+        });
+    }
+
+    private static boolean isRim(Surface floor, Surface wall, Exposure.Kind kind) {
+        boolean toOpen = wall.exposure().kind() == Exposure.Kind.OUTDOORS
+                || wall.exposure().kind() == Exposure.Kind.GROUND && wall.use() == Body.Use.WALL;
+        return floor.use() != Body.Use.WALL && floor.exposure().kind() == kind && wall.use() == Body.Use.WALL && toOpen;
+    }
+
+    /** m, mean of the walls that stand on the floors, by length. */
+    private double wallThickness(Exposure.Kind kind) {
+        double length = 0;
+        double sum = 0;
+        for (Edge edge : rims(kind)) {
+            Surface wall = edge.first().use() == Body.Use.WALL
+                    ? edge.first()
+                    : edge.second().orElseThrow();
+            if (wall.assembly().isPresent()) {
+                length += edge.externalLength();
+                sum += edge.externalLength() * wall.assembly().get().thickness();
+            }
+        }
+        return length > 0 ? sum / length : 0;
+    }
+
+    private double depth(Surface surface) {
+        if (house.body() instanceof Body.Storeys storeys) {
+            return storeys.base().depth();
+        }
+        if (house.body() instanceof Body.Explicit explicit) {
+            ImmutableList<Surface> floors = floors(surface.exposure().kind());
+            double lowest = floors.flatCollect(Surface::outline)
+                    .collectDouble(Point3::z)
+                    .minIfEmpty(0);
+            return Math.max(0, explicit.groundLevel() - lowest);
+        }
+        return 0;
+    }
+
+    private ImmutableList<Body.EdgeInsulation> edgeInsulation() {
+        Optional<Body.EdgeInsulation> edge =
+                house.body() instanceof Body.Storeys storeys ? storeys.base().edge() : Optional.empty();
+        if (edge.isPresent() && rimsComputed) {
+            notes.add(
+                    "The edge insulation of the slab is not counted by ISO 13370, since the slab's edge is computed as a"
+                            + " section with its ground: choose a detail that shows it.");
+            return Lists.immutable.empty();
+        }
+        return edge.map(Lists.immutable::of).orElse(Lists.immutable.empty());
+    }
+
+    private Body.CrawlSpace crawlSpace() {
+        Optional<Body.CrawlSpace> given =
+                house.body() instanceof Body.Storeys storeys ? storeys.base().crawlSpace() : Optional.empty();
+        if (given.isPresent()) {
+            return given.get();
+        }
+        notes.add("The crawl space was not described: 0.4 m high, walls of 1.5 W/(m²·K), vents of 0.0015 m²/m, wind of "
+                + "4 m/s, average shielding, bare ground (common practice, no source).");
+        return new Body.CrawlSpace(0.4, 1.5, 0.0015, 4, 0.05, 0);
+    }
+}

@@ -1,0 +1,105 @@
+package coldseam.audit.engine;
+
+import coldseam.audit.Finding;
+import coldseam.audit.Finding.Severity;
+import coldseam.audit.HeatLoss;
+import coldseam.audit.Verdict;
+import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** What an audit says in sentences: its verdict, how it was made, and what to be careful about. */
+final class Words {
+
+    private Words() {}
+
+    /** The verdict; unbroken only if nothing is open, broken or unknown. */
+    static Verdict verdict(ImmutableList<Finding> findings) {
+        int weak = findings.count(finding -> finding.severity() == Severity.WEAK);
+        int gaps = findings.size() - weak;
+        return new Verdict(gaps == 0, gaps, weak, sentence(gaps, weak));
+    }
+
+    private static String sentence(int gaps, int weak) {
+        String weakSpots = count(weak, "weak spot");
+        if (gaps > 0) {
+            return "Not unbroken: " + count(gaps, "gap") + (weak > 0 ? " and " + weakSpots : "")
+                    + " found in insulation, air, water or vapour control.";
+        }
+        return weak > 0
+                ? "Unbroken, with " + weakSpots + ": every layer passes everywhere, but not everywhere well."
+                : "Unbroken: insulation, air, water and vapour control pass every seam that was described.";
+    }
+
+    private static String count(int n, String what) {
+        return n + " " + what + (n == 1 ? "" : "s");
+    }
+
+    /** What was computed how, and its limits. */
+    static ImmutableList<String> method(HeatLoss loss, UnitSystem units, ImmutableList<String> notes) {
+        String dimensions = loss.system() == DimensionSystem.EXTERNAL ? "external" : "overall internal";
+        return Lists.immutable
+                .of(
+                        "The shell is built from the house file and closed exactly: every edge is shared by two surfaces or listed"
+                                + " as open.",
+                        "Transmittances follow ISO 6946:2017, the mean of the upper and the lower limit, in the direction of the heat"
+                                + " flow; floors on the ground and over crawl spaces ISO 13370:2017. Formulas of standards count as"
+                                + " exact here, though they are not.",
+                        "Each junction is a two-dimensional section of the house's own layers, computed by finite elements from both"
+                                + " sides: a temperature field bounds the heat flow from above, a stream function from below. The true"
+                                + " value of the section as drawn lies between the two numbers; the interval says nothing of how the"
+                                + " section was simplified or how it is built.",
+                        "psi = L2D - sum of U l (ISO 10211:2017), lengths in " + dimensions
+                                + " dimensions; compare it with values of the same convention only. An own psi of the house file goes"
+                                + " before the computed one.",
+                        "Psi limit: external dimensions. Where surfaces meet at more than 180° measured indoors, the smaller of the"
+                                + " external and the internal psi is held to it, since geometry alone makes the external one positive"
+                                + " there (judgement). Windows and doors have a limit of their own.",
+                        "fRsi is computed with an inner surface resistance of "
+                                + units.format(0.25, Dimension.RESISTANCE)
+                                + " (ISO 13788:2012); it is an estimate, not bounded. Humidities at which the coldest point gets wet or"
+                                + " mouldy hold for the design temperatures, in steady state.",
+                        "H_T follows ISO 13789:2017: surfaces, junctions, ground and unheated spaces by their temperature factor b;"
+                                + " party walls to heated neighbours count as 0. Each line is rounded to 0.001 W/K before it is added:"
+                                + " exact values to the nearest, intervals outwards. So the table adds up as printed.",
+                        "The two dimension systems give the same heat loss up to the vertices, where three edges meet; the remainder"
+                                + " is stated. Both use the same U of the ground.",
+                        "The annual loss is gross: degree days times H, without gains from sun, people or appliances, and without"
+                                + " set-back. It is for comparing seams, not for sizing or for a bill.",
+                        "The pen line and its neck are found in the insulation as drawn; materials count as insulation up to "
+                                + units.format(0.065, Dimension.CONDUCTIVITY)
+                                + " unless the house file says otherwise. Air, water and"
+                                + " vapour control at a junction are what its detail says, not what was found on site.",
+                        "Loss against the best option: the option of the catalogue with an unbroken pen line and the least psi for the"
+                                + " same layers.")
+                .newWithAll(notes);
+    }
+
+    /** To be printed with every audit. */
+    static ImmutableList<String> cautions() {
+        return Lists.immutable.of(
+                "This audit is arithmetic on what the house file says. It is no engineering design and no approval; the law, the"
+                        + " local code and the inspector decide. Have it checked by those who are licensed for it where that is"
+                        + " required.",
+                "Structure: loads on slabs, terraces and parapets, ledgers, guards, cut rafters, undermined footings, wind, snow and"
+                        + " earthquake, and the weight of paving or soil need an engineer. Hidden rot under terraces has brought"
+                        + " balconies down.",
+                "Boards under load: use long-term strength, not the strength at 10 % strain; mind creep.",
+                "Fire: foam needs a thermal barrier indoors; ventilated cavities, party walls, garages, chimneys and flues have rules"
+                        + " and clearances of their own.",
+                "Moisture: new layers change how a wall dries. Let wet wood dry below 19 % first; do not close both sides tight; the"
+                        + " steady-state check knows no rain, no air leakage, no built-in water and no storage.",
+                "Air: a tight house needs planned ventilation. Test flues for draught, fit carbon monoxide alarms, measure radon"
+                        + " before and after.",
+                "Hazards: old paint may hold lead; old boards, sidings and ducts asbestos; old sealants PCB. Shore trenches, secure"
+                        + " heights, keep clear of the electric service.",
+                "Insects: strips for inspection and local termite rules go before insulation in the ground.",
+                "Electricity: do not bury open old wiring; meters and service lines are for the utility.",
+                "Boundaries: added thickness may need leave from neighbours, heritage or planning authorities.",
+                "Two-dimensional psi leaves out where three planes meet, and workmanship. Replace built-in conductivities by your"
+                        + " products' design values, aged where foam ages.",
+                "Photographs and signatures are the signer's own statements; keep people's privacy in mind.");
+    }
+}

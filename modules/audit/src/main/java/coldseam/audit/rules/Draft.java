@@ -1,0 +1,38 @@
+package coldseam.audit.rules;
+
+import coldseam.audit.Finding.Severity;
+import coldseam.conduction.Interval;
+import coldseam.envelope.Point3;
+import java.util.Optional;
+
+/**
+ * A finding before it is numbered and joined with others about the same subject.
+ *
+ * @param rule that found it
+ * @param subject what it is about: drafts with one subject become one finding
+ * @param severity how grave
+ * @param title short
+ * @param what was found, a sentence without its full stop, with values and units
+ * @param place a person can walk to
+ * @param at a point on the outer shell
+ * @param length m; zero where it has none
+ * @param edge name; empty for surfaces
+ * @param surface name; empty for edges
+ * @param sheet id; empty where there is none
+ * @param loss W/K lost against the best there is; empty where that cannot be said
+ * @param toDo what closes it
+ */
+public record Draft(
+        Rule rule,
+        String subject,
+        Severity severity,
+        String title,
+        String what,
+        String place,
+        Point3 at,
+        double length,
+        Optional<String> edge,
+        Optional<String> surface,
+        Optional<String> sheet,
+        Optional<Interval> loss,
+        String toDo) {}

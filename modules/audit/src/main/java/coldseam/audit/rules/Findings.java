@@ -1,0 +1,95 @@
+package coldseam.audit.rules;
+
+import coldseam.audit.Finding;
+import coldseam.audit.Finding.Severity;
+import coldseam.conduction.Interval;
+import coldseam.envelope.House;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Makes findings of drafts: one for each subject, numbered by weight. */
+public final class Findings {
+
+    private static final double HOURS_PER_DAY = 24;
+    private static final double WATTS_PER_KILOWATT = 1000;
+
+    private Findings() {}
+
+    /**
+     * Applies every rule.
+     *
+     * @return the gravest first; of equal gravity the one that loses most, then the longest
+     */
+    public static ImmutableList<Finding> of(Facts facts) {
+        ImmutableList<Draft> drafts = Rules.all().flatCollect(rule -> rule.find(facts));
+        ImmutableList<Finding> found = drafts.collect(Draft::subject)
+                .distinct()
+                .collect(subject -> joined(
+                        facts.house(), drafts.select(each -> each.subject().equals(subject))))
+                .toSortedList(Comparator.comparing(Finding::severity)
+                        .thenComparing(finding -> -loss(finding))
+                        .thenComparing(finding -> -finding.length())
+                        .thenComparing(Finding::title)
+                        .thenComparing(Finding::place))
+                .toImmutable();
+        return found.collectWithIndex((finding, index) -> numbered(finding, index + 1));
+    }
+
+    private static double loss(Finding finding) {
+        return finding.loss().map(Interval::middle).orElse(0.0);
+    }
+
+    private static Finding joined(House house, ImmutableList<Draft> drafts) {
+        ImmutableList<Draft> byGravity =
+                drafts.toSortedListBy(draft -> draft.rule().gravity()).toImmutable();
+        Draft lead = byGravity.getFirst();
+        Severity severity = byGravity.collect(Draft::severity).min();
+        String what = byGravity.collect(Draft::what).makeString("; ");
+        return new Finding(
+                0,
+                lead.rule().id(),
+                severity,
+                Facts.sentence(lead.title()),
+                Facts.sentence(what) + ".",
+                lead.place(),
+                lead.at(),
+                lead.length(),
+                lead.edge(),
+                lead.surface(),
+                lead.sheet(),
+                lead.loss(),
+                money(house, lead.loss()),
+                Facts.sentence(lead.toDo()) + ".");
+    }
+
+    /** A year's heat for a loss, by degree days, at the house's price. */
+    private static OptionalDouble money(House house, Optional<Interval> loss) {
+        OptionalDouble price = house.prices().heat();
+        OptionalDouble degreeDays = house.site().heatingDegreeDays();
+        if (loss.isEmpty() || price.isEmpty() || degreeDays.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double kilowattHours = loss.get().middle() * degreeDays.getAsDouble() * HOURS_PER_DAY / WATTS_PER_KILOWATT;
+        return OptionalDouble.of(kilowattHours * price.getAsDouble());
+    }
+
+    private static Finding numbered(Finding finding, int number) {
+        return new Finding(
+                number,
+                finding.rule(),
+                finding.severity(),
+                finding.title(),
+                finding.what(),
+                finding.place(),
+                finding.at(),
+                finding.length(),
+                finding.edge(),
+                finding.surface(),
+                finding.sheet(),
+                finding.loss(),
+                finding.moneyPerYear(),
+                finding.toDo());
+    }
+}

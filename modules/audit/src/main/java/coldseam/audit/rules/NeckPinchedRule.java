@@ -1,0 +1,59 @@
+package coldseam.audit.rules;
+
+import coldseam.audit.Finding.Severity;
+import coldseam.audit.JunctionSheet;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.junctions.PenLine;
+import java.util.Locale;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Insulation that passes a junction, yet is too thin at its narrowest. */
+final class NeckPinchedRule implements Rule {
+
+    @Override
+    public String id() {
+        return "neck-pinched";
+    }
+
+    @Override
+    public String says() {
+        return "Insulation keeps a share of its thickness through every junction.";
+    }
+
+    @Override
+    public String closing() {
+        return "Choose a detail that keeps more of the thickness.";
+    }
+
+    @Override
+    public int gravity() {
+        return 20;
+    }
+
+    @Override
+    public ImmutableList<Draft> find(Facts facts) {
+        return facts.judged().select(sheet -> pinches(facts, sheet)).collect(sheet -> draft(facts, sheet));
+    }
+
+    /** Whether an unbroken pen line is too thin. */
+    static boolean pinches(Facts facts, JunctionSheet sheet) {
+        PenLine line = sheet.result().penLine();
+        return line.unbroken() && !(line.share() >= facts.house().limits().neckShare());
+    }
+
+    private Draft draft(Facts facts, JunctionSheet sheet) {
+        PenLine line = sheet.result().penLine();
+        return facts.about(
+                sheet,
+                this,
+                Severity.WEAK,
+                "insulation pinched at the " + sheet.result().setup().kind().label(),
+                String.format(
+                        Locale.ROOT,
+                        "%s of insulation are left at the narrowest, %s of the thinner neighbour; the limit is %s",
+                        facts.say(line.neck(), Dimension.THICKNESS),
+                        facts.say(line.share(), Dimension.SHARE),
+                        facts.say(facts.house().limits().neckShare(), Dimension.SHARE)),
+                "keep more of the thickness; " + facts.better(sheet));
+    }
+}

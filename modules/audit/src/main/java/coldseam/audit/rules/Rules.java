@@ -1,0 +1,32 @@
+package coldseam.audit.rules;
+
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Every rule, once, by its id. */
+public final class Rules {
+
+    private static final ImmutableList<Rule> ALL = Lists.immutable.of(
+            new DetailOutOfRangeRule(),
+            new JunctionWithoutDetailRule(),
+            new LayerBrokenRule(),
+            new LayerNotShownRule(),
+            new NeckPinchedRule(),
+            new OpenEdgeRule(),
+            new PsiOverLimitRule(),
+            new SurfaceWithoutAirLayerRule(),
+            new SurfaceWithoutAssemblyRule(),
+            new SurfaceWithoutHeatLayerRule(),
+            new SurfaceWithoutVapourLayerRule(),
+            new SurfaceWithoutWaterLayerRule(),
+            new TemperatureFactorUnderLimitRule(),
+            new TerraceBelowDewPointRule(),
+            new WeakestPathRule());
+
+    private Rules() {}
+
+    /** All rules, alphabetically. */
+    public static ImmutableList<Rule> all() {
+        return ALL;
+    }
+}

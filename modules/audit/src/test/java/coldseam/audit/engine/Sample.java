@@ -1,0 +1,177 @@
+package coldseam.audit.engine;
+
+import coldseam.audit.Audit;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Point;
+import coldseam.envelope.Control;
+import coldseam.envelope.House;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.file.house.HouseFile;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.envelope.shell.ShellBuilder;
+import coldseam.junctions.Catalogue;
+import coldseam.junctions.Connection;
+import coldseam.junctions.Detail;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.DetailDrawing;
+import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.PenLine;
+import coldseam.junctions.Rank;
+import coldseam.junctions.WeakestPath;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+
+/** A box house, details with made-up results, and the audit of both: the rules are tested here, not the conduction. */
+public final class Sample {
+
+    /** Every layer carried across. */
+    public static final ImmutableMap<Control, Connection> ALL_CARRIED = Maps.immutable.of(
+            Control.AIR, Connection.TAPED, Control.WATER, Connection.LAPPED, Control.VAPOUR, Connection.TAPED);
+
+    private Sample() {}
+
+    /** What a made-up detail says and gives. */
+    public record Made(
+            String id,
+            JunctionKind kind,
+            Rank rank,
+            double psi,
+            double fRsi,
+            boolean unbroken,
+            double share,
+            double ratio,
+            ImmutableMap<Control, Connection> connections)
+            implements DetailDrawing {
+
+        public static Made good(String id, JunctionKind kind) {
+            return new Made(id, kind, Rank.BEST, -0.05, 0.9, true, 0.9, 0.9, ALL_CARRIED);
+        }
+
+        public Made psi(double other) {
+            return new Made(id, kind, rank, other, fRsi, unbroken, share, ratio, connections);
+        }
+
+        public Made fRsi(double other) {
+            return new Made(id, kind, rank, psi, other, unbroken, share, ratio, connections);
+        }
+
+        public Made broken() {
+            return new Made(id, kind, rank, psi, fRsi, false, 0, ratio, connections);
+        }
+
+        public Made share(double other) {
+            return new Made(id, kind, rank, psi, fRsi, unbroken, other, ratio, connections);
+        }
+
+        public Made ratio(double other) {
+            return new Made(id, kind, rank, psi, fRsi, unbroken, share, other, connections);
+        }
+
+        public Made connection(Control control, Connection other) {
+            return new Made(
+                    id, kind, rank, psi, fRsi, unbroken, share, ratio, connections.newWithKeyValue(control, other));
+        }
+
+        Detail detail() {
+            return new Detail(
+                    id,
+                    kind,
+                    id.replace('-', ' '),
+                    rank,
+                    "",
+                    Lists.immutable.empty(),
+                    connections,
+                    Lists.immutable.empty(),
+                    Lists.immutable.of("the " + id),
+                    Lists.immutable.empty(),
+                    OptionalDouble.empty(),
+                    this);
+        }
+    }
+
+    /** The three good details the box chooses. */
+    public static ImmutableList<Made> good() {
+        return Lists.immutable.of(
+                Made.good("slab-good", JunctionKind.SLAB_EDGE),
+                Made.good("corner-good", JunctionKind.OUTSIDE_CORNER),
+                Made.good("edge-good", JunctionKind.FLAT_ROOF_EDGE));
+    }
+
+    /** The good details with one of them replaced by another of its id. */
+    public static ImmutableList<Made> goodBut(Made other) {
+        return good().collect(made -> made.id().equals(other.id()) ? other : made);
+    }
+
+    public static String yaml() {
+        try (InputStream in = Sample.class.getResourceAsStream("/coldseam/audit/box.yaml")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    public static House house(String yaml) {
+        return HouseFile.read("box.yaml", yaml.getBytes(StandardCharsets.UTF_8), Optional.empty())
+                .house();
+    }
+
+    public static Audit audit(String yaml, ImmutableList<Made> details) {
+        return audit(yaml, details, UnitSystem.SI);
+    }
+
+    public static Audit audit(String yaml, ImmutableList<Made> details, UnitSystem units) {
+        House house = house(yaml);
+        return new Auditor(new Catalogue(details.collect(Made::detail)), computer(), units, "test")
+                .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
+    }
+
+    /** Gives what the made-up detail says; those with "misfit" in their id fit nothing. */
+    public static JunctionComputer computer() {
+        return Sample::result;
+    }
+
+    private static JunctionResult result(Detail detail, JunctionSetup setup) {
+        if (detail.id().contains("misfit")) {
+            throw new DetailDoesNotFit(Lists.immutable.of("the wall is 465 mm thick; at most 300 mm fit"));
+        }
+        Made made = (Made) detail.drawing();
+        Interval external = new Interval(made.psi() - 5e-5, made.psi() + 5e-5);
+        return new JunctionResult(
+                detail,
+                setup,
+                null,
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
+                Interval.of(1),
+                external,
+                external.plus(toInternal(setup)),
+                made.fRsi(),
+                new Point(0, 0),
+                new PenLine(
+                        made.unbroken(),
+                        Lists.immutable.empty(),
+                        0.2 * made.share(),
+                        Lists.immutable.empty(),
+                        made.share()),
+                new WeakestPath(Lists.immutable.empty(), 5 * made.ratio(), 5, made.ratio()),
+                Lists.immutable.empty());
+    }
+
+    /** Σ U·Δl at a right angle: each surface is longer outside by the other's thickness. */
+    private static double toInternal(JunctionSetup setup) {
+        return BoxByHand.transmittance(setup.first().name())
+                        * setup.second().orElseThrow().thickness()
+                + BoxByHand.transmittance(setup.second().orElseThrow().name())
+                        * setup.first().thickness();
+    }
+}

@@ -1,0 +1,229 @@
+package coldseam.audit.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.Audit;
+import coldseam.audit.Finding;
+import coldseam.audit.Finding.Severity;
+import coldseam.audit.engine.Sample;
+import coldseam.audit.engine.Sample.Made;
+import coldseam.envelope.Control;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.Connection;
+import coldseam.junctions.Rank;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+
+/** Each rule with a house that keeps it (the good box, throughout) and one that breaks it. */
+class FindingsTest {
+
+    private static final Made CORNER = Made.good("corner-good", JunctionKind.OUTSIDE_CORNER);
+    private static final Made EDGE = Made.good("edge-good", JunctionKind.FLAT_ROOF_EDGE);
+    private static final Made SLAB = Made.good("slab-good", JunctionKind.SLAB_EDGE);
+
+    private static ImmutableList<Finding> findings(String yaml, ImmutableList<Made> details) {
+        return Sample.audit(yaml, details).findings();
+    }
+
+    private static Finding only(ImmutableList<Finding> findings) {
+        assertEquals(1, findings.size(), () -> findings.collect(Finding::title).makeString("; "));
+        return findings.getFirst();
+    }
+
+    private static Finding onlyWith(Made detail) {
+        return only(findings(Sample.yaml(), Sample.goodBut(detail)));
+    }
+
+    @Test
+    void theGoodBoxIsUnbroken() {
+        Audit audit = Sample.audit(Sample.yaml(), Sample.good());
+        assertEquals(Lists.immutable.empty(), audit.findings());
+        assertTrue(audit.verdict().unbroken());
+        assertEquals(0, audit.verdict().gaps() + audit.verdict().weakSpots());
+    }
+
+    @Test
+    void aMissingWallIsOneFindingWithAllItsOpenEdges() {
+        String yaml = Sample.yaml().replace("{all: wall}", "{all: wall, south: none}");
+        Finding finding = only(findings(yaml, Sample.good()));
+        assertEquals("open-edge", finding.rule());
+        assertEquals(Severity.GAP, finding.severity());
+        // Two sides 8 m long, two as high as the shell.
+        double height = Sample.audit(Sample.yaml(), Sample.good()).shell().externalVolume() / 48;
+        assertEquals(16 + 2 * height, finding.length(), 1e-3);
+        assertTrue(finding.what().contains("4 edges"), finding::what);
+    }
+
+    @Test
+    void junctionsOfAnUninsulatedWallAreNotJudged() {
+        String yaml = Sample.yaml().replace("{all: wall}", "{all: bare wall}");
+        Made bad = EDGE.broken().psi(0.8).fRsi(0.4);
+        assertEquals(
+                "surface-without-heat-layer",
+                only(findings(yaml, Sample.goodBut(bad))).rule());
+    }
+
+    @Test
+    void everyMissingControlLayerOfAnAssemblyIsNamed() {
+        String yaml = Sample.yaml().replace("{all: wall}", "{all: bare wall}");
+        Finding finding = only(findings(yaml, Sample.good()));
+        assertEquals("surface-without-heat-layer", finding.rule());
+        assertTrue(finding.what().contains("heat control"), finding::what);
+        assertTrue(finding.what().contains("air control"), finding::what);
+        assertTrue(finding.what().contains("vapour control"), finding::what);
+        assertFalse(finding.what().contains("water control"), finding::what);
+    }
+
+    @Test
+    void aMissingWaterLayerIsFound() {
+        String yaml = Sample.yaml().replace("role: membrane, controls: [water]", "role: membrane");
+        assertEquals(
+                "surface-without-water-layer",
+                only(findings(yaml, Sample.good())).rule());
+    }
+
+    @Test
+    void aMissingVapourLayerIsFound() {
+        String yaml = Sample.yaml().replace("role: finish, controls: [air, vapour]", "role: finish, controls: [air]");
+        assertEquals(
+                "surface-without-vapour-layer",
+                only(findings(yaml, Sample.good())).rule());
+    }
+
+    @Test
+    void aMissingAirLayerIsFoundAndCostsNoSecondFindingAtTheJunctions() {
+        String yaml =
+                Sample.yaml().replace("role: finish, controls: [air, vapour]", "role: finish, controls: [vapour]");
+        Made unsaid = CORNER.connection(Control.AIR, Connection.NOT_SHOWN);
+        assertEquals(
+                "surface-without-air-layer",
+                only(findings(yaml, Sample.goodBut(unsaid))).rule());
+    }
+
+    @Test
+    void aKindNobodyChoseIsOneFindingAndItsStandInIsNotJudged() {
+        String yaml = Sample.yaml().replace("- {kinds: [outside corner], detail: corner-good}\n", "");
+        Made worst = new Made(
+                "corner-worst", JunctionKind.OUTSIDE_CORNER, Rank.WORST, 0.3, 0.4, false, 0, 0.1, Sample.ALL_CARRIED);
+        Audit audit = Sample.audit(
+                yaml, Lists.mutable.of(worst).withAll(Sample.good()).toImmutable());
+        Finding finding = only(audit.findings());
+        assertEquals("junction-without-detail", finding.rule());
+        assertEquals(Severity.UNKNOWN, finding.severity());
+        assertFalse(audit.verdict().unbroken());
+        double length = audit.junctions()
+                .select(row -> row.edge().kind() == JunctionKind.OUTSIDE_CORNER)
+                .sumOfDouble(row -> row.length());
+        assertEquals(length, finding.length(), 1e-9);
+        // Against the good corner: 0.3 − (−0.05) W/(m·K) along all corners.
+        assertEquals(0.35 * length, finding.loss().orElseThrow().middle(), 1e-9);
+        // 3000 K·d of 24 h at 0.10 a kWh.
+        assertEquals(
+                0.35 * length * 3000 * 24 / 1000 * 0.10, finding.moneyPerYear().orElseThrow(), 1e-9);
+    }
+
+    @Test
+    void aDetailThatDoesNotFitSaysWhy() {
+        String yaml = Sample.yaml().replace("corner-good", "corner-misfit");
+        ImmutableList<Made> details =
+                Lists.immutable.of(Made.good("corner-misfit", JunctionKind.OUTSIDE_CORNER), EDGE, SLAB);
+        Finding finding = only(findings(yaml, details));
+        assertEquals("detail-out-of-range", finding.rule());
+        assertTrue(finding.what().contains("at most 300 mm fit"), finding::what);
+    }
+
+    @Test
+    void anOwnPsiAloneLeavesTheLayersUnknown() {
+        String yaml = Sample.yaml().replace("- {kinds: [outside corner], detail: corner-good}\n", "")
+                + "own-psi:\n- {kinds: [outside corner], psi: -0.03 W/(m·K), source: our own computation}\n";
+        Audit audit = Sample.audit(yaml, Sample.good());
+        assertEquals("junction-without-detail", only(audit.findings()).rule());
+        assertEquals(
+                -0.03,
+                audit.junctions()
+                        .detect(row -> row.edge().kind() == JunctionKind.OUTSIDE_CORNER)
+                        .psi()
+                        .middle());
+    }
+
+    @Test
+    void aBrokenPenLineLeadsAndWhatFollowsFromItIsToldWithIt() {
+        Finding finding = onlyWith(CORNER.broken().ratio(0.1).psi(0.4).fRsi(0.5));
+        assertEquals("layer-broken", finding.rule());
+        assertEquals(Severity.GAP, finding.severity());
+        assertTrue(finding.what().contains("fRsi is 0.50"), finding::what);
+        assertTrue(finding.what().contains("psi is"), finding::what);
+        assertFalse(finding.what().contains("narrowest"), finding::what);
+        assertFalse(finding.what().contains("weakest path"), finding::what);
+    }
+
+    @Test
+    void aBrokenAirLayerIsFound() {
+        Finding finding = onlyWith(CORNER.connection(Control.AIR, Connection.BROKEN));
+        assertEquals("layer-broken", finding.rule());
+        assertTrue(finding.title().contains("Air layer"), finding::title);
+    }
+
+    @Test
+    void aLayerThatIsNotShownIsUnknown() {
+        Finding finding = onlyWith(CORNER.connection(Control.VAPOUR, Connection.NOT_SHOWN));
+        assertEquals("layer-not-shown", finding.rule());
+        assertEquals(Severity.UNKNOWN, finding.severity());
+    }
+
+    @Test
+    void aNeckBelowTheLimitIsFoundAndAtTheLimitNot() {
+        assertEquals("neck-pinched", onlyWith(CORNER.share(0.49).ratio(0.3)).rule());
+        assertEquals(
+                0, findings(Sample.yaml(), Sample.goodBut(CORNER.share(0.5))).size());
+    }
+
+    @Test
+    void aWeakPathIsFound() {
+        assertEquals("weakest-path", onlyWith(CORNER.ratio(0.49)).rule());
+        assertEquals(
+                0, findings(Sample.yaml(), Sample.goodBut(CORNER.ratio(0.5))).size());
+    }
+
+    @Test
+    void aColdPointIsFound() {
+        Finding finding = onlyWith(CORNER.fRsi(0.69));
+        assertEquals("temperature-factor-under-limit", finding.rule());
+        assertEquals(Severity.WEAK, finding.severity());
+    }
+
+    @Test
+    void aPsiOverTheLimitIsFound() {
+        assertEquals("psi-over-limit", onlyWith(CORNER.psi(0.0102)).rule());
+        assertEquals(
+                0, findings(Sample.yaml(), Sample.goodBut(CORNER.psi(0.0098))).size());
+    }
+
+    @Test
+    void weakSpotsAloneDoNotBreakTheVerdict() {
+        Audit audit = Sample.audit(Sample.yaml(), Sample.goodBut(CORNER.psi(0.02)));
+        assertTrue(audit.verdict().unbroken());
+        assertEquals(1, audit.verdict().weakSpots());
+    }
+
+    @Test
+    void findingsAreNumberedByWeight() {
+        Made corner = CORNER.broken();
+        Made edge = EDGE.fRsi(0.6);
+        ImmutableList<Finding> findings = findings(Sample.yaml(), Lists.immutable.of(corner, edge, SLAB.psi(0.5)));
+        assertEquals(Lists.immutable.of(1, 2, 3), findings.collect(Finding::number));
+        assertEquals("layer-broken", findings.getFirst().rule());
+    }
+
+    @Test
+    void valuesComeInTheUnitsAsked() {
+        Finding finding = Sample.audit(Sample.yaml(), Sample.goodBut(CORNER.psi(0.4)), UnitSystem.US)
+                .findings()
+                .getFirst();
+        assertTrue(finding.what().contains("Btu/(h·ft·°F)"), finding::what);
+    }
+}

@@ -1,0 +1,84 @@
+package coldseam.cli;
+
+import coldseam.audit.Audit;
+import coldseam.report.AuditCsv;
+import coldseam.report.AuditJson;
+import coldseam.report.Paper;
+import coldseam.report.PdfReport;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.MutableList;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Audits a house and writes its documents. */
+@Command(
+        name = "audit",
+        description = "Audits a house and writes a PDF: each gap in its insulation, air, water and vapour control.",
+        mixinStandardHelpOptions = true)
+final class AuditCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+    private final Workshop workshop;
+
+    @Mixin
+    HouseOptions options;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            required = true,
+            description = "PDF to write.")
+    Path output;
+
+    @Option(names = "--json", paramLabel = "FILE", description = "The same audit as data.")
+    Optional<Path> json;
+
+    @Option(
+            names = "--csv",
+            paramLabel = "FILE",
+            description = "The seams, for a spreadsheet; the heat-loss table goes beside it, into FILE-heat-loss.csv.")
+    Optional<Path> csv;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "letter|a4",
+            defaultValue = "a4",
+            description = "Paper of the PDF: letter or a4 (default: ${DEFAULT-VALUE}).")
+    Paper paper;
+
+    AuditCommand(Terminal terminal, Workshop workshop) {
+        this.terminal = terminal;
+        this.workshop = workshop;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        MutableList<Path> written = Lists.mutable.of(output);
+        json.ifPresent(written::add);
+        csv.ifPresent(path -> written.with(path).with(heatLossBeside(path)));
+        Outputs.refuse(options.house, written.toImmutable());
+        Audit audit = HouseRun.audit(options.house, options.units, terminal, workshop);
+        PdfReport.write(audit, output, options.units, paper);
+        if (json.isPresent()) {
+            AuditJson.write(audit, json.get());
+        }
+        if (csv.isPresent()) {
+            AuditCsv.write(audit, csv.get(), options.units);
+            AuditCsv.writeHeatLoss(audit, heatLossBeside(csv.get()), options.units);
+        }
+        new VerdictText(audit, options.units).brief().forEach(terminal.out()::println);
+        terminal.out().println();
+        written.forEach(path -> terminal.out().println("Written: " + path));
+        return HouseRun.exit(audit).code();
+    }
+
+    private static Path heatLossBeside(Path csv) {
+        String name = csv.getFileName().toString().replaceFirst("\\.[^.]*$", "");
+        return csv.resolveSibling(name + "-heat-loss.csv");
+    }
+}

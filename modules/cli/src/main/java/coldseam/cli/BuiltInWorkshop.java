@@ -1,0 +1,37 @@
+package coldseam.cli;
+
+import coldseam.conduction.Accuracy;
+import coldseam.envelope.House;
+import coldseam.envelope.JunctionChoice;
+import coldseam.envelope.file.KnownNames;
+import coldseam.junctions.Catalogue;
+import coldseam.junctions.CatalogueFile;
+import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.Junctions;
+import java.nio.file.Path;
+
+/** The catalogue that comes with the tool, details of files beside the house file, and the conduction core. */
+final class BuiltInWorkshop implements Workshop {
+
+    private final JunctionComputer computer = Junctions.computer(Accuracy.standard());
+
+    @Override
+    public KnownNames known(Path houseFile) {
+        return CatalogueFile.names(CatalogueFile.builtIn(), folder(houseFile));
+    }
+
+    @Override
+    public Catalogue catalogue(House house, Path houseFile) {
+        return CatalogueFile.withOwn(
+                CatalogueFile.builtIn(), folder(houseFile), house.choices().collect(JunctionChoice::detail));
+    }
+
+    @Override
+    public JunctionComputer computer() {
+        return computer;
+    }
+
+    private static Path folder(Path houseFile) {
+        return houseFile.toAbsolutePath().getParent();
+    }
+}

@@ -1,0 +1,75 @@
+package coldseam.cli;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+
+/** The command with its subcommands. */
+@Command(
+        name = "coldseam",
+        description = "Audits a house's continuous insulation and thermal bridges.",
+        mixinStandardHelpOptions = true,
+        versionProvider = VersionProvider.class,
+        sortOptions = false)
+final class Coldseam implements Runnable {
+
+    @Spec
+    CommandSpec spec;
+
+    @Option(names = "--verbose", scope = ScopeType.INHERIT, description = "Show where a fault of our own happened.")
+    boolean verbose;
+
+    private Coldseam() {}
+
+    /**
+     * Runs the command.
+     *
+     * @return its exit code, one of {@link Exit}
+     */
+    static int run(Terminal terminal, Workshop workshop, String... arguments) {
+        Coldseam root = new Coldseam();
+        CommandLine command = new CommandLine(root)
+                .addSubcommand(new AuditCommand(terminal, workshop))
+                .addSubcommand(new CheckCommand(terminal, workshop))
+                .addSubcommand(new SectionCommand(terminal))
+                .addSubcommand(new CatalogueCommand(terminal))
+                .addSubcommand(new SchemaCommand(terminal));
+        command.setCaseInsensitiveEnumValuesAllowed(true)
+                .setOut(terminal.out())
+                .setErr(terminal.err())
+                .setUsageHelpWidth(Terminal.WIDTH)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
+                .setParameterExceptionHandler((thrown, args) -> Failures.refuseArguments(thrown, terminal))
+                .setExecutionExceptionHandler((thrown, at, parsed) ->
+                        Failures.report(thrown, terminal, root.verbose).code());
+        exitCodesInHelp(command);
+        int code;
+        try {
+            code = command.execute(arguments);
+        } catch (Error fatal) {
+            code = Failures.report(fatal, terminal, root.verbose).code();
+        }
+        terminal.flush();
+        return code;
+    }
+
+    private static void exitCodesInHelp(CommandLine command) {
+        java.util.Map<String, String> codes = new java.util.LinkedHashMap<>();
+        for (Exit exit : Exit.values()) {
+            codes.put(" " + exit.code(), exit.meaning());
+        }
+        command.getCommandSpec()
+                .usageMessage()
+                .exitCodeListHeading("%nExit codes:%n")
+                .exitCodeList(codes);
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "Which command? audit, check, section, catalogue or schema.");
+    }
+}

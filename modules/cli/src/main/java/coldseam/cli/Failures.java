@@ -1,0 +1,87 @@
+package coldseam.cli;
+
+import coldseam.assemblies.AssemblyException;
+import coldseam.conduction.SectionException;
+import coldseam.envelope.file.Fault;
+import coldseam.envelope.file.FileFaultException;
+import coldseam.envelope.shell.ShellException;
+import coldseam.junctions.DetailDoesNotFit;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.NoSuchFileException;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import picocli.CommandLine;
+
+/** What an exception means to whoever ran the command: the only place where exceptions become exit codes. */
+final class Failures {
+
+    private Failures() {}
+
+    /**
+     * Says what went wrong.
+     *
+     * @param verbose whether our own faults show their stack trace
+     * @return the exit code
+     */
+    static Exit report(Throwable thrown, Terminal terminal, boolean verbose) {
+        Optional<ImmutableList<String>> refusal = refusal(thrown);
+        if (refusal.isPresent()) {
+            refusal.get().forEach(terminal.err()::println);
+            return Exit.REFUSED;
+        }
+        terminal.err().println("coldseam made a mistake of its own: " + thrown);
+        terminal.err().println("Please report it with the input file; --verbose shows where it happened.");
+        if (verbose) {
+            thrown.printStackTrace(terminal.err());
+        }
+        return Exit.FAULT;
+    }
+
+    /** The faults of refused input; empty where it is our own fault. */
+    private static Optional<ImmutableList<String>> refusal(Throwable thrown) {
+        if (thrown instanceof FileFaultException fault) {
+            return Optional.of(fault.faults().collect(Fault::message));
+        }
+        if (thrown instanceof RefusedException refused) {
+            return Optional.of(refused.faults());
+        }
+        if (thrown instanceof ShellException shell) {
+            return Optional.of(shell.faults());
+        }
+        if (thrown instanceof DetailDoesNotFit misfit) {
+            return Optional.of(misfit.reasons());
+        }
+        if (thrown instanceof SectionException || thrown instanceof AssemblyException) {
+            return Optional.of(Lists.immutable.of(thrown.getMessage().split("\n")));
+        }
+        if (thrown instanceof UncheckedIOException unchecked) {
+            return Optional.of(Lists.immutable.of(io(unchecked.getCause())));
+        }
+        if (thrown instanceof IOException io) {
+            return Optional.of(Lists.immutable.of(io(io)));
+        }
+        return Optional.empty();
+    }
+
+    private static String io(IOException thrown) {
+        if (thrown instanceof NoSuchFileException missing) {
+            return missing.getFile() + ": no such file; check the path";
+        }
+        if (thrown instanceof AccessDeniedException denied) {
+            return denied.getFile() + ": no right to read or write it; choose another place";
+        }
+        return "a file could not be read or written: " + thrown.getMessage() + "; check the path and the disk";
+    }
+
+    /** For options and arguments that picocli refuses. */
+    static int refuseArguments(CommandLine.ParameterException thrown, Terminal terminal) {
+        terminal.err().println(thrown.getMessage());
+        CommandLine command = thrown.getCommandLine();
+        CommandLine.UnmatchedArgumentException.printSuggestions(thrown, terminal.err());
+        terminal.err().println("Run \"" + command.getCommandSpec().qualifiedName() + " --help\" for what it takes.");
+        return Exit.REFUSED.code();
+    }
+}

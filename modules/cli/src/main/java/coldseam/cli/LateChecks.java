@@ -1,0 +1,52 @@
+package coldseam.cli;
+
+import coldseam.envelope.Opening;
+import coldseam.envelope.Selector;
+import coldseam.envelope.file.Faults;
+import coldseam.envelope.file.Nearest;
+import coldseam.envelope.file.house.LoadedHouse;
+import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.Surface;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** What of a house file can be checked only once its shell is built: the names its junction choices use. */
+final class LateChecks {
+
+    private LateChecks() {}
+
+    /** @throws coldseam.envelope.file.FileFaultException with every name that is not beside any junction */
+    static void refuse(LoadedHouse loaded, Shell shell) {
+        Faults faults = new Faults();
+        ImmutableList<String> names = Lists.mutable
+                .withAll(shell.surfaces().collect(Surface::name))
+                .withAll(loaded.house().openings().collect(Opening::name))
+                .withAll(loaded.house().seams().collect(seam -> seam.name()))
+                .toImmutable();
+        loaded.house()
+                .choices()
+                .zip(loaded.choices())
+                .forEach(pair -> check(pair.getOne().which(), pair.getTwo(), names, faults));
+        loaded.house()
+                .ownPsi()
+                .zip(loaded.ownPsi())
+                .forEach(pair -> check(pair.getOne().which(), pair.getTwo(), names, faults));
+        faults.throwIfAny();
+    }
+
+    private static void check(
+            Selector which, LoadedHouse.ChoicePlaces places, ImmutableList<String> names, Faults faults) {
+        which.surfaces().zip(places.surfaces()).forEach(pair -> {
+            if (!names.contains(pair.getOne())) {
+                faults.add(
+                        pair.getTwo(),
+                        "the name of a surface, an opening or a seam of this house",
+                        "\"" + pair.getOne() + "\"",
+                        "one of " + names.makeString(", "),
+                        Nearest.to(pair.getOne(), names)
+                                .map(near -> "did you mean \"" + near + "\"?")
+                                .orElse("correct the name"));
+            }
+        });
+    }
+}

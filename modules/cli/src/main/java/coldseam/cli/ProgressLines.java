@@ -1,0 +1,61 @@
+package coldseam.cli;
+
+import coldseam.audit.engine.Progress;
+import java.util.Locale;
+import java.util.function.LongSupplier;
+
+/**
+ * Progress on standard error, once work has taken over a second: one line written over on a terminal, a plain line now and
+ * then elsewhere.
+ */
+final class ProgressLines implements Progress {
+
+    private static final long SECOND = 1_000_000_000L;
+    private static final long BETWEEN_PLAIN_LINES = 5 * SECOND;
+    private static final long BETWEEN_UPDATES = SECOND / 10;
+
+    private final Terminal terminal;
+    private final LongSupplier clock;
+    private final long start;
+    private long last;
+    private boolean open;
+
+    ProgressLines(Terminal terminal) {
+        this(terminal, System::nanoTime);
+    }
+
+    /** @param clock nanoseconds from any beginning */
+    ProgressLines(Terminal terminal, LongSupplier clock) {
+        this.terminal = terminal;
+        this.clock = clock;
+        this.start = clock.getAsLong();
+        this.last = start + SECOND - (terminal.interactive() ? BETWEEN_UPDATES : BETWEEN_PLAIN_LINES);
+    }
+
+    @Override
+    public synchronized void at(String step, int done, int of) {
+        long now = clock.getAsLong();
+        long between = terminal.interactive() ? BETWEEN_UPDATES : BETWEEN_PLAIN_LINES;
+        if (now - start < SECOND || now - last < between) {
+            return;
+        }
+        last = now;
+        String text = String.format(Locale.ROOT, "%s: %d of %d", step, done, of);
+        if (terminal.interactive()) {
+            terminal.err().print("\r" + text + "   ");
+            open = true;
+        } else {
+            terminal.err().println(text);
+        }
+        terminal.err().flush();
+    }
+
+    /** Ends a line that was written over. */
+    synchronized void close() {
+        if (open) {
+            terminal.err().print("\r" + " ".repeat(Terminal.WIDTH - 1) + "\r");
+            terminal.err().flush();
+            open = false;
+        }
+    }
+}

@@ -1,0 +1,41 @@
+package coldseam.cli;
+
+import java.io.BufferedWriter;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * Where the command writes: always UTF-8 whatever the locale says, and never failing because a reader closed its end.
+ *
+ * @param out for results
+ * @param err for progress and faults
+ * @param interactive whether a person watches, so that a line may be written over
+ */
+record Terminal(PrintWriter out, PrintWriter err, boolean interactive) {
+
+    /** Columns that every line keeps within. */
+    static final int WIDTH = 80;
+
+    /** The process's own streams. */
+    static Terminal standard() {
+        return new Terminal(utf8(System.out), utf8(System.err), System.console() != null);
+    }
+
+    /** For tests: writers of one's own. */
+    static Terminal of(Writer out, Writer err) {
+        return new Terminal(new PrintWriter(out, true), new PrintWriter(err, true), false);
+    }
+
+    private static PrintWriter utf8(PrintStream stream) {
+        return new PrintWriter(new BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8)), true);
+    }
+
+    /** Pushes out what is still held back. */
+    void flush() {
+        out.flush();
+        err.flush();
+    }
+}

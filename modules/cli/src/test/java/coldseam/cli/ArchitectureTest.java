@@ -1,0 +1,130 @@
+package coldseam.cli;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaFieldAccess;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The rooms and the arrows between them, as DEVELOPERS.md tells them. */
+class ArchitectureTest {
+
+    /** Fewer classes than this and the import has missed a room, so that every rule would hold for want of classes. */
+    private static final int LEAST_CLASSES = 250;
+
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("coldseam");
+
+    @Test
+    void everyRoomIsSeen() {
+        assertTrue(CLASSES.size() >= LEAST_CLASSES, () -> "only " + CLASSES.size() + " classes");
+        for (String room : List.of("conduction", "envelope", "assemblies", "junctions", "audit", "report", "cli")) {
+            long seen = CLASSES.stream().filter(in("coldseam." + room)).count();
+            assertTrue(seen >= 10, () -> room + ": only " + seen + " classes");
+        }
+    }
+
+    private static DescribedPredicate<JavaClass> in(String room) {
+        return resideInAnyPackage(room, room + "..");
+    }
+
+    /** Each room with the rooms it may know. */
+    @ParameterizedTest
+    @CsvSource(
+            quoteCharacter = '"',
+            value = {
+                "conduction, \"\"",
+                "envelope, \"\"",
+                "assemblies, envelope",
+                "junctions, conduction envelope assemblies",
+                "audit, conduction envelope assemblies junctions",
+                "report, conduction envelope assemblies junctions audit",
+            })
+    void arrowsGoOneWay(String room, String known) {
+        DescribedPredicate<JavaClass> allowed = in("coldseam." + room);
+        for (String other : known.split(" ")) {
+            allowed = other.isEmpty() ? allowed : allowed.or(in("coldseam." + other));
+        }
+        noClasses()
+                .that(in("coldseam." + room))
+                .should()
+                .dependOnClassesThat(in("coldseam").and(DescribedPredicate.not(allowed)))
+                .check(CLASSES);
+    }
+
+    /** Each library with the packages it lives behind. */
+    @ParameterizedTest
+    @CsvSource({
+        "com.fasterxml.jackson.., coldseam.envelope.file..",
+        "org.snakeyaml.., coldseam.envelope.file..",
+        "org.yaml.., coldseam.envelope.file..",
+        "org.apache.pdfbox.., coldseam.report.pdf..",
+        "org.apache.fontbox.., coldseam.report.pdf..",
+        "picocli.., coldseam.cli",
+    })
+    void eachLibraryLivesBehindOnePackage(String library, String home) {
+        noClasses()
+                .that(DescribedPredicate.not(resideInAPackage(home)))
+                .should()
+                .dependOnClassesThat(resideInAPackage(library))
+                .check(CLASSES);
+    }
+
+    @Test
+    void geometryLibraryStaysInTheRoomsThatMeasure() {
+        noClasses()
+                .that(DescribedPredicate.not(
+                        resideInAnyPackage("coldseam.conduction..", "coldseam.envelope..", "coldseam.junctions..")))
+                .should()
+                .dependOnClassesThat(resideInAPackage("org.locationtech.jts.."))
+                .check(CLASSES);
+    }
+
+    @Test
+    void nobodyElsePrintsOrEndsTheProcess() {
+        noClasses()
+                .that(DescribedPredicate.not(resideInAPackage("coldseam.cli")))
+                .should()
+                .accessFieldWhere(DescribedPredicate.describe(
+                        "a standard stream",
+                        (JavaFieldAccess access) -> access.getTargetOwner().isEquivalentTo(System.class)))
+                .orShould()
+                .callMethod(System.class, "exit", int.class)
+                .check(CLASSES);
+    }
+
+    @Test
+    void packagesFormNoCircles() {
+        slices().matching("coldseam.(**)").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    @Test
+    void theTopLevelHoldsNothingElse() throws IOException {
+        Set<String> allowed =
+                Set.of("README.md", "DEVELOPERS.md", "LICENSE", "pom.xml", "modules", "fixtures", "reports", "target");
+        try (Stream<Path> files = Files.list(Path.of(System.getProperty("coldseam.root")))) {
+            Set<String> others = files.map(file -> file.getFileName().toString())
+                    .filter(name -> !name.startsWith(".") && !allowed.contains(name))
+                    .collect(Collectors.toSet());
+            assertTrue(others.isEmpty(), () -> "move or remove " + others);
+        }
+    }
+}

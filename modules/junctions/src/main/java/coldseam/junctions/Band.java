@@ -1,0 +1,175 @@
+package coldseam.junctions;
+
+import coldseam.assemblies.EquivalentLayer;
+import coldseam.assemblies.EquivalentLayers;
+import coldseam.assemblies.HeatFlow;
+import coldseam.assemblies.OuterSurface;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.Role;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/**
+ * A surface's layers as a section draws and solves them.
+ *
+ * @param name in its kind
+ * @param strata inside → outside
+ * @param thickness m, to the outer face
+ * @param solvedThickness m, to the outer face of what is solved
+ * @param rsi m²·K/W
+ * @param rse m²·K/W, as large as Rsi behind a well-ventilated air layer
+ * @param resistance m²·K/W, of what is solved, without surfaces
+ * @param exposure what it faces
+ */
+record Band(
+        String name,
+        ImmutableList<Stratum> strata,
+        double thickness,
+        double solvedThickness,
+        double rsi,
+        double rse,
+        double resistance,
+        Exposure exposure) {
+
+    /**
+     * One layer.
+     *
+     * @param layer as solved
+     * @param inside m from the band's inner face
+     * @param outside m from the band's inner face
+     * @param solvedInside m; differs from {@code inside} beside a membrane, whose place its neighbour takes
+     * @param solvedOutside m, likewise
+     * @param conductivity W/(m·K), which keeps the neighbour's resistance
+     */
+    record Stratum(
+            EquivalentLayer layer,
+            double inside,
+            double outside,
+            double solvedInside,
+            double solvedOutside,
+            double conductivity) {
+
+        Role role() {
+            return layer.layer().role();
+        }
+
+        boolean solved() {
+            return layer.part() == EquivalentLayer.Part.CARRIES_HEAT;
+        }
+
+        /** Whether it counts as insulation: a framed layer only if it insulates in spite of its members. */
+        boolean insulates() {
+            return solved() && insulating(layer);
+        }
+
+        private static boolean insulating(EquivalentLayer layer) {
+            return layer.layer().material().insulates()
+                    && (layer.layer().framing().isEmpty()
+                            || layer.conductivity() <= coldseam.envelope.Material.INSULATES_UP_TO);
+        }
+    }
+
+    static Band of(String name, Assembly assembly, Exposure exposure) {
+        HeatFlow flow = KindForm.heatFlow(name);
+        EquivalentLayers stack = EquivalentLayers.of(assembly, flow, OuterSurface.of(exposure));
+        MutableList<Stratum> strata = Lists.mutable.empty();
+        double inside = 0;
+        double solvedTo = 0;
+        double resistance = 0;
+        for (EquivalentLayer layer : stack.layers()) {
+            double outside = inside + layer.thickness();
+            if (layer.part() == EquivalentLayer.Part.CARRIES_HEAT) {
+                // A membrane is too thin to mesh: the layer outside it begins at its inner face, with its own
+                // resistance.
+                double wide = outside - solvedTo;
+                strata.add(new Stratum(layer, inside, outside, solvedTo, outside, wide / layer.resistance()));
+                solvedTo = outside;
+                resistance += layer.resistance();
+            } else {
+                strata.add(new Stratum(layer, inside, outside, inside, outside, layer.conductivity()));
+            }
+            inside = outside;
+        }
+        return new Band(
+                name,
+                strata.toImmutable(),
+                inside,
+                solvedTo,
+                stack.interiorSurfaceResistance(),
+                stack.exteriorSurfaceResistance(),
+                resistance,
+                exposure);
+    }
+
+    /** A band of one piece, such as a frame. */
+    double transmittance() {
+        return 1 / (rsi + resistance + rse);
+    }
+
+    /** Whether heat leaves to a ventilated air layer. */
+    boolean ventilated() {
+        return strata.anySatisfy(each -> each.layer().part() == EquivalentLayer.Part.VENTILATED);
+    }
+
+    boolean has(Role role) {
+        return strata.anySatisfy(each -> each.role() == role);
+    }
+
+    /** The innermost face of a role's layers; where the band has none, the face where they would lie. */
+    double inside(Role role) {
+        Optional<Stratum> first = strata.detectOptional(each -> each.role() == role);
+        return first.map(Stratum::inside).orElseGet(() -> place(role));
+    }
+
+    /** The outermost face of a role's layers; where the band has none, the face where they would lie. */
+    double outside(Role role) {
+        ImmutableList<Stratum> of = strata.select(each -> each.role() == role);
+        return of.isEmpty() ? place(role) : of.getLast().outside();
+    }
+
+    private double place(Role role) {
+        double face = 0;
+        for (Stratum stratum : strata) {
+            if (rank(stratum.role()) < rank(role)) {
+                face = Math.max(face, stratum.outside());
+            }
+        }
+        return face;
+    }
+
+    /** The usual order, inside → outside. */
+    private static int rank(Role role) {
+        return switch (role) {
+            case FINISH -> 0;
+            case STRUCTURE -> 1;
+            case INSULATION -> 2;
+            case MEMBRANE -> 3;
+            case AIR_LAYER -> 4;
+            case CLADDING -> 5;
+        };
+    }
+
+    /** The thickest layer of a role that is solved. */
+    Optional<Stratum> main(Role role) {
+        ImmutableList<Stratum> of = strata.select(each -> each.role() == role);
+        return of.isEmpty() ? Optional.empty() : Optional.of(of.maxBy(each -> each.outside() - each.inside()));
+    }
+
+    /** m, of the thickest run of insulating layers that touch. */
+    double insulationThickness() {
+        double thickest = 0;
+        double run = 0;
+        for (Stratum stratum : strata) {
+            if (stratum.insulates()) {
+                run += stratum.solvedOutside() - stratum.solvedInside();
+                thickest = Math.max(thickest, run);
+            } else if (stratum.layer().part() != EquivalentLayer.Part.NEGLIGIBLE) {
+                run = 0;
+            }
+        }
+        return thickest;
+    }
+}

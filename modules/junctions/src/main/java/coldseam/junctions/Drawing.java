@@ -1,0 +1,61 @@
+package coldseam.junctions;
+
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Material;
+import coldseam.envelope.Role;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+
+/**
+ * The drawing part of a detail file.
+ *
+ * @param kind whose bands it draws
+ * @param needs layers without which it does not fit
+ * @param angles degrees, least and most; empty where the kind's own range holds
+ * @param thicknesses allowed thicknesses
+ * @param conditions what must hold between lines
+ * @param parameters lengths of its own with their defaults, in the file's order
+ * @param lines lines of its own, in the file's order
+ * @param materials of its own
+ * @param statements in painting order
+ * @param content the file's bytes as text: what the drawing is known by
+ */
+record Drawing(
+        JunctionKind kind,
+        ImmutableList<Need> needs,
+        Optional<Angles> angles,
+        ImmutableList<Thickness> thicknesses,
+        ImmutableList<Condition> conditions,
+        ImmutableList<Parameter> parameters,
+        ImmutableList<OwnLine> lines,
+        ImmutableMap<String, Material> materials,
+        ImmutableList<Statement> statements,
+        String content)
+        implements DetailDrawing {
+
+    /** A layer that must be there. */
+    record Need(boolean first, String band, Role role) {}
+
+    /** Degrees, least and most. */
+    record Angles(double least, double most) {}
+
+    /** m, least and most thickness of a role's layers together; the whole band's where the role is empty. */
+    record Thickness(boolean first, String band, Optional<Role> role, double least, double most) {}
+
+    /**
+     * A condition between lines.
+     *
+     * @param text as written
+     * @param left of the sign
+     * @param atLeast whether left must be at least right, or at most
+     * @param right of the sign
+     */
+    record Condition(String text, Expression left, boolean atLeast, Expression right) {}
+
+    /** A length with a name, m. */
+    record Parameter(String name, double value) {}
+
+    /** A line with a name. */
+    record OwnLine(String name, Expression line) {}
+}

@@ -1,0 +1,106 @@
+package coldseam.junctions;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Conduction;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Solution;
+import coldseam.envelope.Material;
+import coldseam.envelope.file.house.MaterialLibrary;
+import java.util.Optional;
+import java.util.function.Function;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** Makes junction computers. */
+public final class Junctions {
+
+    private Junctions() {}
+
+    /** A computer that solves to an accuracy and remembers what it has solved; safe to use from several threads. */
+    public static JunctionComputer computer(Accuracy accuracy) {
+        return new RememberingComputer(accuracy, Conduction::solve, MaterialLibrary::named);
+    }
+
+    /** Computes one detail from the start. */
+    static JunctionResult compute(
+            Detail detail,
+            JunctionSetup setup,
+            Accuracy accuracy,
+            SectionSolving solving,
+            Function<String, Optional<Material>> library) {
+        Composition composition = detail.drawing() instanceof HandDrawing byHand
+                ? byHand.composition()
+                : Composer.compose(detail, setup, library);
+        Solution heatFlow = solving.solve(composition.heatFlow(), accuracy);
+        // Surface temperatures need no narrow interval: ten times the width leaves them within some thousandths.
+        Solution surface = solving.solve(
+                composition.surfaceTemperature(),
+                new Accuracy(Math.min(0.5, 10 * accuracy.relativeWidth()), accuracy.maximumUnknowns()));
+        return result(detail, setup, composition, heatFlow, surface);
+    }
+
+    private static JunctionResult result(
+            Detail detail, JunctionSetup setup, Composition composition, Solution heatFlow, Solution surface) {
+        Interval coupling = Interval.of(0);
+        for (Surroundings.Space space : composition.surroundings().spaces()) {
+            if (space.factor() > 0 && faces(heatFlow, space.name())) {
+                coupling = coupling.plus(
+                        heatFlow.coupling(Surroundings.INDOOR, space.name()).times(space.factor()));
+            }
+        }
+        double external = 0;
+        double internal = 0;
+        for (int i = 0; i < composition.legs().size(); i++) {
+            JunctionResult.Leg leg = composition.legs().get(i);
+            double perMetre = composition.factors().get(i) * leg.transmittance();
+            external += perMetre * leg.externalLength();
+            internal += perMetre * leg.internalLength();
+        }
+        Solution.SurfaceTemperature coldest = surface.surface(Surroundings.INDOOR);
+        double factor = temperatureFactor(surface, coldest.lowest());
+        double thinner = composition
+                .legs()
+                .zip(composition.factors())
+                .select(each -> each.getTwo() > 0)
+                .collectDouble(each -> each.getOne().insulationThickness())
+                .minIfEmpty(0);
+        PenLine penLine = PenLines.of(
+                composition.insulation(),
+                composition.ends().getFirst(),
+                composition.ends().getLast(),
+                thinner);
+        MutableList<String> notes = Lists.mutable.withAll(composition.notes());
+        notes.addAllIterable(heatFlow.notes());
+        return new JunctionResult(
+                detail,
+                setup,
+                heatFlow,
+                composition.pieces(),
+                composition.legs(),
+                coupling,
+                coupling.plus(-external),
+                coupling.plus(-internal),
+                factor,
+                coldest.at(),
+                penLine,
+                WeakestPaths.of(composition),
+                notes.distinct().toImmutable());
+    }
+
+    /** Between the coldest environment that is outdoors in full, and indoors. */
+    private static double temperatureFactor(Solution surface, double lowest) {
+        double indoor = surface.section()
+                .environments()
+                .detect(each -> each.name().equals(Surroundings.INDOOR))
+                .temperature();
+        double outdoor = surface.section()
+                .environments()
+                .collectDouble(each -> each.temperature())
+                .min();
+        return (lowest - outdoor) / (indoor - outdoor);
+    }
+
+    private static boolean faces(Solution solution, String environment) {
+        return solution.section().environments().anySatisfy(each -> each.name().equals(environment));
+    }
+}

@@ -1,0 +1,135 @@
+package coldseam.junctions;
+
+import coldseam.assemblies.ground.GroundFloor;
+import coldseam.assemblies.ground.SlabOnGround;
+import coldseam.conduction.Point;
+import java.util.Map;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/**
+ * The plane parts of a section whose U·l is taken off its coupling.
+ *
+ * <p>Internal lengths end where the inner faces meet, external ones where the outer faces meet, so that psi_internal −
+ * psi_external = Σ b·U·Δl. Where one surface goes on on both sides of an internal floor or partition both lengths count it
+ * in. A floor on the ground has the U of ISO 13370 for a strip of the width drawn; its internal length is half of that
+ * width.
+ */
+final class Legs {
+
+    private final Scene scene;
+    private final Map<Chart.Cut, Double> cuts;
+    private final MutableList<JunctionResult.Leg> list = Lists.mutable.empty();
+    private final MutableList<Double> factors = Lists.mutable.empty();
+    private double weakest = Double.POSITIVE_INFINITY;
+
+    Legs(Scene scene, Map<Chart.Cut, Double> cuts) {
+        this.scene = scene;
+        this.cuts = cuts;
+        switch (scene.form().second()) {
+            case SURFACE -> surfaces();
+            case THING -> through();
+            case FRAME -> frame();
+            case DOOR -> door();
+        }
+    }
+
+    ImmutableList<JunctionResult.Leg> legs() {
+        return list.toImmutable();
+    }
+
+    /** Temperature factor b of what each leg faces. */
+    ImmutableList<Double> factors() {
+        return factors.toImmutable();
+    }
+
+    /** m²·K/W, the smaller of the plane parts' resistances without surfaces; of those that face a colder place. */
+    double weakestNeighbour() {
+        return weakest;
+    }
+
+    private void surfaces() {
+        Band first = scene.first();
+        Band second = scene.second().orElseThrow();
+        Point corner = scene.chart().corner(first.thickness(), second.thickness());
+        band(first, true, corner);
+        band(second, false, corner);
+    }
+
+    private void band(Band band, boolean first, Point corner) {
+        double cut = cut(first ? Chart.Cut.FIRST_AWAY : Chart.Cut.SECOND_AWAY);
+        double outer = cut - scene.chart().along(first, corner);
+        add(band, first && scene.form().ground() ? groundTransmittance() : band.transmittance(), outer, cut);
+    }
+
+    private double cut(Chart.Cut cut) {
+        Double at = cuts.get(cut);
+        if (at == null) {
+            String band = cut.ofFirst()
+                    ? scene.drawing().kind().first()
+                    : scene.drawing().kind().second();
+            throw new DetailDoesNotFit(Lists.immutable.of("the drawing has no " + band
+                    + " that reaches the end of the section; paint the band, or a block that runs away."));
+        }
+        return at;
+    }
+
+    private void add(Band band, double transmittance, double external, double internal) {
+        list.add(new JunctionResult.Leg(band.name(), transmittance, external, internal, band.insulationThickness()));
+        factors.add(band.exposure().factor());
+        if (band.exposure().factor() > 0) {
+            weakest = Math.min(weakest, band.resistance());
+        }
+    }
+
+    private void through() {
+        Band band = scene.first();
+        double length = cut(Chart.Cut.FIRST_AWAY) + cuts.getOrDefault(Chart.Cut.FIRST_BEYOND, 0.0);
+        add(band, band.transmittance(), length, length);
+    }
+
+    private void frame() {
+        Band band = scene.first();
+        double length = cut(Chart.Cut.FIRST_AWAY);
+        add(band, band.transmittance(), length, length);
+        opening("frame", Scene.FRAME_WIDTH);
+    }
+
+    private void opening(String name, double length) {
+        var opening = scene.setup().opening().orElseThrow();
+        list.add(new JunctionResult.Leg(name, opening.frameTransmittance(), length, length, opening.frameDepth()));
+        factors.add(
+                scene.form().second() == KindForm.Second.DOOR
+                        ? scene.setup().secondExposure().factor()
+                        : scene.setup().firstExposure().factor());
+        weakest = Math.min(weakest, Composer.frameResistance(scene));
+    }
+
+    private void door() {
+        Band first = scene.first();
+        double wallThickness = scene.secondThickness();
+        Point corner = scene.chart().corner(first.thickness(), wallThickness);
+        band(first, true, corner);
+        double sill = scene.chart().along(false, scene.chart().at(scene.scope().get("door.sill"), 0));
+        opening("door", cut(Chart.Cut.SECOND_AWAY) - sill);
+        scene.second().ifPresent(wall -> {
+            // What lies between the planes' meeting and the sill is wall in the take-off of areas.
+            list.add(new JunctionResult.Leg(
+                    wall.name(),
+                    wall.transmittance(),
+                    sill - scene.chart().along(false, corner),
+                    sill,
+                    wall.insulationThickness()));
+            factors.add(scene.setup().secondExposure().factor());
+        });
+    }
+
+    private double groundTransmittance() {
+        JunctionSetup.GroundBlock ground = scene.setup().ground().orElseThrow();
+        double half = ground.floorWidth() / 2;
+        GroundFloor strip = new GroundFloor(half, 1, scene.secondThickness(), ground.conductivity());
+        return SlabOnGround.of(strip, scene.first().resistance(), Lists.immutable.empty())
+                .transmittance();
+    }
+}

@@ -1,0 +1,13 @@
+package coldseam.junctions;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Section;
+import coldseam.conduction.Solution;
+
+/** Solves a section; from the start, or from what was kept of an earlier run. */
+@FunctionalInterface
+interface SectionSolving {
+
+    /** See {@link coldseam.conduction.Conduction#solve}. */
+    Solution solve(Section section, Accuracy accuracy);
+}

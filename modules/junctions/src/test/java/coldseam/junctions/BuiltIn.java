@@ -1,0 +1,13 @@
+package coldseam.junctions;
+
+import coldseam.envelope.Material;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The materials details may name in tests. */
+final class BuiltIn {
+
+    private BuiltIn() {}
+
+    static final Function<String, Optional<Material>> LIBRARY = coldseam.envelope.file.house.MaterialLibrary::named;
+}

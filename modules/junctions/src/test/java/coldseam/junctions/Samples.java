@@ -1,0 +1,161 @@
+package coldseam.junctions;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Material;
+import coldseam.envelope.Opening;
+import coldseam.envelope.Provenance;
+import coldseam.envelope.Role;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.Sets;
+
+/** Build-ups and junctions for tests and for looking at drawings. */
+final class Samples {
+
+    private Samples() {}
+
+    static Material material(String name, double conductivity) {
+        return new Material(
+                name,
+                conductivity,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                conductivity <= Material.INSULATES_UP_TO,
+                new Provenance("sample", Provenance.Sureness.DECLARED));
+    }
+
+    static Layer layer(String name, double conductivity, double millimetres, Role role) {
+        return new Layer(
+                material(name, conductivity),
+                millimetres / 1000,
+                role,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Sets.immutable.empty());
+    }
+
+    static Assembly assembly(String name, Layer... layers) {
+        return new Assembly(
+                name, Lists.immutable.with(layers), Optional.empty(), Assembly.AirGaps.NONE, Optional.empty());
+    }
+
+    static Assembly wall() {
+        return assembly(
+                "brick wall with boards outside",
+                layer("plaster", 0.57, 15, Role.FINISH),
+                layer("brick", 0.77, 215, Role.STRUCTURE),
+                layer("mineral wool board", 0.036, 160, Role.INSULATION),
+                layer("render", 1.0, 10, Role.CLADDING));
+    }
+
+    static Assembly roof() {
+        return assembly(
+                "roof with boards over the deck",
+                layer("plasterboard", 0.25, 12.5, Role.FINISH),
+                layer("timber deck", 0.13, 100, Role.STRUCTURE),
+                layer("rigid foam board", 0.026, 180, Role.INSULATION),
+                layer("membrane cover board", 0.13, 20, Role.CLADDING));
+    }
+
+    static Assembly deck() {
+        return assembly(
+                "terrace deck",
+                layer("plasterboard", 0.25, 12.5, Role.FINISH),
+                layer("reinforced concrete", 2.3, 160, Role.STRUCTURE),
+                layer("rigid foam board", 0.026, 160, Role.INSULATION),
+                layer("paving on pads", 1.5, 40, Role.CLADDING));
+    }
+
+    static Assembly floor() {
+        return assembly(
+                "slab",
+                layer("screed", 1.4, 60, Role.FINISH),
+                layer("reinforced concrete", 2.3, 150, Role.STRUCTURE),
+                layer("extruded foam board", 0.036, 160, Role.INSULATION));
+    }
+
+    static Assembly ceiling() {
+        return assembly(
+                "top ceiling",
+                layer("plasterboard", 0.25, 12.5, Role.FINISH),
+                layer("timber boarding", 0.13, 25, Role.STRUCTURE),
+                layer("cellulose", 0.039, 300, Role.INSULATION));
+    }
+
+    static JunctionSetup setup(JunctionKind kind) {
+        KindForm form = KindForm.of(kind);
+        Assembly first = switch (kind.first()) {
+            case "roof" -> roof();
+            case "deck" -> deck();
+            case "floor" -> floor();
+            case "ceiling" -> ceiling();
+            default -> wall();
+        };
+        Assembly second = switch (kind.second()) {
+            case "roof", "other roof" -> roof();
+            case "party wall" ->
+                assembly(
+                        "party wall",
+                        layer("plaster", 0.57, 15, Role.FINISH),
+                        layer("brick", 0.77, 215, Role.STRUCTURE));
+            default -> wall();
+        };
+        double angle = switch (kind) {
+            case INSIDE_CORNER, WALL_TO_TERRACE, ROOF_STEP, WALL_UNDER_OVERHANG, DORMER_CHEEK -> 270;
+            case EAVES -> 130;
+            case RIDGE -> 100;
+            case HIP -> 140;
+            case VALLEY -> 220;
+            case KNEE_WALL -> 130;
+            case TERRACE_TO_ROOF -> 215;
+            case WALL_THICKNESS_CHANGE, UNHEATED_NEIGHBOUR, FOUNDATION_WALL_TOP -> 180;
+            default -> 90;
+        };
+        Exposure firstExposure = switch (kind) {
+            case EAVES_COLD_LOFT, GABLE_COLD_LOFT -> new Exposure(Exposure.Kind.UNHEATED, "loft", 0.9);
+            case UNHEATED_BELOW_EDGE -> new Exposure(Exposure.Kind.UNHEATED, "cellar", 0.6);
+            case CRAWL_SPACE_EDGE -> new Exposure(Exposure.Kind.CRAWL_SPACE, "", 0.8);
+            default -> form.ground() ? Exposure.ground() : Exposure.outdoors();
+        };
+        Exposure secondExposure = switch (kind) {
+            case PARTY_WALL -> new Exposure(Exposure.Kind.PARTY, "next door", 0);
+            case UNHEATED_NEIGHBOUR -> new Exposure(Exposure.Kind.UNHEATED, "garage", 0.8);
+            default -> Exposure.outdoors();
+        };
+        boolean floor = form.floorLines() || kind == JunctionKind.INTERMEDIATE_FLOOR;
+        return new JunctionSetup(
+                kind,
+                first,
+                form.twoSurfaces() || form.second() == KindForm.Second.DOOR ? Optional.of(second) : Optional.empty(),
+                angle,
+                firstExposure,
+                secondExposure,
+                form.framed() ? Optional.of(window()) : Optional.empty(),
+                floor ? 0.25 : 0,
+                kind == JunctionKind.PARAPET ? 0.6 : 0,
+                form.ground() ? Optional.of(new JunctionSetup.GroundBlock(2.0, 8)) : Optional.empty(),
+                20,
+                -5);
+    }
+
+    static Opening window() {
+        return new Opening(
+                "window",
+                Opening.Kind.WINDOW,
+                "south wall",
+                1.2,
+                1.4,
+                OptionalDouble.empty(),
+                0.9,
+                0.9,
+                0.09,
+                1.0,
+                OptionalDouble.empty());
+    }
+}

@@ -1,0 +1,162 @@
+package coldseam.report;
+
+import coldseam.audit.Audit;
+import coldseam.audit.HeatLoss;
+import coldseam.audit.JunctionRow;
+import coldseam.conduction.Interval;
+import coldseam.envelope.file.AtomicFiles;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** The edge register and the heat-loss table as CSV (RFC 4180, UTF-8); units stand in the head, numbers are not rounded. */
+public final class AuditCsv {
+
+    private AuditCsv() {}
+
+    /**
+     * Writes the edge register whole or not at all.
+     *
+     * @throws IOException where the file cannot be written; an old one is then untouched
+     */
+    public static void write(Audit audit, Path path, UnitSystem units) throws IOException {
+        AtomicFiles.write(path, edges(audit, units));
+    }
+
+    /**
+     * Writes the heat-loss table whole or not at all.
+     *
+     * @throws IOException where the file cannot be written; an old one is then untouched
+     */
+    public static void writeHeatLoss(Audit audit, Path path, UnitSystem units) throws IOException {
+        AtomicFiles.write(path, heatLoss(audit, units));
+    }
+
+    /** One row for each edge. */
+    public static String edges(Audit audit, UnitSystem units) {
+        String psi = units.label(Dimension.LINEAR_TRANSMITTANCE);
+        String loss = units.label(Dimension.HEAT_LOSS_COEFFICIENT);
+        StringBuilder out = new StringBuilder();
+        row(
+                out,
+                Lists.immutable.of(
+                        "edge",
+                        "kind",
+                        "first surface",
+                        "second surface",
+                        "place",
+                        "sheet",
+                        "detail",
+                        "length " + units.label(Dimension.LENGTH),
+                        "psi lower " + psi,
+                        "psi upper " + psi,
+                        "factor b",
+                        "loss lower " + loss,
+                        "loss upper " + loss,
+                        "status",
+                        "source"));
+        for (JunctionRow row : audit.junctions()) {
+            row(out, edge(audit, row, units));
+        }
+        return out.toString();
+    }
+
+    private static ImmutableList<String> edge(Audit audit, JunctionRow row, UnitSystem units) {
+        String detail = row.sheet()
+                .flatMap(id -> audit.sheets().detectOptional(s -> s.id().equals(id)))
+                .map(s -> s.result().detail().id())
+                .orElse("");
+        ImmutableList<String> words = audit.findings()
+                .select(f -> f.edge().filter(row.edge().name()::equals).isPresent())
+                .collect(f -> f.severity().name().toLowerCase(Locale.ROOT))
+                .distinct();
+        return Lists.immutable
+                .of(
+                        row.edge().name(),
+                        row.edge().kind().label(),
+                        row.edge().first().name(),
+                        row.edge().second().map(s -> s.name()).orElse(""),
+                        row.edge().place(),
+                        row.sheet().orElse(""),
+                        detail)
+                .newWith(number(row.length(), Dimension.LENGTH, units))
+                .newWithAll(bounds(row.psi(), Dimension.LINEAR_TRANSMITTANCE, units))
+                .newWith(number(row.factor(), Dimension.RATIO, units))
+                .newWithAll(bounds(row.loss(), Dimension.HEAT_LOSS_COEFFICIENT, units))
+                .newWith(words.notEmpty() ? words.makeString(" and ") : row.unknown() ? "unknown" : "in order")
+                .newWith(row.source());
+    }
+
+    /** One row for each line of the table, and the total. */
+    public static String heatLoss(Audit audit, UnitSystem units) {
+        String loss = units.label(Dimension.HEAT_LOSS_COEFFICIENT);
+        StringBuilder out = new StringBuilder();
+        row(
+                out,
+                Lists.immutable.of(
+                        "group",
+                        "part",
+                        "size",
+                        "unit of size",
+                        "transmittance lower",
+                        "transmittance upper",
+                        "unit of transmittance",
+                        "factor b",
+                        "loss lower " + loss,
+                        "loss upper " + loss));
+        for (HeatLoss.Line line : audit.heatLoss().lines()) {
+            Dimension size = line.sizeUnit().equals("m²") ? Dimension.AREA : Dimension.LENGTH;
+            Dimension u = line.sizeUnit().equals("m²")
+                    ? Dimension.TRANSMITTANCE
+                    : line.sizeUnit().equals("m") ? Dimension.LINEAR_TRANSMITTANCE : Dimension.POINT_TRANSMITTANCE;
+            boolean count = line.sizeUnit().isEmpty();
+            row(
+                    out,
+                    Lists.immutable
+                            .of(line.group().name().toLowerCase(Locale.ROOT), line.name())
+                            .newWith(count ? plain(line.size()) : number(line.size(), size, units))
+                            .newWith(count ? "" : units.label(size))
+                            .newWithAll(bounds(line.transmittance(), u, units))
+                            .newWith(units.label(u))
+                            .newWith(number(line.factor(), Dimension.RATIO, units))
+                            .newWithAll(bounds(line.loss(), Dimension.HEAT_LOSS_COEFFICIENT, units)));
+        }
+        row(
+                out,
+                Lists.immutable
+                        .of("total", "", "", "", "", "", "", "")
+                        .newWithAll(bounds(audit.heatLoss().total(), Dimension.HEAT_LOSS_COEFFICIENT, units)));
+        return out.toString();
+    }
+
+    private static ImmutableList<String> bounds(Interval interval, Dimension dimension, UnitSystem units) {
+        return Lists.immutable.of(
+                number(interval.lower(), dimension, units), number(interval.upper(), dimension, units));
+    }
+
+    private static String number(double value, Dimension dimension, UnitSystem units) {
+        return plain(units.value(value, dimension));
+    }
+
+    private static String plain(double value) {
+        return value == Math.rint(value) && Math.abs(value) < 1e15
+                ? Long.toString((long) value)
+                : Double.toString(value);
+    }
+
+    private static void row(StringBuilder out, ImmutableList<String> cells) {
+        out.append(cells.collect(AuditCsv::cell).makeString(",")).append("\r\n");
+    }
+
+    /** Quoted where it must be; a text that a spreadsheet would run as a formula is kept from it by a quote mark. */
+    private static String cell(String text) {
+        boolean formula = !text.isEmpty() && "=@\t\r".indexOf(text.charAt(0)) >= 0;
+        String safe = formula ? "'" + text : text;
+        boolean quote = safe.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+        return quote ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
+    }
+}

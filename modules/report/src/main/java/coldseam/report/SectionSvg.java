@@ -1,0 +1,49 @@
+package coldseam.report;
+
+import coldseam.conduction.Solution;
+import coldseam.envelope.file.AtomicFiles;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.report.drawing.Box;
+import coldseam.report.drawing.SvgCanvas;
+import coldseam.report.pdf.FontMetrics;
+import coldseam.report.section.Legend;
+import coldseam.report.section.SectionDrawing;
+import coldseam.report.section.SectionPicture;
+import java.io.IOException;
+import java.nio.file.Path;
+
+/** A solved section as an SVG picture, with its materials and isotherms. */
+public final class SectionSvg {
+
+    private SectionSvg() {}
+
+    /**
+     * Writes the picture whole or not at all.
+     *
+     * @throws IOException where the file cannot be written; an old one is then untouched
+     */
+    public static void write(Solution solution, Path path, UnitSystem units) throws IOException {
+        AtomicFiles.write(path, text(solution, units));
+    }
+
+    /** The picture's text. */
+    public static String text(Solution solution, UnitSystem units) {
+        return picture(
+                SectionPicture.of(solution.section(), solution, units),
+                solution.section().name());
+    }
+
+    static String picture(SectionPicture picture, String title) {
+        double width = 560;
+        double height = 460;
+        SectionDrawing drawing = new SectionDrawing(picture, width, height);
+        double keys = SvgKeys.height(drawing);
+        SvgCanvas canvas = new SvgCanvas(width + 24, height + Legend.HEIGHT + keys + 42, FontMetrics.shared());
+        Box all = new Box(12, 12, width + 12, height + Legend.HEIGHT + keys + 12);
+        SvgKeys.title(canvas, title, all.x0(), all.y1() + 8);
+        drawing.draw(canvas, new Box(all.x0(), all.y1() - height, all.x1(), all.y1()));
+        Legend.draw(canvas, new Box(all.x0(), all.y0() + keys, all.x1(), all.y1() - height), picture, drawing);
+        SvgKeys.draw(canvas, drawing, picture.system(), new Box(all.x0(), all.y0(), all.x1(), all.y0() + keys - 10));
+        return canvas.document(title);
+    }
+}

@@ -1,0 +1,102 @@
+package coldseam.report.data;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** The audit file. */
+record AuditData(
+        @Says("always \"coldseam audit\"") String format,
+
+        @Says("raised when a key changes its meaning or goes; new keys may come without")
+        int formatVersion,
+
+        @Says("of the tool") String version,
+        @Says("SHA-256 of the house file, hexadecimal") String inputDigest,
+        @Says("name of the house") String house,
+
+        @Says("to which faces areas and lengths are measured: external or internal")
+        String dimensions,
+
+        Site site,
+        Limits limits,
+        Verdict verdict,
+        Shell shell,
+        @Says("the six sides") ImmutableList<Side> sides,
+        ImmutableList<Surface> surfaces,
+
+        @Says("edges that are not shared by exactly two surfaces")
+        ImmutableList<OpenEdge> openEdges,
+
+        ImmutableList<AssemblyData> assemblies,
+        @Says("one for each different junction") ImmutableList<SheetData> junctionSheets,
+        @Says("one for each edge of the shell") ImmutableList<EdgeData> edges,
+        HeatLossData heatLoss,
+        @Says("by weight, the heaviest first") ImmutableList<FindingData> findings,
+        ImmutableList<Terrace> terraces,
+        @Says("in order of building") ImmutableList<HoldPoint> holdPoints,
+        ImmutableList<Input> inputs,
+        ImmutableList<String> method,
+        ImmutableList<String> cautions) {
+
+    record Site(
+            double indoorTemperature_degC,
+            double outdoorTemperature_degC,
+            @Says("relative, 0 to 1") double indoorHumidity,
+            OptionalDouble heatingDegreeDays_Kd,
+            String ground,
+            double groundConductivity_W_per_mK) {}
+
+    record Limits(
+            @Says("least neck over the thinner neighbour's insulation")
+            double neckShare,
+
+            @Says("least ratio of the weakest path") double pathShare,
+            double psi_W_per_mK,
+            double temperatureFactor) {}
+
+    record Verdict(boolean unbroken, int gaps, int weakSpots, String sentence) {}
+
+    record Shell(
+            boolean closed,
+            double externalVolume_m3,
+            double internalVolume_m3,
+            double floorArea_m2,
+            double groundFloorArea_m2,
+            double exposedPerimeter_m) {}
+
+    record Side(
+            String side,
+            double area_m2,
+            double openings_m2,
+            @Says("of the opaque area, 0 to 1") double insulatedShare,
+            @Says("openings counted in") double meanTransmittance_W_per_m2K) {}
+
+    record Surface(
+            String name,
+            String side,
+            String use,
+            Optional<String> assembly,
+            String exposure,
+            double temperatureFactor,
+            double externalArea_m2,
+            double internalArea_m2,
+            double openingArea_m2,
+            String storey,
+
+            @Says("corners on the outer plane, counterclockwise seen from outdoors: east, north, up")
+            ImmutableList<ImmutableList<Double>> outline_m) {}
+
+    record OpenEdge(
+            String place,
+            double length_m,
+            ImmutableList<String> surfaces,
+            ImmutableList<Double> from_m,
+            ImmutableList<Double> to_m) {}
+
+    record Terrace(String surface, double underside_degC, double dewPoint_degC, boolean safe, String sentence) {}
+
+    record HoldPoint(String name, String before, ImmutableList<String> lookAt, ImmutableList<String> junctionSheets) {}
+
+    record Input(String what, String value, String source) {}
+}

@@ -1,0 +1,237 @@
+package coldseam.report.data;
+
+import coldseam.audit.Audit;
+import coldseam.audit.HeatLoss;
+import coldseam.audit.JunctionRow;
+import coldseam.audit.JunctionSheet;
+import coldseam.conduction.Point;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Opening;
+import coldseam.envelope.Point3;
+import coldseam.envelope.shell.Surface;
+import coldseam.junctions.JunctionResult;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.Maps;
+import org.eclipse.collections.impl.factory.SortedMaps;
+
+/** Turns the audit into its data. */
+final class Convert {
+
+    private static final int FORMAT_VERSION = 1;
+
+    private Convert() {}
+
+    static AuditData audit(Audit audit) {
+        var site = audit.house().site();
+        var limits = audit.house().limits();
+        var verdict = audit.verdict();
+        var shell = audit.shell();
+        return new AuditData(
+                "coldseam audit",
+                FORMAT_VERSION,
+                audit.version(),
+                audit.inputDigest(),
+                audit.house().name(),
+                word(audit.heatLoss().system()),
+                new AuditData.Site(
+                        site.indoorTemperature(),
+                        site.outdoorTemperature(),
+                        site.indoorHumidity(),
+                        site.heatingDegreeDays(),
+                        site.groundName(),
+                        site.groundConductivity()),
+                new AuditData.Limits(limits.neckShare(), limits.pathShare(), limits.psi(), limits.temperatureFactor()),
+                new AuditData.Verdict(verdict.unbroken(), verdict.gaps(), verdict.weakSpots(), verdict.sentence()),
+                new AuditData.Shell(
+                        shell.closed(),
+                        shell.externalVolume(),
+                        shell.internalVolume(),
+                        shell.floorArea(),
+                        shell.groundFloorArea(),
+                        shell.exposedPerimeter()),
+                audit.sides()
+                        .collect(s -> new AuditData.Side(
+                                word(s.side()), s.area(), s.openings(), s.insulatedShare(), s.meanTransmittance())),
+                shell.surfaces().collect(Convert::surface),
+                shell.openEdges()
+                        .collect(e -> new AuditData.OpenEdge(
+                                e.place(), e.length(), e.surfaces(), point(e.from()), point(e.to()))),
+                audit.assemblies()
+                        .collect(a -> new AssemblyData(
+                                a.assembly().name(), a.transmittance(), a.area(), layers(a.assembly()))),
+                audit.sheets().collect(Convert::sheet),
+                audit.junctions().collect(Convert::edge),
+                heatLoss(audit.heatLoss()),
+                audit.findings().collect(Convert::finding),
+                audit.terraces()
+                        .collect(t -> new AuditData.Terrace(
+                                t.surface(), t.underside(), t.dewPoint(), t.safe(), t.sentence())),
+                audit.holdPoints()
+                        .collect(h -> new AuditData.HoldPoint(h.name(), h.before(), h.lookAt(), h.junctions())),
+                audit.inputs().collect(i -> new AuditData.Input(i.what(), i.value(), i.source())),
+                audit.method(),
+                audit.cautions());
+    }
+
+    static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static ImmutableList<Double> point(Point3 p) {
+        return Lists.immutable.of(p.x(), p.y(), p.z());
+    }
+
+    private static ImmutableList<Double> point(Point p) {
+        return Lists.immutable.of(p.x(), p.y());
+    }
+
+    private static AuditData.Surface surface(Surface s) {
+        return new AuditData.Surface(
+                s.name(),
+                word(s.side()),
+                word(s.use()),
+                s.assembly().map(Assembly::name),
+                word(s.exposure().kind()),
+                s.exposure().factor(),
+                s.externalArea(),
+                s.internalArea(),
+                s.openingArea(),
+                s.storey(),
+                s.outline().collect(Convert::point));
+    }
+
+    private static ImmutableList<AssemblyData.LayerData> layers(Assembly assembly) {
+        return assembly.layers()
+                .collect(layer -> new AssemblyData.LayerData(
+                        layer.material().name(),
+                        layer.thickness(),
+                        layer.material().conductivity(),
+                        word(layer.role()),
+                        layer.controls().toSortedList().collect(Convert::word).toImmutable(),
+                        layer.framing().map(f -> f.material().name()),
+                        layer.framing()
+                                .map(Layer.Framing::share)
+                                .map(OptionalDouble::of)
+                                .orElse(OptionalDouble.empty())));
+    }
+
+    private static SheetData sheet(JunctionSheet sheet) {
+        JunctionResult r = sheet.result();
+        var connections = SortedMaps.mutable.<String, String>empty();
+        r.detail().connections().forEachKeyValue((control, how) -> connections.put(word(control), word(how)));
+        return new SheetData(
+                sheet.id(),
+                r.detail().kind().label(),
+                r.detail().id(),
+                r.detail().name(),
+                sheet.chosen(),
+                sheet.length(),
+                sheet.edges(),
+                Bounds.of(r.coupling()),
+                Bounds.of(r.psiExternal()),
+                Bounds.of(r.psiInternal()),
+                r.temperatureFactor(),
+                point(r.coldest()),
+                sheet.dewPointHumidity(),
+                sheet.mouldHumidity(),
+                new SheetData.PenLineData(
+                        r.penLine().unbroken(),
+                        r.penLine().neck(),
+                        r.penLine().share(),
+                        r.penLine().path().collect(Convert::point)),
+                new SheetData.PathData(
+                        r.weakestPath().resistance(),
+                        r.weakestPath().neighbour(),
+                        r.weakestPath().ratio(),
+                        r.weakestPath().path().collect(Convert::point)),
+                r.legs()
+                        .collect(leg -> new SheetData.LegData(
+                                leg.name(),
+                                leg.transmittance(),
+                                leg.externalLength(),
+                                leg.internalLength(),
+                                leg.insulationThickness())),
+                Maps.immutable.ofMap(connections),
+                sheet.best()
+                        .map(best -> new SheetData.BestData(
+                                best.detail().id(),
+                                best.detail().name(),
+                                Bounds.of(best.psiExternal()),
+                                Bounds.of(best.psiInternal()),
+                                best.temperatureFactor())),
+                r.solution().unknowns(),
+                r.solution().met(),
+                r.notes().newWithAll(r.solution().notes()).distinct());
+    }
+
+    private static EdgeData edge(JunctionRow row) {
+        var edge = row.edge();
+        ImmutableList<String> surfaces = Lists.immutable.of(edge.first().name());
+        return new EdgeData(
+                edge.name(),
+                edge.kind().label(),
+                edge.second().map(s -> surfaces.newWith(s.name())).orElse(surfaces),
+                edge.opening().map(Opening::name),
+                edge.place(),
+                row.length(),
+                edge.externalLength(),
+                edge.internalLength(),
+                edge.angle(),
+                point(edge.from()),
+                point(edge.to()),
+                row.sheet(),
+                Bounds.of(row.psi()),
+                row.factor(),
+                Bounds.of(row.loss()),
+                row.source(),
+                row.unknown());
+    }
+
+    private static HeatLossData heatLoss(HeatLoss h) {
+        return new HeatLossData(
+                Bounds.of(h.total()),
+                h.surfaces(),
+                h.ground(),
+                h.unheated(),
+                Bounds.of(h.positiveJunctions()),
+                Bounds.of(h.negativeJunctions()),
+                Bounds.of(h.points()),
+                Bounds.of(h.junctionShare()),
+                Bounds.of(h.otherSystemTotal()),
+                Bounds.of(h.vertexRemainder()),
+                h.ventilation(),
+                Bounds.of(h.designLoad()),
+                h.annualLoss(),
+                h.lines()
+                        .collect(line -> new HeatLossData.LineData(
+                                word(line.group()),
+                                line.name(),
+                                line.size(),
+                                line.sizeUnit().replace("m²", "m2"),
+                                Bounds.of(line.transmittance()),
+                                line.factor(),
+                                Bounds.of(line.loss()))));
+    }
+
+    private static FindingData finding(coldseam.audit.Finding f) {
+        return new FindingData(
+                f.number(),
+                f.rule(),
+                word(f.severity()),
+                f.title(),
+                f.what(),
+                f.place(),
+                point(f.at()),
+                f.length(),
+                f.edge(),
+                f.surface(),
+                f.sheet(),
+                f.loss().map(Bounds::of),
+                f.moneyPerYear(),
+                f.toDo());
+    }
+}

@@ -1,0 +1,37 @@
+package coldseam.report.data;
+
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** The heat-loss coefficient by transmission. */
+record HeatLossData(
+        @Says("H_T") Bounds total_W_per_K,
+        double surfaces_W_per_K,
+        double ground_W_per_K,
+        double unheated_W_per_K,
+        Bounds positiveJunctions_W_per_K,
+        Bounds negativeJunctions_W_per_K,
+        Bounds points_W_per_K,
+        @Says("0 to 1; may be negative") Bounds junctionShare,
+        Bounds otherDimensionsTotal_W_per_K,
+
+        @Says("this system minus the other: where three edges meet")
+        Bounds vertexRemainder_W_per_K,
+
+        OptionalDouble ventilation_W_per_K,
+        Bounds designLoad_W,
+        OptionalDouble annualLoss_kWh,
+        @Says("their sum is the total") ImmutableList<LineData> lines) {
+
+    record LineData(
+            String group,
+            String name,
+            double size,
+            @Says("m2, m or empty for a count") String sizeUnit,
+
+            @Says("W/(m2K), W/(mK) or W/K, by the size's unit")
+            Bounds transmittance,
+
+            double temperatureFactor,
+            Bounds loss_W_per_K) {}
+}

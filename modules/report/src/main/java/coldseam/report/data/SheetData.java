@@ -1,0 +1,71 @@
+package coldseam.report.data;
+
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+
+/** A computed junction. */
+record SheetData(
+        String id,
+        @Says("of junction") String kind,
+        @Says("id in the catalogue") String detail,
+        String detailName,
+        @Says("whether the house file chose the detail") boolean chosen,
+        double length_m,
+        @Says("names of edges") ImmutableList<String> edges,
+        @Says("thermal coupling coefficient L2D") Bounds coupling_W_per_mK,
+        Bounds psiExternal_W_per_mK,
+        Bounds psiInternal_W_per_mK,
+
+        @Says("with a surface resistance of 0.25 m2K/W; an estimate")
+        double temperatureFactor,
+
+        @Says("in the section") ImmutableList<Double> coldest_m,
+
+        @Says("relative indoor humidity at which the coldest point reaches the dew point")
+        double dewPointHumidity,
+
+        @Says("relative indoor humidity from which mould may grow there")
+        double mouldHumidity,
+
+        PenLineData penLine,
+        PathData weakestPath,
+        ImmutableList<LegData> legs,
+        @Says("how air, water and vapour control pass") ImmutableMap<String, String> connections,
+
+        @Says("the best option of the catalogue; left out where it is this one")
+        Optional<BestData> best,
+
+        @Says("of both solved systems") int unknowns,
+        @Says("whether the interval is as narrow as asked") boolean accuracyMet,
+        ImmutableList<String> notes) {
+
+    record PenLineData(
+            boolean unbroken,
+            @Says("zero where broken") double neck_m,
+
+            @Says("of the thinner surface's insulation, 0 to 1")
+            double share,
+
+            ImmutableList<ImmutableList<Double>> path_m) {}
+
+    record PathData(
+            double resistance_m2K_per_W,
+            double neighbour_m2K_per_W,
+            double ratio,
+            ImmutableList<ImmutableList<Double>> path_m) {}
+
+    record LegData(
+            String name,
+            double transmittance_W_per_m2K,
+            double externalLength_m,
+            double internalLength_m,
+            double insulationThickness_m) {}
+
+    record BestData(
+            String detail,
+            String detailName,
+            Bounds psiExternal_W_per_mK,
+            Bounds psiInternal_W_per_mK,
+            double temperatureFactor) {}
+}

@@ -1,0 +1,45 @@
+package coldseam.report.pages;
+
+import coldseam.audit.Finding;
+import coldseam.report.drawing.Align;
+import coldseam.report.drawing.Spot;
+import coldseam.report.house.FindingMark;
+import coldseam.report.house.HouseDrawing;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Style;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** The house with every finding numbered where it is. */
+public final class HouseViews {
+
+    private static final double HEIGHT = 280;
+
+    private HouseViews() {}
+
+    public static void write(Page page) {
+        Flow flow = page.flow();
+        flow.sectionHere("The house and where its gaps are", HEIGHT + 80);
+        HouseDrawing drawing = new HouseDrawing(page.audit());
+        double height = Math.max(HEIGHT, Math.min(360, flow.remaining() - 50));
+        flow.add(Blocks.drawing(height, drawing::draw));
+        flow.space(4);
+        flow.add(Blocks.drawing(14, (canvas, box) -> {
+            double x = box.x0();
+            for (Finding.Severity severity : Finding.Severity.values()) {
+                FindingMark.draw(canvas, new Spot(x + 6, box.y0() + 6), severity, 1, 5);
+                String word = FindingMark.word(severity);
+                canvas.text(word, x + 17, box.y0() + 3.2, Style.SMALL.type(), Align.LEFT);
+                x += 34 + canvas.metrics().width(word, Style.SMALL.type());
+            }
+        }));
+        ImmutableList<Finding> hidden = drawing.hidden();
+        if (hidden.notEmpty()) {
+            flow.add(Blocks.text(
+                    "Not seen from either side: "
+                            + hidden.collect(f -> f.number() + " (" + f.place() + ")")
+                                    .makeString(", ") + ".",
+                    Style.SMALL));
+        }
+    }
+}

@@ -1,0 +1,102 @@
+package coldseam.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.Audit;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.Error;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class AuditJsonTest {
+
+    private static final Audit AUDIT = SampleAudit.create();
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    private static String shipped() throws IOException {
+        try (InputStream in = AuditJson.class.getResourceAsStream("/coldseam/report/audit.schema.json")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    private static List<Error> errors(JsonNode document) throws IOException {
+        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(MAPPER.readTree(shipped()));
+        return schema.validate(document);
+    }
+
+    @Test
+    void keepsToTheShippedSchema() throws IOException {
+        assertEquals(List.of(), errors(MAPPER.readTree(AuditJson.text(AUDIT))));
+    }
+
+    @Test
+    void shipsTheSchemaOfWhatItWrites() throws IOException {
+        // Where this fails after a change of the records: write AuditJson.schema() over the shipped file.
+        assertEquals(AuditJson.schema(), shipped());
+    }
+
+    @Test
+    void schemaRefusesWhatIsMissingOrUnknown() throws IOException {
+        ObjectNode without = (ObjectNode) MAPPER.readTree(AuditJson.text(AUDIT));
+        without.remove("verdict");
+        assertFalse(errors(without).isEmpty());
+        ObjectNode more = (ObjectNode) MAPPER.readTree(AuditJson.text(AUDIT));
+        ((ObjectNode) more.get("heatLoss")).put("total", 3);
+        assertFalse(errors(more).isEmpty());
+        ObjectNode text = (ObjectNode) MAPPER.readTree(AuditJson.text(AUDIT));
+        ((ObjectNode) text.at("/heatLoss/total_W_per_K")).put("lower", "96.7");
+        assertFalse(errors(text).isEmpty());
+    }
+
+    @Test
+    void carriesUnroundedBoundsUnderKeysWithUnits() throws IOException {
+        JsonNode json = MAPPER.readTree(AuditJson.text(AUDIT));
+        assertEquals(
+                AUDIT.heatLoss().total().lower(),
+                json.at("/heatLoss/total_W_per_K/lower").asDouble());
+        assertEquals(
+                0.58104, json.at("/junctionSheets/0/psiExternal_W_per_mK/lower").asDouble());
+        assertEquals(
+                0.58131, json.at("/junctionSheets/0/psiExternal_W_per_mK/upper").asDouble());
+        assertEquals(AUDIT.junctions().size(), json.get("edges").size());
+        assertEquals(AUDIT.findings().size(), json.get("findings").size());
+        assertEquals("gap", json.at("/findings/0/severity").asText());
+    }
+
+    @Test
+    void isTheSameTextTwice() {
+        assertEquals(AuditJson.text(AUDIT), AuditJson.text(SampleAudit.create()));
+    }
+
+    @Test
+    void csvHasOneRowForEachEdgeAndEachLine() {
+        var units = coldseam.envelope.quantity.UnitSystem.SI;
+        String[] edges = AuditCsv.edges(AUDIT, units).split("\r\n");
+        assertEquals(AUDIT.junctions().size() + 1, edges.length);
+        assertTrue(edges[0].contains("psi lower W/(m·K)"), edges[0]);
+        assertTrue(edges[1].startsWith("\"slab edge: floor, south wall\",slab edge,floor,south wall,"), edges[1]);
+        assertTrue(edges[1].endsWith(",10,0.58104,0.58131,1,5.8104,5.8131,gap,computed"), edges[1]);
+        String[] lines = AuditCsv.heatLoss(AUDIT, units).split("\r\n");
+        assertEquals(AUDIT.heatLoss().lines().size() + 2, lines.length);
+        assertTrue(lines[lines.length - 1].startsWith("total,"), lines[lines.length - 1]);
+    }
+
+    @Test
+    void csvGivesTheUnitsAskedFor() {
+        String us = AuditCsv.edges(AUDIT, coldseam.envelope.quantity.UnitSystem.US);
+        assertTrue(us.startsWith("edge,kind,"), us);
+        assertTrue(us.contains("psi lower Btu/(h·ft·°F)"), us);
+        assertFalse(us.contains("W/(m·K)"), us);
+    }
+}

@@ -1,0 +1,268 @@
+package coldseam.report;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.Audit;
+import coldseam.audit.Finding;
+import coldseam.audit.JunctionSheet;
+import coldseam.envelope.quantity.UnitSystem;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PdfReportTest {
+
+    private static final Audit AUDIT = SampleAudit.create();
+    private static final byte[] A4 = PdfReport.bytes(AUDIT, UnitSystem.SI, Paper.A4);
+    private static final String TEXT = text(A4);
+
+    private static String text(byte[] pdf) {
+        return text(pdf, 1, Integer.MAX_VALUE);
+    }
+
+    private static String text(byte[] pdf, int first, int last) {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setSortByPosition(true);
+            stripper.setStartPage(first);
+            stripper.setEndPage(last);
+            return stripper.getText(document).replace('\u00a0', ' ');
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** Without line ends and blanks, since columns break sentences anywhere. */
+    private static String packed(String text) {
+        return text.replaceAll("\\s+", "");
+    }
+
+    @Test
+    void saysTheVerdictOnTheFirstPage() {
+        String cover = text(A4, 1, 1);
+        assertTrue(cover.contains("Not unbroken"), cover);
+        assertTrue(cover.contains(AUDIT.verdict().sentence()), cover);
+        assertTrue(cover.contains(AUDIT.house().name()), cover);
+        assertTrue(cover.contains("96.67…96.69 W/K"), cover);
+    }
+
+    @Test
+    void showsEveryFindingWithItsPlaceAndRemedy() throws IOException {
+        // Columns stand side by side, so each is read by itself: unsorted text keeps a cell together.
+        String raw;
+        try (PDDocument document = Loader.loadPDF(A4)) {
+            raw = packed(new PDFTextStripper().getText(document));
+        }
+        for (Finding finding : AUDIT.findings()) {
+            assertTrue(raw.contains(packed(finding.title())), finding.title());
+            assertTrue(raw.contains(packed(finding.what())), finding.what());
+            assertTrue(raw.contains(packed(finding.place())), finding.place());
+            assertTrue(raw.contains(packed(finding.toDo())), finding.toDo());
+        }
+    }
+
+    @Test
+    void hasASheetForEveryJunctionWithBothPsiValues() {
+        for (JunctionSheet sheet : AUDIT.sheets()) {
+            assertTrue(TEXT.contains(sheet.id() + " · "), sheet.id());
+            assertTrue(TEXT.contains(sheet.result().detail().name()), sheet.id());
+        }
+        assertTrue(TEXT.contains("0.5810…0.5814 W/(m·K)"), "psi is rounded outwards and shows both bounds");
+        assertTrue(TEXT.contains("52 % relative humidity"), "the humidity a builder understands");
+    }
+
+    /** Two numbers with three digits at the end of a line: the bounds of the heat-loss table. */
+    private static final Pattern BOUNDS = Pattern.compile("(-?\\d+\\.\\d{3}) (-?\\d+\\.\\d{3})$", Pattern.MULTILINE);
+
+    private static void addsUp(byte[] pdf) {
+        String text = text(pdf);
+        int start = text.indexOf("Heat-loss coefficient by transmission");
+        String table = text.substring(start, text.indexOf("What follows from it", start));
+        List<BigDecimal[]> lines = new ArrayList<>();
+        List<BigDecimal[]> sums = new ArrayList<>();
+        BigDecimal[] total = null;
+        for (String row : table.split("\n")) {
+            Matcher m = BOUNDS.matcher(row.strip());
+            if (m.find()) {
+                BigDecimal[] bounds = {new BigDecimal(m.group(1)), new BigDecimal(m.group(2))};
+                if (row.startsWith("Sum of all lines")) {
+                    total = bounds;
+                } else if (row.contains(" together ")) {
+                    sums.add(bounds);
+                } else {
+                    lines.add(bounds);
+                }
+            }
+        }
+        assertEquals(AUDIT.heatLoss().lines().size(), lines.size(), table);
+        for (int i = 0; i < 2; i++) {
+            int bound = i;
+            BigDecimal all = lines.stream().map(b -> b[bound]).reduce(BigDecimal.ZERO, BigDecimal::add);
+            BigDecimal bySums = sums.stream().map(b -> b[bound]).reduce(BigDecimal.ZERO, BigDecimal::add);
+            assertEquals(all, total[bound]);
+            assertEquals(all, bySums);
+        }
+    }
+
+    @Test
+    void printsAHeatLossTableThatAddsUp() {
+        addsUp(A4);
+        addsUp(PdfReport.bytes(AUDIT, UnitSystem.US, Paper.LETTER));
+    }
+
+    @Test
+    void embedsASubsetOfEveryFont() throws IOException {
+        try (PDDocument document = Loader.loadPDF(A4)) {
+            for (PDPage page : document.getPages()) {
+                for (COSName name : page.getResources().getFontNames()) {
+                    PDFont font = page.getResources().getFont(name);
+                    assertTrue(font.isEmbedded(), font.getName());
+                    assertTrue(font.getName().matches("[A-Z]{6}\\+SourceSans3-.*"), font.getName());
+                }
+            }
+        }
+    }
+
+    @Test
+    void drawsNoPixels() throws IOException {
+        try (PDDocument document = Loader.loadPDF(A4)) {
+            for (PDPage page : document.getPages()) {
+                assertFalse(page.getResources().getXObjectNames().iterator().hasNext(), "only vectors");
+            }
+        }
+    }
+
+    @Test
+    void hasThePaperAskedFor() throws IOException {
+        try (PDDocument document = Loader.loadPDF(A4)) {
+            // 210 mm × 297 mm (ISO 216).
+            assertEquals(595.276, document.getPage(0).getMediaBox().getWidth(), 0.001);
+            assertEquals(841.890, document.getPage(0).getMediaBox().getHeight(), 0.001);
+        }
+        try (PDDocument document = Loader.loadPDF(PdfReport.bytes(AUDIT, UnitSystem.US, Paper.LETTER))) {
+            assertEquals(612, document.getPage(0).getMediaBox().getWidth(), 0.001);
+            assertEquals(792, document.getPage(0).getMediaBox().getHeight(), 0.001);
+        }
+    }
+
+    @Test
+    void isTheSameDocumentByteForByte() {
+        assertArrayEquals(A4, PdfReport.bytes(AUDIT, UnitSystem.SI, Paper.A4));
+    }
+
+    @Test
+    void numbersEveryPageAndNamesTheInput() throws IOException {
+        try (PDDocument document = Loader.loadPDF(A4)) {
+            int pages = document.getNumberOfPages();
+            for (int i = 1; i <= pages; i++) {
+                String page = text(A4, i, i);
+                assertTrue(page.contains("page " + i + " of " + pages), page);
+                assertTrue(page.contains("SHA-256 " + AUDIT.inputDigest().substring(0, 16)), page);
+            }
+            assertTrue(document.getDocumentCatalog().getDocumentOutline().hasChildren());
+            assertTrue(document.getDocumentInformation()
+                    .getTitle()
+                    .contains(AUDIT.house().name()));
+        }
+        assertTrue(packed(TEXT).contains(AUDIT.inputDigest()), "the whole digest stands at the end");
+    }
+
+    @Test
+    void listsItsSectionsWithTheirPages() {
+        Matcher m = Pattern.compile("Heat loss\\s+(\\d+)").matcher(text(A4, 1, 1));
+        assertTrue(m.find());
+        int page = Integer.parseInt(m.group(1));
+        assertTrue(text(A4, page, page).contains("Heat-loss coefficient by transmission"));
+    }
+
+    @Test
+    void printsUsUnitsOnlyWhereAskedTo() {
+        String us = text(PdfReport.bytes(AUDIT, UnitSystem.US, Paper.LETTER));
+        int end = us.indexOf("Inputs and their sources", us.indexOf("Hold points", 3000));
+        // What the audit itself says in words (findings, inputs, method) is the audit's; numbers of the report are
+        // ours.
+        String numbers = us.substring(us.indexOf("Heat-loss coefficient by transmission"), end);
+        assertFalse(numbers.contains("W/K"), numbers);
+        assertFalse(numbers.contains("W/(m"), numbers);
+        assertTrue(numbers.contains("Btu/(h·ft·°F)"), numbers);
+    }
+
+    /** Collects glyphs that stand outside the margins. */
+    private static List<String> outside(byte[] pdf, double left, double right, double top, double bottom)
+            throws IOException {
+        List<String> out = new ArrayList<>();
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            PDFTextStripper stripper = new PDFTextStripper() {
+                @Override
+                protected void writeString(String text, List<TextPosition> positions) {
+                    for (TextPosition p : positions) {
+                        double width = document.getPage(getCurrentPageNo() - 1)
+                                .getMediaBox()
+                                .getWidth();
+                        double height = document.getPage(getCurrentPageNo() - 1)
+                                .getMediaBox()
+                                .getHeight();
+                        float x = p.getTextMatrix().getTranslateX();
+                        float y = p.getTextMatrix().getTranslateY();
+                        boolean upright = Math.abs(p.getDir()) < 1;
+                        double end = upright ? x + p.getWidthDirAdj() : x;
+                        if (x < left - 0.5 || end > width - right + 0.5 || y < bottom || y > height - top) {
+                            out.add("page " + getCurrentPageNo() + " at " + x + ", " + y + ": " + text);
+                        }
+                    }
+                }
+            };
+            stripper.writeText(document, new StringWriter());
+        }
+        return out.stream().distinct().toList();
+    }
+
+    @Test
+    void keepsAllTextWithinTheMargins() throws IOException {
+        String name = "The long house of the very long name that runs on past the edge of any sheet of paper, "
+                + "Unbreakable" + "wordofverymanyletters".repeat(8);
+        for (Paper paper : Paper.values()) {
+            for (UnitSystem units : UnitSystem.values()) {
+                byte[] pdf = PdfReport.bytes(SampleAudit.create(name), units, paper);
+                // 54 points at the sides; heads stand 46 points below the upper edge, feet 36 above the lower.
+                assertEquals(List.of(), outside(pdf, 54, 54, 40, 30), paper + " " + units);
+            }
+        }
+    }
+
+    @Test
+    void bearsNamesThatNoFontHas() {
+        String text =
+                text(PdfReport.bytes(SampleAudit.create("家 House\t\u0007 \uD83C\uDFE0"), UnitSystem.SI, Paper.A4));
+        assertTrue(text.contains("? House"), text.substring(0, 200));
+    }
+
+    @Test
+    void writesTheFileWholeAndReplacesAnOldOne(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("new/report.pdf");
+        PdfReport.write(AUDIT, file, UnitSystem.SI, Paper.A4);
+        PdfReport.write(AUDIT, file, UnitSystem.SI, Paper.A4);
+        assertArrayEquals(A4, Files.readAllBytes(file));
+        try (var files = Files.list(file.getParent())) {
+            assertEquals(1, files.count(), "no temporary file is left");
+        }
+    }
+}
