@@ -367,11 +367,8 @@ class ShellBuilderTest {
                 "thin", change.second().orElseThrow().assembly().orElseThrow().name());
         assertEquals("upper floor", change.upperStorey());
         // The step itself: outer area only.
-        assertEquals(
-                10.8 * 8.8 - 10.6 * 8.6,
-                shell.surfaces().select(Surface::step).sumOfDouble(Surface::externalArea),
-                ROUND_OFF);
-        assertEquals(0, shell.surfaces().select(Surface::step).sumOfDouble(Surface::internalArea), ROUND_OFF);
+        assertEquals(10.8 * 8.8 - 10.6 * 8.6, shell.steps().sumOfDouble(Surface::externalArea), ROUND_OFF);
+        assertEquals(0, shell.steps().sumOfDouble(Surface::internalArea), ROUND_OFF);
         assertEquals(10 * 8 * (3 + 2.8 - 0.1), shell.internalVolume(), 1e-8);
     }
 
@@ -405,6 +402,21 @@ class ShellBuilderTest {
         assertEquals(0, count(shell, JunctionKind.INSIDE_CORNER));
         assertEquals(5 * 2.9, surface(shell, "ground floor wall 0").internalArea(), ROUND_OFF);
         assertEquals(5 * 2.9, surface(shell, "ground floor wall 1").internalArea(), ROUND_OFF);
+    }
+
+    @Test
+    void shellMayTouchItselfAlongALine() {
+        // Below, the west half of the north side is thicker; above, the east half: the steps meet in a line of 0.1 m.
+        var outline = Houses.points(0, 0, 4, 0, 4, 4, 2, 4, 0, 4);
+        Body.Storey lower =
+                Houses.storey("ground floor", outline, 3, Lists.immutable.of("wall", "wall", "thin", "wall", "wall"));
+        Body.Storey upper =
+                Houses.storey("upper floor", outline, 3, Lists.immutable.of("wall", "wall", "wall", "thin", "wall"));
+        Body body = new Body.Storeys(
+                Body.FootprintLine.STRUCTURE, Lists.immutable.of(lower, upper), Houses.slab(), Houses.flat());
+        Shell shell = build(body);
+        assertClosed(shell);
+        assertEquals(4, count(shell, JunctionKind.WALL_THICKNESS_CHANGE));
     }
 
     @Test
