@@ -50,7 +50,7 @@ public final class Gaps {
     private static Table.Row row(Finding finding, Page page, boolean money) {
         Rich what = Rich.strong(finding.title())
                 .plus(Rich.newLine())
-                .plus(Rich.of(finding.place()).with(Palette.DEEP))
+                .plus(Rich.of(page.print().place(finding.place())).with(Palette.DEEP))
                 .plus(Rich.newLine())
                 .plus(finding.what());
         if (finding.sheet().isPresent()) {
