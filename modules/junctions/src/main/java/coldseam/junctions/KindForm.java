@@ -69,9 +69,17 @@ record KindForm(Meeting meeting, Second second, Page page, boolean floorLines, b
                 crossing(Second.SURFACE, Page.SECOND_UP, true, false);
             case TERRACE_THRESHOLD -> crossing(Second.DOOR, Page.SECOND_UP, true, false);
             case WALL_UNDER_OVERHANG -> crossing(Second.SURFACE, Page.SECOND_DOWN, true, false);
-            case OUTSIDE_CORNER, INSIDE_CORNER, PARTY_WALL, EAVES, EAVES_COLD_LOFT, VERGE, GABLE_COLD_LOFT,
-                    FLAT_ROOF_EDGE, PARAPET, TERRACE_EDGE, KNEE_WALL ->
-                crossing(Second.SURFACE, Page.SECOND_DOWN, false, false);
+            case OUTSIDE_CORNER,
+                    INSIDE_CORNER,
+                    PARTY_WALL,
+                    EAVES,
+                    EAVES_COLD_LOFT,
+                    VERGE,
+                    GABLE_COLD_LOFT,
+                    FLAT_ROOF_EDGE,
+                    PARAPET,
+                    TERRACE_EDGE,
+                    KNEE_WALL -> crossing(Second.SURFACE, Page.SECOND_DOWN, false, false);
             case INTERMEDIATE_FLOOR, VENEER_LEDGE, LEDGER, CANOPY, BALCONY ->
                 crossing(Second.THING, Page.FIRST_DOWN, false, false);
             case PARTITION -> crossing(Second.THING, Page.FIRST_LEFT, false, false);

@@ -76,8 +76,7 @@ final class Legs {
     }
 
     private void add(Band band, double transmittance, double external, double internal) {
-        list.add(new JunctionResult.Leg(
-                band.name(), transmittance, external, internal, band.insulationThickness()));
+        list.add(new JunctionResult.Leg(band.name(), transmittance, external, internal, band.insulationThickness()));
         factors.add(band.exposure().factor());
         if (band.exposure().factor() > 0) {
             weakest = Math.min(weakest, band.resistance());
@@ -99,11 +98,11 @@ final class Legs {
 
     private void opening(String name, double length) {
         var opening = scene.setup().opening().orElseThrow();
-        list.add(new JunctionResult.Leg(
-                name, opening.frameTransmittance(), length, length, opening.frameDepth()));
-        factors.add(scene.form().second() == KindForm.Second.DOOR
-                ? scene.setup().secondExposure().factor()
-                : scene.setup().firstExposure().factor());
+        list.add(new JunctionResult.Leg(name, opening.frameTransmittance(), length, length, opening.frameDepth()));
+        factors.add(
+                scene.form().second() == KindForm.Second.DOOR
+                        ? scene.setup().secondExposure().factor()
+                        : scene.setup().firstExposure().factor());
         weakest = Math.min(weakest, Composer.frameResistance(scene));
     }
 

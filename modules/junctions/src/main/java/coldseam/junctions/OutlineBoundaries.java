@@ -41,18 +41,13 @@ final class OutlineBoundaries {
     /** An adiabatic plane: n·p = at; what lies on the two sides of the body there, inner side first. */
     private record Plane(Vector out, double at, Vector across, String inner, String outer) {}
 
-    OutlineBoundaries(
-            Scene scene, Surroundings surroundings, Map<Chart.Cut, Double> cuts, MutableList<String> notes) {
+    OutlineBoundaries(Scene scene, Surroundings surroundings, Map<Chart.Cut, Double> cuts, MutableList<String> notes) {
         this.scene = scene;
         this.chart = scene.chart();
         this.surroundings = surroundings;
         this.notes = notes;
         cuts.forEach((cut, at) -> planes.add(new Plane(
-                chart.run(cut.ofFirst()).times(cut.sign()),
-                at,
-                chart.normal(cut.ofFirst()),
-                inner(cut),
-                outer(cut))));
+                chart.run(cut.ofFirst()).times(cut.sign()), at, chart.normal(cut.ofFirst()), inner(cut), outer(cut))));
         if (scene.form().second() == KindForm.Second.FRAME) {
             planes.add(new Plane(
                     chart.secondNormal(),
@@ -73,7 +68,11 @@ final class OutlineBoundaries {
     private void ground(double level) {
         double width = scene.setup().ground().orElseThrow().floorWidth();
         planes.add(new Plane(
-                chart.firstNormal(), level + 2.5 * width, chart.secondNormal(), Surroundings.OUTDOOR, Surroundings.OUTDOOR));
+                chart.firstNormal(),
+                level + 2.5 * width,
+                chart.secondNormal(),
+                Surroundings.OUTDOOR,
+                Surroundings.OUTDOOR));
         planes.add(new Plane(
                 chart.secondNormal(),
                 scene.secondThickness() + 2.5 * width,
@@ -101,9 +100,9 @@ final class OutlineBoundaries {
         boolean thing = scene.form().second() == KindForm.Second.THING;
         return switch (cut) {
             case FIRST_AWAY -> surroundings.first().name();
-            case SECOND_AWAY -> thing ? Surroundings.INDOOR : surroundings.second().name();
-            case FIRST_BEYOND ->
-                thing || chart.convex() ? surroundings.first().name() : Surroundings.INDOOR;
+            case SECOND_AWAY ->
+                thing ? Surroundings.INDOOR : surroundings.second().name();
+            case FIRST_BEYOND -> thing || chart.convex() ? surroundings.first().name() : Surroundings.INDOOR;
             case SECOND_BEYOND -> {
                 if (thing) {
                     yield surroundings.first().name();

@@ -35,8 +35,7 @@ record Triangles(ImmutableList<Triangle> triangles) {
         }
         Polygonizer polygonizer = new Polygonizer();
         polygonizer.add(lines);
-        ImmutableList<PreparedGeometry> areas =
-                faces.collect(face -> PreparedGeometryFactory.prepare(face.area()));
+        ImmutableList<PreparedGeometry> areas = faces.collect(face -> PreparedGeometryFactory.prepare(face.area()));
         MutableList<Triangle> triangles = Lists.mutable.empty();
         for (Object each : polygonizer.getPolygons()) {
             Geometry cell = (Geometry) each;

@@ -98,7 +98,8 @@ final class WeakestPaths {
         for (Boundary boundary : composition.heatFlow().boundaries()) {
             for (int i = 0; i + 1 < boundary.path().size(); i++) {
                 LineSegment part = new LineSegment(
-                        Shapes.coordinate(boundary.path().get(i)), Shapes.coordinate(boundary.path().get(i + 1)));
+                        Shapes.coordinate(boundary.path().get(i)),
+                        Shapes.coordinate(boundary.path().get(i + 1)));
                 if (part.distance(middle) < TOUCHING) {
                     edge.indoor |= boundary.environment().equals(Surroundings.INDOOR);
                     edge.outdoor |= colder(boundary.environment(), composition.surroundings());
