@@ -17,6 +17,9 @@ import org.eclipse.collections.api.list.MutableList;
  */
 final class Joints {
 
+    /** m, well below the lattice: lengths that differ by less are alike. */
+    private static final double ROUNDING = 1e-6;
+
     private final FacetMesh mesh;
     private final InnerPlanes planes;
     private final ImmutableList<ImmutableList<InnerPlanes.Corner>> inner;
@@ -139,7 +142,7 @@ final class Joints {
             }
             across.select(other -> before(edge, other)).forEach(other -> joints.add(part(edge, other)));
         }
-        return joints.select(joint -> joint.externalLength() >= PlanCuts.STRIP);
+        return joints.select(joint -> joint.externalLength() > PlanCuts.STRIP + ROUNDING);
     }
 
     private boolean before(Joint edge, Joint other) {
@@ -165,7 +168,7 @@ final class Joints {
                 Vertex.metres(1) * other.from().minus(edge.from()).cross(one).length() / one.length();
         double overlap =
                 Math.min(place(edge, other.from()), edge.externalLength()) - Math.max(place(edge, other.to()), 0);
-        return off < PlanCuts.STRIP + 1e-6 && overlap > 0;
+        return off < PlanCuts.STRIP + ROUNDING && overlap > 0;
     }
 
     /** The stretch two edges run along together; at their ends, up to a step's width further along the longer. */
@@ -190,7 +193,7 @@ final class Joints {
     }
 
     private static double end(double one, double other, int outwards) {
-        boolean corner = Math.abs(one - other) < PlanCuts.STRIP;
+        boolean corner = Math.abs(one - other) < PlanCuts.STRIP + ROUNDING;
         return (outwards > 0) == corner ? Math.max(one, other) : Math.min(one, other);
     }
 }
