@@ -58,19 +58,18 @@ final class AuditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Audit audit = HouseRun.audit(options.house, options.units, terminal, workshop);
         MutableList<Path> written = Lists.mutable.of(output);
+        json.ifPresent(written::add);
+        csv.ifPresent(path -> written.with(path).with(heatLossBeside(path)));
+        Outputs.refuse(options.house, written.toImmutable());
+        Audit audit = HouseRun.audit(options.house, options.units, terminal, workshop);
         PdfReport.write(audit, output, options.units, paper);
         if (json.isPresent()) {
             AuditJson.write(audit, json.get());
-            written.add(json.get());
         }
         if (csv.isPresent()) {
-            Path beside = heatLossBeside(csv.get());
             AuditCsv.write(audit, csv.get(), options.units);
-            AuditCsv.writeHeatLoss(audit, beside, options.units);
-            written.add(csv.get());
-            written.add(beside);
+            AuditCsv.writeHeatLoss(audit, heatLossBeside(csv.get()), options.units);
         }
         new VerdictText(audit, options.units).brief().forEach(terminal.out()::println);
         terminal.out().println();

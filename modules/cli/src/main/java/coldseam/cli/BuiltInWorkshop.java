@@ -1,30 +1,37 @@
 package coldseam.cli;
 
+import coldseam.conduction.Accuracy;
 import coldseam.envelope.House;
+import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.file.KnownNames;
 import coldseam.junctions.Catalogue;
-import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.CatalogueFile;
 import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.Junctions;
 import java.nio.file.Path;
-import org.eclipse.collections.api.factory.Lists;
 
-/** The catalogue that comes with the tool, and the conduction core. */
+/** The catalogue that comes with the tool, details of files beside the house file, and the conduction core. */
 final class BuiltInWorkshop implements Workshop {
+
+    private final JunctionComputer computer = Junctions.computer(Accuracy.standard());
 
     @Override
     public KnownNames known(Path houseFile) {
-        return KnownNames.of(Lists.immutable.empty());
+        return CatalogueFile.names(CatalogueFile.builtIn(), folder(houseFile));
     }
 
     @Override
     public Catalogue catalogue(House house, Path houseFile) {
-        return new Catalogue(Lists.immutable.empty());
+        return CatalogueFile.withOwn(
+                CatalogueFile.builtIn(), folder(houseFile), house.choices().collect(JunctionChoice::detail));
     }
 
     @Override
     public JunctionComputer computer() {
-        return (detail, setup) -> {
-            throw new DetailDoesNotFit(Lists.immutable.of("not yet"));
-        };
+        return computer;
+    }
+
+    private static Path folder(Path houseFile) {
+        return houseFile.toAbsolutePath().getParent();
     }
 }

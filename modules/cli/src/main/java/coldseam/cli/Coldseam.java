@@ -35,6 +35,8 @@ final class Coldseam implements Runnable {
         CommandLine command = new CommandLine(root)
                 .addSubcommand(new AuditCommand(terminal, workshop))
                 .addSubcommand(new CheckCommand(terminal, workshop))
+                .addSubcommand(new SectionCommand(terminal))
+                .addSubcommand(new CatalogueCommand(terminal))
                 .addSubcommand(new SchemaCommand(terminal));
         command.setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(terminal.out())
@@ -68,6 +70,6 @@ final class Coldseam implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Which command? audit, check, schema.");
+        throw new ParameterException(spec.commandLine(), "Which command? audit, check, section, catalogue or schema.");
     }
 }

@@ -56,15 +56,8 @@ public sealed interface Body {
      * @param name such as "south wall, ground floor"
      * @param assembly name; empty for a side left out, which leaves the shell open
      * @param exposure what it faces
-     * @param parapetHeight m, that it goes up above the deck or flat roof behind it; zero without parapet
      */
-    record Wall(String name, Optional<String> assembly, Exposure exposure, double parapetHeight) {
-
-        /** A wall without parapet. */
-        public Wall(String name, Optional<String> assembly, Exposure exposure) {
-            this(name, assembly, exposure, 0);
-        }
-    }
+    record Wall(String name, Optional<String> assembly, Exposure exposure) {}
 
     /**
      * Under the lowest storey.

@@ -82,7 +82,8 @@ record Band(
         for (EquivalentLayer layer : stack.layers()) {
             double outside = inside + layer.thickness();
             if (layer.part() == EquivalentLayer.Part.CARRIES_HEAT) {
-                // A membrane is too thin to mesh: the layer outside it begins at its inner face, with its own resistance.
+                // A membrane is too thin to mesh: the layer outside it begins at its inner face, with its own
+                // resistance.
                 double wide = outside - solvedTo;
                 strata.add(new Stratum(layer, inside, outside, solvedTo, outside, wide / layer.resistance()));
                 solvedTo = outside;

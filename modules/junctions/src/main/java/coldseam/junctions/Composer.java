@@ -69,8 +69,7 @@ final class Composer {
      * @param library the built-in materials by name
      * @throws DetailDoesNotFit where the setup lies outside the detail's valid range, with every reason
      */
-    static Composition compose(
-            Detail detail, JunctionSetup setup, Function<String, Optional<Material>> library) {
+    static Composition compose(Detail detail, JunctionSetup setup, Function<String, Optional<Material>> library) {
         if (!(detail.drawing() instanceof Drawing drawing)) {
             throw new DetailDoesNotFit(Lists.immutable.of("\"" + detail.name() + "\" (" + detail.id()
                     + ") has no drawing that can be laid on a house's layers. Draw it in a detail file."));
@@ -102,19 +101,21 @@ final class Composer {
         EnumMap<Chart.Cut, Double> cutAt = new EnumMap<>(Chart.Cut.class);
         ImmutableList<Painted> conducting = pieces.select(each -> each.effect() == Painted.Effect.CONDUCTS);
         ImmutableList<Chart.Place> places = conducting.flatCollect(Painted::solved);
-        ImmutableList<Point> points =
-                places.select(each -> each.cut() == null).collect(each -> each.in(chart));
+        ImmutableList<Point> points = places.select(each -> each.cut() == null).collect(each -> each.in(chart));
         for (Chart.Cut cut : Chart.Cut.values()) {
             ImmutableList<Chart.Place> on = places.select(each -> each.cut() == cut);
             if (on.isEmpty()) {
                 continue;
             }
             double reach = Math.max(
-                    0, points.collectDouble(each -> cut.sign() * chart.along(cut.ofFirst(), each)).maxIfEmpty(0));
+                    0,
+                    points.collectDouble(each -> cut.sign() * chart.along(cut.ofFirst(), each))
+                            .maxIfEmpty(0));
             double least = Math.max(CUT, CUT_THICKNESSES * thickness(on, cut));
             cutAt.put(cut, reach + least);
         }
-        if (scene.form().ground() && cutAt.containsKey(Chart.Cut.FIRST_AWAY)) {
+        boolean edge = scene.form().second() != KindForm.Second.THING;
+        if (scene.form().ground() && edge && cutAt.containsKey(Chart.Cut.FIRST_AWAY)) {
             groundCuts(cutAt, conducting);
         }
         return cutAt;
@@ -180,9 +181,10 @@ final class Composer {
         ImmutableList<Region> regions = regions(areas);
         OutlineBoundaries outline = new OutlineBoundaries(scene, surroundings, cuts, notes);
         ImmutableList<Boundary> heatFlow = outline.of(main);
-        ImmutableList<Boundary> surface = heatFlow.collect(each -> each.environment().equals(Surroundings.INDOOR)
-                ? new Boundary(each.environment(), each.path(), OptionalDouble.of(SURFACE_TEMPERATURE_RSI))
-                : each);
+        ImmutableList<Boundary> surface =
+                heatFlow.collect(each -> each.environment().equals(Surroundings.INDOOR)
+                        ? new Boundary(each.environment(), each.path(), OptionalDouble.of(SURFACE_TEMPERATURE_RSI))
+                        : each);
         Legs legs = new Legs(scene, cuts);
         PenEnds ends = PenEnds.of(scene, cuts);
         return new Composition(
@@ -249,9 +251,8 @@ final class Composer {
                     kept = less;
                 }
             }
-            ImmutableList<Polygon> outlines = whole
-                    ? Lists.immutable.of(new Polygon(outline(piece.solved(), 0)))
-                    : Shapes.outlines(kept);
+            ImmutableList<Polygon> outlines =
+                    whole ? Lists.immutable.of(new Polygon(outline(piece.solved(), 0))) : Shapes.outlines(kept);
             outlines.each(each -> regions.add(new Region(piece.what(), piece.conductivity(), each)));
         }
         return regions.toImmutable();
@@ -280,8 +281,7 @@ final class Composer {
                     }
                 }
             }
-            ImmutableList<Polygon> outlines =
-                    whole ? Lists.immutable.of(new Polygon(corners)) : Shapes.outlines(kept);
+            ImmutableList<Polygon> outlines = whole ? Lists.immutable.of(new Polygon(corners)) : Shapes.outlines(kept);
             boolean solved = piece.effect() != Painted.Effect.REPLACES_BY_AIR;
             outlines.each(each -> drawn.add(new JunctionResult.Piece(each, piece.material(), piece.role(), solved)));
         }
@@ -291,7 +291,8 @@ final class Composer {
     private Section section(ImmutableList<Region> regions, ImmutableList<Boundary> boundaries, String suffix) {
         ImmutableList<Environment> environments = surroundings
                 .environments(scene.setup().indoorTemperature(), scene.setup().outdoorTemperature())
-                .select(each -> boundaries.anySatisfy(boundary -> boundary.environment().equals(each.name())));
+                .select(each ->
+                        boundaries.anySatisfy(boundary -> boundary.environment().equals(each.name())));
         return new Section(
                 detail.name() + suffix,
                 Symmetry.PLANAR,
@@ -311,7 +312,6 @@ final class Composer {
 
     /** A segment as an area's end. */
     static Geometry line(Point from, Point to) {
-        return Shapes.FACTORY.createLineString(
-                new Coordinate[] {Shapes.coordinate(from), Shapes.coordinate(to)});
+        return Shapes.FACTORY.createLineString(new Coordinate[] {Shapes.coordinate(from), Shapes.coordinate(to)});
     }
 }

@@ -100,7 +100,8 @@ final class DrawingReader {
     }
 
     private Optional<Drawing.OwnLine> line(Named<Located<String>> each) {
-        Optional<Expression> line = expression(each.value().value(), each.value().place(), names);
+        Optional<Expression> line =
+                expression(each.value().value(), each.value().place(), names);
         return line.filter(found -> newName(each.name(), each.place(), found.measures()))
                 .map(found -> new Drawing.OwnLine(each.name(), found));
     }
@@ -144,7 +145,8 @@ final class DrawingReader {
 
     private Optional<Drawing.Need> need(Located<String> text) {
         return layer(text.value(), text.place(), true)
-                .map(each -> new Drawing.Need(each.first(), each.band(), each.role().orElseThrow()));
+                .map(each ->
+                        new Drawing.Need(each.first(), each.band(), each.role().orElseThrow()));
     }
 
     private ImmutableList<Drawing.Thickness> thicknesses() {
@@ -165,7 +167,8 @@ final class DrawingReader {
         boolean atLeast = text.value().contains(">=");
         String[] sides = text.value().split(atLeast ? ">=" : "<=", -1);
         if (sides.length != 2) {
-            faults.add(text.place(), "a condition is needed", '"' + text.value() + '"', "a >= b or a <= b", "write it so");
+            faults.add(
+                    text.place(), "a condition is needed", '"' + text.value() + '"', "a >= b or a <= b", "write it so");
             return Optional.empty();
         }
         Optional<Expression> left = expression(sides[0].strip(), text.place(), names);
@@ -177,7 +180,8 @@ final class DrawingReader {
             faults.add(
                     text.place(),
                     "a condition compares like with like",
-                    left.get().measures().noun() + " and " + right.get().measures().noun(),
+                    left.get().measures().noun() + " and "
+                            + right.get().measures().noun(),
                     "two lengths, two numbers or two lines of one band",
                     "take the difference of two lines to get a length");
             return Optional.empty();
@@ -207,15 +211,14 @@ final class DrawingReader {
 
     private Optional<Statement> statement(String word, Keys keys, MutableMap<String, Measured> frameNames) {
         int before = faults.count();
-        Optional<Statement> statement =
-                switch (word) {
-                    case "band" -> band(keys);
-                    case "block" -> block(keys);
-                    case "shape" -> shape(keys);
-                    case "clear" -> clear(keys);
-                    case "ground" -> ground(keys);
-                    default -> frame(keys, frameNames);
-                };
+        Optional<Statement> statement = switch (word) {
+            case "band" -> band(keys);
+            case "block" -> block(keys);
+            case "shape" -> shape(keys);
+            case "clear" -> clear(keys);
+            case "ground" -> ground(keys);
+            default -> frame(keys, frameNames);
+        };
         keys.refuseOthers("a " + word + " statement");
         return faults.count() > before ? Optional.empty() : statement;
     }
@@ -227,7 +230,11 @@ final class DrawingReader {
         }
         ImmutableList<String> bands = KindForm.bands(kind);
         if (!bands.contains(name.text())) {
-            faults.add(name.place(), "a band of this kind is needed", '"' + name.text() + '"', bands.makeString(", "),
+            faults.add(
+                    name.place(),
+                    "a band of this kind is needed",
+                    '"' + name.text() + '"',
+                    bands.makeString(", "),
                     "paint anything else as a block");
             return Optional.empty();
         }
@@ -236,10 +243,11 @@ final class DrawingReader {
         Optional<Range.End> to = keys.text("to").flatMap(text -> end(text, other));
         Optional<Range.End> from = keys.text("from").flatMap(text -> end(text, other));
         MutableMap<Role, Range.End> ends = Maps.mutable.empty();
-        keys.mapping("ends").forEach(entry -> role(entry.key(), entry.place())
-                .ifPresent(role -> Keys.textOf(entry.value(), faults)
-                        .flatMap(text -> end(text, other))
-                        .ifPresent(end -> ends.put(role, end))));
+        keys.mapping("ends")
+                .forEach(entry -> role(entry.key(), entry.place())
+                        .ifPresent(role -> Keys.textOf(entry.value(), faults)
+                                .flatMap(text -> end(text, other))
+                                .ifPresent(end -> ends.put(role, end))));
         ImmutableSet<Role> only = roles(keys.texts("only"));
         ImmutableSet<Role> without = roles(keys.texts("without"));
         ImmutableSet<Role> painted = (only.isEmpty() ? Sets.immutable.with(Role.values()) : only).difference(without);
@@ -255,8 +263,9 @@ final class DrawingReader {
     }
 
     private Optional<Role> role(String word, Position place) {
-        Optional<Role> role =
-                Lists.immutable.with(Role.values()).detectOptional(each -> Names.word(each).equals(word));
+        Optional<Role> role = Lists.immutable
+                .with(Role.values())
+                .detectOptional(each -> Names.word(each).equals(word));
         if (role.isEmpty()) {
             faults.add(
                     place,
@@ -289,7 +298,9 @@ final class DrawingReader {
                     ? (acrossFirst ? "a line of a band" : "seam, or seam ± a length")
                     : "a line of the " + (acrossFirst ? kind.first() : kind.second());
             faults.add(
-                    text.place(), wanted + " is needed", '"' + text.text() + "\", " + line.get().measures().noun(),
+                    text.place(),
+                    wanted + " is needed",
+                    '"' + text.text() + "\", " + line.get().measures().noun(),
                     names.keyValuesView()
                             .select(each -> each.getTwo() == axis)
                             .collect(each -> each.getOne())
@@ -304,15 +315,17 @@ final class DrawingReader {
     private Optional<Range> range(Keys keys, String key, Measured axis) {
         ImmutableList<Keys.Text> two = keys.texts(key);
         if (two.size() != 2) {
-            faults.add(keys.place(), "the range " + key + " is needed", two.size() + " ends", "[from, to]",
+            faults.add(
+                    keys.place(),
+                    "the range " + key + " is needed",
+                    two.size() + " ends",
+                    "[from, to]",
                     "add it: " + key + ": [" + key + ".inside, " + key + ".outside]");
             return Optional.empty();
         }
         Optional<Range.End> from = end(two.getFirst(), axis);
         Optional<Range.End> to = end(two.getLast(), axis);
-        return from.isPresent() && to.isPresent()
-                ? Optional.of(new Range(from.get(), to.get()))
-                : Optional.empty();
+        return from.isPresent() && to.isPresent() ? Optional.of(new Range(from.get(), to.get())) : Optional.empty();
     }
 
     private Optional<Statement> block(Keys keys) {
@@ -336,8 +349,12 @@ final class DrawingReader {
         for (SourceNode item : items) {
             ImmutableList<Keys.Text> two = Keys.textsOf(item, faults);
             if (two.size() != 2) {
-                faults.add(item.place(), "a corner is needed", item.shown(),
-                        "[" + KindForm.axes(kind).makeString(" line, ") + " line]", "write it so");
+                faults.add(
+                        item.place(),
+                        "a corner is needed",
+                        item.shown(),
+                        "[" + KindForm.axes(kind).makeString(" line, ") + " line]",
+                        "write it so");
                 continue;
             }
             Optional<Range.End> across = end(two.getFirst(), Measured.FIRST);
@@ -363,7 +380,11 @@ final class DrawingReader {
     private Optional<Statement.MaterialChoice> material(Keys keys) {
         Optional<Keys.Text> text = keys.text("material");
         if (text.isEmpty()) {
-            faults.add(keys.place(), "a material is needed", "", "",
+            faults.add(
+                    keys.place(),
+                    "a material is needed",
+                    "",
+                    "",
                     "add it: material: softwood, or material: same as wall.insulation");
             return Optional.empty();
         }
@@ -392,7 +413,8 @@ final class DrawingReader {
     private Optional<Statement> ground(Keys keys) {
         Optional<Keys.Text> level = keys.text("ground");
         if (!form.ground()) {
-            faults.add(keys.place(), "this kind of junction does not stand in the ground", kind.label(), "", "remove it");
+            faults.add(
+                    keys.place(), "this kind of junction does not stand in the ground", kind.label(), "", "remove it");
             return Optional.empty();
         }
         return level.flatMap(text -> end(text, Measured.FIRST))
@@ -420,8 +442,12 @@ final class DrawingReader {
                 frameNames.reject((name, measures) -> name.startsWith("frame.") || name.startsWith("door."));
         Optional<Expression> line = expression(text.text(), text.place(), known);
         if (line.isPresent() && line.get().measures() != axis) {
-            faults.add(text.place(), "a line across the wall is needed", '"' + text.text() + '"',
-                    "set-back, or such as wall.insulation.outside - 20 mm", "give the line of its outer face");
+            faults.add(
+                    text.place(),
+                    "a line across the wall is needed",
+                    '"' + text.text() + '"',
+                    "set-back, or such as wall.insulation.outside - 20 mm",
+                    "give the line of its outer face");
             return Optional.empty();
         }
         return line;

@@ -54,14 +54,20 @@ record FileDetail(
     /** Least and most. */
     @Positional
     record FileAngles(
-            @Unit(Dimension.ANGLE) @Bounds(atLeast = "10 °", atMost = "350 °") double least,
-            @Unit(Dimension.ANGLE) @Bounds(atLeast = "10 °", atMost = "350 °") double most) {}
+            @Unit(Dimension.ANGLE) @Bounds(atLeast = "10 °", atMost = "350 °")
+            double least,
+
+            @Unit(Dimension.ANGLE) @Bounds(atLeast = "10 °", atMost = "350 °")
+            double most) {}
 
     /** Least and most. */
     @Positional
     record FileSpan(
-            @Unit(Dimension.THICKNESS) @Bounds(atLeast = "0 mm") double least,
-            @Unit(Dimension.THICKNESS) @Bounds(above = "0 mm") double most) {}
+            @Unit(Dimension.THICKNESS) @Bounds(atLeast = "0 mm")
+            double least,
+
+            @Unit(Dimension.THICKNESS) @Bounds(above = "0 mm")
+            double most) {}
 
     /**
      * A length of the detail's own.
@@ -85,7 +91,9 @@ record FileDetail(
      * @param source where the conductivity comes from
      */
     record FileOwnMaterial(
-            @Unit(Dimension.CONDUCTIVITY) @Bounds(above = "0 W/(m·K)") double conductivity,
+            @Unit(Dimension.CONDUCTIVITY) @Bounds(above = "0 W/(m·K)")
+            double conductivity,
+
             Optional<Boolean> insulates,
             String source,
             @Default("declared") Provenance.Sureness sureness) {}

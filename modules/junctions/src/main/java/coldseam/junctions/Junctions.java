@@ -28,7 +28,9 @@ public final class Junctions {
             Accuracy accuracy,
             SectionSolving solving,
             Function<String, Optional<Material>> library) {
-        Composition composition = Composer.compose(detail, setup, library);
+        Composition composition = detail.drawing() instanceof HandDrawing byHand
+                ? byHand.composition()
+                : Composer.compose(detail, setup, library);
         Solution heatFlow = solving.solve(composition.heatFlow(), accuracy);
         // Surface temperatures need no narrow interval: ten times the width leaves them within some thousandths.
         Solution surface = solving.solve(
@@ -42,7 +44,8 @@ public final class Junctions {
         Interval coupling = Interval.of(0);
         for (Surroundings.Space space : composition.surroundings().spaces()) {
             if (space.factor() > 0 && faces(heatFlow, space.name())) {
-                coupling = coupling.plus(heatFlow.coupling(Surroundings.INDOOR, space.name()).times(space.factor()));
+                coupling = coupling.plus(
+                        heatFlow.coupling(Surroundings.INDOOR, space.name()).times(space.factor()));
             }
         }
         double external = 0;
@@ -54,11 +57,18 @@ public final class Junctions {
             internal += perMetre * leg.internalLength();
         }
         Solution.SurfaceTemperature coldest = surface.surface(Surroundings.INDOOR);
-        double factor = (coldest.lowest() - setup.outdoorTemperature())
-                / (setup.indoorTemperature() - setup.outdoorTemperature());
-        double thinner = composition.legs().collectDouble(JunctionResult.Leg::insulationThickness).min();
+        double factor = temperatureFactor(surface, coldest.lowest());
+        double thinner = composition
+                .legs()
+                .zip(composition.factors())
+                .select(each -> each.getTwo() > 0)
+                .collectDouble(each -> each.getOne().insulationThickness())
+                .minIfEmpty(0);
         PenLine penLine = PenLines.of(
-                composition.insulation(), composition.ends().getFirst(), composition.ends().getLast(), thinner);
+                composition.insulation(),
+                composition.ends().getFirst(),
+                composition.ends().getLast(),
+                thinner);
         MutableList<String> notes = Lists.mutable.withAll(composition.notes());
         notes.addAllIterable(heatFlow.notes());
         return new JunctionResult(
@@ -75,6 +85,19 @@ public final class Junctions {
                 penLine,
                 WeakestPaths.of(composition),
                 notes.distinct().toImmutable());
+    }
+
+    /** Between the coldest environment that is outdoors in full, and indoors. */
+    private static double temperatureFactor(Solution surface, double lowest) {
+        double indoor = surface.section()
+                .environments()
+                .detect(each -> each.name().equals(Surroundings.INDOOR))
+                .temperature();
+        double outdoor = surface.section()
+                .environments()
+                .collectDouble(each -> each.temperature())
+                .min();
+        return (lowest - outdoor) / (indoor - outdoor);
     }
 
     private static boolean faces(Solution solution, String environment) {

@@ -56,7 +56,11 @@ final class Keys {
     ImmutableList<SourceNode.Entry> mapping(String key) {
         Optional<SourceNode> node = value(key);
         if (node.isPresent() && !(node.get() instanceof SourceNode.Mapping)) {
-            faults.add(node.get().place(), key + " is needed", node.get().shown(), "a mapping from roles to lines",
+            faults.add(
+                    node.get().place(),
+                    key + " is needed",
+                    node.get().shown(),
+                    "a mapping from roles to lines",
                     "write {insulation: …}");
             return Lists.immutable.empty();
         }

@@ -2,7 +2,6 @@ package coldseam.junctions;
 
 import coldseam.assemblies.HeatFlow;
 import coldseam.envelope.JunctionKind;
-import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -56,6 +55,9 @@ record KindForm(Meeting meeting, Second second, Page page, boolean floorLines, b
     /** The names of what is in the plane of a frame: one band across, the frame's lines along. */
     static final String FRAME = "frame";
 
+    /** The band in whose place a door stands. */
+    static final String WALL = "wall";
+
     static KindForm of(JunctionKind kind) {
         return switch (kind) {
             case SLAB_EDGE, EXISTING_SLAB_EDGE, PORCH_SLAB, CELLAR_SLAB_EDGE, STEPPED_FOOTING ->
@@ -67,9 +69,17 @@ record KindForm(Meeting meeting, Second second, Page page, boolean floorLines, b
                 crossing(Second.SURFACE, Page.SECOND_UP, true, false);
             case TERRACE_THRESHOLD -> crossing(Second.DOOR, Page.SECOND_UP, true, false);
             case WALL_UNDER_OVERHANG -> crossing(Second.SURFACE, Page.SECOND_DOWN, true, false);
-            case OUTSIDE_CORNER, INSIDE_CORNER, PARTY_WALL, EAVES, EAVES_COLD_LOFT, VERGE, GABLE_COLD_LOFT,
-                    FLAT_ROOF_EDGE, PARAPET, TERRACE_EDGE, KNEE_WALL ->
-                crossing(Second.SURFACE, Page.SECOND_DOWN, false, false);
+            case OUTSIDE_CORNER,
+                    INSIDE_CORNER,
+                    PARTY_WALL,
+                    EAVES,
+                    EAVES_COLD_LOFT,
+                    VERGE,
+                    GABLE_COLD_LOFT,
+                    FLAT_ROOF_EDGE,
+                    PARAPET,
+                    TERRACE_EDGE,
+                    KNEE_WALL -> crossing(Second.SURFACE, Page.SECOND_DOWN, false, false);
             case INTERMEDIATE_FLOOR, VENEER_LEDGE, LEDGER, CANOPY, BALCONY ->
                 crossing(Second.THING, Page.FIRST_DOWN, false, false);
             case PARTITION -> crossing(Second.THING, Page.FIRST_LEFT, false, false);
@@ -102,25 +112,19 @@ record KindForm(Meeting meeting, Second second, Page page, boolean floorLines, b
 
     /** The bands whose layers a drawing may paint, by name: those with an assembly. */
     static ImmutableList<String> bands(JunctionKind kind) {
-        return of(kind).twoSurfaces()
-                ? Lists.immutable.of(kind.first(), kind.second())
-                : Lists.immutable.of(kind.first());
-    }
-
-    /** The measure of a range across a band or along the seam, by its key in the file. */
-    static Optional<Measured> axis(JunctionKind kind, String key) {
-        boolean crossing = of(kind).meeting() == Meeting.CROSSING;
-        if (key.equals(crossing ? kind.first() : "across")) {
-            return Optional.of(Measured.FIRST);
-        }
-        return key.equals(crossing ? kind.second() : "along") ? Optional.of(Measured.SECOND) : Optional.empty();
+        return switch (of(kind).second()) {
+            case SURFACE -> Lists.immutable.of(kind.first(), kind.second());
+            case DOOR -> Lists.immutable.of(kind.first(), WALL);
+            default -> Lists.immutable.of(kind.first());
+        };
     }
 
     /** The keys of ranges, first axis first. */
     static ImmutableList<String> axes(JunctionKind kind) {
-        return of(kind).meeting() == Meeting.CROSSING
-                ? Lists.immutable.of(kind.first(), kind.second())
-                : Lists.immutable.of("across", "along");
+        if (of(kind).meeting() == Meeting.END_TO_END) {
+            return Lists.immutable.of("across", "along");
+        }
+        return Lists.immutable.of(kind.first(), of(kind).second() == Second.DOOR ? WALL : kind.second());
     }
 
     /** Which way heat leaves through a band, by its name. */

@@ -60,7 +60,7 @@ final class Legs {
     private void band(Band band, boolean first, Point corner) {
         double cut = cut(first ? Chart.Cut.FIRST_AWAY : Chart.Cut.SECOND_AWAY);
         double outer = cut - scene.chart().along(first, corner);
-        add(band, first && scene.form().ground() ? groundTransmittance() : band.transmittance(), outer, cut);
+        add(band, first && scene.form().ground() ? groundTransmittance(scene) : band.transmittance(), outer, cut);
     }
 
     private double cut(Chart.Cut cut) {
@@ -76,8 +76,7 @@ final class Legs {
     }
 
     private void add(Band band, double transmittance, double external, double internal) {
-        list.add(new JunctionResult.Leg(
-                band.name(), transmittance, external, internal, band.insulationThickness()));
+        list.add(new JunctionResult.Leg(band.name(), transmittance, external, internal, band.insulationThickness()));
         factors.add(band.exposure().factor());
         if (band.exposure().factor() > 0) {
             weakest = Math.min(weakest, band.resistance());
@@ -87,7 +86,7 @@ final class Legs {
     private void through() {
         Band band = scene.first();
         double length = cut(Chart.Cut.FIRST_AWAY) + cuts.getOrDefault(Chart.Cut.FIRST_BEYOND, 0.0);
-        add(band, band.transmittance(), length, length);
+        add(band, scene.form().ground() ? groundTransmittance(scene) : band.transmittance(), length, length);
     }
 
     private void frame() {
@@ -99,11 +98,11 @@ final class Legs {
 
     private void opening(String name, double length) {
         var opening = scene.setup().opening().orElseThrow();
-        list.add(new JunctionResult.Leg(
-                name, opening.frameTransmittance(), length, length, opening.frameDepth()));
-        factors.add(scene.form().second() == KindForm.Second.DOOR
-                ? scene.setup().secondExposure().factor()
-                : scene.setup().firstExposure().factor());
+        list.add(new JunctionResult.Leg(name, opening.frameTransmittance(), length, length, opening.frameDepth()));
+        factors.add(
+                scene.form().second() == KindForm.Second.DOOR
+                        ? scene.setup().secondExposure().factor()
+                        : scene.setup().firstExposure().factor());
         weakest = Math.min(weakest, Composer.frameResistance(scene));
     }
 
@@ -114,9 +113,8 @@ final class Legs {
         band(first, true, corner);
         double sill = scene.chart().along(false, scene.chart().at(scene.scope().get("door.sill"), 0));
         opening("door", cut(Chart.Cut.SECOND_AWAY) - sill);
-        scene.setup().second().ifPresent(assembly -> {
+        scene.second().ifPresent(wall -> {
             // What lies between the planes' meeting and the sill is wall in the take-off of areas.
-            Band wall = Band.of("wall", assembly, scene.setup().secondExposure());
             list.add(new JunctionResult.Leg(
                     wall.name(),
                     wall.transmittance(),
@@ -127,7 +125,17 @@ final class Legs {
         });
     }
 
-    private double groundTransmittance() {
+    /**
+     * Metres of soil under a floor that an inner wall stands on, so that floor and soil have the U of ISO 13370: there is no
+     * edge in that section, whose distance would say how much ground takes part.
+     */
+    static double soilUnderInnerWall(Scene scene) {
+        Band floor = scene.first();
+        double ground = 1 / groundTransmittance(scene) - floor.rsi() - floor.resistance() - floor.rse();
+        return ground * scene.setup().ground().orElseThrow().conductivity();
+    }
+
+    private static double groundTransmittance(Scene scene) {
         JunctionSetup.GroundBlock ground = scene.setup().ground().orElseThrow();
         double half = ground.floorWidth() / 2;
         GroundFloor strip = new GroundFloor(half, 1, scene.secondThickness(), ground.conductivity());

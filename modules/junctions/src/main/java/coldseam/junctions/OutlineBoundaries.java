@@ -26,6 +26,9 @@ final class OutlineBoundaries {
     /** m; a face this near to a band's outer face is that face. */
     private static final double SAME_FACE = 1e-4;
 
+    /** m; a thing that reaches this far out of two surfaces divides the spaces beside it. */
+    private static final double STANDS_OUT = 0.2;
+
     /** The cosine of 30°, within which a face counts as parallel to a band. */
     private static final double PARALLEL = Math.sqrt(0.75);
 
@@ -38,18 +41,13 @@ final class OutlineBoundaries {
     /** An adiabatic plane: n·p = at; what lies on the two sides of the body there, inner side first. */
     private record Plane(Vector out, double at, Vector across, String inner, String outer) {}
 
-    OutlineBoundaries(
-            Scene scene, Surroundings surroundings, Map<Chart.Cut, Double> cuts, MutableList<String> notes) {
+    OutlineBoundaries(Scene scene, Surroundings surroundings, Map<Chart.Cut, Double> cuts, MutableList<String> notes) {
         this.scene = scene;
         this.chart = scene.chart();
         this.surroundings = surroundings;
         this.notes = notes;
         cuts.forEach((cut, at) -> planes.add(new Plane(
-                chart.run(cut.ofFirst()).times(cut.sign()),
-                at,
-                chart.normal(cut.ofFirst()),
-                inner(cut),
-                outer(cut))));
+                chart.run(cut.ofFirst()).times(cut.sign()), at, chart.normal(cut.ofFirst()), inner(cut), outer(cut))));
         if (scene.form().second() == KindForm.Second.FRAME) {
             planes.add(new Plane(
                     chart.secondNormal(),
@@ -57,6 +55,9 @@ final class OutlineBoundaries {
                     chart.firstNormal(),
                     Surroundings.INDOOR,
                     surroundings.first().name()));
+        }
+        if (scene.form().second() == KindForm.Second.THING) {
+            return;
         }
         scene.drawing()
                 .statements()
@@ -67,7 +68,11 @@ final class OutlineBoundaries {
     private void ground(double level) {
         double width = scene.setup().ground().orElseThrow().floorWidth();
         planes.add(new Plane(
-                chart.firstNormal(), level + 2.5 * width, chart.secondNormal(), Surroundings.OUTDOOR, Surroundings.OUTDOOR));
+                chart.firstNormal(),
+                level + 2.5 * width,
+                chart.secondNormal(),
+                Surroundings.OUTDOOR,
+                Surroundings.OUTDOOR));
         planes.add(new Plane(
                 chart.secondNormal(),
                 scene.secondThickness() + 2.5 * width,
@@ -77,7 +82,7 @@ final class OutlineBoundaries {
     }
 
     private String inner(Chart.Cut cut) {
-        boolean surfaces = scene.form().twoSurfaces();
+        boolean surfaces = scene.form().second() != KindForm.Second.THING;
         return switch (cut) {
             case FIRST_AWAY, SECOND_AWAY -> Surroundings.INDOOR;
             case FIRST_BEYOND ->
@@ -95,9 +100,9 @@ final class OutlineBoundaries {
         boolean thing = scene.form().second() == KindForm.Second.THING;
         return switch (cut) {
             case FIRST_AWAY -> surroundings.first().name();
-            case SECOND_AWAY -> thing ? Surroundings.INDOOR : surroundings.second().name();
-            case FIRST_BEYOND ->
-                thing || chart.convex() ? surroundings.first().name() : Surroundings.INDOOR;
+            case SECOND_AWAY ->
+                thing ? Surroundings.INDOOR : surroundings.second().name();
+            case FIRST_BEYOND -> thing || chart.convex() ? surroundings.first().name() : Surroundings.INDOOR;
             case SECOND_BEYOND -> {
                 if (thing) {
                     yield surroundings.first().name();
@@ -186,9 +191,33 @@ final class OutlineBoundaries {
                 nearest = i;
             }
         }
+        int tip = tip(arc);
+        if (tip >= 0) {
+            notes.add("What stands out divides " + begins + " from " + ends + " at its end.");
+            split(arc.subList(0, tip + 1), begins, boundaries);
+            split(arc.subList(tip, arc.size()), ends, boundaries);
+            return;
+        }
         notes.add("Nothing divides " + begins + " from " + ends + ": they are taken to meet at the outer corner.");
         split(arc.subList(0, nearest + 1), begins, boundaries);
         split(arc.subList(nearest, arc.size()), ends, boundaries);
+    }
+
+    /** The farthest corner of what stands out of two surfaces that go on from one another; -1 where nothing does. */
+    private int tip(MutableList<Point> arc) {
+        if (chart.crossing()) {
+            return -1;
+        }
+        int far = -1;
+        double most = Math.max(scene.first().thickness(), scene.secondThickness()) + STANDS_OUT;
+        for (int i = 0; i < arc.size(); i++) {
+            double out = Math.min(chart.across(true, arc.get(i)), chart.across(false, arc.get(i)));
+            if (out > most + SLACK) {
+                most = out;
+                far = i;
+            }
+        }
+        return far;
     }
 
     private static double distance(Point a, Point b) {

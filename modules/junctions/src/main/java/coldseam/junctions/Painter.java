@@ -47,7 +47,8 @@ final class Painter {
         if (!painter.reasons.isEmpty()) {
             throw new DetailDoesNotFit(painter.reasons.distinct().toImmutable());
         }
-        return new Picture(painter.pieces.toImmutable(), painter.notes.distinct().toImmutable());
+        return new Picture(
+                painter.pieces.toImmutable(), painter.notes.distinct().toImmutable());
     }
 
     private void paint(Statement statement) {
@@ -79,7 +80,9 @@ final class Painter {
     }
 
     private Side side(Range.End end) {
-        return end.cut().map(Side::on).orElseGet(() -> Side.at(scene.value(end.line().orElseThrow())));
+        return end.cut()
+                .map(Side::on)
+                .orElseGet(() -> Side.at(scene.value(end.line().orElseThrow())));
     }
 
     private static Chart.Place place(Side s, Side t) {
@@ -104,7 +107,12 @@ final class Painter {
     }
 
     private void band(Statement.PaintBand paint) {
-        Band band = scene.band(paint.first()).orElseThrow();
+        Band band = scene.band(paint.first()).orElse(null);
+        if (band == null) {
+            reasons.add("the drawing paints the layers of the " + paint.name()
+                    + ", of which the junction knows none. Give that surface an assembly.");
+            return;
+        }
         for (Band.Stratum stratum : band.strata()) {
             if (!paint.roles().contains(stratum.role())) {
                 continue;
@@ -119,12 +127,11 @@ final class Painter {
             Optional<ImmutableList<Chart.Place>> solved =
                     layer(paint.first(), stratum.solvedInside(), stratum.solvedOutside(), near, far);
             Material material = stratum.layer().layer().material();
-            Painted.Effect effect =
-                    switch (stratum.layer().part()) {
-                        case CARRIES_HEAT -> Painted.Effect.CONDUCTS;
-                        case NEGLIGIBLE -> Painted.Effect.DRAWN;
-                        case VENTILATED -> Painted.Effect.REPLACES_BY_AIR;
-                    };
+            Painted.Effect effect = switch (stratum.layer().part()) {
+                case CARRIES_HEAT -> Painted.Effect.CONDUCTS;
+                case NEGLIGIBLE -> Painted.Effect.DRAWN;
+                case VENTILATED -> Painted.Effect.REPLACES_BY_AIR;
+            };
             drawn.ifPresent(outline -> pieces.add(new Painted(
                     band.name() + ": " + material.name(),
                     outline,
@@ -141,8 +148,9 @@ final class Painter {
     private void remark(Band.Stratum stratum) {
         switch (stratum.layer().part()) {
             case NEGLIGIBLE -> notes.add("Membranes are drawn, and left out of the heat flow.");
-            case VENTILATED -> notes.add(
-                    "What lies outside a well-ventilated air layer is drawn, and left out of the heat flow (ISO 6946).");
+            case VENTILATED ->
+                notes.add(
+                        "What lies outside a well-ventilated air layer is drawn, and left out of the heat flow (ISO 6946).");
             default -> {
                 if (stratum.layer().layer().framing().isPresent()) {
                     notes.add("A layer with framing conducts as one homogeneous layer of the same transmittance.");
@@ -181,8 +189,11 @@ final class Painter {
         Side in = Side.at(inside);
         Side out = Side.at(outside);
         boolean acrossFirst = first || scene.form().meeting() == KindForm.Meeting.END_TO_END;
-        // A band that runs to growing lines of the other begins at its near end, one that runs to falling ones ends there.
-        boolean growing = scene.form().meeting() == KindForm.Meeting.END_TO_END ? !first : !scene.chart().convex();
+        // A band that runs to growing lines of the other begins at its near end, one that runs to falling ones ends
+        // there.
+        boolean growing = scene.form().meeting() == KindForm.Meeting.END_TO_END
+                ? !first
+                : !scene.chart().convex();
         Side from = growing ? near : far;
         Side to = growing ? far : near;
         return acrossFirst ? rectangle(in, out, from, to) : rectangle(from, to, in, out);
@@ -209,8 +220,8 @@ final class Painter {
                         side(clear.across().to()),
                         side(clear.along().from()),
                         side(clear.along().to()))
-                .ifPresent(places -> pieces.add(new Painted(
-                        "air", places, places, NOTHING, 1, Role.AIR_LAYER, false, Painted.Effect.CLEARS)));
+                .ifPresent(places -> pieces.add(
+                        new Painted("air", places, places, NOTHING, 1, Role.AIR_LAYER, false, Painted.Effect.CLEARS)));
     }
 
     private static final Material NOTHING = homogeneous("air", 1, false, "stands for nothing");
@@ -248,7 +259,10 @@ final class Painter {
             conductivity = material.conductivity();
             insulates = material.insulates();
         } else if (choice instanceof Statement.MaterialChoice.TheGround) {
-            conductivity = scene.setup().ground().map(JunctionSetup.GroundBlock::conductivity).orElse(2.0);
+            conductivity = scene.setup()
+                    .ground()
+                    .map(JunctionSetup.GroundBlock::conductivity)
+                    .orElse(2.0);
             material = homogeneous("ground", conductivity, false, "the site");
             insulates = false;
         } else {
@@ -286,6 +300,10 @@ final class Painter {
     private void ground(Statement.Ground ground) {
         JunctionSetup.GroundBlock block = scene.setup().ground().orElseThrow();
         Material material = homogeneous("ground", block.conductivity(), false, "the site");
+        if (scene.form().second() == KindForm.Second.THING) {
+            soilUnderInnerWall(material, block.conductivity());
+            return;
+        }
         double level = scene.value(ground.level());
         double floor = scene.first().thickness();
         double face = scene.secondThickness();
@@ -293,7 +311,8 @@ final class Painter {
         Side inner = Side.on(Chart.Cut.FIRST_AWAY);
         MutableList<ImmutableList<Chart.Place>> outlines = Lists.mutable.empty();
         // Under a floor that lies above the ground outdoors, it is filled up to the floor.
-        rectangle(Side.at(floor), Side.at(Math.max(level, floor)), inner, Side.at(0)).ifPresent(outlines::add);
+        rectangle(Side.at(floor), Side.at(Math.max(level, floor)), inner, Side.at(0))
+                .ifPresent(outlines::add);
         rectangle(Side.at(level), Side.at(deep), inner, Side.at(face + 2.5 * block.floorWidth()))
                 .ifPresent(outlines::add);
         for (ImmutableList<Chart.Place> outline : outlines) {
@@ -310,6 +329,25 @@ final class Painter {
         notes.add("The ground reaches half the floor's width inwards, and 2.5 of it outwards and down (ISO 10211).");
     }
 
+    private void soilUnderInnerWall(Material material, double conductivity) {
+        double floor = scene.first().thickness();
+        rectangle(
+                        Side.at(floor),
+                        Side.at(floor + Legs.soilUnderInnerWall(scene)),
+                        Side.on(Chart.Cut.FIRST_AWAY),
+                        Side.on(Chart.Cut.FIRST_BEYOND))
+                .ifPresent(outline -> pieces.add(new Painted(
+                        "ground",
+                        outline,
+                        outline,
+                        material,
+                        conductivity,
+                        Role.STRUCTURE,
+                        false,
+                        Painted.Effect.CONDUCTS)));
+        notes.add("The ground under the inner wall is as deep as gives the floor beside it the U of ISO 13370.");
+    }
+
     private void frame() {
         Opening opening = scene.setup().opening().orElseThrow();
         double inside = scene.frameOutside() - opening.frameDepth();
@@ -317,7 +355,8 @@ final class Painter {
         Side out = Side.at(scene.frameOutside());
         boolean door = scene.form().second() == KindForm.Second.DOOR;
         Optional<ImmutableList<Chart.Place>> outline = door
-                ? rectangle(Side.on(Chart.Cut.SECOND_AWAY), Side.at(scene.scope().get("door.sill")), in, out)
+                ? rectangle(
+                        Side.on(Chart.Cut.SECOND_AWAY), Side.at(scene.scope().get("door.sill")), in, out)
                 : rectangle(in, out, Side.at(0), Side.at(Scene.FRAME_WIDTH));
         double conductivity = opening.frameDepth() / Composer.frameResistance(scene);
         Material material = homogeneous(door ? "door" : "frame", conductivity, false, "its U");

@@ -81,7 +81,9 @@ final class PenLines {
     }
 
     private static Geometry eroded(Geometry area, double w) {
-        return new BufferOp(area, new BufferParameters(QUADRANT, BufferParameters.CAP_ROUND, BufferParameters.JOIN_ROUND, 10))
+        return new BufferOp(
+                        area,
+                        new BufferParameters(QUADRANT, BufferParameters.CAP_ROUND, BufferParameters.JOIN_ROUND, 10))
                 .getResultGeometry(-w / 2);
     }
 
@@ -124,8 +126,7 @@ final class PenLines {
         MutableList<LineSegment> edges = Lists.mutable.empty();
         var polygon = (org.locationtech.jts.geom.Polygon) area;
         for (int r = -1; r < polygon.getNumInteriorRing(); r++) {
-            Coordinate[] ring =
-                    (r < 0 ? polygon.getExteriorRing() : polygon.getInteriorRingN(r)).getCoordinates();
+            Coordinate[] ring = (r < 0 ? polygon.getExteriorRing() : polygon.getInteriorRingN(r)).getCoordinates();
             for (int i = 0; i + 1 < ring.length; i++) {
                 edges.add(new LineSegment(ring[i], ring[i + 1]));
             }
@@ -155,8 +156,7 @@ final class PenLines {
 
     /** Whether the ends are no longer joined where the bridge is taken out. */
     private boolean separates(Geometry area, LineSegment bridge) {
-        Geometry bar = bridge.toGeometry(Shapes.FACTORY)
-                .buffer(2 * TOUCHING, 1, BufferParameters.CAP_SQUARE);
+        Geometry bar = bridge.toGeometry(Shapes.FACTORY).buffer(2 * TOUCHING, 1, BufferParameters.CAP_SQUARE);
         return joining(area.difference(bar)) == null;
     }
 

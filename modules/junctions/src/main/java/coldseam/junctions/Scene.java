@@ -1,6 +1,5 @@
 package coldseam.junctions;
 
-import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Role;
@@ -66,7 +65,8 @@ record Scene(
             reasons.add(who + " needs a window or door; the junction gives none. Choose it for openings only.");
         }
         if (form.ground() && setup.ground().isEmpty()) {
-            reasons.add(who + " stands in the ground; the junction gives no ground. Choose it for floors on ground only.");
+            reasons.add(
+                    who + " stands in the ground; the junction gives no ground. Choose it for floors on ground only.");
         }
         if (!reasons.isEmpty()) {
             throw new DetailDoesNotFit(reasons.toImmutable());
@@ -82,9 +82,11 @@ record Scene(
     private static Scene build(Drawing drawing, JunctionSetup setup, KindForm form) {
         JunctionKind kind = setup.kind();
         Band first = Band.of(kind.first(), setup.first(), setup.firstExposure());
-        Optional<Band> second = form.twoSurfaces()
-                ? setup.second().map(each -> Band.of(kind.second(), each, setup.secondExposure()))
-                : Optional.empty();
+        Optional<Band> second = switch (form.second()) {
+            case SURFACE -> setup.second().map(each -> Band.of(kind.second(), each, setup.secondExposure()));
+            case DOOR -> setup.second().map(each -> Band.of(KindForm.WALL, each, setup.secondExposure()));
+            default -> Optional.empty();
+        };
         Chart chart = Chart.of(form, angle(form, setup));
         MutableMap<String, Double> scope = Maps.mutable.empty();
         Names.values(scope, kind.first(), first);
@@ -100,7 +102,7 @@ record Scene(
                 : scope.getIfAbsentValue(Names.THICKNESS, THING_THICKNESS);
         scope.put(kind.second() + ".near", 0.0);
         scope.put(kind.second() + ".far", thing);
-        double frameOutside = form.framed() ? frame(drawing, setup, form, first, scope) : 0;
+        double frameOutside = form.framed() ? frame(drawing, setup, form, first, second, scope) : 0;
         drawing.lines().each(each -> scope.put(each.name(), each.line().value(scope.toImmutable())));
         return new Scene(drawing, setup, form, first, second, chart, scope.toImmutable(), frameOutside);
     }
@@ -115,16 +117,18 @@ record Scene(
 
     /** Names the frame's lines and returns its outer face's. */
     private static double frame(
-            Drawing drawing, JunctionSetup setup, KindForm form, Band first, MutableMap<String, Double> scope) {
+            Drawing drawing,
+            JunctionSetup setup,
+            KindForm form,
+            Band first,
+            Optional<Band> second,
+            MutableMap<String, Double> scope) {
         Opening opening = setup.opening().orElseThrow();
-        Optional<Assembly> beside = form.second() == KindForm.Second.DOOR ? setup.second() : Optional.of(setup.first());
-        Optional<Band> wall = form.second() == KindForm.Second.DOOR
-                ? beside.map(each -> Band.of("wall", each, setup.secondExposure()))
-                : Optional.of(first);
+        Optional<Band> wall = form.second() == KindForm.Second.DOOR ? second : Optional.of(first);
         double depth = opening.frameDepth();
         double thickness = wall.map(Band::thickness).orElse(depth);
         if (form.second() == KindForm.Second.DOOR) {
-            wall.ifPresentOrElse(band -> Names.values(scope, "wall", band), () -> bareWall(scope, depth));
+            wall.ifPresentOrElse(band -> Names.values(scope, KindForm.WALL, band), () -> bareWall(scope, depth));
         }
         Optional<Expression> placed = drawing.statements()
                 .selectInstancesOf(Statement.Frame.class)
@@ -166,9 +170,11 @@ record Scene(
     private void check(String who, MutableList<String> reasons) {
         checkAngle(who, reasons);
         for (Drawing.Need need : drawing.needs()) {
-            band(need.first()).filter(band -> !band.has(need.role())).ifPresent(band -> reasons.add(who + " needs "
-                    + Names.word(need.role()) + " in the " + need.band() + "; its assembly has none."
-                    + " Choose another detail or give that layer its role."));
+            band(need.first())
+                    .filter(band -> !band.has(need.role()))
+                    .ifPresent(band -> reasons.add(who + " needs "
+                            + Names.word(need.role()) + " in the " + need.band() + "; its assembly has none."
+                            + " Choose another detail or give that layer its role."));
         }
         for (Drawing.Thickness limit : drawing.thicknesses()) {
             band(limit.first()).ifPresent(band -> checkThickness(who, limit, band, reasons));
@@ -212,14 +218,17 @@ record Scene(
 
     private void checkThickness(String who, Drawing.Thickness limit, Band band, MutableList<String> reasons) {
         double thickness = limit.role()
-                .map(role -> band.strata().select(each -> each.role() == role).sumOfDouble(each -> each.outside() - each.inside()))
+                .map(role -> band.strata()
+                        .select(each -> each.role() == role)
+                        .sumOfDouble(each -> each.outside() - each.inside()))
                 .orElse(band.thickness());
         if (!(thickness >= limit.least() - SLACK && thickness <= limit.most() + SLACK)) {
             reasons.add(String.format(
                     Locale.ROOT,
                     "%s takes %s of %.0f mm to %.0f mm; here it is %.0f mm. Choose another detail.",
                     who,
-                    limit.band() + limit.role().map(role -> " " + Names.word(role)).orElse(""),
+                    limit.band()
+                            + limit.role().map(role -> " " + Names.word(role)).orElse(""),
                     1000 * limit.least(),
                     1000 * limit.most(),
                     1000 * thickness));

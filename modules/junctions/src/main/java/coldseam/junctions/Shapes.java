@@ -79,7 +79,8 @@ final class Shapes {
     private static Geometry areal(Geometry result) {
         MutableList<Geometry> parts = Lists.mutable.empty();
         for (int i = 0; i < result.getNumGeometries(); i++) {
-            if (result.getGeometryN(i) instanceof org.locationtech.jts.geom.Polygon && !result.getGeometryN(i).isEmpty()) {
+            if (result.getGeometryN(i) instanceof org.locationtech.jts.geom.Polygon
+                    && !result.getGeometryN(i).isEmpty()) {
                 parts.add(result.getGeometryN(i));
             }
         }
@@ -105,7 +106,8 @@ final class Shapes {
             }
             Envelope all = part.getEnvelopeInternal();
             double x = part.getInteriorRingN(0).getEnvelopeInternal().centre().x;
-            Geometry left = FACTORY.toGeometry(new Envelope(all.getMinX() - 1, x, all.getMinY() - 1, all.getMaxY() + 1));
+            Geometry left =
+                    FACTORY.toGeometry(new Envelope(all.getMinX() - 1, x, all.getMinY() - 1, all.getMaxY() + 1));
             collect(intersection(part, left), into);
             collect(difference(part, left), into);
         }

@@ -40,12 +40,7 @@ sealed interface Statement {
      * @param drawnOnly whether it stays out of the conduction
      */
     record PaintBlock(
-            String what,
-            Range across,
-            Range along,
-            MaterialChoice material,
-            Optional<Role> role,
-            boolean drawnOnly)
+            String what, Range across, Range along, MaterialChoice material, Optional<Role> role, boolean drawnOnly)
             implements Statement {}
 
     /**
@@ -54,11 +49,7 @@ sealed interface Statement {
      * @param corners each an end across the first band and one across the second, or along
      */
     record PaintShape(
-            String what,
-            ImmutableList<Corner> corners,
-            MaterialChoice material,
-            Optional<Role> role,
-            boolean drawnOnly)
+            String what, ImmutableList<Corner> corners, MaterialChoice material, Optional<Role> role, boolean drawnOnly)
             implements Statement {}
 
     /**

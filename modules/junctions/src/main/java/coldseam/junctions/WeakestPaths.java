@@ -62,7 +62,9 @@ final class WeakestPaths {
 
     private WeakestPaths(Composition composition) {
         Map<String, Edge> known = new LinkedHashMap<>();
-        for (Triangles.Triangle triangle : Triangles.of(composition.faces()).triangles()) {
+        for (Triangles.Triangle triangle : Triangles.of(
+                        composition.faces(), composition.heatFlow().boundaries())
+                .triangles()) {
             ImmutableList<Edge> three = Lists.immutable.of(
                     edge(known, triangle.a(), triangle.b()),
                     edge(known, triangle.b(), triangle.c()),
@@ -98,7 +100,8 @@ final class WeakestPaths {
         for (Boundary boundary : composition.heatFlow().boundaries()) {
             for (int i = 0; i + 1 < boundary.path().size(); i++) {
                 LineSegment part = new LineSegment(
-                        Shapes.coordinate(boundary.path().get(i)), Shapes.coordinate(boundary.path().get(i + 1)));
+                        Shapes.coordinate(boundary.path().get(i)),
+                        Shapes.coordinate(boundary.path().get(i + 1)));
                 if (part.distance(middle) < TOUCHING) {
                     edge.indoor |= boundary.environment().equals(Surroundings.INDOOR);
                     edge.outdoor |= colder(boundary.environment(), composition.surroundings());

@@ -18,16 +18,23 @@ final class Pictures {
         StringBuilder page = new StringBuilder("<html><body style='margin:0;font:12px sans-serif;background:#fff'>");
         for (int i = 1; i < arguments.length; i++) {
             Path file = Path.of(arguments[i]);
-            page.append("<div style='display:inline-block;width:390px;margin:2px;vertical-align:top;border:1px solid #ccc'><b>")
+            page.append(
+                            "<div style='display:inline-block;width:390px;margin:2px;vertical-align:top;border:1px solid #ccc'><b>")
                     .append(file.getFileName())
                     .append("</b><br>");
             try {
                 Detail detail = DetailFile.read(file);
                 Composition composition = Composer.compose(detail, Samples.setup(detail.kind()), BuiltIn.LIBRARY);
                 page.append(svg(composition));
-                page.append("<br>").append(composition.notes().makeString("; ").length() > 400 ? "" : composition.notes().makeString("; "));
+                page.append("<br>")
+                        .append(
+                                composition.notes().makeString("; ").length() > 400
+                                        ? ""
+                                        : composition.notes().makeString("; "));
             } catch (RuntimeException failed) {
-                page.append("<pre style='white-space:pre-wrap;color:red'>").append(failed).append("</pre>");
+                page.append("<pre style='white-space:pre-wrap;color:red'>")
+                        .append(failed)
+                        .append("</pre>");
                 failed.printStackTrace();
             }
             page.append("</div>");
@@ -41,8 +48,8 @@ final class Pictures {
         boolean ground = composition.notes().anySatisfy(note -> note.startsWith("The ground"));
         double half = ground ? 1.3 : reach;
         double scale = size / (2 * half);
-        StringBuilder out = new StringBuilder(String.format(
-                Locale.ROOT, "<svg width='%.0f' height='%.0f' style='background:#eef6ff'>", size, size));
+        StringBuilder out = new StringBuilder(
+                String.format(Locale.ROOT, "<svg width='%.0f' height='%.0f' style='background:#eef6ff'>", size, size));
         for (JunctionResult.Piece piece : composition.pieces()) {
             out.append(polygon(piece.outline().corners(), half, scale, colour(piece), piece.solved()));
         }
@@ -50,7 +57,9 @@ final class Pictures {
             String colour = boundary.environment().equals("indoor")
                     ? "red"
                     : boundary.environment().equals("outdoor") ? "blue" : "green";
-            out.append("<polyline fill='none' stroke-width='3' opacity='0.6' stroke='").append(colour).append("' points='");
+            out.append("<polyline fill='none' stroke-width='3' opacity='0.6' stroke='")
+                    .append(colour)
+                    .append("' points='");
             for (Point p : boundary.path()) {
                 out.append(String.format(Locale.ROOT, "%.1f,%.1f ", (p.x() + half) * scale, (half - p.y()) * scale));
             }
@@ -59,7 +68,8 @@ final class Pictures {
         return out.append("</svg>").toString();
     }
 
-    private static String polygon(ImmutableList<Point> corners, double half, double scale, String colour, boolean solved) {
+    private static String polygon(
+            ImmutableList<Point> corners, double half, double scale, String colour, boolean solved) {
         StringBuilder out = new StringBuilder("<polygon stroke='#333' stroke-width='0.6' fill='" + colour + "'"
                 + (solved ? "" : " fill-opacity='0.4' stroke-dasharray='3 2'") + " points='");
         for (Point p : corners) {

@@ -90,44 +90,44 @@ final class Samples {
 
     static JunctionSetup setup(JunctionKind kind) {
         KindForm form = KindForm.of(kind);
-        Assembly first =
-                switch (kind.first()) {
-                    case "roof" -> roof();
-                    case "deck" -> deck();
-                    case "floor" -> floor();
-                    case "ceiling" -> ceiling();
-                    default -> wall();
-                };
-        Assembly second =
-                switch (kind.second()) {
-                    case "roof", "other roof" -> roof();
-                    default -> wall();
-                };
-        double angle =
-                switch (kind) {
-                    case INSIDE_CORNER, WALL_TO_TERRACE, ROOF_STEP, WALL_UNDER_OVERHANG, DORMER_CHEEK -> 270;
-                    case EAVES -> 130;
-                    case RIDGE -> 100;
-                    case HIP -> 140;
-                    case VALLEY -> 220;
-                    case KNEE_WALL -> 130;
-                    case TERRACE_TO_ROOF -> 215;
-                    case WALL_THICKNESS_CHANGE, UNHEATED_NEIGHBOUR, FOUNDATION_WALL_TOP -> 180;
-                    default -> 90;
-                };
-        Exposure firstExposure =
-                switch (kind) {
-                    case EAVES_COLD_LOFT, GABLE_COLD_LOFT -> new Exposure(Exposure.Kind.UNHEATED, "loft", 0.9);
-                    case UNHEATED_BELOW_EDGE -> new Exposure(Exposure.Kind.UNHEATED, "cellar", 0.6);
-                    case CRAWL_SPACE_EDGE -> new Exposure(Exposure.Kind.CRAWL_SPACE, "", 0.8);
-                    default -> form.ground() ? Exposure.ground() : Exposure.outdoors();
-                };
-        Exposure secondExposure =
-                switch (kind) {
-                    case PARTY_WALL -> new Exposure(Exposure.Kind.PARTY, "next door", 0);
-                    case UNHEATED_NEIGHBOUR -> new Exposure(Exposure.Kind.UNHEATED, "garage", 0.8);
-                    default -> Exposure.outdoors();
-                };
+        Assembly first = switch (kind.first()) {
+            case "roof" -> roof();
+            case "deck" -> deck();
+            case "floor" -> floor();
+            case "ceiling" -> ceiling();
+            default -> wall();
+        };
+        Assembly second = switch (kind.second()) {
+            case "roof", "other roof" -> roof();
+            case "party wall" ->
+                assembly(
+                        "party wall",
+                        layer("plaster", 0.57, 15, Role.FINISH),
+                        layer("brick", 0.77, 215, Role.STRUCTURE));
+            default -> wall();
+        };
+        double angle = switch (kind) {
+            case INSIDE_CORNER, WALL_TO_TERRACE, ROOF_STEP, WALL_UNDER_OVERHANG, DORMER_CHEEK -> 270;
+            case EAVES -> 130;
+            case RIDGE -> 100;
+            case HIP -> 140;
+            case VALLEY -> 220;
+            case KNEE_WALL -> 130;
+            case TERRACE_TO_ROOF -> 215;
+            case WALL_THICKNESS_CHANGE, UNHEATED_NEIGHBOUR, FOUNDATION_WALL_TOP -> 180;
+            default -> 90;
+        };
+        Exposure firstExposure = switch (kind) {
+            case EAVES_COLD_LOFT, GABLE_COLD_LOFT -> new Exposure(Exposure.Kind.UNHEATED, "loft", 0.9);
+            case UNHEATED_BELOW_EDGE -> new Exposure(Exposure.Kind.UNHEATED, "cellar", 0.6);
+            case CRAWL_SPACE_EDGE -> new Exposure(Exposure.Kind.CRAWL_SPACE, "", 0.8);
+            default -> form.ground() ? Exposure.ground() : Exposure.outdoors();
+        };
+        Exposure secondExposure = switch (kind) {
+            case PARTY_WALL -> new Exposure(Exposure.Kind.PARTY, "next door", 0);
+            case UNHEATED_NEIGHBOUR -> new Exposure(Exposure.Kind.UNHEATED, "garage", 0.8);
+            default -> Exposure.outdoors();
+        };
         boolean floor = form.floorLines() || kind == JunctionKind.INTERMEDIATE_FLOOR;
         return new JunctionSetup(
                 kind,

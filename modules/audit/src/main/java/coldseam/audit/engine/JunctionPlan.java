@@ -112,18 +112,11 @@ final class JunctionPlan {
                 opening.setBack());
     }
 
-    /** m: the parapet of the wall beside the edge, or else the one the roof has all round. */
     private double upstand(Edge edge) {
-        if (edge.kind() != JunctionKind.PARAPET || !(house.body() instanceof Body.Storeys storeys)) {
-            return 0;
-        }
-        String wall = edge.second().map(Surface::name).orElse("");
-        double own = storeys.storeys()
-                .flatCollect(Body.Storey::walls)
-                .select(each -> wall.equals(each.name()))
-                .collectDouble(Body.Wall::parapetHeight)
-                .maxIfEmpty(0);
-        return own > 0 ? own : storeys.roof().parapetHeight();
+        boolean parapet = edge.kind() == JunctionKind.PARAPET;
+        return parapet && house.body() instanceof Body.Storeys storeys
+                ? storeys.roof().parapetHeight()
+                : 0;
     }
 
     private Optional<JunctionSetup.GroundBlock> ground(Exposure first, Exposure second) {

@@ -155,6 +155,7 @@ public final class Binder {
         }
         Optional<String> kind =
                 part == null ? Optional.empty() : part.note(Defines.class).map(Defines::value);
+        kind.ifPresent(references::open);
         MutableList<Named<Object>> items = Lists.mutable.empty();
         for (SourceNode.Entry entry : mapping.entries()) {
             kind.ifPresent(each -> references.define(each, entry.key(), entry.place()));

@@ -13,7 +13,7 @@ import org.eclipse.collections.api.set.MutableSet;
 /** Names defined and referred to in one file; checked after all of it is bound, since a name may come before its definition. */
 final class References {
 
-    private record Use(String kind, String name, Position place) {}
+    private record Use(String kind, String or, String name, Position place) {}
 
     private final Faults faults;
     private final MutableMap<String, MutableMap<String, Position>> defined = Maps.mutable.empty();
@@ -36,8 +36,13 @@ final class References {
         }
     }
 
-    void refer(String kind, String name, Position place) {
-        uses.add(new Use(kind, name, place));
+    void refer(Refers refers, String name, Position place) {
+        uses.add(new Use(refers.value(), refers.or(), name, place));
+    }
+
+    /** Some names of this kind may be defined in the file, though perhaps none is. */
+    void open(String kind) {
+        defined.getIfAbsentPut(kind, Maps.mutable::empty);
     }
 
     /** Names of this kind are not checked, since what defines them cannot be read. */
@@ -50,11 +55,15 @@ final class References {
             Optional<KnownNames> outside = Optional.ofNullable(known.get(use.kind()));
             MutableMap<String, Position> here = defined.getIfAbsentValue(use.kind(), Maps.mutable.empty());
             boolean checkable = outside.isPresent() || defined.containsKey(use.kind());
-            boolean found = here.containsKey(use.name())
+            boolean found = use.name().equals(use.or())
+                    || here.containsKey(use.name())
                     || outside.map(each -> each.has().test(use.name())).orElse(false);
             if (checkable && !found) {
                 MutableList<String> all = Lists.mutable.withAll(here.keySet());
                 outside.ifPresent(each -> all.addAllIterable(each.listed()));
+                if (!use.or().isEmpty()) {
+                    all.add(use.or());
+                }
                 faults.add(
                         use.place(),
                         "no " + use.kind() + " has this name",

@@ -9,6 +9,9 @@ import java.lang.annotation.Target;
 @Retention(RetentionPolicy.RUNTIME)
 @Target({ElementType.RECORD_COMPONENT})
 public @interface Refers {
-    /** See the type. */
+    /** The kind of name. */
     String value();
+
+    /** A word that may stand instead of a name; empty where there is none. */
+    String or() default "";
 }

@@ -54,7 +54,7 @@ final class ScalarBinder {
         }
         String text = scalar.text().strip();
         if (part != null) {
-            part.note(Refers.class).ifPresent(each -> references.refer(each.value(), text, scalar.place()));
+            part.note(Refers.class).ifPresent(each -> references.refer(each, text, scalar.place()));
             part.note(Defines.class).ifPresent(each -> references.define(each.value(), text, scalar.place()));
         }
         return Optional.of(text);

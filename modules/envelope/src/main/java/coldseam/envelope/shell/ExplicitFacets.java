@@ -44,9 +44,48 @@ final class ExplicitFacets {
         if (facets.isEmpty() && faults.isEmpty()) {
             faults.add("Body: no surface is given. Add the surfaces of the shell, or describe it by storeys.");
         }
+        if (faults.isEmpty()) {
+            turnedInsideOut(facets.toImmutable(), faults);
+        }
         return faults.isEmpty()
                 ? Optional.of(new BodyFacets(facets.toImmutable(), Lists.immutable.empty(), Double.NaN))
                 : Optional.empty();
+    }
+
+    /**
+     * A surface whose every shared edge runs the same way round as its neighbours' was given clockwise. Where most are
+     * clockwise, all are, and the shell's volume is negative.
+     */
+    private static void turnedInsideOut(ImmutableList<Facet> facets, MutableList<String> faults) {
+        FacetMesh mesh = FacetMesh.of(facets);
+        for (int f = 0; f < facets.size(); f++) {
+            int facet = f;
+            ImmutableList<FacetMesh.Line> shared = mesh.lines()
+                    .select(line ->
+                            line.facets().contains(facet) && line.facets().size() == 2);
+            boolean alone = shared.noneSatisfy(FacetMesh.Line::shared);
+            boolean othersAgree = shared.allSatisfy(line -> mesh.lines()
+                    .anySatisfy(other -> other.shared()
+                            && other.facets()
+                                    .containsAny(line.facets()
+                                            .reject(g -> g == facet)
+                                            .castToCollection())));
+            if (shared.size() >= 2 && alone && othersAgree) {
+                faults.add(
+                        "Surface \"" + facets.get(f).name()
+                                + "\": its points run clockwise, its neighbours' run counterclockwise seen from outdoors. Reverse them.");
+            }
+        }
+        double volume = 0;
+        for (Facet facet : facets) {
+            Vertex a = facet.outline().get(0);
+            for (int i = 1; i + 1 < facet.outline().size(); i++) {
+                volume += a.dot(facet.outline().get(i).cross(facet.outline().get(i + 1)));
+            }
+        }
+        if (faults.isEmpty() && volume < 0 && mesh.lines().allSatisfy(FacetMesh.Line::shared)) {
+            faults.add("Body: all surfaces' points run clockwise seen from outdoors. Reverse every surface's points.");
+        }
     }
 
     private static Optional<Facet> facet(
@@ -71,21 +110,20 @@ final class ExplicitFacets {
         }
         Vertex area = facet.doubleArea();
         Vertex origin = outline.get(0);
-        outline.forEachWithIndex((corner, i) -> {
-            double off = Vertex.metres(1) * corner.minus(origin).dot(area) / area.length();
-            if (Math.abs(off) > OFF_PLANE) {
-                faults.add(String.format(
-                        Locale.ROOT,
-                        "%s: a corner at (%.3f, %.3f, %.3f) m lies %.1f mm off the surface's plane; %.0f mm are allowed."
-                                + " Move it, or split the surface into triangles.",
-                        place,
-                        corner.point().x(),
-                        corner.point().y(),
-                        corner.point().z(),
-                        Math.abs(off) * 1000,
-                        OFF_PLANE * 1000));
-            }
-        });
+        Vertex worst = outline.maxBy(corner -> Math.abs(corner.minus(origin).dot(area)));
+        double off = Vertex.metres(1) * Math.abs(worst.minus(origin).dot(area)) / area.length();
+        if (off > OFF_PLANE) {
+            faults.add(String.format(
+                    Locale.ROOT,
+                    "%s: its corners do not lie in one plane; the one at (%.3f, %.3f, %.3f) m is %.1f mm off, %.0f mm are"
+                            + " allowed. Move it, or split the surface into triangles.",
+                    place,
+                    worst.point().x(),
+                    worst.point().y(),
+                    worst.point().z(),
+                    off * 1000,
+                    OFF_PLANE * 1000));
+        }
         return Optional.of(facet);
     }
 }

@@ -37,7 +37,7 @@ record Facet(
         STEP,
         /** A wall that a gable or verge stands on. */
         UNDER_GABLE,
-        /** A flat roof with a parapet all round, or a wall that is one above the deck or flat roof behind it. */
+        /** A flat roof with a parapet. */
         PARAPET,
         /** A cellar's floor or walls. */
         CELLAR,

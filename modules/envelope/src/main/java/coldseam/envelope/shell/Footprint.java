@@ -101,6 +101,22 @@ record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> sides) {
         return new Point2((b.x() - a.x()) / length, (b.y() - a.y()) / length);
     }
 
+    /** Whether some side runs backwards after moving: its neighbours met before it. */
+    boolean turnsBack(ImmutableList<Point2> original) {
+        for (int i = 0; i < corners.size(); i++) {
+            int side = sides.get(i);
+            if (side != STEP) {
+                Point2 along = unit(original.get(side), original.get((side + 1) % original.size()));
+                Point2 a = corners.get(i);
+                Point2 b = corners.get((i + 1) % corners.size());
+                if ((b.x() - a.x()) * along.x() + (b.y() - a.y()) * along.y() <= 0) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     /** m², positive where counterclockwise. */
     double area() {
         double sum = 0;

@@ -28,6 +28,7 @@ final class InnerPlanes {
     private final FacetMesh mesh;
     private final ImmutableList<BodyFacets.Above> storeys;
     private final ImmutableList<Point3> normals;
+    private final double[] insets;
     private final Map<Vertex, MutableList<Condition>> takeOvers = new TreeMap<>();
     private final Map<Vertex, MutableList<Condition>> alongCuts = new TreeMap<>();
 
@@ -35,6 +36,10 @@ final class InnerPlanes {
         this.mesh = mesh;
         this.storeys = storeys;
         this.normals = mesh.facets().collect(Facet::normal);
+        this.insets = mesh.facets().collectDouble(Facet::inset).toArray();
+        for (int f = 0; f < insets.length; f++) {
+            followWall(f);
+        }
         for (FacetMesh.Line line : mesh.lines()) {
             if (line.shared()
                     && takesOver(line.forward().get(0), line.backward().get(0), line)) {
@@ -45,6 +50,24 @@ final class InnerPlanes {
             }
         }
         mesh.lines().forEach(this::keepParallel);
+    }
+
+    /** An upright step in the plane of a wall's outer face, facing either way, follows that wall's inner face. */
+    private void followWall(int step) {
+        Point3 normal = normals.get(step);
+        if (!mesh.facets().get(step).step() || Math.abs(normal.z()) > INDEPENDENT) {
+            return;
+        }
+        for (Vertex corner : mesh.facets().get(step).outline()) {
+            for (int wall : mesh.around(corner)) {
+                boolean parallel = Vectors.length(Vectors.cross(normal, normals.get(wall))) < INDEPENDENT;
+                if (parallel && !mesh.facets().get(wall).step()) {
+                    double way = Math.signum(Vectors.dot(normal, normals.get(wall)));
+                    insets[step] = way * mesh.facets().get(wall).inset();
+                    return;
+                }
+            }
+        }
     }
 
     /** A cut line in a plane has no plane of its own to follow: where one end is fixed, the other end moves alike. */
@@ -85,18 +108,41 @@ final class InnerPlanes {
         return Vectors.dot(a, b) > 0 && Vectors.length(Vectors.cross(a, b)) < INDEPENDENT;
     }
 
+    /**
+     * The inner corner that belongs to an outer one.
+     *
+     * @param arriving where the side before the corner ends indoors
+     * @param leaving where the side after it begins; elsewhere only where both sides run in one line along neighbours whose
+     *     inner planes differ
+     */
+    record Corner(Point3 arriving, Point3 leaving) {
+
+        /** m, below which both are one. */
+        private static final double APART = 1e-7;
+
+        boolean doubled() {
+            return Vectors.length(Vectors.minus(arriving, leaving)) > APART;
+        }
+    }
+
     /** Inner corners of a facet, one for each corner of its split outline. */
-    ImmutableList<Point3> outline(int facet) {
+    ImmutableList<Corner> corners(int facet) {
         ImmutableList<Vertex> outer = mesh.facets().get(facet).outline();
         int n = outer.size();
         return outer.collectWithIndex((corner, i) -> {
-            MutableList<Condition> conditions = Lists.mutable.of(plane(facet));
-            conditions.addAllIterable(across(facet, outer.get((i + n - 1) % n), corner));
-            conditions.addAllIterable(across(facet, corner, outer.get((i + 1) % n)));
-            conditions.addAllIterable(everyPlane(corner));
-            conditions.addAllIterable(alongCuts.getOrDefault(corner, Lists.mutable.empty()));
-            return Vectors.plus(corner.point(), sum(basis(conditions)));
+            ImmutableList<Condition> before = across(facet, outer.get((i + n - 1) % n), corner);
+            ImmutableList<Condition> after = across(facet, corner, outer.get((i + 1) % n));
+            return new Corner(moved(facet, corner, before, after), moved(facet, corner, after, before));
         });
+    }
+
+    private Point3 moved(int facet, Vertex corner, ImmutableList<Condition> nearer, ImmutableList<Condition> other) {
+        MutableList<Condition> conditions = Lists.mutable.of(plane(facet));
+        conditions.addAllIterable(nearer);
+        conditions.addAllIterable(other);
+        conditions.addAllIterable(everyPlane(corner));
+        conditions.addAllIterable(alongCuts.getOrDefault(corner, Lists.mutable.empty()));
+        return Vectors.plus(corner.point(), sum(basis(conditions)));
     }
 
     /** How far a facet's inner edge is set back from its outer edge, m, in its own plane; positive where shorter inside. */
@@ -124,11 +170,11 @@ final class InnerPlanes {
     }
 
     private Condition plane(int facet) {
-        return new Condition(normals.get(facet), -mesh.facets().get(facet).inset());
+        return new Condition(normals.get(facet), -insets[facet]);
     }
 
     private ImmutableList<Condition> across(int facet, Vertex from, Vertex to) {
-        FacetMesh.Line line = mesh.line(from, to);
+        FacetMesh.Line line = mesh.line(facet, from, to);
         MutableList<Condition> conditions = Lists.mutable.empty();
         for (int other : line.facets()) {
             if (other == facet) {

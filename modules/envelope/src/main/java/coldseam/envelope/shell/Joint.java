@@ -54,6 +54,12 @@ record Joint(
                 secondSetBack);
     }
 
+    /** The same with another second facet. */
+    Joint across(int other) {
+        return new Joint(
+                kind, first, other, from, to, externalLength, internalLength, angle, firstSetBack, secondSetBack);
+    }
+
     /** The same without lengths that an opening takes out. */
     Joint shortened(double length) {
         return new Joint(

@@ -12,15 +12,19 @@ import org.eclipse.collections.api.list.MutableList;
  * All junctions between facets.
  *
  * <p>A step between two outer planes is a strip with two long edges, but one junction: a change of wall thickness from the
- * wall on its one side to the wall on its other. Its short ends belong to the corners they lie in and are no junctions.
+ * wall on its one side to the wall on its other. What is shorter than a step may be wide
+ * ({@link PlanCuts#STRIP}), such as the step's ends, belongs to the corner it lies in and is no junction.
  */
 final class Joints {
 
+    /** m, well below the lattice: lengths that differ by less are alike. */
+    private static final double ROUNDING = 1e-6;
+
     private final FacetMesh mesh;
     private final InnerPlanes planes;
-    private final ImmutableList<ImmutableList<Point3>> inner;
+    private final ImmutableList<ImmutableList<InnerPlanes.Corner>> inner;
 
-    Joints(FacetMesh mesh, InnerPlanes planes, ImmutableList<ImmutableList<Point3>> inner) {
+    Joints(FacetMesh mesh, InnerPlanes planes, ImmutableList<ImmutableList<InnerPlanes.Corner>> inner) {
         this.mesh = mesh;
         this.planes = planes;
         this.inner = inner;
@@ -59,8 +63,24 @@ final class Joints {
             }
         }
         MutableList<Joint> joints = merge(pieces);
-        joints.addAllIterable(overSteps(merge(atSteps)));
+        joints.addAllIterable(overSteps(merge(atSteps.collect(this::ofWholeStep))));
         return joints.sortThisBy(joint -> joint.kind().ordinal()).toImmutable();
+    }
+
+    /** The same joint, its step named by the first of all step facets that run on from one another in one plane. */
+    private Joint ofWholeStep(Joint joint) {
+        MutableList<Integer> step = Lists.mutable.of(joint.second());
+        for (int i = 0; i < step.size(); i++) {
+            for (FacetMesh.Line line : mesh.lines()) {
+                if (line.shared() && line.facets().contains(step.get(i))) {
+                    int here = step.get(i);
+                    line.facets()
+                            .select(f -> mesh.facets().get(f).step() && !step.contains(f) && planes.alike(f, here))
+                            .forEach(step::add);
+                }
+            }
+        }
+        return joint.across(step.min());
     }
 
     private Joint joint(JunctionKind kind, int first, int second, Vertex from, Vertex to) {
@@ -69,8 +89,8 @@ final class Joints {
         while (!outline.get((i + 1) % outline.size()).equals(to)) {
             i = (i + 1) % outline.size();
         }
-        Point3 a = inner.get(first).get(i);
-        Point3 b = inner.get(first).get((i + 1) % outline.size());
+        Point3 a = inner.get(first).get(i).leaving();
+        Point3 b = inner.get(first).get((i + 1) % outline.size()).arriving();
         Point3 along = Vectors.unit(to.minus(from).point());
         return new Joint(
                 kind,
@@ -118,25 +138,11 @@ final class Joints {
                     && planes.alike(edge.first(), other.first())
                     && opposite(edge, other));
             if (across.isEmpty()) {
-                if (edge.externalLength() > PlanCuts.STRIP) {
-                    joints.add(edge);
-                }
-                continue;
+                joints.add(edge);
             }
-            if (!before(edge, across.getFirst())) {
-                continue;
-            }
-            across.sortThisByDouble(other -> place(edge, other.to()));
-            for (int i = 0; i < across.size(); i++) {
-                Joint other = across.get(i);
-                double start = i == 0 ? 0 : place(edge, other.to());
-                double end = i + 1 == across.size()
-                        ? edge.externalLength()
-                        : place(edge, across.get(i + 1).to());
-                joints.add(part(edge, other, start, end));
-            }
+            across.select(other -> before(edge, other)).forEach(other -> joints.add(part(edge, other)));
         }
-        return joints;
+        return joints.select(joint -> joint.externalLength() > PlanCuts.STRIP + ROUNDING);
     }
 
     private boolean before(Joint edge, Joint other) {
@@ -162,10 +168,13 @@ final class Joints {
                 Vertex.metres(1) * other.from().minus(edge.from()).cross(one).length() / one.length();
         double overlap =
                 Math.min(place(edge, other.from()), edge.externalLength()) - Math.max(place(edge, other.to()), 0);
-        return off < PlanCuts.STRIP + 1e-6 && overlap > 0;
+        return off < PlanCuts.STRIP + ROUNDING && overlap > 0;
     }
 
-    private static Joint part(Joint edge, Joint other, double start, double end) {
+    /** The stretch two edges run along together; at their ends, up to a step's width further along the longer. */
+    private static Joint part(Joint edge, Joint other) {
+        double start = end(0, place(edge, other.to()), -1);
+        double end = end(edge.externalLength(), place(edge, other.from()), 1);
         Point3 along = Vectors.unit(edge.to().minus(edge.from()).point());
         Vertex from = Vertex.of(Vectors.plus(edge.from().point(), Vectors.times(along, start)));
         Vertex to = Vertex.of(Vectors.plus(edge.from().point(), Vectors.times(along, end)));
@@ -181,5 +190,10 @@ final class Joints {
                 180,
                 edge.firstSetBack(),
                 other.firstSetBack());
+    }
+
+    private static double end(double one, double other, int outwards) {
+        boolean corner = Math.abs(one - other) < PlanCuts.STRIP + ROUNDING;
+        return (outwards > 0) == corner ? Math.max(one, other) : Math.min(one, other);
     }
 }

@@ -116,7 +116,7 @@ final class JunctionRules {
         return switch (first.use()) {
             case FLOOR -> floorKind(first, wall, convex);
             case OVERHANG -> convex ? JunctionKind.OVERHANG_EDGE : JunctionKind.WALL_UNDER_OVERHANG;
-            case TERRACE -> terraceKind(wall, convex);
+            case TERRACE -> convex ? JunctionKind.TERRACE_EDGE : JunctionKind.WALL_TO_TERRACE;
             case CEILING ->
                 wall.marked(Facet.Mark.UNDER_GABLE) ? JunctionKind.GABLE_COLD_LOFT : JunctionKind.EAVES_COLD_LOFT;
             case ROOF -> roofKind(first, wall, convex, level);
@@ -141,18 +141,10 @@ final class JunctionRules {
         };
     }
 
-    private static JunctionKind terraceKind(Facet wall, boolean convex) {
-        if (!convex) {
-            return JunctionKind.WALL_TO_TERRACE;
-        }
-        return wall.marked(Facet.Mark.PARAPET) ? JunctionKind.PARAPET : JunctionKind.TERRACE_EDGE;
-    }
-
     private static JunctionKind roofKind(Facet roof, Facet wall, boolean convex, boolean level) {
         boolean flat = roof.normal().z() > FLAT;
         if (flat) {
-            boolean parapet = roof.marked(Facet.Mark.PARAPET) || wall.marked(Facet.Mark.PARAPET);
-            JunctionKind edge = parapet ? JunctionKind.PARAPET : JunctionKind.FLAT_ROOF_EDGE;
+            JunctionKind edge = roof.marked(Facet.Mark.PARAPET) ? JunctionKind.PARAPET : JunctionKind.FLAT_ROOF_EDGE;
             return convex ? edge : JunctionKind.ROOF_STEP;
         }
         if (convex) {

@@ -81,6 +81,9 @@ final class Places {
     }
 
     private static String noun(Surface surface) {
+        if (surface.storey().equals(surface.name())) {
+            return surface.name();
+        }
         return switch (surface.use()) {
             case FLOOR -> "the lowest floor";
             case OVERHANG -> "the overhanging floor";
@@ -92,7 +95,9 @@ final class Places {
     }
 
     private static String noun(Surface surface, Surface beside) {
-        boolean elsewhere = surface.use() == Body.Use.WALL && !surface.storey().equals(beside.storey());
+        boolean elsewhere = surface.use() == Body.Use.WALL
+                && !surface.storey().equals(beside.storey())
+                && !surface.storey().equals(surface.name());
         return noun(surface) + (elsewhere ? " of the " + surface.storey() : "");
     }
 }

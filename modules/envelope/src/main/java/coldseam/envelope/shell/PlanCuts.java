@@ -42,8 +42,9 @@ final class PlanCuts {
                 for (boolean open : new boolean[] {true, false}) {
                     for (ImmutableList<Integer> region : plan.regions(k, open)) {
                         Geometry part = plan.union(region);
-                        cuts.addAllIterable(arms(part));
-                        cuts.addAllIterable(holes(part));
+                        // Arms first: a terrace around a corner may lose its hole with them.
+                        ImmutableList<Plan.Line> arms = arms(part);
+                        cuts.addAllIterable(arms.isEmpty() ? holes(part) : arms);
                     }
                 }
             }

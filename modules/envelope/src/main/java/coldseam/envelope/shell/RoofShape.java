@@ -45,7 +45,7 @@ final class RoofShape {
 
     /**
      * @param outline of the top storey, plan, counterclockwise
-     * @param low a point on the low side; ignored for flat roofs
+     * @param low a point on the low side; ignored where the outline is no rectangle
      * @param wall m, thickness of the thickest wall that carries eaves
      * @param top z to which the top storey's height runs
      */
@@ -58,7 +58,8 @@ final class RoofShape {
             long top) {
         double outside = Footprint.thickness(assembly) - Footprint.throughStructure(assembly);
         if (flatTop(roof)) {
-            return new RoofShape(outline, roof, top + Vertex.units(outside), 0, true);
+            ImmutableList<Vertex> corners = rectangle(outline) ? turned(outline, low) : outline;
+            return new RoofShape(corners, roof, top + Vertex.units(outside), 0, true);
         }
         double slope = Math.tan(Math.toRadians(roof.pitch()));
         double cosine = Math.cos(Math.toRadians(roof.pitch()));

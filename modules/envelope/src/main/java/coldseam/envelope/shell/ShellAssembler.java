@@ -19,6 +19,7 @@ final class ShellAssembler {
     private final MutableList<String> faults;
     private final FacetMesh mesh;
     private final InnerPlanes planes;
+    private final ImmutableList<ImmutableList<InnerPlanes.Corner>> corners;
     private final ImmutableList<ImmutableList<Point3>> inner;
 
     ShellAssembler(House house, BodyFacets body, MutableList<String> faults) {
@@ -29,11 +30,9 @@ final class ShellAssembler {
                 body.facets().toSortedListBy(ShellAssembler::rank).toImmutable();
         this.mesh = FacetMesh.of(sorted);
         this.planes = new InnerPlanes(mesh, body.storeys());
-        MutableList<ImmutableList<Point3>> outlines = Lists.mutable.empty();
-        for (int f = 0; f < sorted.size(); f++) {
-            outlines.add(planes.outline(f));
-        }
-        this.inner = outlines.toImmutable();
+        this.corners = sorted.collectWithIndex((facet, f) -> planes.corners(f));
+        this.inner = corners.collect(list -> list.flatCollect(
+                c -> c.doubled() ? Lists.immutable.of(c.arriving(), c.leaving()) : Lists.immutable.of(c.arriving())));
     }
 
     /** Below, walls storey by storey, above. */
@@ -48,7 +47,7 @@ final class ShellAssembler {
     }
 
     Shell assemble() {
-        ImmutableList<Joint> joints = new Joints(mesh, planes, inner).all();
+        ImmutableList<Joint> joints = new Joints(mesh, planes, corners).all();
         ImmutableList<Side> sides =
                 mesh.facets().collectWithIndex((facet, f) -> Places.side(facet.use(), planes.normal(f)));
         ImmutableList<OpenEdge> open = OpenEdges.of(mesh, sides);
@@ -66,7 +65,7 @@ final class ShellAssembler {
         openings.place();
         ImmutableList<Surface> placed = openings.surfaces();
         MutableList<Edge> edges = openings.edges().toList();
-        edges.addAllIterable(new Seams(house, placed, faults).edges());
+        edges.addAllIterable(new Seams(house, placed.reject(this::step), faults).edges());
         ImmutableList<String> names = Names.numbered(edges.collect(Edge::name).toImmutable());
         ImmutableList<Edge> named =
                 edges.collectWithIndex((edge, i) -> renamed(edge, names.get(i))).toImmutable();
@@ -79,9 +78,14 @@ final class ShellAssembler {
         MutableList<Point3> outline = Lists.mutable.empty();
         MutableList<Point3> inside = Lists.mutable.empty();
         facet.outline().forEachWithIndex((corner, i) -> {
-            if (ends.contains(corner) || tidy.contains(corner)) {
+            InnerPlanes.Corner moved = corners.get(f).get(i);
+            if (moved.doubled() || ends.contains(corner) || tidy.contains(corner)) {
                 outline.add(corner.point());
-                inside.add(inner.get(f).get(i));
+                inside.add(moved.arriving());
+            }
+            if (moved.doubled()) {
+                outline.add(corner.point());
+                inside.add(moved.leaving());
             }
         });
         Vertex area = facet.doubleArea();
@@ -140,7 +144,7 @@ final class ShellAssembler {
                 : body.floorArea();
         double unit = Vertex.metres(1) * Vertex.metres(1) / 2;
         return new Shell(
-                surfaces,
+                surfaces.reject(this::step),
                 edges,
                 open,
                 new Point3(sum.x() * unit, sum.y() * unit, sum.z() * unit),
@@ -148,7 +152,12 @@ final class ShellAssembler {
                 inside,
                 floors,
                 grounded.sumOfDouble(Surface::externalArea),
-                perimeter());
+                perimeter(),
+                surfaces.select(this::step));
+    }
+
+    private boolean step(Surface surface) {
+        return mesh.facets().detect(f -> f.name().equals(surface.name())).step();
     }
 
     /** m³ that an outline adds to the volume it bounds: the flux of (x, y)/2, or of (x, y, z)/3, through it. */
@@ -190,7 +199,8 @@ final class ShellAssembler {
             FacetMesh mesh,
             ImmutableList<BodyFacets.Above> storeys) {
         Surface first = surfaces.get(joint.first()).orElseThrow();
-        Optional<Surface> second = surfaces.get(joint.second());
+        Optional<Surface> second = surfaces.get(joint.second())
+                .filter(surface -> !mesh.facets().get(joint.second()).step());
         Facet a = mesh.facets().get(joint.first());
         Facet b = mesh.facets().get(joint.second());
         boolean stacked = a.use() == Body.Use.WALL

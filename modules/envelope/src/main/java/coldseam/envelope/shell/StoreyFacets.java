@@ -67,9 +67,9 @@ final class StoreyFacets {
                         "Storey \"%s\": its footprint crosses itself once its walls are moved to the outside of the finished"
                                 + " envelope. Check the corners and the walls' thicknesses.",
                         body.storeys().get(k).name()));
-            } else if (inner.area() <= 0) {
+            } else if (inner.turnsBack(body.storeys().get(k).footprint())) {
                 faults.add(say(
-                        "Storey \"%s\": its walls leave no room between their inner faces. Check the footprint's line (%s)"
+                        "Storey \"%s\": its walls leave no room between their inner faces somewhere. Check the footprint's line (%s)"
                                 + " and the walls' thicknesses.",
                         body.storeys().get(k).name(), body.line()));
             }
@@ -86,6 +86,17 @@ final class StoreyFacets {
             return Optional.empty();
         }
         plan = PlanCuts.cut(polygons.toImmutable(), lines.toImmutable());
+        for (int k = 0; k + 1 < count; k++) {
+            if (cellsOf(k).noneSatisfy(cellsOf(k + 1)::contains)) {
+                faults.add(say(
+                        "Storey \"%s\" does not stand on \"%s\": their footprints nowhere overlap. Check the footprints'"
+                                + " corners; all storeys are measured from one origin.",
+                        body.storeys().get(k + 1).name(), body.storeys().get(k).name()));
+            }
+        }
+        if (faults.notEmpty()) {
+            return Optional.empty();
+        }
         sortRegions();
         levels = StoreyLevels.of(body, find(body.base().assembly()), lookup());
         roof = roofShape(polygons.getLast());
@@ -303,7 +314,7 @@ final class StoreyFacets {
     private Facet wallFacet(WallPieces.Owner owner, String name, ImmutableList<Vertex> outline) {
         Body.Wall wall = wall(owner);
         Optional<Assembly> assembly = find(wall.assembly());
-        Facet.Mark mark = wall.parapetHeight() > 0 ? Facet.Mark.PARAPET : Facet.Mark.NONE;
+        Facet.Mark mark = Facet.Mark.NONE;
         if (body.base().kind() == Body.Base.Kind.HEATED_CELLAR && owner.storey() == 0) {
             mark = Facet.Mark.CELLAR;
         }

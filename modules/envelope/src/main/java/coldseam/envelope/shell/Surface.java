@@ -15,7 +15,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param use what it is to the house
  * @param assembly its build-up; empty where none is given
  * @param exposure what it faces
- * @param outline corners on the outer plane, counterclockwise seen from outdoors, with every junction's end on it
+ * @param outline corners on the outer plane, counterclockwise seen from outdoors, with every junction's end on it; a corner comes twice
+ *     where the inner outline steps while the outer runs straight on
  * @param innerOutline the same corners on the inner plane
  * @param normal unit vector, outwards
  * @param externalArea m², gross, on the outer plane

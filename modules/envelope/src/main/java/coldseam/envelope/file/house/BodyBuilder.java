@@ -85,10 +85,7 @@ final class BodyBuilder {
                     wall.name().isPresent() ? given.count(each -> each == wall) > 1 : plain.count(base::equals) > 1;
             int number = count.merge(base, 1, Integer::sum);
             walls.add(new Body.Wall(
-                    several ? base + " " + number : base,
-                    assembly(wall.assembly()),
-                    exposure(wall.faces()),
-                    wall.parapetHeight()));
+                    several ? base + " " + number : base, assembly(wall.assembly()), exposure(wall.faces())));
         }
         return walls.toImmutable();
     }

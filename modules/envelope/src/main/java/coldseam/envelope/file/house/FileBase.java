@@ -17,7 +17,7 @@ import java.util.Optional;
 record FileBase(
         @Doc("Kind of floor.") Body.Base.Kind kind,
 
-        @Doc("Name of its assembly; none leaves a hole.") @Refers("assembly")
+        @Doc("Name of its assembly; none leaves a hole.") @Refers(value = "assembly", or = HouseFile.NONE)
         String assembly,
 
         @Doc("Insulation beside or under the rim of a slab on ground.")

@@ -66,7 +66,7 @@ sealed interface FileBody {
             @Size(min = 3, max = 200)
             ImmutableList<String> points,
 
-            @Doc("Its assembly; none leaves a hole.") @Refers("assembly")
+            @Doc("Its assembly; none leaves a hole.") @Refers(value = "assembly", or = HouseFile.NONE)
             String assembly,
 
             @Doc("What it is to the house.") Body.Use use,

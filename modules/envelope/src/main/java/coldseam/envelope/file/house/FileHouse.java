@@ -3,8 +3,10 @@ package coldseam.envelope.file.house;
 import coldseam.envelope.file.Default;
 import coldseam.envelope.file.Defines;
 import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Faults;
 import coldseam.envelope.file.Named;
 import coldseam.envelope.file.Noun;
+import coldseam.envelope.file.SelfChecking;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The house file, whole. */
@@ -47,4 +49,18 @@ record FileHouse(
         @Doc("What the audit holds junctions to.") @Default("")
         FileLimits limits,
 
-        @Doc("Prices for the money columns.") @Default("") FilePrices prices) {}
+        @Doc("Prices for the money columns.") @Default("") FilePrices prices)
+        implements SelfChecking {
+
+    @Override
+    public void check(Faults faults) {
+        assemblies.select(each -> each.name().equals(HouseFile.NONE)).forEach(each -> reserved(each, faults));
+        neighbours
+                .select(each -> BodyBuilder.ALWAYS_THERE.containsKey(each.name()))
+                .forEach(each -> reserved(each, faults));
+    }
+
+    private static void reserved(Named<?> thing, Faults faults) {
+        faults.add(thing.place(), "this name has a meaning of its own", '"' + thing.name() + '"', "", "choose another");
+    }
+}

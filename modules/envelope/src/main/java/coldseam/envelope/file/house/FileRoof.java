@@ -24,7 +24,7 @@ record FileRoof(
         @Doc("Its form.") Body.Roof.Form form,
 
         @Doc("Name of the assembly that is insulated: the roof's or the ceiling's; none leaves a hole.")
-        @Refers("assembly")
+        @Refers(value = "assembly", or = HouseFile.NONE)
         String assembly,
 
         @Doc("Whether the roof is insulated, or the top ceiling under a cold loft.") @Default("roof")

@@ -1,7 +1,6 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Point2;
-import coldseam.envelope.file.Bounds;
 import coldseam.envelope.file.Default;
 import coldseam.envelope.file.Defines;
 import coldseam.envelope.file.Doc;
@@ -14,9 +13,7 @@ import coldseam.envelope.file.Position;
 import coldseam.envelope.file.Refers;
 import coldseam.envelope.file.Short;
 import coldseam.envelope.file.Size;
-import coldseam.envelope.file.Unit;
 import coldseam.envelope.file.Whole;
-import coldseam.envelope.quantity.Dimension;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -36,13 +33,16 @@ sealed interface FileWalls {
     @Noun("the walls")
     @Doc("One assembly for all walls.")
     record FileSameWalls(
-            @Doc("Its name.") @Refers("assembly") String assembly, Position place) implements FileWalls {
+            @Doc("Its name.") @Refers(value = "assembly", or = HouseFile.NONE)
+            String assembly,
+
+            Position place) implements FileWalls {
         @Override
         public void check(FileFootprint footprint, Faults faults) {}
 
         @Override
         public ImmutableList<FileWall> bySide(FileFootprint footprint) {
-            return footprint.corners().collect(each -> new FileWall(assembly, "outdoors", 0, Optional.empty(), place));
+            return footprint.corners().collect(each -> new FileWall(assembly, "outdoors", Optional.empty(), place));
         }
     }
 
@@ -130,19 +130,13 @@ sealed interface FileWalls {
     @Noun("a wall")
     @Doc("A wall: its assembly, and what it faces.")
     record FileWall(
-            @Doc("Name of its assembly; none leaves a hole.") @Refers("assembly")
+            @Doc("Name of its assembly; none leaves a hole.") @Refers(value = "assembly", or = HouseFile.NONE)
             String assembly,
 
             @Doc("What it faces: outdoors, ground, crawl space or a neighbour's name.")
             @Default("outdoors")
             @Refers("neighbour")
             String faces,
-
-            @Doc("Height of its parapet above the deck or flat roof behind it.")
-            @Default("0 mm")
-            @Unit(Dimension.LENGTH)
-            @Bounds(atLeast = "0 m", atMost = "3 m")
-            double parapetHeight,
 
             @Doc("Its name, where \"ground floor south wall\" is not wanted.") @Defines("surface")
             Optional<String> name,

@@ -17,7 +17,6 @@ import coldseam.envelope.file.SourceNode;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -82,7 +81,6 @@ public final class HouseFile {
     private static Optional<LoadedHouse> bind(SourceNode node, Optional<KnownNames> details, Faults faults) {
         MutableMap<String, KnownNames> known = Maps.mutable.empty();
         known.put("material", KnownNames.of(MaterialLibrary.materials().collect(Material::name)));
-        known.put("assembly", KnownNames.of(Lists.immutable.with(NONE)));
         known.put("neighbour", KnownNames.of(BodyBuilder.ALWAYS_THERE.keysView()));
         details.ifPresent(each -> known.put("detail", each));
         Optional<FileHouse> file = Binder.bind(node, FileHouse.class, faults, known.toImmutable());
@@ -103,7 +101,7 @@ public final class HouseFile {
                 usedMaterials(own, assemblies),
                 assemblies,
                 new BodyBuilder(file, materials).body(),
-                file.openings().collect(each -> each.value().opening(each.name())),
+                file.openings().flatCollect(each -> each.value().openings(each.name())),
                 file.junctions()
                         .collect(each -> new coldseam.envelope.JunctionChoice(
                                 each.selector(), each.detail().value())),
@@ -115,12 +113,21 @@ public final class HouseFile {
                 house,
                 file.junctions().collect(each -> places(each.detail().place(), each.surfaces())),
                 file.ownPsi().collect(each -> places(each.place(), each.surfaces())),
-                file.openings()
-                        .toImmutableMap(
-                                Named::name, each -> each.value().surface().place()),
+                openingPlaces(file),
                 file.seams()
                         .toImmutableMap(
                                 Named::name, each -> each.value().surface().place()));
+    }
+
+    private static ImmutableMap<String, Position> openingPlaces(FileHouse file) {
+        MutableMap<String, Position> places = Maps.mutable.empty();
+        for (Named<FileOpening> row : file.openings()) {
+            row.value()
+                    .openings(row.name())
+                    .forEach(each ->
+                            places.put(each.name(), row.value().surface().place()));
+        }
+        return places.toImmutable();
     }
 
     private static LoadedHouse.ChoicePlaces places(Position subject, ImmutableList<Located<String>> surfaces) {

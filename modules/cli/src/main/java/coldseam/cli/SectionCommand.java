@@ -1,0 +1,111 @@
+package coldseam.cli;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Conduction;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Solution;
+import coldseam.conduction.Symmetry;
+import coldseam.envelope.file.AtomicFiles;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.SectionFile;
+import coldseam.junctions.SectionJson;
+import coldseam.report.SectionSvg;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.MutableList;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Solves a section drawn by hand. */
+@Command(
+        name = "section",
+        description = "Solves a section drawn by hand: proven intervals of its heat flows, and its coldest points.",
+        mixinStandardHelpOptions = true)
+final class SectionCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "FILE", description = "Section file, YAML or JSON.")
+    Path file;
+
+    @Option(names = "--json", paramLabel = "OUT", description = "The results as data.")
+    Optional<Path> json;
+
+    @Option(names = "--svg", paramLabel = "OUT", description = "The section with its isotherms as a picture.")
+    Optional<Path> svg;
+
+    @Option(
+            names = "--width",
+            paramLabel = "SHARE",
+            defaultValue = "1e-4",
+            description = "Widest interval allowed, as a share of the coupling (default: ${DEFAULT-VALUE}).")
+    double width;
+
+    SectionCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        if (!(width > 0 && width < 1)) {
+            throw new RefusedException(Lists.immutable.of(
+                    "--width: got " + width + "; allowed: more than 0 and less than 1, such as 1e-4"));
+        }
+        MutableList<Path> written = Lists.mutable.empty();
+        json.ifPresent(written::add);
+        svg.ifPresent(written::add);
+        Outputs.refuse(file, written.toImmutable());
+        SectionFile loaded = SectionFile.load(file);
+        Solution solution = Conduction.solve(
+                loaded.section(), new Accuracy(width, Accuracy.standard().maximumUnknowns()));
+        if (json.isPresent()) {
+            AtomicFiles.write(json.get(), SectionJson.write(solution, loaded.unit()));
+        }
+        if (svg.isPresent()) {
+            SectionSvg.write(solution, svg.get(), UnitSystem.SI);
+        }
+        print(loaded, solution);
+        written.forEach(path -> terminal.out().println("Written: " + path));
+        return Exit.UNBROKEN.code();
+    }
+
+    private void print(SectionFile loaded, Solution solution) {
+        boolean planar = loaded.section().symmetry() == Symmetry.PLANAR;
+        say("%s", loaded.section().name());
+        solution.couplings()
+                .forEach(coupling -> say(
+                        "  L %s - %s: %s %s",
+                        coupling.first(), coupling.second(), interval(coupling.value()), planar ? "W/(m·K)" : "W/K"));
+        solution.heatFlows()
+                .forEach(flow -> say(
+                        "  heat flow from %s: %s %s",
+                        flow.environment(), interval(flow.value()), planar ? "W/m" : "W"));
+        solution.surfaces()
+                .forEach(surface -> say(
+                        "  lowest temperature facing %s: %.2f °C at (%.4g, %.4g), ±%.2g K",
+                        surface.environment(),
+                        surface.lowest(),
+                        surface.at().x() / loaded.unit(),
+                        surface.at().y() / loaded.unit(),
+                        surface.change()));
+        solution.probes()
+                .forEach(probe -> say("  at %s: %.3f °C, ±%.2g K", probe.name(), probe.temperature(), probe.change()));
+        say(
+                "  %d unknowns, %.2f s%s",
+                solution.unknowns(), solution.seconds(), solution.met() ? "" : "; the interval is wider than asked");
+        solution.notes().forEach(note -> Columns.fold(note, "  ", "  ").forEach(terminal.out()::println));
+    }
+
+    private static String interval(Interval value) {
+        return String.format(Locale.ROOT, "%.6g … %.6g", value.lower(), value.upper());
+    }
+
+    private void say(String format, Object... values) {
+        terminal.out().println(String.format(Locale.ROOT, format, values));
+    }
+}

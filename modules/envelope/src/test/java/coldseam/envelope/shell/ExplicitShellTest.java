@@ -1,0 +1,153 @@
+package coldseam.envelope.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Point3;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.MutableMap;
+import org.junit.jupiter.api.Test;
+
+/** Bodies of explicit surfaces: outer corners by name, letters below and above a plan's corners. */
+class ExplicitShellTest {
+
+    private static final double ROUND_OFF = 1e-9;
+
+    private final MutableMap<String, Point3> points = Maps.mutable.empty();
+    private final MutableList<Body.ExplicitSurface> surfaces = Lists.mutable.empty();
+
+    private void point(String name, double x, double y, double z) {
+        points.put(name, new Point3(x, y, z));
+    }
+
+    private void surface(String name, Body.Use use, String assembly, String... corners) {
+        surfaces.add(new Body.ExplicitSurface(
+                name,
+                Lists.immutable.of(corners),
+                assembly.isEmpty() ? Optional.empty() : Optional.of(assembly),
+                use == Body.Use.FLOOR ? Exposure.ground() : Exposure.outdoors(),
+                use));
+    }
+
+    private Shell build() {
+        return ShellBuilder.build(Houses.house(new Body.Explicit(points.toImmutable(), surfaces.toImmutable(), 0)));
+    }
+
+    /** A room of 10 m × 4 m × 3 m under a terrace before a room of 10 m × 4 m under a roof that rises from 4 m to 6 m. */
+    private void terraceBelowARoof() {
+        double[][] plan = {{0, 0}, {10, 0}, {10, 4}, {0, 4}, {10, 8}, {0, 8}};
+        String[] names = {"a", "b", "c", "d", "e", "f"};
+        for (int i = 0; i < 6; i++) {
+            point(names[i] + "0", plan[i][0], plan[i][1], 0);
+        }
+        point("a3", 0, 0, 3);
+        point("b3", 10, 0, 3);
+        point("c3", 10, 4, 3);
+        point("d3", 0, 4, 3);
+        point("e6", 10, 8, 6);
+        point("f6", 0, 8, 6);
+        surface("slab", Body.Use.FLOOR, "slab", "a0", "f0", "e0", "b0");
+        surface("south wall", Body.Use.WALL, "wall", "a0", "b0", "b3", "a3");
+        surface("east wall", Body.Use.WALL, "wall", "b0", "e0", "e6", "c3", "b3");
+        surface("north wall", Body.Use.WALL, "wall", "e0", "f0", "f6", "e6");
+        surface("west wall", Body.Use.WALL, "wall", "f0", "a0", "a3", "d3", "f6");
+        surface("terrace", Body.Use.TERRACE, "deck", "a3", "b3", "c3", "d3");
+        surface("roof", Body.Use.ROOF, "roof", "d3", "c3", "e6", "f6");
+    }
+
+    @Test
+    void terraceRunsIntoARoof() {
+        terraceBelowARoof();
+        Shell shell = build();
+        ShellBuilderTest.assertClosed(shell);
+        assertEquals(10 * (4 * 3 + 4 * 4.5), shell.externalVolume(), ROUND_OFF);
+        assertEquals(10, ShellBuilderTest.length(shell, JunctionKind.TERRACE_TO_ROOF), ROUND_OFF);
+        Edge edge = shell.edges().detect(e -> e.kind() == JunctionKind.TERRACE_TO_ROOF);
+        assertEquals("terrace", edge.first().name());
+        assertEquals("roof", edge.second().orElseThrow().name());
+        assertEquals(180 + Math.toDegrees(Math.atan2(3, 4)), edge.angle(), 1e-9);
+        assertEquals(10, ShellBuilderTest.length(shell, JunctionKind.EAVES), ROUND_OFF);
+        assertEquals(2 * 5, ShellBuilderTest.length(shell, JunctionKind.VERGE), ROUND_OFF);
+        assertEquals(9.2 * 7.2, shell.floorArea(), ROUND_OFF);
+        ShellPropertiesTest.assertSetBacks(shell);
+    }
+
+    @Test
+    void sidesAreSplitWhereANeighbourEnds() {
+        terraceBelowARoof();
+        // The floor in two parts: corners c0 and d0 lie in the middle of the side walls' feet.
+        surfaces.remove(0);
+        surface("slab south", Body.Use.FLOOR, "slab", "a0", "d0", "c0", "b0");
+        surface("slab north", Body.Use.FLOOR, "slab", "d0", "f0", "e0", "c0");
+        Shell shell = build();
+        ShellBuilderTest.assertClosed(shell);
+        assertEquals(36, ShellBuilderTest.length(shell, JunctionKind.SLAB_EDGE), ROUND_OFF);
+        assertEquals(6, ShellBuilderTest.count(shell, JunctionKind.SLAB_EDGE), "no junction between the two slabs");
+    }
+
+    @Test
+    void missingSurfaceIsNamedWithItsEdges() {
+        terraceBelowARoof();
+        surfaces.removeIf(s -> s.name().equals("terrace"));
+        Shell shell = build();
+        assertEquals(4, shell.openEdges().size());
+        assertEquals(28, shell.openEdges().sumOfDouble(OpenEdge::length), ROUND_OFF);
+        assertTrue(shell.openEdges().anySatisfy(e -> e.surfaces().equals(Lists.immutable.of("south wall"))));
+        assertEquals(-40, shell.areaVectorSum().z(), ROUND_OFF);
+        assertTrue(
+                shell.openEdges().anySatisfy(e -> e.place().endsWith("where nothing meets south wall, 10.00 m long")));
+    }
+
+    @Test
+    void surfaceGivenTwiceIsOverShared() {
+        terraceBelowARoof();
+        surface("deck again", Body.Use.TERRACE, "deck", "a3", "b3", "c3", "d3");
+        Shell shell = build();
+        assertEquals(4, shell.openEdges().size());
+        assertTrue(shell.openEdges().allSatisfy(e -> e.surfaces().size() == 3));
+    }
+
+    @Test
+    void faultsAreAllNamed() {
+        terraceBelowARoof();
+        point("x", 5, 5, 9);
+        surface("kinked", Body.Use.WALL, "wall", "a0", "b0", "b3", "x");
+        surface("south wall", Body.Use.WALL, "gone", "a0", "b0", "nowhere");
+        ImmutableList<String> faults =
+                assertThrows(ShellException.class, this::build).faults();
+        assertEquals(4, faults.size(), faults.toString());
+        assertTrue(faults.anySatisfy(f -> f.contains("\"kinked\"") && f.contains("do not lie in one plane")));
+        assertTrue(faults.anySatisfy(f -> f.contains("given twice")));
+        assertTrue(faults.anySatisfy(f -> f.contains("\"nowhere\"")));
+        assertTrue(faults.anySatisfy(f -> f.contains("\"gone\"")));
+    }
+
+    @Test
+    void clockwiseSurfacesAreRefused() {
+        terraceBelowARoof();
+        Body.ExplicitSurface south = surfaces.remove(1);
+        surfaces.add(new Body.ExplicitSurface(
+                south.name(), south.points().toReversed(), south.assembly(), south.exposure(), south.use()));
+        assertEquals(
+                Lists.immutable.of(
+                        "Surface \"south wall\": its points run clockwise, its neighbours' run counterclockwise seen from"
+                                + " outdoors. Reverse them."),
+                assertThrows(ShellException.class, this::build).faults());
+        MutableList<Body.ExplicitSurface> reversed = Lists.mutable.empty();
+        surfaces.clear();
+        terraceBelowARoof();
+        surfaces.forEach(s -> reversed.add(
+                new Body.ExplicitSurface(s.name(), s.points().toReversed(), s.assembly(), s.exposure(), s.use())));
+        surfaces.clear();
+        surfaces.addAll(reversed);
+        assertEquals(1, assertThrows(ShellException.class, this::build).faults().size());
+    }
+}

@@ -1,0 +1,134 @@
+package coldseam.envelope.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Opening;
+import coldseam.envelope.Point3;
+import coldseam.envelope.Seam;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+
+/** Windows, doors and seams in a house of two storeys, the upper 3 m set back from the south. */
+class OpeningsTest {
+
+    private static final double ROUND_OFF = 1e-9;
+
+    private static final Body.Storeys BODY = Houses.body(
+            Houses.roof(Body.Roof.Form.GABLE, 45, 0, false),
+            Houses.storey("ground floor", Houses.rectangle(0, 0, 10, 8), 3, "wall"),
+            Houses.storey("upper floor", Houses.rectangle(0, 3, 10, 5), 2.8, "wall"));
+
+    private static Shell build(Opening... openings) {
+        return ShellBuilder.build(Houses.house(BODY, Lists.immutable.of(openings), Lists.immutable.empty()));
+    }
+
+    private static ImmutableList<String> faults(Opening... openings) {
+        return assertThrows(ShellException.class, () -> build(openings)).faults();
+    }
+
+    private static Opening window(String surface, double width, double left, double sill) {
+        return Houses.opening("W1", Opening.Kind.WINDOW, surface, width, 1.5, left, sill);
+    }
+
+    private static Opening door(String surface, double left, double sill) {
+        return Houses.opening("D1", Opening.Kind.DOOR, surface, 1, 2.1, left, sill);
+    }
+
+    @Test
+    void windowHasHeadSillAndTwoJambsAtItsPlace() {
+        Shell shell = build(window("ground floor wall 1", 2, 1, 0.9));
+        ShellBuilderTest.assertClosed(shell);
+        assertEquals(3, ShellBuilderTest.surface(shell, "ground floor wall 1").openingArea(), ROUND_OFF);
+        Edge sill = shell.edges().detect(e -> e.kind() == JunctionKind.SILL);
+        // The east wall's left end, seen from outdoors, is its south end; the floor is at z = 0.
+        assertEquals(0, Vectors.length(Vectors.minus(new Point3(10, 1, 0.9), sill.from())), ROUND_OFF);
+        assertEquals(0, Vectors.length(Vectors.minus(new Point3(10, 3, 0.9), sill.to())), ROUND_OFF);
+        assertEquals(2, ShellBuilderTest.length(shell, JunctionKind.HEAD), ROUND_OFF);
+        assertEquals(3, ShellBuilderTest.length(shell, JunctionKind.JAMB), ROUND_OFF);
+        assertEquals("W1", sill.opening().orElseThrow().name());
+        assertEquals("east side, ground floor, at the sill of window \"W1\", 2.00 m long", sill.place());
+        Edge centred =
+                build(window("ground floor wall 1", 2, -1, 0.9)).edges().detect(e -> e.kind() == JunctionKind.SILL);
+        assertEquals(3, centred.from().y(), ROUND_OFF);
+    }
+
+    @Test
+    void doorsStandOnThresholds() {
+        Shell plain = build();
+        Shell slab = build(door("ground floor wall 1", 4, 0));
+        assertEquals(1, ShellBuilderTest.length(slab, JunctionKind.SLAB_THRESHOLD), ROUND_OFF);
+        assertEquals(0, ShellBuilderTest.count(slab, JunctionKind.SILL));
+        assertEquals(
+                ShellBuilderTest.length(plain, JunctionKind.SLAB_EDGE) - 1,
+                ShellBuilderTest.length(slab, JunctionKind.SLAB_EDGE),
+                ROUND_OFF);
+        // The deck lies at 3.05 m, the upper floor at 3 m.
+        Shell terrace = build(door("upper floor wall 0", 4, 0.15));
+        Edge threshold = terrace.edges().detect(e -> e.kind() == JunctionKind.TERRACE_THRESHOLD);
+        assertEquals("terrace over ground floor", threshold.first().name());
+        assertEquals("upper floor wall 0", threshold.second().orElseThrow().name());
+        assertEquals(9, ShellBuilderTest.length(terrace, JunctionKind.WALL_TO_TERRACE), ROUND_OFF);
+        Shell air = build(door("upper floor wall 2", 4, 0));
+        assertEquals(1, ShellBuilderTest.count(air, JunctionKind.SILL), "a door over the air has a sill");
+        Shell high = build(window("ground floor wall 1", 2, 1, 0.25));
+        assertEquals(1, ShellBuilderTest.count(high, JunctionKind.SILL), "a window's sill is no threshold");
+        ShellPropertiesTest.assertSetBacks(terrace);
+        ShellPropertiesTest.assertSetBacks(slab);
+    }
+
+    @Test
+    void openingsInSlopesAreRooflights() {
+        Shell shell = build(Houses.opening("R1", Opening.Kind.WINDOW, "roof, south slope", 1, 1.2, 4, 3.5));
+        assertEquals(4, ShellBuilderTest.count(shell, JunctionKind.ROOFLIGHT));
+        assertEquals(4.4, ShellBuilderTest.length(shell, JunctionKind.ROOFLIGHT), ROUND_OFF);
+        Edge sill = shell.edges().detect(e -> e.name().equals("sill: R1"));
+        assertEquals(3 + 3.5, sill.from().z(), ROUND_OFF);
+    }
+
+    @Test
+    void openingsThatDoNotFitAreAllNamed() {
+        ImmutableList<String> faults = faults(
+                window("ground floor wall 1", 9, -1, 0.9),
+                door("upper floor wall 0", 4, 0),
+                window("nowhere", 1, 1, 1),
+                window("ground floor wall 1", 2, 0.2, 0.9));
+        assertEquals(4, faults.size(), faults.toString());
+        assertTrue(faults.get(0).contains("\"W1\" does not fit in \"ground floor wall 1\""), faults.get(0));
+        // The deck's outer face is 50 mm over the upper floor.
+        assertTrue(faults.get(1).contains("from 0.050 m to"), faults.get(1));
+        assertTrue(faults.get(2).contains("is not part of the shell"));
+        assertTrue(faults.get(3).contains("room from 0.400 m to 7.600 m"), faults.get(3));
+    }
+
+    @Test
+    void overlappingOpeningsAreRefused() {
+        Opening one = window("ground floor wall 1", 2, 1, 0.9);
+        Opening two = Houses.opening("W2", Opening.Kind.WINDOW, "ground floor wall 1", 1, 1, 2.5, 1);
+        assertEquals(1, faults(one, two).size());
+        assertTrue(faults(one, two).get(0).contains("\"W1\" and \"W2\" overlap"));
+        Opening beside = Houses.opening("W3", Opening.Kind.WINDOW, "ground floor wall 1", 1, 1, 3, 1);
+        assertTrue(build(one, beside).closed(), "openings may touch");
+    }
+
+    @Test
+    void seamsBecomeEdges() {
+        Seam seam = new Seam("balcony slab", JunctionKind.BALCONY, "upper floor wall 2", 3);
+        Shell shell = ShellBuilder.build(Houses.house(BODY, Lists.immutable.empty(), Lists.immutable.of(seam)));
+        Edge edge = shell.edges().detect(e -> e.kind() == JunctionKind.BALCONY);
+        assertEquals("balcony slab", edge.name());
+        assertEquals(3, edge.externalLength(), ROUND_OFF);
+        assertEquals("upper floor wall 2", edge.first().name());
+        Seam lost = new Seam("lost", JunctionKind.BALCONY, "nowhere", 3);
+        assertTrue(assertThrows(
+                        ShellException.class,
+                        () -> ShellBuilder.build(Houses.house(BODY, Lists.immutable.empty(), Lists.immutable.of(lost))))
+                .faults()
+                .get(0)
+                .startsWith("Seam \"lost\": the surface \"nowhere\" is not part of the shell."));
+    }
+}

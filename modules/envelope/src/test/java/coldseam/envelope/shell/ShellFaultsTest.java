@@ -1,0 +1,80 @@
+package coldseam.envelope.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.envelope.Body;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+
+/** Bodies by storeys that cannot be built. */
+class ShellFaultsTest {
+
+    private static ImmutableList<String> faults(Body body) {
+        return assertThrows(ShellException.class, () -> ShellBuilder.build(Houses.house(body)))
+                .faults();
+    }
+
+    private static void refused(Body body, String... parts) {
+        ImmutableList<String> faults = faults(body);
+        assertEquals(1, faults.size(), faults.toString());
+        for (String part : parts) {
+            assertTrue(faults.get(0).contains(part), faults.get(0));
+        }
+    }
+
+    @Test
+    void pitchedRoofsNeedARectangle() {
+        Body.Storey el = Houses.storey("upper", Houses.points(0, 0, 9, 0, 9, 4, 5, 4, 5, 8, 0, 8), 3, "wall");
+        refused(
+                Houses.body(Houses.roof(Body.Roof.Form.GABLE, 40, 0, false), el),
+                "a gable roof needs a rectangular top storey",
+                "\"upper\" have 6 corners",
+                "explicit surfaces");
+        Shell flat = ShellBuilder.build(Houses.house(Houses.body(Houses.roof(Body.Roof.Form.GABLE, 40, 0, true), el)));
+        assertTrue(flat.closed(), "a cold loft's ceiling may have any outline");
+    }
+
+    @Test
+    void footprintsMustBeSimpleAndStandOnOneAnother() {
+        refused(
+                Houses.body(Houses.flat(), Houses.storey("a", Houses.points(0, 0, 5, 5, 5, 0, 0, 5), 3, "wall")),
+                "crosses or touches itself");
+        refused(
+                Houses.body(Houses.flat(), Houses.storey("a", Houses.points(0, 0, 0, 5, 5, 5, 5, 0), 3, "wall")),
+                "runs clockwise");
+        refused(
+                Houses.body(
+                        Houses.flat(),
+                        Houses.storey("a", Houses.rectangle(0, 0, 5, 5), 3, "wall"),
+                        Houses.storey("b", Houses.rectangle(9, 9, 5, 5), 3, "wall")),
+                "\"b\" does not stand on \"a\"");
+        // A slot 1 m wide between walls 0.9 m thick.
+        var slot = Houses.points(0, 0, 9, 0, 9, 9, 5, 9, 5, 4, 4, 4, 4, 9, 0, 9);
+        refused(
+                new Body.Storeys(
+                        Body.FootprintLine.INNER_FACE,
+                        org.eclipse.collections.api.factory.Lists.immutable.of(Houses.storey("a", slot, 3, "thick")),
+                        Houses.slab(),
+                        Houses.flat()),
+                "crosses itself once its walls are moved");
+        refused(
+                Houses.body(Houses.flat(), Houses.storey("a", Houses.rectangle(0, 0, 1.5, 1), 3, "thick")),
+                "no room between their inner faces");
+        assertTrue(ShellBuilder.build(Houses.house(
+                        Houses.body(Houses.flat(), Houses.storey("a", Houses.rectangle(0, 0, 1.9, 1.9), 3, "thick"))))
+                .closed());
+    }
+
+    @Test
+    void everyFaultIsNamedAtOnce() {
+        Body.Storey bad = Houses.storey("a", Houses.rectangle(0, 0, 5, 5), -1, "unknown wall");
+        ImmutableList<String> faults = faults(Houses.body(Houses.roof(Body.Roof.Form.MONO_PITCH, 89, 7, false), bad));
+        assertEquals(4 + 1 + 2, faults.size(), faults.toString());
+        assertTrue(faults.anySatisfy(f -> f.contains("its height is -1.000 m")));
+        assertTrue(faults.anySatisfy(f -> f.contains("89.00°")));
+        assertTrue(faults.anySatisfy(f -> f.contains("side 7")));
+        assertEquals(4, faults.count(f -> f.contains("\"unknown wall\" is not among the house's assemblies")));
+    }
+}
