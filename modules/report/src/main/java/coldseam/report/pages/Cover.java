@@ -164,7 +164,8 @@ public final class Cover {
             table = table.row(
                     Table.Kind.PLAIN,
                     badge(finding),
-                    Table.Cell.of(Rich.strong(finding.title())
+                    Table.Cell.of(Rich.trade(finding.title())
+                            .with(Face.SEMIBOLD)
                             .plus(Rich.newLine())
                             .plus(shortened(finding.place(), page.print()))),
                     Table.Cell.of(loss(finding, page.print())));

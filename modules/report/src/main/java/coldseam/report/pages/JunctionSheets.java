@@ -128,12 +128,12 @@ public final class JunctionSheets {
                 .first()
                 .layers()
                 .select(l -> l.material().name().equals(material))
-                .forEach(l -> out.add(print.of(l.thickness(), Dimension.THICKNESS)));
+                .forEach(l -> out.add(print.thickness(l.thickness())));
         result.setup()
                 .second()
                 .ifPresent(a -> a.layers()
                         .select(l -> l.material().name().equals(material))
-                        .forEach(l -> out.add(print.of(l.thickness(), Dimension.THICKNESS))));
+                        .forEach(l -> out.add(print.thickness(l.thickness()))));
         MutableList<String> distinct = out.distinct();
         if (distinct.isEmpty()) {
             return Rich.of("–");

@@ -12,6 +12,8 @@ public final class Print {
     /** How the shell ends a place's words: with the length in metres. */
     private static final Pattern LENGTH_IN_PLACE = Pattern.compile(", (\\d+(?:\\.\\d+)?) m (long|high)");
 
+    private static final double INCH = 0.0254;
+
     private final UnitSystem units;
 
     public Print(UnitSystem units) {
@@ -40,6 +42,14 @@ public final class Print {
     /** A number in a column that names the unit. */
     public String number(double value, Dimension dimension) {
         return units.number(value, dimension);
+    }
+
+    /** A layer's thickness; foils in mil (1/1000 in) where inches and their sixteenths would say nothing. */
+    public String thickness(double metres) {
+        boolean foil = units == UnitSystem.US && metres < INCH / 32;
+        return foil
+                ? String.format(Locale.ROOT, "%.0f mil", metres / INCH * 1000)
+                : units.format(metres, Dimension.THICKNESS);
     }
 
     /** A neck, rounded down to a whole millimetre: what is left at least. */
