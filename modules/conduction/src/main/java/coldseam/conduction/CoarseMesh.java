@@ -13,7 +13,10 @@ final class CoarseMesh {
     private final int[] edgeRight;
     private final int[] edgePath;
 
+    private final boolean axisymmetric;
+
     CoarseMesh(
+            boolean axisymmetric,
             ConstrainedTriangulation from,
             long[] x,
             long[] y,
@@ -21,6 +24,7 @@ final class CoarseMesh {
             int[] edgeLeft,
             int[] edgeRight,
             int[] edgePath) {
+        this.axisymmetric = axisymmetric;
         this.from = from;
         this.x = x;
         this.y = y;
@@ -62,6 +66,9 @@ final class CoarseMesh {
                 }
                 // An adiabatic side is tagged -1 until the arcs are counted.
                 g[i] = n[i] >= 0 ? 0 : edgePath[from.constraint[3 * t + i]];
+                if (axisymmetric && n[i] < 0 && mesh.x[a] == 0 && mesh.x[b] == 0) {
+                    g[i] = Mesh.AXIS;
+                }
             }
             int made = mesh.addTriangle();
             int o = 3 * t;

@@ -20,6 +20,9 @@ import java.util.Arrays;
  */
 final class Mesh {
 
+    /** The tag of a side on the axis of an axisymmetric section. */
+    static final int AXIS = Integer.MIN_VALUE;
+
     int triangles;
     int nodes;
     int[] node;
@@ -104,10 +107,10 @@ final class Mesh {
         return dx * dx + dy * dy;
     }
 
-    /** Bisects until no triangle is expected to carry more than a given error. */
-    void refine(double most) {
+    /** Bisects until no triangle is expected to carry more than a given error, or there are too many nodes. */
+    void refine(double most, int mostNodes) {
         for (int t = 0; t < triangles; t++) {
-            while (error[t] > most) {
+            while (error[t] > most && nodes < mostNodes) {
                 bisect(t);
             }
         }
@@ -115,8 +118,8 @@ final class Mesh {
 
     /** Bisects every triangle twice. */
     void refineAll() {
-        Arrays.fill(error, 0, triangles, 20);
-        refine(1);
+        Arrays.fill(error, 0, triangles, 40);
+        refine(1, Integer.MAX_VALUE);
     }
 
     /** Cuts t's longest side, after as many cuts elsewhere as conformity needs. */
@@ -154,7 +157,7 @@ final class Mesh {
         int m = node[6 * t + 3 + i];
         int bm = addMiddle(b, m);
         int mc = addMiddle(m, c);
-        if (u < 0 && tag[3 * t + i] < 0) {
+        if (u < 0 && tag[3 * t + i] < 0 && tag[3 * t + i] != AXIS) {
             arc[bm] = ~tag[3 * t + i];
             arc[mc] = ~tag[3 * t + i];
         }

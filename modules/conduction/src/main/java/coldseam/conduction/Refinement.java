@@ -41,6 +41,10 @@ final class Refinement {
 
     double upper;
 
+    /** The width of the total coupling over its middle; where the coupling is infinite, of what lies off the jumps. */
+    double relativeWidth;
+
+    private double counted;
     private final double[] ambient;
     private double[] root = new double[0];
     private final double[] u6 = new double[6];
@@ -54,8 +58,8 @@ final class Refinement {
         this.topology = topology;
         this.elements = elements;
         this.environments = environments;
-        this.units = environments - 1;
-        this.unknowns = new Unknowns(drawing, topology);
+        this.units = Math.max(0, environments - 1);
+        this.unknowns = new Unknowns(drawing, topology, elements.form() != 1);
         this.fronts = new Fronts(mesh, unknowns);
         this.temperatureSolver = new FrontalSolver(fronts);
         this.streamSolver = new FrontalSolver(fronts);
@@ -70,8 +74,8 @@ final class Refinement {
         return unknowns.total;
     }
 
-    int jumps() {
-        return unknowns.jumps;
+    boolean jumps() {
+        return unknowns.jumps > 0;
     }
 
     /** Solves on the mesh as it is and computes bounds and gaps. */
@@ -115,11 +119,22 @@ final class Refinement {
         Arrays.fill(gap, 0, mesh.triangles, 0);
         lower = 0;
         upper = 0;
-        for (int e = 0; e < (environments == 2 ? 1 : environments); e++) {
+        counted = 0;
+        double times = environments == 2 ? 1 : 0.5;
+        for (int e = 0; e < (environments == 2 ? 1 : environments) && units > 0; e++) {
             Interval q = form(1L << e, true);
-            double times = environments == 2 ? 1 : 0.5;
             lower += times * q.lower();
             upper += times * q.upper();
+        }
+        double total = 0;
+        for (int t = 0; t < mesh.triangles; t++) {
+            gap[t] *= times * elements.form();
+            total += gap[t];
+        }
+        counted *= times * elements.form();
+        relativeWidth = unknowns.jumps > 0 ? total / counted : 2 * (upper - lower) / (upper + lower);
+        if (!(upper > 0)) {
+            relativeWidth = 0;
         }
     }
 
@@ -147,8 +162,9 @@ final class Refinement {
             low += energy[Elements.LOWER];
             upOff += energy[Elements.UPPER_ALLOWANCE];
             lowOff += energy[Elements.LOWER_ALLOWANCE];
-            if (addGaps) {
+            if (addGaps && !(unknowns.jumps > 0 && touchesJump(t))) {
                 gap[t] += energy[Elements.GAP];
+                counted += energy[Elements.UPPER];
             }
         }
         double flow = 0;
@@ -169,8 +185,35 @@ final class Refinement {
         up += upOff + count * ROUNDING * up;
         low += lowOff + count * ROUNDING * low;
         flow = Math.abs(flow) - count * ROUNDING * flowSize;
-        double bound = flow > 0 && low > 0 ? flow * flow / low * (1 - 4 * ROUNDING) : 0;
-        return new Interval(Math.min(bound, up), up);
+        double bound = flow > 0 && low > 0 ? flow * flow / low * (1 - 8 * ROUNDING) : 0;
+        double scale = elements.form();
+        up *= scale * (1 + 4 * ROUNDING);
+        return new Interval(Math.min(scale * bound, up), splits(base) ? Double.POSITIVE_INFINITY : up);
+    }
+
+    /** Whether a set puts two environments apart whose prescribed temperatures meet in a point. */
+    private boolean splits(long base) {
+        for (int v = 0; v < mesh.nodes && unknowns.jumps > 0; v++) {
+            if (unknowns.jumps(v) && unknowns.splits(v, base)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean touchesJump(int t) {
+        int o = 6 * t;
+        return unknowns.jumps(mesh.node[o]) || unknowns.jumps(mesh.node[o + 1]) || unknowns.jumps(mesh.node[o + 2]);
+    }
+
+    /** A node where two prescribed temperatures meet, or -1. */
+    int firstJump() {
+        for (int v = 0; v < mesh.nodes && unknowns.jumps > 0; v++) {
+            if (unknowns.jumps(v)) {
+                return v;
+            }
+        }
+        return -1;
     }
 
     private void local(int t, long base) {
@@ -183,7 +226,9 @@ final class Refinement {
             for (int i = 0; i < 6; i++) {
                 double value = u[r][mesh.node[6 * t + i]];
                 u6[i] = first ? value : u6[i] + value;
-                s6[i] = first ? s6[i] : s6[i] + add6[i];
+            }
+            for (int i = 0; i < 6 && !first; i++) {
+                s6[i] += add6[i];
             }
             first = false;
         }
@@ -195,7 +240,8 @@ final class Refinement {
      * <p>If triangle t of gap g is bisected until each piece carries at most e, a smooth solution leaves e^(2/3) g^(1/3)
      * of it. The e that leaves the goal in sum is found by halving intervals.
      */
-    void refine(double target) {
+    void refine(double relativeTarget, int mostNodes) {
+        double target = relativeTarget * counted;
         int n = mesh.triangles;
         if (root.length < n) {
             root = new double[n + n / 2];
@@ -224,7 +270,7 @@ final class Refinement {
             }
         }
         System.arraycopy(gap, 0, mesh.error, 0, n);
-        mesh.refine(Math.min(0.5 * most, SLACK * Math.max(lowest, 1e-12 * most)));
+        mesh.refine(Math.min(0.5 * most, SLACK * Math.max(lowest, 1e-12 * most)), mostNodes);
     }
 
     private static final double STEP = 6;

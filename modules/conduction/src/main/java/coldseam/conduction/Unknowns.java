@@ -21,12 +21,14 @@ final class Unknowns {
 
     private boolean[] zeroNode = new boolean[0];
     private final boolean anyPrescribed;
+    private final boolean axisymmetric;
+    private int[] quarter = new int[0];
     /** How many unknowns the two systems have together. */
     int total;
     /** How many nodes have two prescribed temperatures. */
     int jumps;
 
-    Unknowns(Drawing drawing, Topology topology) {
+    Unknowns(Drawing drawing, Topology topology, boolean axisymmetric) {
         this.drawing = drawing;
         this.topology = topology;
         this.mesh = drawing.mesh;
@@ -36,6 +38,7 @@ final class Unknowns {
             any |= r == 0;
         }
         anyPrescribed = any;
+        this.axisymmetric = axisymmetric;
     }
 
     void number() {
@@ -46,24 +49,62 @@ final class Unknowns {
         if (zeroNode.length < mesh.nodes) {
             zeroNode = new boolean[mesh.nodes + mesh.nodes / 2];
         }
-        for (int p = 0; p < topology.parts; p++) {
-            int zero = topology.zero[p];
-            if (zero >= 0) {
-                arcUnknown[zero] = -1;
-            } else {
-                zeroNode[~zero] = true;
+        for (int a = 0; a < topology.arcs; a++) {
+            if (topology.zeroArc[a]) {
+                arcUnknown[a] = -1;
+                free--;
             }
+        }
+        for (int i = 0; i < topology.zeroNodes.size(); i++) {
+            zeroNode[topology.zeroNodes.get(i)] = true;
             free--;
         }
         free += topology.arcs + topology.cuts;
         for (int v = 0; v < mesh.nodes; v++) {
             free += mesh.arc[v] < 0 ? 2 : 1;
         }
+        if (axisymmetric) {
+            findQuarters();
+        }
         jumps = 0;
         if (anyPrescribed) {
             free -= findPrescribed();
         }
         total = free;
+    }
+
+    /** Finds the side middles that carry a quarter of a corner's stream value, so that s grows as r² from the axis. */
+    private void findQuarters() {
+        if (quarter.length < mesh.nodes) {
+            quarter = new int[mesh.nodes + mesh.nodes / 2];
+        }
+        Arrays.fill(quarter, 0, mesh.nodes, -1);
+        for (int t = 0; t < mesh.triangles; t++) {
+            for (int i = 0; i < 3; i++) {
+                if (mesh.neighbour[3 * t + i] >= 0) {
+                    continue;
+                }
+                int o = 6 * t;
+                int i1 = (i + 1) % 3;
+                int i2 = (i + 2) % 3;
+                if (mesh.tag[3 * t + i] == Mesh.AXIS) {
+                    quarter[mesh.node[o + 3 + i1]] = mesh.node[o + i];
+                    quarter[mesh.node[o + 3 + i2]] = mesh.node[o + i];
+                } else if (mesh.tag[3 * t + i] >= 0 && mesh.x[mesh.node[o + i1]] == 0) {
+                    quarter[mesh.node[o + 3 + i]] = mesh.node[o + i2];
+                } else if (mesh.tag[3 * t + i] >= 0 && mesh.x[mesh.node[o + i2]] == 0) {
+                    quarter[mesh.node[o + 3 + i]] = mesh.node[o + i1];
+                }
+            }
+        }
+    }
+
+    /**
+     * The corner whose stream value a node carries: v itself with factor 1, with factor ¼ the corner across from the axis,
+     * or -1 on the axis, where it is zero.
+     */
+    int quarter(int v) {
+        return !axisymmetric ? v : mesh.x[v] == 0 ? -1 : quarter[v] >= 0 ? quarter[v] : v;
     }
 
     private int findPrescribed() {
@@ -124,6 +165,11 @@ final class Unknowns {
         return anyPrescribed && prescribedBy[v] != alsoPrescribedBy[v];
     }
 
+    /** Whether a set of environments holds only one of the two that prescribe a node. */
+    boolean splits(int v, long set) {
+        return (set >>> prescribedBy[v] & 1) != (set >>> alsoPrescribedBy[v] & 1);
+    }
+
     /** The prescribed temperature of a node, the mean of both where it jumps. */
     double prescribed(int v, double[] ambient) {
         return 0.5 * (ambient[prescribedBy[v]] + ambient[alsoPrescribedBy[v]]);
@@ -149,7 +195,7 @@ final class Unknowns {
         }
         for (int i = o; i < o + 6; i++) {
             int v = mesh.node[i];
-            if (mesh.arc[v] >= 0 || zeroNode[v]) {
+            if (mesh.arc[v] >= 0 || zeroNode[v] || quarter(v) != v) {
                 return false;
             }
         }
