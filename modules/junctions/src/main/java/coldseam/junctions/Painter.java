@@ -305,6 +305,10 @@ final class Painter {
     private void ground(Statement.Ground ground) {
         JunctionSetup.GroundBlock block = scene.setup().ground().orElseThrow();
         Material material = homogeneous("ground", block.conductivity(), false, "the site");
+        if (scene.form().second() == KindForm.Second.THING) {
+            soilUnderInnerWall(material, block.conductivity());
+            return;
+        }
         double level = scene.value(ground.level());
         double floor = scene.first().thickness();
         double face = scene.secondThickness();
@@ -328,6 +332,25 @@ final class Painter {
                     Painted.Effect.CONDUCTS));
         }
         notes.add("The ground reaches half the floor's width inwards, and 2.5 of it outwards and down (ISO 10211).");
+    }
+
+    private void soilUnderInnerWall(Material material, double conductivity) {
+        double floor = scene.first().thickness();
+        rectangle(
+                        Side.at(floor),
+                        Side.at(floor + Legs.soilUnderInnerWall(scene)),
+                        Side.on(Chart.Cut.FIRST_AWAY),
+                        Side.on(Chart.Cut.FIRST_BEYOND))
+                .ifPresent(outline -> pieces.add(new Painted(
+                        "ground",
+                        outline,
+                        outline,
+                        material,
+                        conductivity,
+                        Role.STRUCTURE,
+                        false,
+                        Painted.Effect.CONDUCTS)));
+        notes.add("The ground under the inner wall is as deep as gives the floor beside it the U of ISO 13370.");
     }
 
     private void frame() {
