@@ -66,6 +66,10 @@ class SurfacesTest {
         assertEquals(
                 Transmittance.Warning.Kind.THICK_AIR_LAYER,
                 u.warnings().getOnly().kind());
+        assertEquals(
+                "layer 1 from inside is an air layer 450 mm thick and is counted as 300 mm; treat it as an unheated space"
+                        + " instead",
+                u.warnings().getOnly().text());
     }
 
     @Test

@@ -102,6 +102,28 @@ class TransmittancePropertiesTest {
         }
     }
 
+    @Property(tries = 60, seed = "2026")
+    void aTriangleIsTheMeanOverItsField(
+            @ForAll("resistances") double rest, @ForAll("resistances") double one, @ForAll("resistances") double more) {
+        double two = one + more;
+        // The resistance is linear over the triangle with 0, R1, R2 at its corners; midpoints of a fine barycentric
+        // grid.
+        int n = 300;
+        double sum = 0;
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n - i; j++) {
+                sum += 1 / (rest + ((i + 1.0 / 3) * one + (j + 1.0 / 3) * two) / n);
+                if (j < n - i - 1) {
+                    sum += 1 / (rest + ((i + 2.0 / 3) * one + (j + 2.0 / 3) * two) / n);
+                }
+            }
+        }
+        double mean = sum / n / n;
+        // The rule's error falls with 1/n² and the square of R2/R0 over 18.
+        double error = Math.pow(two / rest / n, 2) / rest;
+        assertEquals(mean, TaperedLayers.triangle(rest, one, two), error + 1e-12);
+    }
+
     @Provide
     Arbitrary<Layer.Taper.Shape> shapes() {
         return Arbitraries.of(Layer.Taper.Shape.class);

@@ -91,6 +91,10 @@ class TransmittanceTest {
         assertEquals(
                 "[LIMITS_FAR_APART, METAL_BRIDGE]",
                 u.warnings().collect(Transmittance.Warning::kind).toString());
+        assertEquals(
+                "layer 1 from inside: framing bridges wool; the combined method does not hold for metal. Compute the layer"
+                        + " as a section instead",
+                u.warnings().getLast().text());
     }
 
     @Test

@@ -105,8 +105,7 @@ public final class Sections {
                 .paint("aluminium", 160, 159.5, 1000, 160, 1100)
                 .paint("aluminium", 160, -20.5, 980, -20, 1000.5)
                 .environments(20, 0.13, -5, 0.04)
-                .boundary(
-                        "outdoor", 0, 2000, 0, 1000.5, -20.5, 1000.5, -20.5, 980, -20, 980, -20, 1000, 0, 1000, 0, 0)
+                .boundary("outdoor", 0, 2000, 0, 1000.5, -20.5, 1000.5, -20.5, 980, -20, 980, -20, 1000, 0, 1000, 0, 0)
                 .boundary("indoor", 360, 0, 360, 2000)
                 .section();
     }
@@ -122,8 +121,7 @@ public final class Sections {
                 .paint("timber", 0.13, 1012, 110, 1090, 180)
                 .paint("glazing", 0.035, 1075, 130, 1300, 154)
                 .environments(20, 0.13, -5, 0.04)
-                .boundary(
-                        "outdoor", 0, 0, 1000, 0, 1000, 110, 1090, 110, 1090, 130, 1300, 130)
+                .boundary("outdoor", 0, 0, 1000, 0, 1000, 110, 1090, 110, 1090, 130, 1300, 130)
                 .boundary("indoor", 1300, 154, 1090, 154, 1090, 180, 1000, 180, 1000, 375, 0, 375)
                 .section();
     }
@@ -159,8 +157,7 @@ public final class Sections {
     }
 
     private Sections paint(String material, double conductivity, double x0, double y0, double x1, double y1) {
-        regions.add(new Region(
-                material, conductivity, Polygon.rectangle(1e-3 * x0, 1e-3 * y0, 1e-3 * x1, 1e-3 * y1)));
+        regions.add(new Region(material, conductivity, Polygon.rectangle(1e-3 * x0, 1e-3 * y0, 1e-3 * x1, 1e-3 * y1)));
         return this;
     }
 

@@ -1,11 +1,14 @@
 package coldseam.cli;
 
+import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.file.Nearest;
-import coldseam.junctions.Catalogue;
+import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.CatalogueFile;
-import coldseam.junctions.Detail;
-import java.util.Locale;
+import coldseam.junctions.Junctions;
+import coldseam.junctions.TypicalBuild;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.eclipse.collections.api.factory.Lists;
@@ -13,52 +16,123 @@ import org.eclipse.collections.api.list.ImmutableList;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** Lists the kinds of junction and their options. */
+/** Lists the kinds of junction and their options, with what each loses between given layers. */
 @Command(
         name = "catalogue",
-        description = "Lists the kinds of junction and the options for each, from worst to best.",
-        mixinStandardHelpOptions = true)
+        description = {
+            "Lists the kinds of junction and the options for each, from worst to best.",
+            "With --kind, --house, --first or --second each option is computed between those layers: psi, fRsi, neck"
+                    + " and weakest path. Without a house, build-ups a builder would use stand in."
+        },
+        mixinStandardHelpOptions = true,
+        sortOptions = false)
 final class CatalogueCommand implements Callable<Integer> {
 
     private final Terminal terminal;
+    private final Workshop workshop;
 
     @Option(names = "--kind", paramLabel = "KIND", description = "Only this kind, such as \"slab edge\".")
     Optional<String> kind;
 
+    @Option(names = "--house", paramLabel = "HOUSE", description = "Between the layers of this house file.")
+    Optional<Path> house;
+
+    @Option(
+            names = "--first",
+            paramLabel = "ASSEMBLY",
+            description = "The first surface's build-up, by its name in the house file or among the typical ones.")
+    Optional<String> first;
+
+    @Option(names = "--second", paramLabel = "ASSEMBLY", description = "The second surface's build-up, likewise.")
+    Optional<String> second;
+
+    @Option(
+            names = "--build",
+            paramLabel = "masonry|frame",
+            defaultValue = "masonry",
+            description = "Which typical build-ups stand in where no house gives any (default: ${DEFAULT-VALUE}).")
+    TypicalBuild build;
+
+    @Option(names = "--computed", description = "Compute every option of every kind; takes minutes.")
+    boolean computed;
+
+    @Option(names = "--assemblies", description = "List the build-ups --first and --second may name.")
+    boolean assemblies;
+
+    @Option(names = "--points", description = "Fasteners, posts and brackets with their chi.")
+    boolean points;
+
+    @Option(
+            names = "--atlas",
+            paramLabel = "FOLDER",
+            description = "Sweep each option over insulation from 0 to 400 mm into atlas.csv and atlas.pdf; asked again,"
+                    + " it goes on where it was stopped.")
+    Optional<Path> atlas;
+
+    @Option(
+            names = "--width",
+            paramLabel = "SHARE",
+            defaultValue = "1e-3",
+            description = "Widest interval allowed, as a share of the coupling (default: ${DEFAULT-VALUE}).")
+    double width;
+
+    @Option(
+            names = "--units",
+            paramLabel = "us|si",
+            defaultValue = "si",
+            description = "Units to print: us or si (default: ${DEFAULT-VALUE}).")
+    UnitSystem units;
+
     @Option(names = "--guide", description = "How to write a detail of your own.")
     boolean guide;
 
-    CatalogueCommand(Terminal terminal) {
+    CatalogueCommand(Terminal terminal, Workshop workshop) {
         this.terminal = terminal;
+        this.workshop = workshop;
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
         if (guide) {
             terminal.out().println(CatalogueFile.guide().stripTrailing());
             return Exit.UNBROKEN.code();
         }
-        Catalogue catalogue = CatalogueFile.builtIn();
-        ImmutableList<JunctionKind> kinds = Lists.immutable.of(JunctionKind.values());
-        ImmutableList<JunctionKind> asked =
-                kind.map(word -> Lists.immutable.of(named(word, kinds))).orElse(kinds);
-        for (JunctionKind each : asked) {
-            terminal.out().println(each.label());
-            ImmutableList<Detail> options = catalogue.options(each);
-            options.forEach(detail -> Columns.fold(
-                            detail.name(),
-                            String.format(
-                                    Locale.ROOT,
-                                    "  %-7s %s: ",
-                                    detail.rank().name().toLowerCase(Locale.ROOT),
-                                    detail.id()),
-                            "          ")
+        Accuracy accuracy = accuracy();
+        if (points) {
+            new PointTable(terminal, units).print();
+            return Exit.UNBROKEN.code();
+        }
+        Layers layers = Layers.of(house, first, second, build, workshop);
+        if (assemblies) {
+            layers.assemblies().forEach(each -> Columns.fold(each.name(), "  ", "    ")
                     .forEach(terminal.out()::println));
-            if (options.isEmpty()) {
-                terminal.out().println("  none; draw one of your own");
-            }
+            return Exit.UNBROKEN.code();
+        }
+        ImmutableList<JunctionKind> kinds = kinds();
+        if (atlas.isPresent()) {
+            new AtlasRun(terminal, layers, units, accuracy).write(kinds, atlas.get());
+            return Exit.UNBROKEN.code();
+        }
+        OptionTable table = new OptionTable(terminal, layers, Junctions.computer(accuracy), units);
+        if (kind.isEmpty() && house.isEmpty() && first.isEmpty() && second.isEmpty() && !computed) {
+            table.names(kinds);
+        } else {
+            table.computed(kinds);
         }
         return Exit.UNBROKEN.code();
+    }
+
+    private Accuracy accuracy() {
+        if (!(width > 0 && width < 1)) {
+            throw new RefusedException(Lists.immutable.of(
+                    "--width: got " + width + "; allowed: more than 0 and less than 1, such as 1e-3"));
+        }
+        return new Accuracy(width, Accuracy.standard().maximumUnknowns());
+    }
+
+    private ImmutableList<JunctionKind> kinds() {
+        ImmutableList<JunctionKind> all = Lists.immutable.of(JunctionKind.values());
+        return kind.map(word -> Lists.immutable.of(named(word, all))).orElse(all);
     }
 
     private static JunctionKind named(String word, ImmutableList<JunctionKind> kinds) {

@@ -13,7 +13,10 @@ final class CoarseMesh {
     private final int[] edgeRight;
     private final int[] edgePath;
 
+    private final boolean axisymmetric;
+
     CoarseMesh(
+            boolean axisymmetric,
             ConstrainedTriangulation from,
             long[] x,
             long[] y,
@@ -21,6 +24,7 @@ final class CoarseMesh {
             int[] edgeLeft,
             int[] edgeRight,
             int[] edgePath) {
+        this.axisymmetric = axisymmetric;
         this.from = from;
         this.x = x;
         this.y = y;
@@ -39,6 +43,7 @@ final class CoarseMesh {
         }
         Mesh mesh = new Mesh(Math.max(64, 4 * painted), Math.max(128, 10 * painted));
         int[] corner = corners(mesh, number);
+        mesh.drawn = mesh.nodes;
         int[] middle = new int[3 * from.triangles];
         Arrays.fill(middle, -1);
         for (int t = 0; t < from.triangles; t++) {
@@ -61,6 +66,9 @@ final class CoarseMesh {
                 }
                 // An adiabatic side is tagged -1 until the arcs are counted.
                 g[i] = n[i] >= 0 ? 0 : edgePath[from.constraint[3 * t + i]];
+                if (axisymmetric && n[i] < 0 && mesh.x[a] == 0 && mesh.x[b] == 0) {
+                    g[i] = Mesh.AXIS;
+                }
             }
             int made = mesh.addTriangle();
             int o = 3 * t;

@@ -30,6 +30,7 @@ final class Drawing {
 
     Mesh mesh;
     private Topology topology;
+    private final boolean axisymmetric;
     /** Conductivity of each region, W/(m·K). */
     final double[] conductivity;
     /** Environment of each boundary. */
@@ -40,6 +41,7 @@ final class Drawing {
     /** @throws SectionException with every fault */
     Drawing(Section section) {
         this.section = section;
+        axisymmetric = section.symmetry() == Symmetry.AXISYMMETRIC;
         int regions = section.regions().size();
         int boundaries = section.boundaries().size();
         conductivity = new double[regions];
@@ -62,7 +64,7 @@ final class Drawing {
         checkBoundaries();
         stopIfFaulty();
         triangulate();
-        topology = new Topology(mesh, faults);
+        topology = new Topology(mesh, axisymmetric, faults);
         topology.findArcs();
         topology.findParts(section.snap());
         checkProbes();
@@ -93,6 +95,9 @@ final class Drawing {
     Topology topology() {
         return topology;
     }
+
+    /** Gaps narrower than this many lattice steps are taken for drawing errors. */
+    private static final double THIN = 20;
 
     private void stopIfFaulty() {
         if (faults.notEmpty()) {
@@ -166,16 +171,57 @@ final class Drawing {
         right = new int[lines.edges];
         Arrays.fill(left, -1);
         Arrays.fill(right, -1);
+        int[] tops = new int[all.triangles];
         for (int t = 0; t < all.triangles; t++) {
             int top = -1;
             for (int w = words - 1; w >= 0 && top < 0; w--) {
                 long bits = in[t * words + w];
                 top = bits == 0 ? -1 : 64 * w + 63 - Long.numberOfLeadingZeros(bits);
             }
+            tops[t] = top;
             for (int i = 0; i < 3; i++) {
                 int e = all.constraint[3 * t + i];
                 if (e >= 0) {
                     (all.corner[3 * t + (i + 1) % 3] == lines.from[e] ? left : right)[e] = top;
+                }
+            }
+        }
+        checkThin(all, tops);
+    }
+
+    /** Refuses hair-thin gaps between outlines and notes hair-thin slivers of a region. */
+    private void checkThin(ConstrainedTriangulation all, int[] tops) {
+        Arrangement lines = cutLines;
+        int gaps = 0;
+        int slivers = 0;
+        for (int t = 0; t < all.triangles; t++) {
+            for (int i = 0; i < 3; i++) {
+                int e = all.constraint[3 * t + i];
+                int c = all.corner[3 * t + i];
+                if (e < 0 || left[e] == right[e] || c >= lines.vertices) {
+                    continue;
+                }
+                int a = all.corner[3 * t + (i + 1) % 3];
+                int b = all.corner[3 * t + (i + 2) % 3];
+                double ux = lines.x[b] - lines.x[a];
+                double uy = lines.y[b] - lines.y[a];
+                double vx = lines.x[c] - lines.x[a];
+                double vy = lines.y[c] - lines.y[a];
+                double length = Math.hypot(ux, uy);
+                double along = (vx * ux + vy * uy) / length;
+                double away = (ux * vy - uy * vx) / length;
+                if (away < THIN && along > THIN && along < length - THIN) {
+                    String at = SectionCheck.place(section.snap() * lines.x[c], section.snap() * lines.y[c]);
+                    String width = SectionCheck.number(1e3 * section.snap() * away) + " mm";
+                    String limit = SectionCheck.number(1e3 * section.snap() * THIN) + " mm";
+                    if (tops[t] < 0 && gaps++ < 5) {
+                        faults.add("a gap " + width + " wide is left at " + at + "; close it, or draw it at least "
+                                + limit + " wide");
+                    } else if (tops[t] >= 0 && slivers++ < 5) {
+                        notes.add(
+                                "a sliver of " + section.regions().get(tops[t]).material() + " " + width
+                                        + " thin is left at " + at + "; layers are meant to be at least " + limit);
+                    }
                 }
             }
         }
@@ -197,6 +243,11 @@ final class Drawing {
                 faults.add(SectionCheck.boundary(section, b) + " is not on the outline at " + SectionCheck.place(mx, my)
                         + (left[e] < 0 ? " (nothing is painted there)" : " (both sides are painted)")
                         + "; a boundary runs along the outline or along a hole");
+            }
+            if (axisymmetric && lines.x[lines.from[e]] == 0 && lines.x[lines.to[e]] == 0 && !off[b]) {
+                off[b] = true;
+                faults.add(SectionCheck.boundary(section, b) + " runs along the axis at " + SectionCheck.place(mx, my)
+                        + "; the axis x = 0 is inside the turned body, let the boundary end there");
             }
             if (lines.twice[e] && !over[b]) {
                 over[b] = true;
@@ -270,7 +321,7 @@ final class Drawing {
             to[e] = number[to[e]];
         }
         ConstrainedTriangulation coarse = new ConstrainedTriangulation(points, x, y, count, from, to);
-        mesh = new CoarseMesh(coarse, x, y, from, leftOf, rightOf, pathOf).mesh();
+        mesh = new CoarseMesh(axisymmetric, coarse, x, y, from, leftOf, rightOf, pathOf).mesh();
     }
 
     /** Whether exactly two kept edges meet here, in one line, with the same regions and boundary. */

@@ -1,15 +1,12 @@
 package coldseam.conduction;
 
-/** A symmetric positive definite system given element by element. */
+/** A symmetric positive definite system given element by element, over the unknowns of {@link Fronts}. */
 interface ElementSystem {
-
-    /** How many unknowns there are. */
-    int unknowns();
 
     /**
      * (Output) The unknowns of a triangle, -1 for a prescribed value; an unknown may come more than once.
      *
-     * @return how many
+     * @return how many, or -1 where they are the triangle's six nodes
      */
     int unknownsOf(int triangle, int[] out);
 

@@ -8,6 +8,9 @@ package coldseam.conduction;
  */
 interface Elements {
 
+    /** What a bound per radian or per metre is multiplied by. */
+    double form();
+
     /** (Output) 6 × 6, row by row: ∫ k ∇φᵢ·∇φⱼ plus ∫ φᵢφⱼ/R over the sides with R > 0. */
     void temperatureMatrix(int t, double[] out);
 

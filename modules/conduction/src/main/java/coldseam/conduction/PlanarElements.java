@@ -25,6 +25,11 @@ final class PlanarElements implements Elements {
         this.resistance = resistance;
     }
 
+    @Override
+    public double form() {
+        return 1;
+    }
+
     /** (Output) the 6 × 6 matrix of factor·∫ ∇φᵢ·∇φⱼ from the three products A ∇λᵢ·∇λⱼ. */
     private void laplace(int t, double factor, double[] m) {
         int o = 6 * t;

@@ -1,8 +1,6 @@
 package coldseam.conduction;
 
 import java.util.Arrays;
-import org.eclipse.collections.api.list.primitive.MutableIntList;
-import org.eclipse.collections.impl.factory.primitive.IntLists;
 
 /**
  * The adaptive loop: solve for temperature and stream function, bound, mark, refine, until the interval is as narrow as
@@ -24,8 +22,9 @@ final class Refinement {
     private final int units;
     private final Unknowns unknowns;
     private final Dissection dissection = new Dissection();
-    private final FrontalSolver temperatureSolver = new FrontalSolver();
-    private final FrontalSolver streamSolver = new FrontalSolver();
+    private final Fronts fronts;
+    private final FrontalSolver temperatureSolver;
+    private final FrontalSolver streamSolver;
     private final TemperatureSystem temperatureSystem;
     private final StreamSystem streamSystem;
 
@@ -33,7 +32,6 @@ final class Refinement {
     final double[][] u;
 
     private final double[][] s;
-    private double[] work = new double[0];
 
     /** Each triangle's share of the gap. */
     double[] gap = new double[0];
@@ -43,12 +41,16 @@ final class Refinement {
 
     double upper;
 
+    /** The width of the total coupling over its middle; where the coupling is infinite, of what lies off the jumps. */
+    double relativeWidth;
+
+    private double counted;
     private final double[] ambient;
+    private double[] root = new double[0];
     private final double[] u6 = new double[6];
     private final double[] s6 = new double[6];
     private final double[] add6 = new double[6];
     private final double[] energy = new double[5];
-    private final double[] sums = new double[6];
 
     Refinement(Drawing drawing, Topology topology, Elements elements, int environments) {
         this.drawing = drawing;
@@ -56,8 +58,11 @@ final class Refinement {
         this.topology = topology;
         this.elements = elements;
         this.environments = environments;
-        this.units = environments - 1;
-        this.unknowns = new Unknowns(drawing, topology);
+        this.units = Math.max(0, environments - 1);
+        this.unknowns = new Unknowns(drawing, topology, elements.form() != 1);
+        this.fronts = new Fronts(mesh, unknowns);
+        this.temperatureSolver = new FrontalSolver(fronts);
+        this.streamSolver = new FrontalSolver(fronts);
         this.temperatureSystem = new TemperatureSystem(mesh, elements, unknowns);
         this.streamSystem = new StreamSystem(mesh, drawing, elements, unknowns, topology.cuts);
         this.u = new double[units][0];
@@ -66,38 +71,34 @@ final class Refinement {
     }
 
     int unknowns() {
-        return unknowns.temperatures + unknowns.streams;
+        return unknowns.total;
     }
 
-    int jumps() {
-        return unknowns.jumps;
+    boolean jumps() {
+        return unknowns.jumps > 0;
     }
 
     /** Solves on the mesh as it is and computes bounds and gaps. */
     void solve() {
         unknowns.number();
         dissection.run(mesh);
-        int most = Math.max(unknowns.temperatures, unknowns.streams);
-        if (work.length < most) {
-            work = new double[most + most / 2];
-        }
+        fronts.build(dissection);
         if (units > 0) {
             temperatureSolver.factor(dissection, temperatureSystem);
             streamSolver.factor(dissection, streamSystem);
         }
+        int size = unknowns.all();
         for (int r = 0; r < units; r++) {
-            if (u[r].length < mesh.nodes) {
-                u[r] = new double[mesh.nodes + mesh.nodes / 2];
-            }
-            if (s[r].length < unknowns.streams) {
-                s[r] = new double[unknowns.streams + unknowns.streams / 2];
+            if (u[r].length < size) {
+                u[r] = new double[size + size / 2];
+                s[r] = new double[size + size / 2];
             }
             ambientOf(1L << r);
-            Arrays.fill(work, 0, unknowns.temperatures, 0);
-            temperatureSystem.load(r, ambient, work);
-            temperatureSolver.solve(work);
-            temperatureSystem.spread(work, ambient, u[r]);
-            Arrays.fill(s[r], 0, unknowns.streams, 0);
+            Arrays.fill(u[r], 0, size, 0);
+            temperatureSystem.load(r, ambient, u[r]);
+            temperatureSolver.solve(u[r]);
+            temperatureSystem.prescribe(ambient, u[r]);
+            Arrays.fill(s[r], 0, size, 0);
             streamSystem.load(r, s[r]);
             streamSolver.solve(s[r]);
         }
@@ -118,11 +119,22 @@ final class Refinement {
         Arrays.fill(gap, 0, mesh.triangles, 0);
         lower = 0;
         upper = 0;
-        for (int e = 0; e < (environments == 2 ? 1 : environments); e++) {
+        counted = 0;
+        double times = environments == 2 ? 1 : 0.5;
+        for (int e = 0; e < (environments == 2 ? 1 : environments) && units > 0; e++) {
             Interval q = form(1L << e, true);
-            double times = environments == 2 ? 1 : 0.5;
             lower += times * q.lower();
             upper += times * q.upper();
+        }
+        double total = 0;
+        for (int t = 0; t < mesh.triangles; t++) {
+            gap[t] *= times * elements.form();
+            total += gap[t];
+        }
+        counted *= times * elements.form();
+        relativeWidth = unknowns.jumps > 0 ? total / counted : 2 * (upper - lower) / (upper + lower);
+        if (!(upper > 0)) {
+            relativeWidth = 0;
         }
     }
 
@@ -150,8 +162,9 @@ final class Refinement {
             low += energy[Elements.LOWER];
             upOff += energy[Elements.UPPER_ALLOWANCE];
             lowOff += energy[Elements.LOWER_ALLOWANCE];
-            if (addGaps) {
+            if (addGaps && !(unknowns.jumps > 0 && touchesJump(t))) {
                 gap[t] += energy[Elements.GAP];
+                counted += energy[Elements.UPPER];
             }
         }
         double flow = 0;
@@ -172,9 +185,35 @@ final class Refinement {
         up += upOff + count * ROUNDING * up;
         low += lowOff + count * ROUNDING * low;
         flow = Math.abs(flow) - count * ROUNDING * flowSize;
-        double bound = flow > 0 && low > 0 ? flow * flow / low * (1 - 4 * ROUNDING) : 0;
-        sums[0] = up;
-        return new Interval(Math.min(bound, up), up);
+        double bound = flow > 0 && low > 0 ? flow * flow / low * (1 - 8 * ROUNDING) : 0;
+        double scale = elements.form();
+        up *= scale * (1 + 4 * ROUNDING);
+        return new Interval(Math.min(scale * bound, up), splits(base) ? Double.POSITIVE_INFINITY : up);
+    }
+
+    /** Whether a set puts two environments apart whose prescribed temperatures meet in a point. */
+    private boolean splits(long base) {
+        for (int v = 0; v < mesh.nodes && unknowns.jumps > 0; v++) {
+            if (unknowns.jumps(v) && unknowns.splits(v, base)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean touchesJump(int t) {
+        int o = 6 * t;
+        return unknowns.jumps(mesh.node[o]) || unknowns.jumps(mesh.node[o + 1]) || unknowns.jumps(mesh.node[o + 2]);
+    }
+
+    /** A node where two prescribed temperatures meet, or -1. */
+    int firstJump() {
+        for (int v = 0; v < mesh.nodes && unknowns.jumps > 0; v++) {
+            if (unknowns.jumps(v)) {
+                return v;
+            }
+        }
+        return -1;
     }
 
     private void local(int t, long base) {
@@ -187,59 +226,56 @@ final class Refinement {
             for (int i = 0; i < 6; i++) {
                 double value = u[r][mesh.node[6 * t + i]];
                 u6[i] = first ? value : u6[i] + value;
-                s6[i] = first ? s6[i] : s6[i] + add6[i];
+            }
+            for (int i = 0; i < 6 && !first; i++) {
+                s6[i] += add6[i];
             }
             first = false;
         }
     }
 
-    /** Marks for a gap of about the target, and refines. */
-    void refine(double target, int budget) {
+    /**
+     * Refines towards a gap, but not by more than a factor of {@link #STEP} at once: far predictions err.
+     *
+     * <p>If triangle t of gap g is bisected until each piece carries at most e, a smooth solution leaves e^(2/3) g^(1/3)
+     * of it. The e that leaves the goal in sum is found by halving intervals.
+     */
+    void refine(double relativeTarget, int mostNodes) {
+        double target = relativeTarget * counted;
         int n = mesh.triangles;
+        if (root.length < n) {
+            root = new double[n + n / 2];
+        }
         double total = 0;
         double most = 0;
-        double[] root = new double[n];
         for (int t = 0; t < n; t++) {
             total += gap[t];
             most = Math.max(most, gap[t]);
             root[t] = Math.cbrt(gap[t]);
         }
-        double goal = Math.max(target, total / 16);
+        double goal = Math.max(Math.min(target, 0.5 * total), total / STEP);
         double lowest = 0;
         double highest = most;
-        for (int i = 0; i < 30; i++) {
+        for (int i = 0; i < HALVINGS; i++) {
             double level = 0.5 * (lowest + highest);
             double c = Math.cbrt(level);
-            double predicted = 0;
+            double left = 0;
             for (int t = 0; t < n; t++) {
-                predicted += gap[t] > level ? c * c * root[t] : gap[t];
+                left += gap[t] > level ? c * c * root[t] : gap[t];
             }
-            if (predicted > goal) {
+            if (left > goal) {
                 highest = level;
             } else {
                 lowest = level;
             }
         }
-        double level = Math.max(lowest, most * 1e-12);
-        MutableIntList marked = IntLists.mutable.empty();
-        for (int t = 0; t < n; t++) {
-            double ratio = gap[t] / level;
-            int times = ratio > 1.5 ? Math.min(3, (int) Math.ceil(Math.log(ratio) / Math.log(8) - 0.3)) : 0;
-            mesh.wanted[t] = (byte) Math.max(0, times);
-            if (times > 0) {
-                marked.add(t);
-            }
-        }
-        if (marked.isEmpty()) {
-            for (int t = 0; t < n; t++) {
-                mesh.wanted[t] = (byte) (gap[t] >= 0.5 * most ? 1 : 0);
-            }
-        }
-        mesh.refine();
+        System.arraycopy(gap, 0, mesh.error, 0, n);
+        mesh.refine(Math.min(0.5 * most, SLACK * Math.max(lowest, 1e-12 * most)), mostNodes);
     }
 
-    /** Where the temperature jumps the flow is infinite: gaps there do not count. */
-    int environments() {
-        return environments;
-    }
+    private static final double STEP = 6;
+    /** The gap falls faster than predicted, since a cut through one triangle often cuts its neighbour too. */
+    private static final double SLACK = 2;
+
+    private static final int HALVINGS = 24;
 }

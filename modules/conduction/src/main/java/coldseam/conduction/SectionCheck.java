@@ -154,6 +154,11 @@ final class SectionCheck {
             faults.add(what + " has a point (" + point.x() + ", " + point.y() + ") m; coordinates must be numbers");
             return false;
         }
+        if (section.symmetry() == Symmetry.AXISYMMETRIC && point.x() < -section.snap()) {
+            faults.add(what + " has a point at " + place(point)
+                    + "; in an axisymmetric section x is the radius and must be 0 m or greater");
+            return false;
+        }
         double largest = Arrangement.LARGEST * section.snap();
         if (Math.abs(point.x()) > largest || Math.abs(point.y()) > largest) {
             faults.add(String.format(

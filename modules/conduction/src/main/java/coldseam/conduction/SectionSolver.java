@@ -9,6 +9,8 @@ import org.eclipse.collections.impl.factory.Lists;
 final class SectionSolver {
 
     private static final int MOST_LEVELS = 60;
+    /** An interval this narrow comes from rounding alone. */
+    private static final double EXACT = 1e-9;
 
     private final Section section;
     private final Accuracy accuracy;
@@ -28,8 +30,11 @@ final class SectionSolver {
         mesh = drawing.mesh;
         notes.addAll(drawing.notes);
         Topology topology = drawing.topology();
-        Elements elements =
-                new PlanarElements(mesh, section.snap(), drawing.conductivity, drawing.environment, drawing.resistance);
+        Elements elements = section.symmetry() == Symmetry.PLANAR
+                ? new PlanarElements(
+                        mesh, section.snap(), drawing.conductivity, drawing.environment, drawing.resistance)
+                : new AxisymmetricElements(
+                        mesh, section.snap(), drawing.conductivity, drawing.environment, drawing.resistance);
         refinement = new Refinement(
                 drawing, topology, elements, section.environments().size());
         double[] temperatures = new double[section.environments().size()];
@@ -45,21 +50,32 @@ final class SectionSolver {
             field.set(refinement);
             surfaces = field.surfaces(surfaces);
             probes = field.probes(probes);
-            double width = refinement.upper - refinement.lower;
-            double middle = 0.5 * (refinement.upper + refinement.lower);
-            met = width <= accuracy.relativeWidth() * middle;
-            boolean exact = width <= 1e-9 * middle;
-            if (met && (level > 0 || exact) || refinement.unknowns() >= accuracy.maximumUnknowns() / 2) {
+            met = refinement.relativeWidth <= accuracy.relativeWidth();
+            if (met && (level > 0 || refinement.relativeWidth <= EXACT)) {
                 break;
             }
-            refinement.refine(0.8 * accuracy.relativeWidth() * middle, accuracy.maximumUnknowns());
+            int before = mesh.nodes;
+            if (2 * mesh.nodes >= accuracy.maximumUnknowns() || level + 1 == MOST_LEVELS) {
+                break;
+            }
+            refinement.refine(0.95 * accuracy.relativeWidth(), accuracy.maximumUnknowns() / 2);
+            if (mesh.nodes == before) {
+                break;
+            }
         }
-        if (!met) {
+        if (refinement.jumps()) {
+            met = false;
+            int v = refinement.firstJump();
+            notes.add("two temperatures are prescribed without surface resistance and meet at "
+                    + SectionCheck.place(section.snap() * mesh.x[v], section.snap() * mesh.y[v])
+                    + ": the heat flow there is infinite, and so is the coupling between the two; temperatures away"
+                    + " from there hold");
+        } else if (!met) {
             notes.add(String.format(
                     Locale.ROOT,
                     "the interval is %.3g of the coupling wide, not %.3g as asked: refinement ended at %d unknowns;"
                             + " allow more unknowns or a wider interval",
-                    2 * (refinement.upper - refinement.lower) / (refinement.upper + refinement.lower),
+                    refinement.relativeWidth,
                     accuracy.relativeWidth(),
                     refinement.unknowns()));
         }
@@ -92,9 +108,9 @@ final class SectionSolver {
                 Interval value = alone[i];
                 if (n > 2) {
                     Interval both = refinement.form(1L << i | 1L << j, false);
+                    double lower = Math.max(0, 0.5 * (alone[i].lower() + alone[j].lower() - both.upper()));
                     value = new Interval(
-                            Math.max(0, 0.5 * (alone[i].lower() + alone[j].lower() - both.upper())),
-                            0.5 * (alone[i].upper() + alone[j].upper() - both.lower()));
+                            lower, Math.max(lower, 0.5 * (alone[i].upper() + alone[j].upper() - both.lower())));
                 }
                 all.add(new Solution.Coupling(
                         section.environments().get(i).name(),
@@ -116,7 +132,7 @@ final class SectionSolver {
                             - section.environments()
                                     .detect(o -> o.name().equals(other))
                                     .temperature();
-                    sum = sum.plus(c.value().times(difference));
+                    sum = difference == 0 ? sum : sum.plus(c.value().times(difference));
                 }
             }
             return new Solution.HeatFlow(e.name(), sum);

@@ -18,63 +18,74 @@ final class StreamSystem implements ElementSystem {
         this.cuts = cuts;
     }
 
-    @Override
-    public int unknowns() {
-        return unknowns.streams;
-    }
+    // Of the triangle last looked at: the local node that carries each node's value, and the factor.
+    private final int[] carrier = new int[6];
+    private final double[] factor = new double[6];
 
-    /** The cuts a local node sees from the left, as bits. */
-    private int bits(int t, int i) {
-        int o = 3 * t;
-        return i < 3 ? mesh.side[o + i] : mesh.side[o + (i + 1) % 3] & mesh.side[o + (i + 2) % 3];
-    }
-
-    private int allBits(int t) {
-        int o = 3 * t;
-        return cuts == 0 ? 0 : mesh.side[o] | mesh.side[o + 1] | mesh.side[o + 2];
+    /** Finds carriers; returns whether every node carries its own value. */
+    private boolean carry(int t) {
+        boolean own = true;
+        for (int i = 0; i < 6; i++) {
+            int v = mesh.node[6 * t + i];
+            int by = unknowns.quarter(v);
+            carrier[i] = i;
+            factor[i] = by == v ? 1 : by < 0 ? 0 : 0.25;
+            own &= by == v;
+            for (int j = 0; j < 3 && by >= 0 && by != v; j++) {
+                carrier[i] = mesh.node[6 * t + j] == by ? j : carrier[i];
+            }
+        }
+        return own;
     }
 
     @Override
     public int unknownsOf(int t, int[] out) {
+        if (unknowns.plainStream(t)) {
+            return -1;
+        }
+        carry(t);
         for (int i = 0; i < 6; i++) {
-            out[i] = unknowns.stream[mesh.node[6 * t + i]];
+            out[i] = factor[i] == 0 ? -1 : unknowns.stream(mesh.node[6 * t + carrier[i]]);
         }
         int n = 6;
-        for (int rest = allBits(t); rest != 0; rest &= rest - 1) {
-            out[n++] = unknowns.firstCut + Integer.numberOfTrailingZeros(rest);
+        for (int rest = unknowns.cuts(t); rest != 0; rest &= rest - 1) {
+            out[n++] = unknowns.cut(Integer.numberOfTrailingZeros(rest));
         }
         return n;
     }
 
     @Override
     public void matrix(int t, double[] out) {
-        int all = allBits(t);
-        if (all == 0) {
+        int all = unknowns.cuts(t);
+        boolean own = carry(t);
+        if (all == 0 && own) {
             elements.streamMatrix(t, out);
             return;
         }
-        // A jump J adds J to every node seen from the left: its row is the sum of these nodes' rows.
         elements.streamMatrix(t, plain);
         int n = 6 + Integer.bitCount(all);
         for (int i = 0; i < 6; i++) {
-            System.arraycopy(plain, 6 * i, out, n * i, 6);
+            for (int j = 0; j < 6; j++) {
+                out[n * i + j] = factor[i] * factor[j] * plain[6 * i + j];
+            }
         }
+        // A jump J adds J to every value seen from the left: its row is the sum of these nodes' rows.
         int c = 6;
         for (int rest = all; rest != 0; rest &= rest - 1, c++) {
             int bit = Integer.lowestOneBit(rest);
             for (int j = 0; j < c; j++) {
                 double sum = 0;
                 for (int i = 0; i < 6; i++) {
-                    sum += (bits(t, i) & bit) == 0 ? 0 : out[n * i + j];
+                    sum += (unknowns.cuts(t, carrier[i]) & bit) == 0 ? 0 : out[n * i + j];
                 }
                 out[n * c + j] = sum;
                 out[n * j + c] = sum;
             }
-            double own = 0;
+            double itself = 0;
             for (int i = 0; i < 6; i++) {
-                own += (bits(t, i) & bit) == 0 ? 0 : out[n * c + i];
+                itself += (unknowns.cuts(t, carrier[i]) & bit) == 0 ? 0 : out[n * c + i];
             }
-            out[n * c + c] = own;
+            out[n * c + c] = itself;
         }
     }
 
@@ -92,24 +103,30 @@ final class StreamSystem implements ElementSystem {
     }
 
     private void add(int t, int i, double value, double[] b) {
-        int d = unknowns.stream[mesh.node[6 * t + i]];
+        int v = mesh.node[6 * t + i];
+        if (unknowns.quarter(v) < 0) {
+            return;
+        }
+        int d = unknowns.stream(v);
         if (d >= 0) {
             b[d] += value;
         }
         for (int rest = mesh.side[3 * t + i]; rest != 0; rest &= rest - 1) {
-            b[unknowns.firstCut + Integer.numberOfTrailingZeros(rest)] += value;
+            b[unknowns.cut(Integer.numberOfTrailingZeros(rest))] += value;
         }
     }
 
     /** (Output) the six values of a solution on one triangle. */
     void values(int t, double[] x, double[] out) {
+        carry(t);
         for (int i = 0; i < 6; i++) {
-            int d = unknowns.stream[mesh.node[6 * t + i]];
+            int d = factor[i] == 0 ? -1 : unknowns.stream(mesh.node[6 * t + carrier[i]]);
             double value = d >= 0 ? x[d] : 0;
-            for (int rest = cuts == 0 ? 0 : bits(t, i); rest != 0; rest &= rest - 1) {
-                value += x[unknowns.firstCut + Integer.numberOfTrailingZeros(rest)];
+            int bits = cuts == 0 || factor[i] == 0 ? 0 : unknowns.cuts(t, carrier[i]);
+            for (int rest = bits; rest != 0; rest &= rest - 1) {
+                value += x[unknowns.cut(Integer.numberOfTrailingZeros(rest))];
             }
-            out[i] = value;
+            out[i] = factor[i] * value;
         }
     }
 }

@@ -16,16 +16,15 @@ final class TemperatureSystem implements ElementSystem {
     }
 
     @Override
-    public int unknowns() {
-        return unknowns.temperatures;
-    }
-
-    @Override
     public int unknownsOf(int t, int[] out) {
+        boolean plain = true;
         for (int i = 0; i < 6; i++) {
-            out[i] = unknowns.temperature[mesh.node[6 * t + i]];
+            int v = mesh.node[6 * t + i];
+            boolean held = unknowns.prescribed(v);
+            plain &= !held;
+            out[i] = held ? -1 : v;
         }
-        return 6;
+        return plain ? -1 : 6;
     }
 
     @Override
@@ -40,38 +39,33 @@ final class TemperatureSystem implements ElementSystem {
             boolean held = false;
             for (int i = 0; i < 6; i++) {
                 outline |= i < 3 && mesh.neighbour[3 * t + i] < 0 && mesh.tag[3 * t + i] >= 0;
-                held |= unknowns.temperature[mesh.node[6 * t + i]] < 0;
+                held |= unknowns.prescribed(mesh.node[6 * t + i]);
             }
             if (outline) {
                 elements.temperatureLoad(t, environment, load);
                 for (int i = 0; i < 6; i++) {
-                    int d = unknowns.temperature[mesh.node[6 * t + i]];
-                    if (d >= 0) {
-                        b[d] += load[i];
-                    }
+                    b[mesh.node[6 * t + i]] += load[i];
                 }
             }
             if (held) {
                 elements.temperatureMatrix(t, matrix);
                 for (int j = 0; j < 6; j++) {
                     int v = mesh.node[6 * t + j];
-                    double value = unknowns.temperature[v] < 0 ? unknowns.prescribed(v, ambient) : 0;
+                    double value = unknowns.prescribed(v) ? unknowns.prescribed(v, ambient) : 0;
                     for (int i = 0; i < 6 && value != 0; i++) {
-                        int d = unknowns.temperature[mesh.node[6 * t + i]];
-                        if (d >= 0) {
-                            b[d] -= matrix[6 * i + j] * value;
-                        }
+                        b[mesh.node[6 * t + i]] -= matrix[6 * i + j] * value;
                     }
                 }
             }
         }
     }
 
-    /** (Output) nodal temperatures from a solution. */
-    void spread(double[] x, double[] ambient, double[] u) {
+    /** Puts the prescribed temperatures into a solution. */
+    void prescribe(double[] ambient, double[] u) {
         for (int v = 0; v < mesh.nodes; v++) {
-            int d = unknowns.temperature[v];
-            u[v] = d >= 0 ? x[d] : unknowns.prescribed(v, ambient);
+            if (unknowns.prescribed(v)) {
+                u[v] = unknowns.prescribed(v, ambient);
+            }
         }
     }
 }

@@ -2,6 +2,8 @@ package coldseam.conduction;
 
 import java.util.Arrays;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.list.primitive.MutableIntList;
+import org.eclipse.collections.impl.factory.primitive.IntLists;
 
 /**
  * How the outline of a mesh hangs together: adiabatic arcs, connected parts, and cuts between rims that carry flow.
@@ -15,15 +17,20 @@ import org.eclipse.collections.api.list.MutableList;
 final class Topology {
 
     private final Mesh mesh;
+    private static final int AT_AXIS = -2;
+
     private final MutableList<String> faults;
+    private final boolean axisymmetric;
 
     int arcs;
-    int parts;
     int cuts;
-    /** For each part the arc whose value is taken as zero, or ~node where the part has no arc. */
-    int[] zero;
+    /** The arcs whose value is taken as zero: one in each part, and all that touch the axis. */
+    boolean[] zeroArc;
+    /** A node of each part that has neither arc nor axis: its value is taken as zero. */
+    final MutableIntList zeroNodes = IntLists.mutable.empty();
 
-    Topology(Mesh mesh, MutableList<String> faults) {
+    Topology(Mesh mesh, boolean axisymmetric, MutableList<String> faults) {
+        this.axisymmetric = axisymmetric;
         this.mesh = mesh;
         this.faults = faults;
     }
@@ -40,12 +47,20 @@ final class Topology {
         return mesh.neighbour[3 * t + i] < 0;
     }
 
+    private boolean adiabatic(int t, int i) {
+        return outline(t, i) && mesh.tag[3 * t + i] < 0 && mesh.tag[3 * t + i] != Mesh.AXIS;
+    }
+
+    private boolean axis(int t, int i) {
+        return outline(t, i) && mesh.tag[3 * t + i] == Mesh.AXIS;
+    }
+
     /** Joins adiabatic sides that share a node into arcs, numbers them and tags sides and nodes with them. */
     void findArcs() {
         Sets sets = new Sets(mesh.nodes);
         for (int t = 0; t < mesh.triangles; t++) {
             for (int i = 0; i < 3; i++) {
-                if (outline(t, i) && mesh.tag[3 * t + i] < 0) {
+                if (adiabatic(t, i)) {
                     sets.join(tail(t, i), head(t, i));
                 }
             }
@@ -54,7 +69,7 @@ final class Topology {
         Arrays.fill(number, -1);
         for (int t = 0; t < mesh.triangles; t++) {
             for (int i = 0; i < 3; i++) {
-                if (outline(t, i) && mesh.tag[3 * t + i] < 0) {
+                if (adiabatic(t, i)) {
                     int r = sets.root(tail(t, i));
                     if (number[r] < 0) {
                         number[r] = arcs++;
@@ -66,13 +81,13 @@ final class Topology {
                 }
             }
         }
+        zeroArc = new boolean[arcs];
     }
 
     /** Finds the connected parts, a zero for each, and faults where one faces nothing. */
     void findParts(double step) {
         boolean[] seen = new boolean[mesh.triangles];
         int[] queue = new int[mesh.triangles];
-        zero = new int[4];
         for (int seed = 0; seed < mesh.triangles; seed++) {
             if (seen[seed]) {
                 continue;
@@ -81,7 +96,8 @@ final class Topology {
             queue[size++] = seed;
             seen[seed] = true;
             boolean faces = false;
-            int base = ~mesh.node[6 * seed];
+            int base = -1;
+            boolean touchesAxis = false;
             for (int h = 0; h < size; h++) {
                 int t = queue[h];
                 for (int i = 0; i < 3; i++) {
@@ -89,17 +105,21 @@ final class Topology {
                     if (u < 0) {
                         int tag = mesh.tag[3 * t + i];
                         faces |= tag >= 0;
-                        base = tag < 0 && (base < 0 || ~tag < base) ? ~tag : base;
+                        touchesAxis |= axis(t, i);
+                        base = adiabatic(t, i) && (base < 0 || ~tag < base) ? ~tag : base;
                     } else if (!seen[u]) {
                         seen[u] = true;
                         queue[size++] = u;
                     }
                 }
             }
-            if (parts == zero.length) {
-                zero = Arrays.copyOf(zero, 2 * parts);
+            if (touchesAxis) {
+                zeroAtAxis(queue, size);
+            } else if (base >= 0) {
+                zeroArc[base] = true;
+            } else {
+                zeroNodes.add(mesh.node[6 * seed]);
             }
-            zero[parts++] = base;
             if (!faces) {
                 int o = 6 * seed;
                 double cx = (mesh.x[mesh.node[o]] + mesh.x[mesh.node[o + 1]] + mesh.x[mesh.node[o + 2]]) / 3;
@@ -107,6 +127,25 @@ final class Topology {
                 faults.add("the part of the section around " + SectionCheck.place(cx * step, cy * step)
                         + " touches no environment, so its temperature is unknown; join it to the rest, give it a"
                         + " boundary, or take it away");
+            }
+        }
+    }
+
+    /** The axis is a streamline of value zero, and so is every arc that meets it. */
+    private void zeroAtAxis(int[] triangles, int count) {
+        for (int h = 0; h < count; h++) {
+            int t = triangles[h];
+            for (int i = 0; i < 3; i++) {
+                if (axis(t, i)) {
+                    int a = mesh.arc[tail(t, i)];
+                    int b = mesh.arc[head(t, i)];
+                    if (a >= 0) {
+                        zeroArc[a] = true;
+                    }
+                    if (b >= 0) {
+                        zeroArc[b] = true;
+                    }
+                }
             }
         }
     }
@@ -122,7 +161,7 @@ final class Topology {
         for (int t = 0; t < mesh.triangles; t++) {
             for (int i = 0; i < 3; i++) {
                 connected.join(tail(t, i), head(t, i));
-                if (outline(t, i)) {
+                if (outline(t, i) && !axis(t, i)) {
                     chains.join(tail(t, i), head(t, i));
                 }
             }
@@ -134,11 +173,16 @@ final class Topology {
         Arrays.fill(rim, -1);
         for (int t = 0; t < mesh.triangles; t++) {
             for (int i = 0; i < 3; i++) {
-                if (outline(t, i)) {
+                if (axis(t, i)) {
+                    // Not inside either: no cut passes through the axis.
+                    rim[tail(t, i)] = rim[tail(t, i)] == -1 ? AT_AXIS : rim[tail(t, i)];
+                    rim[head(t, i)] = rim[head(t, i)] == -1 ? AT_AXIS : rim[head(t, i)];
+                } else if (outline(t, i)) {
                     int r = chains.root(tail(t, i));
                     rim[tail(t, i)] = r;
+                    rim[head(t, i)] = r;
                     faces[r] |= mesh.tag[3 * t + i] >= 0;
-                    open[tail(t, i)] = mesh.arc[tail(t, i)] < 0;
+                    open[tail(t, i)] = mesh.arc[tail(t, i)] < 0 && !(axisymmetric && mesh.x[tail(t, i)] == 0);
                 }
             }
         }
@@ -190,10 +234,10 @@ final class Topology {
                 if (before[w] != -2) {
                     continue;
                 }
-                if (rim[w] < 0) {
+                if (rim[w] == -1) {
                     before[w] = v;
                     queue[size++] = w;
-                } else if (open[w] && joined[rim[w]]) {
+                } else if (rim[w] >= 0 && open[w] && joined[rim[w]]) {
                     int length = 2;
                     for (int b = v; before[b] >= 0; b = before[b]) {
                         length++;

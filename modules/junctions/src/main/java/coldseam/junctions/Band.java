@@ -6,6 +6,7 @@ import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.OuterSurface;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Exposure;
+import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -43,6 +44,7 @@ record Band(
      * @param solvedInside m; differs from {@code inside} beside a membrane, whose place its neighbour takes
      * @param solvedOutside m, likewise
      * @param conductivity W/(m·K), which keeps the neighbour's resistance
+     * @param insulates whether it counts as insulation
      */
     record Stratum(
             EquivalentLayer layer,
@@ -50,7 +52,8 @@ record Band(
             double outside,
             double solvedInside,
             double solvedOutside,
-            double conductivity) {
+            double conductivity,
+            boolean insulates) {
 
         Role role() {
             return layer.layer().role();
@@ -59,23 +62,13 @@ record Band(
         boolean solved() {
             return layer.part() == EquivalentLayer.Part.CARRIES_HEAT;
         }
-
-        /** Whether it counts as insulation: a framed layer only if it insulates in spite of its members. */
-        boolean insulates() {
-            return solved() && insulating(layer);
-        }
-
-        private static boolean insulating(EquivalentLayer layer) {
-            return layer.layer().material().insulates()
-                    && (layer.layer().framing().isEmpty()
-                            || layer.conductivity() <= coldseam.envelope.Material.INSULATES_UP_TO);
-        }
     }
 
     static Band of(String name, Assembly assembly, Exposure exposure) {
         HeatFlow flow = KindForm.heatFlow(name);
         EquivalentLayers stack = EquivalentLayers.of(assembly, flow, OuterSurface.of(exposure));
         MutableList<Stratum> strata = Lists.mutable.empty();
+        boolean unbridged = stack.layers().anySatisfy(layer -> insulates(layer, true));
         double inside = 0;
         double solvedTo = 0;
         double resistance = 0;
@@ -85,11 +78,18 @@ record Band(
                 // A membrane is too thin to mesh: the layer outside it begins at its inner face, with its own
                 // resistance.
                 double wide = outside - solvedTo;
-                strata.add(new Stratum(layer, inside, outside, solvedTo, outside, wide / layer.resistance()));
+                strata.add(new Stratum(
+                        layer,
+                        inside,
+                        outside,
+                        solvedTo,
+                        outside,
+                        wide / layer.resistance(),
+                        insulates(layer, unbridged)));
                 solvedTo = outside;
                 resistance += layer.resistance();
             } else {
-                strata.add(new Stratum(layer, inside, outside, inside, outside, layer.conductivity()));
+                strata.add(new Stratum(layer, inside, outside, inside, outside, layer.conductivity(), false));
             }
             inside = outside;
         }
@@ -104,7 +104,20 @@ record Band(
                 exposure);
     }
 
-    /** A band of one piece, such as a frame. */
+    /**
+     * Whether a layer counts as insulation. One that members bridge counts only where the surface has none that is
+     * unbridged, and only if it insulates in spite of them: else the pen line would run in the studs' wool past every gap of
+     * the boards outside.
+     */
+    private static boolean insulates(EquivalentLayer layer, boolean unbridged) {
+        boolean insulating = layer.part() == EquivalentLayer.Part.CARRIES_HEAT
+                && layer.layer().material().insulates();
+        return layer.layer().framing().isEmpty()
+                ? insulating
+                : insulating && !unbridged && layer.conductivity() <= Material.INSULATES_UP_TO;
+    }
+
+    /** U of what is solved, W/(m²·K). */
     double transmittance() {
         return 1 / (rsi + resistance + rse);
     }
@@ -118,10 +131,14 @@ record Band(
         return strata.anySatisfy(each -> each.role() == role);
     }
 
-    /** The innermost face of a role's layers; where the band has none, the face where they would lie. */
+    /**
+     * The innermost face of a role's layers, as they are solved: a membrane beneath them takes no place, so that no slit is
+     * left where pieces end at the faces on its two sides. Where the band has none, the face where they would lie.
+     */
     double inside(Role role) {
         Optional<Stratum> first = strata.detectOptional(each -> each.role() == role);
-        return first.map(Stratum::inside).orElseGet(() -> place(role));
+        return first.map(each -> each.solved() ? each.solvedInside() : each.inside())
+                .orElseGet(() -> place(role));
     }
 
     /** The outermost face of a role's layers; where the band has none, the face where they would lie. */

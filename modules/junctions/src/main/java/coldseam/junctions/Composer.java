@@ -114,7 +114,8 @@ final class Composer {
             double least = Math.max(CUT, CUT_THICKNESSES * thickness(on, cut));
             cutAt.put(cut, reach + least);
         }
-        if (scene.form().ground() && cutAt.containsKey(Chart.Cut.FIRST_AWAY)) {
+        boolean edge = scene.form().second() != KindForm.Second.THING;
+        if (scene.form().ground() && edge && cutAt.containsKey(Chart.Cut.FIRST_AWAY)) {
             groundCuts(cutAt, conducting);
         }
         return cutAt;

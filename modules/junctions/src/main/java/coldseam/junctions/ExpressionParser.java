@@ -5,6 +5,7 @@ import coldseam.envelope.quantity.QuantityParser;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.impl.factory.Lists;
@@ -162,12 +163,21 @@ final class ExpressionParser {
         if (number != null) {
             return new Expression.Constant(Measured.NUMBER, Double.parseDouble(number));
         }
+        int from = at;
         String word = matched(WORD);
         throw new ExpressionException(
                 "a line or a length is needed",
-                '"' + (word == null ? text.substring(at) : word) + '"',
-                names.keysView().toSortedList().makeString(", ") + ", or a length such as 50 mm or 2 in",
+                '"' + (word == null ? text : word) + '"',
+                likely(text.substring(from)).makeString(", ") + ", or a length such as 50 mm or 2 in",
                 "use one of them, or name your own under lines or parameters");
+    }
+
+    /** The names that begin with the same word; all where none does. */
+    private ImmutableList<String> likely(String wrong) {
+        ImmutableList<String> all = names.keysView().toSortedList().toImmutable();
+        int dot = wrong.indexOf('.');
+        ImmutableList<String> alike = all.select(name -> dot > 0 && name.startsWith(wrong.substring(0, dot + 1)));
+        return alike.isEmpty() ? all : alike;
     }
 
     private boolean endsAt(int end) {

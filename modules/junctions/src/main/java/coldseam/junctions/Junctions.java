@@ -6,6 +6,7 @@ import coldseam.conduction.Interval;
 import coldseam.conduction.Solution;
 import coldseam.envelope.Material;
 import coldseam.envelope.file.house.MaterialLibrary;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.MutableList;
@@ -19,6 +20,15 @@ public final class Junctions {
     /** A computer that solves to an accuracy and remembers what it has solved; safe to use from several threads. */
     public static JunctionComputer computer(Accuracy accuracy) {
         return new RememberingComputer(accuracy, Conduction::solve, MaterialLibrary::named);
+    }
+
+    /**
+     * A computer that also keeps what it has solved in a folder, for later runs; any number of runs may share it at once.
+     *
+     * @param folder made where it is missing; what is in it may be removed at any time
+     */
+    public static JunctionComputer computer(Accuracy accuracy, Path folder) {
+        return new RememberingComputer(accuracy, new SolutionStore(folder, Conduction::solve), MaterialLibrary::named);
     }
 
     /** Computes one detail from the start. */

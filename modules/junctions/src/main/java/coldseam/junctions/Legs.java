@@ -60,7 +60,7 @@ final class Legs {
     private void band(Band band, boolean first, Point corner) {
         double cut = cut(first ? Chart.Cut.FIRST_AWAY : Chart.Cut.SECOND_AWAY);
         double outer = cut - scene.chart().along(first, corner);
-        add(band, first && scene.form().ground() ? groundTransmittance() : band.transmittance(), outer, cut);
+        add(band, first && scene.form().ground() ? groundTransmittance(scene) : band.transmittance(), outer, cut);
     }
 
     private double cut(Chart.Cut cut) {
@@ -86,7 +86,7 @@ final class Legs {
     private void through() {
         Band band = scene.first();
         double length = cut(Chart.Cut.FIRST_AWAY) + cuts.getOrDefault(Chart.Cut.FIRST_BEYOND, 0.0);
-        add(band, band.transmittance(), length, length);
+        add(band, scene.form().ground() ? groundTransmittance(scene) : band.transmittance(), length, length);
     }
 
     private void frame() {
@@ -125,7 +125,17 @@ final class Legs {
         });
     }
 
-    private double groundTransmittance() {
+    /**
+     * Metres of soil under a floor that an inner wall stands on, so that floor and soil have the U of ISO 13370: there is no
+     * edge in that section, whose distance would say how much ground takes part.
+     */
+    static double soilUnderInnerWall(Scene scene) {
+        Band floor = scene.first();
+        double ground = 1 / groundTransmittance(scene) - floor.rsi() - floor.resistance() - floor.rse();
+        return ground * scene.setup().ground().orElseThrow().conductivity();
+    }
+
+    private static double groundTransmittance(Scene scene) {
         JunctionSetup.GroundBlock ground = scene.setup().ground().orElseThrow();
         double half = ground.floorWidth() / 2;
         GroundFloor strip = new GroundFloor(half, 1, scene.secondThickness(), ground.conductivity());

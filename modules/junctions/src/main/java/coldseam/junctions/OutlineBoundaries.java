@@ -26,6 +26,9 @@ final class OutlineBoundaries {
     /** m; a face this near to a band's outer face is that face. */
     private static final double SAME_FACE = 1e-4;
 
+    /** m; a thing that reaches this far out of two surfaces divides the spaces beside it. */
+    private static final double STANDS_OUT = 0.2;
+
     /** The cosine of 30°, within which a face counts as parallel to a band. */
     private static final double PARALLEL = Math.sqrt(0.75);
 
@@ -52,6 +55,9 @@ final class OutlineBoundaries {
                     chart.firstNormal(),
                     Surroundings.INDOOR,
                     surroundings.first().name()));
+        }
+        if (scene.form().second() == KindForm.Second.THING) {
+            return;
         }
         scene.drawing()
                 .statements()
@@ -185,9 +191,33 @@ final class OutlineBoundaries {
                 nearest = i;
             }
         }
+        int tip = tip(arc);
+        if (tip >= 0) {
+            notes.add("What stands out divides " + begins + " from " + ends + " at its end.");
+            split(arc.subList(0, tip + 1), begins, boundaries);
+            split(arc.subList(tip, arc.size()), ends, boundaries);
+            return;
+        }
         notes.add("Nothing divides " + begins + " from " + ends + ": they are taken to meet at the outer corner.");
         split(arc.subList(0, nearest + 1), begins, boundaries);
         split(arc.subList(nearest, arc.size()), ends, boundaries);
+    }
+
+    /** The farthest corner of what stands out of two surfaces that go on from one another; -1 where nothing does. */
+    private int tip(MutableList<Point> arc) {
+        if (chart.crossing()) {
+            return -1;
+        }
+        int far = -1;
+        double most = Math.max(scene.first().thickness(), scene.secondThickness()) + STANDS_OUT;
+        for (int i = 0; i < arc.size(); i++) {
+            double out = Math.min(chart.across(true, arc.get(i)), chart.across(false, arc.get(i)));
+            if (out > most + SLACK) {
+                most = out;
+                far = i;
+            }
+        }
+        return far;
     }
 
     private static double distance(Point a, Point b) {

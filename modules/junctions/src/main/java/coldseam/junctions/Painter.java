@@ -117,10 +117,7 @@ final class Painter {
             if (!paint.roles().contains(stratum.role())) {
                 continue;
             }
-            Side near = Optional.ofNullable(paint.ends().get(stratum.role()))
-                    .or(paint::to)
-                    .map(this::side)
-                    .orElseGet(() -> like(paint.first(), stratum.role()));
+            Side near = end(paint, stratum.role()).map(this::side).orElseGet(() -> like(paint.first(), stratum.role()));
             Side far = paint.from().map(this::side).orElseGet(() -> Side.on(away(paint.first())));
             Optional<ImmutableList<Chart.Place>> drawn =
                     layer(paint.first(), stratum.inside(), stratum.outside(), near, far);
@@ -143,6 +140,14 @@ final class Painter {
                     effect)));
             remark(stratum);
         }
+    }
+
+    /** Where a role's layers end; an air layer with its cladding, unless the drawing says otherwise. */
+    private static Optional<Range.End> end(Statement.PaintBand paint, Role role) {
+        return Optional.ofNullable(paint.ends().get(role))
+                .or(() -> Optional.ofNullable(
+                        role == Role.AIR_LAYER ? paint.ends().get(Role.CLADDING) : null))
+                .or(paint::to);
     }
 
     private void remark(Band.Stratum stratum) {
@@ -255,9 +260,9 @@ final class Painter {
                 return;
             }
             material = model.get().layer().layer().material();
-            // A block is solid: the framing of the layer it copies is not in it.
-            conductivity = material.conductivity();
-            insulates = material.insulates();
+            // As that layer is solved: where it is framed, so is the block.
+            conductivity = model.get().layer().conductivity();
+            insulates = model.get().insulates();
         } else if (choice instanceof Statement.MaterialChoice.TheGround) {
             conductivity = scene.setup()
                     .ground()
@@ -300,6 +305,10 @@ final class Painter {
     private void ground(Statement.Ground ground) {
         JunctionSetup.GroundBlock block = scene.setup().ground().orElseThrow();
         Material material = homogeneous("ground", block.conductivity(), false, "the site");
+        if (scene.form().second() == KindForm.Second.THING) {
+            soilUnderInnerWall(material, block.conductivity());
+            return;
+        }
         double level = scene.value(ground.level());
         double floor = scene.first().thickness();
         double face = scene.secondThickness();
@@ -323,6 +332,25 @@ final class Painter {
                     Painted.Effect.CONDUCTS));
         }
         notes.add("The ground reaches half the floor's width inwards, and 2.5 of it outwards and down (ISO 10211).");
+    }
+
+    private void soilUnderInnerWall(Material material, double conductivity) {
+        double floor = scene.first().thickness();
+        rectangle(
+                        Side.at(floor),
+                        Side.at(floor + Legs.soilUnderInnerWall(scene)),
+                        Side.on(Chart.Cut.FIRST_AWAY),
+                        Side.on(Chart.Cut.FIRST_BEYOND))
+                .ifPresent(outline -> pieces.add(new Painted(
+                        "ground",
+                        outline,
+                        outline,
+                        material,
+                        conductivity,
+                        Role.STRUCTURE,
+                        false,
+                        Painted.Effect.CONDUCTS)));
+        notes.add("The ground under the inner wall is as deep as gives the floor beside it the U of ISO 13370.");
     }
 
     private void frame() {

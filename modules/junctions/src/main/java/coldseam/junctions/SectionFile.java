@@ -27,12 +27,6 @@ import org.eclipse.collections.api.list.ImmutableList;
 public record SectionFile(Section section, double unit, FileSection file) {
 
     /**
-     * Rounding to a thousandth of the unit moves each of two coordinates by half of it; two places that should be one then
-     * lie up to 1.42 thousandths apart.
-     */
-    private static final double SNAP = 1.5e-3;
-
-    /**
      * Reads the section of a file, YAML or JSON.
      *
      * @throws FileFaultException with every fault of the file; faults of the geometry are found when it is solved
@@ -58,7 +52,7 @@ public record SectionFile(Section section, double unit, FileSection file) {
         Section section = new Section(
                 file.section(),
                 file.axisymmetric() ? Symmetry.AXISYMMETRIC : Symmetry.PLANAR,
-                SNAP * unit,
+                file.lengths().rounding(),
                 file.regions().collect(each -> region(each, unit)),
                 file.environments()
                         .collect(each -> new Environment(

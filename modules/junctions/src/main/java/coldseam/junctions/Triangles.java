@@ -1,5 +1,6 @@
 package coldseam.junctions;
 
+import coldseam.conduction.Boundary;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -28,10 +29,16 @@ record Triangles(ImmutableList<Triangle> triangles) {
      */
     record Triangle(Coordinate a, Coordinate b, Coordinate c, double conductivity) {}
 
-    static Triangles of(ImmutableList<Composition.Face> faces) {
+    /** The triangles of an arrangement; where a boundary begins or ends on an edge, the edge is cut. */
+    static Triangles of(ImmutableList<Composition.Face> faces, ImmutableList<Boundary> boundaries) {
         Geometry lines = Shapes.FACTORY.createMultiLineString();
         for (Composition.Face face : faces) {
             lines = OverlayNG.overlay(lines, face.area().getBoundary(), OverlayNG.UNION, Shapes.GRID);
+        }
+        for (Boundary boundary : boundaries) {
+            Geometry path = Shapes.FACTORY.createLineString(
+                    boundary.path().collect(Shapes::coordinate).toArray(new Coordinate[0]));
+            lines = OverlayNG.overlay(lines, path, OverlayNG.UNION, Shapes.GRID);
         }
         Polygonizer polygonizer = new Polygonizer();
         polygonizer.add(lines);

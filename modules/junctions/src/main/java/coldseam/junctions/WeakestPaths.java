@@ -62,7 +62,9 @@ final class WeakestPaths {
 
     private WeakestPaths(Composition composition) {
         Map<String, Edge> known = new LinkedHashMap<>();
-        for (Triangles.Triangle triangle : Triangles.of(composition.faces()).triangles()) {
+        for (Triangles.Triangle triangle : Triangles.of(
+                        composition.faces(), composition.heatFlow().boundaries())
+                .triangles()) {
             ImmutableList<Edge> three = Lists.immutable.of(
                     edge(known, triangle.a(), triangle.b()),
                     edge(known, triangle.b(), triangle.c()),

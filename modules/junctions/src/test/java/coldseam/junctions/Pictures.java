@@ -24,7 +24,12 @@ final class Pictures {
                     .append("</b><br>");
             try {
                 Detail detail = DetailFile.read(file);
-                Composition composition = Composer.compose(detail, Samples.setup(detail.kind()), BuiltIn.LIBRARY);
+                Composition composition = Composer.compose(
+                        detail,
+                        (Boolean.getBoolean("framed")
+                                ? Samples.framedSetup(detail.kind())
+                                : Samples.setup(detail.kind())),
+                        BuiltIn.LIBRARY);
                 page.append(svg(composition));
                 page.append("<br>")
                         .append(
@@ -44,7 +49,7 @@ final class Pictures {
 
     static String svg(Composition composition) {
         double size = 380;
-        double reach = 0.9;
+        double reach = Double.parseDouble(System.getProperty("reach", "0.9"));
         boolean ground = composition.notes().anySatisfy(note -> note.startsWith("The ground"));
         double half = ground ? 1.3 : reach;
         double scale = size / (2 * half);

@@ -144,6 +144,81 @@ final class Samples {
                 -5);
     }
 
+    /** The same junction in a framed house: studs and rafters with wool between, boards outside, a ventilated cladding. */
+    static JunctionSetup framedSetup(JunctionKind kind) {
+        JunctionSetup masonry = setup(kind);
+        return new JunctionSetup(
+                kind,
+                framed(kind.first()),
+                masonry.second().map(each -> framed(kind.second())),
+                masonry.angle(),
+                masonry.firstExposure(),
+                masonry.secondExposure(),
+                masonry.opening(),
+                masonry.floorThickness(),
+                masonry.upstand(),
+                masonry.ground(),
+                masonry.indoorTemperature(),
+                masonry.outdoorTemperature());
+    }
+
+    private static Assembly framed(String band) {
+        return switch (band) {
+            case "floor" ->
+                assembly(
+                        "slab",
+                        layer("reinforced concrete", 2.3, 100, Role.STRUCTURE),
+                        layer("foam board", 0.036, 50, Role.INSULATION));
+            case "roof", "other roof", "deck" ->
+                assembly(
+                        "rafters",
+                        layer("gypsum board", 0.25, 12.7, Role.FINISH),
+                        studs(184),
+                        layer("sheathing", 0.13, 16, Role.STRUCTURE),
+                        layer("airtight membrane", 0.3, 0.5, Role.MEMBRANE),
+                        layer("foam board", 0.024, 102, Role.INSULATION),
+                        layer("sheathing", 0.13, 16, Role.CLADDING),
+                        layer("shingles", 0.3, 6, Role.CLADDING));
+            case "ceiling" ->
+                assembly(
+                        "ceiling",
+                        layer("gypsum board", 0.25, 12.7, Role.FINISH),
+                        layer("loose wool", 0.042, 400, Role.INSULATION));
+            default ->
+                assembly(
+                        "studs",
+                        layer("gypsum board", 0.25, 12.7, Role.FINISH),
+                        studs(140),
+                        layer("sheathing", 0.13, 11, Role.STRUCTURE),
+                        layer("airtight membrane", 0.3, 0.3, Role.MEMBRANE),
+                        layer("foam board", 0.024, 76, Role.INSULATION),
+                        cavity(19),
+                        layer("boards", 0.13, 19, Role.CLADDING));
+        };
+    }
+
+    private static Layer studs(double millimetres) {
+        return new Layer(
+                material("mineral wool batt", 0.038),
+                millimetres / 1000,
+                Role.STRUCTURE,
+                Optional.of(new Layer.Framing(material("softwood", 0.13), 0.2)),
+                Optional.empty(),
+                Optional.empty(),
+                Sets.immutable.empty());
+    }
+
+    private static Layer cavity(double millimetres) {
+        return new Layer(
+                material("air", 0.025),
+                millimetres / 1000,
+                Role.AIR_LAYER,
+                Optional.empty(),
+                Optional.of(new Layer.AirLayer(Layer.Ventilation.WELL_VENTILATED, 0, 0.9)),
+                Optional.empty(),
+                Sets.immutable.empty());
+    }
+
     static Opening window() {
         return new Opening(
                 "window",

@@ -14,10 +14,19 @@ final class Table {
             long start = System.nanoTime();
             try {
                 Detail detail = DetailFile.read(Path.of(file));
-                Composition composition = Composer.compose(detail, Samples.setup(detail.kind()), BuiltIn.LIBRARY);
+                Composition composition = Composer.compose(
+                        detail,
+                        (Boolean.getBoolean("framed")
+                                ? Samples.framedSetup(detail.kind())
+                                : Samples.setup(detail.kind())),
+                        BuiltIn.LIBRARY);
                 long composed = System.nanoTime();
-                JunctionResult r =
-                        Junctions.computer(new Accuracy(1e-3, 100_000)).compute(detail, Samples.setup(detail.kind()));
+                JunctionResult r = Junctions.computer(new Accuracy(1e-3, 100_000))
+                        .compute(
+                                detail,
+                                (Boolean.getBoolean("framed")
+                                        ? Samples.framedSetup(detail.kind())
+                                        : Samples.setup(detail.kind())));
                 System.out.printf(
                         Locale.ROOT,
                         "%-36s psi e %.4f..%.4f i %.4f f %.3f neck %.4f share %.2f path %.2f ratio %.2f  %s %.0f+%.0f ms n=%d pen=%d%n",

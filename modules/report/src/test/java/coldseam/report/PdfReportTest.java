@@ -90,7 +90,8 @@ class PdfReportTest {
     }
 
     /** Two numbers with three digits at the end of a line: the bounds of the heat-loss table. */
-    private static final Pattern BOUNDS = Pattern.compile("(-?\\d+\\.\\d{3}) (-?\\d+\\.\\d{3})$", Pattern.MULTILINE);
+    private static final Pattern BOUNDS =
+            Pattern.compile("([-−]?\\d+\\.\\d{3}) ([-−]?\\d+\\.\\d{3})$", Pattern.MULTILINE);
 
     private static void addsUp(byte[] pdf) {
         String text = text(pdf);
@@ -102,7 +103,10 @@ class PdfReportTest {
         for (String row : table.split("\n")) {
             Matcher m = BOUNDS.matcher(row.strip());
             if (m.find()) {
-                BigDecimal[] bounds = {new BigDecimal(m.group(1)), new BigDecimal(m.group(2))};
+                BigDecimal[] bounds = {
+                    new BigDecimal(m.group(1).replace('−', '-')),
+                    new BigDecimal(m.group(2).replace('−', '-'))
+                };
                 if (row.startsWith("Sum of all lines")) {
                     total = bounds;
                 } else if (row.contains(" together ")) {

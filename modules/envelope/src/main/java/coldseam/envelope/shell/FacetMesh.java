@@ -1,5 +1,6 @@
 package coldseam.envelope.shell;
 
+import coldseam.envelope.Point3;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -46,7 +47,7 @@ final class FacetMesh {
     private final ImmutableList<Facet> facets;
     private final ImmutableList<Line> lines;
     private final Map<Vertex, MutableList<Integer>> around = new TreeMap<>();
-    private final Map<Vertex, Map<Vertex, Line>> index = new TreeMap<>();
+    private final Map<Vertex, Map<Vertex, MutableList<Line>>> index = new TreeMap<>();
 
     private FacetMesh(ImmutableList<Facet> facets) {
         this.facets = facets;
@@ -72,9 +73,11 @@ final class FacetMesh {
             if (ordered || alone) {
                 Vertex a = ordered ? from : to;
                 Vertex b = ordered ? to : from;
-                Line line = new Line(a, b, at(directed, a, b), at(directed, b, a));
-                all.add(line);
-                index.computeIfAbsent(a, v -> new TreeMap<>()).put(b, line);
+                ImmutableList<Line> lines = paired(new Line(a, b, at(directed, a, b), at(directed, b, a)));
+                all.addAllIterable(lines);
+                index.computeIfAbsent(a, v -> new TreeMap<>())
+                        .computeIfAbsent(b, v -> Lists.mutable.empty())
+                        .addAllIterable(lines);
             }
         }));
         this.lines = all.toImmutable();
@@ -95,8 +98,38 @@ final class FacetMesh {
         return lines;
     }
 
-    Line line(Vertex a, Vertex b) {
-        return a.compareTo(b) < 0 ? index.get(a).get(b) : index.get(b).get(a);
+    /** The line between two corners on which a facet lies. */
+    Line line(int facet, Vertex a, Vertex b) {
+        MutableList<Line> lines =
+                a.compareTo(b) < 0 ? index.get(a).get(b) : index.get(b).get(a);
+        return lines.detect(line -> line.facets().contains(facet));
+    }
+
+    /**
+     * Where a shell touches itself along a line, as many facets run one way as the other: each is paired with the one it
+     * encloses the least room with, indoors. Other lines stay whole.
+     */
+    private ImmutableList<Line> paired(Line line) {
+        if (line.forward().size() < 2
+                || line.forward().size() != line.backward().size()) {
+            return Lists.immutable.of(line);
+        }
+        MutableList<Integer> rest = line.backward().toList();
+        return line.forward().collect(f -> {
+            Integer partner = rest.minBy(g -> roomBetween(f, g, line));
+            rest.remove(partner);
+            return new Line(line.a(), line.b(), Lists.immutable.of(f), Lists.immutable.of(partner));
+        });
+    }
+
+    /** The angle indoors from a facet that runs a → b to one that runs b → a. */
+    private double roomBetween(int forward, int backward, Line line) {
+        Point3 along = Vectors.unit(line.b().minus(line.a()).point());
+        Point3 normal = facets.get(forward).normal();
+        Point3 into = Vectors.cross(normal, along);
+        Point3 intoOther = Vectors.cross(along, facets.get(backward).normal());
+        double angle = Math.atan2(-Vectors.dot(intoOther, normal), Vectors.dot(intoOther, into));
+        return angle < 0 ? angle + 2 * Math.PI : angle;
     }
 
     /** Indices of the facets that have this corner, in order. */

@@ -174,7 +174,7 @@ final class InnerPlanes {
     }
 
     private ImmutableList<Condition> across(int facet, Vertex from, Vertex to) {
-        FacetMesh.Line line = mesh.line(from, to);
+        FacetMesh.Line line = mesh.line(facet, from, to);
         MutableList<Condition> conditions = Lists.mutable.empty();
         for (int other : line.facets()) {
             if (other == facet) {

@@ -1,6 +1,7 @@
 package coldseam.envelope.shell;
 
 import coldseam.envelope.Point3;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -9,12 +10,16 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param surfaces in a stable order: below, walls storey by storey, above
  * @param edges every junction, in a stable order
  * @param openEdges edges that are not shared by exactly two surfaces; empty where the shell is closed
- * @param areaVectorSum m², sum of area times outward normal; zero where the shell is closed
+ * @param areaVectorSum m², sum of area times outward normal, steps included; zero where the shell is closed
  * @param externalVolume m³, of the outer shell
  * @param internalVolume m³, of the inner shell
  * @param floorArea m², of all heated storeys, inner faces
  * @param groundFloorArea m², of floors on the ground, outer faces
- * @param exposedPerimeter m, of those floors where a wall to outdoors stands on them
+ * @param exposedPerimeter m, of those floors where a wall to outdoors, to the ground or to an unheated space outside the
+ *     insulated fabric stands on them (ISO 13370, its exposed perimeter; from memory); a party wall does not count
+ * @param steps narrow strips between the outer planes of two walls (or the ends of such strips) that close the outer shell
+ *     but have no build-up of their own: what they lose belongs to the junction of the walls beside them, a change of
+ *     wall thickness; for drawings
  */
 public record Shell(
         ImmutableList<Surface> surfaces,
@@ -25,7 +30,32 @@ public record Shell(
         double internalVolume,
         double floorArea,
         double groundFloorArea,
-        double exposedPerimeter) {
+        double exposedPerimeter,
+        ImmutableList<Surface> steps) {
+
+    /** A shell without steps. */
+    public Shell(
+            ImmutableList<Surface> surfaces,
+            ImmutableList<Edge> edges,
+            ImmutableList<OpenEdge> openEdges,
+            Point3 areaVectorSum,
+            double externalVolume,
+            double internalVolume,
+            double floorArea,
+            double groundFloorArea,
+            double exposedPerimeter) {
+        this(
+                surfaces,
+                edges,
+                openEdges,
+                areaVectorSum,
+                externalVolume,
+                internalVolume,
+                floorArea,
+                groundFloorArea,
+                exposedPerimeter,
+                Lists.immutable.empty());
+    }
 
     /** Whether every edge is shared by exactly two surfaces. */
     public boolean closed() {

@@ -65,7 +65,7 @@ final class ShellAssembler {
         openings.place();
         ImmutableList<Surface> placed = openings.surfaces();
         MutableList<Edge> edges = openings.edges().toList();
-        edges.addAllIterable(new Seams(house, placed, faults).edges());
+        edges.addAllIterable(new Seams(house, placed.reject(this::step), faults).edges());
         ImmutableList<String> names = Names.numbered(edges.collect(Edge::name).toImmutable());
         ImmutableList<Edge> named =
                 edges.collectWithIndex((edge, i) -> renamed(edge, names.get(i))).toImmutable();
@@ -144,7 +144,7 @@ final class ShellAssembler {
                 : body.floorArea();
         double unit = Vertex.metres(1) * Vertex.metres(1) / 2;
         return new Shell(
-                surfaces,
+                surfaces.reject(this::step),
                 edges,
                 open,
                 new Point3(sum.x() * unit, sum.y() * unit, sum.z() * unit),
@@ -152,7 +152,12 @@ final class ShellAssembler {
                 inside,
                 floors,
                 grounded.sumOfDouble(Surface::externalArea),
-                perimeter());
+                perimeter(),
+                surfaces.select(this::step));
+    }
+
+    private boolean step(Surface surface) {
+        return mesh.facets().detect(f -> f.name().equals(surface.name())).step();
     }
 
     /** m³ that an outline adds to the volume it bounds: the flux of (x, y)/2, or of (x, y, z)/3, through it. */
@@ -194,12 +199,13 @@ final class ShellAssembler {
             FacetMesh mesh,
             ImmutableList<BodyFacets.Above> storeys) {
         Surface first = surfaces.get(joint.first()).orElseThrow();
-        Optional<Surface> second = surfaces.get(joint.second()).filter(surface -> !surface.step());
+        Optional<Surface> second = surfaces.get(joint.second())
+                .filter(surface -> !mesh.facets().get(joint.second()).step());
         Facet a = mesh.facets().get(joint.first());
         Facet b = mesh.facets().get(joint.second());
         boolean stacked = a.use() == Body.Use.WALL
                 && b.use() == Body.Use.WALL
-                && a.traits().level() + 1 == b.traits().level()
+                && Math.abs(a.traits().level() - b.traits().level()) == 1
                 && joint.kind() != JunctionKind.OUTSIDE_CORNER
                 && joint.kind() != JunctionKind.INSIDE_CORNER;
         int upper = Math.max(a.traits().level(), b.traits().level());

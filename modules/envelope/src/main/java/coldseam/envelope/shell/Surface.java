@@ -36,14 +36,4 @@ public record Surface(
         double externalArea,
         double internalArea,
         double openingArea,
-        String storey) {
-
-    /**
-     * Whether it is a step: a narrow strip between two walls' outer planes (or two decks' levels) without a build-up of its
-     * own. A step closes the outer shell but loses no heat itself: what it loses belongs to the junction of the walls beside
-     * it (a change of wall thickness).
-     */
-    public boolean step() {
-        return assembly.isEmpty();
-    }
-}
+        String storey) {}

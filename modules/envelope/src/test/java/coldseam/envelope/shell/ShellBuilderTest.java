@@ -370,11 +370,8 @@ class ShellBuilderTest {
                 "thin", change.second().orElseThrow().assembly().orElseThrow().name());
         assertEquals("upper floor", change.upperStorey());
         // The step itself: outer area only.
-        assertEquals(
-                10.8 * 8.8 - 10.6 * 8.6,
-                shell.surfaces().select(Surface::step).sumOfDouble(Surface::externalArea),
-                ROUND_OFF);
-        assertEquals(0, shell.surfaces().select(Surface::step).sumOfDouble(Surface::internalArea), ROUND_OFF);
+        assertEquals(10.8 * 8.8 - 10.6 * 8.6, shell.steps().sumOfDouble(Surface::externalArea), ROUND_OFF);
+        assertEquals(0, shell.steps().sumOfDouble(Surface::internalArea), ROUND_OFF);
         assertEquals(10 * 8 * (3 + 2.8 - 0.1), shell.internalVolume(), 1e-8);
     }
 
@@ -408,6 +405,57 @@ class ShellBuilderTest {
         assertEquals(0, count(shell, JunctionKind.INSIDE_CORNER));
         assertEquals(5 * 2.9, surface(shell, "ground floor wall 0").internalArea(), ROUND_OFF);
         assertEquals(5 * 2.9, surface(shell, "ground floor wall 1").internalArea(), ROUND_OFF);
+    }
+
+    @Test
+    void shellMayTouchItselfAlongALine() {
+        // Below, the west half of the north side is thicker; above, the east half: the steps meet in a line of 0.1 m.
+        var outline = Houses.points(0, 0, 4, 0, 4, 4, 2, 4, 0, 4);
+        Body.Storey lower =
+                Houses.storey("ground floor", outline, 3, Lists.immutable.of("wall", "wall", "thin", "wall", "wall"));
+        Body.Storey upper =
+                Houses.storey("upper floor", outline, 3, Lists.immutable.of("wall", "wall", "wall", "thin", "wall"));
+        Body body = new Body.Storeys(
+                Body.FootprintLine.STRUCTURE, Lists.immutable.of(lower, upper), Houses.slab(), Houses.flat());
+        Shell shell = build(body);
+        assertClosed(shell);
+        assertEquals(4, count(shell, JunctionKind.WALL_THICKNESS_CHANGE));
+    }
+
+    @Test
+    void hairsBreadthsOutOfLineChangeNothing() {
+        // 0.04 mm vanish in the lattice; 3 mm leave a step, but no change of the wall.
+        for (double off : new double[] {0.00004, 0.003, -0.003}) {
+            Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(off, 0, 10, 8 + off), 2.8, "wall");
+            Shell shell = build(Houses.body(Houses.flat(), BOX, upper));
+            assertClosed(shell);
+            assertEquals(4, count(shell, JunctionKind.INTERMEDIATE_FLOOR), "off by " + off);
+            assertEquals(0, count(shell, JunctionKind.WALL_THICKNESS_CHANGE));
+            assertEquals(Math.abs(off) < 0.0001, shell.steps().isEmpty());
+            assertTrue(shell.edges()
+                    .select(e -> e.kind() == JunctionKind.INTERMEDIATE_FLOOR)
+                    .allSatisfy(e -> e.upperStorey().equals("upper floor")));
+        }
+        Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0.02, 0, 10, 8), 2.8, "wall");
+        assertEquals(
+                2, count(build(Houses.body(Houses.flat(), BOX, upper)), JunctionKind.WALL_THICKNESS_CHANGE), "20 mm");
+    }
+
+    @Test
+    void cellarsMeetThinnerWallsInTheFoundationsTop() {
+        Body.Storey cellar = Houses.storey("cellar", Houses.rectangle(0, 0, 10, 8), 2.5, "thin");
+        Body body = new Body.Storeys(
+                Body.FootprintLine.STRUCTURE,
+                Lists.immutable.of(cellar, BOX),
+                Houses.base(Body.Base.Kind.HEATED_CELLAR, 2.0, Exposure.ground()),
+                Houses.flat());
+        Shell shell = build(body);
+        assertClosed(shell);
+        assertEquals(4, count(shell, JunctionKind.FOUNDATION_WALL_TOP));
+        assertEquals(0, count(shell, JunctionKind.WALL_THICKNESS_CHANGE));
+        Edge top = shell.edges().detect(e -> e.kind() == JunctionKind.FOUNDATION_WALL_TOP);
+        assertEquals("cellar", top.first().storey());
+        assertEquals("ground floor", top.upperStorey());
     }
 
     @Test

@@ -212,7 +212,10 @@ class ShellPropertiesTest {
     private static ImmutableBag<String> lengths(Shell shell) {
         MutableList<String> sums = Lists.mutable.empty();
         for (var kind : coldseam.envelope.JunctionKind.values()) {
-            sums.add(String.format(Locale.ROOT, "%s %.3f", kind, ShellBuilderTest.length(shell, kind)));
+            double length = ShellBuilderTest.length(shell, kind);
+            if (length > 0) {
+                sums.add(String.format(Locale.ROOT, "%s %.3f", kind, length));
+            }
         }
         return Bags.immutable.ofAll(sums);
     }
@@ -233,7 +236,7 @@ class ShellPropertiesTest {
     }
 
     static void assertSetBacks(Shell shell) {
-        assertTrue(shell.surfaces().noneSatisfy(Surface::step));
+        assertTrue(shell.steps().isEmpty());
         for (var assembly : shell.surfaces().collect(s -> s.assembly().get()).distinct()) {
             double cut = 0;
             for (Edge edge : shell.edges()) {

@@ -144,12 +144,11 @@ public final class HouseDrawing {
         Pen pen = finding.severity() == Finding.Severity.WEAK
                 ? Pen.of(2, FindingMark.ink(finding.severity())).dashed(4, 2)
                 : Pen.of(2.6, FindingMark.ink(finding.severity())).rounded();
-        finding.edge()
-                .flatMap(name ->
-                        audit.shell().edges().detectOptional(e -> e.name().equals(name)))
-                .filter(e -> scene.sees(middle(e)))
-                .ifPresent(
-                        e -> canvas.stroke(Lists.immutable.of(e.from(), e.to()).collect(placing::at), pen));
+        for (Edge edge : new FindingEdges(audit).of(finding)) {
+            if (scene.sees(middle(edge))) {
+                canvas.stroke(Lists.immutable.of(edge.from(), edge.to()).collect(placing::at), pen);
+            }
+        }
     }
 
     private static Point3 middle(Edge e) {
@@ -162,10 +161,8 @@ public final class HouseDrawing {
     private void badges(Canvas canvas, Placing placing, Scene scene, Box box) {
         double radius = audit.findings().size() > 30 ? 5 : 6.4;
         List<Spot> taken = new ArrayList<>();
-        for (Finding finding : audit.findings()) {
-            if (!scene.sees(finding.at())) {
-                continue;
-            }
+        ImmutableList<Finding> seen = audit.findings().select(f -> scene.sees(f.at()));
+        for (Finding finding : seen) {
             Spot place = placing.at(finding.at());
             Spot free = free(place, taken, box, radius);
             taken.add(free);
@@ -173,8 +170,9 @@ public final class HouseDrawing {
                 canvas.line(place.x(), place.y(), free.x(), free.y(), Pen.of(0.5, Palette.INK));
                 canvas.disc(place, 1.4, Palette.INK);
             }
-            FindingMark.draw(canvas, free, finding.severity(), finding.number(), radius);
         }
+        seen.forEachWithIndex(
+                (finding, i) -> FindingMark.draw(canvas, taken.get(i), finding.severity(), finding.number(), radius));
     }
 
     /** The nearest place on growing rings where no badge stands. */

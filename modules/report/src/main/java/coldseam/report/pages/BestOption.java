@@ -20,8 +20,14 @@ import org.eclipse.collections.impl.factory.Lists;
 /** The best option of the catalogue for the same layers: what closes the gap. */
 final class BestOption {
 
-    private static final double LEAST = 200;
-    private static final double MOST = 340;
+    private static final double LEAST = 215;
+    private static final double MOST = 330;
+    private static final double GAP = 16;
+
+    private static final Style WORDS = Style.BODY.sized(8.6, 11.1);
+
+    /** The drawing's share of the width. */
+    private static final double DRAWN = 0.6;
 
     private final Page page;
     private final JunctionSheet sheet;
@@ -41,51 +47,45 @@ final class BestOption {
 
     void write() {
         Flow flow = page.flow();
+        double left = (flow.width() - GAP) * DRAWN;
         Block words = words();
-        double rest = words.height(flow.width()) + Legend.HEIGHT + 60;
-        flow.need(LEAST + rest);
-        flow.heading("Best option of the catalogue for these layers: "
-                + best.detail().name());
         SectionPicture picture = SectionPicture.of(
                 best, Limits.of(page.audit().house().site()), page.print().units());
-        double drawn = Math.max(LEAST, Math.min(MOST, flow.remaining() - rest + 40));
-        SectionDrawing drawing = new SectionDrawing(picture, flow.width(), drawn);
-        flow.add(Blocks.drawing(drawn + Legend.HEIGHT, (canvas, box) -> {
-            drawing.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
-            Legend.draw(canvas, box, picture, drawing);
-        }));
-        flow.space(6);
-        flow.add(Blocks.text(
-                Rich.of("Materials: ")
-                        .plus(drawing.keys()
-                                .collect(key -> key.number() + " " + key.material())
-                                .makeString(" · ")),
+        double needed = words.height(flow.width() - GAP - left);
+        flow.need(Math.max(LEAST, needed) + 50);
+        flow.heading("Best option of the catalogue for these layers: "
+                + best.detail().name());
+        double drawn = Math.max(LEAST, Math.min(MOST, flow.remaining() - 4)) - Legend.BAR;
+        SectionDrawing drawing = new SectionDrawing(picture, left, drawn);
+        Block drawingBlock = Blocks.drawing(drawn + Legend.BAR, (canvas, box) -> {
+            drawing.draw(canvas, new Box(box.x0(), box.y0() + Legend.BAR, box.x1(), box.y1()));
+            Legend.drawBar(canvas, box, picture.system(), drawing);
+        });
+        MutableList<Block> right = Lists.mutable.of(words);
+        right.add(Blocks.text(
+                drawing.keys()
+                        .collect(key -> key.number() + " " + key.material())
+                        .makeString(" · "),
                 Style.SMALL));
-        flow.space(4);
-        flow.add(words);
+        flow.add(Blocks.beside(
+                GAP, Lists.immutable.of(DRAWN, 1 - DRAWN), drawingBlock, Blocks.stack(right.toImmutable(), 4)));
     }
 
     private Block words() {
         Print print = page.print();
-        MutableList<Block> left = Lists.mutable.empty();
-        JunctionSheets.list(left, "Order of building", best.detail().order(), true);
-        MutableList<Block> right = Lists.mutable.empty();
-        right.add(Blocks.text("What it gives", Style.SUBSECTION));
-        right.add(Blocks.text(
+        MutableList<Block> out = Lists.mutable.empty();
+        out.add(Blocks.text(
                 Rich.of("ψ " + print.of(best.psiExternal(), Dimension.LINEAR_TRANSMITTANCE) + " external, "
-                                + print.of(best.psiInternal(), Dimension.LINEAR_TRANSMITTANCE) + " internal; f")
-                        .plus(Rich.marked("_{Rsi}"))
-                        .plus(" " + Print.factor(best.temperatureFactor()) + "; "
+                                + print.of(best.psiInternal(), Dimension.LINEAR_TRANSMITTANCE) + " internal; ")
+                        .plus(Rich.marked("f_{Rsi} "))
+                        .plus(Print.factor(best.temperatureFactor()) + "; "
                                 + (best.penLine().unbroken()
-                                        ? "neck " + print.of(best.penLine().neck(), Dimension.THICKNESS) + "."
+                                        ? "neck " + print.neck(best.penLine().neck()) + "."
                                         : "pen line broken.")),
-                Style.BODY));
-        right.add(Blocks.space(5));
-        JunctionSheets.list(right, "Cautions", best.detail().cautions(), false);
-        return Blocks.beside(
-                18,
-                Lists.immutable.of(0.5, 0.5),
-                Blocks.stack(left.toImmutable(), 2),
-                Blocks.stack(right.toImmutable(), 2));
+                WORDS));
+        out.add(Blocks.space(3));
+        JunctionSheets.list(out, "Order of building", best.detail().order(), true, WORDS);
+        JunctionSheets.list(out, "Cautions", best.detail().cautions(), false, WORDS);
+        return Blocks.stack(out.toImmutable(), 2);
     }
 }

@@ -13,6 +13,7 @@ import coldseam.report.drawing.Spot;
 import coldseam.report.house.FindingMark;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Cut;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
@@ -67,14 +68,15 @@ public final class Cover {
                 canvas -> marks.forEachWithIndex((mark, i) -> {
                     double x = flow.left() + (i < half ? 0 : column + 24);
                     double y = contentsTop - 12 - 13 * (i < half ? i : i - half);
-                    canvas.text(mark.text(), x, y, Style.BODY.type(), Align.LEFT);
+                    String text = Cut.to(column - 34, mark.text(), Style.BODY.type());
+                    canvas.text(text, x, y, Style.BODY.type(), Align.LEFT);
                     canvas.text(
                             Integer.toString(mark.page()),
                             x + column,
                             y,
                             Style.BODY.type().with(Palette.SLATE),
                             Align.RIGHT);
-                    double from = x + canvas.metrics().width(mark.text(), Style.BODY.type()) + 5;
+                    double from = x + canvas.metrics().width(text, Style.BODY.type()) + 5;
                     canvas.line(
                             from,
                             y + 1,
@@ -162,11 +164,19 @@ public final class Cover {
             table = table.row(
                     Table.Kind.PLAIN,
                     badge(finding),
-                    Table.Cell.of(
-                            Rich.strong(finding.title()).plus(Rich.newLine()).plus(finding.place())),
+                    Table.Cell.of(Rich.trade(finding.title())
+                            .with(Face.SEMIBOLD)
+                            .plus(Rich.newLine())
+                            .plus(shortened(finding.place(), page.print()))),
                     Table.Cell.of(loss(finding, page.print())));
         }
         page.flow().add(table);
+    }
+
+    /** The first of several places. */
+    private static String shortened(String place, Print print) {
+        int end = place.indexOf("; ");
+        return print.place(end < 0 ? place : place.substring(0, end) + " and other places");
     }
 
     static Table.Cell badge(Finding finding) {

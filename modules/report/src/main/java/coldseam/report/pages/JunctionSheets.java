@@ -42,7 +42,9 @@ public final class JunctionSheets {
     private static void write(Page page, JunctionSheet sheet) {
         Flow flow = page.flow();
         Detail detail = sheet.result().detail();
-        flow.section(sheet.id() + " · " + Print.capital(detail.kind().label()));
+        flow.section(
+                sheet.id() + " · " + Print.capital(detail.kind().label()),
+                sheet.id() + " · " + Print.capital(detail.kind().label()) + ": " + detail.name());
         flow.add(Blocks.text(Rich.strong(detail.name()), Style.LEAD));
         flow.add(Blocks.text(
                 page.print().of(sheet.length(), Dimension.LENGTH) + " in "
@@ -56,19 +58,31 @@ public final class JunctionSheets {
                 sheet.result(),
                 Limits.of(page.audit().house().site()),
                 page.print().units());
-        // The drawing takes what the tables and words of the first page leave.
-        SectionDrawing probe = new SectionDrawing(picture, flow.width(), LEAST);
-        Block tables = tables(page, sheet, probe);
         Block words = Blocks.panel(words(page, sheet), Palette.FROST, Palette.DEEP);
-        double rest = tables.height(flow.width()) + words.height(flow.width()) + Legend.HEIGHT + 6 + 8 + 1;
-        double drawn = Math.max(LEAST, Math.min(MOST, flow.remaining() - rest));
+        // The drawing takes what the tables and words of the first page leave; a larger one may show more materials.
+        double drawn = LEAST;
         SectionDrawing drawing = new SectionDrawing(picture, flow.width(), drawn);
+        for (int round = 0; round < 3; round++) {
+            double rest = tables(page, sheet, drawing).height(flow.width())
+                    + words.height(flow.width())
+                    + Legend.HEIGHT
+                    + 6
+                    + 8
+                    + 1;
+            double room = Math.max(LEAST, Math.min(MOST, flow.remaining() - rest));
+            if (round > 0 && room >= drawn) {
+                break;
+            }
+            drawn = room;
+            drawing = new SectionDrawing(picture, flow.width(), drawn);
+        }
+        SectionDrawing chosen = drawing;
         flow.add(Blocks.drawing(drawn + Legend.HEIGHT, (canvas, box) -> {
-            drawing.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
-            Legend.draw(canvas, box, picture, drawing);
+            chosen.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
+            Legend.draw(canvas, box, picture, chosen);
         }));
         flow.space(6);
-        flow.add(tables(page, sheet, drawing));
+        flow.add(tables(page, sheet, chosen));
         flow.space(8);
         flow.add(words);
         flow.space(8);
@@ -101,7 +115,8 @@ public final class JunctionSheets {
                     Swatch.number(key.number()),
                     Swatch.look(key.look()),
                     Table.Cell.of(key.material()),
-                    Table.Cell.of(print.number(key.conductivity(), Dimension.CONDUCTIVITY)),
+                    Table.Cell.of(
+                            key.solved() ? print.number(key.conductivity(), Dimension.CONDUCTIVITY) : "not counted"),
                     Table.Cell.of(thicknesses(sheet.result(), key.material(), print)));
         }
         return table;
@@ -113,12 +128,12 @@ public final class JunctionSheets {
                 .first()
                 .layers()
                 .select(l -> l.material().name().equals(material))
-                .forEach(l -> out.add(print.of(l.thickness(), Dimension.THICKNESS)));
+                .forEach(l -> out.add(print.thickness(l.thickness())));
         result.setup()
                 .second()
                 .ifPresent(a -> a.layers()
                         .select(l -> l.material().name().equals(material))
-                        .forEach(l -> out.add(print.of(l.thickness(), Dimension.THICKNESS))));
+                        .forEach(l -> out.add(print.thickness(l.thickness()))));
         MutableList<String> distinct = out.distinct();
         if (distinct.isEmpty()) {
             return Rich.of("–");
@@ -148,7 +163,7 @@ public final class JunctionSheets {
                 table,
                 "neck of the pen line",
                 r.penLine().unbroken()
-                        ? print.of(r.penLine().neck(), Dimension.THICKNESS) + " = "
+                        ? print.neck(r.penLine().neck()) + " = "
                                 + Print.percent(r.penLine().share())
                         : "broken");
         table = row(
@@ -250,24 +265,25 @@ public final class JunctionSheets {
     }
 
     static void list(MutableList<Block> out, String title, ImmutableList<String> items, boolean numbered) {
+        list(out, title, items, numbered, Style.BODY);
+    }
+
+    static void list(MutableList<Block> out, String title, ImmutableList<String> items, boolean numbered, Style style) {
         if (items.isEmpty()) {
             return;
         }
         out.add(Blocks.text(title, Style.SUBSECTION));
-        items.forEachWithIndex(
-                (item, i) -> out.add(Blocks.item(numbered ? (i + 1) + "." : "–", Rich.of(item), Style.BODY)));
+        items.forEachWithIndex((item, i) -> out.add(Blocks.item(numbered ? (i + 1) + "." : "–", Rich.of(item), style)));
         out.add(Blocks.space(5));
     }
 
     private static void edges(Page page, JunctionSheet sheet) {
         page.flow().heading("Where it is");
-        Table table = Table.of(
-                Table.Column.share("edge", 1), Table.Column.share("place", 1.1), Table.Column.number("length", 70));
+        Table table = Table.of(Table.Column.share("place", 1), Table.Column.number("length", 74));
         for (var row : page.audit()
                 .junctions()
                 .select(j -> sheet.edges().contains(j.edge().name()))) {
-            table = table.row(
-                    row.edge().name(), row.edge().place(), page.print().of(row.length(), Dimension.LENGTH));
+            table = table.row(Print.placeAlone(row.edge().place()), page.print().of(row.length(), Dimension.LENGTH));
         }
         page.flow().add(table);
     }

@@ -102,7 +102,9 @@ public final class SixSides {
                 Table.Column.number("length", 70));
         for (var edge : shell.openEdges()) {
             table = table.row(
-                    edge.place(), edge.surfaces().makeString(", "), page.print().of(edge.length(), Dimension.LENGTH));
+                    Print.placeAlone(edge.place()),
+                    edge.surfaces().makeString(", "),
+                    page.print().of(edge.length(), Dimension.LENGTH));
         }
         flow.add(table);
     }

@@ -3,11 +3,12 @@ package coldseam.report.pdf;
 import coldseam.report.drawing.Type;
 
 /** Text cut to a width, with an ellipsis. */
-final class Cut {
+public final class Cut {
 
     private Cut() {}
 
-    static String to(double width, String text, Type type) {
+    /** The text, or its beginning with an ellipsis where it is wider. */
+    public static String to(double width, String text, Type type) {
         if (FontMetrics.shared().width(text, type) <= width) {
             return text;
         }

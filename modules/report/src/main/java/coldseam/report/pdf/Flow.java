@@ -64,12 +64,22 @@ public final class Flow implements AutoCloseable {
 
     /** Begins a section on a page of its own. */
     public void section(String text) {
+        section(text, text);
+    }
+
+    /**
+     * Begins a section on a page of its own.
+     *
+     * @param text its heading
+     * @param listed how contents and bookmarks name it
+     */
+    public void section(String text, String listed) {
         title = text;
         if (!atTop()) {
             newPage();
         }
         document.title(text);
-        mark(1, text);
+        mark(1, listed);
         add(Blocks.text(text, Style.SECTION));
         space(6);
     }

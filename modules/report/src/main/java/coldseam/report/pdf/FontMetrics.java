@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.text.Normalizer;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -18,6 +20,9 @@ public final class FontMetrics implements TextMetrics {
     private static final FontMetrics SHARED = new FontMetrics();
     private static final int STAND_IN = '?';
 
+    /** A hyphen that is a minus: before a digit, and not within a word or a range. */
+    private static final Pattern MINUS = Pattern.compile("(?<![\\p{L}\\p{N}.,)\\]])-(?=\\d)");
+
     private final Map<Face, Widths> widths = new EnumMap<>(Face.class);
 
     /**
@@ -25,8 +30,9 @@ public final class FontMetrics implements TextMetrics {
      *
      * @param font parsed
      * @param cmap code points to glyphs
+     * @param known widths asked for before
      */
-    private record Widths(TrueTypeFont font, CmapLookup cmap) {
+    private record Widths(TrueTypeFont font, CmapLookup cmap, Map<Integer, Double> known) {
 
         boolean has(int codePoint) {
             return cmap.getGlyphId(codePoint) != 0;
@@ -34,6 +40,10 @@ public final class FontMetrics implements TextMetrics {
 
         /** Thousandths of the size. */
         double of(int codePoint) {
+            return known.computeIfAbsent(codePoint, this::read);
+        }
+
+        private double read(int codePoint) {
             try {
                 return font.getAdvanceWidth(cmap.getGlyphId(codePoint)) * 1000.0 / font.getUnitsPerEm();
             } catch (IOException e) {
@@ -46,7 +56,7 @@ public final class FontMetrics implements TextMetrics {
         for (Face face : Face.values()) {
             try {
                 TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(FontFiles.read(face)));
-                widths.put(face, new Widths(font, font.getUnicodeCmapLookup()));
+                widths.put(face, new Widths(font, font.getUnicodeCmapLookup(), new ConcurrentHashMap<>()));
             } catch (IOException e) {
                 throw new IllegalStateException("a shipped font cannot be read", e);
             }
@@ -68,9 +78,13 @@ public final class FontMetrics implements TextMetrics {
 
     @Override
     public String settable(String text) {
+        if (text.chars().allMatch(c -> c >= ' ' && c <= '~' && c != '-')) {
+            return text;
+        }
         Widths face = widths.get(Face.REGULAR);
         StringBuilder out = new StringBuilder();
-        Normalizer.normalize(text, Normalizer.Form.NFC).codePoints().forEach(c -> {
+        String minus = MINUS.matcher(text).replaceAll("−");
+        Normalizer.normalize(minus, Normalizer.Form.NFC).codePoints().forEach(c -> {
             if (Character.isISOControl(c)) {
                 out.append(' ');
             } else {

@@ -18,16 +18,19 @@ final class Crop {
     /** Air around the section, m. */
     private static final double AIR = 0.3;
 
+    /** Points of the section that are rather shown than cut off. */
+    private static final double SLIVER = 10;
+
     private Crop() {}
 
     /** The view of a picture in a room on paper. */
     static View view(SectionPicture picture, Arrangement arrangement, Box room) {
         Box core = core(picture, arrangement);
         Scale scale = Scale.fitting(picture.system(), core.width(), core.height(), room.width(), room.height());
-        Box bounds = solid(arrangement).grown(AIR);
+        Box solid = solid(arrangement);
         double k = scale.pointsPerMetre();
-        double[] x = span(core.x0(), core.x1(), bounds.x0(), bounds.x1(), room.width() / k);
-        double[] y = span(core.y0(), core.y1(), bounds.y0(), bounds.y1(), room.height() / k);
+        double[] x = span(core.x0(), core.x1(), solid.x0(), solid.x1(), room.width() / k, SLIVER / k);
+        double[] y = span(core.y0(), core.y1(), solid.y0(), solid.y1(), room.height() / k, SLIVER / k);
         Box window = new Box(x[0], y[0], x[1], y[1]);
         double w = window.width() * k;
         double h = window.height() * k;
@@ -36,15 +39,24 @@ final class Crop {
         return new View(window, page, scale);
     }
 
+    /** Moves a rim out to the section's own end where only a sliver would be left away. */
+    private static double whole(double rim, double end, double sliver) {
+        double left = (end - rim) * Math.signum(sliver);
+        return left > 0 && left < Math.abs(sliver) ? end + sliver / 10 : rim;
+    }
+
     /** The core grown to the length there is, but not beyond the section. */
-    private static double[] span(double from, double to, double least, double most, double length) {
+    private static double[] span(
+            double from, double to, double solidFrom, double solidTo, double length, double sliver) {
+        double least = solidFrom - AIR;
+        double most = solidTo + AIR;
         double a = Math.max(from, least);
         double b = Math.min(to, most);
         double spare = Math.max(0, length - (b - a));
         double below = Math.min(spare / 2, a - least);
         double above = Math.min(spare - below, most - b);
         below = Math.min(spare - above, a - least);
-        return new double[] {a - below, b + above};
+        return new double[] {whole(a - below, solidFrom, -sliver), whole(b + above, solidTo, sliver)};
     }
 
     private static Box core(SectionPicture picture, Arrangement arrangement) {

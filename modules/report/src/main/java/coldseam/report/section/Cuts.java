@@ -53,8 +53,16 @@ final class Cuts {
         }
     }
 
-    /** A part cut from one coordinate of the line to another, m. */
-    record Layer(int part, double from, double to) {}
+    /**
+     * A part cut from one coordinate of the line to another, m.
+     *
+     * @param whole whether both its ends are its own, and not the window's
+     */
+    record Layer(int part, double from, double to, boolean whole) {
+        double thickness() {
+            return to - from;
+        }
+    }
 
     /** All cuts: at the window's rim, and where the section itself ends inside the window. */
     ImmutableList<Cut> all(ImmutableList<Arrangement.Seen> seen) {
@@ -90,7 +98,18 @@ final class Cuts {
             return false;
         }
         Point m = edge.middle();
-        return window.contains(m.x(), m.y()) && isSolved(edge) && !faces(m);
+        return window.contains(m.x(), m.y()) && isSolved(edge) && !faces(m) && supports(edge);
+    }
+
+    /** Whether the whole solved section lies on one side of the edge's line, as it does of a cut plane. */
+    private boolean supports(Arrangement.Seen edge) {
+        double side = edge.left() == Arrangement.NOTHING ? 1 : -1;
+        double nx = -(edge.to().y() - edge.from().y()) / edge.length() * side;
+        double ny = (edge.to().x() - edge.from().x()) / edge.length() * side;
+        Point m = edge.middle();
+        return section.regions()
+                .allSatisfy(region ->
+                        region.outline().corners().allSatisfy(p -> (p.x() - m.x()) * nx + (p.y() - m.y()) * ny < 1e-3));
     }
 
     private boolean isSolved(Arrangement.Seen edge) {
@@ -154,7 +173,9 @@ final class Cuts {
             if (part != before && !arrangement.alike(part, before)) {
                 double change = s > to || s == from ? Math.min(s, to) : refined(o, dx, dy, outX, outY, s - STEP, s);
                 if (before != Arrangement.NOTHING) {
-                    layers.add(new Layer(before, start, change));
+                    boolean whole = ownEnd(o, dx, dy, outX, outY, start, -1, before)
+                            && ownEnd(o, dx, dy, outX, outY, change, 1, before);
+                    layers.add(new Layer(before, start, change, whole));
                 }
                 if (part == Arrangement.NOTHING) {
                     close(out, layers, o, dx, dy, outX, outY);
@@ -164,6 +185,13 @@ final class Cuts {
                 before = part;
             }
         }
+    }
+
+    /** Whether a layer's end is its own: just beyond it, even outside the window, something else is seen. */
+    private boolean ownEnd(Point o, double dx, double dy, double outX, double outY, double s, int way, int layer) {
+        double beyond = s + way * 4e-4;
+        int met = arrangement.topAt(o.x() + beyond * dx - outX * 5e-5, o.y() + beyond * dy - outY * 5e-5);
+        return !arrangement.alike(met, layer);
     }
 
     private int part(Point o, double dx, double dy, double outX, double outY, double s) {
@@ -197,20 +225,27 @@ final class Cuts {
                 .toSortedList(Comparator.comparingDouble(Layer::from))
                 .toImmutable();
         boolean square = true;
-        for (int i = 1; i < sorted.size() && square; i++) {
-            double s = sorted.get(i).from();
-            // A line that leaves the cut at a right angle is met again a little further in.
-            for (double depth : new double[] {0.01, 0.03}) {
-                int below = deep(o, dx, dy, outX, outY, s - 4e-4, depth);
-                int above = deep(o, dx, dy, outX, outY, s + 4e-4, depth);
-                square &= !arrangement.alike(below, above);
-            }
+        for (Layer layer : sorted.select(Layer::whole)) {
+            square &= leavesSquare(o, dx, dy, outX, outY, layer.from())
+                    && leavesSquare(o, dx, dy, outX, outY, layer.to());
         }
         boolean onlyAir =
                 sorted.allSatisfy(l -> arrangement.parts().get(l.part()).look() == Look.AIR);
         if (!onlyAir) {
             out.add(new Cut(o, dx, dy, outX, outY, sorted, square));
         }
+    }
+
+    /** A line that leaves the cut at a right angle is met again a little further in. */
+    private boolean leavesSquare(Point o, double dx, double dy, double outX, double outY, double s) {
+        for (double depth : new double[] {0.01, 0.03}) {
+            int below = deep(o, dx, dy, outX, outY, s - 4e-4, depth);
+            int above = deep(o, dx, dy, outX, outY, s + 4e-4, depth);
+            if (arrangement.alike(below, above)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private int deep(Point o, double dx, double dy, double outX, double outY, double s, double depth) {

@@ -10,15 +10,22 @@ import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Type;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
 
 /** Chains of layer thicknesses along the cuts. */
 final class Dimensions {
 
     private static final double OFFSET = 9;
     private static final double LONGEST = 1.6;
+
+    /** Layers thinner than this, m, have no dimension of their own. */
+    private static final double FOIL = 0.0011;
+
     private static final Type TYPE = Type.of(6.4).with(Palette.SLATE);
     private static final Pen PEN = Pen.of(0.35, Palette.SLATE);
 
@@ -37,8 +44,7 @@ final class Dimensions {
     void draw(Canvas canvas, ImmutableList<Cuts.Cut> cuts) {
         Set<String> drawn = new HashSet<>();
         for (Cuts.Cut cut : cuts) {
-            ImmutableList<Cuts.Layer> layers =
-                    cut.layers().reject(l -> arrangement.parts().get(l.part()).look() == Look.GROUND);
+            ImmutableList<Cuts.Layer> layers = measured(cut);
             if (layers.isEmpty() || !cut.square()) {
                 continue;
             }
@@ -53,6 +59,29 @@ final class Dimensions {
                 chain(canvas, cut, layers);
             }
         }
+    }
+
+    /** The layers that are cut whole, without ground; foils go with the layer they lie on. */
+    private ImmutableList<Cuts.Layer> measured(Cuts.Cut cut) {
+        List<Cuts.Layer> out = new ArrayList<>();
+        for (Cuts.Layer layer : cut.layers()) {
+            if (arrangement.parts().get(layer.part()).look() == Look.GROUND || !layer.whole()) {
+                if (!out.isEmpty()) {
+                    break;
+                }
+                continue;
+            }
+            Cuts.Layer last = out.isEmpty() ? null : out.get(out.size() - 1);
+            if (last != null && (layer.thickness() < FOIL || last.thickness() < FOIL)) {
+                out.set(
+                        out.size() - 1,
+                        new Cuts.Layer(
+                                layer.thickness() < FOIL ? last.part() : layer.part(), last.from(), layer.to(), true));
+            } else {
+                out.add(layer);
+            }
+        }
+        return Lists.immutable.ofAll(out);
     }
 
     private void chain(Canvas canvas, Cuts.Cut cut, ImmutableList<Cuts.Layer> layers) {
@@ -90,7 +119,11 @@ final class Dimensions {
     }
 
     private String text(double metres) {
-        return system.format(metres, Dimension.THICKNESS).replace(" mm", "").replace(" in", "");
+        // On paper half a millimetre cannot be told apart; thin boards keep theirs.
+        double shown = system == UnitSystem.US
+                ? metres
+                : Math.round(metres * (metres < 0.03 ? 2000 : 1000)) / (metres < 0.03 ? 2000.0 : 1000.0);
+        return system.format(shown, Dimension.THICKNESS).replace(" mm", "").replace(" in", "");
     }
 
     private Spot spot(Cuts.Cut cut, double points, double off) {
@@ -102,8 +135,7 @@ final class Dimensions {
         Spot a = spot(cut, from * k - 2, off);
         Spot b = spot(cut, to * k + 2, off);
         canvas.line(a.x(), a.y(), b.x(), b.y(), PEN);
-        occupied.take(Box.around(org.eclipse.collections.impl.factory.Lists.immutable.of(a, b))
-                .grown(2));
+        occupied.take(Box.around(Lists.immutable.of(a, b)).grown(2));
     }
 
     private void tick(Canvas canvas, Cuts.Cut cut, double at, double off) {

@@ -19,6 +19,9 @@ public final class Legend {
     /** Height it takes, points. */
     public static final double HEIGHT = 34;
 
+    /** Height of the scale bar alone, points. */
+    public static final double BAR = 20;
+
     private static final Type TYPE = Type.of(7.2);
 
     private Legend() {}
@@ -27,7 +30,7 @@ public final class Legend {
 
     /** Draws it into the lower part of a box. */
     public static void draw(Canvas canvas, Box box, SectionPicture picture, SectionDrawing drawing) {
-        bar(canvas, box, picture.system(), drawing);
+        bar(canvas, box.x0(), box.y0() + 20, picture.system(), drawing, true);
         double x = box.x0();
         double y = box.y0() + 4;
         for (Entry entry : entries(picture)) {
@@ -39,6 +42,11 @@ public final class Legend {
             canvas.text(entry.words, x + 22, y, TYPE, Align.LEFT);
             x += width;
         }
+    }
+
+    /** Draws the scale bar alone into the lower part of a box. */
+    public static void drawBar(Canvas canvas, Box box, UnitSystem system, SectionDrawing drawing) {
+        bar(canvas, box.x0(), box.y0() + 3, system, drawing, false);
     }
 
     private static List<Entry> entries(SectionPicture picture) {
@@ -57,7 +65,8 @@ public final class Legend {
         return new Entry(words, (canvas, at) -> canvas.line(at.x(), at.y(), at.x() + 18, at.y(), pen));
     }
 
-    private static void bar(Canvas canvas, Box box, UnitSystem system, SectionDrawing drawing) {
+    private static void bar(
+            Canvas canvas, double x0, double y, UnitSystem system, SectionDrawing drawing, boolean inFull) {
         double k = drawing.pointsPerMetre();
         boolean si = system == UnitSystem.SI;
         double unit = si ? 0.1 : 0.1524;
@@ -69,8 +78,6 @@ public final class Legend {
                 break;
             }
         }
-        double y = box.y0() + 20;
-        double x0 = box.x0();
         for (int i = 0; i < 4; i++) {
             Box part = new Box(x0 + i * field * k, y, x0 + (i + 1) * field * k, y + 3.4);
             canvas.fill(part.corners(), i % 2 == 0 ? Palette.INK : Palette.WHITE);
@@ -80,7 +87,8 @@ public final class Legend {
         String length = system.format(4 * field, Dimension.LENGTH);
         canvas.text("0", x0, y + 5.5, Type.of(6.4), Align.LEFT);
         canvas.text(length, end, y + 5.5, Type.of(6.4), Align.CENTRE);
-        String words = "Scale " + drawing.scale() + " printed without scaling; dimensions in " + (si ? "mm" : "inches");
+        String words = "Scale " + drawing.scale()
+                + (inFull ? " printed without scaling; dimensions in " + (si ? "mm" : "inches") : "");
         canvas.text(words, end + 18, y - 0.5, TYPE.with(Palette.SLATE), Align.LEFT);
     }
 }

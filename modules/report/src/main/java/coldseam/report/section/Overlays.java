@@ -1,6 +1,5 @@
 package coldseam.report.section;
 
-import coldseam.conduction.Point;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.WeakestPath;
@@ -114,7 +113,14 @@ final class Overlays {
                 cap(canvas, a, b);
                 cap(canvas, b, a);
                 Spot middle = new Spot((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
-                beside(canvas, "neck " + picture.system().format(line.neck(), Dimension.THICKNESS), middle, 8, type);
+                beside(
+                        canvas,
+                        "neck "
+                                + picture.system()
+                                        .format(Math.floor(line.neck() * 1000 + 1e-3) / 1000, Dimension.THICKNESS),
+                        middle,
+                        8,
+                        type);
             }
         }
     }
@@ -165,10 +171,5 @@ final class Overlays {
             }
         }
         canvas.text(text, best.x() - half + 2, best.y() - 2, type, Align.LEFT);
-    }
-
-    /** Where a path runs, for tests of what is drawn. */
-    ImmutableList<Point> penPath() {
-        return picture.penLine().map(PenLine::path).orElse(Lists.immutable.empty());
     }
 }

@@ -10,5 +10,6 @@ import coldseam.report.drawing.Look;
  * @param material its name
  * @param conductivity W/(m·K)
  * @param look how it is drawn
+ * @param solved whether heat flow was computed in it
  */
-record Part(Polygon outline, String material, double conductivity, Look look) {}
+record Part(Polygon outline, String material, double conductivity, Look look, boolean solved) {}

@@ -176,14 +176,22 @@ public final class SectionDrawing {
                 note(arrangement.topAt(p.x(), p.y()), known, met);
             }
         }
-        ImmutableList<Part> distinct = Lists.immutable
+        ImmutableList<Part> seen = Lists.immutable
                 .ofAll(met)
                 .toSortedList()
                 .collect(arrangement.parts()::get)
-                .distinctBy(part -> part.material() + "\n" + part.look())
                 .toImmutable();
-        return distinct.collectWithIndex(
-                (part, i) -> new Key(i + 1, part.material(), part.conductivity(), part.look()));
+        return seen.distinctBy(SectionDrawing::likeness)
+                .collectWithIndex((part, i) -> new Key(
+                        i + 1,
+                        part.material(),
+                        part.conductivity(),
+                        part.look(),
+                        seen.anySatisfy(p -> p.solved() && likeness(p).equals(likeness(part)))));
+    }
+
+    private static String likeness(Part part) {
+        return part.material() + "\n" + part.look();
     }
 
     private static void note(int part, boolean[] known, List<Integer> met) {

@@ -48,8 +48,16 @@ public record SectionPicture(
      */
     public record Coldest(Point at, double temperature) {}
 
-    /** A key of the drawing: the number that stands on a material, and how it looks. */
-    public record Key(int number, String material, double conductivity, Look look) {}
+    /**
+     * A key of the drawing.
+     *
+     * @param number that stands on the material
+     * @param material its name
+     * @param conductivity W/(m·K)
+     * @param look how it is drawn
+     * @param solved whether heat flow was computed in some part of it
+     */
+    public record Key(int number, String material, double conductivity, Look look, boolean solved) {}
 
     /** The picture of a junction. */
     public static SectionPicture of(JunctionResult result, ImmutableList<Limit> limits, UnitSystem system) {
@@ -61,7 +69,8 @@ public record SectionPicture(
                                 piece.outline(),
                                 piece.material().name(),
                                 piece.material().conductivity(),
-                                Looks.of(piece.material(), piece.role()))),
+                                Looks.of(piece.material(), piece.role()),
+                                piece.solved())),
                 result.solution(),
                 system,
                 limits,
@@ -78,7 +87,8 @@ public record SectionPicture(
                                 region.outline(),
                                 region.material(),
                                 region.conductivity(),
-                                Looks.of(region.material(), region.conductivity()))),
+                                Looks.of(region.material(), region.conductivity()),
+                                true)),
                 solution,
                 system,
                 Lists.immutable.empty(),

@@ -1,6 +1,7 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Opening;
+import coldseam.envelope.file.BadValueException;
 import coldseam.envelope.file.Bounds;
 import coldseam.envelope.file.Default;
 import coldseam.envelope.file.Doc;
@@ -9,6 +10,9 @@ import coldseam.envelope.file.Noun;
 import coldseam.envelope.file.Unit;
 import coldseam.envelope.quantity.Dimension;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.list.primitive.IntInterval;
 
 @Noun("an opening")
 @Doc("A window or door.")
@@ -54,16 +58,58 @@ record FileOpening(
         @Doc("From the wall's outer face to the frame's; in the middle of the insulation where it is missing.")
         @Unit(Dimension.THICKNESS)
         @Bounds(atLeast = "0 mm", atMost = "2 m")
-        OptionalDouble setBack) {
+        OptionalDouble setBack,
 
-    Opening opening(String name) {
+        @Doc("How many of the same size stand in a row; they are numbered from the left.")
+        @Default("1")
+        @Bounds(atLeast = "1", atMost = "50")
+        int count,
+
+        @Doc("Clear distance between those in a row.")
+        @Unit(Dimension.LENGTH)
+        @Bounds(atLeast = "0 m", atMost = "100 m")
+        OptionalDouble spacing) {
+
+    FileOpening {
+        boolean row = count > 1;
+        if (row && (spacing.isEmpty() || left.isEmpty())) {
+            throw new BadValueException(
+                    "count",
+                    "openings in a row need the keys left and spacing",
+                    "count: " + count,
+                    "",
+                    "add them: left: 1 m and spacing: 600 mm");
+        }
+        if (!row && spacing.isPresent()) {
+            throw new BadValueException(
+                    "spacing",
+                    "only openings in a row have the key spacing",
+                    "count: 1",
+                    "",
+                    "remove it, or add count");
+        }
+    }
+
+    /** One for each of the row; named like the row where it is the only one. */
+    ImmutableList<Opening> openings(String name) {
+        if (count == 1) {
+            return Lists.immutable.with(opening(name, left));
+        }
+        return IntInterval.fromTo(1, count)
+                .collect(number -> opening(
+                        name + " " + number,
+                        OptionalDouble.of(left.getAsDouble() + (number - 1) * (width + spacing.getAsDouble()))))
+                .toImmutable();
+    }
+
+    private Opening opening(String name, OptionalDouble from) {
         return new Opening(
                 name,
                 kind,
                 surface.value(),
                 width,
                 height,
-                left,
+                from,
                 sill,
                 transmittance,
                 frameDepth,

@@ -101,7 +101,7 @@ public final class HouseFile {
                 usedMaterials(own, assemblies),
                 assemblies,
                 new BodyBuilder(file, materials).body(),
-                file.openings().collect(each -> each.value().opening(each.name())),
+                file.openings().flatCollect(each -> each.value().openings(each.name())),
                 file.junctions()
                         .collect(each -> new coldseam.envelope.JunctionChoice(
                                 each.selector(), each.detail().value())),
@@ -113,12 +113,21 @@ public final class HouseFile {
                 house,
                 file.junctions().collect(each -> places(each.detail().place(), each.surfaces())),
                 file.ownPsi().collect(each -> places(each.place(), each.surfaces())),
-                file.openings()
-                        .toImmutableMap(
-                                Named::name, each -> each.value().surface().place()),
+                openingPlaces(file),
                 file.seams()
                         .toImmutableMap(
                                 Named::name, each -> each.value().surface().place()));
+    }
+
+    private static ImmutableMap<String, Position> openingPlaces(FileHouse file) {
+        MutableMap<String, Position> places = Maps.mutable.empty();
+        for (Named<FileOpening> row : file.openings()) {
+            row.value()
+                    .openings(row.name())
+                    .forEach(each ->
+                            places.put(each.name(), row.value().surface().place()));
+        }
+        return places.toImmutable();
     }
 
     private static LoadedHouse.ChoicePlaces places(Position subject, ImmutableList<Located<String>> surfaces) {

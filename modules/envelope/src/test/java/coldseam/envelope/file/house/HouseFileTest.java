@@ -283,6 +283,23 @@ class HouseFileTest {
     }
 
     @Test
+    void numbersOpeningsInARow() {
+        House house = read(
+                HEAD,
+                "body:\n  footprint-line: structure\n  storeys:\n  - {name: floor, height: 2.5 m, walls: wall,"
+                        + " footprint: {rectangle: [8 m, 3 m]}}\n",
+                BASE_AND_ROOF,
+                "openings:\n  window: {kind: window, surface: floor south wall, width: 1 m, height: 1 m, sill: 1 m,"
+                        + " transmittance: 1 W/(m²·K), left: 1 m, count: 3, spacing: 500 mm}\n");
+        assertEquals(
+                "window 1, window 2, window 3",
+                house.openings().collect(Opening::name).makeString());
+        assertEquals(
+                Lists.immutable.with(1.0, 2.5, 4.0),
+                house.openings().collect(each -> each.left().orElseThrow()));
+    }
+
+    @Test
     void readsExplicitSurfaces() {
         House house = HouseFile.read(resource("wedge")).house();
         Body.Explicit body = (Body.Explicit) house.body();

@@ -1,0 +1,131 @@
+package coldseam.cli;
+
+import coldseam.audit.engine.HouseJunctions;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Site;
+import coldseam.envelope.file.Nearest;
+import coldseam.envelope.file.house.HouseFile;
+import coldseam.envelope.file.house.LoadedHouse;
+import coldseam.envelope.shell.ShellBuilder;
+import coldseam.junctions.Catalogue;
+import coldseam.junctions.CatalogueFile;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.TypicalBuild;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+
+/**
+ * The layers between which options are looked at: a house's, named ones, or typical ones.
+ *
+ * @param catalogue with the house's own details
+ * @param assemblies that may be named
+ * @param ofHouse the house's junctions; empty without a house or where build-ups are named
+ * @param fromHouse whether a house was given
+ * @param site of the house
+ * @param first build-up asked for by name
+ * @param second likewise
+ * @param build whose junctions stand in where the house has none of a kind
+ */
+record Layers(
+        Catalogue catalogue,
+        ImmutableList<Assembly> assemblies,
+        ImmutableList<HouseJunctions> ofHouse,
+        boolean fromHouse,
+        Optional<Site> site,
+        Optional<Assembly> first,
+        Optional<Assembly> second,
+        TypicalBuild build) {
+
+    /**
+     * A junction to look at.
+     *
+     * @param setup what details are computed for
+     * @param origin where it comes from, in words
+     */
+    record Place(JunctionSetup setup, String origin) {}
+
+    /**
+     * Reads what was asked for.
+     *
+     * @throws RefusedException where a name means no build-up
+     * @throws coldseam.envelope.file.FileFaultException with every fault of the house file
+     */
+    static Layers of(
+            Optional<Path> house,
+            Optional<String> first,
+            Optional<String> second,
+            TypicalBuild build,
+            Workshop workshop) {
+        Catalogue catalogue = CatalogueFile.builtIn();
+        ImmutableList<Assembly> assemblies = build.assemblies();
+        ImmutableList<HouseJunctions> ofHouse = Lists.immutable.empty();
+        Optional<Site> site = Optional.empty();
+        if (house.isPresent()) {
+            Path path = house.get();
+            LoadedHouse loaded = HouseFile.read(path, workshop.known(path));
+            catalogue = workshop.catalogue(loaded.house(), path);
+            assemblies = loaded.house().assemblies().toList().toImmutable();
+            ofHouse = HouseJunctions.of(loaded.house(), ShellBuilder.build(loaded.house()));
+            site = Optional.of(loaded.house().site());
+        }
+        MutableList<String> faults = Lists.mutable.empty();
+        ImmutableList<Assembly> known = assemblies;
+        Optional<Assembly> one = first.flatMap(name -> named("--first", name, known, faults));
+        Optional<Assembly> other = second.flatMap(name -> named("--second", name, known, faults));
+        if (faults.notEmpty()) {
+            throw new RefusedException(faults.toImmutable());
+        }
+        return new Layers(catalogue, assemblies, ofHouse, house.isPresent(), site, one, other, build);
+    }
+
+    private static Optional<Assembly> named(
+            String option, String name, ImmutableList<Assembly> known, MutableList<String> faults) {
+        Optional<Assembly> found = known.detectOptional(each -> each.name().equals(name));
+        if (found.isEmpty()) {
+            faults.add(option + ": got \"" + name + "\"; "
+                    + Nearest.to(name, known.collect(Assembly::name))
+                            .map(near -> "did you mean \"" + near + "\"?")
+                            .orElse("run \"coldseam catalogue --assemblies\" for the build-ups there are"));
+        }
+        return found;
+    }
+
+    /** The junctions of a kind to look at; with a house and no named build-ups those it has, else one. */
+    ImmutableList<Place> places(JunctionKind kind) {
+        if (fromHouse && first.isEmpty() && second.isEmpty()) {
+            return ofHouse.select(each -> each.setup().kind() == kind)
+                    .collect(each -> new Place(each.setup(), edges(each.edges())));
+        }
+        JunctionSetup setup = build.setup(kind);
+        Optional<Assembly> other = setup.second().isPresent() ? second.or(setup::second) : Optional.empty();
+        return Lists.immutable.of(new Place(
+                new JunctionSetup(
+                        kind,
+                        first.orElse(setup.first()),
+                        other,
+                        setup.angle(),
+                        setup.firstExposure(),
+                        setup.secondExposure(),
+                        setup.opening(),
+                        setup.floorThickness(),
+                        setup.upstand(),
+                        setup.ground(),
+                        setup.indoorTemperature(),
+                        setup.outdoorTemperature()),
+                first.isPresent() || second.isPresent() ? "as named" : "typical build-ups"));
+    }
+
+    private static String edges(ImmutableList<String> names) {
+        return names.size() == 1 ? names.getFirst() : names.getFirst() + " and " + (names.size() - 1) + " more";
+    }
+
+    /** The two build-ups in words. */
+    static String words(JunctionSetup setup) {
+        return setup.first().name()
+                + setup.second().map(other -> " and " + other.name()).orElse("");
+    }
+}

@@ -1,0 +1,16 @@
+package coldseam.junctions.points;
+
+import coldseam.conduction.Interval;
+import coldseam.conduction.Solution;
+
+/**
+ * A point, computed.
+ *
+ * @param section what was solved
+ * @param solution with its evidence
+ * @param coupling L3D over the disc, W/K
+ * @param chi L3D − U·A, W/K; U and A are exact
+ * @param temperatureFactor fRsi with Rsi 0.25 m²·K/W (ISO 13788); an estimate
+ */
+public record PointResult(
+        PointSection section, Solution solution, Interval coupling, Interval chi, double temperatureFactor) {}
