@@ -83,6 +83,14 @@ final class Mesh {
         return addNode(0.5 * (x[a] + x[b]), 0.5 * (y[a] + y[b]));
     }
 
+    /** The area of a triangle, in squared lattice steps. */
+    double area(int t) {
+        int a = node[6 * t];
+        int b = node[6 * t + 1];
+        int c = node[6 * t + 2];
+        return 0.5 * ((x[b] - x[a]) * (y[c] - y[a]) - (y[b] - y[a]) * (x[c] - x[a]));
+    }
+
     /** The local index of the corner opposite t's longest side. */
     private int longest(int t) {
         int o = 6 * t;
