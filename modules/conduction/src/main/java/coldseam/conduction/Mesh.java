@@ -219,9 +219,9 @@ final class Mesh {
     // where the solution is smooth; of the half that keeps a drawn corner, of the one that loses it, of each if both
     // do.
     private static final double SMOOTH = 0.125;
-    private static final double KEEPS = 0.5;
-    private static final double LOSES = 0.06;
-    private static final double BOTH = 0.3;
+    private static final double KEEPS = 0.6;
+    private static final double LOSES = 0.04;
+    private static final double BOTH = 0.4;
 
     /**
      * Shares out the error of (a, b, c) to (a, b, m) and (a, m, c). Where the solution is smooth the squared error goes
