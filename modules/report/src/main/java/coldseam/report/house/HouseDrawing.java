@@ -6,6 +6,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.OpenEdge;
 import coldseam.envelope.shell.Surface;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
@@ -41,7 +42,7 @@ public final class HouseDrawing {
 
     /** Findings that neither view shows, because something lies in front of them. */
     public ImmutableList<Finding> hidden() {
-        return audit.findings().reject(f -> scenes.anySatisfy(scene -> scene.sees(f.at())));
+        return audit.findings().reject(f -> scenes.anySatisfy(scene -> sees(scene, f.at())));
     }
 
     /** Draws both views side by side. */
@@ -83,6 +84,7 @@ public final class HouseDrawing {
         for (Finding finding : audit.findings().toReversed()) {
             trace(canvas, placing, scene, finding);
         }
+        holes(canvas, placing, scene);
         canvas.text(eye.name(), box.middleX(), box.y0() + 2, Type.of(8).with(Palette.SLATE), Align.CENTRE);
         north(canvas, placing, new Spot(box.x0() + 16, box.y0() + 22));
         badges(canvas, placing, scene, box);
@@ -151,6 +153,36 @@ public final class HouseDrawing {
         }
     }
 
+    /** Whether a point is seen: on a surface, or on the rim of a hole with nothing in front. */
+    private boolean sees(Scene scene, Point3 p) {
+        return scene.sees(p)
+                || !scene.hidden(p) && audit.shell().openEdges().anySatisfy(e -> onLine(p, e.from(), e.to()));
+    }
+
+    private static boolean onLine(Point3 p, Point3 a, Point3 b) {
+        double whole = distance(a, b);
+        return distance(a, p) + distance(p, b) < whole + 0.02;
+    }
+
+    private static double distance(Point3 a, Point3 b) {
+        return Math.sqrt(Math.pow(a.x() - b.x(), 2) + Math.pow(a.y() - b.y(), 2) + Math.pow(a.z() - b.z(), 2));
+    }
+
+    /** The rims of holes in the shell. */
+    private void holes(Canvas canvas, Placing placing, Scene scene) {
+        for (OpenEdge edge : audit.shell().openEdges()) {
+            Point3 middle = new Point3(
+                    (edge.from().x() + edge.to().x()) / 2,
+                    (edge.from().y() + edge.to().y()) / 2,
+                    (edge.from().z() + edge.to().z()) / 2);
+            if (sees(scene, middle)) {
+                canvas.stroke(
+                        Lists.immutable.of(edge.from(), edge.to()).collect(placing::at),
+                        Pen.of(2.6, Palette.EMBER).rounded());
+            }
+        }
+    }
+
     private static Point3 middle(Edge e) {
         return new Point3(
                 (e.from().x() + e.to().x()) / 2,
@@ -161,7 +193,7 @@ public final class HouseDrawing {
     private void badges(Canvas canvas, Placing placing, Scene scene, Box box) {
         double radius = audit.findings().size() > 30 ? 5 : 6.4;
         List<Spot> taken = new ArrayList<>();
-        ImmutableList<Finding> seen = audit.findings().select(f -> scene.sees(f.at()));
+        ImmutableList<Finding> seen = audit.findings().select(f -> sees(scene, f.at()));
         for (Finding finding : seen) {
             Spot place = placing.at(finding.at());
             Spot free = free(place, taken, box, radius);

@@ -47,7 +47,7 @@ public final class JunctionSheets {
                 sheet.id() + " · " + Print.capital(detail.kind().label()) + ": " + detail.name());
         flow.add(Blocks.text(Rich.strong(detail.name()), Style.LEAD));
         flow.add(Blocks.text(
-                page.print().of(sheet.length(), Dimension.LENGTH) + " in "
+                page.print().length(sheet.length()) + " in "
                         + Print.count(sheet.edges().size(), "edge", "edges")
                         + (sheet.chosen()
                                 ? " · chosen by the house file"
@@ -197,7 +197,7 @@ public final class JunctionSheets {
                     "The best option of the catalogue for these layers is “"
                             + best.detail().name() + "”: it would save "
                             + print.of(BestOption.saved(page, sheet, best), Dimension.HEAT_LOSS_COEFFICIENT) + " over "
-                            + print.of(sheet.length(), Dimension.LENGTH) + ", with ψ "
+                            + print.length(sheet.length()) + ", with ψ "
                             + print.of(best.psi(system), Dimension.LINEAR_TRANSMITTANCE)
                             + ". It is drawn at the end of this sheet.",
                     Style.BODY));
@@ -283,7 +283,7 @@ public final class JunctionSheets {
         for (var row : page.audit()
                 .junctions()
                 .select(j -> sheet.edges().contains(j.edge().name()))) {
-            table = table.row(Print.placeAlone(row.edge().place()), page.print().of(row.length(), Dimension.LENGTH));
+            table = table.row(Print.placeAlone(row.edge().place()), page.print().length(row.length()));
         }
         page.flow().add(table);
     }
