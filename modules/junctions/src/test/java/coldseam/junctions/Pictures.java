@@ -50,8 +50,9 @@ final class Pictures {
     static String svg(Composition composition) {
         double size = 380;
         double reach = Double.parseDouble(System.getProperty("reach", "0.9"));
+        double groundHalf = Double.parseDouble(System.getProperty("ground", "1.3"));
         boolean ground = composition.notes().anySatisfy(note -> note.startsWith("The ground"));
-        double half = ground ? 1.3 : reach;
+        double half = ground ? groundHalf : reach;
         double scale = size / (2 * half);
         StringBuilder out = new StringBuilder(
                 String.format(Locale.ROOT, "<svg width='%.0f' height='%.0f' style='background:#eef6ff'>", size, size));
