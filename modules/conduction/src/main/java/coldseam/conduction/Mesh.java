@@ -126,8 +126,11 @@ final class Mesh {
 
     /** Bisects every triangle twice. */
     void refineAll() {
-        Arrays.fill(error, 0, triangles, 40);
-        refine(1, Integer.MAX_VALUE);
+        for (int round = 0; round < 2; round++) {
+            Arrays.fill(error, 0, triangles, 1);
+            // No half keeps more than KEEPS of it, so each is cut once.
+            refine(0.5 * (1 + KEEPS), Integer.MAX_VALUE);
+        }
     }
 
     /** Cuts t's longest side, after as many cuts elsewhere as conformity needs. */

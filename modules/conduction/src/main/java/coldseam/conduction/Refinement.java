@@ -23,7 +23,7 @@ final class Refinement {
     private final int environments;
     private final int units;
     private final Unknowns unknowns;
-    private final Dissection dissection = new Dissection();
+    private final Dissection dissection;
     private final Fronts fronts;
     private final FrontalSolver temperatureSolver;
     private final FrontalSolver streamSolver;
@@ -64,9 +64,11 @@ final class Refinement {
         this.environments = environments;
         this.units = Math.max(0, environments - 1);
         this.unknowns = new Unknowns(drawing, topology, elements.form() != 1);
-        this.fronts = new Fronts(mesh, unknowns);
-        this.temperatureSolver = new FrontalSolver(fronts);
-        this.streamSolver = new FrontalSolver(fronts);
+        Workspace workspace = Workspace.ofThread();
+        this.dissection = workspace.dissection;
+        this.fronts = workspace.fronts;
+        this.temperatureSolver = workspace.temperatureSolver;
+        this.streamSolver = workspace.streamSolver;
         this.temperatureSystem = new TemperatureSystem(mesh, elements, unknowns);
         this.streamSystem = new StreamSystem(mesh, drawing, elements, unknowns, topology.cuts);
         this.u = new double[units][0];
@@ -126,7 +128,7 @@ final class Refinement {
         unknowns.number();
         findZones();
         dissection.run(mesh);
-        fronts.build(dissection);
+        fronts.build(mesh, unknowns, dissection);
         if (units > 0) {
             temperatureSolver.factor(dissection, temperatureSystem);
             streamSolver.factor(dissection, streamSystem);
