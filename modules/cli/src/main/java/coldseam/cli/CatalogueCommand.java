@@ -65,8 +65,9 @@ final class CatalogueCommand implements Callable<Integer> {
     @Option(
             names = "--atlas",
             paramLabel = "FOLDER",
-            description = "Sweep each option over insulation from 0 to 400 mm into atlas.csv and atlas.pdf; asked again,"
-                    + " it goes on where it was stopped.")
+            description =
+                    "Sweep each option over insulation from 0 to 400 mm into atlas.csv and atlas.pdf; asked again,"
+                            + " it goes on where it was stopped.")
     Optional<Path> atlas;
 
     @Option(
@@ -104,8 +105,8 @@ final class CatalogueCommand implements Callable<Integer> {
         }
         Layers layers = Layers.of(house, first, second, build, workshop);
         if (assemblies) {
-            layers.assemblies().forEach(each -> Columns.fold(each.name(), "  ", "    ")
-                    .forEach(terminal.out()::println));
+            layers.assemblies()
+                    .forEach(each -> Columns.fold(each.name(), "  ", "    ").forEach(terminal.out()::println));
             return Exit.UNBROKEN.code();
         }
         ImmutableList<JunctionKind> kinds = kinds();

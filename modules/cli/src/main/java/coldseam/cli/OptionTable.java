@@ -42,8 +42,9 @@ final class OptionTable {
             }
         }
         say("");
-        fold("Give --kind, --house or --first and --second to see what each loses between those layers; \"coldseam detail"
-                + " ID\" draws one.");
+        fold(
+                "Give --kind, --house or --first and --second to see what each loses between those layers; \"coldseam detail"
+                        + " ID\" draws one.");
     }
 
     /** Every option between the layers. */
@@ -63,8 +64,9 @@ final class OptionTable {
             return;
         }
         say("");
-        fold("psi with its proven interval. fRsi with Rsi 0.25 m²·K/W, an estimate. Neck: what is left of the insulation's"
-                + " thickness at its narrowest. Path: the weakest path's share of the resistance beside it.");
+        fold(
+                "psi with its proven interval. fRsi with Rsi 0.25 m²·K/W, an estimate. Neck: what is left of the insulation's"
+                        + " thickness at its narrowest. Path: the weakest path's share of the resistance beside it.");
         fold("ISO 14683: " + DefaultPsi.CAUTION + "; an order of magnitude, no proof. What carries loads through the"
                 + " insulation needs an engineer's word.");
     }
@@ -84,8 +86,9 @@ final class OptionTable {
             try {
                 numbers(computer.compute(detail, place.setup()));
             } catch (DetailDoesNotFit misfit) {
-                misfit.reasons().forEach(reason -> Columns.fold("does not fit: " + reason, "          ", "          ")
-                        .forEach(terminal.out()::println));
+                misfit.reasons()
+                        .forEach(reason -> Columns.fold("does not fit: " + reason, "          ", "          ")
+                                .forEach(terminal.out()::println));
             }
         });
     }
@@ -121,10 +124,7 @@ final class OptionTable {
         Columns.fold(
                         detail.name(),
                         String.format(
-                                Locale.ROOT,
-                                "  %-7s %s: ",
-                                detail.rank().name().toLowerCase(Locale.ROOT),
-                                detail.id()),
+                                Locale.ROOT, "  %-7s %s: ", detail.rank().name().toLowerCase(Locale.ROOT), detail.id()),
                         "          ")
                 .forEach(terminal.out()::println);
     }

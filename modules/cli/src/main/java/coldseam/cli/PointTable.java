@@ -59,7 +59,8 @@ final class PointTable {
             say("");
             say("into " + base.name().toLowerCase(Locale.ROOT));
             say(ROW.formatted("board", "steel", "chi, " + unit, "ISO 6946, " + unit, "6 per m²"));
-            fasteners.zip(results)
+            fasteners
+                    .zip(results)
                     .select(pair -> pair.getOne().base() == base)
                     .forEach(pair -> say(ROW.formatted(
                             units.format(pair.getOne().board(), Dimension.THICKNESS),

@@ -27,7 +27,8 @@ class ValidationTest {
         assertEquals(
                 Lists.immutable.empty(),
                 rows.reject(CheckRow::passes)
-                        .collect(row -> row.what() + ": computed " + row.computed() + ", published " + row.published()));
+                        .collect(
+                                row -> row.what() + ": computed " + row.computed() + ", published " + row.published()));
         CommittedReport.check("validation.md", ValidationTable.write(rows));
     }
 }
