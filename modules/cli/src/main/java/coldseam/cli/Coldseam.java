@@ -36,7 +36,8 @@ final class Coldseam implements Runnable {
                 .addSubcommand(new AuditCommand(terminal, workshop))
                 .addSubcommand(new CheckCommand(terminal, workshop))
                 .addSubcommand(new SectionCommand(terminal))
-                .addSubcommand(new CatalogueCommand(terminal))
+                .addSubcommand(new CatalogueCommand(terminal, workshop))
+                .addSubcommand(new DetailCommand(terminal, workshop))
                 .addSubcommand(new SchemaCommand(terminal));
         command.setCaseInsensitiveEnumValuesAllowed(true)
                 .setOut(terminal.out())
@@ -70,6 +71,7 @@ final class Coldseam implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Which command? audit, check, section, catalogue or schema.");
+        throw new ParameterException(
+                spec.commandLine(), "Which command? audit, check, section, catalogue, detail or schema.");
     }
 }

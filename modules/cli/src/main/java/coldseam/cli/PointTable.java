@@ -7,8 +7,8 @@ import coldseam.junctions.points.PointComputer;
 import coldseam.junctions.points.PointDetail;
 import coldseam.junctions.points.PointResult;
 import java.util.Locale;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.impl.parallel.ParallelIterate;
 
 /** Fasteners, posts and brackets with their chi, in the columns of a terminal. */
 final class PointTable {
@@ -42,9 +42,7 @@ final class PointTable {
     }
 
     private ImmutableList<PointResult> compute(ImmutableList<coldseam.junctions.points.PointSection> sections) {
-        // In the order asked, whichever is done first.
-        return sections.zip(ParallelIterate.collect(sections, computer::compute))
-                .collect(pair -> pair.getTwo());
+        return Lists.immutable.fromStream(sections.castToList().parallelStream().map(computer::compute));
     }
 
     private void fasteners(ImmutableList<Fastener> fasteners, ImmutableList<PointResult> results) {

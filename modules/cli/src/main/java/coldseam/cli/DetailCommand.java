@@ -1,0 +1,229 @@
+package coldseam.cli;
+
+import coldseam.conduction.Accuracy;
+import coldseam.envelope.Control;
+import coldseam.envelope.file.Nearest;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.Connection;
+import coldseam.junctions.DefaultPsi;
+import coldseam.junctions.Detail;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.Junctions;
+import coldseam.junctions.TypicalBuild;
+import coldseam.report.DetailPdf;
+import coldseam.report.JunctionSvg;
+import coldseam.report.Paper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Draws one option and says how it is built. */
+@Command(
+        name = "detail",
+        description =
+                "Draws one option of the catalogue between given layers, and says how it is built, how it fails and"
+                        + " what to photograph.",
+        mixinStandardHelpOptions = true,
+        sortOptions = false)
+final class DetailCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+    private final Workshop workshop;
+
+    @Parameters(paramLabel = "ID", description = "The option's id, as \"coldseam catalogue\" lists it.")
+    String id;
+
+    @Option(names = "--house", paramLabel = "HOUSE", description = "Between the layers of this house file.")
+    Optional<Path> house;
+
+    @Option(names = "--first", paramLabel = "ASSEMBLY", description = "The first surface's build-up.")
+    Optional<String> first;
+
+    @Option(names = "--second", paramLabel = "ASSEMBLY", description = "The second surface's build-up.")
+    Optional<String> second;
+
+    @Option(
+            names = "--build",
+            paramLabel = "masonry|frame",
+            defaultValue = "masonry",
+            description = "Which typical build-ups stand in where no house gives any (default: ${DEFAULT-VALUE}).")
+    TypicalBuild build;
+
+    @Option(names = "--svg", paramLabel = "OUT", description = "The drawing as a picture.")
+    Optional<Path> svg;
+
+    @Option(names = "--pdf", paramLabel = "OUT", description = "The drawing with its words as a sheet.")
+    Optional<Path> pdf;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "a4|letter",
+            defaultValue = "a4",
+            description = "Paper of the sheet (default: ${DEFAULT-VALUE}).")
+    Paper paper;
+
+    @Option(
+            names = "--units",
+            paramLabel = "us|si",
+            defaultValue = "si",
+            description = "Units to print: us or si (default: ${DEFAULT-VALUE}).")
+    UnitSystem units;
+
+    DetailCommand(Terminal terminal, Workshop workshop) {
+        this.terminal = terminal;
+        this.workshop = workshop;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        MutableList<Path> written = Lists.mutable.empty();
+        svg.ifPresent(written::add);
+        pdf.ifPresent(written::add);
+        Outputs.refuse(house.orElse(Path.of("")), written.toImmutable());
+        Layers layers = Layers.of(house, first, second, build, workshop);
+        Detail detail = layers.catalogue().find(id).orElseThrow(() -> unknown(layers));
+        ImmutableList<Layers.Place> places = layers.places(detail.kind());
+        if (places.isEmpty()) {
+            throw new RefusedException(
+                    Lists.immutable.of("--house: it has no " + detail.kind().label() + ", which \"" + id
+                            + "\" is for; name build-ups by --first and --second, or leave --house out"));
+        }
+        JunctionResult result = Junctions.computer(Accuracy.standard())
+                .compute(detail, places.getFirst().setup());
+        words(result, places.getFirst(), places.size());
+        if (svg.isPresent()) {
+            if (layers.site().isPresent()) {
+                JunctionSvg.write(result, layers.site().get(), svg.get(), units);
+            } else {
+                JunctionSvg.write(result, svg.get(), units);
+            }
+        }
+        if (pdf.isPresent()) {
+            DetailPdf.write(
+                    result,
+                    places.getFirst().origin(),
+                    layers.site(),
+                    pdf.get(),
+                    units,
+                    paper,
+                    "coldseam " + VersionProvider.version());
+        }
+        written.forEach(path -> terminal.out().println("Written: " + path));
+        return Exit.UNBROKEN.code();
+    }
+
+    private RefusedException unknown(Layers layers) {
+        return new RefusedException(Lists.immutable.of("ID: got \"" + id + "\"; "
+                + Nearest.to(id, layers.catalogue().details().collect(Detail::id))
+                        .map(near -> "did you mean \"" + near + "\"?")
+                        .orElse("run \"coldseam catalogue\" for the options there are")));
+    }
+
+    private void words(JunctionResult result, Layers.Place place, int places) {
+        Detail detail = result.detail();
+        fold(detail.kind().label() + ": " + detail.name() + " ("
+                + detail.rank().name().toLowerCase(Locale.ROOT) + " option)");
+        fold("Between " + Layers.words(place.setup()) + " (" + place.origin() + ").");
+        if (places > 1) {
+            fold("The house has " + (places - 1)
+                    + " more junctions of this kind between other layers or at other angles;"
+                    + " \"coldseam catalogue --house … --kind …\" lists them all.");
+        }
+        say("");
+        row(
+                "psi external",
+                psi(result.psiExternal().lower(), result.psiExternal().upper()));
+        row(
+                "psi internal",
+                psi(result.psiInternal().lower(), result.psiInternal().upper()));
+        DefaultPsi.beside(result)
+                .ifPresent(tabulated -> row(
+                        "ISO 14683 " + tabulated.code(),
+                        units.format(tabulated.external(), Dimension.LINEAR_TRANSMITTANCE) + " external, "
+                                + units.number(tabulated.internal(), Dimension.LINEAR_TRANSMITTANCE) + " internal; "
+                                + DefaultPsi.CAUTION));
+        row("fRsi", String.format(Locale.ROOT, "%.2f, with Rsi 0.25 m²·K/W, an estimate", result.temperatureFactor()));
+        row(
+                "pen line",
+                result.penLine().unbroken()
+                        ? "unbroken; neck "
+                                + units.format(
+                                        Math.floor(result.penLine().neck() * 1000 + 1e-3) / 1000, Dimension.THICKNESS)
+                                + String.format(
+                                        Locale.ROOT,
+                                        ", %.0f %% of the thinner insulation",
+                                        100 * result.penLine().share())
+                        : "broken");
+        row(
+                "weakest path",
+                String.format(
+                        Locale.ROOT,
+                        "%s, %.0f %% of what the surface beside it has",
+                        units.format(result.weakestPath().resistance(), Dimension.RESISTANCE),
+                        100 * result.weakestPath().ratio()));
+        say("");
+        fold("Looks like: " + detail.looksLike());
+        list("Order of building", detail.order(), true);
+        connections(detail);
+        list("How it fails", detail.failures(), false);
+        list("Photograph before it is covered", detail.photographs(), false);
+        list("Cautions", detail.cautions(), false);
+        list("Simplified", result.notes(), false);
+        detail.costPerMetre().ifPresent(cost -> row("cost", String.format(Locale.ROOT, "%.2f per m", cost)));
+    }
+
+    private void connections(Detail detail) {
+        say("");
+        say("How the control layers connect");
+        for (Control control : Control.values()) {
+            Connection connection = detail.connections().get(control);
+            if (connection != null) {
+                row(control.name().toLowerCase(Locale.ROOT), word(connection));
+            }
+        }
+    }
+
+    private static String word(Connection connection) {
+        return connection == Connection.NOT_SHOWN
+                ? "not shown; counts as unknown"
+                : connection.name().toLowerCase(Locale.ROOT);
+    }
+
+    private String psi(double lower, double upper) {
+        return units.interval(lower, upper, Dimension.LINEAR_TRANSMITTANCE);
+    }
+
+    private void list(String title, ImmutableList<String> lines, boolean numbered) {
+        if (lines.isEmpty()) {
+            return;
+        }
+        say("");
+        say(title);
+        for (int i = 0; i < lines.size(); i++) {
+            String mark = numbered ? String.format(Locale.ROOT, "%3d. ", i + 1) : "  -  ";
+            Columns.fold(lines.get(i), mark, "     ").forEach(terminal.out()::println);
+        }
+    }
+
+    private void row(String label, String text) {
+        Columns.fold(text, String.format(Locale.ROOT, "  %-14s ", label), " ".repeat(17))
+                .forEach(terminal.out()::println);
+    }
+
+    private void fold(String text) {
+        Columns.fold(text, "", "  ").forEach(terminal.out()::println);
+    }
+
+    private void say(String line) {
+        terminal.out().println(line);
+    }
+}

@@ -1,0 +1,54 @@
+package coldseam.report;
+
+import coldseam.envelope.Site;
+import coldseam.envelope.file.AtomicFiles;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.JunctionResult;
+import coldseam.report.pages.DetailSheet;
+import coldseam.report.pages.Limits;
+import coldseam.report.pdf.DocumentInfo;
+import coldseam.report.pdf.Flow;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** One option of the catalogue as a PDF sheet. */
+public final class DetailPdf {
+
+    private DetailPdf() {}
+
+    /**
+     * Writes the sheet whole or not at all.
+     *
+     * @param origin where its layers come from, in words
+     * @param site whose indoor air gives the dew point and the mould limit; empty without a house
+     * @param tool name and version
+     * @throws IOException where the file cannot be written; an old one is then untouched
+     */
+    public static void write(
+            JunctionResult result,
+            String origin,
+            Optional<Site> site,
+            Path path,
+            UnitSystem units,
+            Paper paper,
+            String tool)
+            throws IOException {
+        AtomicFiles.write(path, bytes(result, origin, site, units, paper, tool));
+    }
+
+    /** The sheet's bytes; the same result gives the same ones. */
+    public static byte[] bytes(
+            JunctionResult result, String origin, Optional<Site> site, UnitSystem units, Paper paper, String tool) {
+        String title = result.detail().kind().label() + ": " + result.detail().name();
+        String between = result.setup().first().name()
+                + result.setup().second().map(other -> " and " + other.name()).orElse("") + " (" + origin + ")";
+        DocumentInfo info =
+                new DocumentInfo(title, between, tool, "thermal bridge, detail", (title + between + units).hashCode());
+        try (Flow flow = new Flow(paper, info)) {
+            DetailSheet.write(flow, result, between, site.map(Limits::of).orElse(Lists.immutable.empty()), units);
+            return flow.finish(title, tool);
+        }
+    }
+}

@@ -1,0 +1,186 @@
+package coldseam.report.pages;
+
+import coldseam.envelope.Control;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.Connection;
+import coldseam.junctions.DefaultPsi;
+import coldseam.junctions.Detail;
+import coldseam.junctions.JunctionResult;
+import coldseam.report.drawing.Box;
+import coldseam.report.pdf.Block;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Rich;
+import coldseam.report.pdf.Style;
+import coldseam.report.pdf.Table;
+import coldseam.report.section.Legend;
+import coldseam.report.section.SectionDrawing;
+import coldseam.report.section.SectionPicture;
+import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** One option of the catalogue as a sheet: drawing, numbers, and what a builder needs to know. */
+public final class DetailSheet {
+
+    private static final double LEAST = 230;
+    private static final double MOST = 400;
+
+    private final Flow flow;
+    private final Print print;
+    private final JunctionResult result;
+
+    private DetailSheet(Flow flow, Print print, JunctionResult result) {
+        this.flow = flow;
+        this.print = print;
+        this.result = result;
+    }
+
+    /**
+     * Sets the sheet.
+     *
+     * @param between the build-ups in words
+     * @param limits temperatures whose isotherms are marked
+     */
+    public static void write(
+            Flow flow,
+            JunctionResult result,
+            String between,
+            ImmutableList<SectionPicture.Limit> limits,
+            UnitSystem units) {
+        new DetailSheet(flow, new Print(units), result).write(between, limits);
+    }
+
+    private void write(String between, ImmutableList<SectionPicture.Limit> limits) {
+        Detail detail = result.detail();
+        flow.section(detail.name());
+        flow.add(Blocks.text(
+                Print.capital(detail.kind().label()) + ", "
+                        + detail.rank().name().toLowerCase(Locale.ROOT) + " option (" + detail.id() + "), between "
+                        + between + ".",
+                Style.BODY));
+        flow.space(6);
+        SectionPicture picture = SectionPicture.of(result, limits, print.units());
+        double drawn = LEAST;
+        SectionDrawing drawing = new SectionDrawing(picture, flow.width(), drawn);
+        for (int round = 0; round < 3; round++) {
+            double rest = tables(drawing).height(flow.width()) + Legend.HEIGHT + 60;
+            double room = Math.max(LEAST, Math.min(MOST, flow.remaining() - rest));
+            if (round > 0 && room >= drawn) {
+                break;
+            }
+            drawn = room;
+            drawing = new SectionDrawing(picture, flow.width(), drawn);
+        }
+        SectionDrawing chosen = drawing;
+        flow.add(Blocks.drawing(drawn + Legend.HEIGHT, (canvas, box) -> {
+            chosen.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
+            Legend.draw(canvas, box, picture, chosen);
+        }));
+        flow.space(6);
+        flow.add(tables(chosen));
+        flow.space(10);
+        flow.add(Blocks.beside(18, Lists.immutable.of(0.5, 0.5), Blocks.stack(left(), 2), Blocks.stack(right(), 2)));
+        flow.space(6);
+        flow.add(Blocks.text(
+                "ψ with the proven interval of its computation. What carries loads or must resist fire needs an engineer's"
+                        + " word before it is built.",
+                Style.SMALL));
+    }
+
+    private Block tables(SectionDrawing drawing) {
+        return Blocks.beside(18, Lists.immutable.of(0.5, 0.5), Blocks.table(keys(drawing)), Blocks.table(numbers()));
+    }
+
+    private Table keys(SectionDrawing drawing) {
+        Table table = Table.of(
+                Table.Column.fixed("", 19),
+                Table.Column.fixed("", 31),
+                Table.Column.share("material", 1),
+                Table.Column.number(
+                        "λ, " + print.units().label(Dimension.CONDUCTIVITY), print.units() == UnitSystem.SI ? 58 : 84));
+        for (SectionPicture.Key key : drawing.keys()) {
+            table = table.row(
+                    Table.Kind.PLAIN,
+                    Swatch.number(key.number()),
+                    Swatch.look(key.look()),
+                    Table.Cell.of(key.material()),
+                    Table.Cell.of(
+                            key.solved() ? print.number(key.conductivity(), Dimension.CONDUCTIVITY) : "not counted"));
+        }
+        return table;
+    }
+
+    private Table numbers() {
+        Table table = Table.of(Table.Column.share("result", 1), Table.Column.number("", 122));
+        table = row(table, "ψ, external dimensions", print.of(result.psiExternal(), Dimension.LINEAR_TRANSMITTANCE));
+        table = row(table, "ψ, internal dimensions", print.of(result.psiInternal(), Dimension.LINEAR_TRANSMITTANCE));
+        Optional<DefaultPsi> tabulated = DefaultPsi.beside(result);
+        if (tabulated.isPresent()) {
+            DefaultPsi psi = tabulated.get();
+            table = row(
+                    table,
+                    "ISO 14683 " + psi.code() + ": " + DefaultPsi.CAUTION,
+                    print.number(psi.external(), Dimension.LINEAR_TRANSMITTANCE) + " ext., "
+                            + print.number(psi.internal(), Dimension.LINEAR_TRANSMITTANCE) + " int.");
+        }
+        table = row(table, "L_{2D}", print.of(result.coupling(), Dimension.LINEAR_TRANSMITTANCE));
+        for (JunctionResult.Leg leg : result.legs()) {
+            table = table.row(
+                    Table.Kind.PLAIN,
+                    Table.Cell.of(Rich.of("U of the " + leg.name())),
+                    Table.Cell.of(print.of(leg.transmittance(), Dimension.TRANSMITTANCE)));
+        }
+        table = row(table, "f_{Rsi}, R_{si} 0.25 m²·K/W, estimate", Print.factor(result.temperatureFactor()));
+        table = row(
+                table,
+                "neck of the pen line",
+                result.penLine().unbroken()
+                        ? print.neck(result.penLine().neck()) + " = "
+                                + Print.percent(result.penLine().share())
+                        : "broken");
+        return row(
+                table,
+                "weakest path, ratio to the weaker surface",
+                Print.percent(result.weakestPath().ratio()));
+    }
+
+    private static Table row(Table table, String what, String value) {
+        return table.row(Table.Kind.PLAIN, Table.Cell.of(Rich.marked(what)), Table.Cell.of(value));
+    }
+
+    private ImmutableList<Block> left() {
+        Detail detail = result.detail();
+        MutableList<Block> out = Lists.mutable.empty();
+        out.add(Blocks.text("What it looks like", Style.SUBSECTION));
+        out.add(Blocks.text(detail.looksLike(), Style.BODY));
+        out.add(Blocks.space(5));
+        JunctionSheets.list(out, "Order of building", detail.order(), true);
+        out.add(Blocks.text("How the layers pass", Style.SUBSECTION));
+        out.add(Blocks.text(
+                Lists.immutable
+                        .of(Control.AIR, Control.WATER, Control.VAPOUR)
+                        .collect(control -> control.name().toLowerCase(Locale.ROOT) + " "
+                                + detail.connections()
+                                        .getIfAbsentValue(control, Connection.NOT_SHOWN)
+                                        .name()
+                                        .toLowerCase(Locale.ROOT)
+                                        .replace('_', ' '))
+                        .makeString("", ", ", "."),
+                Style.BODY));
+        return out.toImmutable();
+    }
+
+    private ImmutableList<Block> right() {
+        Detail detail = result.detail();
+        MutableList<Block> out = Lists.mutable.empty();
+        JunctionSheets.list(out, "How it fails", detail.failures(), false);
+        JunctionSheets.list(out, "Photograph before it is covered", detail.photographs(), false);
+        JunctionSheets.list(out, "Cautions", detail.cautions(), false);
+        JunctionSheets.list(out, "Simplified in the drawing", result.notes(), false);
+        return out.toImmutable();
+    }
+}
