@@ -84,18 +84,42 @@ final class SurfaceHeats {
                     + " counts as such.");
             return 0;
         }
-        GroundFloor floor = new GroundFloor(
-                area, perimeter, wallThickness(kind), house.site().groundConductivity());
         if (kind == Exposure.Kind.CRAWL_SPACE) {
-            return SuspendedFloor.of(floor, build.get().corrected(), crawlSpace())
-                    .transmittance();
+            return suspended(build.get()).transmittance();
         }
+        GroundFloor floor = groundFloor(kind);
         double depth = depth(surface);
         if (depth > 0) {
             return basement(surface, floor, depth);
         }
         return SlabOnGround.of(floor, build.get().surfaceToSurface(), edgeInsulation())
                 .transmittance();
+    }
+
+    private GroundFloor groundFloor(Exposure.Kind kind) {
+        return new GroundFloor(
+                floors(kind).sumOfDouble(Surface::externalArea),
+                exposedPerimeter(kind),
+                wallThickness(kind),
+                house.site().groundConductivity());
+    }
+
+    private SuspendedFloor suspended(Transmittance build) {
+        return SuspendedFloor.of(groundFloor(Exposure.Kind.CRAWL_SPACE), build.corrected(), crawlSpace());
+    }
+
+    /**
+     * What a surface faces, for its sections: the temperature factor of a crawl space follows from ISO 13370, so that the
+     * section's floor loses what the house's does.
+     */
+    Exposure exposure(Surface surface) {
+        Exposure given = surface.exposure();
+        Optional<Transmittance> build = build(surface);
+        boolean known = build.isPresent() && exposedPerimeter(given.kind()) > 0;
+        return given.kind() == Exposure.Kind.CRAWL_SPACE && known
+                ? new Exposure(
+                        given.kind(), given.neighbour(), suspended(build.get()).temperatureFactor())
+                : given;
     }
 
     private double basement(Surface surface, GroundFloor floor, double depth) {
@@ -138,7 +162,7 @@ final class SurfaceHeats {
 
     private ImmutableList<Edge> rims(Exposure.Kind kind) {
         return shell.edges().select(edge -> {
-            if (edge.opening().isPresent() || edge.second().isEmpty()) {
+            if (edge.second().isEmpty()) {
                 return false;
             }
             return isRim(edge.first(), edge.second().get(), kind)
