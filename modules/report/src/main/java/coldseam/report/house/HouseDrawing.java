@@ -45,6 +45,15 @@ public final class HouseDrawing {
         return audit.findings().reject(f -> scenes.anySatisfy(scene -> sees(scene, f.at())));
     }
 
+    /** The height at which both views fill a width, points. */
+    public double height(double width) {
+        double room = (width - GAP) / 2 - 2 * RIM;
+        return EYES.collectDouble(eye -> size(eye).height() * room / size(eye).width())
+                        .max()
+                + 2 * RIM
+                + 12;
+    }
+
     /** Draws both views side by side. */
     public void draw(Canvas canvas, Box box) {
         double width = (box.width() - GAP) / 2;
@@ -153,19 +162,9 @@ public final class HouseDrawing {
         }
     }
 
-    /** Whether a point is seen: on a surface, or on the rim of a hole with nothing in front. */
+    /** Whether a point is seen: on a surface, or in a hole with nothing in front. */
     private boolean sees(Scene scene, Point3 p) {
-        return scene.sees(p)
-                || !scene.hidden(p) && audit.shell().openEdges().anySatisfy(e -> onLine(p, e.from(), e.to()));
-    }
-
-    private static boolean onLine(Point3 p, Point3 a, Point3 b) {
-        double whole = distance(a, b);
-        return distance(a, p) + distance(p, b) < whole + 0.02;
-    }
-
-    private static double distance(Point3 a, Point3 b) {
-        return Math.sqrt(Math.pow(a.x() - b.x(), 2) + Math.pow(a.y() - b.y(), 2) + Math.pow(a.z() - b.z(), 2));
+        return scene.sees(p) || !audit.shell().closed() && !scene.hidden(p);
     }
 
     /** The rims of holes in the shell. */

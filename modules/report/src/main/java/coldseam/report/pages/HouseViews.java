@@ -13,7 +13,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** The house with every finding numbered where it is. */
 public final class HouseViews {
 
-    private static final double HEIGHT = 280;
+    private static final double HEIGHT = 225;
 
     private HouseViews() {}
 
@@ -22,7 +22,7 @@ public final class HouseViews {
         boolean any = page.audit().findings().notEmpty();
         flow.sectionHere(any ? "The house and where its gaps are" : "The house", HEIGHT + 80);
         HouseDrawing drawing = new HouseDrawing(page.audit());
-        double height = Math.max(HEIGHT, Math.min(360, flow.remaining() - 50));
+        double height = Math.max(HEIGHT, Math.min(drawing.height(flow.width()), flow.remaining() - 50));
         flow.add(Blocks.drawing(height, drawing::draw));
         if (!any) {
             return;

@@ -46,9 +46,7 @@ public final class SixSides {
                 fact("floor on the ground", print.of(shell.groundFloorArea(), Dimension.AREA)),
                 fact("its exposed perimeter", print.length(shell.exposedPerimeter())),
                 shell.groundFloorArea() > 0 && shell.exposedPerimeter() > 0
-                        ? fact(
-                                "characteristic dimension B′",
-                                print.length(shell.characteristicDimension()))
+                        ? fact("characteristic dimension B′", print.length(shell.characteristicDimension()))
                         : Blocks.space(0));
         flow.add(Blocks.beside(
                 18, Lists.immutable.of(0.56, 0.44), Blocks.drawing(196, (c, b) -> net(c, b, page)), facts));
