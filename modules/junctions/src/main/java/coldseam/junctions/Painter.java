@@ -316,8 +316,10 @@ final class Painter {
         Side inner = Side.on(Chart.Cut.FIRST_AWAY);
         MutableList<ImmutableList<Chart.Place>> outlines = Lists.mutable.empty();
         Side far = Side.at(face + 2.5 * block.floorWidth());
-        // Under a floor that lies above the ground outdoors, it is filled up to the floor.
-        rectangle(Side.at(floor), Side.at(Math.max(level, floor)), inner, Side.at(0))
+        // Under a floor that lies above the ground outdoors, it is filled up to the floor, as far as the foundation.
+        Side foundation =
+                Side.at(scene.second().map(wall -> wall.inside(Role.STRUCTURE)).orElse(0.0));
+        rectangle(Side.at(floor), Side.at(Math.max(level, floor)), inner, foundation)
                 .ifPresent(outlines::add);
         rectangle(Side.at(Math.max(level, 0)), Side.at(deep), inner, far).ifPresent(outlines::add);
         // Beside a cellar it stands against the wall.

@@ -40,7 +40,6 @@ final class Pictures {
                 page.append("<pre style='white-space:pre-wrap;color:red'>")
                         .append(failed)
                         .append("</pre>");
-                failed.printStackTrace();
             }
             page.append("</div>");
         }
