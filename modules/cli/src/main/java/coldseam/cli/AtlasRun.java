@@ -2,14 +2,93 @@ package coldseam.cli;
 
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.file.AtomicFiles;
 import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.Junctions;
+import coldseam.junctions.atlas.Atlas;
+import coldseam.junctions.atlas.AtlasCsv;
+import coldseam.junctions.atlas.AtlasCurve;
+import coldseam.junctions.atlas.Sweep;
+import coldseam.report.Paper;
+import coldseam.report.atlas.AtlasPdf;
+import java.io.IOException;
 import java.nio.file.Path;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
+/** Sweeps options over thicknesses into a folder; what was solved before is kept there and not solved again. */
 final class AtlasRun {
-    AtlasRun(Terminal terminal, Layers layers, UnitSystem units, Accuracy accuracy) {}
 
-    void write(ImmutableList<JunctionKind> kinds, Path folder) {
-        throw new IllegalStateException();
+    private static final String CSV = "atlas.csv";
+    private static final String PDF = "atlas.pdf";
+    private static final String SOLVED = "solved";
+
+    private final Terminal terminal;
+    private final Layers layers;
+    private final UnitSystem units;
+    private final Accuracy accuracy;
+
+    AtlasRun(Terminal terminal, Layers layers, UnitSystem units, Accuracy accuracy) {
+        this.terminal = terminal;
+        this.layers = layers;
+        this.units = units;
+        this.accuracy = accuracy;
+    }
+
+    /**
+     * Writes the table and the charts.
+     *
+     * @throws RefusedException where the folder cannot be written, or nothing is there to sweep
+     * @throws IOException where writing fails on the way
+     */
+    void write(ImmutableList<JunctionKind> kinds, Path folder, Paper paper) throws IOException {
+        Path csv = folder.resolve(CSV);
+        Path pdf = folder.resolve(PDF);
+        Outputs.refuse(folder, Lists.immutable.of(csv, pdf));
+        // Of several junctions of one kind in a house the first stands for all.
+        ImmutableList<Layers.Place> places =
+                kinds.flatCollect(kind -> layers.places(kind).take(1));
+        ImmutableList<Sweep> sweeps = places.flatCollect(place -> Sweep.of(place.setup()));
+        if (sweeps.isEmpty()) {
+            throw new RefusedException(
+                    Lists.immutable.of("--atlas: nothing to sweep: no junction of the kinds asked for"
+                            + " has a layer whose role is insulation; name other kinds or build-ups"));
+        }
+        ProgressBar bar = new ProgressBar(terminal, "sections");
+        ImmutableList<AtlasCurve> curves;
+        try {
+            curves = Atlas.compute(
+                    sweeps, layers.catalogue(), Junctions.computer(accuracy, folder.resolve(SOLVED)), bar::at);
+        } finally {
+            bar.close();
+        }
+        AtomicFiles.write(csv, AtlasCsv.write(curves));
+        AtlasPdf.write(curves, origin(), pdf, units, paper, "coldseam " + VersionProvider.version());
+        say(curves);
+        terminal.out().println("Written: " + csv);
+        terminal.out().println("Written: " + pdf);
+    }
+
+    private String origin() {
+        if (layers.fromHouse()) {
+            return layers.first().isPresent() || layers.second().isPresent()
+                    ? "build-ups named from the house file"
+                    : "the first junction of each kind in the house file";
+        }
+        return layers.build() == coldseam.junctions.TypicalBuild.MASONRY
+                ? "typical build-ups in masonry"
+                : "typical build-ups in timber frame";
+    }
+
+    private void say(ImmutableList<AtlasCurve> curves) {
+        long all = curves.sumOfInt(curve -> curve.points().size());
+        long misfits = curves.sumOfInt(
+                curve -> curve.points().count(point -> point.measures().isEmpty()));
+        Columns.fold(
+                        curves.collect(AtlasCurve::detail).distinct().size() + " options, " + all + " values; "
+                                + misfits + " do not fit, and say why.",
+                        "",
+                        "")
+                .forEach(terminal.out()::println);
     }
 }

@@ -7,6 +7,7 @@ import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.CatalogueFile;
 import coldseam.junctions.Junctions;
 import coldseam.junctions.TypicalBuild;
+import coldseam.report.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -71,6 +72,13 @@ final class CatalogueCommand implements Callable<Integer> {
     Optional<Path> atlas;
 
     @Option(
+            names = "--paper",
+            paramLabel = "a4|letter",
+            defaultValue = "a4",
+            description = "Paper of the atlas (default: ${DEFAULT-VALUE}).")
+    Paper paper;
+
+    @Option(
             names = "--width",
             paramLabel = "SHARE",
             defaultValue = "1e-3",
@@ -111,7 +119,7 @@ final class CatalogueCommand implements Callable<Integer> {
         }
         ImmutableList<JunctionKind> kinds = kinds();
         if (atlas.isPresent()) {
-            new AtlasRun(terminal, layers, units, accuracy).write(kinds, atlas.get());
+            new AtlasRun(terminal, layers, units, accuracy).write(kinds, atlas.get(), paper);
             return Exit.UNBROKEN.code();
         }
         OptionTable table = new OptionTable(terminal, layers, Junctions.computer(accuracy), units);

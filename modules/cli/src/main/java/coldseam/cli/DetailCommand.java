@@ -134,9 +134,9 @@ final class DetailCommand implements Callable<Integer> {
                 + detail.rank().name().toLowerCase(Locale.ROOT) + " option)");
         fold("Between " + Layers.words(place.setup()) + " (" + place.origin() + ").");
         if (places > 1) {
-            fold("The house has " + (places - 1)
-                    + " more junctions of this kind between other layers or at other angles;"
-                    + " \"coldseam catalogue --house … --kind …\" lists them all.");
+            fold("The house has this kind of junction between " + places
+                    + " different sets of layers or angles; this is the"
+                    + " first. \"coldseam catalogue --house … --kind …\" lists them all.");
         }
         say("");
         row(

@@ -61,7 +61,10 @@ record Layers(
             TypicalBuild build,
             Workshop workshop) {
         Catalogue catalogue = CatalogueFile.builtIn();
-        ImmutableList<Assembly> assemblies = build.assemblies();
+        ImmutableList<Assembly> assemblies = Lists.immutable
+                .of(TypicalBuild.values())
+                .flatCollect(TypicalBuild::assemblies)
+                .distinct();
         ImmutableList<HouseJunctions> ofHouse = Lists.immutable.empty();
         Optional<Site> site = Optional.empty();
         if (house.isPresent()) {

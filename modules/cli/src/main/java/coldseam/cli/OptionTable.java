@@ -16,8 +16,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** Kinds and options in the columns of a terminal. */
 final class OptionTable {
 
-    private static final String HEAD = "          %-18s  %-18s  %5s  %8s  %6s";
-    private static final String NUMBERS = HEAD;
+    private static final String ROW = "          %-18s  %-18s  %5s  %8s  %6s";
 
     private final Terminal terminal;
     private final Layers layers;
@@ -74,9 +73,9 @@ final class OptionTable {
     private void kind(JunctionKind kind, Layers.Place place) {
         Columns.fold(kind.label() + ": " + Layers.words(place.setup()) + " (" + place.origin() + ")", "", "    ")
                 .forEach(terminal.out()::println);
-        String psi = "psi, " + units.label(Dimension.LINEAR_TRANSMITTANCE);
-        say(HEAD.formatted(psi + ",", "psi,", "fRsi", "neck", "path"));
-        say(HEAD.formatted("external", "internal", "", "", ""));
+        String unit = units.label(Dimension.LINEAR_TRANSMITTANCE);
+        say(ROW.formatted("psi external", "psi internal", "fRsi", "neck", "path"));
+        say(ROW.formatted(unit, unit, "", "", ""));
         ImmutableList<Detail> options = layers.catalogue().options(kind);
         if (options.isEmpty()) {
             say("  none; draw one of your own");
@@ -94,7 +93,7 @@ final class OptionTable {
     }
 
     private void numbers(JunctionResult result) {
-        say(NUMBERS.formatted(
+        say(ROW.formatted(
                 psi(result, DimensionSystem.EXTERNAL),
                 psi(result, DimensionSystem.INTERNAL),
                 String.format(Locale.ROOT, "%.2f", result.temperatureFactor()),

@@ -16,7 +16,7 @@ final class PointTable {
     /** 1/m², for the share of U; common practice, no source. */
     private static final double PER_AREA = 6;
 
-    private static final String ROW = "  %-9s %-8s  %-24s %-18s %12s";
+    private static final String ROW = "  %-9s  %-9s  %-21s  %-17s  %11s";
 
     private final Terminal terminal;
     private final UnitSystem units;

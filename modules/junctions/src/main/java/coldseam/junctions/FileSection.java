@@ -40,26 +40,17 @@ record FileSection(
         @Default("") ImmutableList<FileProbe> probes,
         Optional<FileJunction> junction) {
 
-    /**
-     * Units of coordinates, and to what they are rounded: a thousandth of the unit, so that a turned drawing closes; for
-     * metres a hundredth of a millimetre, since a thousandth of a metre is thicker than many layers.
-     */
+    /** Units of coordinates. */
     enum Lengths {
-        MM(0.001, 1e-6),
-        CM(0.01, 1e-5),
-        M(1, 1e-5),
-        IN(0.0254, 2.54e-5);
+        MM(0.001),
+        CM(0.01),
+        M(1),
+        IN(0.0254);
 
         private final double metres;
-        private final double rounding;
 
-        Lengths(double metres, double rounding) {
+        Lengths(double metres) {
             this.metres = metres;
-            this.rounding = rounding;
-        }
-
-        double rounding() {
-            return rounding;
         }
 
         double metres() {

@@ -17,8 +17,13 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 /** Areas of a section's plane: from and to polygons, and the set operations on them. */
 final class Shapes {
 
-    /** Places are kept to a tenth of a micrometre, so that sides that should touch do. */
-    static final PrecisionModel GRID = new PrecisionModel(1e7);
+    /**
+     * m; places are kept to multiples of this, so that sides that should touch do. Whole micrometres and 1/32 in are multiples
+     * of it.
+     */
+    static final double STEP = 2.5e-7;
+
+    static final PrecisionModel GRID = new PrecisionModel(1 / STEP);
 
     static final GeometryFactory FACTORY = new GeometryFactory(GRID);
 

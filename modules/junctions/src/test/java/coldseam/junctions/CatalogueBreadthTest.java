@@ -189,6 +189,24 @@ final class CatalogueBreadthTest {
     }
 
     @Test
+    void theBestLosesNoMoreThanTheWorstInFrame() {
+        // A framed parapet is itself filled with wool: bare it is no bridge, and the break under it has little to
+        // break.
+        Set<JunctionKind> noBridgeToBreak = EnumSet.of(JunctionKind.PARAPET);
+        solveAll(TypicalSetups.Build.FRAME, 0);
+        MutableList<String> faults = Lists.mutable.empty();
+        for (JunctionKind kind : kinds().reject(noBridgeToBreak::contains)) {
+            ImmutableList<Detail> options = CATALOGUE.options(kind);
+            Interval worst = psi(options.getFirst(), TypicalSetups.Build.FRAME, 0);
+            Interval best = psi(options.getLast(), TypicalSetups.Build.FRAME, 0);
+            if (!(best.lower() <= worst.upper())) {
+                faults.add(kind.label() + ": best " + shown(best) + ", worst " + shown(worst));
+            }
+        }
+        assertTrue(faults.isEmpty(), faults.makeString("\n"));
+    }
+
+    @Test
     void theMiddleLiesBetweenInMasonry() {
         solveAll(TypicalSetups.Build.MASONRY, 0);
         MutableList<String> faults = Lists.mutable.empty();

@@ -22,10 +22,9 @@ final class BuiltInPoints {
 
     private static final String TUBE =
             "Square tube 60 mm × 4 mm drawn as a round one of the same girth and the same area of"
-                    + " steel, still air inside; its four bolts are left out of what is drawn solid.";
-    private static final String SQUARE_COLUMN =
-            "Square column 300 mm drawn round with the same area; its top half metre is"
-                    + " in the wind, the ground beyond it is not drawn.";
+                    + " steel, still air inside; its bolts to the deck are left out.";
+    private static final String SQUARE_COLUMN = "Square column 300 mm drawn round with the same area; its top metre is"
+            + " in the wind, the ground beyond it is not drawn.";
     private static final String PLATE =
             "Bracket plate 150 mm × 10 mm drawn as a round bar of the same area, and its back"
                     + " plate 150 mm × 150 mm as a disc of the same area; the bar has less surface in the wind than the plate.";

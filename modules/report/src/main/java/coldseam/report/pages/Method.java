@@ -33,7 +33,7 @@ public final class Method {
         flow.space(4);
         flow.add(Blocks.text(
                 "The same house file and the same version give the same document, byte for byte; so a rerun can be shown to be"
-                        + " the same.",
+                        + " the same. The audit's numbers, unrounded, lie inside this document as the file audit.json.",
                 Style.SMALL));
     }
 

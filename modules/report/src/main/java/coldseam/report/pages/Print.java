@@ -44,6 +44,13 @@ public final class Print {
         return units.number(value, dimension);
     }
 
+    /** The length of a run: metres with two digits, or feet and inches. */
+    public String length(double metres) {
+        return units == UnitSystem.US
+                ? units.format(metres, Dimension.LENGTH)
+                : units.number(metres, Dimension.LENGTH) + " " + units.label(Dimension.LENGTH);
+    }
+
     /** A layer's thickness; foils in mil (1/1000 in) where inches and their sixteenths would say nothing. */
     public String thickness(double metres) {
         boolean foil = units == UnitSystem.US && metres < INCH / 32;
@@ -67,8 +74,7 @@ public final class Print {
     public String place(String place) {
         return LENGTH_IN_PLACE
                 .matcher(place)
-                .replaceAll(
-                        m -> ", " + units.format(Double.parseDouble(m.group(1)), Dimension.LENGTH) + " " + m.group(2));
+                .replaceAll(m -> ", " + length(Double.parseDouble(m.group(1))) + " " + m.group(2));
     }
 
     /** A place without its length, for tables with a column for it. */

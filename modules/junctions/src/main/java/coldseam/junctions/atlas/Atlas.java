@@ -1,0 +1,74 @@
+package coldseam.junctions.atlas;
+
+import coldseam.conduction.SectionException;
+import coldseam.junctions.Catalogue;
+import coldseam.junctions.Detail;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.JunctionSetup;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/**
+ * Sweeps options over thicknesses, on all cores.
+ *
+ * <p>The order in which threads finish changes nothing. Resuming is the computer's matter: one that keeps its solved
+ * sections on disk answers at once what it has solved before.
+ */
+public final class Atlas {
+
+    private Atlas() {}
+
+    /** Hears how far it has come; from several threads, one at a time. */
+    public interface Progress {
+
+        /** So many sections of so many are done. */
+        void at(int done, int of);
+    }
+
+    /** One question. */
+    private record Task(Sweep sweep, Detail detail, double thickness) {}
+
+    /** Every option of each sweep's kind, at every thickness; in the sweeps' order, then the catalogue's. */
+    public static ImmutableList<AtlasCurve> compute(
+            ImmutableList<Sweep> sweeps, Catalogue catalogue, JunctionComputer computer, Progress progress) {
+        ImmutableList<Task> tasks = sweeps.flatCollect(sweep -> catalogue
+                .options(sweep.setup().kind())
+                .flatCollect(detail -> Sweep.THICKNESSES.collect(each -> new Task(sweep, detail, each))));
+        AtomicInteger done = new AtomicInteger();
+        Object turn = new Object();
+        progress.at(0, tasks.size());
+        ImmutableList<AtlasCurve.AtlasPoint> points =
+                Lists.immutable.fromStream(tasks.castToList().parallelStream().map(task -> {
+                    AtlasCurve.AtlasPoint point = point(task, computer);
+                    synchronized (turn) {
+                        progress.at(done.incrementAndGet(), tasks.size());
+                    }
+                    return point;
+                }));
+        int each = Sweep.THICKNESSES.size();
+        return Lists.immutable.fromStream(java.util.stream.IntStream.range(0, tasks.size() / each)
+                .mapToObj(i -> new AtlasCurve(
+                        tasks.get(i * each).sweep(),
+                        tasks.get(i * each).detail(),
+                        points.drop(i * each).take(each))));
+    }
+
+    private static AtlasCurve.AtlasPoint point(Task task, JunctionComputer computer) {
+        Optional<JunctionSetup> setup = task.sweep().at(task.thickness());
+        if (setup.isEmpty()) {
+            return AtlasCurve.AtlasPoint.misfit(
+                    task.thickness(),
+                    Lists.immutable.of("nothing is left of the " + task.sweep().surface() + " without insulation"));
+        }
+        try {
+            return AtlasCurve.AtlasPoint.of(task.thickness(), computer.compute(task.detail(), setup.get()));
+        } catch (DetailDoesNotFit misfit) {
+            return AtlasCurve.AtlasPoint.misfit(task.thickness(), misfit.reasons());
+        } catch (SectionException undrawable) {
+            return AtlasCurve.AtlasPoint.misfit(task.thickness(), undrawable.faults());
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package coldseam.junctions.atlas;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.conduction.Accuracy;
+import coldseam.envelope.JunctionKind;
+import coldseam.junctions.Catalogue;
+import coldseam.junctions.CatalogueFile;
+import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.Junctions;
+import coldseam.junctions.TypicalBuild;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Sweeps of one kind, coarsely. */
+class AtlasTest {
+
+    private static final Accuracy COARSE = new Accuracy(3e-3, 60_000);
+
+    private static ImmutableList<Sweep> sweeps(JunctionKind kind) {
+        return Sweep.of(TypicalBuild.MASONRY.setup(kind));
+    }
+
+    @Test
+    void bothSurfacesChangeTogetherWhereTheyAreOneBuildUp() {
+        assertEquals(
+                Lists.immutable.of(Sweep.Which.BOTH),
+                sweeps(JunctionKind.OUTSIDE_CORNER).collect(Sweep::which));
+        assertEquals(
+                Lists.immutable.of(Sweep.Which.FIRST, Sweep.Which.SECOND),
+                sweeps(JunctionKind.SLAB_EDGE).collect(Sweep::which));
+        // An old slab without boards has nothing to make thicker.
+        assertEquals(
+                Lists.immutable.of(Sweep.Which.SECOND),
+                sweeps(JunctionKind.EXISTING_SLAB_EDGE).collect(Sweep::which));
+    }
+
+    @Test
+    void everyThicknessIsComputedOrSaysWhyNot(@TempDir Path folder) throws Exception {
+        Catalogue catalogue = CatalogueFile.builtIn();
+        JunctionComputer computer = Junctions.computer(COARSE, folder);
+        MutableList<String> heard = Lists.mutable.empty();
+        ImmutableList<AtlasCurve> curves = Atlas.compute(
+                sweeps(JunctionKind.INTERMEDIATE_FLOOR), catalogue, computer, (done, of) -> heard.add(done + "/" + of));
+        assertEquals(catalogue.options(JunctionKind.INTERMEDIATE_FLOOR), curves.collect(AtlasCurve::detail));
+        int points = curves.size() * Sweep.THICKNESSES.size();
+        assertEquals("0/" + points, heard.getFirst());
+        assertEquals(points + "/" + points, heard.getLast());
+        for (AtlasCurve curve : curves) {
+            assertEquals(Sweep.THICKNESSES, curve.points().collect(AtlasCurve.AtlasPoint::thickness));
+            for (AtlasCurve.AtlasPoint point : curve.points()) {
+                assertEquals(
+                        point.measures().isEmpty(),
+                        point.reasons().notEmpty(),
+                        curve.detail().id());
+            }
+            assertTrue(
+                    curve.points().count(point -> point.measures().isPresent()) >= 4,
+                    curve.detail().id());
+        }
+        // A slab run out to the face is longer, and so loses less, in a thicker wall.
+        AtlasCurve worst = curves.getFirst();
+        assertTrue(psi(worst, 6) < psi(worst, 1), psi(worst, 1) + " then " + psi(worst, 6));
+
+        // Asked again, everything is read back: not one new file, and the same table.
+        long before = files(folder);
+        ImmutableList<AtlasCurve> again = Atlas.compute(
+                sweeps(JunctionKind.INTERMEDIATE_FLOOR),
+                catalogue,
+                Junctions.computer(COARSE, folder),
+                (done, of) -> {});
+        assertEquals(AtlasCsv.write(curves), AtlasCsv.write(again));
+        assertTrue(before > 0);
+        assertEquals(before, files(folder));
+        assertEquals(points + 2, AtlasCsv.write(curves).split("\r\n", -1).length);
+    }
+
+    private static double psi(AtlasCurve curve, int thickness) {
+        return curve.points()
+                .get(thickness)
+                .measures()
+                .orElseThrow()
+                .psiExternal()
+                .middle();
+    }
+
+    private static long files(Path folder) throws Exception {
+        try (Stream<Path> all = Files.walk(folder)) {
+            return all.filter(Files::isRegularFile).count();
+        }
+    }
+}

@@ -1,0 +1,217 @@
+package coldseam.report.atlas;
+
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.Detail;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.atlas.AtlasCurve;
+import coldseam.junctions.atlas.Sweep;
+import coldseam.report.drawing.Align;
+import coldseam.report.drawing.Face;
+import coldseam.report.drawing.Palette;
+import coldseam.report.drawing.Spot;
+import coldseam.report.drawing.Type;
+import coldseam.report.pdf.Block;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Rich;
+import coldseam.report.pdf.Style;
+import coldseam.report.pdf.Table;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** The pages of the atlas: one for each kind, with curves for each option. */
+final class AtlasPages {
+
+    /** Below it mould is likely in a dwelling; common practice, no source. */
+    private static final double FACTOR_LIMIT = 0.7;
+
+    private static final double CHART = 178;
+
+    private final Flow flow;
+    private final UnitSystem units;
+
+    AtlasPages(Flow flow, UnitSystem units) {
+        this.flow = flow;
+        this.units = units;
+    }
+
+    /** What the curves are, before the first of them. */
+    void introduction(String origin, ImmutableList<JunctionKind> kinds) {
+        flow.add(Blocks.text("Junction atlas", Style.TITLE));
+        flow.space(10);
+        flow.add(Blocks.text(
+                "What each option of the catalogue loses as the insulation beside it grows from nothing to "
+                        + units.format(0.4, Dimension.THICKNESS) + ".",
+                Style.LEAD));
+        flow.space(10);
+        for (String text : Lists.immutable.of(
+                "Layers: " + origin
+                        + ". One surface's insulation changes at a time, or both where both surfaces are the"
+                        + " same build-up; everything else stays as given. Where there are several insulation layers they"
+                        + " keep their shares.",
+                "ψ is the linear thermal transmittance in external dimensions, at 20 °C indoors and the outdoor"
+                        + " temperature given; each value has a proven interval, drawn as a bar, which is mostly smaller"
+                        + " than the marker. Internal dimensions stand in the CSV file.",
+                "f_{Rsi} is the temperature factor of the coldest indoor point with R_{si} 0.25 m²·K/W, an estimate; below"
+                        + " 0.70 mould is likely in a dwelling (common practice, no source; a house's own climate decides).",
+                "A curve's letter, marker and dashes name its option. Where an option does not fit a thickness its curve has"
+                        + " no point there, and the reason stands below the charts.",
+                "Without insulation (0) a wall loses so much by itself that a seam adds little: a small ψ on the left of a"
+                        + " chart is no good sign.",
+                "What carries loads through the insulation, or must resist fire, needs an engineer's word before it is"
+                        + " built.")) {
+            flow.add(Blocks.text(Rich.marked(text), Style.BODY));
+            flow.space(5);
+        }
+        flow.space(6);
+        flow.add(Blocks.text(
+                kinds.size() == 1
+                        ? "One kind of junction: " + kinds.getFirst().label() + "."
+                        : kinds.size() + " kinds of junction, one to a page; the bookmarks list them.",
+                Style.BODY));
+    }
+
+    /** One kind's page. */
+    void kind(JunctionKind kind, ImmutableList<AtlasCurve> curves) {
+        String label = kind.label();
+        flow.section(label.substring(0, 1).toUpperCase(Locale.ROOT) + label.substring(1));
+        ImmutableList<Sweep> sweeps = curves.collect(AtlasCurve::sweep).distinct();
+        flow.add(options(curves.collect(AtlasCurve::detail).distinct()));
+        flow.space(4);
+        for (Sweep sweep : sweeps) {
+            ImmutableList<AtlasCurve> own = curves.select(curve -> curve.sweep().equals(sweep));
+            flow.need(CHART + 120);
+            flow.space(8);
+            flow.add(Blocks.text(words(sweep), Style.BODY));
+            flow.space(3);
+            flow.add(Blocks.beside(
+                    14,
+                    Lists.immutable.of(0.6, 0.4),
+                    Blocks.drawing(CHART, (canvas, box) -> psi(sweep, own).draw(canvas, box)),
+                    Blocks.drawing(CHART, (canvas, box) -> factor(sweep, own).draw(canvas, box))));
+            flow.add(numbers(own));
+            misfits(own);
+        }
+    }
+
+    private String words(Sweep sweep) {
+        JunctionSetup setup = sweep.setup();
+        String changing =
+                "Insulation of the " + sweep.surface() + " (" + sweep.changed().name() + ", given with "
+                        + units.format(sweep.given(), Dimension.THICKNESS) + ") changes";
+        return switch (sweep.which()) {
+            case BOTH -> changing + ".";
+            case FIRST ->
+                setup.second()
+                        .map(other -> changing + "; beside it: " + other.name() + ".")
+                        .orElse(changing + ".");
+            case SECOND -> changing + "; beside it: " + setup.first().name() + ".";
+        };
+    }
+
+    private Block options(ImmutableList<Detail> details) {
+        MutableList<Block> rows = Lists.mutable.empty();
+        for (int i = 0; i < details.size(); i++) {
+            int n = i;
+            Detail detail = details.get(i);
+            Block sample = Blocks.drawing(Style.BODY.leading(), (canvas, box) -> {
+                double y = box.middleY();
+                canvas.text(Mark.letter(n), box.x0(), y - 3, Type.of(9).with(Face.SEMIBOLD), Align.LEFT);
+                canvas.line(box.x0() + 12, y, box.x0() + 44, y, Mark.of(n).pen());
+                Mark.of(n).draw(canvas, new Spot(box.x0() + 28, y));
+            });
+            rows.add(Blocks.beside(
+                    6,
+                    Lists.immutable.of(0.1, 0.9),
+                    sample,
+                    Blocks.text(
+                            Rich.of(detail.name() + " ")
+                                    .plus(Rich.of("(" + detail.rank().name().toLowerCase(Locale.ROOT) + ", "
+                                                    + detail.id() + ")")
+                                            .with(Palette.SLATE)),
+                            Style.BODY)));
+        }
+        return Blocks.stack(rows.toImmutable(), 1);
+    }
+
+    private CurveChart psi(Sweep sweep, ImmutableList<AtlasCurve> curves) {
+        return new CurveChart(
+                "ψ, external, " + units.label(Dimension.LINEAR_TRANSMITTANCE),
+                across(sweep),
+                curves.collect(curve -> curve.points()
+                        .select(point -> point.measures().isPresent())
+                        .collect(point -> {
+                            var psi = point.measures().orElseThrow().psiExternal();
+                            return new CurveChart.Value(
+                                    units.value(point.thickness(), Dimension.THICKNESS),
+                                    units.value(psi.lower(), Dimension.LINEAR_TRANSMITTANCE),
+                                    units.value(psi.upper(), Dimension.LINEAR_TRANSMITTANCE));
+                        })),
+                units.value(sweep.given(), Dimension.THICKNESS),
+                OptionalDouble.empty(),
+                "");
+    }
+
+    private CurveChart factor(Sweep sweep, ImmutableList<AtlasCurve> curves) {
+        return new CurveChart(
+                "fRsi, an estimate",
+                across(sweep),
+                curves.collect(curve -> curve.points()
+                        .select(point -> point.measures().isPresent())
+                        .collect(point -> {
+                            double factor = point.measures().orElseThrow().temperatureFactor();
+                            return new CurveChart.Value(
+                                    units.value(point.thickness(), Dimension.THICKNESS), factor, factor);
+                        })),
+                units.value(sweep.given(), Dimension.THICKNESS),
+                OptionalDouble.of(FACTOR_LIMIT),
+                "0.70");
+    }
+
+    private String across(Sweep sweep) {
+        return "insulation of the " + sweep.surface() + ", " + units.label(Dimension.THICKNESS);
+    }
+
+    private Block numbers(ImmutableList<AtlasCurve> curves) {
+        MutableList<Table.Column> columns =
+                Lists.mutable.of(Table.Column.share("ψ, external, " + units.label(Dimension.LINEAR_TRANSMITTANCE), 1));
+        Sweep.THICKNESSES.forEach(
+                each -> columns.add(Table.Column.number(units.format(each, Dimension.THICKNESS), 58)));
+        Table table = new Table(columns.toImmutable(), Lists.immutable.empty());
+        for (int i = 0; i < curves.size(); i++) {
+            MutableList<Table.Cell> cells = Lists.mutable.of(Table.Cell.of(Rich.strong(Mark.letter(i))));
+            curves.get(i)
+                    .points()
+                    .forEach(point -> cells.add(Table.Cell.of(point.measures()
+                            .map(measures -> units.intervalNumber(
+                                    measures.psiExternal().lower(),
+                                    measures.psiExternal().upper(),
+                                    Dimension.LINEAR_TRANSMITTANCE))
+                            .orElse("does not fit"))));
+            table = table.with(new Table.Row(Table.Kind.PLAIN, cells.toImmutable()));
+        }
+        return Blocks.table(table);
+    }
+
+    /** Once for each option and reason, with the thicknesses it is said of. */
+    private void misfits(ImmutableList<AtlasCurve> curves) {
+        for (int i = 0; i < curves.size(); i++) {
+            AtlasCurve curve = curves.get(i);
+            ImmutableList<String> reasons =
+                    curve.points().flatCollect(AtlasCurve.AtlasPoint::reasons).distinct();
+            for (String reason : reasons) {
+                String at = curve.points()
+                        .select(point -> point.reasons().contains(reason))
+                        .collect(point -> units.format(point.thickness(), Dimension.THICKNESS))
+                        .makeString(", ");
+                flow.space(2);
+                flow.add(Blocks.text(Mark.letter(i) + " does not fit at " + at + ": " + reason, Style.SMALL));
+            }
+        }
+    }
+}

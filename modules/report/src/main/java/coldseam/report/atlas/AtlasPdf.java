@@ -1,0 +1,53 @@
+package coldseam.report.atlas;
+
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.file.AtomicFiles;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.atlas.AtlasCsv;
+import coldseam.junctions.atlas.AtlasCurve;
+import coldseam.report.Paper;
+import coldseam.report.pdf.DocumentInfo;
+import coldseam.report.pdf.Flow;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** The atlas as a PDF, readable in black and white; the same curves give the same bytes. */
+public final class AtlasPdf {
+
+    private AtlasPdf() {}
+
+    /**
+     * Writes the atlas whole or not at all.
+     *
+     * @param curves by kind
+     * @param origin where the layers come from, in words
+     * @param tool name and version
+     * @throws IOException where the file cannot be written; an old one is then untouched
+     */
+    public static void write(
+            ImmutableList<AtlasCurve> curves, String origin, Path path, UnitSystem units, Paper paper, String tool)
+            throws IOException {
+        AtomicFiles.write(path, bytes(curves, origin, units, paper, tool));
+    }
+
+    /** The atlas's bytes. */
+    public static byte[] bytes(
+            ImmutableList<AtlasCurve> curves, String origin, UnitSystem units, Paper paper, String tool) {
+        ImmutableList<JunctionKind> kinds =
+                curves.collect(curve -> curve.detail().kind()).distinct();
+        DocumentInfo info = new DocumentInfo(
+                "Junction atlas",
+                "Options for " + kinds.size() + " kinds of junction over thicknesses of insulation; " + origin,
+                tool,
+                "thermal bridges, junctions, insulation thickness",
+                (AtlasCsv.write(curves) + origin + units + paper + tool).hashCode());
+        try (Flow flow = new Flow(paper, info)) {
+            AtlasPages pages = new AtlasPages(flow, units);
+            pages.introduction(origin, kinds);
+            kinds.forEach(kind ->
+                    pages.kind(kind, curves.select(curve -> curve.detail().kind() == kind)));
+            return flow.finish("Junction atlas", tool);
+        }
+    }
+}
