@@ -69,8 +69,8 @@ final class VerdictText {
                 "  of it in junctions",
                 say(junctions, Dimension.HEAT_LOSS_COEFFICIENT) + ", "
                         + say(loss.junctionShare(), Dimension.SHARE) + ", from "
-                        + audit.junctions().size() + " seams of "
-                        + audit.sheets().size() + " kinds of build, "
+                        + audit.junctions().size() + " seams on "
+                        + audit.sheets().size() + " sheets, "
                         + units.format(audit.junctions().sumOfDouble(JunctionRow::length), Dimension.LENGTH) + " long");
         row(
                 lines,

@@ -10,7 +10,7 @@ package coldseam.conduction;
 final class Dissection {
 
     /** Blocks of so few triangles are not halved. */
-    private static final int LEAF = 4;
+    private static final int LEAF = 8;
 
     int blocks;
     int[] order = new int[0];

@@ -61,6 +61,7 @@ final class Drawing {
         }
         arrange();
         label();
+        stopIfFaulty();
         checkBoundaries();
         stopIfFaulty();
         triangulate();
@@ -193,6 +194,7 @@ final class Drawing {
     private void checkThin(ConstrainedTriangulation all, int[] tops) {
         Arrangement lines = cutLines;
         int gaps = 0;
+        boolean[] told = new boolean[all.triangles];
         int slivers = 0;
         for (int t = 0; t < all.triangles; t++) {
             for (int i = 0; i < 3; i++) {
@@ -210,10 +212,22 @@ final class Drawing {
                 double length = Math.hypot(ux, uy);
                 double along = (vx * ux + vy * uy) / length;
                 double away = (ux * vy - uy * vx) / length;
-                if (away < THIN && along > THIN && along < length - THIN) {
+                boolean inside = along > THIN && along < length - THIN;
+                boolean across = length > 2 * THIN
+                        && (along <= THIN && along >= -THIN && !drawn(all, t, (i + 2) % 3)
+                                || along >= length - THIN && along <= length + THIN && !drawn(all, t, (i + 1) % 3));
+                if (away < THIN && (inside || across)) {
                     String at = SectionCheck.place(section.snap() * lines.x[c], section.snap() * lines.y[c]);
                     String width = SectionCheck.number(1e3 * section.snap() * away) + " mm";
                     String limit = SectionCheck.number(1e3 * section.snap() * THIN) + " mm";
+                    boolean known = told[t];
+                    for (int j = 3 * t; j < 3 * t + 3; j++) {
+                        known |= all.neighbour[j] >= 0 && told[all.neighbour[j]];
+                    }
+                    told[t] = true;
+                    if (known) {
+                        continue;
+                    }
                     if (tops[t] < 0 && gaps++ < 5) {
                         faults.add("a gap " + width + " wide is left at " + at + "; close it, or draw it at least "
                                 + limit + " wide");
@@ -225,6 +239,12 @@ final class Drawing {
                 }
             }
         }
+    }
+
+    /** Whether a triangle's side is an edge with different regions on its two sides. */
+    private boolean drawn(ConstrainedTriangulation all, int t, int i) {
+        int e = all.constraint[3 * t + i];
+        return e >= 0 && left[e] != right[e];
     }
 
     private void checkBoundaries() {

@@ -13,8 +13,8 @@ import java.util.Arrays;
  */
 final class Fronts {
 
-    private final Mesh mesh;
-    private final Unknowns unknowns;
+    private Mesh mesh;
+    private Unknowns unknowns;
 
     int count;
     int[] start = new int[0];
@@ -36,12 +36,9 @@ final class Fronts {
     private int[] blockCount = new int[0];
     private final int[] extra = new int[64];
 
-    Fronts(Mesh mesh, Unknowns unknowns) {
-        this.mesh = mesh;
-        this.unknowns = unknowns;
-    }
-
-    void build(Dissection cut) {
+    void build(Mesh of, Unknowns numbered, Dissection cut) {
+        mesh = of;
+        unknowns = numbered;
         count = unknowns.all();
         reserve(cut);
         findEnds(cut);

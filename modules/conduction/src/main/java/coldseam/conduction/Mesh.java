@@ -83,6 +83,14 @@ final class Mesh {
         return addNode(0.5 * (x[a] + x[b]), 0.5 * (y[a] + y[b]));
     }
 
+    /** The area of a triangle, in squared lattice steps. */
+    double area(int t) {
+        int a = node[6 * t];
+        int b = node[6 * t + 1];
+        int c = node[6 * t + 2];
+        return 0.5 * ((x[b] - x[a]) * (y[c] - y[a]) - (y[b] - y[a]) * (x[c] - x[a]));
+    }
+
     /** The local index of the corner opposite t's longest side. */
     private int longest(int t) {
         int o = 6 * t;
@@ -118,8 +126,11 @@ final class Mesh {
 
     /** Bisects every triangle twice. */
     void refineAll() {
-        Arrays.fill(error, 0, triangles, 40);
-        refine(1, Integer.MAX_VALUE);
+        for (int round = 0; round < 2; round++) {
+            Arrays.fill(error, 0, triangles, 1);
+            // No half keeps more than KEEPS of it, so each is cut once.
+            refine(0.5 * (1 + KEEPS), Integer.MAX_VALUE);
+        }
     }
 
     /** Cuts t's longest side, after as many cuts elsewhere as conformity needs. */
@@ -211,9 +222,9 @@ final class Mesh {
     // where the solution is smooth; of the half that keeps a drawn corner, of the one that loses it, of each if both
     // do.
     private static final double SMOOTH = 0.125;
-    private static final double KEEPS = 0.5;
-    private static final double LOSES = 0.06;
-    private static final double BOTH = 0.3;
+    private static final double KEEPS = 0.6;
+    private static final double LOSES = 0.04;
+    private static final double BOTH = 0.4;
 
     /**
      * Shares out the error of (a, b, c) to (a, b, m) and (a, m, c). Where the solution is smooth the squared error goes

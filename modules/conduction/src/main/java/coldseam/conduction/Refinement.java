@@ -1,6 +1,8 @@
 package coldseam.conduction;
 
 import java.util.Arrays;
+import org.eclipse.collections.api.list.primitive.MutableIntList;
+import org.eclipse.collections.impl.factory.primitive.IntLists;
 
 /**
  * The adaptive loop: solve for temperature and stream function, bound, mark, refine, until the interval is as narrow as
@@ -21,7 +23,7 @@ final class Refinement {
     private final int environments;
     private final int units;
     private final Unknowns unknowns;
-    private final Dissection dissection = new Dissection();
+    private final Dissection dissection;
     private final Fronts fronts;
     private final FrontalSolver temperatureSolver;
     private final FrontalSolver streamSolver;
@@ -45,6 +47,8 @@ final class Refinement {
     double relativeWidth;
 
     private double counted;
+    private double zone;
+    private final MutableIntList zones = IntLists.mutable.empty();
     private final double[] ambient;
     private double[] root = new double[0];
     private final double[] u6 = new double[6];
@@ -60,9 +64,11 @@ final class Refinement {
         this.environments = environments;
         this.units = Math.max(0, environments - 1);
         this.unknowns = new Unknowns(drawing, topology, elements.form() != 1);
-        this.fronts = new Fronts(mesh, unknowns);
-        this.temperatureSolver = new FrontalSolver(fronts);
-        this.streamSolver = new FrontalSolver(fronts);
+        Workspace workspace = Workspace.ofThread();
+        this.dissection = workspace.dissection;
+        this.fronts = workspace.fronts;
+        this.temperatureSolver = workspace.temperatureSolver;
+        this.streamSolver = workspace.streamSolver;
         this.temperatureSystem = new TemperatureSystem(mesh, elements, unknowns);
         this.streamSystem = new StreamSystem(mesh, drawing, elements, unknowns, topology.cuts);
         this.u = new double[units][0];
@@ -78,11 +84,51 @@ final class Refinement {
         return unknowns.jumps > 0;
     }
 
+    /** Where temperatures jump the gap never closes: a zone around is left out, and made fine beforehand. */
+    void refineAtJumps() {
+        unknowns.number();
+        if (unknowns.jumps == 0) {
+            return;
+        }
+        double left = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int v = 0; v < mesh.nodes; v++) {
+            left = Math.min(left, mesh.x[v]);
+            right = Math.max(right, mesh.x[v]);
+            low = Math.min(low, mesh.y[v]);
+            high = Math.max(high, mesh.y[v]);
+        }
+        zone = Math.min(right - left, high - low) / 32;
+        for (int round = 0; round < ROUNDS_AT_JUMPS; round++) {
+            unknowns.number();
+            findZones();
+            for (int t = 0; t < mesh.triangles; t++) {
+                mesh.error[t] = nearJump(t) && mesh.area(t) > zone * zone / 64 ? 1 : 0;
+            }
+            mesh.refine(0.7, Integer.MAX_VALUE);
+        }
+    }
+
+    /** Each round halves the area of the triangles near a jump, down to 1/64 of the zone's square. */
+    private static final int ROUNDS_AT_JUMPS = 18;
+
+    private void findZones() {
+        zones.clear();
+        for (int v = 0; v < mesh.nodes && unknowns.jumps > 0; v++) {
+            if (unknowns.jumps(v)) {
+                zones.add(v);
+            }
+        }
+    }
+
     /** Solves on the mesh as it is and computes bounds and gaps. */
     void solve() {
         unknowns.number();
+        findZones();
         dissection.run(mesh);
-        fronts.build(dissection);
+        fronts.build(mesh, unknowns, dissection);
         if (units > 0) {
             temperatureSolver.factor(dissection, temperatureSystem);
             streamSolver.factor(dissection, streamSystem);
@@ -162,7 +208,7 @@ final class Refinement {
             low += energy[Elements.LOWER];
             upOff += energy[Elements.UPPER_ALLOWANCE];
             lowOff += energy[Elements.LOWER_ALLOWANCE];
-            if (addGaps && !(unknowns.jumps > 0 && touchesJump(t))) {
+            if (addGaps && !(unknowns.jumps > 0 && nearJump(t))) {
                 gap[t] += energy[Elements.GAP];
                 counted += energy[Elements.UPPER];
             }
@@ -201,9 +247,19 @@ final class Refinement {
         return false;
     }
 
-    private boolean touchesJump(int t) {
-        int o = 6 * t;
-        return unknowns.jumps(mesh.node[o]) || unknowns.jumps(mesh.node[o + 1]) || unknowns.jumps(mesh.node[o + 2]);
+    /** Whether a corner of a triangle lies in the zone around a jump. */
+    private boolean nearJump(int t) {
+        for (int z = 0; z < zones.size(); z++) {
+            int j = zones.get(z);
+            for (int i = 6 * t; i < 6 * t + 3; i++) {
+                double dx = mesh.x[mesh.node[i]] - mesh.x[j];
+                double dy = mesh.y[mesh.node[i]] - mesh.y[j];
+                if (dx * dx + dy * dy <= zone * zone) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** A node where two prescribed temperatures meet, or -1. */

@@ -20,6 +20,14 @@ final class SectionSolver {
     private Drawing drawing;
 
     SectionSolver(Section section, Accuracy accuracy) {
+        if (!(accuracy.relativeWidth() > 0)) {
+            throw new IllegalArgumentException("the relative width must be greater than 0, got "
+                    + accuracy.relativeWidth() + "; " + Accuracy.standard().relativeWidth() + " is standard");
+        }
+        if (accuracy.maximumUnknowns() < 100) {
+            throw new IllegalArgumentException(
+                    "the maximum of unknowns must be at least 100, got " + accuracy.maximumUnknowns());
+        }
         this.section = section;
         this.accuracy = accuracy;
     }
@@ -45,6 +53,7 @@ final class SectionSolver {
         boolean met = false;
         ImmutableList<Solution.SurfaceTemperature> surfaces = Lists.immutable.empty();
         ImmutableList<Solution.ProbeTemperature> probes = Lists.immutable.empty();
+        refinement.refineAtJumps();
         for (int level = 0; level < MOST_LEVELS; level++) {
             refinement.solve();
             field.set(refinement);

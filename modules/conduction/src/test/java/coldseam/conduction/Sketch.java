@@ -85,6 +85,11 @@ final class Sketch {
                 probes.toImmutable());
     }
 
+    Sketch film(String environment, double resistance, double... coordinates) {
+        boundaries.add(new Boundary(environment, points(coordinates).toImmutable(), OptionalDouble.of(resistance)));
+        return this;
+    }
+
     Solution solve(double relativeWidth) {
         return Conduction.solve(section(), new Accuracy(relativeWidth, 400_000));
     }

@@ -35,8 +35,11 @@ final class Composer {
     /** m, how far the insulation is followed past the cuts, so that they do not narrow it. */
     static final double PAST_THE_CUT = 2;
 
-    /** m; finer than any drawing, coarser than round-off. */
-    private static final double SNAP = 1e-6;
+    /** m; the section is solved on the lattice its outline was found on. */
+    private static final double SNAP = Shapes.STEP;
+
+    /** m; less than this deep, two parts only touch. */
+    private static final double TOUCH = 1e-6;
 
     /** m²·K/W, indoors, for the temperature factor (ISO 13788:2012 clause 4.4.1, from memory). */
     static final double SURFACE_TEMPERATURE_RSI = 0.25;
@@ -153,7 +156,7 @@ final class Composer {
                     .collectDouble(each -> chart.along(false, each.in(chart)))
                     .maxIfEmpty(0);
             double thick = CUT_THICKNESSES * scene.secondThickness();
-            cutAt.put(Chart.Cut.SECOND_AWAY, Math.max(0, up) + Math.max(CUT, thick));
+            cutAt.put(Chart.Cut.SECOND_AWAY, Math.max(scene.depth(), up) + Math.max(CUT, thick));
         }
     }
 
@@ -176,7 +179,7 @@ final class Composer {
         Geometry main = largest(body);
         if (main != body) {
             notes.add("Parts that touch the rest nowhere are left out of the heat flow.");
-            faces = faces.select(face -> face.area().buffer(-SNAP).intersects(main));
+            faces = faces.select(face -> face.area().buffer(-TOUCH).intersects(main));
         }
         ImmutableList<Region> regions = regions(areas);
         OutlineBoundaries outline = new OutlineBoundaries(scene, surroundings, cuts, notes);

@@ -17,6 +17,9 @@ public final class Junctions {
 
     private Junctions() {}
 
+    /** Of the temperature difference: a tenth of what fRsi is printed to. */
+    private static final double STEADY = 0.001;
+
     /** A computer that solves to an accuracy and remembers what it has solved; safe to use from several threads. */
     public static JunctionComputer computer(Accuracy accuracy) {
         return new RememberingComputer(accuracy, Conduction::solve, MaterialLibrary::named);
@@ -42,11 +45,37 @@ public final class Junctions {
                 ? byHand.composition()
                 : Composer.compose(detail, setup, library);
         Solution heatFlow = solving.solve(composition.heatFlow(), accuracy);
-        // Surface temperatures need no narrow interval: ten times the width leaves them within some thousandths.
-        Solution surface = solving.solve(
-                composition.surfaceTemperature(),
-                new Accuracy(Math.min(0.5, 10 * accuracy.relativeWidth()), accuracy.maximumUnknowns()));
+        Solution surface = surfaceTemperature(composition, accuracy, solving);
         return result(detail, setup, composition, heatFlow, surface);
+    }
+
+    /**
+     * The solution the lowest surface temperature is read from. A coupling within 1e-4 leaves a corner's temperature off by
+     * some hundredths of the difference, since the error of a point goes with the root of the energy's; so the width is
+     * narrowed until the last refinement changed the temperature by no more than {@link #STEADY}.
+     */
+    private static Solution surfaceTemperature(Composition composition, Accuracy accuracy, SectionSolving solving) {
+        double width = accuracy.relativeWidth();
+        Solution solution;
+        int narrower = 0;
+        do {
+            width /= 10;
+            solution = solving.solve(composition.surfaceTemperature(), new Accuracy(width, accuracy.maximumUnknowns()));
+            narrower++;
+        } while (narrower < 3 && !steady(solution));
+        return solution;
+    }
+
+    private static boolean steady(Solution solution) {
+        double highest = solution.section()
+                .environments()
+                .collectDouble(each -> each.temperature())
+                .max();
+        double lowest = solution.section()
+                .environments()
+                .collectDouble(each -> each.temperature())
+                .min();
+        return Math.abs(solution.surface(Surroundings.INDOOR).change()) <= STEADY * (highest - lowest);
     }
 
     private static JunctionResult result(

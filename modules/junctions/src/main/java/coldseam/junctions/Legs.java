@@ -1,5 +1,6 @@
 package coldseam.junctions;
 
+import coldseam.assemblies.ground.Basement;
 import coldseam.assemblies.ground.GroundFloor;
 import coldseam.assemblies.ground.SlabOnGround;
 import coldseam.conduction.Point;
@@ -14,9 +15,12 @@ import org.eclipse.collections.impl.factory.Lists;
  * <p>Internal lengths end where the inner faces meet, external ones where the outer faces meet, so that psi_internal −
  * psi_external = Σ b·U·Δl. Where one surface goes on on both sides of an internal floor or partition both lengths count it
  * in. A floor on the ground has the U of ISO 13370 for a strip of the width drawn; its internal length is half of that
- * width.
+ * width. Beside a cellar the wall counts apart below the ground, with the Ubw of ISO 13370.
  */
 final class Legs {
+
+    /** m; the formulas of a basement need some depth. */
+    private static final double LEAST_DEPTH = 0.1;
 
     private final Scene scene;
     private final Map<Chart.Cut, Double> cuts;
@@ -53,8 +57,31 @@ final class Legs {
         Band first = scene.first();
         Band second = scene.second().orElseThrow();
         Point corner = scene.chart().corner(first.thickness(), second.thickness());
+        if (scene.form().ground() && scene.depth() > LEAST_DEPTH) {
+            cellar(first, second, corner);
+            return;
+        }
         band(first, true, corner);
         band(second, false, corner);
+    }
+
+    /** Floor and wall of a cellar as ISO 13370 counts them: the wall apart below and above the ground. */
+    private void cellar(Band floor, Band wall, Point corner) {
+        double depth = scene.depth();
+        JunctionSetup.GroundBlock ground = scene.setup().ground().orElseThrow();
+        GroundFloor strip = new GroundFloor(ground.floorWidth() / 2, 1, wall.thickness(), ground.conductivity());
+        Basement basement = Basement.of(strip, depth, floor.resistance(), wall.resistance());
+        double inwards = cut(Chart.Cut.FIRST_AWAY);
+        add(floor, basement.floorTransmittance(), inwards - scene.chart().along(true, corner), inwards);
+        double above = cut(Chart.Cut.SECOND_AWAY) - depth;
+        add(wall, wall.transmittance(), above, above);
+        list.add(new JunctionResult.Leg(
+                wall.name() + " in the ground",
+                basement.wallTransmittance(),
+                depth - scene.chart().along(false, corner),
+                depth,
+                wall.insulationThickness()));
+        factors.add(wall.exposure().factor());
     }
 
     private void band(Band band, boolean first, Point corner) {

@@ -315,11 +315,15 @@ final class Painter {
         double deep = level + 2.5 * block.floorWidth();
         Side inner = Side.on(Chart.Cut.FIRST_AWAY);
         MutableList<ImmutableList<Chart.Place>> outlines = Lists.mutable.empty();
-        // Under a floor that lies above the ground outdoors, it is filled up to the floor.
-        rectangle(Side.at(floor), Side.at(Math.max(level, floor)), inner, Side.at(0))
+        Side far = Side.at(face + 2.5 * block.floorWidth());
+        // Under a floor that lies above the ground outdoors, it is filled up to the floor, as far as the foundation.
+        Side foundation =
+                Side.at(scene.second().map(wall -> wall.inside(Role.STRUCTURE)).orElse(0.0));
+        rectangle(Side.at(floor), Side.at(Math.max(level, floor)), inner, foundation)
                 .ifPresent(outlines::add);
-        rectangle(Side.at(level), Side.at(deep), inner, Side.at(face + 2.5 * block.floorWidth()))
-                .ifPresent(outlines::add);
+        rectangle(Side.at(Math.max(level, 0)), Side.at(deep), inner, far).ifPresent(outlines::add);
+        // Beside a cellar it stands against the wall.
+        rectangle(Side.at(level), Side.at(0), Side.at(face), far).ifPresent(outlines::add);
         for (ImmutableList<Chart.Place> outline : outlines) {
             pieces.add(new Painted(
                     "ground",

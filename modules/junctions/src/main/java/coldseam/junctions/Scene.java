@@ -235,6 +235,14 @@ record Scene(
         }
     }
 
+    /** m, by which a cellar's floor lies below the ground outdoors; zero where it does not. */
+    double depth() {
+        return drawing.statements()
+                .selectInstancesOf(Statement.Ground.class)
+                .collectDouble(ground -> Math.max(0, -value(ground.level())))
+                .maxIfEmpty(0);
+    }
+
     /** A band with an assembly. */
     Optional<Band> band(boolean ofFirst) {
         return ofFirst ? Optional.of(first) : second;

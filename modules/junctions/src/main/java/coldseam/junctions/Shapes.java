@@ -10,14 +10,20 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.noding.snap.SnappingNoder;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Areas of a section's plane: from and to polygons, and the set operations on them. */
 final class Shapes {
 
-    /** Places are kept to a tenth of a micrometre, so that sides that should touch do. */
-    static final PrecisionModel GRID = new PrecisionModel(1e7);
+    /**
+     * m; places are kept to multiples of this, so that sides that should touch do. Whole micrometres and 1/32 in are multiples
+     * of it.
+     */
+    static final double STEP = 2.5e-7;
+
+    static final PrecisionModel GRID = new PrecisionModel(1 / STEP);
 
     static final GeometryFactory FACTORY = new GeometryFactory(GRID);
 
@@ -53,7 +59,10 @@ final class Shapes {
         while (list.size() > 1) {
             MutableList<Geometry> next = Lists.mutable.empty();
             for (int i = 0; i < list.size(); i += 2) {
-                next.add(i + 1 < list.size() ? overlay(list.get(i), list.get(i + 1), OverlayNG.UNION) : list.get(i));
+                next.add(
+                        i + 1 < list.size()
+                                ? areal(overlay(list.get(i), list.get(i + 1), OverlayNG.UNION))
+                                : list.get(i));
             }
             list = next;
         }
@@ -68,9 +77,12 @@ final class Shapes {
         return areal(overlay(a, b, OverlayNG.INTERSECTION));
     }
 
+    /** m; a corner this near to a side lies on it: the grid moves a corner by half its step, and a side's ends by as much. */
+    private static final double TOUCHING = 3e-7;
+
     private static Geometry overlay(Geometry a, Geometry b, int operation) {
         try {
-            return OverlayNG.overlay(a, b, operation, GRID);
+            return OverlayNG.overlay(a, b, operation, new SnappingNoder(TOUCHING));
         } catch (RuntimeException robust) {
             return OverlayNGRobust.overlay(a, b, operation);
         }

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -188,6 +189,24 @@ final class CatalogueBreadthTest {
     }
 
     @Test
+    void theBestLosesNoMoreThanTheWorstInFrame() {
+        // A framed parapet is itself filled with wool: bare it is no bridge, and the break under it has little to
+        // break.
+        Set<JunctionKind> noBridgeToBreak = EnumSet.of(JunctionKind.PARAPET);
+        solveAll(TypicalSetups.Build.FRAME, 0);
+        MutableList<String> faults = Lists.mutable.empty();
+        for (JunctionKind kind : kinds().reject(noBridgeToBreak::contains)) {
+            ImmutableList<Detail> options = CATALOGUE.options(kind);
+            Interval worst = psi(options.getFirst(), TypicalSetups.Build.FRAME, 0);
+            Interval best = psi(options.getLast(), TypicalSetups.Build.FRAME, 0);
+            if (!(best.lower() <= worst.upper())) {
+                faults.add(kind.label() + ": best " + shown(best) + ", worst " + shown(worst));
+            }
+        }
+        assertTrue(faults.isEmpty(), faults.makeString("\n"));
+    }
+
+    @Test
     void theMiddleLiesBetweenInMasonry() {
         solveAll(TypicalSetups.Build.MASONRY, 0);
         MutableList<String> faults = Lists.mutable.empty();
@@ -217,5 +236,45 @@ final class CatalogueBreadthTest {
             }
         }
         assertTrue(faults.isEmpty(), faults.makeString("\n"));
+    }
+
+    @Test
+    void everyOptionIsSolvedOrRefusedWithThinBoardsAndAtOtherAngles() {
+        Accuracy sketch = new Accuracy(0.05, 20_000);
+        Set<String> faults = ConcurrentHashMap.newKeySet();
+        AtomicInteger solved = new AtomicInteger();
+        CATALOGUE.details().castToList().parallelStream().forEach(detail -> {
+            for (double[] odd : new double[][] {{-0.06, 0}, {0.02, -9}, {0.02, 9}}) {
+                try {
+                    JunctionSetup setup =
+                            turned(new TypicalSetups(odd[0]).setup(detail.kind(), TypicalSetups.Build.FRAME), odd[1]);
+                    Conduction.solve(
+                            Composer.compose(detail, setup, BuiltIn.LIBRARY).heatFlow(), sketch);
+                    solved.incrementAndGet();
+                } catch (DetailDoesNotFit refused) {
+                    assertTrue(refused.reasons().notEmpty());
+                } catch (RuntimeException broken) {
+                    faults.add(detail.id() + ", boards " + odd[0] + " m thicker, turned by " + odd[1] + "°: " + broken);
+                }
+            }
+        });
+        assertTrue(faults.isEmpty(), String.join("\n", faults));
+        assertTrue(solved.get() > 2 * CATALOGUE.details().size(), solved + " solved, most were refused");
+    }
+
+    private static JunctionSetup turned(JunctionSetup setup, double degrees) {
+        return new JunctionSetup(
+                setup.kind(),
+                setup.first(),
+                setup.second(),
+                setup.angle() + degrees,
+                setup.firstExposure(),
+                setup.secondExposure(),
+                setup.opening(),
+                setup.floorThickness(),
+                setup.upstand(),
+                setup.ground(),
+                setup.indoorTemperature(),
+                setup.outdoorTemperature());
     }
 }

@@ -40,7 +40,6 @@ final class Pictures {
                 page.append("<pre style='white-space:pre-wrap;color:red'>")
                         .append(failed)
                         .append("</pre>");
-                failed.printStackTrace();
             }
             page.append("</div>");
         }
@@ -50,8 +49,9 @@ final class Pictures {
     static String svg(Composition composition) {
         double size = 380;
         double reach = Double.parseDouble(System.getProperty("reach", "0.9"));
+        double groundHalf = Double.parseDouble(System.getProperty("ground", "1.3"));
         boolean ground = composition.notes().anySatisfy(note -> note.startsWith("The ground"));
-        double half = ground ? 1.3 : reach;
+        double half = ground ? groundHalf : reach;
         double scale = size / (2 * half);
         StringBuilder out = new StringBuilder(
                 String.format(Locale.ROOT, "<svg width='%.0f' height='%.0f' style='background:#eef6ff'>", size, size));

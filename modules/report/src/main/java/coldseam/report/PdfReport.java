@@ -20,9 +20,13 @@ import coldseam.report.pages.Terraces;
 import coldseam.report.pdf.DocumentInfo;
 import coldseam.report.pdf.Flow;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
-/** The audit as a PDF: vector drawings, embedded fonts, readable in black and white; the same audit gives the same bytes. */
+/**
+ * The audit as a PDF: vector drawings, embedded fonts, readable in black and white; the same audit gives the same bytes. It
+ * keeps to PDF/A-3b and carries the audit's JSON inside.
+ */
 public final class PdfReport {
 
     private static final int DIGEST_SHOWN = 16;
@@ -63,6 +67,11 @@ public final class PdfReport {
             Inputs.write(page);
             Method.write(page);
             cover.writeContents(page);
+            flow.attach(
+                    "audit.json",
+                    "The audit as data",
+                    "application/json",
+                    AuditJson.text(audit).getBytes(StandardCharsets.UTF_8));
             String digest = audit.inputDigest();
             return flow.finish(
                     audit.house().name(),

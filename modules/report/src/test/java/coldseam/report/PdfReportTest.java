@@ -12,6 +12,7 @@ import coldseam.envelope.quantity.UnitSystem;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,6 +22,7 @@ import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -151,6 +153,24 @@ class PdfReportTest {
             for (PDPage page : document.getPages()) {
                 assertFalse(page.getResources().getXObjectNames().iterator().hasNext(), "only vectors");
             }
+        }
+    }
+
+    /** What a validator of PDF/A-3b looks at first; the whole was run through one by hand on 2026-11-25 and passed. */
+    @Test
+    void declaresItselfFitForKeepingAndCarriesItsData() throws IOException {
+        try (PDDocument document = Loader.loadPDF(A4)) {
+            var catalog = document.getDocumentCatalog();
+            String xmp = new String(catalog.getMetadata().toByteArray(), StandardCharsets.UTF_8);
+            assertTrue(xmp.contains("<pdfaid:part>3</pdfaid:part><pdfaid:conformance>B</pdfaid:conformance>"), xmp);
+            assertTrue(xmp.contains(document.getDocumentInformation().getTitle()), xmp);
+            assertEquals(1, catalog.getOutputIntents().size());
+            var file = new PDDocumentNameDictionary(catalog)
+                    .getEmbeddedFiles()
+                    .getNames()
+                    .get("audit.json");
+            assertEquals(
+                    AuditJson.text(AUDIT), new String(file.getEmbeddedFile().toByteArray(), StandardCharsets.UTF_8));
         }
     }
 

@@ -95,15 +95,10 @@ public final class Auditor {
     }
 
     private Junctions junctions(House house, Shell shell, Progress progress) {
-        ImmutableList<PlannedEdge> edges = new JunctionPlan(house, shell, catalogue, floorWidth(shell)).plan();
+        ImmutableList<PlannedEdge> edges = new JunctionPlan(house, shell, catalogue).plan();
         JunctionRun run = new JunctionRun(catalogue, computer, progress);
         run.compute(edges);
         return Junctions.of(house, edges, run);
-    }
-
-    /** B', m, of the floors on the ground; 0 where there is none. */
-    static double floorWidth(Shell shell) {
-        return shell.groundFloorArea() > 0 && shell.exposedPerimeter() > 0 ? shell.characteristicDimension() : 0;
     }
 
     private static ImmutableList<String> warnings(ImmutableList<SurfaceHeat> heats) {

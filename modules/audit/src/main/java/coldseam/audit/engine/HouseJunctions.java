@@ -20,9 +20,8 @@ public record HouseJunctions(JunctionSetup setup, ImmutableList<String> edges) {
     /** In the order of their first edge; edges beside a surface without assembly are left out. */
     public static ImmutableList<HouseJunctions> of(House house, Shell shell) {
         MutableListMultimap<JunctionSetup, String> edges = Multimaps.mutable.list.empty();
-        ImmutableList<PlannedEdge> planned = new JunctionPlan(
-                        house, shell, new Catalogue(Lists.immutable.empty()), Auditor.floorWidth(shell))
-                .plan();
+        ImmutableList<PlannedEdge> planned =
+                new JunctionPlan(house, shell, new Catalogue(Lists.immutable.empty())).plan();
         planned.forEach(each ->
                 each.setup().ifPresent(setup -> edges.put(setup, each.edge().name())));
         return planned.flatCollect(each -> each.setup().stream().toList())

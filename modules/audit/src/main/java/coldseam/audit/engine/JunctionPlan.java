@@ -37,13 +37,19 @@ final class JunctionPlan {
     private final Shell shell;
     private final Catalogue catalogue;
     private final double floorWidth;
+    private final SurfaceHeats heats;
 
-    /** @param floorWidth B', m, of the floors on the ground; 0 where there is none */
-    JunctionPlan(House house, Shell shell, Catalogue catalogue, double floorWidth) {
+    JunctionPlan(House house, Shell shell, Catalogue catalogue) {
         this.house = house;
         this.shell = shell;
         this.catalogue = catalogue;
-        this.floorWidth = floorWidth;
+        this.floorWidth = floorWidth(shell);
+        this.heats = new SurfaceHeats(house, shell, true);
+    }
+
+    /** B', m, of the floors on the ground; 0 where there is none. */
+    private static double floorWidth(Shell shell) {
+        return shell.groundFloorArea() > 0 && shell.exposedPerimeter() > 0 ? shell.characteristicDimension() : 0;
     }
 
     /** One for each edge, in the shell's order. */
@@ -79,8 +85,8 @@ final class JunctionPlan {
         if (first.isEmpty() || edge.second().isPresent() && second.isEmpty()) {
             return Optional.empty();
         }
-        Exposure firstExposure = edge.first().exposure();
-        Exposure secondExposure = edge.second().map(Surface::exposure).orElse(firstExposure);
+        Exposure firstExposure = heats.exposure(edge.first());
+        Exposure secondExposure = edge.second().map(heats::exposure).orElse(firstExposure);
         return Optional.of(new JunctionSetup(
                 edge.kind(),
                 first.get(),

@@ -22,7 +22,7 @@ import org.eclipse.collections.api.map.MutableMap;
  *
  * @param sheets in the order of their first edge
  * @param rows in the shell's order
- * @param misfits why nothing could be computed, by the edge's name; only edges with such reasons
+ * @param misfits why the detail chosen for an edge does not fit, by the edge's name; only edges with such reasons
  */
 record Junctions(
         ImmutableList<JunctionSheet> sheets,
@@ -52,7 +52,7 @@ record Junctions(
             });
             rows.add(row(house, planned, result, sheet));
             ImmutableList<String> reasons = run.misfits(planned);
-            if (reasons.notEmpty()) {
+            if (planned.chosen() && reasons.notEmpty()) {
                 misfits.put(planned.edge().name(), reasons);
             }
         }
@@ -108,7 +108,9 @@ record Junctions(
         }
         return planned.candidates().isEmpty()
                 ? "not computed: the catalogue has no detail of this kind"
-                : "not computed: the detail does not fit these layers";
+                : planned.chosen()
+                        ? "not computed: the detail does not fit these layers"
+                        : "not computed: no detail of the catalogue fits these layers";
     }
 
     /** m, in a dimension system. */

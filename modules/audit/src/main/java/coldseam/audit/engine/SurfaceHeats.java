@@ -84,18 +84,42 @@ final class SurfaceHeats {
                     + " counts as such.");
             return 0;
         }
-        GroundFloor floor = new GroundFloor(
-                area, perimeter, wallThickness(kind), house.site().groundConductivity());
         if (kind == Exposure.Kind.CRAWL_SPACE) {
-            return SuspendedFloor.of(floor, build.get().corrected(), crawlSpace())
-                    .transmittance();
+            return suspended(build.get()).transmittance();
         }
+        GroundFloor floor = groundFloor(kind);
         double depth = depth(surface);
         if (depth > 0) {
             return basement(surface, floor, depth);
         }
         return SlabOnGround.of(floor, build.get().surfaceToSurface(), edgeInsulation())
                 .transmittance();
+    }
+
+    private GroundFloor groundFloor(Exposure.Kind kind) {
+        return new GroundFloor(
+                floors(kind).sumOfDouble(Surface::externalArea),
+                exposedPerimeter(kind),
+                wallThickness(kind),
+                house.site().groundConductivity());
+    }
+
+    private SuspendedFloor suspended(Transmittance build) {
+        return SuspendedFloor.of(groundFloor(Exposure.Kind.CRAWL_SPACE), build.corrected(), crawlSpace());
+    }
+
+    /**
+     * What a surface faces, for its sections: the temperature factor of a crawl space follows from ISO 13370, so that the
+     * section's floor loses what the house's does.
+     */
+    Exposure exposure(Surface surface) {
+        Exposure given = surface.exposure();
+        Optional<Transmittance> build = build(surface);
+        boolean known = build.isPresent() && exposedPerimeter(given.kind()) > 0;
+        return given.kind() == Exposure.Kind.CRAWL_SPACE && known
+                ? new Exposure(
+                        given.kind(), given.neighbour(), suspended(build.get()).temperatureFactor())
+                : given;
     }
 
     private double basement(Surface surface, GroundFloor floor, double depth) {
@@ -126,7 +150,7 @@ final class SurfaceHeats {
         return shell.surfaces().select(each -> each.exposure().kind() == kind && each.use() != Body.Use.WALL);
     }
 
-    /** m, of the floors' edges beyond which there is outdoor air or open shell, not a heated or unheated neighbour. */
+    /** m, of the floors' edges beyond which no heated neighbour lies; an unheated space outside the fabric counts. */
     private double exposedPerimeter(Exposure.Kind kind) {
         double shared = rims(kind).sumOfDouble(Edge::externalLength);
         ImmutableList<String> names = floors(kind).collect(Surface::name);
@@ -138,7 +162,7 @@ final class SurfaceHeats {
 
     private ImmutableList<Edge> rims(Exposure.Kind kind) {
         return shell.edges().select(edge -> {
-            if (edge.opening().isPresent() || edge.second().isEmpty()) {
+            if (edge.second().isEmpty()) {
                 return false;
             }
             return isRim(edge.first(), edge.second().get(), kind)
@@ -147,9 +171,10 @@ final class SurfaceHeats {
     }
 
     private static boolean isRim(Surface floor, Surface wall, Exposure.Kind kind) {
-        boolean toOpen = wall.exposure().kind() == Exposure.Kind.OUTDOORS
-                || wall.exposure().kind() == Exposure.Kind.GROUND && wall.use() == Body.Use.WALL;
-        return floor.use() != Body.Use.WALL && floor.exposure().kind() == kind && wall.use() == Body.Use.WALL && toOpen;
+        return floor.use() != Body.Use.WALL
+                && floor.exposure().kind() == kind
+                && wall.use() == Body.Use.WALL
+                && wall.exposure().kind() != Exposure.Kind.PARTY;
     }
 
     /** m, mean of the walls that stand on the floors, by length. */

@@ -5,6 +5,7 @@ import coldseam.audit.JunctionRow;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.shell.Edge;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** A detail that cannot be built with the layers it meets. */
@@ -43,7 +44,11 @@ final class DetailOutOfRangeRule implements Rule {
     }
 
     private static String reasons(Facts facts, JunctionRow row) {
-        return facts.misfits().get(row.edge().name()).distinct().makeString("; ");
+        return facts.misfits()
+                .get(row.edge().name())
+                .distinct()
+                .makeString("; ")
+                .replaceFirst("\\.$", "");
     }
 
     private Draft draft(Facts facts, String reasons, ImmutableList<JunctionRow> rows) {
@@ -60,7 +65,7 @@ final class DetailOutOfRangeRule implements Rule {
                 length,
                 Optional.of(longest.name()),
                 Optional.empty(),
-                Optional.empty(),
+                Lists.immutable.empty(),
                 Optional.empty(),
                 "choose another detail for it under junctions, or change the layers");
     }

@@ -1,9 +1,11 @@
 package coldseam.audit.rules;
 
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.JunctionSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Point3;
 import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * A finding before it is numbered and joined with others about the same subject.
@@ -18,7 +20,7 @@ import java.util.Optional;
  * @param length m; zero where it has none
  * @param edge name; empty for surfaces
  * @param surface name; empty for edges
- * @param sheet id; empty where there is none
+ * @param sheets it is about, the worst first; empty where there are none
  * @param loss W/K lost against the best there is; empty where that cannot be said
  * @param toDo what closes it
  */
@@ -33,6 +35,6 @@ public record Draft(
         double length,
         Optional<String> edge,
         Optional<String> surface,
-        Optional<String> sheet,
+        ImmutableList<JunctionSheet> sheets,
         Optional<Interval> loss,
         String toDo) {}

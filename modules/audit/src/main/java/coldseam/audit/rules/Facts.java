@@ -30,7 +30,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param transmittances W/(m²·K), by the surface's name
  * @param sheets every different junction
  * @param rows one for each edge
- * @param misfits why nothing could be computed for an edge, by its name; only edges with such reasons
+ * @param misfits why the detail chosen for an edge does not fit, by the edge's name; only edges with such reasons
  * @param terraces one for each terrace deck
  * @param units in which findings write their values
  */
@@ -117,7 +117,7 @@ public record Facts(
     }
 
     /** W/K that a sheet's edges lose more than with the best option; never less than none. */
-    Optional<Interval> lostAgainstBest(JunctionSheet sheet) {
+    private Optional<Interval> lostAgainstBest(JunctionSheet sheet) {
         if (sheet.best().isEmpty()) {
             return Optional.empty();
         }
@@ -131,24 +131,50 @@ public record Facts(
         return Optional.of(new Interval(Math.max(0, sum.lower()), Math.max(0, sum.upper())));
     }
 
-    /** A draft about all edges of a sheet. */
-    Draft about(JunctionSheet sheet, Rule rule, Severity severity, String title, String what, String toDo) {
-        ImmutableList<JunctionRow> rows = rows(sheet);
+    /** Sheets with one detail, each group in the sheets' order: what is wrong with them has one cause. */
+    static ImmutableList<ImmutableList<JunctionSheet>> byDetail(ImmutableList<JunctionSheet> sheets) {
+        return sheets.collect(Facts::cause)
+                .distinct()
+                .collect(cause -> sheets.select(sheet -> cause(sheet).equals(cause)));
+    }
+
+    private static String cause(JunctionSheet sheet) {
+        return "detail " + sheet.result().detail().id() + " at "
+                + sheet.result().setup().kind();
+    }
+
+    /** A draft about all edges of sheets with one detail. */
+    Draft about(
+            ImmutableList<JunctionSheet> worstFirst,
+            Rule rule,
+            Severity severity,
+            String title,
+            String what,
+            String toDo) {
+        ImmutableList<JunctionRow> rows = worstFirst.flatCollect(this::rows);
         Edge longest = rows.maxBy(JunctionRow::length).edge();
         return new Draft(
                 rule,
-                "junction " + sheet.id(),
+                cause(worstFirst.getFirst()),
                 severity,
                 title,
                 what,
                 places(rows.collect(row -> row.edge().place())),
                 middle(longest.from(), longest.to()),
-                sheet.length(),
+                rows.sumOfDouble(JunctionRow::length),
                 Optional.of(longest.name()),
                 Optional.empty(),
-                Optional.of(sheet.id()),
-                lostAgainstBest(sheet),
+                worstFirst,
+                lostAgainstBest(worstFirst),
                 toDo);
+    }
+
+    /** W/K of several sheets together; empty where none can be said. */
+    Optional<Interval> lostAgainstBest(ImmutableList<JunctionSheet> several) {
+        ImmutableList<Interval> known = several.collect(this::lostAgainstBest)
+                .select(Optional::isPresent)
+                .collect(Optional::get);
+        return known.isEmpty() ? Optional.empty() : Optional.of(known.injectInto(Interval.of(0), Interval::plus));
     }
 
     /** What the catalogue would do instead, as a next step; empty words where it has nothing better. */

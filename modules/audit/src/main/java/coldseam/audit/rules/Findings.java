@@ -1,7 +1,7 @@
 package coldseam.audit.rules;
 
 import coldseam.audit.Finding;
-import coldseam.audit.Finding.Severity;
+import coldseam.audit.JunctionSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.House;
 import java.util.Comparator;
@@ -20,15 +20,16 @@ public final class Findings {
     /**
      * Applies every rule.
      *
-     * @return the gravest first; of equal gravity the one that loses most, then the longest
+     * @return the gravest first; of equal gravity holes, whose loss nobody can tell, then what loses most, then the longest
      */
     public static ImmutableList<Finding> of(Facts facts) {
         ImmutableList<Draft> drafts = Rules.all().flatCollect(rule -> rule.find(facts));
         ImmutableList<Finding> found = drafts.collect(Draft::subject)
                 .distinct()
-                .collect(subject -> joined(
-                        facts.house(), drafts.select(each -> each.subject().equals(subject))))
+                .collect(subject ->
+                        joined(facts, drafts.select(each -> each.subject().equals(subject))))
                 .toSortedList(Comparator.comparing(Finding::severity)
+                        .thenComparing(finding -> finding.rule().equals("open-edge") ? 0 : 1)
                         .thenComparing(finding -> -loss(finding))
                         .thenComparing(finding -> -finding.length())
                         .thenComparing(Finding::title)
@@ -41,26 +42,30 @@ public final class Findings {
         return finding.loss().map(Interval::middle).orElse(0.0);
     }
 
-    private static Finding joined(House house, ImmutableList<Draft> drafts) {
+    private static Finding joined(Facts facts, ImmutableList<Draft> drafts) {
         ImmutableList<Draft> byGravity =
                 drafts.toSortedListBy(draft -> draft.rule().gravity()).toImmutable();
         Draft lead = byGravity.getFirst();
-        Severity severity = byGravity.collect(Draft::severity).min();
-        String what = byGravity.collect(Draft::what).makeString("; ");
+        ImmutableList<JunctionSheet> sheets =
+                byGravity.flatCollect(Draft::sheets).distinct();
+        // Rules may find fault with different sheets of one detail: the finding is about all of them.
+        boolean more = sheets.size() > lead.sheets().size();
+        Draft whole =
+                more ? facts.about(sheets, lead.rule(), lead.severity(), lead.title(), lead.what(), lead.toDo()) : lead;
         return new Finding(
                 0,
                 lead.rule().id(),
-                severity,
+                byGravity.collect(Draft::severity).min(),
                 Facts.sentence(lead.title()),
-                Facts.sentence(what) + ".",
-                lead.place(),
-                lead.at(),
-                lead.length(),
-                lead.edge(),
-                lead.surface(),
-                lead.sheet(),
-                lead.loss(),
-                money(house, lead.loss()),
+                Facts.sentence(byGravity.collect(Draft::what).makeString("; ")) + ".",
+                whole.place(),
+                whole.at(),
+                whole.length(),
+                whole.edge(),
+                whole.surface(),
+                sheets.getFirstOptional().map(JunctionSheet::id),
+                whole.loss(),
+                money(facts.house(), whole.loss()),
                 Facts.sentence(lead.toDo()) + ".");
     }
 

@@ -3,7 +3,6 @@ package coldseam.audit.rules;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
-import coldseam.conduction.Interval;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.shell.Edge;
@@ -78,8 +77,8 @@ final class JunctionWithoutDetailRule implements Rule {
                 length,
                 Optional.of(longest.name()),
                 Optional.empty(),
-                sheets.getFirstOptional().map(JunctionSheet::id),
-                loss(facts, sheets),
+                sheets,
+                facts.lostAgainstBest(sheets),
                 toDo(facts, sheets));
     }
 
@@ -96,7 +95,7 @@ final class JunctionWithoutDetailRule implements Rule {
                     facts.say(sheet.result().psiExternal(), Dimension.LINEAR_TRANSMITTANCE));
         }
         return rows.anySatisfy(JunctionRow::unknown)
-                ? start + "; nothing stands in for it, the catalogue has no such detail"
+                ? start + "; nothing stands in for it, since no detail of the catalogue is for it"
                 : start + "; its psi is given, yet not how the layers pass";
     }
 
@@ -104,12 +103,5 @@ final class JunctionWithoutDetailRule implements Rule {
         return sheets.getFirstOptional()
                 .map(sheet -> "choose a detail for it under junctions; " + facts.better(sheet))
                 .orElse("name a detail file of your own for it under junctions");
-    }
-
-    private static Optional<Interval> loss(Facts facts, ImmutableList<JunctionSheet> sheets) {
-        ImmutableList<Interval> known = sheets.collect(facts::lostAgainstBest)
-                .select(Optional::isPresent)
-                .collect(Optional::get);
-        return known.isEmpty() ? Optional.empty() : Optional.of(known.injectInto(Interval.of(0), Interval::plus));
     }
 }

@@ -6,10 +6,8 @@ import coldseam.envelope.Control;
 import coldseam.envelope.shell.Edge;
 import coldseam.junctions.Connection;
 import java.util.Locale;
-import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.list.MutableList;
 
 /** A control layer that stops at a junction: heat by the pen line, the others by what the detail says. */
 final class LayerBrokenRule implements Rule {
@@ -36,46 +34,44 @@ final class LayerBrokenRule implements Rule {
 
     @Override
     public ImmutableList<Draft> find(Facts facts) {
-        return facts.sheets()
-                .select(JunctionSheet::chosen)
-                .collect(sheet -> draft(facts, sheet))
-                .select(Optional::isPresent)
-                .collect(Optional::get);
+        ImmutableList<JunctionSheet> broken = facts.sheets()
+                .select(sheet -> sheet.chosen() && broken(facts, sheet).notEmpty());
+        return Facts.byDetail(broken).collect(sheets -> draft(facts, sheets));
     }
 
-    private Optional<Draft> draft(Facts facts, JunctionSheet sheet) {
-        ImmutableList<String> broken = broken(facts, sheet);
-        if (broken.isEmpty()) {
-            return Optional.empty();
-        }
-        String kind = sheet.result().setup().kind().label();
-        String layers = broken.makeString(", ");
-        return Optional.of(facts.about(
-                sheet,
+    private Draft draft(Facts facts, ImmutableList<JunctionSheet> sheets) {
+        ImmutableList<JunctionSheet> worstFirst = sheets.toSortedListBy(
+                        sheet -> -sheet.result().psiExternal().middle())
+                .toImmutable();
+        JunctionSheet worst = worstFirst.getFirst();
+        String layers =
+                Layers.phrase(sheets.flatCollect(sheet -> broken(facts, sheet)).distinct());
+        return facts.about(
+                worstFirst,
                 this,
                 Severity.GAP,
-                String.format(Locale.ROOT, "%s broken at the %s", layers, kind),
                 String.format(
                         Locale.ROOT,
-                        "with \"%s\" the %s does not pass",
-                        sheet.result().detail().name(),
-                        layers),
-                "carry it across; " + facts.better(sheet)));
+                        "%s broken at the %s",
+                        layers,
+                        worst.result().setup().kind().label()),
+                String.format(
+                        Locale.ROOT,
+                        "%s ends at \"%s\"",
+                        layers,
+                        worst.result().detail().name()),
+                "carry it across; " + facts.better(worst));
     }
 
-    private static ImmutableList<String> broken(Facts facts, JunctionSheet sheet) {
+    private static ImmutableList<Control> broken(Facts facts, JunctionSheet sheet) {
         Edge edge = facts.rows(sheet).getFirst().edge();
-        MutableList<String> broken = Lists.mutable.empty();
-        if (heatBreaks(facts, sheet)) {
-            broken.add("insulation");
-        }
-        for (Control control : Layers.CONNECTED) {
-            Connection connection = sheet.result().detail().connections().get(control);
-            if (connection == Connection.BROKEN && facts.anyNeeds(edge, control) && facts.keeps(edge, control)) {
-                broken.add(Layers.word(control));
+        return Lists.immutable.of(Control.values()).select(control -> {
+            if (control == Control.HEAT) {
+                return heatBreaks(facts, sheet);
             }
-        }
-        return broken.toImmutable();
+            Connection connection = sheet.result().detail().connections().get(control);
+            return connection == Connection.BROKEN && facts.anyNeeds(edge, control) && facts.keeps(edge, control);
+        });
     }
 
     /** Whether the pen line of a judged sheet is broken. */

@@ -6,7 +6,6 @@ import coldseam.envelope.Control;
 import coldseam.envelope.shell.Edge;
 import coldseam.junctions.Connection;
 import java.util.Locale;
-import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** A detail that does not say how air, water or vapour control passes. */
@@ -34,35 +33,38 @@ final class LayerNotShownRule implements Rule {
 
     @Override
     public ImmutableList<Draft> find(Facts facts) {
-        return facts.sheets()
-                .select(JunctionSheet::chosen)
-                .collect(sheet -> draft(facts, sheet))
-                .select(Optional::isPresent)
-                .collect(Optional::get);
+        ImmutableList<JunctionSheet> silent = facts.sheets()
+                .select(sheet -> sheet.chosen() && hidden(facts, sheet).notEmpty());
+        return Facts.byDetail(silent).collect(sheets -> draft(facts, sheets));
     }
 
-    private Optional<Draft> draft(Facts facts, JunctionSheet sheet) {
+    private static ImmutableList<Control> hidden(Facts facts, JunctionSheet sheet) {
         Edge edge = facts.rows(sheet).getFirst().edge();
-        ImmutableList<Control> hidden = Layers.CONNECTED.select(control -> {
+        return Layers.CONNECTED.select(control -> {
             Connection connection = sheet.result().detail().connections().get(control);
             boolean unknown = connection == null || connection == Connection.NOT_SHOWN;
             return unknown && facts.anyNeeds(edge, control) && facts.keeps(edge, control);
         });
-        if (hidden.isEmpty()) {
-            return Optional.empty();
-        }
-        String layers = hidden.collect(Layers::word).makeString(", ");
-        String detail = sheet.result().detail().name();
-        return Optional.of(facts.about(
-                sheet,
+    }
+
+    private Draft draft(Facts facts, ImmutableList<JunctionSheet> sheets) {
+        JunctionSheet first = sheets.getFirst();
+        String layers =
+                Layers.phrase(sheets.flatCollect(sheet -> hidden(facts, sheet)).distinct());
+        return facts.about(
+                sheets,
                 this,
                 Severity.UNKNOWN,
                 String.format(
                         Locale.ROOT,
                         "%s not shown at the %s",
                         layers,
-                        sheet.result().setup().kind().label()),
-                String.format(Locale.ROOT, "\"%s\" does not show how the %s passes", detail, layers),
-                "show how it is lapped, taped, sealed or gasketed; " + facts.better(sheet)));
+                        first.result().setup().kind().label()),
+                String.format(
+                        Locale.ROOT,
+                        "\"%s\" does not show what becomes of %s",
+                        first.result().detail().name(),
+                        layers),
+                "show how it is lapped, taped, sealed or gasketed; " + facts.better(first));
     }
 }

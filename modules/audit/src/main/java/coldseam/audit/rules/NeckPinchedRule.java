@@ -32,7 +32,12 @@ final class NeckPinchedRule implements Rule {
 
     @Override
     public ImmutableList<Draft> find(Facts facts) {
-        return facts.judged().select(sheet -> pinches(facts, sheet)).collect(sheet -> draft(facts, sheet));
+        ImmutableList<JunctionSheet> pinched = facts.judged().select(sheet -> pinches(facts, sheet));
+        return Facts.byDetail(pinched)
+                .collect(sheets -> draft(
+                        facts,
+                        sheets.toSortedListBy(sheet -> sheet.result().penLine().share())
+                                .toImmutable()));
     }
 
     /** Whether an unbroken pen line is too thin. */
@@ -41,10 +46,11 @@ final class NeckPinchedRule implements Rule {
         return line.unbroken() && !(line.share() >= facts.house().limits().neckShare());
     }
 
-    private Draft draft(Facts facts, JunctionSheet sheet) {
+    private Draft draft(Facts facts, ImmutableList<JunctionSheet> worstFirst) {
+        JunctionSheet sheet = worstFirst.getFirst();
         PenLine line = sheet.result().penLine();
         return facts.about(
-                sheet,
+                worstFirst,
                 this,
                 Severity.WEAK,
                 "insulation pinched at the " + sheet.result().setup().kind().label(),

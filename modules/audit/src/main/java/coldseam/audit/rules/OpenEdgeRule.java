@@ -59,7 +59,7 @@ final class OpenEdgeRule implements Rule {
                 length,
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty(),
+                Lists.immutable.empty(),
                 Optional.empty(),
                 "give the missing surface an assembly in the house file, or say what closes the envelope there");
     }

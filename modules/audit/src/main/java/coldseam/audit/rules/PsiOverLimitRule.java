@@ -53,9 +53,13 @@ final class PsiOverLimitRule implements Rule {
 
     @Override
     public ImmutableList<Draft> find(Facts facts) {
-        return facts.judged()
-                .select(sheet -> psi(facts, sheet).upper() > limit(facts, sheet))
-                .collect(sheet -> draft(facts, sheet));
+        ImmutableList<JunctionSheet> over =
+                facts.judged().select(sheet -> psi(facts, sheet).upper() > limit(facts, sheet));
+        return Facts.byDetail(over)
+                .collect(sheets -> draft(
+                        facts,
+                        sheets.toSortedListBy(sheet -> -psi(facts, sheet).middle())
+                                .toImmutable()));
     }
 
     private static double limit(Facts facts, JunctionSheet sheet) {
@@ -73,9 +77,10 @@ final class PsiOverLimitRule implements Rule {
         return reentrant && toInternal < 0 ? external.plus(toInternal) : external;
     }
 
-    private Draft draft(Facts facts, JunctionSheet sheet) {
+    private Draft draft(Facts facts, ImmutableList<JunctionSheet> worstFirst) {
+        JunctionSheet sheet = worstFirst.getFirst();
         return facts.about(
-                sheet,
+                worstFirst,
                 this,
                 Severity.WEAK,
                 "much heat lost at the " + sheet.result().setup().kind().label(),

@@ -4,6 +4,7 @@ import coldseam.audit.Finding.Severity;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.shell.Surface;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** A surface of which nobody has said what it is built of. */
@@ -50,7 +51,7 @@ final class SurfaceWithoutAssemblyRule implements Rule {
                 0,
                 Optional.empty(),
                 Optional.of(surface.name()),
-                Optional.empty(),
+                Lists.immutable.empty(),
                 Optional.empty(),
                 "give the surface an assembly in the house file");
     }

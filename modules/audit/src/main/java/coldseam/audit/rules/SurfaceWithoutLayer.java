@@ -9,6 +9,7 @@ import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.shell.Surface;
 import java.util.Locale;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What the rules about a surface's control layers share: surfaces of one assembly lack a layer for one cause. */
@@ -61,7 +62,7 @@ abstract class SurfaceWithoutLayer implements Rule {
                 0,
                 Optional.empty(),
                 Optional.of(largest.name()),
-                Optional.empty(),
+                Lists.immutable.empty(),
                 loss(facts, surfaces),
                 toDo(assembly));
     }

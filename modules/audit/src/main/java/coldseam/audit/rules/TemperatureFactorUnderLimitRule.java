@@ -31,21 +31,26 @@ final class TemperatureFactorUnderLimitRule implements Rule {
 
     @Override
     public ImmutableList<Draft> find(Facts facts) {
-        return facts.judged()
+        ImmutableList<JunctionSheet> cold = facts.judged()
                 .reject(sheet -> sheet.result().temperatureFactor()
-                        >= facts.house().limits().temperatureFactor())
-                .collect(sheet -> draft(facts, sheet));
+                        >= facts.house().limits().temperatureFactor());
+        return Facts.byDetail(cold)
+                .collect(sheets -> draft(
+                        facts,
+                        sheets.toSortedListBy(sheet -> sheet.result().temperatureFactor())
+                                .toImmutable()));
     }
 
-    private Draft draft(Facts facts, JunctionSheet sheet) {
+    private Draft draft(Facts facts, ImmutableList<JunctionSheet> worstFirst) {
+        JunctionSheet sheet = worstFirst.getFirst();
         return facts.about(
-                sheet,
+                worstFirst,
                 this,
                 Severity.WEAK,
                 "cold inner surface at the " + sheet.result().setup().kind().label(),
                 String.format(
                         Locale.ROOT,
-                        "fRsi is %.2f, the limit %.2f; at the design temperature mould can grow there from %s indoor "
+                        "its temperature factor fRsi is %.3f, the limit %.2f; at the design temperature mould can grow there from %s indoor "
                                 + "humidity on, and it drips from %s on",
                         sheet.result().temperatureFactor(),
                         facts.house().limits().temperatureFactor(),

@@ -4,6 +4,7 @@ import coldseam.audit.Finding.Severity;
 import coldseam.audit.TerraceLine;
 import coldseam.envelope.shell.Surface;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** A terrace deck whose underside gets wet from the room below. */
@@ -47,7 +48,7 @@ final class TerraceBelowDewPointRule implements Rule {
                 0,
                 Optional.empty(),
                 Optional.of(line.surface()),
-                Optional.empty(),
+                Lists.immutable.empty(),
                 Optional.empty(),
                 "put more insulation above the structure, none below it, and keep the room's air away from it");
     }

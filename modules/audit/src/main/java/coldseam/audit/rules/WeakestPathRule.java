@@ -32,17 +32,23 @@ final class WeakestPathRule implements Rule {
 
     @Override
     public ImmutableList<Draft> find(Facts facts) {
-        return facts.judged()
+        ImmutableList<JunctionSheet> weak = facts.judged()
                 .reject(sheet -> LayerBrokenRule.heatBreaks(facts, sheet) || NeckPinchedRule.pinches(facts, sheet))
                 .reject(sheet -> sheet.result().weakestPath().ratio()
-                        >= facts.house().limits().pathShare())
-                .collect(sheet -> draft(facts, sheet));
+                        >= facts.house().limits().pathShare());
+        return Facts.byDetail(weak)
+                .collect(sheets -> draft(
+                        facts,
+                        sheets.toSortedListBy(
+                                        sheet -> sheet.result().weakestPath().ratio())
+                                .toImmutable()));
     }
 
-    private Draft draft(Facts facts, JunctionSheet sheet) {
+    private Draft draft(Facts facts, ImmutableList<JunctionSheet> worstFirst) {
+        JunctionSheet sheet = worstFirst.getFirst();
         WeakestPath path = sheet.result().weakestPath();
         return facts.about(
-                sheet,
+                worstFirst,
                 this,
                 Severity.WEAK,
                 "a short way out at the " + sheet.result().setup().kind().label(),

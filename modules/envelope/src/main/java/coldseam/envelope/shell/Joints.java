@@ -1,6 +1,7 @@
 package coldseam.envelope.shell;
 
 import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
 import java.util.Optional;
@@ -16,6 +17,12 @@ import org.eclipse.collections.api.list.MutableList;
  * ({@link PlanCuts#STRIP}), such as the step's ends, belongs to the corner it lies in and is no junction.
  */
 final class Joints {
+
+    /** m, by which walls of one build-up may be out of line without a change in them; our own rule. */
+    private static final double HAIR = 0.01;
+
+    /** m, well below the lattice: lengths that differ by less are alike. */
+    private static final double ROUNDING = 1e-6;
 
     private final FacetMesh mesh;
     private final InnerPlanes planes;
@@ -137,9 +144,37 @@ final class Joints {
             if (across.isEmpty()) {
                 joints.add(edge);
             }
-            across.select(other -> before(edge, other)).forEach(other -> joints.add(part(edge, other)));
+            across.select(other -> before(edge, other))
+                    .forEach(other -> kind(edge, other).ifPresent(found -> joints.add(part(found, edge, other))));
         }
-        return joints.select(joint -> joint.externalLength() >= PlanCuts.STRIP);
+        return joints.select(joint -> joint.externalLength() > PlanCuts.STRIP + ROUNDING);
+    }
+
+    /**
+     * The kind of junction over a step. The walls of two storeys of one build-up that are a hair out of line still meet in
+     * an intermediate floor, and a cellar's wall in the foundation's top, however wide the step.
+     */
+    private Optional<JunctionRules.Found> kind(Joint edge, Joint other) {
+        Optional<JunctionRules.Found> found =
+                new JunctionRules(mesh, planes).find(edge.first(), other.first(), edge.from(), edge.to());
+        Facet a = mesh.facets().get(edge.first());
+        Facet b = mesh.facets().get(other.first());
+        boolean hair = a.assembly().equals(b.assembly()) && apart(edge, other) <= HAIR;
+        boolean party =
+                a.exposure().kind() == Exposure.Kind.PARTY && b.exposure().kind() == Exposure.Kind.PARTY;
+        if (hair || party) {
+            return found;
+        }
+        JunctionRules.Found change =
+                new JunctionRules.Found(JunctionKind.WALL_THICKNESS_CHANGE, edge.first(), other.first());
+        return Optional.of(
+                found.filter(f -> f.kind() != JunctionKind.INTERMEDIATE_FLOOR).orElse(change));
+    }
+
+    /** m between the lines of two edges. */
+    private static double apart(Joint edge, Joint other) {
+        Vertex one = edge.to().minus(edge.from());
+        return Vertex.metres(1) * other.from().minus(edge.from()).cross(one).length() / one.length();
     }
 
     private boolean before(Joint edge, Joint other) {
@@ -161,36 +196,35 @@ final class Joints {
         if (!parallel) {
             return false;
         }
-        double off =
-                Vertex.metres(1) * other.from().minus(edge.from()).cross(one).length() / one.length();
         double overlap =
                 Math.min(place(edge, other.from()), edge.externalLength()) - Math.max(place(edge, other.to()), 0);
-        return off < PlanCuts.STRIP + 1e-6 && overlap > 0;
+        return apart(edge, other) < PlanCuts.STRIP + ROUNDING && overlap > 0;
     }
 
     /** The stretch two edges run along together; at their ends, up to a step's width further along the longer. */
-    private static Joint part(Joint edge, Joint other) {
+    private static Joint part(JunctionRules.Found found, Joint edge, Joint other) {
         double start = end(0, place(edge, other.to()), -1);
         double end = end(edge.externalLength(), place(edge, other.from()), 1);
         Point3 along = Vectors.unit(edge.to().minus(edge.from()).point());
         Vertex from = Vertex.of(Vectors.plus(edge.from().point(), Vectors.times(along, start)));
         Vertex to = Vertex.of(Vectors.plus(edge.from().point(), Vectors.times(along, end)));
         double share = (end - start) / edge.externalLength();
+        boolean turn = found.first() != edge.first();
         return new Joint(
-                JunctionKind.WALL_THICKNESS_CHANGE,
-                edge.first(),
-                other.first(),
-                from,
-                to,
+                found.kind(),
+                found.first(),
+                found.second(),
+                turn ? to : from,
+                turn ? from : to,
                 end - start,
                 share * edge.internalLength(),
                 180,
-                edge.firstSetBack(),
-                other.firstSetBack());
+                (turn ? other : edge).firstSetBack(),
+                (turn ? edge : other).firstSetBack());
     }
 
     private static double end(double one, double other, int outwards) {
-        boolean corner = Math.abs(one - other) < PlanCuts.STRIP;
+        boolean corner = Math.abs(one - other) < PlanCuts.STRIP + ROUNDING;
         return (outwards > 0) == corner ? Math.max(one, other) : Math.min(one, other);
     }
 }

@@ -80,7 +80,7 @@ final class JunctionRules {
         Facet b = mesh.facets().get(other);
         boolean unheatedA = a.exposure().kind() == Exposure.Kind.UNHEATED;
         boolean unheatedB = b.exposure().kind() == Exposure.Kind.UNHEATED;
-        if (unheatedA != unheatedB) {
+        if (unheatedA != unheatedB && angle == 180) {
             return ordered(JunctionKind.UNHEATED_NEIGHBOUR, one, other, unheatedA);
         }
         boolean later = other < one;

@@ -205,7 +205,7 @@ final class ShellAssembler {
         Facet b = mesh.facets().get(joint.second());
         boolean stacked = a.use() == Body.Use.WALL
                 && b.use() == Body.Use.WALL
-                && a.traits().level() + 1 == b.traits().level()
+                && Math.abs(a.traits().level() - b.traits().level()) == 1
                 && joint.kind() != JunctionKind.OUTSIDE_CORNER
                 && joint.kind() != JunctionKind.INSIDE_CORNER;
         int upper = Math.max(a.traits().level(), b.traits().level());

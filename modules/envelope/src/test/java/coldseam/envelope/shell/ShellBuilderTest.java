@@ -275,10 +275,13 @@ class ShellBuilderTest {
     void wallsBesideUnheatedSpacesMeetOthersAtTheNeighbour() {
         Exposure garage = new Exposure(Exposure.Kind.UNHEATED, "garage", 0.8);
         Shell shell = build(Houses.body(Houses.flat(), Houses.facing(BOX, 0, garage)));
-        assertEquals(2, count(shell, JunctionKind.UNHEATED_NEIGHBOUR));
-        assertTrue(shell.edges()
-                .select(e -> e.kind() == JunctionKind.UNHEATED_NEIGHBOUR)
-                .allSatisfy(e -> e.second().orElseThrow().exposure().equals(garage)));
+        assertEquals(4, count(shell, JunctionKind.OUTSIDE_CORNER), "a corner stays a corner beside a garage");
+        assertEquals(
+                2,
+                shell.edges()
+                        .select(e -> e.kind() == JunctionKind.OUTSIDE_CORNER)
+                        .count(e -> e.first().exposure().equals(garage)
+                                || e.second().orElseThrow().exposure().equals(garage)));
         assertEquals(36, shell.exposedPerimeter(), ROUND_OFF, "a wall to an unheated space outside the fabric counts");
     }
 
@@ -417,6 +420,42 @@ class ShellBuilderTest {
         Shell shell = build(body);
         assertClosed(shell);
         assertEquals(4, count(shell, JunctionKind.WALL_THICKNESS_CHANGE));
+    }
+
+    @Test
+    void hairsBreadthsOutOfLineChangeNothing() {
+        // 0.04 mm vanish in the lattice; 3 mm leave a step, but no change of the wall.
+        for (double off : new double[] {0.00004, 0.003, -0.003}) {
+            Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(off, 0, 10, 8 + off), 2.8, "wall");
+            Shell shell = build(Houses.body(Houses.flat(), BOX, upper));
+            assertClosed(shell);
+            assertEquals(4, count(shell, JunctionKind.INTERMEDIATE_FLOOR), "off by " + off);
+            assertEquals(0, count(shell, JunctionKind.WALL_THICKNESS_CHANGE));
+            assertEquals(Math.abs(off) < 0.0001, shell.steps().isEmpty());
+            assertTrue(shell.edges()
+                    .select(e -> e.kind() == JunctionKind.INTERMEDIATE_FLOOR)
+                    .allSatisfy(e -> e.upperStorey().equals("upper floor")));
+        }
+        Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0.02, 0, 10, 8), 2.8, "wall");
+        assertEquals(
+                2, count(build(Houses.body(Houses.flat(), BOX, upper)), JunctionKind.WALL_THICKNESS_CHANGE), "20 mm");
+    }
+
+    @Test
+    void cellarsMeetThinnerWallsInTheFoundationsTop() {
+        Body.Storey cellar = Houses.storey("cellar", Houses.rectangle(0, 0, 10, 8), 2.5, "thin");
+        Body body = new Body.Storeys(
+                Body.FootprintLine.STRUCTURE,
+                Lists.immutable.of(cellar, BOX),
+                Houses.base(Body.Base.Kind.HEATED_CELLAR, 2.0, Exposure.ground()),
+                Houses.flat());
+        Shell shell = build(body);
+        assertClosed(shell);
+        assertEquals(4, count(shell, JunctionKind.FOUNDATION_WALL_TOP));
+        assertEquals(0, count(shell, JunctionKind.WALL_THICKNESS_CHANGE));
+        Edge top = shell.edges().detect(e -> e.kind() == JunctionKind.FOUNDATION_WALL_TOP);
+        assertEquals("cellar", top.first().storey());
+        assertEquals("ground floor", top.upperStorey());
     }
 
     @Test

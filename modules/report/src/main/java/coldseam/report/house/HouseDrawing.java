@@ -6,6 +6,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.OpenEdge;
 import coldseam.envelope.shell.Surface;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
@@ -41,7 +42,16 @@ public final class HouseDrawing {
 
     /** Findings that neither view shows, because something lies in front of them. */
     public ImmutableList<Finding> hidden() {
-        return audit.findings().reject(f -> scenes.anySatisfy(scene -> scene.sees(f.at())));
+        return audit.findings().reject(f -> scenes.anySatisfy(scene -> sees(scene, f.at())));
+    }
+
+    /** The height at which both views fill a width, points. */
+    public double height(double width) {
+        double room = (width - GAP) / 2 - 2 * RIM;
+        return EYES.collectDouble(eye -> size(eye).height() * room / size(eye).width())
+                        .max()
+                + 2 * RIM
+                + 12;
     }
 
     /** Draws both views side by side. */
@@ -83,6 +93,7 @@ public final class HouseDrawing {
         for (Finding finding : audit.findings().toReversed()) {
             trace(canvas, placing, scene, finding);
         }
+        holes(canvas, placing, scene);
         canvas.text(eye.name(), box.middleX(), box.y0() + 2, Type.of(8).with(Palette.SLATE), Align.CENTRE);
         north(canvas, placing, new Spot(box.x0() + 16, box.y0() + 22));
         badges(canvas, placing, scene, box);
@@ -151,6 +162,26 @@ public final class HouseDrawing {
         }
     }
 
+    /** Whether a point is seen: on a surface, or in a hole with nothing in front. */
+    private boolean sees(Scene scene, Point3 p) {
+        return scene.sees(p) || !audit.shell().closed() && !scene.hidden(p);
+    }
+
+    /** The rims of holes in the shell. */
+    private void holes(Canvas canvas, Placing placing, Scene scene) {
+        for (OpenEdge edge : audit.shell().openEdges()) {
+            Point3 middle = new Point3(
+                    (edge.from().x() + edge.to().x()) / 2,
+                    (edge.from().y() + edge.to().y()) / 2,
+                    (edge.from().z() + edge.to().z()) / 2);
+            if (sees(scene, middle)) {
+                canvas.stroke(
+                        Lists.immutable.of(edge.from(), edge.to()).collect(placing::at),
+                        Pen.of(2.6, Palette.EMBER).rounded());
+            }
+        }
+    }
+
     private static Point3 middle(Edge e) {
         return new Point3(
                 (e.from().x() + e.to().x()) / 2,
@@ -161,7 +192,7 @@ public final class HouseDrawing {
     private void badges(Canvas canvas, Placing placing, Scene scene, Box box) {
         double radius = audit.findings().size() > 30 ? 5 : 6.4;
         List<Spot> taken = new ArrayList<>();
-        ImmutableList<Finding> seen = audit.findings().select(f -> scene.sees(f.at()));
+        ImmutableList<Finding> seen = audit.findings().select(f -> sees(scene, f.at()));
         for (Finding finding : seen) {
             Spot place = placing.at(finding.at());
             Spot free = free(place, taken, box, radius);

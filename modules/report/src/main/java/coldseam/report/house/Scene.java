@@ -95,7 +95,12 @@ final class Scene {
     /** Whether nothing lies between a point of the shell and the eye. */
     boolean sees(Point3 p) {
         boolean onFacing = ordered.anySatisfy(s -> Math.abs(height(s, p)) < 0.05 && reaches(s, p));
-        return onFacing && ordered.noneSatisfy(s -> height(s, p) < -0.05 && covers(s, p));
+        return onFacing && !hidden(p);
+    }
+
+    /** Whether a surface lies between a point and the eye. */
+    boolean hidden(Point3 p) {
+        return ordered.anySatisfy(s -> height(s, p) < -0.05 && covers(s, p));
     }
 
     /** Whether a point lies within a surface's outline or close to it, as seen. */

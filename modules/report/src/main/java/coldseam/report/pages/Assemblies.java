@@ -17,6 +17,7 @@ import coldseam.report.pdf.Table;
 import coldseam.report.section.Looks;
 import java.util.Locale;
 import java.util.Optional;
+import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** Every assembly that is used: its layers and its transmittance. */
@@ -42,10 +43,6 @@ public final class Assemblies {
     private static void write(Page page, AssemblyRow row) {
         Print print = page.print();
         Optional<Transmittance> build = build(page, row);
-        page.flow()
-                .heading(Print.capital(row.assembly().name())
-                        + build.map(b -> ", heat flow " + b.direction().name().toLowerCase(Locale.ROOT))
-                                .orElse(""));
         Table table = Table.of(
                 Table.Column.fixed("", 34),
                 Table.Column.share("layer", 1),
@@ -74,6 +71,11 @@ public final class Assemblies {
                 Table.Cell.of(""),
                 Table.Cell.of(build.map(b -> print.number(b.total(), Dimension.RESISTANCE))
                         .orElse("")));
+        page.flow().need(Blocks.table(table).height(page.flow().width()) + 50);
+        page.flow()
+                .heading(Print.capital(row.assembly().name())
+                        + build.map(b -> ", heat flow " + b.direction().name().toLowerCase(Locale.ROOT))
+                                .orElse(""));
         page.flow().add(table);
         page.flow().space(3);
         page.flow().add(Blocks.text(words(row, build, print), Style.SMALL));
@@ -105,7 +107,7 @@ public final class Assemblies {
                         Swatch.look(Looks.of(layer.material(), layer.role())),
                         Table.Cell.of(name(layer, print)),
                         Table.Cell.of(controls(layer)),
-                        Table.Cell.of(print.of(layer.thickness(), Dimension.THICKNESS)),
+                        Table.Cell.of(print.thickness(layer.thickness())),
                         Table.Cell.of(
                                 solid ? print.number(layer.material().conductivity(), Dimension.CONDUCTIVITY) : "–"),
                         Table.Cell.of(resistance)));
@@ -137,9 +139,7 @@ public final class Assemblies {
                             + String.format(Locale.ROOT, "%.1f %%", 100 * t.relativeError()) + " at most.");
         }
         if (t.corrections().sum() > 0) {
-            out = out.plus(" Corrections: gaps " + print.of(t.corrections().gaps(), Dimension.TRANSMITTANCE)
-                    + ", fasteners " + print.of(t.corrections().fasteners(), Dimension.TRANSMITTANCE) + ", rain "
-                    + print.of(t.corrections().rain(), Dimension.TRANSMITTANCE)
+            out = out.plus(" Corrections: " + corrections(t.corrections(), print)
                     + (t.corrections().applied() ? "; added to U." : "; below 3 % of U together, so left out."));
         }
         for (Transmittance.Warning warning : t.warnings()) {
@@ -159,6 +159,20 @@ public final class Assemblies {
             out = out.plus(", to falls, at most " + print.of(layer.taper().get().thickest(), Dimension.THICKNESS));
         }
         return out;
+    }
+
+    private static String corrections(Transmittance.Corrections corrections, Print print) {
+        MutableList<String> out = Lists.mutable.empty();
+        if (corrections.gaps() > 0) {
+            out.add("gaps " + print.of(corrections.gaps(), Dimension.TRANSMITTANCE));
+        }
+        if (corrections.fasteners() > 0) {
+            out.add("fasteners " + print.of(corrections.fasteners(), Dimension.TRANSMITTANCE));
+        }
+        if (corrections.rain() > 0) {
+            out.add("rain " + print.of(corrections.rain(), Dimension.TRANSMITTANCE));
+        }
+        return out.makeString(", ");
     }
 
     private static String controls(Layer layer) {

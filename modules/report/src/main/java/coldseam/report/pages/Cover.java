@@ -124,9 +124,7 @@ public final class Cover {
         Block second = Blocks.beside(
                 14,
                 Lists.immutable.of(0.4, 0.3, 0.3),
-                figure(
-                        Print.percent(audit.heatLoss().junctionShare()),
-                        Rich.of("of that lost at the seams, where one surface meets another")),
+                figure(Print.percent(audit.heatLoss().junctionShare()), Rich.of(shareWords(audit))),
                 figure(
                         coldest.map(s -> Print.factor(s.result().temperatureFactor()))
                                 .orElse("none"),
@@ -140,6 +138,13 @@ public final class Cover {
                                         + ", at the design temperatures")
                                 .orElse("nothing computed"))));
         return Blocks.stack(12, first, second);
+    }
+
+    private static String shareWords(Audit audit) {
+        boolean negative = audit.heatLoss().junctionShare().upper() < 0;
+        boolean external = audit.heatLoss().system() == DimensionSystem.EXTERNAL;
+        return "of that lost at the seams, where one surface meets another"
+                + (negative && external ? "; below zero since external dimensions count corners twice" : "");
     }
 
     private static Block figure(String number, Rich words) {
@@ -164,7 +169,8 @@ public final class Cover {
             table = table.row(
                     Table.Kind.PLAIN,
                     badge(finding),
-                    Table.Cell.of(Rich.strong(finding.title())
+                    Table.Cell.of(Rich.trade(finding.title())
+                            .with(Face.SEMIBOLD)
                             .plus(Rich.newLine())
                             .plus(shortened(finding.place(), page.print()))),
                     Table.Cell.of(loss(finding, page.print())));

@@ -3,6 +3,7 @@ package coldseam.report.pages;
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
 import coldseam.envelope.quantity.Dimension;
+import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
@@ -48,11 +49,12 @@ public final class Gaps {
     }
 
     private static Table.Row row(Finding finding, Page page, boolean money) {
-        Rich what = Rich.strong(finding.title())
+        Rich what = Rich.trade(finding.title())
+                .with(Face.SEMIBOLD)
                 .plus(Rich.newLine())
                 .plus(Rich.of(page.print().place(finding.place())).with(Palette.DEEP))
                 .plus(Rich.newLine())
-                .plus(finding.what());
+                .plus(Rich.trade(finding.what()));
         if (finding.sheet().isPresent()) {
             what = what.plus(Rich.newLine())
                     .plus(Rich.of("Sheet " + finding.sheet().get() + " · rule " + finding.rule())
@@ -67,7 +69,7 @@ public final class Gaps {
                 org.eclipse.collections.impl.factory.Lists.immutable.of(
                         Cover.badge(finding),
                         Table.Cell.of(what),
-                        Table.Cell.of(finding.toDo()),
+                        Table.Cell.of(Rich.trade(finding.toDo())),
                         Table.Cell.of(finding.length() > 0 ? print.number(finding.length(), Dimension.LENGTH) : "–"),
                         Table.Cell.of(finding.loss()
                                 .map(loss -> print.number(loss, Dimension.HEAT_LOSS_COEFFICIENT))

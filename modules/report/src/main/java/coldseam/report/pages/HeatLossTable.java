@@ -4,6 +4,7 @@ import coldseam.audit.HeatLoss;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
@@ -55,7 +56,7 @@ public final class HeatLossTable {
         Table table = Table.of(
                 Table.Column.share("part", 1),
                 Table.Column.number("size", 62),
-                Table.Column.number("transmittance", 112),
+                Table.Column.number("transmittance", print.units() == UnitSystem.SI ? 112 : 138),
                 Table.Column.number("b", 28),
                 Table.Column.number("at least, " + unit, 66),
                 Table.Column.number("at most, " + unit, 66));

@@ -13,16 +13,20 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** The house with every finding numbered where it is. */
 public final class HouseViews {
 
-    private static final double HEIGHT = 280;
+    private static final double HEIGHT = 225;
 
     private HouseViews() {}
 
     public static void write(Page page) {
         Flow flow = page.flow();
-        flow.sectionHere("The house and where its gaps are", HEIGHT + 80);
+        boolean any = page.audit().findings().notEmpty();
+        flow.sectionHere(any ? "The house and where its gaps are" : "The house", HEIGHT + 80);
         HouseDrawing drawing = new HouseDrawing(page.audit());
-        double height = Math.max(HEIGHT, Math.min(360, flow.remaining() - 50));
+        double height = Math.max(HEIGHT, Math.min(drawing.height(flow.width()), flow.remaining() - 50));
         flow.add(Blocks.drawing(height, drawing::draw));
+        if (!any) {
+            return;
+        }
         flow.space(4);
         flow.add(Blocks.drawing(14, (canvas, box) -> {
             double x = box.x0();

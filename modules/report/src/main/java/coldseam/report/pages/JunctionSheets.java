@@ -7,6 +7,7 @@ import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.Connection;
 import coldseam.junctions.Detail;
 import coldseam.junctions.JunctionResult;
+import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Block;
@@ -27,7 +28,7 @@ import org.eclipse.collections.impl.factory.Lists;
 public final class JunctionSheets {
 
     /** Least and greatest height of the drawing, points. */
-    private static final double LEAST = 290;
+    private static final double LEAST = 235;
 
     private static final double MOST = 420;
 
@@ -47,7 +48,7 @@ public final class JunctionSheets {
                 sheet.id() + " · " + Print.capital(detail.kind().label()) + ": " + detail.name());
         flow.add(Blocks.text(Rich.strong(detail.name()), Style.LEAD));
         flow.add(Blocks.text(
-                page.print().of(sheet.length(), Dimension.LENGTH) + " in "
+                page.print().length(sheet.length()) + " in "
                         + Print.count(sheet.edges().size(), "edge", "edges")
                         + (sheet.chosen()
                                 ? " · chosen by the house file"
@@ -106,8 +107,7 @@ public final class JunctionSheets {
                 Table.Column.fixed("", 19),
                 Table.Column.fixed("", 31),
                 Table.Column.share("material", 1),
-                Table.Column.number(
-                        "λ, " + print.units().label(Dimension.CONDUCTIVITY), print.units() == UnitSystem.SI ? 58 : 84),
+                new Table.Column(conductivityHead(print), 56, true, Align.RIGHT),
                 Table.Column.number("thickness", 52));
         for (SectionPicture.Key key : drawing.keys()) {
             table = table.row(
@@ -122,18 +122,29 @@ public final class JunctionSheets {
         return table;
     }
 
+    /** The sign, and below it the unit, broken where it is long. */
+    private static Rich conductivityHead(Print print) {
+        String unit = print.units().label(Dimension.CONDUCTIVITY);
+        int slash = unit.indexOf('/');
+        return print.units() == UnitSystem.SI
+                ? Rich.of("λ, " + unit)
+                : Rich.of("λ, " + unit.substring(0, slash + 1))
+                        .plus(Rich.newLine())
+                        .plus(unit.substring(slash + 1));
+    }
+
     private static Rich thicknesses(JunctionResult result, String material, Print print) {
         MutableList<String> out = Lists.mutable.empty();
         result.setup()
                 .first()
                 .layers()
                 .select(l -> l.material().name().equals(material))
-                .forEach(l -> out.add(print.of(l.thickness(), Dimension.THICKNESS)));
+                .forEach(l -> out.add(print.thickness(l.thickness())));
         result.setup()
                 .second()
                 .ifPresent(a -> a.layers()
                         .select(l -> l.material().name().equals(material))
-                        .forEach(l -> out.add(print.of(l.thickness(), Dimension.THICKNESS))));
+                        .forEach(l -> out.add(print.thickness(l.thickness()))));
         MutableList<String> distinct = out.distinct();
         if (distinct.isEmpty()) {
             return Rich.of("–");
@@ -197,7 +208,7 @@ public final class JunctionSheets {
                     "The best option of the catalogue for these layers is “"
                             + best.detail().name() + "”: it would save "
                             + print.of(BestOption.saved(page, sheet, best), Dimension.HEAT_LOSS_COEFFICIENT) + " over "
-                            + print.of(sheet.length(), Dimension.LENGTH) + ", with ψ "
+                            + print.length(sheet.length()) + ", with ψ "
                             + print.of(best.psi(system), Dimension.LINEAR_TRANSMITTANCE)
                             + ". It is drawn at the end of this sheet.",
                     Style.BODY));
@@ -283,7 +294,7 @@ public final class JunctionSheets {
         for (var row : page.audit()
                 .junctions()
                 .select(j -> sheet.edges().contains(j.edge().name()))) {
-            table = table.row(Print.placeAlone(row.edge().place()), page.print().of(row.length(), Dimension.LENGTH));
+            table = table.row(Print.placeAlone(row.edge().place()), page.print().length(row.length()));
         }
         page.flow().add(table);
     }

@@ -18,11 +18,11 @@ public final class Method {
         Audit audit = page.audit();
         flow.section("Method, limits and cautions");
         audit.method().forEach(line -> {
-            flow.add(Blocks.text(line, Style.BODY));
+            flow.add(Blocks.text(Rich.trade(line), Style.BODY));
             flow.space(4);
         });
         flow.heading("Cautions");
-        audit.cautions().forEach(line -> flow.add(Blocks.item("–", Rich.of(line), Style.BODY)));
+        audit.cautions().forEach(line -> flow.add(Blocks.item("–", Rich.trade(line), Style.BODY)));
         flow.heading("Words and signs");
         words(flow);
         flow.heading("This run");
@@ -33,7 +33,7 @@ public final class Method {
         flow.space(4);
         flow.add(Blocks.text(
                 "The same house file and the same version give the same document, byte for byte; so a rerun can be shown to be"
-                        + " the same.",
+                        + " the same. The audit's numbers, unrounded, lie inside this document as the file audit.json.",
                 Style.SMALL));
     }
 

@@ -12,6 +12,8 @@ public final class Print {
     /** How the shell ends a place's words: with the length in metres. */
     private static final Pattern LENGTH_IN_PLACE = Pattern.compile(", (\\d+(?:\\.\\d+)?) m (long|high)");
 
+    private static final double INCH = 0.0254;
+
     private final UnitSystem units;
 
     public Print(UnitSystem units) {
@@ -42,6 +44,21 @@ public final class Print {
         return units.number(value, dimension);
     }
 
+    /** The length of a run: metres with two digits, or feet and inches. */
+    public String length(double metres) {
+        return units == UnitSystem.US
+                ? units.format(metres, Dimension.LENGTH)
+                : units.number(metres, Dimension.LENGTH) + " " + units.label(Dimension.LENGTH);
+    }
+
+    /** A layer's thickness; foils in mil (1/1000 in) where inches and their sixteenths would say nothing. */
+    public String thickness(double metres) {
+        boolean foil = units == UnitSystem.US && metres < INCH / 32;
+        return foil
+                ? String.format(Locale.ROOT, "%.0f mil", metres / INCH * 1000)
+                : units.format(metres, Dimension.THICKNESS);
+    }
+
     /** A neck, rounded down to a whole millimetre: what is left at least. */
     public String neck(double metres) {
         return neck(metres, units);
@@ -57,8 +74,7 @@ public final class Print {
     public String place(String place) {
         return LENGTH_IN_PLACE
                 .matcher(place)
-                .replaceAll(
-                        m -> ", " + units.format(Double.parseDouble(m.group(1)), Dimension.LENGTH) + " " + m.group(2));
+                .replaceAll(m -> ", " + length(Double.parseDouble(m.group(1))) + " " + m.group(2));
     }
 
     /** A place without its length, for tables with a column for it. */

@@ -18,7 +18,8 @@ public final class Register {
         flow.section("Edge register");
         flow.add(Blocks.text(
                 Print.count(page.audit().junctions().size(), "edge", "edges")
-                        + " of the shell; each is listed, none is averaged away.",
+                        + " of the shell; each is listed, none is averaged away. A stand-in is the worst option of the"
+                        + " catalogue, where nobody chose a detail.",
                 Style.BODY));
         flow.space(6);
         Table table = Table.of(
@@ -35,8 +36,14 @@ public final class Register {
                     print.units().number(row.length(), Dimension.LENGTH, 2),
                     print.number(row.psi(), Dimension.LINEAR_TRANSMITTANCE),
                     print.number(row.loss(), Dimension.HEAT_LOSS_COEFFICIENT),
-                    row.source() + (row.unknown() ? "; a stand-in" : ""));
+                    source(row));
         }
         flow.add(table);
+    }
+
+    /** "computed" for all that is; what stands in for a detail nobody chose says so. */
+    private static String source(JunctionRow row) {
+        boolean computed = row.source().startsWith("computed");
+        return (computed ? "computed" : row.source()) + (row.unknown() && computed ? ", a stand-in" : "");
     }
 }

@@ -44,11 +44,9 @@ public final class SixSides {
                 fact("heated volume, inner faces", print.of(shell.internalVolume(), Dimension.VOLUME)),
                 fact("heated floor area", print.of(shell.floorArea(), Dimension.AREA)),
                 fact("floor on the ground", print.of(shell.groundFloorArea(), Dimension.AREA)),
-                fact("its exposed perimeter", print.of(shell.exposedPerimeter(), Dimension.LENGTH)),
+                fact("its exposed perimeter", print.length(shell.exposedPerimeter())),
                 shell.groundFloorArea() > 0 && shell.exposedPerimeter() > 0
-                        ? fact(
-                                "characteristic dimension B′",
-                                print.of(shell.characteristicDimension(), Dimension.LENGTH))
+                        ? fact("characteristic dimension B′", print.length(shell.characteristicDimension()))
                         : Blocks.space(0));
         flow.add(Blocks.beside(
                 18, Lists.immutable.of(0.56, 0.44), Blocks.drawing(196, (c, b) -> net(c, b, page)), facts));
@@ -104,7 +102,7 @@ public final class SixSides {
             table = table.row(
                     Print.placeAlone(edge.place()),
                     edge.surfaces().makeString(", "),
-                    page.print().of(edge.length(), Dimension.LENGTH));
+                    page.print().length(edge.length()));
         }
         flow.add(table);
     }

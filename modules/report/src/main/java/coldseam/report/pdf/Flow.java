@@ -241,6 +241,17 @@ public final class Flow implements AutoCloseable {
         document.onto(page - 1, drawing);
     }
 
+    /**
+     * Puts a file inside the document, as the data of what it shows.
+     *
+     * @param name of the file
+     * @param says what it is
+     * @param type of it, such as application/json
+     */
+    public void attach(String name, String says, String type, byte[] content) {
+        document.attach(name, says, type, content);
+    }
+
     /** Left edge of the text column, points. */
     public double left() {
         return MARGINS.left();

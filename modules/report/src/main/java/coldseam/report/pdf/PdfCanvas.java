@@ -112,7 +112,7 @@ final class PdfCanvas implements Canvas {
             stream.beginText();
             stream.setFont(fonts.get(type.face()), (float) type.size());
             if (turn == 0) {
-                stream.newLineAtOffset((float) (at.x() - back), (float) at.y());
+                stream.newLineAtOffset(rounded(at.x() - back), rounded(at.y()));
             } else {
                 stream.setTextMatrix(
                         Matrix.getRotateInstance(radians, (float) (at.x() - back * Math.cos(radians)), (float)
@@ -144,23 +144,28 @@ final class PdfCanvas implements Canvas {
         return FontMetrics.shared();
     }
 
+    /** To a hundredth of a point: finer than any printer, and short in the file. */
+    private static float rounded(double value) {
+        return Math.round(value * 100) / 100f;
+    }
+
     private void trace(ImmutableList<Spot> spots) throws IOException {
         boolean first = true;
         for (Spot spot : spots) {
             if (first) {
-                stream.moveTo((float) spot.x(), (float) spot.y());
+                stream.moveTo(rounded(spot.x()), rounded(spot.y()));
             } else {
-                stream.lineTo((float) spot.x(), (float) spot.y());
+                stream.lineTo(rounded(spot.x()), rounded(spot.y()));
             }
             first = false;
         }
     }
 
     private void ring(Spot centre, double radius) throws IOException {
-        float x = (float) centre.x();
-        float y = (float) centre.y();
-        float r = (float) radius;
-        float k = (float) (radius * QUARTER);
+        float x = rounded(centre.x());
+        float y = rounded(centre.y());
+        float r = rounded(radius);
+        float k = rounded(radius * QUARTER);
         stream.moveTo(x + r, y);
         stream.curveTo(x + r, y + k, x + k, y + r, x, y + r);
         stream.curveTo(x - k, y + r, x - r, y + k, x - r, y);

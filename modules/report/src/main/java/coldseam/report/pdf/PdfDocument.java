@@ -65,6 +65,7 @@ final class PdfDocument implements AutoCloseable {
         about.setKeywords(info.keywords());
         document.setDocumentInformation(about);
         document.setDocumentId(info.identity());
+        attempt(() -> new Archive(document).declare(info));
         document.getDocumentCatalog().setDocumentOutline(outline);
         document.getDocumentCatalog().setLanguage("en");
     }
@@ -124,6 +125,11 @@ final class PdfDocument implements AutoCloseable {
             attempt(stream::close);
             stream = null;
         }
+    }
+
+    /** Puts a file inside. */
+    void attach(String name, String says, String type, byte[] content) {
+        attempt(() -> new Archive(document).attach(name, says, type, content));
     }
 
     /** Draws more onto a page that is done. */

@@ -3,6 +3,8 @@ package coldseam.report.pdf;
 import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Ink;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -22,6 +24,8 @@ public record Rich(ImmutableList<Run> runs) {
      * @param level 0 on the line, -1 subscript, 1 superscript
      */
     record Run(String text, Optional<Face> face, Optional<Ink> ink, int level) {}
+
+    private static final Pattern SIGNS = Pattern.compile("\\bfRsi\\b|\\bH_T\\b|\\bL2D\\b");
 
     /** The run that ends a line. */
     static final String NEW_LINE = "\n";
@@ -64,6 +68,22 @@ public record Rich(ImmutableList<Run> runs) {
             }
         }
         return out;
+    }
+
+    /** Text as it stands, the trade's signs in it set as signs: fRsi, H_T, L2D. */
+    public static Rich trade(String text) {
+        Rich out = new Rich(Lists.immutable.empty());
+        Matcher sign = SIGNS.matcher(text);
+        int at = 0;
+        while (sign.find()) {
+            String whole = sign.group();
+            String low = whole.startsWith("H_") ? whole.substring(2) : whole.substring(1);
+            out = out.plus(text.substring(at, sign.start()))
+                    .plus(run(whole.substring(0, 1), false, 0))
+                    .plus(run(low, false, -1));
+            at = sign.end();
+        }
+        return out.plus(text.substring(at));
     }
 
     private static Rich run(String text, boolean strong, int level) {

@@ -24,6 +24,13 @@ final class Isotherms {
     private static final double[] STEPS = {0.5, 1, 2, 5, 10, 20};
 
     private static final int MOST = 16;
+
+    /** Points beyond the window as far as which isotherms are kept. */
+    private static final double NEAR = 20;
+
+    /** Points between two corners of a line, at least. */
+    private static final double APART = 0.8;
+
     private static final Pen PLAIN = Pen.of(0.35, Palette.MIST);
     private static final ImmutableList<Pen> LIMITS = Lists.immutable.of(
             Pen.of(1.1, Palette.DEEP).dashed(6, 1.6, 1.2, 1.6),
@@ -87,8 +94,33 @@ final class Isotherms {
         return PLAIN;
     }
 
+    /** The lines as far as they are near the window, without points the eye cannot tell apart. */
     private ImmutableList<ImmutableList<Spot>> onPage(ImmutableList<ImmutableList<Point>> lines) {
-        return lines.collect(view::at);
+        Box near = view.page().grown(NEAR);
+        List<ImmutableList<Spot>> out = new ArrayList<>();
+        for (ImmutableList<Point> line : lines) {
+            List<Spot> run = new ArrayList<>();
+            Spot before = null;
+            for (int i = 0; i < line.size(); i++) {
+                Spot at = view.at(line.get(i));
+                boolean seen = near.contains(at.x(), at.y()) || before != null && near.contains(before.x(), before.y());
+                boolean last = i == line.size() - 1;
+                if (seen && run.isEmpty() && before != null) {
+                    run.add(before);
+                }
+                if (seen && (run.isEmpty() || last || at.distance(run.get(run.size() - 1)) > APART)) {
+                    run.add(at);
+                } else if (!seen && !run.isEmpty()) {
+                    out.add(Lists.immutable.ofAll(run));
+                    run.clear();
+                }
+                before = at;
+            }
+            if (run.size() > 1) {
+                out.add(Lists.immutable.ofAll(run));
+            }
+        }
+        return Lists.immutable.ofAll(out);
     }
 
     void drawLines(Canvas canvas) {

@@ -36,7 +36,7 @@ class HouseSchemaTest {
     private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
             .getSchema(HouseFile.schema());
 
-    /** Run with -Dcoldseam.write=true to write it anew. */
+    /** Run with -DargLine=-Dcoldseam.write=true to write it anew. */
     @Test
     void theShippedSchemaIsTheOneTheRecordsGive() throws IOException {
         if (Boolean.getBoolean("coldseam.write")) {

@@ -1,0 +1,67 @@
+package coldseam.audit.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.Audit;
+import coldseam.audit.Finding;
+import coldseam.audit.TerraceLine;
+import org.junit.jupiter.api.Test;
+
+/** The box with a smaller second storey, whose ground floor is open above as a terrace. */
+class TerracesTest {
+
+    private static String terrace(String layers) {
+        return Sample.yaml()
+                .replace(
+                        "body:\n",
+                        "  deck:\n    layers:\n" + layers
+                                + "    - {material: bitumen sheet, thickness: 8 mm, role: membrane, controls: [water]}\n"
+                                + "body:\n")
+                .replace(
+                        "    walls: {all: wall}\n",
+                        "    walls: {all: wall}\n    terrace: deck\n"
+                                + "  - name: upper floor\n"
+                                + "    footprint: {rectangle: [8 m, 4 m], at: [0 m, 2 m]}\n"
+                                + "    height: 3 m\n    floor-thickness: 300 mm\n    walls: {all: wall}\n");
+    }
+
+    private static Audit audit(String layers) {
+        return Sample.audit(terrace(layers), Sample.good());
+    }
+
+    @Test
+    void underInsulationOnTopTheStructureIsAsWarmAsTheCeiling() {
+        TerraceLine line = audit(
+                        "    - {material: reinforced concrete, thickness: 160 mm, role: structure, controls: [air, vapour]}\n"
+                                + "    - {material: polyisocyanurate board, thickness: 160 mm, role: insulation, controls: [heat]}\n")
+                .terraces()
+                .getFirst();
+        // θ = 20 − 30·Rsi/RT, by hand: Rsi 0.10, RT = 0.10 + 0.16/2.3 + 0.16/0.025 + 0.04
+        double expected = 20 - 30 * 0.10 / (0.10 + 0.16 / 2.3 + 0.16 / 0.025 + 0.04);
+        assertEquals(expected, line.underside(), 1e-9);
+        // 20 °C and 50 %: dew point 9.269 °C (ISO 13788:2012 annex E, from memory; computed apart)
+        assertEquals(9.269, line.dewPoint(), 0.0005);
+        assertTrue(line.safe());
+    }
+
+    @Test
+    void insulationBelowTheDeckMakesItCold() {
+        Audit audit = audit(
+                "    - {material: mineral wool board, thickness: 200 mm, role: insulation, controls: [air, vapour]}\n"
+                        + "    - {material: reinforced concrete, thickness: 160 mm, role: structure}\n"
+                        + "    - {material: extruded polystyrene board, thickness: 20 mm, role: insulation, controls: [heat]}\n");
+        TerraceLine line = audit.terraces().getFirst();
+        double total = 0.10 + 0.2 / 0.035 + 0.16 / 2.3 + 0.02 / 0.035 + 0.04;
+        assertEquals(20 - 30 * (0.10 + 0.2 / 0.035) / total, line.underside(), 1e-9);
+        assertFalse(line.safe());
+        Finding finding = audit.findings().detect(each -> each.rule().equals("terrace-below-dew-point"));
+        assertTrue(finding.what().contains("not above the dew point"), finding::what);
+    }
+
+    @Test
+    void roofsWithoutTerraceHaveNoLine() {
+        assertTrue(Sample.audit(Sample.yaml(), Sample.good()).terraces().isEmpty());
+    }
+}

@@ -1,0 +1,223 @@
+package coldseam.benchmarks;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Boundary;
+import coldseam.conduction.Conduction;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Point;
+import coldseam.conduction.Section;
+import coldseam.conduction.Solution;
+import coldseam.conduction.TemperatureField;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * Times the eight sections here and in FreeFEM, a general-purpose finite-element package, on the same geometry.
+ *
+ * <p>Arguments: a folder to work in and the FreeFEM command. Both are stopped at 1e-4 of the coupling: here the whole
+ * proven interval, there the true error of the energy alone, which FreeFEM is told from a solution of 1e-6 made here; it
+ * need not bound anything. Its adaptive loop starts from the coarse mesh of the drawing. Times are processor time of the
+ * solving thread or process, without starting either; ours is the median of repeated solves in a warm machine.
+ */
+public final class SideBySide {
+
+    private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
+
+    private SideBySide() {}
+
+    /** Runs everything and prints the table. */
+    public static void main(String[] arguments) throws IOException, InterruptedException {
+        Path folder = Files.createDirectories(Path.of(arguments[0]));
+        PrintStream out =
+                new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.out), true, StandardCharsets.UTF_8);
+        long until = System.nanoTime() + Long.parseLong(arguments[2]) * 1_000_000_000L;
+        while (System.nanoTime() < until) {
+            Sections.all().each(s -> Conduction.solve(s, Accuracy.standard()));
+        }
+        out.println(
+                "| section | ratio | here, ms | FreeFEM, ms | unknowns | unknowns/s | FreeFEM unknowns | its error |"
+                        + " memory, MB |");
+        out.println("|---|---|---|---|---|---|---|---|---|");
+        double[] ratios = new double[8];
+        double[] times = new double[8];
+        int n = 0;
+        for (Section section : Sections.all()) {
+            double[] samples = new double[21];
+            Solution solution = null;
+            long bytes = 0;
+            for (int i = 0; i < samples.length; i++) {
+                long allocated = allocated();
+                long start = CLOCK.getCurrentThreadCpuTime();
+                solution = Conduction.solve(section, Accuracy.standard());
+                samples[i] = 1e-6 * (CLOCK.getCurrentThreadCpuTime() - start);
+                bytes = allocated() - allocated;
+            }
+            Arrays.sort(samples);
+            double here = samples[samples.length / 2];
+            Interval reference = Conduction.solve(section, new Accuracy(1e-6, 4_000_000))
+                    .couplings()
+                    .get(0)
+                    .value();
+            String[] there = freefem(section, reference.middle(), folder, arguments[1]);
+            double thereTime = there == null ? Double.NaN : 1e3 * Double.parseDouble(there[1]);
+            ratios[n] = thereTime / here;
+            times[n++] = here;
+            out.printf(
+                    Locale.ROOT,
+                    "| %s | **%.0f** | %.2f | %.0f | %d | %.2g | %s | %s | %.1f |%n",
+                    section.name(),
+                    thereTime / here,
+                    here,
+                    thereTime,
+                    solution.unknowns(),
+                    1e3 * solution.unknowns() / here,
+                    there == null ? "–" : there[2],
+                    there == null ? "not reached" : there[3],
+                    1e-6 * bytes);
+        }
+        Arrays.sort(ratios);
+        Arrays.sort(times);
+        out.printf(
+                Locale.ROOT,
+                "%nRatio: median %.0f, least %.0f. Here: median %.2f ms, worst %.2f ms.%n",
+                0.5 * (ratios[3] + ratios[4]),
+                ratios[0],
+                0.5 * (times[3] + times[4]),
+                times[7]);
+    }
+
+    private static long allocated() {
+        return ((com.sun.management.ThreadMXBean) CLOCK)
+                .getThreadAllocatedBytes(Thread.currentThread().getId());
+    }
+
+    private static String[] freefem(Section section, double reference, Path folder, String command)
+            throws IOException, InterruptedException {
+        Path mesh = folder.resolve(section.name() + ".msh");
+        Path script = folder.resolve(section.name() + ".edp");
+        Files.writeString(mesh, mesh(section));
+        Files.writeString(script, script(section, mesh, reference));
+        Process process = new ProcessBuilder(command, "-nw", "-v", "0", script.toString())
+                .redirectErrorStream(true)
+                .start();
+        String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        process.waitFor();
+        List<String> lines = text.lines().filter(l -> l.startsWith("RESULT")).toList();
+        return lines.isEmpty() ? null : lines.get(0).trim().split("\\s+");
+    }
+
+    private static String script(Section section, Path mesh, double reference) {
+        String conductivities =
+                section.regions().collect(r -> "" + r.conductivity()).makeString(", ");
+        return String.format(
+                Locale.ROOT,
+                """
+                // %s: adapted quadratic elements until the energy is within 1e-4 of the reference.
+                mesh Th = readmesh("%s");
+                real[int] ks = [%s];
+                real Ra = %s, Rb = %s, reference = %.12g;
+                fespace Vh(Th, P2);
+                fespace Ph(Th, P0);
+                Vh u, v;
+                Ph k = ks[region];
+                problem heat(u, v, solver = sparsesolver)
+                  = int2d(Th)(k * (dx(u) * dx(v) + dy(u) * dy(v)))
+                  + int1d(Th, 1)(u * v / Ra) - int1d(Th, 1)(v / Ra) + int1d(Th, 2)(u * v / Rb);
+                real start = clock(), tolerance = 0.02, error = 1;
+                for (int i = 0; i < 40; i++) {
+                  k = ks[region];
+                  heat;
+                  real energy = int2d(Th)(k * (dx(u)^2 + dy(u)^2))
+                    + int1d(Th, 1)((u - 1)^2 / Ra) + int1d(Th, 2)(u^2 / Rb);
+                  error = energy / reference - 1;
+                  if (error < 1e-4) break;
+                  tolerance = tolerance * 0.5;
+                  Th = adaptmesh(Th, u, err = tolerance, nbvx = 500000, hmin = 1e-6, ratio = 0, iso = false);
+                }
+                if (error < 1e-4) cout << "RESULT " << clock() - start << " " << Vh.ndof << " " << error << endl;
+                """,
+                section.name(),
+                mesh,
+                conductivities,
+                section.environments().get(0).surfaceResistance(),
+                section.environments().get(1).surfaceResistance(),
+                reference);
+    }
+
+    /** The drawing's coarse mesh in the package's own text format: indoor is label 1, outdoor 2, interfaces 4. */
+    private static String mesh(Section section) {
+        TemperatureField field =
+                Conduction.solve(section, new Accuracy(0.9, 100)).field();
+        Map<Point, Integer> points = new LinkedHashMap<>();
+        Map<String, int[]> sides = new LinkedHashMap<>();
+        StringBuilder triangles = new StringBuilder();
+        for (TemperatureField.Cell cell : field.cells()) {
+            int[] v = new int[3];
+            Point[] corners = {cell.a(), cell.b(), cell.c()};
+            for (int i = 0; i < 3; i++) {
+                v[i] = points.computeIfAbsent(corners[i], p -> points.size() + 1);
+            }
+            triangles.append(v[0] + " " + v[1] + " " + v[2] + " " + cell.region() + "\n");
+            for (int i = 0; i < 3; i++) {
+                int a = v[i];
+                int b = v[(i + 1) % 3];
+                sides.computeIfAbsent(Math.min(a, b) + " " + Math.max(a, b), s -> new int[] {cell.region(), -1, 0});
+                int[] side = sides.get(Math.min(a, b) + " " + Math.max(a, b));
+                side[1] = side[2] == 0 ? -1 : cell.region();
+                side[2]++;
+            }
+        }
+        Point[] at = points.keySet().toArray(new Point[0]);
+        StringBuilder edges = new StringBuilder();
+        int count = 0;
+        for (Map.Entry<String, int[]> side : sides.entrySet()) {
+            int[] s = side.getValue();
+            if (s[2] == 2 && s[0] == s[1]) {
+                continue;
+            }
+            String[] ends = side.getKey().split(" ");
+            int label = s[2] == 2
+                    ? 4
+                    : label(section, at[Integer.parseInt(ends[0]) - 1], at[Integer.parseInt(ends[1]) - 1]);
+            edges.append(side.getKey() + " " + label + "\n");
+            count++;
+        }
+        StringBuilder text = new StringBuilder();
+        text.append(points.size() + " " + field.cells().size() + " " + count + "\n");
+        for (Point p : at) {
+            text.append(p.x() + " " + p.y() + " 0\n");
+        }
+        return text.append(triangles).append(edges).toString();
+    }
+
+    private static int label(Section section, Point a, Point b) {
+        double x = 0.5 * (a.x() + b.x());
+        double y = 0.5 * (a.y() + b.y());
+        for (Boundary boundary : section.boundaries()) {
+            for (int i = 0; i + 1 < boundary.path().size(); i++) {
+                Point p = boundary.path().get(i);
+                Point q = boundary.path().get(i + 1);
+                double length = Math.hypot(q.x() - p.x(), q.y() - p.y());
+                double along = ((x - p.x()) * (q.x() - p.x()) + (y - p.y()) * (q.y() - p.y())) / length;
+                double away = ((x - p.x()) * (q.y() - p.y()) - (y - p.y()) * (q.x() - p.x())) / length;
+                if (Math.abs(away) < 1e-6 && along > 0 && along < length) {
+                    return boundary.environment()
+                                    .equals(section.environments().get(0).name())
+                            ? 1
+                            : 2;
+                }
+            }
+        }
+        return 3;
+    }
+}

@@ -1,0 +1,53 @@
+package coldseam.cli;
+
+import coldseam.envelope.House;
+import coldseam.envelope.file.KnownNames;
+import coldseam.junctions.Catalogue;
+import coldseam.junctions.CatalogueFile;
+import coldseam.junctions.JunctionComputer;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.List;
+import org.eclipse.collections.api.factory.Lists;
+
+/** One run of the command, with what it printed. */
+record Run(int code, String out, String err) {
+
+    /** Shared, so that what one test has computed the next need not. */
+    static final Workshop REAL = new BuiltInWorkshop();
+
+    static Run with(Workshop workshop, String... arguments) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Coldseam.run(Terminal.of(out, err), workshop, arguments);
+        return new Run(code, out.toString(), err.toString());
+    }
+
+    static Run of(String... arguments) {
+        return with(REAL, arguments);
+    }
+
+    /** A workshop that has the built-in catalogue and computes with this. */
+    static Workshop computing(JunctionComputer computer) {
+        return new Workshop() {
+            @Override
+            public KnownNames known(Path houseFile) {
+                return KnownNames.of(Lists.immutable.empty());
+            }
+
+            @Override
+            public Catalogue catalogue(House house, Path houseFile) {
+                return CatalogueFile.builtIn();
+            }
+
+            @Override
+            public JunctionComputer computer() {
+                return computer;
+            }
+        };
+    }
+
+    List<String> lines() {
+        return out.lines().toList();
+    }
+}

@@ -1,0 +1,153 @@
+package coldseam.conduction;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+
+/** Sections that must be refused, with their places; and ones that must not. */
+class FaultsTest {
+
+    private static Sketch slab() {
+        return Sketch.of("slab")
+                .environment("indoor", 20, 0.13)
+                .environment("outdoor", 0, 0.04)
+                .boundary("indoor", 0, 0, 1000, 0)
+                .boundary("outdoor", 0, 200, 1000, 200);
+    }
+
+    private static void refused(Sketch sketch, String... parts) {
+        ImmutableList<String> faults =
+                assertThrows(SectionException.class, () -> sketch.solve(1e-2)).faults();
+        assertEquals(1, faults.size(), faults::toString);
+        for (String part : parts) {
+            assertTrue(faults.get(0).contains(part), () -> faults.get(0) + "\nshould say: " + part);
+        }
+    }
+
+    @Test
+    void boundaryOffTheOutline() {
+        refused(
+                slab().rectangle(1, 0, 0, 1000, 200).boundary("outdoor", 0, 300, 1000, 300),
+                "boundary 3 (outdoor)",
+                "(0.5, 0.3) m",
+                "nothing is painted");
+    }
+
+    @Test
+    void boundaryInside() {
+        refused(
+                slab().rectangle(1, 0, 0, 1000, 200).boundary("outdoor", 0, 100, 1000, 100),
+                "(0.5, 0.1) m",
+                "both sides are painted");
+    }
+
+    @Test
+    void overlappingBoundaries() {
+        refused(
+                slab().rectangle(1, 0, 0, 1000, 200).boundary("outdoor", 400, 0, 600, 0),
+                "over another boundary",
+                "(0.5, 0) m");
+    }
+
+    @Test
+    void unknownEnvironment() {
+        refused(
+                slab().rectangle(1, 0, 0, 1000, 200).boundary("attic", 0, 0, 0, 200),
+                "boundary 3 (attic)",
+                "there are indoor, outdoor");
+    }
+
+    @Test
+    void badConductivities() {
+        for (double k : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
+            refused(slab().rectangle(k, 0, 0, 1000, 200), "region 1 (material 1)", k + " W/(m·K)", "greater than 0");
+        }
+    }
+
+    @Test
+    void selfCrossingRegion() {
+        refused(slab().polygon(1, 0, 0, 1000, 200, 1000, 0, 0, 200), "crosses itself", "(0.5, 0.1) m");
+    }
+
+    @Test
+    void probeOutside() {
+        refused(
+                slab().rectangle(1, 0, 0, 1000, 200).probe("far", 2000, 0),
+                "probe far",
+                "(2, 0) m",
+                "outside the section");
+    }
+
+    @Test
+    void partWithoutEnvironment() {
+        refused(
+                slab().rectangle(1, 0, 0, 1000, 200).rectangle(1, 3000, 0, 3300, 300),
+                "touches no environment",
+                "around (3.1, ");
+    }
+
+    @Test
+    void hairThinGap() {
+        refused(
+                slab().rectangle(1, 0, 0, 500, 200).rectangle(1, 500.01, 0, 1000, 200),
+                "gap 0.01 mm wide",
+                "at least 0.02 mm");
+    }
+
+    @Test
+    void negativeRadius() {
+        refused(
+                slab().axisymmetric().polygon(1, 0, 0, 1000, 0, 1000, 200, 0, 200, -100, 100),
+                "radius",
+                "(-0.1, 0.1) m");
+    }
+
+    @Test
+    void boundaryAlongTheAxis() {
+        refused(
+                slab().axisymmetric().rectangle(1, 0, 0, 1000, 200).boundary("indoor", 0, 0, 0, 200),
+                "runs along the axis");
+    }
+
+    @Test
+    void allFaultsAtOnce() {
+        SectionException refused = assertThrows(
+                SectionException.class,
+                () -> slab().rectangle(-1, 0, 0, 1000, 200)
+                        .polygon(1, 0, 0, 1, 0)
+                        .environment("indoor", Double.NaN, -1)
+                        .boundary("attic", 0, 0, 0, 200)
+                        .solve(1e-2));
+        assertEquals(6, refused.faults().size(), refused::getMessage);
+    }
+
+    @Test
+    void accuracyOutOfRange() {
+        Section section = slab().rectangle(1, 0, 0, 1000, 200).section();
+        assertThrows(IllegalArgumentException.class, () -> Conduction.solve(section, new Accuracy(0, 1000)));
+        assertThrows(IllegalArgumentException.class, () -> Conduction.solve(section, new Accuracy(1e-3, 10)));
+    }
+
+    /** A crack of the drawing's own rounding is closed and noted, and changes nothing. */
+    @Test
+    void roundingCracksAreClosed() {
+        Solution solution = slab().rectangle(1, 0, 0, 500, 200)
+                .polygon(1, 500.001, 0, 1000, 0, 1000, 200, 499.999, 200)
+                .solve(1e-6);
+        Interval l = solution.coupling("indoor", "outdoor");
+        assertTrue(l.contains(1 / (0.13 + 0.2 + 0.04)) || l.width() < 1e-9, l::toString);
+        assertEquals(1 / 0.37, l.middle(), 1e-8);
+        assertTrue(solution.notes().anySatisfy(n -> n.contains("moved onto")), solution.notes()::toString);
+    }
+
+    @Test
+    void unmetAccuracyGivesTheBestInterval() {
+        Solution solution = Conduction.solve(CornerTest.corner(100, 100, 900).section(), new Accuracy(1e-9, 2000));
+        assertTrue(!solution.met() && solution.unknowns() <= 2000, () -> "unknowns " + solution.unknowns());
+        assertTrue(solution.notes().anySatisfy(n -> n.contains("allow more unknowns")));
+        assertTrue(solution.coupling("indoor", "outdoor").contains(18.5587287996947));
+    }
+}

@@ -1,0 +1,91 @@
+package coldseam.conduction;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+
+/** What can be asked of a temperature field. */
+class FieldTest {
+
+    private static Solution slab() {
+        return Sketch.of("slab")
+                .rectangle(0.5, 0, 0, 1000, 100)
+                .rectangle(0.05, 0, 100, 1000, 200)
+                .environment("indoor", 20, 0.13)
+                .environment("outdoor", 0, 0.04)
+                .boundary("indoor", 0, 0, 1000, 0)
+                .boundary("outdoor", 0, 200, 1000, 200)
+                .solve(1e-4);
+    }
+
+    @Test
+    void temperatureAndFluxOfLayersAreTheirsExactly() {
+        TemperatureField field = slab().field();
+        double flux = 20 / (0.13 + 0.2 + 2 + 0.04);
+        assertEquals(20 - flux * (0.13 + 0.05 / 0.5), field.temperatureAt(0.3, 0.05), 1e-11);
+        assertEquals(20 - flux * (0.13 + 0.2 + 0.05 / 0.05), field.temperatureAt(0.7, 0.15), 1e-11);
+        assertEquals(0, field.fluxAt(0.3, 0.05)[0], 1e-9);
+        assertEquals(flux, field.fluxAt(0.3, 0.05)[1], 1e-9);
+        assertTrue(Double.isNaN(field.temperatureAt(0.5, 0.3)));
+        assertTrue(Double.isNaN(field.fluxAt(-0.1, 0.1)[0]));
+    }
+
+    /** Between the middle of the second layer and its outer face the temperature is linear: the line is straight. */
+    @Test
+    void isothermOfLayersIsOneStraightLine() {
+        Solution solution = slab();
+        double value = solution.field().temperatureAt(0.5, 0.15);
+        ImmutableList<ImmutableList<Point>> lines = solution.field().isotherm(value);
+        assertEquals(1, lines.size());
+        for (Point p : lines.get(0)) {
+            assertEquals(0.15, p.y(), 1e-9);
+        }
+        double first = lines.get(0).get(0).x();
+        double last = lines.get(0).getLast().x();
+        assertEquals(1, Math.abs(last - first), 1e-9);
+        assertTrue(solution.field().isotherm(25).isEmpty());
+    }
+
+    /** Points of an isotherm have its temperature, up to what the straight pieces leave. */
+    @Test
+    void isothermOfACornerFollowsTheField() {
+        Solution solution = CornerTest.corner(100, 100, 300).solve(1e-4);
+        for (ImmutableList<Point> line : solution.field().isotherm(0.6)) {
+            for (Point p : line) {
+                assertEquals(0.6, solution.field().temperatureAt(p.x(), p.y()), 5e-3);
+            }
+        }
+    }
+
+    /** The cells cover each region's visible part once, and their errors sum to about the interval's width. */
+    @Test
+    void cellsTileTheSection() {
+        Solution solution = IsoCasesTest.case2().solve(1e-3);
+        double[] area = new double[6];
+        double error = 0;
+        for (TemperatureField.Cell cell : solution.field().cells()) {
+            double twice = (cell.b().x() - cell.a().x())
+                            * (cell.c().y() - cell.a().y())
+                    - (cell.b().y() - cell.a().y()) * (cell.c().x() - cell.a().x());
+            assertTrue(twice > 0, "corners run anticlockwise");
+            area[cell.region()] += 0.5 * twice;
+            error += cell.error();
+        }
+        double[] exact = {
+            0.5 * 0.04 - 0.015 * 0.005 - 0.0015 * 0.0335 - 0.015 * 0.0015,
+            0.5 * 0.006,
+            0.015 * 0.005,
+            0.5 * 0.0015,
+            0.0015 * 0.0335,
+            0.015 * 0.0015
+        };
+        for (int r = 0; r < 6; r++) {
+            assertEquals(exact[r], area[r], 1e-12, "region " + r);
+        }
+        double width = solution.coupling("indoor", "outdoor").width();
+        // The gap identity (Prager and Synge 1947); what differs is the linear systems' and the evaluation's rounding.
+        assertEquals(width, error, 1e-6 * width);
+    }
+}

@@ -1,0 +1,265 @@
+package coldseam.envelope.shell;
+
+import coldseam.envelope.Opening;
+import coldseam.envelope.Point2;
+import coldseam.envelope.Point3;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+
+/**
+ * A shell seen from a direction without perspective: what shows of each surface and opening, and of each edge.
+ *
+ * <p>Only surfaces that face the eye can show. Where two of them overlap in the picture, the one whose plane is nearer to
+ * the eye there hides the other; surfaces of a shell do not pierce one another, so one point of each overlap decides it.
+ * What shows is a surface's picture less all that hides it, so patches never overlap and may be drawn in any order. Two
+ * views from opposite directions show every surface that nothing stands before, except those seen edge-on.
+ *
+ * @param patches in the surfaces' order, each surface's openings after it; x to the right and y up in the picture, m
+ * @param traces in the edges' order, cut where an edge passes behind a surface
+ */
+public record ShellView(ImmutableList<Patch> patches, ImmutableList<Trace> traces) {
+
+    /** Overlaps smaller than this, m², are round-off. */
+    private static final double SPECK = 1e-6;
+
+    /** m, by which a plane must be nearer to hide an edge: more than the lattice and the pictures' rounding. */
+    private static final double NEARER = 1e-3;
+
+    /** Pictures are rounded to a micrometre, so that overlays are exact. */
+    private static final PrecisionModel PICTURE = new PrecisionModel(1e6);
+
+    private static final GeometryFactory GEOMETRY = new GeometryFactory(PICTURE);
+
+    /**
+     * A part of a surface that shows.
+     *
+     * @param surface it is part of
+     * @param opening whose pane it is; empty for the surface itself
+     * @param outline counterclockwise
+     * @param holes where something nearer stands in its midst
+     */
+    public record Patch(
+            Surface surface,
+            Optional<Opening> opening,
+            ImmutableList<Point2> outline,
+            ImmutableList<ImmutableList<Point2>> holes) {}
+
+    /**
+     * A part of an edge.
+     *
+     * @param edge it is part of
+     * @param from one end
+     * @param to the other end
+     * @param visible whether it shows
+     */
+    public record Trace(Edge edge, Point2 from, Point2 to, boolean visible) {}
+
+    /** A surface that faces the eye, and its picture. */
+    private record Facing(Surface surface, Polygon picture) {}
+
+    /** The picture's axes in space. */
+    private record Axes(Point3 right, Point3 up, Point3 eye) {
+
+        static Axes of(double azimuth, double elevation) {
+            double a = Math.toRadians(azimuth);
+            double e = Math.toRadians(elevation);
+            Point3 eye = new Point3(Math.cos(e) * Math.sin(a), Math.cos(e) * Math.cos(a), Math.sin(e));
+            Point3 right = new Point3(-Math.cos(a), Math.sin(a), 0);
+            return new Axes(right, Vectors.cross(eye, right), eye);
+        }
+
+        Coordinate picture(Point3 point) {
+            Coordinate c = new Coordinate(Vectors.dot(point, right), Vectors.dot(point, up));
+            PICTURE.makePrecise(c);
+            return c;
+        }
+
+        /** How near a surface's plane comes to the eye at a point of the picture. */
+        double depth(Surface surface, Coordinate at) {
+            Point3 n = surface.normal();
+            double offset = Vectors.dot(n, surface.outline().getFirst());
+            return (offset - at.x * Vectors.dot(n, right) - at.y * Vectors.dot(n, up)) / Vectors.dot(n, eye);
+        }
+    }
+
+    /**
+     * A view of a shell.
+     *
+     * @param azimuth degrees, of the eye: 0 from the north, 90 from the east
+     * @param elevation degrees, of the eye above the horizon; less than 90 either way
+     */
+    public static ShellView of(Shell shell, double azimuth, double elevation) {
+        Axes axes = Axes.of(azimuth, elevation);
+        ImmutableList<Facing> facing = shell.surfaces()
+                .newWithAll(shell.steps())
+                .select(s -> Vectors.dot(s.normal(), axes.eye()) > 1e-6)
+                .collect(s -> new Facing(s, polygon(s.outline().collect(axes::picture))));
+        MutableList<Patch> patches = Lists.mutable.empty();
+        for (Facing one : facing) {
+            Geometry shown = one.picture();
+            for (Facing other : facing) {
+                if (other != one) {
+                    shown = without(shown, hidden(one, other, axes));
+                }
+            }
+            patches.addAllIterable(patches(one.surface(), Optional.empty(), shown));
+            for (Pane pane : panes(shell, one.surface())) {
+                Geometry picture = polygon(pane.outline().collect(axes::picture));
+                patches.addAllIterable(patches(
+                        one.surface(),
+                        Optional.of(pane.opening()),
+                        OverlayNG.overlay(picture, shown, OverlayNG.INTERSECTION, PICTURE)));
+            }
+        }
+        MutableList<Trace> traces = Lists.mutable.empty();
+        shell.edges().forEach(edge -> traces.addAllIterable(traces(edge, facing, axes)));
+        return new ShellView(patches.toImmutable(), traces.toImmutable());
+    }
+
+    /** An opening's rim in space. */
+    private record Pane(Opening opening, ImmutableList<Point3> outline) {}
+
+    private static ImmutableList<Pane> panes(Shell shell, Surface surface) {
+        ImmutableList<Edge> rims = shell.edges()
+                .select(e -> e.opening().isPresent()
+                        && (e.first().name().equals(surface.name())
+                                || e.second()
+                                        .filter(s -> s.name().equals(surface.name()))
+                                        .isPresent()));
+        ImmutableList<Opening> openings = rims.collect(e -> e.opening().get()).distinct();
+        return openings.collect(opening -> {
+            // The four sides come as head, left jamb, right jamb, then sill or threshold; head and sill have all
+            // corners.
+            ImmutableList<Edge> own = rims.select(e -> e.opening().get().equals(opening));
+            Edge head = own.getFirst();
+            Edge foot = own.getLast();
+            return new Pane(opening, Lists.immutable.of(foot.from(), foot.to(), head.from(), head.to()));
+        });
+    }
+
+    private static Geometry hidden(Facing one, Facing other, Axes axes) {
+        Geometry hidden = GEOMETRY.createPolygon();
+        if (!one.picture().getEnvelopeInternal().intersects(other.picture().getEnvelopeInternal())) {
+            return hidden;
+        }
+        Geometry overlap = OverlayNG.overlay(one.picture(), other.picture(), OverlayNG.INTERSECTION, PICTURE);
+        for (int i = 0; i < overlap.getNumGeometries(); i++) {
+            Geometry part = overlap.getGeometryN(i);
+            if (part.getArea() > SPECK) {
+                Coordinate at = part.getInteriorPoint().getCoordinate();
+                if (axes.depth(other.surface(), at) > axes.depth(one.surface(), at)) {
+                    hidden = OverlayNG.overlay(hidden, part, OverlayNG.UNION, PICTURE);
+                }
+            }
+        }
+        return hidden;
+    }
+
+    private static Geometry without(Geometry whole, Geometry part) {
+        return part.isEmpty() || whole.isEmpty()
+                ? whole
+                : OverlayNG.overlay(whole, part, OverlayNG.DIFFERENCE, PICTURE);
+    }
+
+    private static ImmutableList<Patch> patches(Surface surface, Optional<Opening> opening, Geometry shown) {
+        MutableList<Patch> patches = Lists.mutable.empty();
+        for (int i = 0; i < shown.getNumGeometries(); i++) {
+            if (shown.getGeometryN(i) instanceof Polygon
+                    && shown.getGeometryN(i).getArea() > SPECK) {
+                Polygon polygon = (Polygon) shown.getGeometryN(i).norm();
+                MutableList<ImmutableList<Point2>> holes = Lists.mutable.empty();
+                for (int h = 0; h < polygon.getNumInteriorRing(); h++) {
+                    holes.add(points(polygon.getInteriorRingN(h)));
+                }
+                // A normalised ring runs clockwise.
+                patches.add(new Patch(
+                        surface, opening, points(polygon.getExteriorRing()).toReversed(), holes.toImmutable()));
+            }
+        }
+        return patches.toImmutable();
+    }
+
+    private static ImmutableList<Point2> points(LinearRing ring) {
+        return Lists.immutable
+                .of(ring.getCoordinates())
+                .take(ring.getNumPoints() - 1)
+                .collect(c -> new Point2(c.x, c.y));
+    }
+
+    private static ImmutableList<Trace> traces(Edge edge, ImmutableList<Facing> facing, Axes axes) {
+        Coordinate a = axes.picture(edge.from());
+        Coordinate b = axes.picture(edge.to());
+        if (a.distance(b) < 1e-5) {
+            return Lists.immutable.empty();
+        }
+        LineString whole = GEOMETRY.createLineString(new Coordinate[] {a, b});
+        double depthA = Vectors.dot(edge.from(), axes.eye());
+        double depthB = Vectors.dot(edge.to(), axes.eye());
+        // Stretches of the edge, 0 at its start to 1 at its end, that pass behind a surface.
+        MutableList<double[]> behind = Lists.mutable.empty();
+        for (Facing front : facing) {
+            if (!front.picture().getEnvelopeInternal().intersects(whole.getEnvelopeInternal())) {
+                continue;
+            }
+            Geometry covered = OverlayNG.overlay(whole, front.picture(), OverlayNG.INTERSECTION, PICTURE);
+            for (int i = 0; i < covered.getNumGeometries(); i++) {
+                if (covered.getGeometryN(i) instanceof LineString
+                        && !covered.getGeometryN(i).isEmpty()) {
+                    Coordinate[] ends = covered.getGeometryN(i).getCoordinates();
+                    double s = a.distance(ends[0]) / a.distance(b);
+                    double t = a.distance(ends[ends.length - 1]) / a.distance(b);
+                    double middle = (s + t) / 2;
+                    Coordinate at = new Coordinate(a.x + middle * (b.x - a.x), a.y + middle * (b.y - a.y));
+                    if (axes.depth(front.surface(), at) > depthA + middle * (depthB - depthA) + NEARER) {
+                        behind.add(new double[] {Math.min(s, t), Math.max(s, t)});
+                    }
+                }
+            }
+        }
+        return cut(edge, a, b, behind);
+    }
+
+    private static ImmutableList<Trace> cut(Edge edge, Coordinate a, Coordinate b, MutableList<double[]> behind) {
+        MutableList<Trace> traces = Lists.mutable.empty();
+        double shownTo = 0;
+        double hiddenFrom = 0;
+        double hiddenTo = 0;
+        for (double[] stretch : behind.sortThisByDouble(s -> s[0]).with(new double[] {1, 1})) {
+            if (stretch[0] > hiddenTo + 1e-9 || stretch[0] == 1) {
+                add(traces, edge, a, b, hiddenFrom, hiddenTo, false);
+                shownTo = hiddenTo;
+                add(traces, edge, a, b, shownTo, stretch[0], true);
+                hiddenFrom = stretch[0];
+            }
+            hiddenTo = Math.max(hiddenTo, stretch[1]);
+        }
+        return traces.toImmutable();
+    }
+
+    private static void add(
+            MutableList<Trace> traces, Edge edge, Coordinate a, Coordinate b, double s, double t, boolean visible) {
+        if (t - s > 1e-6) {
+            traces.add(new Trace(
+                    edge,
+                    new Point2(a.x + s * (b.x - a.x), a.y + s * (b.y - a.y)),
+                    new Point2(a.x + t * (b.x - a.x), a.y + t * (b.y - a.y)),
+                    visible));
+        }
+    }
+
+    private static Polygon polygon(ImmutableList<Coordinate> corners) {
+        MutableList<Coordinate> ring = corners.toList();
+        ring.add(ring.getFirst().copy());
+        return GEOMETRY.createPolygon(ring.toArray(new Coordinate[0]));
+    }
+}

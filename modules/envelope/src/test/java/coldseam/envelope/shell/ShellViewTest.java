@@ -1,0 +1,138 @@
+package coldseam.envelope.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.Opening;
+import coldseam.envelope.Point2;
+import coldseam.envelope.Point3;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Sets;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/** Seen from the south-east, 30° above the horizon, unless said otherwise. */
+class ShellViewTest {
+
+    /** m²: pictures are rounded to 1 µm along some hundred metres of outline. */
+    private static final double ROUNDED = 1e-3;
+
+    private static final Body.Storey BOX = Houses.storey("ground floor", Houses.rectangle(0, 0, 10, 8), 3, "wall");
+
+    private static double area(ImmutableList<Point2> p) {
+        double sum = 0;
+        for (int i = 0; i < p.size(); i++) {
+            Point2 a = p.get(i);
+            Point2 b = p.get((i + 1) % p.size());
+            sum += (a.x() * b.y() - a.y() * b.x()) / 2;
+        }
+        return sum;
+    }
+
+    private static double shown(ShellView view, String surface) {
+        return view.patches()
+                .select(p -> p.surface().name().equals(surface) && p.opening().isEmpty())
+                .sumOfDouble(p -> area(p.outline()) - p.holes().sumOfDouble(h -> Math.abs(area(h))));
+    }
+
+    /** Area of the shell's shadow on the picture plane: the union of all surfaces' shadows, those facing away too. */
+    private static double shadow(Shell shell) {
+        double c = Math.cos(Math.toRadians(30));
+        Geometry sum = new GeometryFactory().createPolygon();
+        for (Surface surface : shell.surfaces()) {
+            // Right is north-east, up leans to the north-west: written out for an eye at 135°, 30°.
+            Coordinate[] ring = surface.outline()
+                    .newWith(surface.outline().getFirst())
+                    .collect(p -> new Coordinate(
+                            (p.x() + p.y()) * Math.sqrt(0.5), (p.y() - p.x()) * Math.sqrt(0.5) / 2 + p.z() * c))
+                    .toArray(new Coordinate[0]);
+            sum = OverlayNGRobust.overlay(sum, new GeometryFactory().createPolygon(ring), OverlayNG.UNION);
+        }
+        return sum.getArea();
+    }
+
+    private static double length(ShellView view, boolean visible) {
+        return view.traces()
+                .select(t -> t.visible() == visible)
+                .sumOfDouble(t -> Math.hypot(
+                        t.to().x() - t.from().x(), t.to().y() - t.from().y()));
+    }
+
+    @Test
+    void boxShowsThreeFacesAndNineEdges() {
+        Shell shell = ShellBuilder.build(Houses.house(Houses.body(Houses.flat(), BOX)));
+        ShellView view = ShellView.of(shell, 135, 30);
+        assertEquals(
+                Sets.mutable.of("ground floor wall 0", "ground floor wall 1", "roof"),
+                view.patches().collect(p -> p.surface().name()).toSet());
+        // A wall at 45° to the eye, 30° above it: area · cos 30° · cos 45°; a flat roof: area · sin 30°.
+        assertEquals(38.5 * Math.sqrt(3) / 2 * Math.sqrt(0.5), shown(view, "ground floor wall 0"), ROUNDED);
+        assertEquals(40, shown(view, "roof"), ROUNDED);
+        assertEquals(9, view.traces().count(ShellView.Trace::visible));
+        assertEquals(3, view.traces().count(t -> !t.visible()));
+        ShellView opposite = ShellView.of(shell, 315, -30);
+        assertEquals(
+                6,
+                view.patches()
+                        .newWithAll(opposite.patches())
+                        .collect(p -> p.surface().name())
+                        .distinct()
+                        .size());
+        // From the east, north is to the right.
+        ShellView east = ShellView.of(shell, 90, 0.5);
+        Edge corner =
+                shell.edges().detect(e -> e.name().equals("outside corner: ground floor wall 1 / ground floor wall 2"));
+        assertEquals(
+                8, east.traces().detect(t -> t.edge().equals(corner)).from().x(), 1e-6);
+    }
+
+    @Test
+    void setBackStoreyHidesWhatLiesBehindIt() {
+        Body.Storey tower = Houses.storey("tower", Houses.rectangle(3, 3, 3, 2), 2.8, "wall");
+        Shell shell = ShellBuilder.build(Houses.house(Houses.body(Houses.flat(), BOX, tower)));
+        ShellView view = ShellView.of(shell, 135, 30);
+        double patches = shell.surfaces().sumOfDouble(s -> shown(view, s.name()));
+        assertEquals(shadow(shell), patches, ROUNDED);
+        double deck = shell.surfaces().select(s -> s.use() == Body.Use.TERRACE).sumOfDouble(s -> shown(view, s.name()));
+        double free = 74 * 0.5;
+        assertTrue(deck < free - 1, "the tower hides a part of the deck");
+        // Walls of the tower that face the eye show whole.
+        assertEquals(3 * 3.1 * Math.sqrt(3) / 2 * Math.sqrt(0.5), shown(view, "tower wall 0"), ROUNDED);
+        double all = shell.edges().sumOfDouble(e -> {
+            Point3 d = Vectors.minus(e.to(), e.from());
+            double along = d.x() * Math.cos(Math.toRadians(30)) * Math.sqrt(0.5)
+                    - d.y() * Math.cos(Math.toRadians(30)) * Math.sqrt(0.5)
+                    + d.z() * 0.5;
+            return Math.sqrt(Math.max(0, Vectors.dot(d, d) - along * along));
+        });
+        assertEquals(all, length(view, true) + length(view, false), 1e-3);
+        // The tower's foot on its far sides is hidden, on its near sides it shows.
+        assertEquals(
+                2,
+                view.traces()
+                        .count(t -> !t.visible() && t.edge().kind() == coldseam.envelope.JunctionKind.WALL_TO_TERRACE));
+    }
+
+    @Test
+    void openingsShowWhereTheirWallShows() {
+        Opening window = Houses.opening("W", Opening.Kind.WINDOW, "ground floor wall 0", 2, 1, 4, 1);
+        Opening door = Houses.opening("D", Opening.Kind.DOOR, "ground floor wall 2", 1, 2, 4, 0);
+        Shell shell = ShellBuilder.build(Houses.house(
+                Houses.body(Houses.flat(), BOX), Lists.immutable.of(window, door), Lists.immutable.empty()));
+        ShellView south = ShellView.of(shell, 180, 10);
+        ImmutableList<ShellView.Patch> panes =
+                south.patches().select(p -> p.opening().isPresent());
+        assertEquals(1, panes.size());
+        assertEquals(2 * Math.cos(Math.toRadians(10)), area(panes.getFirst().outline()), ROUNDED);
+        ShellView north = ShellView.of(shell, 0, 10);
+        ShellView.Patch pane = north.patches().detect(p -> p.opening().isPresent());
+        assertEquals("D", pane.opening().orElseThrow().name());
+        assertEquals(2 * Math.cos(Math.toRadians(10)), area(pane.outline()), ROUNDED);
+    }
+}
