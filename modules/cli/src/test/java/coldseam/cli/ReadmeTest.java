@@ -30,8 +30,7 @@ class ReadmeTest {
                 .findFirst()
                 .orElseThrow();
         Path pdf = folder.resolve(Path.of(command.group(2)).getFileName());
-        Run run = Run.of(
-                "audit", CommittedReport.ROOT.resolve(command.group(1)).toString(), "-o", pdf.toString());
+        Run run = Run.of("audit", CommittedReport.ROOT.resolve(command.group(1)).toString(), "-o", pdf.toString());
         assertEquals(0, run.code(), run::err);
         assertTrue(Files.size(pdf) > 100_000, "the PDF is too small to hold the sheets");
     }
@@ -40,7 +39,9 @@ class ReadmeTest {
     void theExcerptIsWhatTheCommandPrints() throws IOException {
         Run run = Run.of(
                 "audit",
-                CommittedReport.ROOT.resolve("fixtures/houses/heron-row-gaps.yaml").toString(),
+                CommittedReport.ROOT
+                        .resolve("fixtures/houses/heron-row-gaps.yaml")
+                        .toString(),
                 "-o",
                 folder.resolve("gaps.pdf").toString());
         assertEquals(1, run.code(), run::err);
