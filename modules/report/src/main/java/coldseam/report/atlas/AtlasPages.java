@@ -32,7 +32,7 @@ final class AtlasPages {
     /** Below it mould is likely in a dwelling; common practice, no source. */
     private static final double FACTOR_LIMIT = 0.7;
 
-    private static final double CHART = 164;
+    private static final double CHART = 150;
 
     private final Flow flow;
     private final UnitSystem units;
@@ -208,7 +208,7 @@ final class AtlasPages {
     /** A reason as it stands for several options. */
     private record Misfit(String thicknesses, String reason) {}
 
-    /** Once for each reason, with the options and the thicknesses it is said of. */
+    /** Once for each thickness's first reason (the CSV file has all), with the options and the thicknesses it is said of. */
     private void misfits(ImmutableList<AtlasCurve> curves) {
         MutableListMultimap<Misfit, String> letters = Multimaps.mutable.list.empty();
         MutableList<Misfit> order = Lists.mutable.empty();
@@ -216,9 +216,9 @@ final class AtlasPages {
             AtlasCurve curve = curves.get(i);
             String name = "\"" + curve.detail().name() + "\" (" + curve.detail().id() + ") ";
             for (String reason :
-                    curve.points().flatCollect(AtlasCurve.AtlasPoint::reasons).distinct()) {
+                    curve.points().flatCollect(point -> point.reasons().take(1)).distinct()) {
                 String at = curve.points()
-                        .select(point -> point.reasons().contains(reason))
+                        .select(point -> point.reasons().take(1).contains(reason))
                         .collect(point -> units.format(point.thickness(), Dimension.THICKNESS))
                         .makeString(", ");
                 Misfit misfit = new Misfit(at, reason.replace(name, ""));
