@@ -8,6 +8,7 @@ import coldseam.report.pages.DetailSheet;
 import coldseam.report.pages.Limits;
 import coldseam.report.pdf.DocumentInfo;
 import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;

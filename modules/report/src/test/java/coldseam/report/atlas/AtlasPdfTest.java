@@ -13,7 +13,7 @@ import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.atlas.Atlas;
 import coldseam.junctions.atlas.AtlasCurve;
 import coldseam.junctions.atlas.Sweep;
-import coldseam.report.Paper;
+import coldseam.report.pdf.Paper;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
