@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * The demo houses from file to findings, with the real catalogue and core.
  *
- * <p>What {@code coldseam check} prints of them stands in reports/; run with {@code -Dcoldseam.regenerate=true} to write it
+ * <p>What {@code coldseam check} prints of them stands in reports/; run with {@code -Dcoldseam.write=true} to write it
  * anew, and read the difference.
  */
 class HousesTest {
@@ -156,7 +156,7 @@ class HousesTest {
     void theReportOfTheHouseIsUpToDate(String house) throws IOException {
         String text = new VerdictText(audit(house), UnitSystem.SI).full().makeString("\n") + "\n";
         Path report = ROOT.resolve("reports/" + house + ".txt");
-        if (Boolean.getBoolean("coldseam.regenerate")) {
+        if (Boolean.getBoolean("coldseam.write")) {
             AtomicFiles.write(report, text);
         }
         assertEquals(Files.readString(report), text);

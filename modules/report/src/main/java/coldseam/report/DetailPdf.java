@@ -48,7 +48,7 @@ public final class DetailPdf {
                 new DocumentInfo(title, between, tool, "thermal bridge, detail", (title + between + units).hashCode());
         try (Flow flow = new Flow(paper, info)) {
             DetailSheet.write(flow, result, between, site.map(Limits::of).orElse(Lists.immutable.empty()), units);
-            return flow.finish(title, tool);
+            return flow.finish(result.detail().id(), tool);
         }
     }
 }

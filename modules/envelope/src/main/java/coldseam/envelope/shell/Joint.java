@@ -1,6 +1,7 @@
 package coldseam.envelope.shell;
 
 import coldseam.envelope.JunctionKind;
+import java.util.function.IntUnaryOperator;
 
 /**
  * A junction between two facets before it is named.
@@ -28,23 +29,30 @@ record Joint(
         double firstSetBack,
         double secondSetBack) {
 
-    boolean continues(Joint next) {
+    /**
+     * Whether {@code next} is the same junction's next piece.
+     *
+     * @param whole for each facet the first of those it makes one surface with
+     */
+    boolean continues(Joint next, IntUnaryOperator whole) {
         Vertex one = to.minus(from);
         Vertex two = next.to.minus(next.from);
         double off = one.cross(two).length() / Math.max(one.length(), two.length());
         return kind == next.kind
-                && first == next.first
-                && second == next.second
+                && whole.applyAsInt(first) == whole.applyAsInt(next.first)
+                && whole.applyAsInt(second) == whole.applyAsInt(next.second)
                 && to.equals(next.from)
                 && off <= 2
                 && one.dot(two) > 0;
     }
 
+    /** Both pieces as one, which goes by the facets of the longer. */
     Joint joined(Joint next) {
+        Joint named = next.externalLength > externalLength ? next : this;
         return new Joint(
                 kind,
-                first,
-                second,
+                named.first,
+                named.second,
                 from,
                 next.to,
                 externalLength + next.externalLength,

@@ -5,6 +5,7 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
 import java.util.Optional;
+import java.util.function.IntUnaryOperator;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -66,8 +67,9 @@ final class Joints {
                                 : joint(f.kind(), other, one, line.b(), line.a())));
             }
         }
-        MutableList<Joint> joints = merge(pieces);
-        joints.addAllIterable(overSteps(merge(atSteps.collect(this::ofWholeStep))));
+        ImmutableList<Integer> whole = wholes();
+        MutableList<Joint> joints = merge(pieces, whole::get);
+        joints.addAllIterable(overSteps(merge(atSteps.collect(this::ofWholeStep), facet -> facet)));
         return joints.sortThisBy(joint -> joint.kind().ordinal()).toImmutable();
     }
 
@@ -109,7 +111,44 @@ final class Joints {
                 planes.setBack(second, to, from));
     }
 
-    private static MutableList<Joint> merge(MutableList<Joint> pieces) {
+    /**
+     * For each facet the first of those that only the plan's cuts part from it. A terrace all round is cut open where its
+     * inner ring lies westernmost; that is our own doing, and a junction along its rim is one however the house is turned.
+     */
+    private ImmutableList<Integer> wholes() {
+        MutableList<Integer> whole =
+                mesh.facets().collectWithIndex((facet, f) -> f).toList();
+        boolean changed = true;
+        while (changed) {
+            changed = false;
+            for (FacetMesh.Line line : mesh.lines()) {
+                if (line.shared()
+                        && merelyCut(line.forward().get(0), line.backward().get(0))) {
+                    int one = line.forward().get(0);
+                    int other = line.backward().get(0);
+                    int least = Math.min(whole.get(one), whole.get(other));
+                    changed |= whole.set(one, least) != least;
+                    changed |= whole.set(other, least) != least;
+                }
+            }
+        }
+        return whole.toImmutable();
+    }
+
+    /** Surfaces of an explicit body are the user's own and stay apart; so do walls, which only their storeys part. */
+    private boolean merelyCut(int one, int other) {
+        Facet a = mesh.facets().get(one);
+        Facet b = mesh.facets().get(other);
+        return a.use() != Body.Use.WALL
+                && a.use() == b.use()
+                && a.traits().level() >= 0
+                && a.traits().equals(b.traits())
+                && a.assembly().equals(b.assembly())
+                && a.exposure().equals(b.exposure())
+                && planes.alike(one, other);
+    }
+
+    private static MutableList<Joint> merge(MutableList<Joint> pieces, IntUnaryOperator whole) {
         MutableList<Joint> waiting = pieces.toList();
         MutableList<Joint> merged = Lists.mutable.empty();
         while (waiting.notEmpty()) {
@@ -117,8 +156,8 @@ final class Joints {
             boolean grown = true;
             while (grown) {
                 Joint sofar = joint;
-                Joint after = waiting.detect(sofar::continues);
-                Joint before = waiting.detect(piece -> piece.continues(sofar));
+                Joint after = waiting.detect(piece -> sofar.continues(piece, whole));
+                Joint before = waiting.detect(piece -> piece.continues(sofar, whole));
                 if (after != null) {
                     waiting.remove(after);
                     joint = sofar.joined(after);

@@ -37,12 +37,25 @@ final class Plan {
     /**
      * Where a line comes from.
      *
-     * @param storey index; −1 for a cut
-     * @param side of that storey, or {@link Footprint#STEP}
+     * @param storey index
+     * @param side of that storey, or {@link Footprint#STEP}, or less for a cut
      */
     record Tag(int storey, int side) {
 
-        static final Tag CUT = new Tag(-1, -1);
+        private static final int CUT_OPEN = -2;
+        private static final int CUT_OVER = -3;
+
+        /**
+         * A cut through what lies open above a storey, or through what its upper neighbour hangs over. It cuts nothing
+         * else: another storey's terrace that happens to lie over or under it stays whole.
+         */
+        static Tag cut(int storey, boolean openAbove) {
+            return new Tag(storey, openAbove ? CUT_OPEN : CUT_OVER);
+        }
+
+        boolean isSideOf(int which) {
+            return storey == which && side > CUT_OPEN;
+        }
     }
 
     /**
@@ -64,13 +77,13 @@ final class Plan {
      */
     record Bound(Vertex from, Vertex to, int left, int right, ImmutableList<Tag> tags) {
 
-        boolean cut() {
-            return tags.contains(Tag.CUT);
+        boolean cuts(int storey, boolean openAbove) {
+            return tags.contains(Tag.cut(storey, openAbove));
         }
 
         /** The side of a storey that runs here; {@link Footprint#STEP} where none is known. */
         int side(int storey) {
-            return tags.detectOptional(tag -> tag.storey() == storey)
+            return tags.detectOptional(tag -> tag.isSideOf(storey))
                     .map(Tag::side)
                     .orElse(Footprint.STEP);
         }
@@ -150,7 +163,7 @@ final class Plan {
             for (int i = 0; i < region.size(); i++) {
                 int cell = region.get(i);
                 for (Bound bound : bounds) {
-                    if (!bound.cut() && (bound.left() == cell || bound.right() == cell)) {
+                    if (!bound.cuts(storey, openAbove) && (bound.left() == cell || bound.right() == cell)) {
                         Integer other = bound.left() == cell ? bound.right() : bound.left();
                         if (waiting.remove(other)) {
                             region.add(other);

@@ -43,8 +43,9 @@ final class PlanCuts {
                     for (ImmutableList<Integer> region : plan.regions(k, open)) {
                         Geometry part = plan.union(region);
                         // Arms first: a terrace around a corner may lose its hole with them.
-                        ImmutableList<Plan.Line> arms = arms(part);
-                        cuts.addAllIterable(arms.isEmpty() ? holes(part) : arms);
+                        Plan.Tag tag = Plan.Tag.cut(k, open);
+                        ImmutableList<Plan.Line> arms = arms(part, tag);
+                        cuts.addAllIterable(arms.isEmpty() ? holes(part, tag) : arms);
                     }
                 }
             }
@@ -68,7 +69,7 @@ final class PlanCuts {
         return BufferOp.bufferOp(part, distance, square);
     }
 
-    private static ImmutableList<Plan.Line> arms(Geometry part) {
+    private static ImmutableList<Plan.Line> arms(Geometry part, Plan.Tag tag) {
         Geometry core = eroded(part);
         if (core.isEmpty()) {
             return Lists.immutable.empty();
@@ -84,13 +85,13 @@ final class PlanCuts {
             }
             Geometry mouth =
                     OverlayNG.overlay(arm.getBoundary(), part.getBoundary(), OverlayNG.DIFFERENCE, Plan.LATTICE);
-            cuts.addAllIterable(lines(mouth));
+            cuts.addAllIterable(lines(mouth, tag));
         }
         return cuts.toImmutable();
     }
 
     /** Cuts through a hole's westernmost corner, north and south, across the part. */
-    private static ImmutableList<Plan.Line> holes(Geometry part) {
+    private static ImmutableList<Plan.Line> holes(Geometry part, Plan.Tag tag) {
         MutableList<Plan.Line> cuts = Lists.mutable.empty();
         for (int i = 0; i < part.getNumGeometries(); i++) {
             Polygon polygon = (Polygon) part.getGeometryN(i);
@@ -104,7 +105,7 @@ final class PlanCuts {
                 Geometry inside = OverlayNG.overlay(across, polygon, OverlayNG.INTERSECTION, Plan.LATTICE);
                 for (int j = 0; j < inside.getNumGeometries(); j++) {
                     if (inside.getGeometryN(j).distance(hole) < 1) {
-                        cuts.addAllIterable(lines(inside.getGeometryN(j)));
+                        cuts.addAllIterable(lines(inside.getGeometryN(j), tag));
                     }
                 }
             }
@@ -116,13 +117,13 @@ final class PlanCuts {
         return Lists.immutable.of(hole.getCoordinates()).minBy(c -> c.x * 1e9 + c.y);
     }
 
-    private static ImmutableList<Plan.Line> lines(Geometry geometry) {
+    private static ImmutableList<Plan.Line> lines(Geometry geometry, Plan.Tag tag) {
         MutableList<Plan.Line> lines = Lists.mutable.empty();
         for (int i = 0; i < geometry.getNumGeometries(); i++) {
             if (geometry.getGeometryN(i) instanceof LineString) {
                 Coordinate[] points = geometry.getGeometryN(i).getCoordinates();
                 for (int j = 0; j + 1 < points.length; j++) {
-                    lines.add(new Plan.Line(Plan.vertex(points[j]), Plan.vertex(points[j + 1]), Plan.Tag.CUT));
+                    lines.add(new Plan.Line(Plan.vertex(points[j]), Plan.vertex(points[j + 1]), tag));
                 }
             }
         }
