@@ -62,7 +62,7 @@ final class AuditCommand implements Callable<Integer> {
         json.ifPresent(written::add);
         csv.ifPresent(path -> written.with(path).with(heatLossBeside(path)));
         Outputs.refuse(options.house, written.toImmutable());
-        Audit audit = HouseRun.audit(options.house, options.units, terminal, workshop);
+        Audit audit = HouseRun.audit(options.house, options.units, terminal, options.in(workshop));
         PdfReport.write(audit, output, options.units, paper);
         if (json.isPresent()) {
             AuditJson.write(audit, json.get());

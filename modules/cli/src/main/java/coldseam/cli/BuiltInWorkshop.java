@@ -13,7 +13,15 @@ import java.nio.file.Path;
 /** The catalogue that comes with the tool, details of files beside the house file, and the conduction core. */
 final class BuiltInWorkshop implements Workshop {
 
-    private final JunctionComputer computer = Junctions.computer(Accuracy.standard());
+    private final JunctionComputer computer;
+
+    BuiltInWorkshop() {
+        this(Junctions.computer(Accuracy.standard()));
+    }
+
+    private BuiltInWorkshop(JunctionComputer computer) {
+        this.computer = computer;
+    }
 
     @Override
     public KnownNames known(Path houseFile) {
@@ -29,6 +37,11 @@ final class BuiltInWorkshop implements Workshop {
     @Override
     public JunctionComputer computer() {
         return computer;
+    }
+
+    @Override
+    public Workshop keepingIn(Path folder) {
+        return new BuiltInWorkshop(Junctions.computer(Accuracy.standard(), folder));
     }
 
     private static Path folder(Path houseFile) {

@@ -26,7 +26,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Audit audit = HouseRun.audit(options.house, options.units, terminal, workshop);
+        Audit audit = HouseRun.audit(options.house, options.units, terminal, options.in(workshop));
         new VerdictText(audit, options.units).full().forEach(terminal.out()::println);
         return HouseRun.exit(audit).code();
     }

@@ -17,4 +17,15 @@ final class HouseOptions {
             defaultValue = "si",
             description = "Units to print: us or si (default: ${DEFAULT-VALUE}).")
     UnitSystem units;
+
+    @Option(
+            names = "--store",
+            paramLabel = "DIR",
+            description = "Keeps solved sections in this folder, for later runs; may be emptied at any time.")
+    Path store;
+
+    /** The workshop, with the store that was asked for. */
+    Workshop in(Workshop workshop) {
+        return store == null ? workshop : workshop.keepingIn(store);
+    }
 }

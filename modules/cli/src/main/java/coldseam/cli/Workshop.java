@@ -17,4 +17,9 @@ interface Workshop {
 
     /** Computes details; asked from several threads at once. */
     JunctionComputer computer();
+
+    /** The same, keeping what it solves in a folder for later runs. */
+    default Workshop keepingIn(Path folder) {
+        return this;
+    }
 }

@@ -119,7 +119,8 @@ final class Plan {
         segments.keySet().forEach(segment -> polygonizer.add(line(segment.a(), segment.b())));
         MutableList<Polygon> polygons = Lists.mutable.empty();
         for (Object polygon : polygonizer.getPolygons()) {
-            polygons.add((Polygon) polygon);
+            // The rings' first corners follow from object identities, which differ from run to run.
+            polygons.add((Polygon) ((Polygon) polygon).norm());
         }
         polygons.sortThis((p, q) -> vertex(p.getInteriorPoint().getCoordinate())
                 .compareTo(vertex(q.getInteriorPoint().getCoordinate())));
@@ -182,7 +183,7 @@ final class Plan {
         for (int cell : which) {
             sum = OverlayNG.overlay(sum, cells.get(cell).polygon(), OverlayNG.UNION, LATTICE);
         }
-        return sum;
+        return sum.norm();
     }
 
     /** Corners of a polygon's outer ring, counterclockwise, at a height. */
