@@ -7,7 +7,7 @@ import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.CatalogueFile;
 import coldseam.junctions.Junctions;
 import coldseam.junctions.TypicalBuild;
-import coldseam.report.Paper;
+import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;

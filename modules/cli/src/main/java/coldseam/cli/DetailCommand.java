@@ -13,7 +13,7 @@ import coldseam.junctions.Junctions;
 import coldseam.junctions.TypicalBuild;
 import coldseam.report.DetailPdf;
 import coldseam.report.JunctionSvg;
-import coldseam.report.Paper;
+import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;

@@ -16,12 +16,13 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** Kinds and options in the columns of a terminal. */
 final class OptionTable {
 
-    private static final String ROW = "          %-18s  %-18s  %5s  %8s  %6s";
+    private static final String ROW = "          %-18s  %-18s  %5s  %10s  %6s";
 
     private final Terminal terminal;
     private final Layers layers;
     private final JunctionComputer computer;
     private final UnitSystem units;
+    private boolean tabulatedShown;
 
     OptionTable(Terminal terminal, Layers layers, JunctionComputer computer, UnitSystem units) {
         this.terminal = terminal;
@@ -66,8 +67,10 @@ final class OptionTable {
         fold(
                 "psi with its proven interval. fRsi with Rsi 0.25 m²·K/W, an estimate. Neck: what is left of the insulation's"
                         + " thickness at its narrowest. Path: the weakest path's share of the resistance beside it.");
-        fold("ISO 14683: " + DefaultPsi.CAUTION + "; an order of magnitude, no proof. What carries loads through the"
-                + " insulation needs an engineer's word.");
+        if (tabulatedShown) {
+            fold("ISO 14683: " + DefaultPsi.CAUTION + "; an order of magnitude, no proof.");
+        }
+        fold("What carries loads through the insulation needs an engineer's word.");
     }
 
     private void kind(JunctionKind kind, Layers.Place place) {
@@ -100,6 +103,7 @@ final class OptionTable {
                 neck(result),
                 String.format(Locale.ROOT, "%.0f %%", 100 * result.weakestPath().ratio())));
         Optional<DefaultPsi> tabulated = DefaultPsi.beside(result);
+        tabulatedShown |= tabulated.isPresent();
         tabulated.ifPresent(row -> say(String.format(
                 Locale.ROOT,
                 "          %-18s  %-18s  ISO 14683 %s",

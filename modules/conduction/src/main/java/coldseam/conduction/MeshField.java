@@ -80,8 +80,8 @@ final class MeshField implements TemperatureField {
                 }
                 if (value < lowest[e]) {
                     lowest[e] = value;
-                    x[e] = step * (mesh.x[a] + at * (mesh.x[b] - mesh.x[a]));
-                    y[e] = step * (mesh.y[a] + at * (mesh.y[b] - mesh.y[a]));
+                    x[e] = metres(mesh.x[a] + at * (mesh.x[b] - mesh.x[a]));
+                    y[e] = metres(mesh.y[a] + at * (mesh.y[b] - mesh.y[a]));
                 }
             }
         }
@@ -172,8 +172,14 @@ final class MeshField implements TemperatureField {
         return all.toImmutable();
     }
 
+    /** Lattice steps in metres; by division where the step is a whole part of a metre, so that 1.1 m stays 1.1. */
+    private double metres(double steps) {
+        double whole = Math.rint(1 / step);
+        return Math.abs(whole * step - 1) < 1e-12 ? steps / whole : steps * step;
+    }
+
     private Point corner(int t, int i) {
         int v = mesh.node[6 * t + i];
-        return new Point(step * mesh.x[v], step * mesh.y[v]);
+        return new Point(metres(mesh.x[v]), metres(mesh.y[v]));
     }
 }

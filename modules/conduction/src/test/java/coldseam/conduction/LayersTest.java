@@ -78,7 +78,6 @@ class LayersTest {
         assertEquals(coupling, l.middle(), 4e-6);
         // At this width the corner's temperature has settled to 2e-5; the value has six digits.
         assertEquals(factor, solution.surface("indoor").lowest(), 2e-5);
-        assertEquals(0.3, solution.surface("indoor").at().x(), 1e-9);
-        assertEquals(0.3, solution.surface("indoor").at().y(), 1e-9);
+        assertEquals(new Point(0.3, 0.3), solution.surface("indoor").at());
     }
 }

@@ -100,14 +100,14 @@ class ShapeFactorTest {
     }
 
     /**
-     * Buried pipe, S = 2π/arccosh(z/r) (same table). The half-space is cut off at 40 depths: adiabatic there conducts
+     * Buried pipe, S = 2π/arccosh(z/r) (same table). The half-space is cut off at 10 depths: adiabatic there conducts
      * less, at the surface's temperature more; the polygons as above.
      */
     @Test
     void buriedPipe() {
         double exact = 2 * Math.PI / (Math.log(2 + Math.sqrt(3)));
-        int n = 96;
-        double far = 40_000;
+        int n = 48;
+        double far = 10_000;
         double[] box = {-far, -far, far, -far, far, 0, -far, 0};
         double[] small = circle(0, -1000, 500, n);
         double[] large = circle(0, -1000, 500 / Math.cos(Math.PI / n), n);
@@ -121,7 +121,7 @@ class ShapeFactorTest {
                 .solve(1e-3)
                 .coupling("inside", "outside");
         assertTrue(less.lower() < exact && exact < more.upper(), less + " to " + more + " should hold " + exact);
-        assertTrue(more.upper() - less.lower() < 0.01 * exact, less + " to " + more);
+        assertTrue(more.upper() - less.lower() < 0.03 * exact, less + " to " + more);
     }
 
     /**

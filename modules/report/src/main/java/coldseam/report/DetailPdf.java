@@ -8,6 +8,7 @@ import coldseam.report.pages.DetailSheet;
 import coldseam.report.pages.Limits;
 import coldseam.report.pdf.DocumentInfo;
 import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -48,7 +49,7 @@ public final class DetailPdf {
                 new DocumentInfo(title, between, tool, "thermal bridge, detail", (title + between + units).hashCode());
         try (Flow flow = new Flow(paper, info)) {
             DetailSheet.write(flow, result, between, site.map(Limits::of).orElse(Lists.immutable.empty()), units);
-            return flow.finish(title, tool);
+            return flow.finish(result.detail().id(), tool);
         }
     }
 }

@@ -19,6 +19,7 @@ import coldseam.report.pages.SixSides;
 import coldseam.report.pages.Terraces;
 import coldseam.report.pdf.DocumentInfo;
 import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;

@@ -9,6 +9,7 @@ import coldseam.audit.Audit;
 import coldseam.audit.Finding;
 import coldseam.audit.JunctionSheet;
 import coldseam.envelope.quantity.UnitSystem;
+import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.math.BigDecimal;

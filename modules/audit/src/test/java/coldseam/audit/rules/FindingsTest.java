@@ -105,6 +105,16 @@ class FindingsTest {
     }
 
     @Test
+    void aLayerThatASurfaceLacksIsNotBrokenOnceMoreAtItsJunctions() {
+        String yaml =
+                Sample.yaml().replace("role: finish, controls: [air, vapour]", "role: finish, controls: [vapour]");
+        Made broken = CORNER.connection(Control.AIR, Connection.BROKEN);
+        assertEquals(
+                "surface-without-air-layer",
+                only(findings(yaml, Sample.goodBut(broken))).rule());
+    }
+
+    @Test
     void aKindNobodyChoseIsOneFindingAndItsStandInIsNotJudged() {
         String yaml = Sample.yaml().replace("- {kinds: [outside corner], detail: corner-good}\n", "");
         Made worst = new Made(

@@ -16,9 +16,6 @@ public final class PointComputer {
     /** Rsi for surface temperatures, m²·K/W (ISO 13788:2012, from memory). */
     private static final double SURFACE_TEMPERATURE_RSI = 0.25;
 
-    /** Of the coupling, for surface temperatures. */
-    private static final double TEMPERATURE_WIDTH = 1e-3;
-
     private final Accuracy accuracy;
 
     /** @param accuracy of the coupling of the whole disc */
@@ -39,9 +36,8 @@ public final class PointComputer {
     public PointResult compute(PointSection section) {
         Solution solution = Conduction.solve(section.section(), accuracy);
         Interval coupling = solution.coupling(PointSection.INDOOR, PointSection.OUTDOOR);
-        Solution surface = Conduction.solve(
-                section.withInterior(SURFACE_TEMPERATURE_RSI).section(),
-                new Accuracy(Math.max(TEMPERATURE_WIDTH, accuracy.relativeWidth()), accuracy.maximumUnknowns()));
+        Solution surface =
+                Conduction.solve(section.withInterior(SURFACE_TEMPERATURE_RSI).section(), accuracy);
         double lowest = surface.surface(PointSection.INDOOR).lowest();
         return new PointResult(
                 section,

@@ -22,7 +22,9 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.multimap.list.MutableListMultimap;
 import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.Multimaps;
 
 /** The pages of the atlas: one for each kind, with curves for each option. */
 final class AtlasPages {
@@ -30,7 +32,7 @@ final class AtlasPages {
     /** Below it mould is likely in a dwelling; common practice, no source. */
     private static final double FACTOR_LIMIT = 0.7;
 
-    private static final double CHART = 178;
+    private static final double CHART = 150;
 
     private final Flow flow;
     private final UnitSystem units;
@@ -85,7 +87,7 @@ final class AtlasPages {
         flow.space(4);
         for (Sweep sweep : sweeps) {
             ImmutableList<AtlasCurve> own = curves.select(curve -> curve.sweep().equals(sweep));
-            flow.need(CHART + 120);
+            flow.need(CHART + 95);
             flow.space(8);
             flow.add(Blocks.text(words(sweep), Style.BODY));
             flow.space(3);
@@ -178,40 +180,61 @@ final class AtlasPages {
     }
 
     private Block numbers(ImmutableList<AtlasCurve> curves) {
-        MutableList<Table.Column> columns =
-                Lists.mutable.of(Table.Column.share("ψ, external, " + units.label(Dimension.LINEAR_TRANSMITTANCE), 1));
+        MutableList<Table.Column> columns = Lists.mutable.of(Table.Column.share("ψ", 1));
         Sweep.THICKNESSES.forEach(
-                each -> columns.add(Table.Column.number(units.format(each, Dimension.THICKNESS), 58)));
+                each -> columns.add(Table.Column.number(units.format(each, Dimension.THICKNESS), 63)));
         Table table = new Table(columns.toImmutable(), Lists.immutable.empty());
         for (int i = 0; i < curves.size(); i++) {
             MutableList<Table.Cell> cells = Lists.mutable.of(Table.Cell.of(Rich.strong(Mark.letter(i))));
             curves.get(i)
                     .points()
-                    .forEach(point -> cells.add(Table.Cell.of(point.measures()
-                            .map(measures -> units.intervalNumber(
-                                    measures.psiExternal().lower(),
-                                    measures.psiExternal().upper(),
-                                    Dimension.LINEAR_TRANSMITTANCE))
-                            .orElse("does not fit"))));
+                    .forEach(point -> cells.add(
+                            Table.Cell.of(point.measures().map(this::psi).orElse(Rich.of("does not fit")))));
             table = table.with(new Table.Row(Table.Kind.PLAIN, cells.toImmutable()));
         }
         return Blocks.table(table);
     }
 
-    /** Once for each option and reason, with the thicknesses it is said of. */
+    /** Both bounds, one below the other: a column is too narrow for both. */
+    private Rich psi(AtlasCurve.Measures measures) {
+        String text = units.intervalNumber(
+                measures.psiExternal().lower(), measures.psiExternal().upper(), Dimension.LINEAR_TRANSMITTANCE);
+        int between = text.indexOf('…') + 1;
+        return between == 0
+                ? Rich.of(text)
+                : Rich.of(text.substring(0, between)).plus(Rich.newLine()).plus(text.substring(between));
+    }
+
+    /** A reason as it stands for several options. */
+    private record Misfit(String thicknesses, String reason) {}
+
+    /** Once for each thickness's first reason (the CSV file has all), with the options and the thicknesses it is said of. */
     private void misfits(ImmutableList<AtlasCurve> curves) {
+        MutableListMultimap<Misfit, String> letters = Multimaps.mutable.list.empty();
+        MutableList<Misfit> order = Lists.mutable.empty();
         for (int i = 0; i < curves.size(); i++) {
             AtlasCurve curve = curves.get(i);
-            ImmutableList<String> reasons =
-                    curve.points().flatCollect(AtlasCurve.AtlasPoint::reasons).distinct();
-            for (String reason : reasons) {
+            String name = "\"" + curve.detail().name() + "\" (" + curve.detail().id() + ") ";
+            for (String reason :
+                    curve.points().flatCollect(point -> point.reasons().take(1)).distinct()) {
                 String at = curve.points()
-                        .select(point -> point.reasons().contains(reason))
+                        .select(point -> point.reasons().take(1).contains(reason))
                         .collect(point -> units.format(point.thickness(), Dimension.THICKNESS))
                         .makeString(", ");
-                flow.space(2);
-                flow.add(Blocks.text(Mark.letter(i) + " does not fit at " + at + ": " + reason, Style.SMALL));
+                Misfit misfit = new Misfit(at, reason.replace(name, ""));
+                if (!letters.containsKey(misfit)) {
+                    order.add(misfit);
+                }
+                letters.put(misfit, Mark.letter(i));
             }
+        }
+        for (Misfit misfit : order) {
+            flow.space(2);
+            ImmutableList<String> named = letters.get(misfit).toImmutable();
+            flow.add(Blocks.text(
+                    named.makeString(", ") + (named.size() == 1 ? " does" : " do") + " not fit at "
+                            + misfit.thicknesses() + ": " + misfit.reason(),
+                    Style.SMALL));
         }
     }
 }

@@ -64,7 +64,7 @@ record CurveChart(
         double here = field.x0() + x.share(given) * field.width();
         canvas.line(
                 here, field.y0(), here, field.y1(), Pen.of(0.6, Palette.SLATE).dashed(1, 2));
-        canvas.text("as given", new Spot(here - 2.5, field.y1() - 2), SMALL.with(Palette.SLATE), Align.RIGHT, 90);
+        canvas.text("as given", here + 3, field.y1() + 2.5, SMALL.with(Palette.SLATE), Align.CENTRE);
         limit.ifPresent(value -> {
             double at = field.y0() + y.share(value) * field.height();
             canvas.line(field.x0(), at, field.x1(), at, Pen.of(0.7, Palette.INK).dashed(8, 2, 2, 2));

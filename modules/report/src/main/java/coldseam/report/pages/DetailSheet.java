@@ -26,8 +26,11 @@ import org.eclipse.collections.impl.factory.Lists;
 /** One option of the catalogue as a sheet: drawing, numbers, and what a builder needs to know. */
 public final class DetailSheet {
 
-    private static final double LEAST = 230;
+    private static final double LEAST = 300;
     private static final double MOST = 400;
+
+    /** Points: the gaps between the blocks, and the last line. */
+    private static final double AROUND = 44;
 
     private final Flow flow;
     private final Print print;
@@ -67,8 +70,10 @@ public final class DetailSheet {
         double drawn = LEAST;
         SectionDrawing drawing = new SectionDrawing(picture, flow.width(), drawn);
         for (int round = 0; round < 3; round++) {
-            double rest = tables(drawing).height(flow.width()) + Legend.HEIGHT + 60;
-            double room = Math.max(LEAST, Math.min(MOST, flow.remaining() - rest));
+            double free = flow.remaining() - tables(drawing).height(flow.width()) - Legend.HEIGHT - AROUND;
+            double besideWords = free - words().height(flow.width());
+            // On one page where that leaves a drawing one can work from; else the words go on the next.
+            double room = Math.max(LEAST, Math.min(MOST, besideWords >= LEAST ? besideWords : free));
             if (round > 0 && room >= drawn) {
                 break;
             }
@@ -89,6 +94,10 @@ public final class DetailSheet {
                 "ψ with the proven interval of its computation. What carries loads or must resist fire needs an engineer's"
                         + " word before it is built.",
                 Style.SMALL));
+    }
+
+    private Block words() {
+        return Blocks.beside(18, Lists.immutable.of(0.5, 0.5), Blocks.stack(left(), 2), Blocks.stack(right(), 2));
     }
 
     private Block tables(SectionDrawing drawing) {

@@ -1,6 +1,5 @@
 package coldseam.report.pdf;
 
-import coldseam.report.Paper;
 import coldseam.report.drawing.Canvas;
 import java.util.ArrayList;
 import java.util.List;

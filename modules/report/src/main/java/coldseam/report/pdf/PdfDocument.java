@@ -1,6 +1,5 @@
 package coldseam.report.pdf;
 
-import coldseam.report.Paper;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Canvas;
 import coldseam.report.drawing.Face;

@@ -100,21 +100,23 @@ final class Isotherms {
         List<ImmutableList<Spot>> out = new ArrayList<>();
         for (ImmutableList<Point> line : lines) {
             List<Spot> run = new ArrayList<>();
-            Spot before = null;
-            for (int i = 0; i < line.size(); i++) {
-                Spot at = view.at(line.get(i));
-                boolean seen = near.contains(at.x(), at.y()) || before != null && near.contains(before.x(), before.y());
-                boolean last = i == line.size() - 1;
-                if (seen && run.isEmpty() && before != null) {
-                    run.add(before);
+            for (int i = 1; i < line.size(); i++) {
+                Spot from = view.at(line.get(i - 1));
+                Spot to = view.at(line.get(i));
+                // A long piece may cross the window with both its ends outside.
+                boolean meets =
+                        Box.around(Lists.immutable.of(from, to)).grown(0.01).overlaps(near);
+                if (meets && run.isEmpty()) {
+                    run.add(from);
                 }
-                if (seen && (run.isEmpty() || last || at.distance(run.get(run.size() - 1)) > APART)) {
-                    run.add(at);
-                } else if (!seen && !run.isEmpty()) {
+                boolean last = i == line.size() - 1;
+                if (meets && (last || to.distance(run.get(run.size() - 1)) > APART)) {
+                    run.add(to);
+                } else if (!meets && !run.isEmpty()) {
+                    run.add(from);
                     out.add(Lists.immutable.ofAll(run));
                     run.clear();
                 }
-                before = at;
             }
             if (run.size() > 1) {
                 out.add(Lists.immutable.ofAll(run));
@@ -138,12 +140,13 @@ final class Isotherms {
         List<Spot> candidates = new ArrayList<>();
         Box inside = view.page().grown(-4);
         for (ImmutableList<Spot> line : d.lines) {
-            double run = 0;
             for (int i = 1; i < line.size(); i++) {
-                run += line.get(i - 1).distance(line.get(i));
-                if (run > 7) {
-                    candidates.add(line.get(i));
-                    run = 0;
+                Spot from = line.get(i - 1);
+                Spot to = line.get(i);
+                int pieces = Math.max(1, (int) (from.distance(to) / 7));
+                for (int k = 0; k < pieces; k++) {
+                    double t = (k + 0.5) / pieces;
+                    candidates.add(new Spot(from.x() + t * (to.x() - from.x()), from.y() + t * (to.y() - from.y())));
                 }
             }
         }

@@ -1,4 +1,4 @@
-package coldseam.report;
+package coldseam.report.pdf;
 
 /** Paper sizes, in points (1/72 in). */
 public enum Paper {

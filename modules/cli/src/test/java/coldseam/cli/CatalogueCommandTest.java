@@ -1,0 +1,75 @@
+package coldseam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Listing, drawing and sweeping options, as they are printed. */
+class CatalogueCommandTest {
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... arguments) {
+        return Coldseam.run(Terminal.of(out, err), new BuiltInWorkshop(), arguments);
+    }
+
+    private void fitsTheTerminal() {
+        out.toString().lines().forEach(line -> assertTrue(line.codePointCount(0, line.length()) <= 80, line));
+    }
+
+    @Test
+    void namesEveryOptionWithoutComputing() {
+        assertEquals(0, run("catalogue"), err::toString);
+        assertTrue(out.toString().contains("slab-edge-bare"));
+        assertTrue(out.toString().contains("terrace-threshold-on-block"));
+        fitsTheTerminal();
+    }
+
+    @Test
+    void computesAKindWithTheTabulatedDefaultBeside() {
+        assertEquals(0, run("catalogue", "--kind", "outside corner", "--width", "1e-2"), err::toString);
+        String text = out.toString();
+        assertTrue(text.contains("psi external"), text);
+        assertTrue(text.contains("ISO 14683 C1"), text);
+        assertTrue(text.contains("tabulated default, rounded to 0.05, from memory"), text);
+        fitsTheTerminal();
+    }
+
+    @Test
+    void refusesUnknownNamesWithTheNearest() {
+        assertEquals(2, run("catalogue", "--kind", "slab edg"));
+        assertTrue(err.toString().contains("did you mean \"slab edge\"?"), err.toString());
+        assertEquals(2, run("catalogue", "--first", "slab on board", "--second", "nothing like it"));
+        assertTrue(err.toString().contains("did you mean \"slab on boards\"?"), err.toString());
+        assertTrue(err.toString().contains("--second: got \"nothing like it\""), err.toString());
+        assertEquals(2, run("detail", "slab-edge-raff"));
+        assertTrue(err.toString().contains("did you mean \"slab-edge-raft\"?"), err.toString());
+        assertEquals(2, run("catalogue", "--width", "0"));
+    }
+
+    @Test
+    void drawsADetailAndSaysHowItIsBuilt(@TempDir Path folder) throws Exception {
+        Path svg = folder.resolve("corner.svg");
+        Path pdf = folder.resolve("corner.pdf");
+        assertEquals(
+                0,
+                run("detail", "outside-corner-unbroken", "--svg", svg.toString(), "--pdf", pdf.toString()),
+                err::toString);
+        String text = out.toString();
+        for (String word : new String[] {
+            "Order of building", "How the control layers connect", "How it fails", "Photograph before it is covered"
+        }) {
+            assertTrue(text.contains(word), text);
+        }
+        fitsTheTerminal();
+        assertTrue(Files.readString(svg).contains("<svg"));
+        assertTrue(
+                new String(Files.readAllBytes(pdf), 0, 5, java.nio.charset.StandardCharsets.US_ASCII).equals("%PDF-"));
+    }
+}

@@ -1,0 +1,79 @@
+package coldseam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the README shows is what the tool does. */
+class ReadmeTest {
+
+    @TempDir
+    Path folder;
+
+    private static String readme() throws IOException {
+        return Files.readString(CommittedReport.ROOT.resolve("README.md"));
+    }
+
+    @Test
+    void theFirstCommandAuditsTheDemoHouse() throws IOException {
+        MatchResult command = Pattern.compile("coldseam\\.jar audit (\\S+) -o (\\S+)")
+                .matcher(readme())
+                .results()
+                .findFirst()
+                .orElseThrow();
+        Path pdf = folder.resolve(Path.of(command.group(2)).getFileName());
+        Run run = Run.of("audit", CommittedReport.ROOT.resolve(command.group(1)).toString(), "-o", pdf.toString());
+        assertEquals(0, run.code(), run::err);
+        assertTrue(Files.size(pdf) > 100_000, "the PDF is too small to hold the sheets");
+    }
+
+    @Test
+    void theExcerptIsWhatTheCommandPrints() throws IOException {
+        Run run = Run.of(
+                "audit",
+                CommittedReport.ROOT
+                        .resolve("fixtures/houses/heron-row-gaps.yaml")
+                        .toString(),
+                "-o",
+                folder.resolve("gaps.pdf").toString());
+        assertEquals(1, run.code(), run::err);
+        String block = readme().split("```")[1];
+        List<String> shown = block.lines()
+                .filter(line -> !line.isBlank() && !line.strip().equals("..."))
+                .toList();
+        assertTrue(shown.size() > 5, block);
+        for (String line : shown) {
+            assertTrue(run.lines().contains(line), () -> "not printed: " + line + "\n" + run.out());
+        }
+    }
+
+    @Test
+    void everyCommandNamedIsThere() throws IOException {
+        List<String> names = Pattern.compile("`coldseam ([a-z]+)")
+                .matcher(readme())
+                .results()
+                .map(found -> found.group(1))
+                .distinct()
+                .toList();
+        assertTrue(names.size() >= 6, names::toString);
+        for (String name : names) {
+            assertEquals(0, Run.of(name, "--help").code(), name);
+        }
+    }
+
+    @Test
+    void thePictureIsWhatTheDetailLooksLike() throws IOException {
+        Path svg = folder.resolve("terrace-edge.svg");
+        Run run = Run.of("detail", "terrace-edge-boards-meet", "--svg", svg.toString());
+        assertEquals(0, run.code(), run::err);
+        CommittedReport.check("terrace-edge.svg", Files.readString(svg));
+    }
+}

@@ -1,0 +1,53 @@
+package coldseam.report.atlas;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.conduction.Accuracy;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.CatalogueFile;
+import coldseam.junctions.Junctions;
+import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.atlas.Atlas;
+import coldseam.junctions.atlas.AtlasCurve;
+import coldseam.junctions.atlas.Sweep;
+import coldseam.report.pdf.Paper;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+
+/** The atlas read back. */
+class AtlasPdfTest {
+
+    @Test
+    void oneKindStandsOnOnePageWithItsOptionsNumbersAndMisfits() throws Exception {
+        ImmutableList<AtlasCurve> curves = Atlas.compute(
+                Sweep.of(TypicalBuild.MASONRY.setup(JunctionKind.OUTSIDE_CORNER)),
+                CatalogueFile.builtIn(),
+                Junctions.computer(new Accuracy(1e-2, 20_000)),
+                (done, of) -> {});
+        byte[] bytes = AtlasPdf.bytes(curves, "typical build-ups", UnitSystem.SI, Paper.A4, "coldseam test");
+        assertArrayEquals(bytes, AtlasPdf.bytes(curves, "typical build-ups", UnitSystem.SI, Paper.A4, "coldseam test"));
+        try (PDDocument document = Loader.loadPDF(bytes)) {
+            assertEquals(2, document.getNumberOfPages());
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setStartPage(2);
+            String text = stripper.getText(document);
+            assertTrue(text.contains("Outside corner"), text);
+            curves.forEach(curve -> assertTrue(
+                    text.contains(curve.detail().id()), curve.detail().id()));
+            assertTrue(text.contains("400 mm"), text);
+            boolean misfits = curves.anySatisfy(
+                    curve -> curve.points().anySatisfy(point -> point.measures().isEmpty()));
+            assertEquals(misfits, text.contains("not fit at 0 mm"), text);
+        }
+        String inches = new PDFTextStripper()
+                .getText(Loader.loadPDF(
+                        AtlasPdf.bytes(curves, "typical build-ups", UnitSystem.US, Paper.LETTER, "coldseam test")));
+        assertTrue(inches.contains("Btu/(h·ft·°F)"), inches);
+    }
+}
