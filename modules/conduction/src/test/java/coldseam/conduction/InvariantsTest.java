@@ -89,7 +89,7 @@ class InvariantsTest {
     }
 
     /** Turned coordinates are snapped anew: thicknesses of 20 mm and more move by up to 2 µm, 2e-4 of the value. */
-    @Property(tries = 15)
+    @Property(tries = 15, seed = "2026")
     void turningAndMirroringChangeNothing(
             @ForAll("walls") Wall wall,
             @ForAll @DoubleRange(min = 0, max = 6.28) double angle,
@@ -97,12 +97,12 @@ class InvariantsTest {
         agree(solve(wall.section(), 1e-3), solve(wall.moved(1, angle, mirror ? -1 : 1, 1234.5, -987.6), 1e-3), 2e-4);
     }
 
-    @Property(tries = 15)
+    @Property(tries = 15, seed = "2026")
     void scalingChangesNothing(@ForAll("walls") Wall wall, @ForAll @IntRange(min = 1, max = 12) int scale) {
         agree(solve(wall.section(), 1e-3), solve(wall.moved(scale, 0, 1, 0, 0), 1e-3), 1e-9);
     }
 
-    @Property(tries = 20)
+    @Property(tries = 20, seed = "2026")
     void raisingAConductivityNeverLowersTheCoupling(
             @ForAll("walls") Wall wall, @ForAll @DoubleRange(min = 1, max = 10) double factor) {
         Interval before = solve(wall.section(), 1e-3);
@@ -111,7 +111,7 @@ class InvariantsTest {
     }
 
     /** Strips that exchange nothing conduct less, layers of one temperature each conduct more (W. Thomson's bounds). */
-    @Property(tries = 20)
+    @Property(tries = 20, seed = "2026")
     void couplingLiesBetweenStripsAndLayers(@ForAll("walls") Wall wall) {
         double strips = 0;
         for (int x = 0; x < 1000; x += 50) {
@@ -144,7 +144,7 @@ class InvariantsTest {
     }
 
     /** The spaces of a refined mesh hold those of the coarser one; rounding is allowed for. */
-    @Property(tries = 20)
+    @Property(tries = 20, seed = "2026")
     void finerIntervalsLieInsideCoarserOnes(@ForAll("walls") Wall wall) {
         Interval coarse = solve(wall.section(), 1e-2);
         Interval fine = solve(wall.section(), 1e-4);
@@ -154,7 +154,7 @@ class InvariantsTest {
                 () -> fine + " is not inside " + coarse);
     }
 
-    @Property(tries = 10)
+    @Property(tries = 10, seed = "2026")
     void swappingEnvironmentsChangesNothing(@ForAll("walls") Wall wall) {
         Section section = wall.section();
         Section swapped = new Section(
@@ -168,7 +168,7 @@ class InvariantsTest {
         agree(solve(section, 1e-4), solve(swapped, 1e-4), 0);
     }
 
-    @Property(tries = 10)
+    @Property(tries = 10, seed = "2026")
     void answersRepeatToTheBit(@ForAll("walls") Wall wall) {
         Interval first = solve(wall.section(), 1e-3);
         Interval again = solve(wall.section(), 1e-3);

@@ -79,7 +79,7 @@ class SourceDocumentTest {
     }
 
     /** Whatever the text, there is a tree or a fault, and nothing else happens. */
-    @Property
+    @Property(seed = "2026")
     void alwaysGivesATreeOrAFault(@ForAll String text, @ForAll boolean json) {
         Faults faults = new Faults();
         boolean read = SourceDocument.read(json ? "x.json" : "x.yaml", text.getBytes(StandardCharsets.UTF_8), faults)
@@ -88,7 +88,7 @@ class SourceDocumentTest {
     }
 
     /** Text that is nearly YAML finds more ways to fail than any text does. */
-    @Property
+    @Property(seed = "2026")
     void neverFailsOnTextThatIsNearlyYaml(
             @ForAll
                     @net.jqwik.api.constraints.CharRange(from = ' ', to = '~')

@@ -216,7 +216,7 @@ class QuantityParserTest {
     }
 
     /** What reports print is read back, to the sixteenth of an inch they are rounded to. */
-    @Property
+    @Property(seed = "2026")
     void readsFeetAndInchesAsPrinted(@ForAll @IntRange(min = 0, max = 20_000) int sixteenths) {
         double metres = sixteenths * 0.0254 / 16;
         String printed = UnitSystem.US.format(metres, Dimension.LENGTH);
@@ -235,7 +235,7 @@ class QuantityParserTest {
     }
 
     /** Nothing a person types makes it fail in another way than by saying so. */
-    @Property
+    @Property(seed = "2026")
     void refusesInWords(@ForAll String written, @ForAll Dimension dimension) {
         try {
             QuantityParser.parse(written, dimension);
@@ -244,7 +244,7 @@ class QuantityParserTest {
         }
     }
 
-    @Property
+    @Property(seed = "2026")
     void convertsThereAndBack(@ForAll Dimension dimension, @ForAll @DoubleRange(min = -1e6, max = 1e6) double value) {
         for (UnitSystem system : UnitSystem.values()) {
             double shown = system.value(value, dimension);

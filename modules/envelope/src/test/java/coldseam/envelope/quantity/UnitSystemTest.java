@@ -82,7 +82,7 @@ class UnitSystemTest {
     }
 
     /** What is printed holds what was proven, shows two bounds, and is at most three times as wide or has all digits. */
-    @Property
+    @Property(seed = "2026")
     void neverPrintsLessThanWasProven(
             @ForAll @DoubleRange(min = -10, max = 10) @Scale(7) double lower,
             @ForAll @DoubleRange(min = 0.000001, max = 0.01) @Scale(9) double width) {

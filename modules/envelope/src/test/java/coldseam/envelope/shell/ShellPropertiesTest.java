@@ -152,7 +152,7 @@ class ShellPropertiesTest {
         return sum;
     }
 
-    @Property(tries = 150)
+    @Property(tries = 150, seed = "2026")
     void stacksAreClosedAndAsLargeAsTheirPrisms(@ForAll("stacks") ImmutableList<Bars> stack) {
         Shell shell = build(stack, Body.FootprintLine.OUTER_FACE);
         assertTight(shell);
@@ -160,13 +160,13 @@ class ShellPropertiesTest {
         assertEquals(prisms(stack), shell.externalVolume(), 1e-8);
     }
 
-    @Property(tries = 150)
+    @Property(tries = 150, seed = "2026")
     void stacksOfMixedWallsAreClosed(
             @ForAll("mixedStacks") ImmutableList<Bars> stack, @ForAll Body.FootprintLine line) {
         assertTight(build(stack, line));
     }
 
-    @Property(tries = 40, seed = "-3809162605055780911")
+    @Property(tries = 40, seed = "2026")
     void turningAndMirroringChangeNothing(@ForAll("mixedStacks") ImmutableList<Bars> stack) {
         assertSameTurnedAndMirrored(stack);
     }
@@ -274,7 +274,7 @@ class ShellPropertiesTest {
      * alone the difference is ½ Σ set-back · (outer − inner length). Told for all surfaces of one assembly together, since
      * a mere cut between two of them shifts area from one to the other.
      */
-    @Property(tries = 150)
+    @Property(tries = 150, seed = "2026")
     void setBacksTellOuterFromInnerAreas(@ForAll("stacks") ImmutableList<Bars> stack) {
         Shell shell = build(stack, Body.FootprintLine.OUTER_FACE);
         // Where walls of one plane face opposite ways, inner outlines step at a corner: a vertex effect of its own.

@@ -85,7 +85,7 @@ class SpoiltHousesTest {
                 .ofMaxSize(4);
     }
 
-    @Property(tries = 150)
+    @Property(tries = 150, seed = "2026")
     void isReadOrRefusedInWords(@ForAll("spoilings") List<Spoiling> spoilings, @ForAll boolean storeys)
             throws IOException {
         Path file = storeys
