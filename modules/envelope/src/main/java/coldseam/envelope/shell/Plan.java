@@ -119,7 +119,7 @@ final class Plan {
         segments.keySet().forEach(segment -> polygonizer.add(line(segment.a(), segment.b())));
         MutableList<Polygon> polygons = Lists.mutable.empty();
         for (Object polygon : polygonizer.getPolygons()) {
-            // The rings' first corners follow from object identities, which differ from run to run.
+            // The polygonizer goes by hashed sets: where a ring begins differs from run to run.
             polygons.add((Polygon) ((Polygon) polygon).norm());
         }
         polygons.sortThis((p, q) -> vertex(p.getInteriorPoint().getCoordinate())
@@ -183,10 +183,10 @@ final class Plan {
         for (int cell : which) {
             sum = OverlayNG.overlay(sum, cells.get(cell).polygon(), OverlayNG.UNION, LATTICE);
         }
-        return sum.norm();
+        return sum;
     }
 
-    /** Corners of a polygon's outer ring, counterclockwise, at a height. */
+    /** Corners of a polygon's outer ring, counterclockwise from the least one on, at a height. */
     static ImmutableList<Vertex> outline(Polygon polygon, long height) {
         Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
         MutableList<Vertex> corners = Lists.mutable.empty();
@@ -196,7 +196,9 @@ final class Plan {
         if (!Orientation.isCCW(ring)) {
             corners.reverseThis();
         }
-        return Facet.tidy(corners.toImmutable());
+        ImmutableList<Vertex> tidy = Facet.tidy(corners.toImmutable());
+        int start = tidy.indexOf(tidy.min());
+        return tidy.drop(start).newWithAll(tidy.take(start));
     }
 
     static LineString line(Vertex a, Vertex b) {

@@ -272,6 +272,14 @@ class ShellBuilderTest {
     }
 
     @Test
+    void theSameHouseGivesTheSameShellInOneRunToo() {
+        Shell first = build(Houses.body(Houses.flat(), BOX));
+        for (int run = 0; run < 20; run++) {
+            assertEquals(first, build(Houses.body(Houses.flat(), BOX)));
+        }
+    }
+
+    @Test
     void wallsBesideUnheatedSpacesMeetOthersAtTheNeighbour() {
         Exposure garage = new Exposure(Exposure.Kind.UNHEATED, "garage", 0.8);
         Shell shell = build(Houses.body(Houses.flat(), Houses.facing(BOX, 0, garage)));
