@@ -22,7 +22,10 @@ public final class Junctions {
 
     /** A computer that solves to an accuracy and remembers what it has solved; safe to use from several threads. */
     public static JunctionComputer computer(Accuracy accuracy) {
-        return new RememberingComputer(accuracy, Conduction::solve, MaterialLibrary::named);
+        return new RememberingComputer(
+                accuracy,
+                (section, width) -> SolutionBytes.asKept(Conduction.solve(section, width)),
+                MaterialLibrary::named);
     }
 
     /**

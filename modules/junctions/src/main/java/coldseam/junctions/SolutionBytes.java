@@ -62,6 +62,11 @@ final class SolutionBytes {
         return bytes.toByteArray();
     }
 
+    /** A solution as it is read back: whether or not it is kept, a sheet drawn from it has the same digits. */
+    static Solution asKept(Solution solution) {
+        return read(write(solution), solution.section(), solution.accuracy());
+    }
+
     /** An answer without its section and accuracy, which the reader knows. */
     static byte[] write(Solution solution) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();

@@ -1,0 +1,48 @@
+package coldseam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.conduction.Accuracy;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.CatalogueFile;
+import coldseam.junctions.Detail;
+import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.Junctions;
+import coldseam.junctions.TypicalBuild;
+import coldseam.report.JunctionSvg;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A sheet drawn from the store is the sheet that was drawn when it was solved, to the byte. */
+class StoreTest {
+
+    private static final Accuracy COARSE = new Accuracy(1e-3, 100_000);
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void keptSectionsDrawTheSame() throws IOException {
+        String solved = drawing(Junctions.computer(COARSE));
+        assertEquals(solved, drawing(Junctions.computer(COARSE, folder)));
+        try (Stream<Path> kept = Files.walk(folder)) {
+            assertTrue(kept.anyMatch(Files::isRegularFile), "nothing was kept");
+        }
+        assertEquals(solved, drawing(Junctions.computer(COARSE, folder)));
+    }
+
+    private static String drawing(JunctionComputer computer) {
+        Detail detail = CatalogueFile.builtIn().find("terrace-edge-boards-meet").orElseThrow();
+        return JunctionSvg.text(
+                computer.compute(detail, TypicalBuild.MASONRY.setup(JunctionKind.TERRACE_EDGE)),
+                Lists.immutable.empty(),
+                UnitSystem.SI);
+    }
+}
