@@ -22,10 +22,7 @@ public final class Junctions {
 
     /** A computer that solves to an accuracy and remembers what it has solved; safe to use from several threads. */
     public static JunctionComputer computer(Accuracy accuracy) {
-        return new RememberingComputer(
-                accuracy,
-                (section, width) -> SolutionBytes.asKept(Conduction.solve(section, width)),
-                MaterialLibrary::named);
+        return new RememberingComputer(accuracy, Conduction::solve, MaterialLibrary::named);
     }
 
     /**
@@ -47,7 +44,7 @@ public final class Junctions {
         Composition composition = detail.drawing() instanceof HandDrawing byHand
                 ? byHand.composition()
                 : Composer.compose(detail, setup, library);
-        Solution heatFlow = solving.solve(composition.heatFlow(), accuracy);
+        Solution heatFlow = SolutionBytes.asKept(solving.solve(composition.heatFlow(), accuracy));
         Solution surface = surfaceTemperature(composition, accuracy, solving);
         return result(detail, setup, composition, heatFlow, surface);
     }
