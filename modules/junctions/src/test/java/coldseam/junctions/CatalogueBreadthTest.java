@@ -59,7 +59,7 @@ final class CatalogueBreadthTest {
 
     private static final Map<String, Interval> SOLVED = new ConcurrentHashMap<>();
 
-    private static Interval psi(Detail detail, TypicalSetups.Build build, double thicker) {
+    private static Interval psi(Detail detail, TypicalBuild build, double thicker) {
         return SOLVED.computeIfAbsent(
                 detail.id() + "/" + build + "/" + thicker,
                 key -> psi(detail, new TypicalSetups(thicker).setup(detail.kind(), build)));
@@ -85,7 +85,7 @@ final class CatalogueBreadthTest {
         return psi;
     }
 
-    private static void solveAll(TypicalSetups.Build build, double thicker) {
+    private static void solveAll(TypicalBuild build, double thicker) {
         CATALOGUE.details().castToList().parallelStream().forEach(detail -> psi(detail, build, thicker));
     }
 
@@ -157,7 +157,7 @@ final class CatalogueBreadthTest {
     @Test
     void everyOptionComputesInMasonryAndFrame() {
         MutableList<String> faults = Lists.mutable.empty();
-        for (TypicalSetups.Build build : TypicalSetups.Build.values()) {
+        for (TypicalBuild build : TypicalBuild.values()) {
             solveAll(build, 0);
             for (Detail detail : CATALOGUE.details()) {
                 Interval psi = psi(detail, build, 0);
@@ -174,11 +174,11 @@ final class CatalogueBreadthTest {
     void theBestLosesLessThanTheWorstThinOrThick() {
         MutableList<String> faults = Lists.mutable.empty();
         for (double thicker : new double[] {0, THICKER}) {
-            solveAll(TypicalSetups.Build.MASONRY, thicker);
+            solveAll(TypicalBuild.MASONRY, thicker);
             for (JunctionKind kind : kinds()) {
                 ImmutableList<Detail> options = CATALOGUE.options(kind);
-                Interval worst = psi(options.getFirst(), TypicalSetups.Build.MASONRY, thicker);
-                Interval best = psi(options.getLast(), TypicalSetups.Build.MASONRY, thicker);
+                Interval worst = psi(options.getFirst(), TypicalBuild.MASONRY, thicker);
+                Interval best = psi(options.getLast(), TypicalBuild.MASONRY, thicker);
                 if (!(best.upper() < worst.lower())) {
                     faults.add(kind.label() + ", boards " + thicker + " m thicker: best " + shown(best) + ", worst "
                             + shown(worst));
@@ -193,12 +193,12 @@ final class CatalogueBreadthTest {
         // A framed parapet is itself filled with wool: bare it is no bridge, and the break under it has little to
         // break.
         Set<JunctionKind> noBridgeToBreak = EnumSet.of(JunctionKind.PARAPET);
-        solveAll(TypicalSetups.Build.FRAME, 0);
+        solveAll(TypicalBuild.FRAME, 0);
         MutableList<String> faults = Lists.mutable.empty();
         for (JunctionKind kind : kinds().reject(noBridgeToBreak::contains)) {
             ImmutableList<Detail> options = CATALOGUE.options(kind);
-            Interval worst = psi(options.getFirst(), TypicalSetups.Build.FRAME, 0);
-            Interval best = psi(options.getLast(), TypicalSetups.Build.FRAME, 0);
+            Interval worst = psi(options.getFirst(), TypicalBuild.FRAME, 0);
+            Interval best = psi(options.getLast(), TypicalBuild.FRAME, 0);
             if (!(best.lower() <= worst.upper())) {
                 faults.add(kind.label() + ": best " + shown(best) + ", worst " + shown(worst));
             }
@@ -208,14 +208,14 @@ final class CatalogueBreadthTest {
 
     @Test
     void theMiddleLiesBetweenInMasonry() {
-        solveAll(TypicalSetups.Build.MASONRY, 0);
+        solveAll(TypicalBuild.MASONRY, 0);
         MutableList<String> faults = Lists.mutable.empty();
         for (JunctionKind kind : kinds()) {
             ImmutableList<Detail> options = CATALOGUE.options(kind);
-            Interval worst = psi(options.getFirst(), TypicalSetups.Build.MASONRY, 0);
-            Interval best = psi(options.getLast(), TypicalSetups.Build.MASONRY, 0);
+            Interval worst = psi(options.getFirst(), TypicalBuild.MASONRY, 0);
+            Interval best = psi(options.getLast(), TypicalBuild.MASONRY, 0);
             for (Detail detail : options.select(each -> each.rank() == Rank.MIDDLE)) {
-                Interval middle = psi(detail, TypicalSetups.Build.MASONRY, 0);
+                Interval middle = psi(detail, TypicalBuild.MASONRY, 0);
                 if (!(best.lower() <= middle.upper() && middle.lower() <= worst.upper())) {
                     faults.add(detail.id() + ": " + shown(middle) + " outside " + shown(best) + " to " + shown(worst));
                 }
@@ -226,10 +226,10 @@ final class CatalogueBreadthTest {
 
     @Test
     void theBestIsBridgeFreeWhereTheKindCanBe() {
-        solveAll(TypicalSetups.Build.MASONRY, 0);
+        solveAll(TypicalBuild.MASONRY, 0);
         MutableList<String> faults = Lists.mutable.empty();
         for (JunctionKind kind : kinds()) {
-            Interval best = psi(CATALOGUE.options(kind).getLast(), TypicalSetups.Build.MASONRY, 0);
+            Interval best = psi(CATALOGUE.options(kind).getLast(), TypicalBuild.MASONRY, 0);
             if (best.lower() <= BRIDGE_FREE == STAY_ABOVE.contains(kind)) {
                 faults.add(kind.label() + ": best " + shown(best) + ", limit " + BRIDGE_FREE
                         + (STAY_ABOVE.contains(kind) ? "; it can meet the limit: take it off the list" : ""));
@@ -247,7 +247,7 @@ final class CatalogueBreadthTest {
             for (double[] odd : new double[][] {{-0.06, 0}, {0.02, -9}, {0.02, 9}}) {
                 try {
                     JunctionSetup setup =
-                            turned(new TypicalSetups(odd[0]).setup(detail.kind(), TypicalSetups.Build.FRAME), odd[1]);
+                            turned(new TypicalSetups(odd[0]).setup(detail.kind(), TypicalBuild.FRAME), odd[1]);
                     Conduction.solve(
                             Composer.compose(detail, setup, BuiltIn.LIBRARY).heatFlow(), sketch);
                     solved.incrementAndGet();
