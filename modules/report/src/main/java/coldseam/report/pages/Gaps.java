@@ -35,7 +35,7 @@ public final class Gaps {
                 Table.Column.share("what and where", 1.25),
                 Table.Column.share("what to do", 1),
                 Table.Column.number("length, " + page.print().units().label(Dimension.LENGTH), 42),
-                Table.Column.number("lost, " + page.print().units().label(Dimension.HEAT_LOSS_COEFFICIENT), 62));
+                Table.Column.number("lost, " + page.print().units().label(Dimension.HEAT_LOSS_COEFFICIENT), 74));
         if (money) {
             table = new Table(
                     table.columns()
