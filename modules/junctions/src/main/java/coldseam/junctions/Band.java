@@ -136,15 +136,86 @@ record Band(
      * left where pieces end at the faces on its two sides. Where the band has none, the face where they would lie.
      */
     double inside(Role role) {
-        Optional<Stratum> first = strata.detectOptional(each -> each.role() == role);
-        return first.map(each -> each.solved() ? each.solvedInside() : each.inside())
-                .orElseGet(() -> place(role));
+        return inside(usual(role)).orElseGet(() -> place(role));
     }
 
     /** The outermost face of a role's layers; where the band has none, the face where they would lie. */
     double outside(Role role) {
-        ImmutableList<Stratum> of = strata.select(each -> each.role() == role);
-        return of.isEmpty() ? place(role) : of.getLast().outside();
+        return outside(usual(role)).orElseGet(() -> place(role));
+    }
+
+    private static Optional<Double> inside(ImmutableList<Stratum> of) {
+        return of.getFirstOptional().map(each -> each.solved() ? each.solvedInside() : each.inside());
+    }
+
+    private static Optional<Double> outside(ImmutableList<Stratum> of) {
+        return of.getLastOptional().map(Stratum::outside);
+    }
+
+    private ImmutableList<Stratum> of(Role role) {
+        return strata.select(each -> each.role() == role);
+    }
+
+    /** A role's layers where they usually lie: a service void is not the air layer behind the cladding. */
+    private ImmutableList<Stratum> usual(Role role) {
+        ImmutableList<Stratum> all = of(role);
+        ImmutableList<Stratum> usual = all.select(each -> switch (role) {
+            case FINISH, STRUCTURE -> zone(each) != Zone.OUTSIDE;
+            case INSULATION -> zone(each) == Zone.WITHIN;
+            case AIR_LAYER, CLADDING -> zone(each) != Zone.INSIDE;
+            case MEMBRANE -> true;
+        });
+        return usual.isEmpty() && role != Role.AIR_LAYER ? all : usual;
+    }
+
+    /** Where a layer lies in respect of the band's thickest run of insulation; a band without one has no sides. */
+    enum Zone {
+        INSIDE,
+        WITHIN,
+        OUTSIDE
+    }
+
+    /** The zone of one of this band's layers; null without insulation. */
+    Zone zone(Stratum stratum) {
+        ImmutableList<Stratum> run = insulation();
+        if (run.isEmpty()) {
+            return null;
+        }
+        if (stratum.outside() <= run.getFirst().inside()) {
+            return Zone.INSIDE;
+        }
+        return stratum.inside() >= run.getLast().outside() ? Zone.OUTSIDE : Zone.WITHIN;
+    }
+
+    /**
+     * The face at which a layer of another band that turns the corner with this one meets its like. By the role alone it
+     * could be the wrong one: sheathing outside the studs would run to the battens inside them, a ventilated air layer to a
+     * service void, and cut the insulation between.
+     *
+     * @param outer whether the outermost face is meant, at an outer corner
+     * @param role of the layer
+     * @param zone of the layer in its own band; null where that has no insulation
+     */
+    double like(boolean outer, Role role, Zone zone) {
+        ImmutableList<Stratum> run = insulation();
+        if (zone == null || run.isEmpty()) {
+            return outer ? outside(role) : inside(role);
+        }
+        if (zone == Zone.WITHIN) {
+            // Whatever insulates joins what insulates, over its whole thickness.
+            return outer ? run.getLast().outside() : run.getFirst().solvedInside();
+        }
+        ImmutableList<Stratum> alike = of(role).select(each -> zone(each) == zone);
+        Optional<Double> face = outer ? outside(alike) : inside(alike);
+        return face.orElseGet(() -> switch (zone) {
+            case OUTSIDE -> Math.max(place(role), run.getLast().outside());
+            default -> role == Role.FINISH ? 0 : behindFinish();
+        });
+    }
+
+    private double behindFinish() {
+        return inside(strata.select(each -> each.solved() && each.role() != Role.FINISH))
+                .orElse(0.0);
     }
 
     private double place(Role role) {
@@ -177,14 +248,23 @@ record Band(
 
     /** m, of the thickest run of insulating layers that touch. */
     double insulationThickness() {
-        double thickest = 0;
-        double run = 0;
+        return thickness(insulation());
+    }
+
+    private static double thickness(ImmutableList<Stratum> run) {
+        return run.sumOfDouble(each -> each.solvedOutside() - each.solvedInside());
+    }
+
+    /** The thickest run of insulating layers that touch; a membrane between them does not part them. */
+    private ImmutableList<Stratum> insulation() {
+        ImmutableList<Stratum> thickest = Lists.immutable.empty();
+        ImmutableList<Stratum> run = Lists.immutable.empty();
         for (Stratum stratum : strata) {
             if (stratum.insulates()) {
-                run += stratum.solvedOutside() - stratum.solvedInside();
-                thickest = Math.max(thickest, run);
+                run = run.newWith(stratum);
+                thickest = thickness(run) > thickness(thickest) ? run : thickest;
             } else if (stratum.layer().part() != EquivalentLayer.Part.NEGLIGIBLE) {
-                run = 0;
+                run = Lists.immutable.empty();
             }
         }
         return thickest;

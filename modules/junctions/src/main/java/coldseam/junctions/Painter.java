@@ -117,7 +117,10 @@ final class Painter {
             if (!paint.roles().contains(stratum.role())) {
                 continue;
             }
-            Side near = end(paint, stratum.role()).map(this::side).orElseGet(() -> like(paint.first(), stratum.role()));
+            Band.Zone zone = band.zone(stratum);
+            Side near = end(paint, stratum.role(), zone)
+                    .map(this::side)
+                    .orElseGet(() -> like(paint.first(), stratum.role(), zone));
             Side far = paint.from().map(this::side).orElseGet(() -> Side.on(away(paint.first())));
             Optional<ImmutableList<Chart.Place>> drawn =
                     layer(paint.first(), stratum.inside(), stratum.outside(), near, far);
@@ -142,8 +145,14 @@ final class Painter {
         }
     }
 
-    /** Where a role's layers end; an air layer with its cladding, unless the drawing says otherwise. */
-    private static Optional<Range.End> end(Statement.PaintBand paint, Role role) {
+    /**
+     * Where a role's layers end; an air layer with its cladding, unless the drawing says otherwise. A void inside the
+     * insulation belongs to the lining.
+     */
+    private static Optional<Range.End> end(Statement.PaintBand paint, Role role, Band.Zone zone) {
+        if (role == Role.AIR_LAYER && zone == Band.Zone.INSIDE) {
+            return Optional.ofNullable(paint.ends().get(Role.FINISH)).or(paint::to);
+        }
         return Optional.ofNullable(paint.ends().get(role))
                 .or(() -> Optional.ofNullable(
                         role == Role.AIR_LAYER ? paint.ends().get(Role.CLADDING) : null))
@@ -172,7 +181,7 @@ final class Painter {
     }
 
     /** Where a layer ends that meets its like. */
-    private Side like(boolean first, Role role) {
+    private Side like(boolean first, Role role, Band.Zone zone) {
         if (scene.form().meeting() == KindForm.Meeting.END_TO_END) {
             return Side.at(0);
         }
@@ -186,7 +195,7 @@ final class Painter {
             return Side.at(scene.scope().get("wall.outside"));
         }
         Band other = scene.band(!first).orElseThrow();
-        return Side.at(scene.chart().convex() ? other.outside(role) : other.inside(role));
+        return Side.at(other.like(scene.chart().convex(), role, zone));
     }
 
     private Optional<ImmutableList<Chart.Place>> layer(

@@ -57,10 +57,28 @@ final class PenLines {
     }
 
     private PenLine drawn() {
-        Geometry whole = joining(insulation);
-        if (whole == null) {
+        // Layers apart may each run from end to end, as wool between battens inside a panel does: the widest way
+        // counts.
+        ImmutableList<Way> ways = parts(insulation).select(this::joins).collect(this::way);
+        if (ways.isEmpty()) {
             return new PenLine(false, asFar(), 0, Lists.immutable.empty(), 0);
         }
+        Way widest = ways.maxBy(Way::enough);
+        Geometry whole = widest.whole();
+        double enough = widest.enough();
+        LineSegment neck = neck(whole, enough, widest.tooMuch());
+        double width = neck == null ? enough : neck.getLength();
+        ImmutableList<Point> at = neck == null
+                ? Lists.immutable.empty()
+                : Lists.immutable.of(Shapes.point(neck.p0), Shapes.point(neck.p1));
+        double share = thinner > 0 ? Math.min(1, width / thinner) : 0;
+        return new PenLine(true, path(whole, width), width, at, share);
+    }
+
+    /** A part that joins the ends, and the widths between which its neck lies. */
+    private record Way(Geometry whole, double enough, double tooMuch) {}
+
+    private Way way(Geometry whole) {
         double enough = 0;
         double tooMuch = 2 * Math.sqrt(whole.getArea());
         while (tooMuch - enough > RESOLVED) {
@@ -71,13 +89,7 @@ final class PenLines {
                 tooMuch = w;
             }
         }
-        LineSegment neck = neck(whole, enough, tooMuch);
-        double width = neck == null ? enough : neck.getLength();
-        ImmutableList<Point> at = neck == null
-                ? Lists.immutable.empty()
-                : Lists.immutable.of(Shapes.point(neck.p0), Shapes.point(neck.p1));
-        double share = thinner > 0 ? Math.min(1, width / thinner) : 0;
-        return new PenLine(true, path(whole, width), width, at, share);
+        return new Way(whole, enough, tooMuch);
     }
 
     private static Geometry eroded(Geometry area, double w) {
@@ -87,15 +99,23 @@ final class PenLines {
                 .getResultGeometry(-w / 2);
     }
 
-    /** The part of an area that touches both ends; null where none does. */
+    /** A part of an area that touches both ends; null where none does. */
     private Geometry joining(Geometry area) {
+        return parts(area).detect(this::joins);
+    }
+
+    private boolean joins(Geometry part) {
+        return part.distance(from) < TOUCHING && part.distance(to) < TOUCHING;
+    }
+
+    private static ImmutableList<Geometry> parts(Geometry area) {
+        MutableList<Geometry> parts = Lists.mutable.empty();
         for (int i = 0; i < area.getNumGeometries(); i++) {
-            Geometry part = area.getGeometryN(i);
-            if (!part.isEmpty() && part.distance(from) < TOUCHING && part.distance(to) < TOUCHING) {
-                return part;
+            if (!area.getGeometryN(i).isEmpty()) {
+                parts.add(area.getGeometryN(i));
             }
         }
-        return null;
+        return parts.toImmutable();
     }
 
     // Where the neck is: a short bridge between two places of the outline, across what joins the ends.

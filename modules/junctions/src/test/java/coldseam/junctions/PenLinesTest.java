@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Point;
+import java.util.List;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -99,6 +100,17 @@ class PenLinesTest {
     void theWiderWayPastAHoleCounts() {
         Geometry around = rectangle(-3, 0, 3, 0.3).difference(rectangle(-0.1, 0.1, 0.1, 0.16));
         PenLine line = PenLines.of(around, line(-1, 0, -1, 0.3), line(1, 0, 1, 0.3), 0.3);
+        assertEquals(0.14, line.neck(), EXACT);
+    }
+
+    /** Two layers apart, each from end to end: the thicker one carries the line, whichever comes first. */
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void theThickerOfTwoLayersApartCounts(boolean thickerFirst) {
+        Geometry thin = rectangle(-3, 0, 3, 0.05);
+        Geometry thick = rectangle(-3, 0.1, 3, 0.24);
+        Geometry both = Shapes.FACTORY.buildGeometry(thickerFirst ? List.of(thick, thin) : List.of(thin, thick));
+        PenLine line = PenLines.of(both, line(-1, 0, -1, 0.24), line(1, 0, 1, 0.24), 0.14);
         assertEquals(0.14, line.neck(), EXACT);
     }
 
