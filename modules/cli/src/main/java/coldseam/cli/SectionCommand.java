@@ -87,14 +87,18 @@ final class SectionCommand implements Callable<Integer> {
                         flow.environment(), interval(flow.value()), planar ? "W/m" : "W"));
         solution.surfaces()
                 .forEach(surface -> say(
-                        "  lowest temperature facing %s: %.2f °C at (%.4g, %.4g), ±%.2g K",
+                        "  lowest temperature facing %s: %.2f °C at (%.4g, %.4g)",
                         surface.environment(),
                         surface.lowest(),
                         surface.at().x() / loaded.unit(),
-                        surface.at().y() / loaded.unit(),
-                        surface.change()));
-        solution.probes()
-                .forEach(probe -> say("  at %s: %.3f °C, ±%.2g K", probe.name(), probe.temperature(), probe.change()));
+                        surface.at().y() / loaded.unit()));
+        solution.probes().forEach(probe -> say("  at %s: %.3f °C", probe.name(), probe.temperature()));
+        double moved = Math.max(
+                solution.surfaces()
+                        .collectDouble(each -> Math.abs(each.change()))
+                        .maxIfEmpty(0),
+                solution.probes().collectDouble(each -> Math.abs(each.change())).maxIfEmpty(0));
+        say("  Temperatures are estimates; the last refinement moved them by up to %.2g K.", moved);
         say(
                 "  %d unknowns, %.2f s%s",
                 solution.unknowns(), solution.seconds(), solution.met() ? "" : "; the interval is wider than asked");
