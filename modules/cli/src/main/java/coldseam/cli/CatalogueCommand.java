@@ -6,7 +6,6 @@ import coldseam.envelope.file.Nearest;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.CatalogueFile;
 import coldseam.junctions.Junctions;
-import coldseam.junctions.TypicalBuild;
 import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -15,6 +14,7 @@ import java.util.concurrent.Callable;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Lists the kinds of junction and their options, with what each loses between given layers. */
@@ -35,24 +35,8 @@ final class CatalogueCommand implements Callable<Integer> {
     @Option(names = "--kind", paramLabel = "KIND", description = "Only this kind, such as \"slab edge\".")
     Optional<String> kind;
 
-    @Option(names = "--house", paramLabel = "HOUSE", description = "Between the layers of this house file.")
-    Optional<Path> house;
-
-    @Option(
-            names = "--first",
-            paramLabel = "ASSEMBLY",
-            description = "The first surface's build-up, by its name in the house file or among the typical ones.")
-    Optional<String> first;
-
-    @Option(names = "--second", paramLabel = "ASSEMBLY", description = "The second surface's build-up, likewise.")
-    Optional<String> second;
-
-    @Option(
-            names = "--build",
-            paramLabel = "masonry|frame",
-            defaultValue = "masonry",
-            description = "Which typical build-ups stand in where no house gives any (default: ${DEFAULT-VALUE}).")
-    TypicalBuild build;
+    @Mixin
+    LayerOptions between;
 
     @Option(names = "--computed", description = "Compute every option of every kind; takes minutes.")
     boolean computed;
@@ -111,7 +95,7 @@ final class CatalogueCommand implements Callable<Integer> {
             new PointTable(terminal, units).print();
             return Exit.UNBROKEN.code();
         }
-        Layers layers = Layers.of(house, first, second, build, workshop);
+        Layers layers = between.layers(workshop);
         if (assemblies) {
             layers.assemblies()
                     .forEach(each -> Columns.fold(each.name(), "  ", "    ").forEach(terminal.out()::println));
@@ -123,7 +107,7 @@ final class CatalogueCommand implements Callable<Integer> {
             return Exit.UNBROKEN.code();
         }
         OptionTable table = new OptionTable(terminal, layers, Junctions.computer(accuracy), units);
-        if (kind.isEmpty() && house.isEmpty() && first.isEmpty() && second.isEmpty() && !computed) {
+        if (kind.isEmpty() && between.notNamed() && !computed) {
             table.names(kinds);
         } else {
             table.computed(kinds);

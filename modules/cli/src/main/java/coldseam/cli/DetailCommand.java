@@ -10,7 +10,6 @@ import coldseam.junctions.DefaultPsi;
 import coldseam.junctions.Detail;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.Junctions;
-import coldseam.junctions.TypicalBuild;
 import coldseam.report.DetailPdf;
 import coldseam.report.JunctionSvg;
 import coldseam.report.pdf.Paper;
@@ -23,6 +22,7 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -42,21 +42,8 @@ final class DetailCommand implements Callable<Integer> {
     @Parameters(paramLabel = "ID", description = "The option's id, as \"coldseam catalogue\" lists it.")
     String id;
 
-    @Option(names = "--house", paramLabel = "HOUSE", description = "Between the layers of this house file.")
-    Optional<Path> house;
-
-    @Option(names = "--first", paramLabel = "ASSEMBLY", description = "The first surface's build-up.")
-    Optional<String> first;
-
-    @Option(names = "--second", paramLabel = "ASSEMBLY", description = "The second surface's build-up.")
-    Optional<String> second;
-
-    @Option(
-            names = "--build",
-            paramLabel = "masonry|frame",
-            defaultValue = "masonry",
-            description = "Which typical build-ups stand in where no house gives any (default: ${DEFAULT-VALUE}).")
-    TypicalBuild build;
+    @Mixin
+    LayerOptions between;
 
     @Option(names = "--svg", paramLabel = "OUT", description = "The drawing as a picture.")
     Optional<Path> svg;
@@ -88,8 +75,8 @@ final class DetailCommand implements Callable<Integer> {
         MutableList<Path> written = Lists.mutable.empty();
         svg.ifPresent(written::add);
         pdf.ifPresent(written::add);
-        Outputs.refuse(house.orElse(Path.of("")), written.toImmutable());
-        Layers layers = Layers.of(house, first, second, build, workshop);
+        Outputs.refuse(between.house.orElse(Path.of("")), written.toImmutable());
+        Layers layers = between.layers(workshop);
         Detail detail = layers.catalogue().find(id).orElseThrow(() -> unknown(layers));
         ImmutableList<Layers.Place> places = layers.places(detail.kind());
         if (places.isEmpty()) {
