@@ -60,7 +60,7 @@ final class DetailOutOfRangeRule implements Rule {
                 Severity.UNKNOWN,
                 "detail does not fit: " + longest.kind().label(),
                 facts.say(length, Dimension.LENGTH) + " could not be computed: " + reasons,
-                Facts.places(rows.collect(row -> row.edge().place())),
+                facts.places(rows),
                 Facts.middle(longest.from(), longest.to()),
                 length,
                 Optional.of(longest.name()),

@@ -13,6 +13,7 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.OpenEdge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.JunctionResult;
@@ -47,7 +48,10 @@ public record Facts(
     /** Most places a finding spells out. */
     private static final int MOST_PLACES = 4;
 
-    /** Most words of a sentence with its first letter as a capital. */
+    /** m, that the ends of an upright edge may lie apart in plan. */
+    private static final double UPRIGHT = 1e-3;
+
+    /** The words of a sentence with its first letter as a capital. */
     static String sentence(String words) {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
@@ -159,7 +163,7 @@ public record Facts(
                 severity,
                 title,
                 what,
-                places(rows.collect(row -> row.edge().place())),
+                places(rows),
                 middle(longest.from(), longest.to()),
                 rows.sumOfDouble(JunctionRow::length),
                 Optional.of(longest.name()),
@@ -189,8 +193,24 @@ public record Facts(
                 .orElse("the catalogue has nothing better for these layers");
     }
 
+    /** Where some edges are, each with its length. */
+    String places(ImmutableList<JunctionRow> several) {
+        return phrase(several.collect(row -> place(
+                row.edge().place(), row.length(), row.edge().from(), row.edge().to())));
+    }
+
+    /** Where the edges of a hole are, each with its length. */
+    String placesOfHole(ImmutableList<OpenEdge> hole) {
+        return phrase(hole.collect(edge -> place(edge.place(), edge.length(), edge.from(), edge.to())));
+    }
+
+    private String place(String words, double length, Point3 from, Point3 to) {
+        boolean upright = Math.hypot(to.x() - from.x(), to.y() - from.y()) < UPRIGHT;
+        return words + ", " + say(length, Dimension.LENGTH) + (upright ? " high" : " long");
+    }
+
     /** Several places in one phrase; the first few spelled out. */
-    static String places(ImmutableList<String> all) {
+    static String phrase(ImmutableList<String> all) {
         ImmutableList<String> distinct = all.distinct();
         int more = distinct.size() - MOST_PLACES;
         String named = distinct.take(MOST_PLACES).makeString("; ");

@@ -72,7 +72,7 @@ final class JunctionWithoutDetailRule implements Rule {
                 Severity.UNKNOWN,
                 "no detail chosen: " + kind.label(),
                 what(facts, length, sheets, rows),
-                Facts.places(rows.collect(row -> row.edge().place())),
+                facts.places(rows),
                 Facts.middle(longest.from(), longest.to()),
                 length,
                 Optional.of(longest.name()),

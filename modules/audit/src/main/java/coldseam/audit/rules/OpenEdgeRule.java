@@ -54,7 +54,7 @@ final class OpenEdgeRule implements Rule {
                 Severity.GAP,
                 "a surface is missing",
                 what,
-                Facts.places(hole.collect(OpenEdge::place)),
+                facts.placesOfHole(hole),
                 centre(hole),
                 length,
                 Optional.empty(),

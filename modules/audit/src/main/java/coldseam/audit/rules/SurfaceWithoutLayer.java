@@ -57,7 +57,7 @@ abstract class SurfaceWithoutLayer implements Rule {
                 Severity.GAP,
                 String.format(Locale.ROOT, "no %s layer in \"%s\"", word, assembly),
                 what,
-                Facts.places(surfaces.collect(Surface::name)),
+                Facts.phrase(surfaces.collect(Surface::name)),
                 Facts.middle(largest),
                 0,
                 Optional.empty(),

@@ -55,6 +55,9 @@ class FindingsTest {
         // Two sides 8 m long, two as high as the shell.
         double height = Sample.audit(Sample.yaml(), Sample.good()).shell().externalVolume() / 48;
         assertEquals(16 + 2 * height, finding.length(), 1e-3);
+        assertTrue(finding.place().contains("where lowest floor should meet"), finding::place);
+        assertTrue(finding.place().contains(", 8.00 m long; "), finding::place);
+        assertTrue(finding.place().contains(" m high"), finding::place);
         assertTrue(finding.what().contains("4 edges"), finding::what);
     }
 
@@ -235,5 +238,7 @@ class FindingsTest {
                 .findings()
                 .getFirst();
         assertTrue(finding.what().contains("Btu/(h·ft·°F)"), finding::what);
+        assertTrue(finding.place().contains(" ft "), finding::place);
+        assertFalse(finding.place().contains(" m high"), finding::place);
     }
 }

@@ -172,16 +172,16 @@ public final class Cover {
                     Table.Cell.of(Rich.trade(finding.title())
                             .with(Face.SEMIBOLD)
                             .plus(Rich.newLine())
-                            .plus(shortened(finding.place(), page.print()))),
+                            .plus(shortened(finding.place()))),
                     Table.Cell.of(loss(finding, page.print())));
         }
         page.flow().add(table);
     }
 
     /** The first of several places. */
-    private static String shortened(String place, Print print) {
+    private static String shortened(String place) {
         int end = place.indexOf("; ");
-        return print.place(end < 0 ? place : place.substring(0, end) + " and other places");
+        return end < 0 ? place : place.substring(0, end) + " and other places";
     }
 
     static Table.Cell badge(Finding finding) {

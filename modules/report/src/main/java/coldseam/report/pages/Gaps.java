@@ -52,7 +52,7 @@ public final class Gaps {
         Rich what = Rich.trade(finding.title())
                 .with(Face.SEMIBOLD)
                 .plus(Rich.newLine())
-                .plus(Rich.of(page.print().place(finding.place())).with(Palette.DEEP))
+                .plus(Rich.of(finding.place()).with(Palette.DEEP))
                 .plus(Rich.newLine())
                 .plus(Rich.trade(finding.what()));
         if (finding.sheet().isPresent()) {

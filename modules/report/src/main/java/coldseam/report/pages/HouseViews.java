@@ -41,8 +41,7 @@ public final class HouseViews {
         if (hidden.notEmpty()) {
             flow.add(Blocks.text(
                     "Not seen from either side: "
-                            + hidden.collect(f ->
-                                            f.number() + " (" + page.print().place(f.place()) + ")")
+                            + hidden.collect(f -> f.number() + " (" + f.place() + ")")
                                     .makeString(", ")
                             + ".",
                     Style.SMALL));

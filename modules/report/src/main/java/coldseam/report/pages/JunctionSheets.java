@@ -294,7 +294,7 @@ public final class JunctionSheets {
         for (var row : page.audit()
                 .junctions()
                 .select(j -> sheet.edges().contains(j.edge().name()))) {
-            table = table.row(Print.placeAlone(row.edge().place()), page.print().length(row.length()));
+            table = table.row(row.edge().place(), page.print().length(row.length()));
         }
         page.flow().add(table);
     }

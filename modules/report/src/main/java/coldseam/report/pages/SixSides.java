@@ -100,9 +100,7 @@ public final class SixSides {
                 Table.Column.number("length", 70));
         for (var edge : shell.openEdges()) {
             table = table.row(
-                    Print.placeAlone(edge.place()),
-                    edge.surfaces().makeString(", "),
-                    page.print().length(edge.length()));
+                    edge.place(), edge.surfaces().makeString(", "), page.print().length(edge.length()));
         }
         flow.add(table);
     }
