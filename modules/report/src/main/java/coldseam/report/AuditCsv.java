@@ -71,7 +71,7 @@ public final class AuditCsv {
                 .map(s -> s.result().detail().id())
                 .orElse("");
         ImmutableList<String> words = audit.findings()
-                .select(f -> f.edge().filter(row.edge().name()::equals).isPresent())
+                .select(f -> f.edges().contains(row.edge().name()))
                 .collect(f -> f.severity().name().toLowerCase(Locale.ROOT))
                 .distinct();
         return Lists.immutable

@@ -63,7 +63,7 @@ final class DetailOutOfRangeRule implements Rule {
                 facts.places(rows),
                 Facts.middle(longest.from(), longest.to()),
                 length,
-                Optional.of(longest.name()),
+                Facts.longestFirst(rows),
                 Optional.empty(),
                 Lists.immutable.empty(),
                 Optional.empty(),

@@ -166,7 +166,7 @@ public record Facts(
                 places(rows),
                 middle(longest.from(), longest.to()),
                 rows.sumOfDouble(JunctionRow::length),
-                Optional.of(longest.name()),
+                longestFirst(rows),
                 Optional.empty(),
                 worstFirst,
                 lostAgainstBest(worstFirst),
@@ -191,6 +191,13 @@ public record Facts(
                         best.detail().id(),
                         say(best.psiExternal(), Dimension.LINEAR_TRANSMITTANCE)))
                 .orElse("the catalogue has nothing better for these layers");
+    }
+
+    /** Names of the edges of some rows. */
+    static ImmutableList<String> longestFirst(ImmutableList<JunctionRow> rows) {
+        return rows.toSortedListBy(row -> -row.length())
+                .collect(row -> row.edge().name())
+                .toImmutable();
     }
 
     /** Where some edges are, each with its length. */

@@ -75,7 +75,7 @@ final class JunctionWithoutDetailRule implements Rule {
                 facts.places(rows),
                 Facts.middle(longest.from(), longest.to()),
                 length,
-                Optional.of(longest.name()),
+                Facts.longestFirst(rows),
                 Optional.empty(),
                 sheets,
                 facts.lostAgainstBest(sheets),

@@ -57,7 +57,7 @@ final class OpenEdgeRule implements Rule {
                 facts.placesOfHole(hole),
                 centre(hole),
                 length,
-                Optional.empty(),
+                Lists.immutable.empty(),
                 Optional.empty(),
                 Lists.immutable.empty(),
                 Optional.empty(),

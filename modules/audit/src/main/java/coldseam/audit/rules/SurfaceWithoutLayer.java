@@ -60,7 +60,7 @@ abstract class SurfaceWithoutLayer implements Rule {
                 Facts.phrase(surfaces.collect(Surface::name)),
                 Facts.middle(largest),
                 0,
-                Optional.empty(),
+                Lists.immutable.empty(),
                 Optional.of(largest.name()),
                 Lists.immutable.empty(),
                 loss(facts, surfaces),

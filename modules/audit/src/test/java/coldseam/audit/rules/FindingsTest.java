@@ -132,6 +132,14 @@ class FindingsTest {
                 .select(row -> row.edge().kind() == JunctionKind.OUTSIDE_CORNER)
                 .sumOfDouble(row -> row.length());
         assertEquals(length, finding.length(), 1e-9);
+        // The box has four corners, and all of them are meant.
+        assertEquals(4, finding.edges().size());
+        assertEquals(
+                audit.junctions()
+                        .select(row -> row.edge().kind() == JunctionKind.OUTSIDE_CORNER)
+                        .collect(row -> row.edge().name())
+                        .toSet(),
+                finding.edges().toSet());
         // Against the good corner: 0.3 − (−0.05) W/(m·K) along all corners.
         assertEquals(0.35 * length, finding.loss().orElseThrow().middle(), 1e-9);
         // 3000 K·d of 24 h at 0.10 a kWh.

@@ -227,7 +227,7 @@ final class Convert {
                 f.place(),
                 point(f.at()),
                 f.length(),
-                f.edge(),
+                f.edges(),
                 f.surface(),
                 f.sheet(),
                 f.loss().map(Bounds::of),

@@ -155,11 +155,17 @@ public final class HouseDrawing {
         Pen pen = finding.severity() == Finding.Severity.WEAK
                 ? Pen.of(2, FindingMark.ink(finding.severity())).dashed(4, 2)
                 : Pen.of(2.6, FindingMark.ink(finding.severity())).rounded();
-        for (Edge edge : new FindingEdges(audit).of(finding)) {
+        for (Edge edge : edges(finding)) {
             if (scene.sees(middle(edge))) {
                 canvas.stroke(Lists.immutable.of(edge.from(), edge.to()).collect(placing::at), pen);
             }
         }
+    }
+
+    private ImmutableList<Edge> edges(Finding finding) {
+        return audit.shell()
+                .edges()
+                .select(edge -> finding.edges().contains(edge.name()));
     }
 
     /** Whether a point is seen: on a surface, or in a hole with nothing in front. */
