@@ -189,8 +189,7 @@ final class SampleAudit {
     }
 
     private static AssemblyRow row(Assembly assembly, HeatFlow direction, OuterSurface outer, double area) {
-        return new AssemblyRow(
-                assembly, Transmittance.of(assembly, direction, outer).corrected(), area);
+        return new AssemblyRow(assembly, Transmittance.of(assembly, direction, outer), area);
     }
 
     private static House house(String name) {

@@ -1,6 +1,5 @@
 package coldseam.audit.engine;
 
-import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.Transmittance;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
@@ -109,23 +108,16 @@ public final class Auditor {
                 .distinct();
     }
 
-    /** An assembly in one direction of heat flow. */
-    private record Use(String assembly, HeatFlow direction, double transmittance) {
-
-        static Use of(Transmittance build) {
-            return new Use(build.assembly(), build.direction(), build.corrected());
-        }
-    }
-
-    /** One row for each assembly and direction of heat flow, in the surfaces' order. */
+    /** One row for each assembly, direction of heat flow and outer surface, in the surfaces' order. */
     private static ImmutableList<AssemblyRow> assemblies(House house, ImmutableList<SurfaceHeat> heats) {
-        ImmutableList<SurfaceHeat> built = heats.select(heat -> heat.build().isPresent());
-        return built.collect(heat -> Use.of(heat.build().orElseThrow()))
+        return heats.select(heat -> heat.build().isPresent())
+                .collect(heat -> heat.build().get())
                 .distinct()
-                .collect(use -> new AssemblyRow(
-                        house.assemblies().get(use.assembly()),
-                        use.transmittance(),
-                        built.select(heat -> Use.of(heat.build().orElseThrow()).equals(use))
+                .collect(build -> new AssemblyRow(
+                        house.assemblies().get(build.assembly()),
+                        build,
+                        heats.select(heat ->
+                                        heat.build().filter(build::equals).isPresent())
                                 .sumOfDouble(
                                         heat -> heat.opaqueArea(house.site().dimensions()))));
     }
