@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
+import coldseam.envelope.file.AtomicFiles;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -15,6 +16,7 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -42,7 +44,11 @@ class AuditJsonTest {
 
     @Test
     void shipsTheSchemaOfWhatItWrites() throws IOException {
-        // Where this fails after a change of the records: write AuditJson.schema() over the shipped file.
+        if (Boolean.getBoolean("coldseam.write")) {
+            AtomicFiles.write(
+                    Path.of("src/main/resources/coldseam/report/audit.schema.json"), AuditJson.schema());
+            return; // The copy on the class path is older.
+        }
         assertEquals(AuditJson.schema(), shipped());
     }
 

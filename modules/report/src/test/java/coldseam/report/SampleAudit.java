@@ -287,7 +287,8 @@ final class SampleAudit {
                 Interval.of(0.3),
                 new Interval(junctions.lower() / total.upper(), junctions.upper() / total.lower()),
                 total.plus(-0.42),
-                Interval.of(0.42),
+                Interval.of(0.40),
+                0.02,
                 OptionalDouble.empty(),
                 total.times(30),
                 OptionalDouble.of(total.middle() * 3400 * 24 / 1000));

@@ -64,8 +64,9 @@ final class Words {
                         "H_T follows ISO 13789:2017: surfaces, junctions, ground and unheated spaces by their temperature factor b;"
                                 + " party walls to heated neighbours count as 0. Each line is rounded to 0.001 W/K before it is added:"
                                 + " exact values to the nearest, intervals outwards. So the table adds up as printed.",
-                        "The two dimension systems give the same heat loss up to the vertices, where three edges meet; the remainder"
-                                + " is stated. Both use the same U of the ground.",
+                        "The two dimension systems give the same heat loss up to the vertices, where three edges meet, and up to the"
+                                + " corrections of U for fasteners, gaps and rain, which no section holds; both remainders are"
+                                + " stated. Both use the same U of the ground.",
                         "The annual loss is gross: degree days times H, without gains from sun, people or appliances, and without"
                                 + " set-back. It is for comparing seams, not for sizing or for a bill.",
                         "The pen line and its neck are found in the insulation as drawn; materials count as insulation up to "

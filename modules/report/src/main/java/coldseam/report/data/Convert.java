@@ -21,7 +21,7 @@ import org.eclipse.collections.impl.factory.SortedMaps;
 /** Turns the audit into its data. */
 final class Convert {
 
-    private static final int FORMAT_VERSION = 1;
+    private static final int FORMAT_VERSION = 2;
 
     private Convert() {}
 
@@ -203,6 +203,7 @@ final class Convert {
                 Bounds.of(h.junctionShare()),
                 Bounds.of(h.otherSystemTotal()),
                 Bounds.of(h.vertexRemainder()),
+                h.correctionRemainder(),
                 h.ventilation(),
                 Bounds.of(h.designLoad()),
                 h.annualLoss(),
