@@ -9,8 +9,9 @@ import coldseam.envelope.Assembly;
  * @param assembly build-up
  * @param build its transmittance by ISO 6946 with all that leads to it, in the direction and towards what it is used
  * @param area m² of the surfaces that have it, openings taken off
+ * @param moisture whether it gathers water over a year
  */
-public record AssemblyRow(Assembly assembly, Transmittance build, double area) {
+public record AssemblyRow(Assembly assembly, Transmittance build, double area, MoistureCheck moisture) {
 
     /** By ISO 6946, with the corrections where they apply, W/(m²·K). */
     public double transmittance() {

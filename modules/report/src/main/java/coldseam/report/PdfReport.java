@@ -16,7 +16,7 @@ import coldseam.report.pages.Page;
 import coldseam.report.pages.Print;
 import coldseam.report.pages.Register;
 import coldseam.report.pages.SixSides;
-import coldseam.report.pages.Terraces;
+import coldseam.report.pages.Moisture;
 import coldseam.report.pdf.DocumentInfo;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Paper;
@@ -63,7 +63,7 @@ public final class PdfReport {
             HeatLossTable.write(page);
             Register.write(page);
             Assemblies.write(page);
-            Terraces.write(page);
+            Moisture.write(page);
             HoldPoints.write(page);
             Inputs.write(page);
             Method.write(page);

@@ -3,6 +3,11 @@ package coldseam.report;
 import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.OuterSurface;
 import coldseam.assemblies.Transmittance;
+import coldseam.assemblies.moisture.Condensation;
+import coldseam.assemblies.moisture.HumidityClass;
+import coldseam.assemblies.moisture.MonthlyClimate;
+import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
+import coldseam.assemblies.moisture.VapourStack;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
@@ -11,6 +16,8 @@ import coldseam.audit.HoldPoint;
 import coldseam.audit.InputRow;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
+import coldseam.audit.MoistureCheck;
+import coldseam.audit.Mould;
 import coldseam.audit.SideSummary;
 import coldseam.audit.TerraceLine;
 import coldseam.audit.Verdict;
@@ -37,6 +44,7 @@ import coldseam.envelope.shell.Side;
 import coldseam.envelope.shell.Surface;
 import java.util.ArrayList;
 import java.util.List;
+import java.time.Month;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -157,6 +165,7 @@ final class SampleAudit {
                 rows,
                 heatLoss(rows),
                 findings,
+                mould(),
                 Lists.immutable.of(
                         new TerraceLine(
                                 "terrace over the kitchen",
@@ -189,7 +198,41 @@ final class SampleAudit {
     }
 
     private static AssemblyRow row(Assembly assembly, HeatFlow direction, OuterSurface outer, double area) {
-        return new AssemblyRow(assembly, Transmittance.of(assembly, direction, outer), area);
+        return new AssemblyRow(
+                assembly,
+                Transmittance.of(assembly, direction, outer),
+                area,
+                outer == OuterSurface.GROUND
+                        ? MoistureCheck.none("it meets the ground, for which the method does not hold")
+                        : year(assembly, direction, outer));
+    }
+
+    /** Indoors at 50 %; the months are made up. */
+    private static final MonthlyClimate CLIMATE = new MonthlyClimate(
+            "made up",
+            Lists.immutable
+                    .of(-1.0, 0.0, 4.0, 9.0, 14.0, 18.0, 19.0, 18.5, 14.3, 9.1, 4.7, 1.3)
+                    .collectWithIndex((t, i) -> new MonthlyClimate.Air(Month.of(i + 1), t, 0.8)));
+
+    private static MoistureCheck year(Assembly assembly, HeatFlow direction, OuterSurface outer) {
+        ImmutableList<String> missing = VapourStack.missing(assembly);
+        return missing.notEmpty()
+                ? MoistureCheck.none(missing.makeString("; "))
+                : MoistureCheck.of(Condensation.of(
+                        VapourStack.of(assembly, direction, outer, direction.interiorSurfaceResistance()),
+                        CLIMATE,
+                        HumidityClass.DWELLING,
+                        20));
+    }
+
+    private static Mould mould() {
+        return new Mould(
+                0.7,
+                0.75,
+                MonthlyTemperatureFactor.ofHeated(CLIMATE, HumidityClass.DWELLING, 20),
+                Lists.immutable.of(
+                        new Mould.Surface("J1", 0.66, 0.41, OptionalDouble.of(0.52)),
+                        new Mould.Surface("J2", 0.88, 0.66, OptionalDouble.of(0.72))));
     }
 
     private static House house(String name) {

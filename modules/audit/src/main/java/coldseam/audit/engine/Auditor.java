@@ -5,6 +5,7 @@ import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
+import coldseam.audit.Mould;
 import coldseam.audit.TerraceLine;
 import coldseam.audit.rules.Facts;
 import coldseam.audit.rules.Findings;
@@ -53,6 +54,9 @@ public final class Auditor {
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
         HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), junctions.sheets()).compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats, units);
+        Moisture moisture = new Moisture(house);
+        ImmutableList<AssemblyRow> assemblies = assemblies(house, heats, moisture);
+        Mould mould = moisture.mould(junctions.sheets());
         ImmutableList<Finding> findings = Findings.of(new Facts(
                 house,
                 shell,
@@ -60,6 +64,8 @@ public final class Auditor {
                 junctions.sheets(),
                 junctions.rows(),
                 junctions.misfits(),
+                assemblies,
+                mould,
                 terraces,
                 units));
         return new Audit(
@@ -69,15 +75,16 @@ public final class Auditor {
                 shell,
                 Words.verdict(findings),
                 Sides.of(house, heats),
-                assemblies(house, heats),
+                assemblies,
                 junctions.sheets(),
                 junctions.rows(),
                 loss,
                 findings,
+                mould,
                 terraces,
                 HoldPoints.of(junctions.sheets()),
                 Inputs.of(house, shell, units),
-                Words.method(loss, units, surfaceHeats.notes().newWithAll(warnings(heats))),
+                Words.method(house.site(), loss, units, surfaceHeats.notes().newWithAll(warnings(heats))),
                 Words.cautions());
     }
 
@@ -109,7 +116,8 @@ public final class Auditor {
     }
 
     /** One row for each assembly, direction of heat flow and outer surface, in the surfaces' order. */
-    private static ImmutableList<AssemblyRow> assemblies(House house, ImmutableList<SurfaceHeat> heats) {
+    private static ImmutableList<AssemblyRow> assemblies(
+            House house, ImmutableList<SurfaceHeat> heats, Moisture moisture) {
         return heats.select(heat -> heat.build().isPresent())
                 .collect(heat -> heat.build().get())
                 .distinct()
@@ -119,6 +127,7 @@ public final class Auditor {
                         heats.select(heat ->
                                         heat.build().filter(build::equals).isPresent())
                                 .sumOfDouble(
-                                        heat -> heat.opaqueArea(house.site().dimensions()))));
+                                        heat -> heat.opaqueArea(house.site().dimensions())),
+                        moisture.check(build)));
     }
 }

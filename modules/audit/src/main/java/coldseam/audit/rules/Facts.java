@@ -1,8 +1,10 @@
 package coldseam.audit.rules;
 
+import coldseam.audit.AssemblyRow;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
+import coldseam.audit.Mould;
 import coldseam.audit.TerraceLine;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Control;
@@ -32,6 +34,8 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param sheets every different junction
  * @param rows one for each edge
  * @param misfits why the detail chosen for an edge does not fit, by the edge's name; only edges with such reasons
+ * @param assemblies each one that is used
+ * @param mould on the junctions' inner surfaces
  * @param terraces one for each terrace deck
  * @param units in which findings write their values
  */
@@ -42,6 +46,8 @@ public record Facts(
         ImmutableList<JunctionSheet> sheets,
         ImmutableList<JunctionRow> rows,
         ImmutableMap<String, ImmutableList<String>> misfits,
+        ImmutableList<AssemblyRow> assemblies,
+        Mould mould,
         ImmutableList<TerraceLine> terraces,
         UnitSystem units) {
 

@@ -62,11 +62,17 @@ final class Convert {
                                 e.place(), e.length(), e.surfaces(), point(e.from()), point(e.to()))),
                 audit.assemblies()
                         .collect(a -> new AssemblyData(
-                                a.assembly().name(), a.transmittance(), a.area(), layers(a.assembly()))),
+                                a.assembly().name(),
+                                a.transmittance(),
+                                a.area(),
+                                word(a.build().direction()),
+                                layers(a.assembly()),
+                                MoistureConvert.condensation(a.moisture()))),
                 audit.sheets().collect(Convert::sheet),
                 audit.junctions().collect(Convert::edge),
                 heatLoss(audit.heatLoss()),
                 audit.findings().collect(Convert::finding),
+                MoistureConvert.mould(audit.mould()),
                 audit.terraces()
                         .collect(t -> new AuditData.Terrace(
                                 t.surface(), t.underside(), t.dewPoint(), t.safe(), t.sentence())),

@@ -18,7 +18,7 @@ public final class Terraces {
             return;
         }
         Flow flow = page.flow();
-        flow.sectionHere("Terraces", 160);
+        flow.heading("Terraces");
         for (TerraceLine line : page.audit().terraces()) {
             flow.add(Blocks.panel(
                     Blocks.stack(
