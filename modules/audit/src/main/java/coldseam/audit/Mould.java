@@ -20,10 +20,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param surfaces one for each sheet, the coldest first
  */
 public record Mould(
-        double limit,
-        double designNeed,
-        Optional<MonthlyTemperatureFactor> monthly,
-        ImmutableList<Surface> surfaces) {
+        double limit, double designNeed, Optional<MonthlyTemperatureFactor> monthly, ImmutableList<Surface> surfaces) {
 
     /**
      * The coldest inner surface of a junction.
@@ -43,8 +40,8 @@ public record Mould(
 
     /** Surfaces on which mould may grow in some month. */
     public ImmutableList<Surface> wetByMonth() {
-        return monthly.map(need -> surfaces.select(surface -> surface.temperatureFactor()
-                        < need.critical().temperatureFactor()))
+        return monthly.map(need -> surfaces.select(
+                        surface -> surface.temperatureFactor() < need.critical().temperatureFactor()))
                 .orElse(Lists.immutable.empty());
     }
 }

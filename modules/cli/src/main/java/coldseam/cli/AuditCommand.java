@@ -41,8 +41,9 @@ final class AuditCommand implements Callable<Integer> {
     @Option(
             names = "--csv",
             paramLabel = "FILE",
-            description = "The seams, for a spreadsheet; the heat-loss table and the assemblies' moisture go beside it, into"
-                    + " FILE-heat-loss.csv and FILE-moisture.csv.")
+            description =
+                    "The seams, for a spreadsheet; the heat-loss table and the assemblies' moisture go beside it, into"
+                            + " FILE-heat-loss.csv and FILE-moisture.csv.")
     Optional<Path> csv;
 
     @Option(
@@ -61,7 +62,8 @@ final class AuditCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         MutableList<Path> written = Lists.mutable.of(output);
         json.ifPresent(written::add);
-        csv.ifPresent(path -> written.with(path).with(beside(path, "-heat-loss")).with(beside(path, "-moisture")));
+        csv.ifPresent(
+                path -> written.with(path).with(beside(path, "-heat-loss")).with(beside(path, "-moisture")));
         Outputs.refuse(options.house, written.toImmutable());
         Audit audit = HouseRun.audit(options.house, options.units, terminal, options.in(workshop));
         PdfReport.write(audit, output, options.units, paper);

@@ -125,8 +125,8 @@ final class VerdictText {
         String own = units.format(site.indoorHumidity(), Dimension.SHARE);
         return wet == 0
                 ? from + "the house has " + own
-                : from + "CAUTION: the house has " + own + ", enough on "
-                        + (wet == 1 ? "this sheet" : wet + " sheets") + String.format(Locale.ROOT, " (fRsi below %.2f)", mould.designNeed());
+                : from + "CAUTION: the house has " + own + ", enough on " + (wet == 1 ? "this sheet" : wet + " sheets")
+                        + String.format(Locale.ROOT, " (fRsi below %.2f)", mould.designNeed());
     }
 
     private String byMonth(Mould mould, Mould.Surface coldest) {

@@ -174,7 +174,8 @@ public final class AuditCsv {
         ImmutableList<String> start = Lists.immutable.of(
                 row.assembly().name(), row.build().direction().name().toLowerCase(Locale.ROOT));
         if (row.moisture().year().isEmpty()) {
-            return start.newWithAll(Lists.immutable.of("not checked", "", "", "", "", row.moisture().unchecked()));
+            return start.newWithAll(Lists.immutable.of(
+                    "not checked", "", "", "", "", row.moisture().unchecked()));
         }
         Condensation year = row.moisture().year().get();
         boolean wet = year.verdict() != Condensation.Verdict.STAYS_DRY;

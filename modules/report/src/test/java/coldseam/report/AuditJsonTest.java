@@ -45,8 +45,7 @@ class AuditJsonTest {
     @Test
     void shipsTheSchemaOfWhatItWrites() throws IOException {
         if (Boolean.getBoolean("coldseam.write")) {
-            AtomicFiles.write(
-                    Path.of("src/main/resources/coldseam/report/audit.schema.json"), AuditJson.schema());
+            AtomicFiles.write(Path.of("src/main/resources/coldseam/report/audit.schema.json"), AuditJson.schema());
             return; // The copy on the class path is older.
         }
         assertEquals(AuditJson.schema(), shipped());

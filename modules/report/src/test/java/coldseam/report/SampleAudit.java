@@ -24,6 +24,7 @@ import coldseam.audit.Verdict;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
+import coldseam.envelope.Climate;
 import coldseam.envelope.Control;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
@@ -42,9 +43,9 @@ import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Side;
 import coldseam.envelope.shell.Surface;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
-import java.time.Month;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -246,7 +247,11 @@ final class SampleAudit {
                         "clay or silt",
                         1.5,
                         DimensionSystem.EXTERNAL,
-                        OptionalDouble.empty()),
+                        OptionalDouble.empty(),
+                        Optional.of(new Climate(
+                                CLIMATE.name(),
+                                Climate.Indoors.DWELLING,
+                                CLIMATE.months().collect(air -> new Climate.Mean(air.temperature(), air.humidity()))))),
                 Maps.immutable.empty(),
                 Maps.immutable.empty(),
                 new Body.Explicit(Maps.immutable.empty(), Lists.immutable.empty(), 0),

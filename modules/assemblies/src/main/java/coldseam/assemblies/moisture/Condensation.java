@@ -114,7 +114,9 @@ public record Condensation(
     /** The name of the plane that holds most at the end of the wettest month. */
     public String wettestPlane() {
         ImmutableList<Plane> held = wettest().planes();
-        return planes.get(held.collectDouble(Plane::amount).toList().indexOf(held.collectDouble(Plane::amount).max()));
+        return planes.get(held.collectDouble(Plane::amount)
+                .toList()
+                .indexOf(held.collectDouble(Plane::amount).max()));
     }
 
     /** Months that condense from dry after one that does not; January where all do. */

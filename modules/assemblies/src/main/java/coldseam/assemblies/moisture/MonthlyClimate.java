@@ -34,8 +34,7 @@ public record MonthlyClimate(String name, ImmutableList<Air> months) {
         return new MonthlyClimate(
                 climate.source(),
                 climate.months()
-                        .collectWithIndex(
-                                (mean, i) -> new Air(Month.of(i + 1), mean.temperature(), mean.humidity())));
+                        .collectWithIndex((mean, i) -> new Air(Month.of(i + 1), mean.temperature(), mean.humidity())));
     }
 
     /**

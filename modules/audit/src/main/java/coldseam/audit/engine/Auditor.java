@@ -124,8 +124,7 @@ public final class Auditor {
                 .collect(build -> new AssemblyRow(
                         house.assemblies().get(build.assembly()),
                         build,
-                        heats.select(heat ->
-                                        heat.build().filter(build::equals).isPresent())
+                        heats.select(heat -> heat.build().filter(build::equals).isPresent())
                                 .sumOfDouble(
                                         heat -> heat.opaqueArea(house.site().dimensions())),
                         moisture.check(build)));

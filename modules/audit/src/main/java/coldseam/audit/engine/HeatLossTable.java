@@ -226,8 +226,8 @@ final class HeatLossTable {
     double correctionRemainder() {
         DimensionSystem that = other(system);
         return rows.select(row -> computed(row).isPresent())
-                .sumOfDouble(row -> (shiftOfSurfaces(row) - shift(row) * row.factor())
-                        * Junctions.length(row.edge(), that));
+                .sumOfDouble(
+                        row -> (shiftOfSurfaces(row) - shift(row) * row.factor()) * Junctions.length(row.edge(), that));
     }
 
     private Interval psi(JunctionRow row, DimensionSystem asked) {

@@ -77,15 +77,17 @@ final class Inputs {
         climate.months()
                 .forEachWithIndex((mean, i) -> row(
                         "Outdoor air in " + Month.of(i + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH),
-                        say(mean.temperature(), Dimension.TEMPERATURE) + ", "
-                                + say(mean.humidity(), Dimension.SHARE),
+                        say(mean.temperature(), Dimension.TEMPERATURE) + ", " + say(mean.humidity(), Dimension.SHARE),
                         climate.source()));
         row(
                 "Rooms month by month",
                 climate.indoors() == Climate.Indoors.SITE_HUMIDITY
                         ? "the indoor humidity above, all year"
-                        : "humidity class \"" + climate.indoors().name().toLowerCase(Locale.ROOT).replace('_', ' ')
-                                + "\"",
+                        : "humidity class \""
+                                + climate.indoors()
+                                        .name()
+                                        .toLowerCase(Locale.ROOT)
+                                        .replace('_', ' ') + "\"",
                 "house file, or the default; classes of ISO 13788:2012 annex A (from memory)");
     }
 

@@ -61,9 +61,8 @@ final class Moisture {
             int critical = monthly.get().critical().month().ordinal();
             double outdoors =
                     site.climate().orElseThrow().months().get(critical).temperature();
-            inMonth = OptionalDouble.of(
-                    SurfaceHumidity.of(Math.min(1, factor), site.indoorTemperature(), outdoors)
-                            .humidityAtMouldLimit());
+            inMonth = OptionalDouble.of(SurfaceHumidity.of(Math.min(1, factor), site.indoorTemperature(), outdoors)
+                    .humidityAtMouldLimit());
         }
         return new Mould.Surface(sheet.id(), factor, sheet.mouldHumidity(), inMonth);
     }
@@ -86,11 +85,7 @@ final class Moisture {
         }
         Climate climate = site.climate().get();
         return MoistureCheck.of(Condensation.of(
-                VapourStack.of(
-                                assembly,
-                                build.direction(),
-                                build.outerSurface(),
-                                build.interiorSurfaceResistance())
+                VapourStack.of(assembly, build.direction(), build.outerSurface(), build.interiorSurfaceResistance())
                         .subdivided(),
                 MonthlyClimate.of(climate),
                 IndoorAir.of(climate.indoors(), site.indoorHumidity()),

@@ -40,8 +40,7 @@ final class Words {
     }
 
     /** What was computed how, and its limits. */
-    static ImmutableList<String> method(
-            Site site, HeatLoss loss, UnitSystem units, ImmutableList<String> notes) {
+    static ImmutableList<String> method(Site site, HeatLoss loss, UnitSystem units, ImmutableList<String> notes) {
         String dimensions = loss.system() == DimensionSystem.EXTERNAL ? "external" : "overall internal";
         return Lists.immutable
                 .of(

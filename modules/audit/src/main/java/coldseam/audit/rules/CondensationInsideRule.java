@@ -42,7 +42,10 @@ final class CondensationInsideRule implements Rule {
     @Override
     public ImmutableList<Draft> find(Facts facts) {
         return facts.assemblies()
-                .select(row -> row.moisture().year().filter(CondensationInsideRule::wet).isPresent())
+                .select(row -> row.moisture()
+                        .year()
+                        .filter(CondensationInsideRule::wet)
+                        .isPresent())
                 .collect(row -> draft(facts, row, row.moisture().year().orElseThrow()));
     }
 
@@ -53,15 +56,16 @@ final class CondensationInsideRule implements Rule {
     private Draft draft(Facts facts, AssemblyRow row, Condensation year) {
         ImmutableList<Surface> surfaces = facts.shell()
                 .surfaces()
-                .select(surface -> surface.assembly().filter(row.assembly()::equals).isPresent());
+                .select(surface ->
+                        surface.assembly().filter(row.assembly()::equals).isPresent());
         Surface largest = surfaces.maxBy(Surface::externalArea);
         String name = row.assembly().name();
         return new Draft(
                 this,
                 "assembly " + name,
                 Severity.WEAK,
-                (year.verdict() == Verdict.ACCUMULATES ? "water collects in \"" : "much water condenses in \"")
-                        + name + "\"",
+                (year.verdict() == Verdict.ACCUMULATES ? "water collects in \"" : "much water condenses in \"") + name
+                        + "\"",
                 what(facts, year),
                 Facts.phrase(surfaces.collect(Surface::name)),
                 Facts.middle(largest),

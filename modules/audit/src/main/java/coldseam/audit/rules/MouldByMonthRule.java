@@ -41,8 +41,7 @@ final class MouldByMonthRule implements Rule {
         if (facts.mould().monthly().isEmpty()) {
             return Lists.immutable.empty();
         }
-        MonthlyTemperatureFactor.Need need =
-                facts.mould().monthly().get().critical();
+        MonthlyTemperatureFactor.Need need = facts.mould().monthly().get().critical();
         ImmutableList<String> wet = facts.mould().wetByMonth().collect(Mould.Surface::sheet);
         ImmutableList<JunctionSheet> judged = facts.judged().select(sheet -> wet.contains(sheet.id()));
         return Facts.byDetail(judged)
@@ -53,8 +52,7 @@ final class MouldByMonthRule implements Rule {
                                 .toImmutable()));
     }
 
-    private Draft draft(
-            Facts facts, MonthlyTemperatureFactor.Need need, ImmutableList<JunctionSheet> worstFirst) {
+    private Draft draft(Facts facts, MonthlyTemperatureFactor.Need need, ImmutableList<JunctionSheet> worstFirst) {
         JunctionSheet sheet = worstFirst.getFirst();
         return facts.about(
                 worstFirst,

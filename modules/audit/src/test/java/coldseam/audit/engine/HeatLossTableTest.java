@@ -96,7 +96,8 @@ class HeatLossTableTest {
                         Sample.yaml()
                                 .replace(
                                         line,
-                                        line + "    fasteners: {material: stainless steel, diameter: 5 mm, number: 6 per m²}\n"),
+                                        line
+                                                + "    fasteners: {material: stainless steel, diameter: 5 mm, number: 6 per m²}\n"),
                         Sample.good())
                 .heatLoss();
         double u = BoxByHand.transmittance("wall");
@@ -117,7 +118,10 @@ class HeatLossTableTest {
             boolean wall = surface.assembly().orElseThrow().name().equals("wall");
             corners += wall ? more * cornerAreas(surface) : 0;
         }
-        assertEquals(loss.vertexRemainder().middle() + corners, fastened.vertexRemainder().middle(), 1e-4);
+        assertEquals(
+                loss.vertexRemainder().middle() + corners,
+                fastened.vertexRemainder().middle(),
+                1e-4);
         assertEquals(0, loss.correctionRemainder(), 2e-4, "no fasteners, nothing but the lattice");
     }
 

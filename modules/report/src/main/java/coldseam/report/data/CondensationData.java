@@ -13,7 +13,9 @@ record CondensationData(
         @Says("the greatest amount in all planes together, at the end of a month")
         OptionalDouble most_kg_per_m2,
 
-        @Says("of the greatest amount; left out where nothing condenses") Optional<String> wettestMonth,
+        @Says("of the greatest amount; left out where nothing condenses")
+        Optional<String> wettestMonth,
+
         @Says("between which layers most is held then") Optional<String> wettestPlane,
         @Says("after twelve months") OptionalDouble left_kg_per_m2,
         @Says("from the first month that condenses") ImmutableList<MonthData> months) {

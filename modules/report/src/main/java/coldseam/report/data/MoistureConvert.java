@@ -37,7 +37,7 @@ final class MoistureConvert {
                 factor.critical().temperatureFactor(),
                 factor.critical().indoorHumidity(),
                 factor.months()
-                        .collect(need -> new MouldData.MonthData(
+                        .collect(need -> new MouldData.NeedData(
                                 word(need.month()),
                                 need.indoorPressure(),
                                 need.leastTemperature(),

@@ -18,9 +18,9 @@ record MouldData(
             @Says("that asks for most, in English") String criticalMonth,
             @Says("fRsi that it asks for") double need,
             @Says("relative indoor humidity then") double indoorHumidity,
-            @Says("heated months alone") ImmutableList<MonthData> months) {}
+            @Says("heated months alone") ImmutableList<NeedData> months) {}
 
-    record MonthData(String month, double indoorVapourPressure_Pa, double leastTemperature_degC, double need) {}
+    record NeedData(String month, double indoorVapourPressure_Pa, double leastTemperature_degC, double need) {}
 
     record SurfaceData(
             String junctionSheet,
@@ -30,6 +30,10 @@ record MouldData(
             double humidityAtDesign,
 
             @Says("the same in the critical month") OptionalDouble humidityInCriticalMonth,
-            @Says("whether the site's indoor humidity is enough for it at the design temperatures") boolean wetAtDesign,
-            @Says("whether the months' humidity is enough for it") boolean wetByMonth) {}
+
+            @Says("whether the site's indoor humidity is enough for it at the design temperatures")
+            boolean wetAtDesign,
+
+            @Says("whether the months' humidity is enough for it")
+            boolean wetByMonth) {}
 }

@@ -163,9 +163,7 @@ public final class HouseDrawing {
     }
 
     private ImmutableList<Edge> edges(Finding finding) {
-        return audit.shell()
-                .edges()
-                .select(edge -> finding.edges().contains(edge.name()));
+        return audit.shell().edges().select(edge -> finding.edges().contains(edge.name()));
     }
 
     /** Whether a point is seen: on a surface, or in a hole with nothing in front. */

@@ -85,9 +85,8 @@ public final class Assemblies {
     private static Table.Row layer(Layer layer, int index, Transmittance build, Print print) {
         boolean solid = layer.role() != Role.AIR_LAYER && layer.role() != Role.MEMBRANE;
         LayerResistance counted = build.layers().get(index);
-        String resistance = counted.counted() == 0
-                ? "not counted"
-                : print.number(counted.resistance(), Dimension.RESISTANCE);
+        String resistance =
+                counted.counted() == 0 ? "not counted" : print.number(counted.resistance(), Dimension.RESISTANCE);
         return new Table.Row(
                 Table.Kind.PLAIN,
                 Lists.immutable.of(

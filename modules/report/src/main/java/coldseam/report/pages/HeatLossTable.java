@@ -159,7 +159,8 @@ public final class HeatLossTable {
         if (Math.abs(loss.correctionRemainder()) >= LEAST_REMAINDER) {
             table = line(
                     table,
-                    Rich.of("of the difference: fasteners, gaps and rain, which are in the U of surfaces and in no section"),
+                    Rich.of(
+                            "of the difference: fasteners, gaps and rain, which are in the U of surfaces and in no section"),
                     print.of(loss.correctionRemainder(), d));
         }
         if (loss.ventilation().isPresent()) {

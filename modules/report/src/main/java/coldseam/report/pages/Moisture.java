@@ -2,8 +2,8 @@ package coldseam.report.pages;
 
 import coldseam.assemblies.moisture.Condensation;
 import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
-import coldseam.audit.Audit;
 import coldseam.audit.AssemblyRow;
+import coldseam.audit.Audit;
 import coldseam.audit.Mould;
 import coldseam.envelope.Site;
 import coldseam.envelope.quantity.Dimension;
@@ -51,14 +51,17 @@ public final class Moisture {
 
     private void mould(Mould mould) {
         flow.add(Blocks.text(
-                Rich.marked("The colder a surface, the more humid the air at it; from 80 % on, for days, mould may grow. The limit"
-                        + " for f_{Rsi} is " + Print.factor(mould.limit()) + " whatever the climate. The house's own indoor"
-                        + " humidity of " + print.of(site.indoorHumidity(), Dimension.SHARE) + " at "
-                        + print.of(site.indoorTemperature(), Dimension.TEMPERATURE) + " would ask for f_{Rsi} "
-                        + Print.factor(mould.designNeed()) + " if the outdoor air stayed at the design temperature of "
-                        + print.of(site.outdoorTemperature(), Dimension.TEMPERATURE)
-                        + ". ISO 13788 means monthly means, since mould takes days to grow and a design temperature is a cold"
-                        + " spell; what misses this alone is pointed out and not held against the house."),
+                Rich.marked(
+                        "The colder a surface, the more humid the air at it; from 80 % on, for days, mould may grow. The limit"
+                                + " for f_{Rsi} is " + Print.factor(mould.limit())
+                                + " whatever the climate. The house's own indoor"
+                                + " humidity of " + print.of(site.indoorHumidity(), Dimension.SHARE) + " at "
+                                + print.of(site.indoorTemperature(), Dimension.TEMPERATURE) + " would ask for f_{Rsi} "
+                                + Print.factor(mould.designNeed())
+                                + " if the outdoor air stayed at the design temperature of "
+                                + print.of(site.outdoorTemperature(), Dimension.TEMPERATURE)
+                                + ". ISO 13788 means monthly means, since mould takes days to grow and a design temperature is a cold"
+                                + " spell; what misses this alone is pointed out and not held against the house."),
                 Style.BODY));
         flow.space(5);
         flow.add(monthly(mould));
@@ -135,8 +138,8 @@ public final class Moisture {
             return Rich.of("mould possible by months").with(Palette.EMBER);
         }
         if (mould.wetAtDesign().contains(surface)) {
-            return Rich.of("mould possible in a cold spell at "
-                            + print.of(site.indoorHumidity(), Dimension.SHARE) + " indoors")
+            return Rich.of("mould possible in a cold spell at " + print.of(site.indoorHumidity(), Dimension.SHARE)
+                            + " indoors")
                     .with(Palette.EMBER);
         }
         return Rich.of("stays free of mould");
@@ -167,8 +170,8 @@ public final class Moisture {
     }
 
     private org.eclipse.collections.api.list.ImmutableList<Table.Cell> cells(AssemblyRow row) {
-        Table.Cell name = Table.Cell.of(row.assembly().name() + ", "
-                + row.build().direction().name().toLowerCase(Locale.ROOT));
+        Table.Cell name = Table.Cell.of(
+                row.assembly().name() + ", " + row.build().direction().name().toLowerCase(Locale.ROOT));
         if (row.moisture().year().isEmpty()) {
             return Lists.immutable.of(
                     name,

@@ -17,8 +17,7 @@ record FileClimate(
         @Doc("Where the values come from, as the audit prints it.")
         String source,
 
-        @Doc("How humid the rooms are: a humidity class, or the site's indoor humidity all year.")
-        @Default("dwelling")
+        @Doc("How humid the rooms are: a humidity class, or the site's indoor humidity all year.") @Default("dwelling")
         Climate.Indoors indoors,
 
         @Doc("January to December: mean outdoor temperature and relative humidity.") @Size(min = 12, max = 12)
@@ -28,9 +27,7 @@ record FileClimate(
     @Noun("a month")
     @Doc("The means of a month.")
     record FileMonth(
-            @Doc("Outdoor temperature.")
-            @Unit(Dimension.TEMPERATURE)
-            @Bounds(atLeast = "-60 °C", atMost = "45 °C")
+            @Doc("Outdoor temperature.") @Unit(Dimension.TEMPERATURE) @Bounds(atLeast = "-60 °C", atMost = "45 °C")
             double temperature,
 
             @Doc("Relative humidity outdoors.") @Unit(Dimension.SHARE) @Bounds(above = "0 %", atMost = "100 %")
