@@ -98,6 +98,25 @@ class AuditJsonTest {
     }
 
     @Test
+    void moistureIsDataToo() throws IOException {
+        JsonNode json = MAPPER.readTree(AuditJson.text(AUDIT));
+        assertEquals(0.75, json.at("/mould/designNeed").asDouble());
+        assertEquals(9, json.at("/mould/monthly/months").size());
+        assertTrue(json.at("/mould/surfaces/0/wetAtDesign").asBoolean());
+        assertFalse(json.at("/mould/surfaces/1/wetAtDesign").asBoolean());
+        assertEquals(12, json.at("/assemblies/0/condensation/months").size());
+        assertFalse(json.at("/assemblies/2/condensation/checked").asBoolean());
+        String[] rows = AuditCsv.moisture(AUDIT, coldseam.envelope.quantity.UnitSystem.SI)
+                .split("\r\n");
+        assertEquals(AUDIT.assemblies().size() + 1, rows.length);
+        assertTrue(rows[0].contains("most kg/m²"), rows[0]);
+        assertTrue(rows[3].contains("not checked") && rows[3].contains("meets the ground"), rows[3]);
+        assertEquals(
+                AUDIT.findings().getFirst().edges().size(),
+                json.at("/findings/0/edges").size());
+    }
+
+    @Test
     void csvGivesTheUnitsAskedFor() {
         String us = AuditCsv.edges(AUDIT, coldseam.envelope.quantity.UnitSystem.US);
         assertTrue(us.startsWith("edge,kind,"), us);

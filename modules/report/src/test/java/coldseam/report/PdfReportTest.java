@@ -26,6 +26,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
@@ -216,6 +217,45 @@ class PdfReportTest {
         assertTrue(m.find());
         int page = Integer.parseInt(m.group(1));
         assertTrue(text(A4, page, page).contains("Heat-loss coefficient by transmission"));
+    }
+
+    @Test
+    void bookmarksLeadToEverySectionAndTheSheetsAreOneGroup() throws IOException {
+        try (PDDocument document = Loader.loadPDF(A4)) {
+            assertTrue(document.getDocumentCatalog().getViewerPreferences().displayDocTitle());
+            assertEquals(
+                    "Continuous insulation audit: " + AUDIT.house().name(),
+                    document.getDocumentInformation().getTitle());
+            List<String> top = new ArrayList<>();
+            List<String> sheets = new ArrayList<>();
+            for (PDOutlineItem item :
+                    document.getDocumentCatalog().getDocumentOutline().children()) {
+                top.add(item.getTitle());
+                assertTrue(item.findDestinationPage(document) != null, item.getTitle());
+                for (PDOutlineItem under : item.children()) {
+                    sheets.add(under.getTitle());
+                }
+            }
+            assertEquals(1, top.stream().filter("Junctions"::equals).count(), top::toString);
+            assertTrue(
+                    top.containsAll(List.of("Verdict", "Heat loss", "Edge register", "Moisture", "Hold points")),
+                    top::toString);
+            assertEquals(AUDIT.sheets().size(), sheets.size(), sheets::toString);
+            assertTrue(sheets.get(0).startsWith("J1 · Slab edge: "), sheets::toString);
+        }
+    }
+
+    @Test
+    void saysWhatMoistureDoes() {
+        int from = TEXT.indexOf("Mould on inner surfaces");
+        assertTrue(from > 0);
+        String moisture = TEXT.substring(from, TEXT.indexOf("Hold points", from));
+        assertTrue(packed(moisture).contains(packed("below the limit")), moisture);
+        assertTrue(packed(moisture).contains(packed("it meets the ground, for which the")), moisture);
+        assertTrue(moisture.contains("driving rain"), "the limits of the method");
+        // The made-up months ask for most in February or January, never in a warm one.
+        assertTrue(moisture.contains("asks for most"), moisture);
+        assertTrue(text(A4, 1, 1).contains("the house has 50 %"));
     }
 
     @Test

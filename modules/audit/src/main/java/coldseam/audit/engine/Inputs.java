@@ -89,6 +89,10 @@ final class Inputs {
                                         .toLowerCase(Locale.ROOT)
                                         .replace('_', ' ') + "\"",
                 "house file, or the default; classes of ISO 13788:2012 annex A (from memory)");
+        row(
+                "Vapour resistance factors μ",
+                "beside the conductivities",
+                "of built-in materials ISO 10456:2007 table 3, dry side (from memory), or common practice");
     }
 
     private void neighbours() {
@@ -150,9 +154,19 @@ final class Inputs {
         for (Material material : house.materials().toSortedListBy(Material::name)) {
             row(
                     "Conductivity of " + material.name(),
-                    say(material.conductivity(), Dimension.CONDUCTIVITY),
+                    say(material.conductivity(), Dimension.CONDUCTIVITY) + vapour(material),
                     source(material.provenance()));
         }
+    }
+
+    /** The vapour resistance factor, where it counts and is known. */
+    private String vapour(Material material) {
+        if (house.site().climate().isEmpty()
+                || material.vapourResistanceFactor().isEmpty()) {
+            return "";
+        }
+        double mu = material.vapourResistanceFactor().getAsDouble();
+        return Double.isInfinite(mu) ? "; vapour-tight" : String.format(Locale.ROOT, "; μ %.0f", mu);
     }
 
     private static String source(Provenance provenance) {

@@ -219,7 +219,10 @@ public record Facts(
 
     private String place(String words, double length, Point3 from, Point3 to) {
         boolean upright = Math.hypot(to.x() - from.x(), to.y() - from.y()) < UPRIGHT;
-        return words + ", " + say(length, Dimension.LENGTH) + (upright ? " high" : " long");
+        String said = units == UnitSystem.US
+                ? say(length, Dimension.LENGTH)
+                : units.number(length, Dimension.LENGTH) + " " + units.label(Dimension.LENGTH);
+        return words + ", " + said + (upright ? " high" : " long");
     }
 
     /** Several places in one phrase; the first few spelled out. */

@@ -255,8 +255,7 @@ public record ShellView(
                 .collect(c -> new Point2(c.x, c.y));
     }
 
-    private static ImmutableList<Stretch> stretches(
-            Point3 from, Point3 to, ImmutableList<Facing> facing, Axes axes) {
+    private static ImmutableList<Stretch> stretches(Point3 from, Point3 to, ImmutableList<Facing> facing, Axes axes) {
         Coordinate a = axes.picture(from);
         Coordinate b = axes.picture(to);
         if (a.distance(b) < 1e-5) {

@@ -140,7 +140,10 @@ class ShellViewTest {
     void aPointShowsWhereNothingStandsBeforeIt() {
         Shell shell = ShellBuilder.build(Houses.house(Houses.body(Houses.flat(), BOX)));
         ShellView view = ShellView.of(shell, 135, 30);
-        double top = shell.surfaces().flatCollect(Surface::outline).collectDouble(Point3::z).max();
+        double top = shell.surfaces()
+                .flatCollect(Surface::outline)
+                .collectDouble(Point3::z)
+                .max();
         assertTrue(view.shows(new Point3(5, 0, 1)), "on the south wall");
         assertTrue(view.shows(new Point3(5, 0, 0)), "at its foot");
         assertTrue(view.shows(new Point3(0, 4, top)), "on the far rim of the roof");

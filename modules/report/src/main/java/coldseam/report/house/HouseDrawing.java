@@ -38,19 +38,20 @@ public final class HouseDrawing {
     /** A viewpoint and what it shows. */
     private record View(Viewpoint eye, ShellView shown) {
         Box size() {
-            return Box.around(shown.patches().flatCollect(ShellView.Patch::outline).collect(p -> new Spot(p.x(), p.y())));
+            return Box.around(
+                    shown.patches().flatCollect(ShellView.Patch::outline).collect(p -> new Spot(p.x(), p.y())));
         }
     }
 
     public HouseDrawing(Audit audit) {
         this.audit = audit;
-        this.views = EYES.collect(
-                eye -> new View(eye, ShellView.of(audit.shell(), eye.azimuth(), eye.elevation())));
+        this.views = EYES.collect(eye -> new View(eye, ShellView.of(audit.shell(), eye.azimuth(), eye.elevation())));
     }
 
     /** Findings that neither view shows, because something lies in front of them. */
     public ImmutableList<Finding> hidden() {
-        return audit.findings().reject(f -> views.anySatisfy(view -> view.shown().shows(f.at())));
+        return audit.findings()
+                .reject(f -> views.anySatisfy(view -> view.shown().shows(f.at())));
     }
 
     /** The height at which both views fill a width, points. */
@@ -67,8 +68,8 @@ public final class HouseDrawing {
     public void draw(Canvas canvas, Box box) {
         double width = (box.width() - GAP) / 2;
         double scale = views.collect(View::size)
-                .collectDouble(size -> Math.min(
-                        (width - 2 * RIM) / size.width(), (box.height() - 2 * RIM - 12) / size.height()))
+                .collectDouble(size ->
+                        Math.min((width - 2 * RIM) / size.width(), (box.height() - 2 * RIM - 12) / size.height()))
                 .min();
         views.forEachWithIndex((view, i) -> {
             double x = box.x0() + i * (width + GAP);
@@ -139,9 +140,10 @@ public final class HouseDrawing {
     private static ImmutableList<Point2> outline(ShellView.Patch patch) {
         Point2 start = patch.outline().getFirst();
         return patch.holes()
-                .injectInto(patch.outline(), (all, hole) -> all.newWith(start)
-                        .newWithAll(hole.toReversed())
-                        .newWith(hole.getLast()))
+                .injectInto(
+                        patch.outline(),
+                        (all, hole) ->
+                                all.newWith(start).newWithAll(hole.toReversed()).newWith(hole.getLast()))
                 .newWithAll(patch.holes().isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(start));
     }
 
@@ -165,15 +167,17 @@ public final class HouseDrawing {
                 : Pen.of(2.6, FindingMark.ink(finding.severity())).rounded();
         placing.shown()
                 .traces()
-                .select(trace -> trace.visible() && finding.edges().contains(trace.edge().name()))
-                .forEach(trace -> canvas.stroke(
-                        Lists.immutable.of(placing.at(trace.from()), placing.at(trace.to())), pen));
+                .select(trace ->
+                        trace.visible() && finding.edges().contains(trace.edge().name()))
+                .forEach(trace ->
+                        canvas.stroke(Lists.immutable.of(placing.at(trace.from()), placing.at(trace.to())), pen));
     }
 
     private void badges(Canvas canvas, Placing placing, Box box) {
         double radius = audit.findings().size() > 30 ? 5 : 6.4;
         List<Spot> taken = new ArrayList<>();
-        ImmutableList<Finding> seen = audit.findings().select(f -> placing.shown().shows(f.at()));
+        ImmutableList<Finding> seen =
+                audit.findings().select(f -> placing.shown().shows(f.at()));
         for (Finding finding : seen) {
             Spot place = placing.at(finding.at());
             Spot free = free(place, taken, box, radius);

@@ -84,8 +84,8 @@ final class BestOption {
                                         : "pen line broken.")),
                 WORDS));
         out.add(Blocks.space(3));
-        JunctionSheets.list(out, "Order of building", best.detail().order(), true, WORDS);
-        JunctionSheets.list(out, "Cautions", best.detail().cautions(), false, WORDS);
+        DetailWords.list(out, "Order of building", best.detail().order(), true, WORDS);
+        DetailWords.list(out, "Cautions", best.detail().cautions(), false, WORDS);
         return Blocks.stack(out.toImmutable(), 2);
     }
 }

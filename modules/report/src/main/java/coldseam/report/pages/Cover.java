@@ -97,9 +97,16 @@ public final class Cover {
                         Blocks.text(
                                 unbroken ? "Unbroken" : "Not unbroken",
                                 Style.SECTION.with(accent).sized(20, 25)),
-                        Blocks.text(audit.verdict().sentence(), Style.LEAD)),
+                        Blocks.text(sentence(audit), Style.LEAD)),
                 Palette.FROST,
                 accent);
+    }
+
+    /** The verdict's sentence without the word that stands above it already. */
+    private static String sentence(Audit audit) {
+        String whole = audit.verdict().sentence();
+        String word = audit.verdict().unbroken() ? "Unbroken: " : "Not unbroken: ";
+        return whole.startsWith(word) ? Print.capital(whole.substring(word.length())) : whole;
     }
 
     private static Block figures(Page page) {
@@ -134,10 +141,18 @@ public final class Cover {
                                         + Print.factor(audit.house().limits().temperatureFactor()))),
                 figure(
                         dampest.map(s -> Print.percent(s.mouldHumidity())).orElse("none"),
-                        Rich.of(dampest.map(s -> "indoor humidity from which mould may grow, at " + s.id()
-                                        + ", at the design temperatures")
-                                .orElse("nothing computed"))));
+                        dampest.map(s -> Rich.of("indoor humidity from which mould may grow, at " + s.id()
+                                                + ", at the design temperatures; ")
+                                        .plus(own(page)))
+                                .orElse(Rich.of("nothing computed"))));
         return Blocks.stack(12, first, second);
+    }
+
+    /** The house's own humidity, marked where it is enough for mould. */
+    private static Rich own(Page page) {
+        Rich own = Rich.of("the house has "
+                + page.print().of(page.audit().house().site().indoorHumidity(), Dimension.SHARE) + ", see Moisture");
+        return page.audit().mould().wetAtDesign().isEmpty() ? own : own.with(Palette.EMBER);
     }
 
     private static String shareWords(Audit audit) {

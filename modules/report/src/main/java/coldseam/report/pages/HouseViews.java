@@ -22,7 +22,9 @@ public final class HouseViews {
         boolean any = page.audit().findings().notEmpty();
         flow.sectionHere(any ? "The house and where its gaps are" : "The house", HEIGHT + 80);
         HouseDrawing drawing = new HouseDrawing(page.audit());
-        double height = Math.max(HEIGHT, Math.min(drawing.height(flow.width()), flow.remaining() - 50));
+        // Below it: what the marks mean, or that nothing was found.
+        double below = any ? 50 : 95;
+        double height = Math.max(HEIGHT, Math.min(drawing.height(flow.width()), flow.remaining() - below));
         flow.add(Blocks.drawing(height, drawing::draw));
         if (!any) {
             return;

@@ -17,6 +17,7 @@ import coldseam.report.pdf.Table;
 import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.Locale;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** Mould on inner surfaces, condensation inside assemblies, and the terraces' undersides. */
@@ -66,14 +67,20 @@ public final class Moisture {
         flow.space(5);
         flow.add(monthly(mould));
         flow.space(6);
+        flow.add(surfaces(mould));
+    }
+
+    private Table surfaces(Mould mould) {
         boolean months = mould.monthly().isPresent();
-        Table table = Table.of(
+        ImmutableList<Table.Column> start = Lists.immutable.of(
                 Table.Column.fixed("sheet", 34),
                 Table.Column.share("junction", 1),
                 Table.Column.number("f_{Rsi}", 34),
-                Table.Column.number("mould from, at " + print.of(site.outdoorTemperature(), Dimension.TEMPERATURE), 66),
-                Table.Column.number(months ? "mould from, in " + critical(mould) : "by months", 66),
-                Table.Column.share("says", 0.62));
+                Table.Column.number(
+                        "mould from, at " + print.of(site.outdoorTemperature(), Dimension.TEMPERATURE), 66));
+        ImmutableList<Table.Column> columns =
+                months ? start.newWith(Table.Column.number("mould from, in " + critical(mould), 66)) : start;
+        Table table = new Table(columns.newWith(Table.Column.share("says", 0.62)), Lists.immutable.empty());
         for (Mould.Surface surface : mould.surfaces()) {
             String kind = audit.sheets()
                     .detect(sheet -> sheet.id().equals(surface.sheet()))
@@ -81,20 +88,18 @@ public final class Moisture {
                     .setup()
                     .kind()
                     .label();
-            table = table.row(
-                    Table.Kind.PLAIN,
+            ImmutableList<Table.Cell> cells = Lists.immutable.of(
                     Table.Cell.of(surface.sheet()),
                     Table.Cell.of(kind),
                     Table.Cell.of(Print.factor(surface.temperatureFactor())),
-                    Table.Cell.of(Print.percent(surface.humidityAtDesign())),
-                    Table.Cell.of(
-                            surface.humidityInCriticalMonth().isPresent()
-                                    ? Print.percent(
-                                            surface.humidityInCriticalMonth().getAsDouble())
-                                    : "–"),
-                    Table.Cell.of(says(mould, surface)));
+                    Table.Cell.of(Print.percent(surface.humidityAtDesign())));
+            if (months) {
+                cells = cells.newWith(Table.Cell.of(
+                        Print.percent(surface.humidityInCriticalMonth().orElse(1))));
+            }
+            table = table.with(new Table.Row(Table.Kind.PLAIN, cells.newWith(Table.Cell.of(says(mould, surface)))));
         }
-        flow.add(table);
+        return table;
     }
 
     private Block monthly(Mould mould) {
@@ -142,7 +147,7 @@ public final class Moisture {
                             + " indoors")
                     .with(Palette.EMBER);
         }
-        return Rich.of("stays free of mould");
+        return Rich.of("no mould expected");
     }
 
     private void inside() {
@@ -169,7 +174,7 @@ public final class Moisture {
         flow.add(table);
     }
 
-    private org.eclipse.collections.api.list.ImmutableList<Table.Cell> cells(AssemblyRow row) {
+    private ImmutableList<Table.Cell> cells(AssemblyRow row) {
         Table.Cell name = Table.Cell.of(
                 row.assembly().name() + ", " + row.build().direction().name().toLowerCase(Locale.ROOT));
         if (row.moisture().year().isEmpty()) {

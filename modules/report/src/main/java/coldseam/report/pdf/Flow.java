@@ -17,6 +17,7 @@ public final class Flow implements AutoCloseable {
     private Canvas canvas;
     private double top;
     private String title = "";
+    private String group = "";
     private final List<Mark> marks = new ArrayList<>();
 
     /** A heading and the page it came to stand on. */
@@ -63,24 +64,38 @@ public final class Flow implements AutoCloseable {
 
     /** Begins a section on a page of its own. */
     public void section(String text) {
-        section(text, text);
+        begin(text);
+        mark(1, text);
+        add(Blocks.text(text, Style.SECTION));
+        space(6);
     }
 
     /**
-     * Begins a section on a page of its own.
+     * Begins a section on a page of its own, one of a group.
      *
-     * @param text its heading
-     * @param listed how contents and bookmarks name it
+     * @param text its heading, as contents name it too
+     * @param bookmark how its bookmark names it
+     * @param of the group, under whose bookmark it goes
      */
-    public void section(String text, String listed) {
+    public void section(String text, String bookmark, String of) {
+        boolean first = !of.equals(group);
+        begin(text);
+        if (first) {
+            document.bookmark(1, of, top);
+        }
+        group = of;
+        document.bookmark(2, bookmark, top);
+        marks.add(new Mark(1, text, document.pageCount()));
+        add(Blocks.text(text, Style.SECTION));
+        space(6);
+    }
+
+    private void begin(String text) {
         title = text;
         if (!atTop()) {
             newPage();
         }
         document.title(text);
-        mark(1, listed);
-        add(Blocks.text(text, Style.SECTION));
-        space(6);
     }
 
     /** Begins a section below what is there, where at least so much is left. */
@@ -108,6 +123,7 @@ public final class Flow implements AutoCloseable {
 
     /** Remembers a place for the list of contents and the bookmarks. */
     public void mark(int level, String text) {
+        group = "";
         document.bookmark(level, text, top);
         marks.add(new Mark(level, text, document.pageCount()));
     }

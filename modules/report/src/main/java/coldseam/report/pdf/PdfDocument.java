@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -28,6 +29,7 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPa
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineNode;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /** A PDF being written; the same steps give the same bytes. */
 final class PdfDocument implements AutoCloseable {
@@ -67,6 +69,9 @@ final class PdfDocument implements AutoCloseable {
         attempt(() -> new Archive(document).declare(info));
         document.getDocumentCatalog().setDocumentOutline(outline);
         document.getDocumentCatalog().setLanguage("en");
+        PDViewerPreferences shown = new PDViewerPreferences(new COSDictionary());
+        shown.setDisplayDocTitle(true);
+        document.getDocumentCatalog().setViewerPreferences(shown);
     }
 
     /** A step of PDFBox. */

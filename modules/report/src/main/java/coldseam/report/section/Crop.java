@@ -98,7 +98,8 @@ final class Crop {
     /** Corners of painted parts inside the section: where its layers change. */
     private static ImmutableList<Point> joints(Arrangement arrangement) {
         Box within = solid(arrangement).grown(-1e-3);
-        return arrangement.parts()
+        return arrangement
+                .parts()
                 .reject(part -> part.look() == Look.AIR)
                 .flatCollect(part -> part.outline().corners())
                 .select(corner -> within.contains(corner.x(), corner.y()));
