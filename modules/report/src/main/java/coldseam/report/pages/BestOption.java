@@ -57,10 +57,11 @@ final class BestOption {
                 + best.detail().name());
         double drawn = Math.max(LEAST, Math.min(MOST, flow.remaining() - 4)) - Legend.BAR;
         SectionDrawing drawing = new SectionDrawing(picture, left, drawn);
-        Block drawingBlock = Blocks.drawing(drawn + Legend.BAR, (canvas, box) -> {
-            drawing.draw(canvas, new Box(box.x0(), box.y0() + Legend.BAR, box.x1(), box.y1()));
-            Legend.drawBar(canvas, box, picture.system(), drawing);
-        });
+        Block drawingBlock =
+                Blocks.drawing(drawn + Legend.BAR, new DetailWords(best, page.print()).figure(), (canvas, box) -> {
+                    drawing.draw(canvas, new Box(box.x0(), box.y0() + Legend.BAR, box.x1(), box.y1()));
+                    Legend.drawBar(canvas, box, picture.system(), drawing);
+                });
         MutableList<Block> right = Lists.mutable.of(words);
         right.add(Blocks.text(
                 drawing.keys()

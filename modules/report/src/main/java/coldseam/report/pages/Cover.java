@@ -10,6 +10,7 @@ import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Ink;
 import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Spot;
+import coldseam.report.drawing.Tag;
 import coldseam.report.house.FindingMark;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
@@ -54,6 +55,7 @@ public final class Cover {
         flow.add(Blocks.text("In this report", Style.SUBSECTION));
         flow.add(Blocks.space(2));
         contentsTop = flow.top();
+        flow.reserveContents();
     }
 
     /** Fills the list of contents, once it is known what stands where. */
@@ -63,19 +65,26 @@ public final class Cover {
                 flow.marks().select(m -> m.level() == 1).drop(1);
         double column = (flow.width() - 24) / 2;
         int half = (marks.size() + 1) / 2;
-        flow.onto(
+        marks.forEachWithIndex((mark, i) -> {
+            double x = flow.left() + (i < half ? 0 : column + 24);
+            double y = contentsTop - 12 - 13 * (i < half ? i : i - half);
+            flow.link(1, new coldseam.report.drawing.Box(x, y - 3, x + column, y + 9), mark.page());
+        });
+        flow.contentsOnto(
                 1,
                 canvas -> marks.forEachWithIndex((mark, i) -> {
                     double x = flow.left() + (i < half ? 0 : column + 24);
                     double y = contentsTop - 12 - 13 * (i < half ? i : i - half);
                     String text = Cut.to(column - 34, mark.text(), Style.BODY.type());
-                    canvas.text(text, x, y, Style.BODY.type(), Align.LEFT);
-                    canvas.text(
-                            Integer.toString(mark.page()),
-                            x + column,
-                            y,
-                            Style.BODY.type().with(Palette.SLATE),
-                            Align.RIGHT);
+                    canvas.tagged(Tag.PARAGRAPH, "", () -> {
+                        canvas.text(text + " ", x, y, Style.BODY.type(), Align.LEFT);
+                        canvas.text(
+                                Integer.toString(mark.page()),
+                                x + column,
+                                y,
+                                Style.BODY.type().with(Palette.SLATE),
+                                Align.RIGHT);
+                    });
                     double from = x + canvas.metrics().width(text, Style.BODY.type()) + 5;
                     canvas.line(
                             from,

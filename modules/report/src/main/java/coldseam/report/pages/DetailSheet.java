@@ -79,7 +79,7 @@ public final class DetailSheet {
             drawing = new SectionDrawing(picture, flow.width(), drawn);
         }
         SectionDrawing chosen = drawing;
-        flow.add(Blocks.drawing(drawn + Legend.HEIGHT, (canvas, box) -> {
+        flow.add(Blocks.drawing(drawn + Legend.HEIGHT, words.figure(), (canvas, box) -> {
             chosen.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
             Legend.draw(canvas, box, picture, chosen);
         }));

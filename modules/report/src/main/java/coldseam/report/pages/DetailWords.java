@@ -92,6 +92,16 @@ final class DetailWords {
         out.add(Blocks.space(5));
     }
 
+    /** What a section's drawing shows, for readers that do not see it. */
+    String figure() {
+        return "Section of the " + detail.kind().label() + ", " + detail.name()
+                + ", to scale with its layers numbered as in"
+                + " the table, isotherms, pen line and weakest path. "
+                + (result.penLine().unbroken()
+                        ? "The insulation passes without a break."
+                        : "The insulation is broken.");
+    }
+
     /** The rows that begin a table of results: psi in both dimension systems. */
     Table psi(Table table) {
         Table one =

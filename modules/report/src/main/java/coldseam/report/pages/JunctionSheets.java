@@ -73,7 +73,8 @@ public final class JunctionSheets {
             drawing = new SectionDrawing(picture, flow.width(), drawn);
         }
         SectionDrawing chosen = drawing;
-        flow.add(Blocks.drawing(drawn + Legend.HEIGHT, (canvas, box) -> {
+        String figure = new DetailWords(sheet.result(), page.print()).figure();
+        flow.add(Blocks.drawing(drawn + Legend.HEIGHT, figure, (canvas, box) -> {
             chosen.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
             Legend.draw(canvas, box, picture, chosen);
         }));

@@ -1,6 +1,8 @@
 package coldseam.report.pdf;
 
+import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
+import coldseam.report.drawing.Tag;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -199,6 +201,11 @@ public final class Flow implements AutoCloseable {
     }
 
     private void table(TableSetter setter) {
+        // The canvas changes where the table runs over a page; the table stays open in the reading order.
+        canvas.tagged(Tag.TABLE, "", () -> rows(setter));
+    }
+
+    private void rows(TableSetter setter) {
         double width = width();
         double head = setter.headHeight(width);
         int rows = setter.table().rows().size();
@@ -211,7 +218,7 @@ public final class Flow implements AutoCloseable {
                 headed = false;
             }
             if (!headed) {
-                setter.drawHead(canvas, MARGINS.left(), top, width);
+                setter.drawHead(canvas, MARGINS.left(), top, width, i == 0);
                 top -= head;
                 headed = true;
             }
@@ -245,15 +252,25 @@ public final class Flow implements AutoCloseable {
             from = to;
             if (from < lines) {
                 newPage();
-                setter.drawHead(canvas, MARGINS.left(), top, width());
+                setter.drawHead(canvas, MARGINS.left(), top, width(), false);
                 top -= head;
             }
         }
     }
 
-    /** Draws onto an earlier page, from 1. */
-    public void onto(int page, Consumer<Canvas> drawing) {
-        document.onto(page - 1, drawing);
+    /** Keeps a place in the reading order for the list of contents, which is known last. */
+    public void reserveContents() {
+        document.reserveContents();
+    }
+
+    /** Draws the list of contents onto an earlier page, from 1. */
+    public void contentsOnto(int page, Consumer<Canvas> drawing) {
+        document.contentsOnto(page - 1, drawing);
+    }
+
+    /** Lets a box of a page lead to another page, both from 1. */
+    public void link(int page, Box box, int target) {
+        document.link(page - 1, box, target - 1);
     }
 
     /**
