@@ -18,6 +18,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param junctions one row for each edge, in the shell's order
  * @param heatLoss the table that adds up
  * @param findings by weight, the heaviest first; numbers as in the drawing
+ * @param mould on the junctions' inner surfaces
  * @param terraces one line for each terrace deck
  * @param holdPoints what must be seen before it is covered, in order of building
  * @param inputs values with their sources
@@ -36,6 +37,7 @@ public record Audit(
         ImmutableList<JunctionRow> junctions,
         HeatLoss heatLoss,
         ImmutableList<Finding> findings,
+        Mould mould,
         ImmutableList<TerraceLine> terraces,
         ImmutableList<HoldPoint> holdPoints,
         ImmutableList<InputRow> inputs,

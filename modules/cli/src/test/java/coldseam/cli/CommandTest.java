@@ -72,9 +72,13 @@ class CommandTest {
         assertTrue(Files.readString(made.resolve("box.json")).contains("junction-without-detail"));
         assertTrue(Files.size(made.resolve("box.csv")) > 100);
         assertTrue(Files.size(made.resolve("box-heat-loss.csv")) > 100);
+        // The box gives no monthly climate, and the file says so.
+        String moisture = Files.readString(made.resolve("box-moisture.csv"));
+        assertTrue(moisture.startsWith("assembly,heat flow,verdict,most lb/ft²"), moisture);
+        assertTrue(moisture.contains("gives no monthly climate"), moisture);
         assertTrue(run.out().contains("Btu/(h·°F)"), run::out);
         try (Stream<Path> files = Files.list(made)) {
-            assertEquals(4, files.count(), "no temporary file is left");
+            assertEquals(5, files.count(), "no temporary file is left");
         }
     }
 

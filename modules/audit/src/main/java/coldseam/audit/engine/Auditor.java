@@ -1,11 +1,11 @@
 package coldseam.audit.engine;
 
-import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.Transmittance;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
+import coldseam.audit.Mould;
 import coldseam.audit.TerraceLine;
 import coldseam.audit.rules.Facts;
 import coldseam.audit.rules.Findings;
@@ -54,6 +54,9 @@ public final class Auditor {
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
         HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), junctions.sheets()).compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats, units);
+        Moisture moisture = new Moisture(house);
+        ImmutableList<AssemblyRow> assemblies = assemblies(house, heats, moisture);
+        Mould mould = moisture.mould(junctions.sheets());
         ImmutableList<Finding> findings = Findings.of(new Facts(
                 house,
                 shell,
@@ -61,6 +64,8 @@ public final class Auditor {
                 junctions.sheets(),
                 junctions.rows(),
                 junctions.misfits(),
+                assemblies,
+                mould,
                 terraces,
                 units));
         return new Audit(
@@ -70,15 +75,16 @@ public final class Auditor {
                 shell,
                 Words.verdict(findings),
                 Sides.of(house, heats),
-                assemblies(house, heats),
+                assemblies,
                 junctions.sheets(),
                 junctions.rows(),
                 loss,
                 findings,
+                mould,
                 terraces,
                 HoldPoints.of(junctions.sheets()),
                 Inputs.of(house, shell, units),
-                Words.method(loss, units, surfaceHeats.notes().newWithAll(warnings(heats))),
+                Words.method(house.site(), loss, units, surfaceHeats.notes().newWithAll(warnings(heats))),
                 Words.cautions());
     }
 
@@ -109,24 +115,18 @@ public final class Auditor {
                 .distinct();
     }
 
-    /** An assembly in one direction of heat flow. */
-    private record Use(String assembly, HeatFlow direction, double transmittance) {
-
-        static Use of(Transmittance build) {
-            return new Use(build.assembly(), build.direction(), build.corrected());
-        }
-    }
-
-    /** One row for each assembly and direction of heat flow, in the surfaces' order. */
-    private static ImmutableList<AssemblyRow> assemblies(House house, ImmutableList<SurfaceHeat> heats) {
-        ImmutableList<SurfaceHeat> built = heats.select(heat -> heat.build().isPresent());
-        return built.collect(heat -> Use.of(heat.build().orElseThrow()))
+    /** One row for each assembly, direction of heat flow and outer surface, in the surfaces' order. */
+    private static ImmutableList<AssemblyRow> assemblies(
+            House house, ImmutableList<SurfaceHeat> heats, Moisture moisture) {
+        return heats.select(heat -> heat.build().isPresent())
+                .collect(heat -> heat.build().get())
                 .distinct()
-                .collect(use -> new AssemblyRow(
-                        house.assemblies().get(use.assembly()),
-                        use.transmittance(),
-                        built.select(heat -> Use.of(heat.build().orElseThrow()).equals(use))
+                .collect(build -> new AssemblyRow(
+                        house.assemblies().get(build.assembly()),
+                        build,
+                        heats.select(heat -> heat.build().filter(build::equals).isPresent())
                                 .sumOfDouble(
-                                        heat -> heat.opaqueArea(house.site().dimensions()))));
+                                        heat -> heat.opaqueArea(house.site().dimensions())),
+                        moisture.check(build)));
     }
 }

@@ -18,7 +18,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param place a person can walk to
  * @param at a point on the outer shell
  * @param length m; zero where it has none
- * @param edge name; empty for surfaces
+ * @param edges names of all the edges it is about, the longest first; empty for surfaces and holes
  * @param surface name; empty for edges
  * @param sheets it is about, the worst first; empty where there are none
  * @param loss W/K lost against the best there is; empty where that cannot be said
@@ -33,7 +33,7 @@ public record Draft(
         String place,
         Point3 at,
         double length,
-        Optional<String> edge,
+        ImmutableList<String> edges,
         Optional<String> surface,
         ImmutableList<JunctionSheet> sheets,
         Optional<Interval> loss,

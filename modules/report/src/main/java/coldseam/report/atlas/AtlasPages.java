@@ -94,8 +94,14 @@ final class AtlasPages {
             flow.add(Blocks.beside(
                     14,
                     Lists.immutable.of(0.6, 0.4),
-                    Blocks.drawing(CHART, (canvas, box) -> psi(sweep, own).draw(canvas, box)),
-                    Blocks.drawing(CHART, (canvas, box) -> factor(sweep, own).draw(canvas, box))));
+                    Blocks.drawing(
+                            CHART,
+                            "Curves of psi; the table has their numbers.",
+                            (canvas, box) -> psi(sweep, own).draw(canvas, box)),
+                    Blocks.drawing(
+                            CHART,
+                            "Curves of the temperature factor; the table has their numbers.",
+                            (canvas, box) -> factor(sweep, own).draw(canvas, box))));
             flow.add(numbers(own));
             misfits(own);
         }
@@ -121,7 +127,7 @@ final class AtlasPages {
         for (int i = 0; i < details.size(); i++) {
             int n = i;
             Detail detail = details.get(i);
-            Block sample = Blocks.drawing(Style.BODY.leading(), (canvas, box) -> {
+            Block sample = Blocks.drawing(Style.BODY.leading(), "Line " + Mark.letter(n), (canvas, box) -> {
                 double y = box.middleY();
                 canvas.text(Mark.letter(n), box.x0(), y - 3, Type.of(9).with(Face.SEMIBOLD), Align.LEFT);
                 canvas.line(box.x0() + 12, y, box.x0() + 44, y, Mark.of(n).pen());

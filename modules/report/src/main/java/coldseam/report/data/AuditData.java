@@ -33,6 +33,7 @@ record AuditData(
         @Says("one for each edge of the shell") ImmutableList<EdgeData> edges,
         HeatLossData heatLoss,
         @Says("by weight, the heaviest first") ImmutableList<FindingData> findings,
+        MouldData mould,
         ImmutableList<Terrace> terraces,
         @Says("in order of building") ImmutableList<HoldPoint> holdPoints,
         ImmutableList<Input> inputs,

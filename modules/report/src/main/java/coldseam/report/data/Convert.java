@@ -21,7 +21,7 @@ import org.eclipse.collections.impl.factory.SortedMaps;
 /** Turns the audit into its data. */
 final class Convert {
 
-    private static final int FORMAT_VERSION = 1;
+    private static final int FORMAT_VERSION = 2;
 
     private Convert() {}
 
@@ -62,11 +62,17 @@ final class Convert {
                                 e.place(), e.length(), e.surfaces(), point(e.from()), point(e.to()))),
                 audit.assemblies()
                         .collect(a -> new AssemblyData(
-                                a.assembly().name(), a.transmittance(), a.area(), layers(a.assembly()))),
+                                a.assembly().name(),
+                                a.transmittance(),
+                                a.area(),
+                                word(a.build().direction()),
+                                layers(a.assembly()),
+                                MoistureConvert.condensation(a.moisture()))),
                 audit.sheets().collect(Convert::sheet),
                 audit.junctions().collect(Convert::edge),
                 heatLoss(audit.heatLoss()),
                 audit.findings().collect(Convert::finding),
+                MoistureConvert.mould(audit.mould()),
                 audit.terraces()
                         .collect(t -> new AuditData.Terrace(
                                 t.surface(), t.underside(), t.dewPoint(), t.safe(), t.sentence())),
@@ -203,6 +209,7 @@ final class Convert {
                 Bounds.of(h.junctionShare()),
                 Bounds.of(h.otherSystemTotal()),
                 Bounds.of(h.vertexRemainder()),
+                h.correctionRemainder(),
                 h.ventilation(),
                 Bounds.of(h.designLoad()),
                 h.annualLoss(),
@@ -227,7 +234,7 @@ final class Convert {
                 f.place(),
                 point(f.at()),
                 f.length(),
-                f.edge(),
+                f.edges(),
                 f.surface(),
                 f.sheet(),
                 f.loss().map(Bounds::of),
