@@ -2,6 +2,7 @@ package coldseam.audit;
 
 import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -16,6 +17,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param assemblies each one that is used
  * @param sheets one for each different junction: a kind, a detail and a setup
  * @param junctions one row for each edge, in the shell's order
+ * @param pointSheets one for each different point: a detail and a setup
+ * @param points one row for each set of points, in the house file's order
  * @param heatLoss the table that adds up
  * @param findings by weight, the heaviest first; numbers as in the drawing
  * @param terraces one line for each terrace deck
@@ -34,10 +37,52 @@ public record Audit(
         ImmutableList<AssemblyRow> assemblies,
         ImmutableList<JunctionSheet> sheets,
         ImmutableList<JunctionRow> junctions,
+        ImmutableList<PointSheet> pointSheets,
+        ImmutableList<PointRow> points,
         HeatLoss heatLoss,
         ImmutableList<Finding> findings,
         ImmutableList<TerraceLine> terraces,
         ImmutableList<HoldPoint> holdPoints,
         ImmutableList<InputRow> inputs,
         ImmutableList<String> method,
-        ImmutableList<String> cautions) {}
+        ImmutableList<String> cautions) {
+
+    /** An audit of a house without points. */
+    public Audit(
+            House house,
+            String inputDigest,
+            String version,
+            Shell shell,
+            Verdict verdict,
+            ImmutableList<SideSummary> sides,
+            ImmutableList<AssemblyRow> assemblies,
+            ImmutableList<JunctionSheet> sheets,
+            ImmutableList<JunctionRow> junctions,
+            HeatLoss heatLoss,
+            ImmutableList<Finding> findings,
+            ImmutableList<TerraceLine> terraces,
+            ImmutableList<HoldPoint> holdPoints,
+            ImmutableList<InputRow> inputs,
+            ImmutableList<String> method,
+            ImmutableList<String> cautions) {
+        this(
+                house,
+                inputDigest,
+                version,
+                shell,
+                verdict,
+                sides,
+                assemblies,
+                sheets,
+                junctions,
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
+                heatLoss,
+                findings,
+                terraces,
+                holdPoints,
+                inputs,
+                method,
+                cautions);
+    }
+}

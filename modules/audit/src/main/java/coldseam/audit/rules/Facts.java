@@ -3,6 +3,8 @@ package coldseam.audit.rules;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
+import coldseam.audit.PointRow;
+import coldseam.audit.PointSheet;
 import coldseam.audit.TerraceLine;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Control;
@@ -31,6 +33,9 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param sheets every different junction
  * @param rows one for each edge
  * @param misfits why the detail chosen for an edge does not fit, by the edge's name; only edges with such reasons
+ * @param pointSheets every different point
+ * @param points one for each set of points
+ * @param pointMisfits why the detail chosen for a set of points does not fit, by the set's name; only sets with such reasons
  * @param terraces one for each terrace deck
  * @param units in which findings write their values
  */
@@ -41,6 +46,9 @@ public record Facts(
         ImmutableList<JunctionSheet> sheets,
         ImmutableList<JunctionRow> rows,
         ImmutableMap<String, ImmutableList<String>> misfits,
+        ImmutableList<PointSheet> pointSheets,
+        ImmutableList<PointRow> points,
+        ImmutableMap<String, ImmutableList<String>> pointMisfits,
         ImmutableList<TerraceLine> terraces,
         UnitSystem units) {
 
