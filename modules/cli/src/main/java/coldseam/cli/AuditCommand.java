@@ -41,7 +41,8 @@ final class AuditCommand implements Callable<Integer> {
     @Option(
             names = "--csv",
             paramLabel = "FILE",
-            description = "The seams, for a spreadsheet; the heat-loss table goes beside it, into FILE-heat-loss.csv.")
+            description = "The seams, for a spreadsheet; the heat-loss table and the points go beside it, into"
+                    + " FILE-heat-loss.csv and FILE-points.csv.")
     Optional<Path> csv;
 
     @Option(
@@ -60,7 +61,8 @@ final class AuditCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         MutableList<Path> written = Lists.mutable.of(output);
         json.ifPresent(written::add);
-        csv.ifPresent(path -> written.with(path).with(heatLossBeside(path)));
+        csv.ifPresent(
+                path -> written.with(path).with(beside(path, "-heat-loss")).with(beside(path, "-points")));
         Outputs.refuse(options.house, written.toImmutable());
         Audit audit = HouseRun.audit(options.house, options.units, terminal, options.in(workshop));
         PdfReport.write(audit, output, options.units, paper);
@@ -69,7 +71,8 @@ final class AuditCommand implements Callable<Integer> {
         }
         if (csv.isPresent()) {
             AuditCsv.write(audit, csv.get(), options.units);
-            AuditCsv.writeHeatLoss(audit, heatLossBeside(csv.get()), options.units);
+            AuditCsv.writeHeatLoss(audit, beside(csv.get(), "-heat-loss"), options.units);
+            AuditCsv.writePoints(audit, beside(csv.get(), "-points"), options.units);
         }
         new VerdictText(audit, options.units).brief().forEach(terminal.out()::println);
         terminal.out().println();
@@ -77,8 +80,8 @@ final class AuditCommand implements Callable<Integer> {
         return HouseRun.exit(audit).code();
     }
 
-    private static Path heatLossBeside(Path csv) {
+    private static Path beside(Path csv, String what) {
         String name = csv.getFileName().toString().replaceFirst("\\.[^.]*$", "");
-        return csv.resolveSibling(name + "-heat-loss.csv");
+        return csv.resolveSibling(name + what + ".csv");
     }
 }

@@ -3,6 +3,8 @@ package coldseam.report;
 import coldseam.audit.Audit;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.PointRow;
+import coldseam.audit.PointSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.file.AtomicFiles;
 import coldseam.envelope.quantity.Dimension;
@@ -10,6 +12,7 @@ import coldseam.envelope.quantity.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -131,6 +134,61 @@ public final class AuditCsv {
                         .of("total", "", "", "", "", "", "", "")
                         .newWithAll(bounds(audit.heatLoss().total(), Dimension.HEAT_LOSS_COEFFICIENT, units)));
         return out.toString();
+    }
+
+    /**
+     * Writes the points whole or not at all.
+     *
+     * @throws IOException where the file cannot be written; an old one is then untouched
+     */
+    public static void writePoints(Audit audit, Path path, UnitSystem units) throws IOException {
+        AtomicFiles.write(path, points(audit, units));
+    }
+
+    /** One row for each set of points. */
+    public static String points(Audit audit, UnitSystem units) {
+        String chi = units.label(Dimension.POINT_TRANSMITTANCE);
+        String loss = units.label(Dimension.HEAT_LOSS_COEFFICIENT);
+        StringBuilder out = new StringBuilder();
+        row(
+                out,
+                Lists.immutable
+                        .of("points", "kind", "surface", "sheet", "detail", "number")
+                        .newWithAll(Lists.immutable.of("chi lower " + chi, "chi upper " + chi, "factor b"))
+                        .newWithAll(Lists.immutable.of("loss lower " + loss, "loss upper " + loss, "fRsi"))
+                        .newWithAll(Lists.immutable.of("status", "source")));
+        for (PointRow point : audit.points()) {
+            Optional<PointSheet> sheet =
+                    point.sheet().flatMap(id -> audit.pointSheets().detectOptional(s -> s.id().equals(id)));
+            row(
+                    out,
+                    Lists.immutable
+                            .of(
+                                    point.points().name(),
+                                    point.kind().label(),
+                                    point.surface().name())
+                            .newWith(point.sheet().orElse(""))
+                            .newWith(sheet.map(s -> s.result().detail().id()).orElse(""))
+                            .newWith(plain(point.number()))
+                            .newWithAll(bounds(point.chi(), Dimension.POINT_TRANSMITTANCE, units))
+                            .newWith(number(point.factor(), Dimension.RATIO, units))
+                            .newWithAll(bounds(point.loss(), Dimension.HEAT_LOSS_COEFFICIENT, units))
+                            .newWith(sheet.map(s -> plain(s.result().temperatureFactor()))
+                                    .orElse(""))
+                            .newWith(status(audit, point))
+                            .newWith(point.source()));
+        }
+        return out.toString();
+    }
+
+    private static String status(Audit audit, PointRow point) {
+        ImmutableList<String> words = audit.findings()
+                .select(f -> f.rule().startsWith("point-")
+                        && (f.sheet().isPresent() && f.sheet().equals(point.sheet())
+                                || f.place().contains(point.place())))
+                .collect(f -> f.severity().name().toLowerCase(Locale.ROOT))
+                .distinct();
+        return words.notEmpty() ? words.makeString(" and ") : point.unknown() ? "unknown" : "in order";
     }
 
     private static ImmutableList<String> bounds(Interval interval, Dimension dimension, UnitSystem units) {

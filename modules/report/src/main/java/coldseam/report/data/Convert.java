@@ -44,7 +44,8 @@ final class Convert {
                         site.heatingDegreeDays(),
                         site.groundName(),
                         site.groundConductivity()),
-                new AuditData.Limits(limits.neckShare(), limits.pathShare(), limits.psi(), limits.temperatureFactor()),
+                new AuditData.Limits(
+                        limits.neckShare(), limits.pathShare(), limits.psi(), limits.temperatureFactor(), limits.chi()),
                 new AuditData.Verdict(verdict.unbroken(), verdict.gaps(), verdict.weakSpots(), verdict.sentence()),
                 new AuditData.Shell(
                         shell.closed(),
@@ -65,6 +66,8 @@ final class Convert {
                                 a.assembly().name(), a.transmittance(), a.area(), layers(a.assembly()))),
                 audit.sheets().collect(Convert::sheet),
                 audit.junctions().collect(Convert::edge),
+                audit.pointSheets().collect(ConvertPoints::sheet),
+                audit.points().collect(ConvertPoints::row),
                 heatLoss(audit.heatLoss()),
                 audit.findings().collect(Convert::finding),
                 audit.terraces()

@@ -216,7 +216,7 @@ public final class JunctionSheets {
         return Blocks.stack(out.toImmutable(), 4);
     }
 
-    private static String humidity(double humidity) {
+    static String humidity(double humidity) {
         return humidity >= 1
                 ? "100 % relative humidity (never, at these temperatures)"
                 : Print.percent(humidity) + " relative humidity";
@@ -247,7 +247,7 @@ public final class JunctionSheets {
         return out.toImmutable();
     }
 
-    private static Block connection(String control, String how) {
+    static Block connection(String control, String how) {
         return Blocks.beside(
                 6,
                 Lists.immutable.of(0.3, 0.7),
