@@ -25,7 +25,10 @@ import org.eclipse.collections.impl.factory.Lists;
 /** A point detail on paper: drawing, numbers, and what a builder needs to know. */
 public final class PointDetailSheet {
 
-    private static final double LEAST = 235;
+    /** Least height of a drawing that shares its page with the words, and of one that does not; points. */
+    private static final double BESIDE_WORDS = 200;
+
+    private static final double LEAST = 300;
     private static final double MOST = 400;
 
     /** Points: the gaps between the blocks. */
@@ -74,12 +77,11 @@ public final class PointDetailSheet {
         double drawn = LEAST;
         SectionDrawing drawing = new SectionDrawing(picture, flow.width(), drawn);
         for (int round = 0; round < 3; round++) {
-            double rest = tables(drawing).height(flow.width())
-                    + said.height(flow.width())
-                    + words().height(flow.width())
-                    + Legend.HEIGHT
-                    + AROUND;
-            double room = Math.max(LEAST, Math.min(MOST, flow.remaining() - rest));
+            double rest = tables(drawing).height(flow.width()) + said.height(flow.width()) + Legend.HEIGHT + AROUND;
+            double besideWords = flow.remaining() - rest - words().height(flow.width());
+            double room = besideWords >= BESIDE_WORDS
+                    ? Math.min(MOST, besideWords)
+                    : Math.max(LEAST, Math.min(MOST, flow.remaining() - rest));
             if (round > 0 && room >= drawn) {
                 break;
             }

@@ -13,6 +13,7 @@ import coldseam.junctions.JunctionResult.Piece;
 import coldseam.junctions.points.PointResult;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /**
@@ -30,7 +31,14 @@ public final class PointPictures {
     private static final double SHARE = 0.6;
 
     private final PointResult result;
+
+    /** m, from the axis to where the picture is cut off. */
     private final double shown;
+
+    /** m, height above the inner face from and to which it is shown. */
+    private final double lowest;
+
+    private final double highest;
 
     private PointPictures(PointResult result) {
         this.result = result;
@@ -41,8 +49,11 @@ public final class PointPictures {
                 .collectDouble(Point::x)
                 .select(x -> x < whole - 1e-6)
                 .maxIfEmpty(0);
-        double beyond = SHARE * result.setup().host().thickness();
-        this.shown = Math.min(whole, widest + Math.max(LEAST, Math.min(MOST, beyond)));
+        double thickness = result.setup().host().thickness();
+        double beyond = Math.max(LEAST, Math.min(MOST, SHARE * thickness));
+        this.shown = Math.min(whole, widest + beyond);
+        this.lowest = -beyond;
+        this.highest = thickness + beyond;
     }
 
     /**
@@ -95,8 +106,11 @@ public final class PointPictures {
     private ImmutableList<Polygon> mirrored(Polygon outline) {
         double inner = outline.corners().collectDouble(Point::x).min();
         double outer = Math.min(shown, outline.corners().collectDouble(Point::x).max());
-        double from = outline.corners().collectDouble(Point::y).min();
-        double to = outline.corners().collectDouble(Point::y).max();
+        double from = Math.max(lowest, outline.corners().collectDouble(Point::y).min());
+        double to = Math.min(highest, outline.corners().collectDouble(Point::y).max());
+        if (to <= from || outer <= inner) {
+            return Lists.immutable.empty();
+        }
         return inner <= 0
                 ? Lists.immutable.of(rectangle(-outer, outer, from, to))
                 : Lists.immutable.of(rectangle(inner, outer, from, to), rectangle(-outer, -inner, from, to));
@@ -140,10 +154,54 @@ public final class PointPictures {
 
     /** From the mirrored rim over the axis to the rim. */
     private ImmutableList<Point> path(ImmutableList<Point> half) {
-        ImmutableList<Point> near = half.collect(p -> new Point(Math.min(p.x(), shown), p.y()));
+        ImmutableList<Point> near = half.collect(p -> new Point(Math.min(p.x(), shown), within(p.y())));
         ImmutableList<Point> left = near.collect(PointPictures::mirror).toReversed();
         ImmutableList<Point> right = near.getFirst().x() == 0 ? near.drop(1) : near;
         return left.newWithAll(right).collect(this::turned);
+    }
+
+    private double within(double height) {
+        return Math.max(lowest, Math.min(highest, height));
+    }
+
+    private boolean isShown(Point p) {
+        return p.x() <= shown && p.y() >= lowest && p.y() <= highest;
+    }
+
+    /** The runs of a line that are shown, each up to the picture's rim. */
+    private ImmutableList<ImmutableList<Point>> cut(ImmutableList<Point> line) {
+        MutableList<ImmutableList<Point>> runs = Lists.mutable.empty();
+        MutableList<Point> run = Lists.mutable.empty();
+        for (int i = 0; i < line.size(); i++) {
+            Point p = line.get(i);
+            boolean here = isShown(p);
+            if (here || i > 0 && isShown(line.get(i - 1))) {
+                run.add(here ? p : atRim(line.get(i - 1), p));
+            }
+            if (here && run.size() == 1 && i > 0) {
+                run.add(0, atRim(p, line.get(i - 1)));
+            }
+            if (!here || i == line.size() - 1) {
+                if (run.size() > 1) {
+                    runs.add(run.toImmutable());
+                }
+                run.clear();
+            }
+        }
+        return runs.toImmutable();
+    }
+
+    /** Where the way from a shown point to one that is not leaves the picture. */
+    private Point atRim(Point in, Point out) {
+        double t = 1;
+        t = Math.min(t, part(shown - in.x(), out.x() - in.x()));
+        t = Math.min(t, part(highest - in.y(), out.y() - in.y()));
+        t = Math.min(t, part(lowest - in.y(), out.y() - in.y()));
+        return new Point(in.x() + t * (out.x() - in.x()), in.y() + t * (out.y() - in.y()));
+    }
+
+    private static double part(double room, double step) {
+        return step != 0 && room / step >= 0 ? room / step : 1;
     }
 
     /** A field of the half, seen whole; only its isotherms are drawn. */
@@ -166,7 +224,8 @@ public final class PointPictures {
 
         @Override
         public ImmutableList<ImmutableList<Point>> isotherm(double temperature) {
-            ImmutableList<ImmutableList<Point>> lines = half.isotherm(temperature);
+            ImmutableList<ImmutableList<Point>> lines =
+                    half.isotherm(temperature).flatCollect(PointPictures.this::cut);
             return lines.newWithAll(lines.collect(line -> line.collect(PointPictures::mirror)))
                     .collect(line -> line.collect(PointPictures.this::turned));
         }
