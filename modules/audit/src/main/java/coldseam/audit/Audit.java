@@ -16,6 +16,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param assemblies each one that is used
  * @param sheets one for each different junction: a kind, a detail and a setup
  * @param junctions one row for each edge, in the shell's order
+ * @param pointSheets one for each different point: a detail and a setup
+ * @param points one row for each set of points, in the house file's order
  * @param heatLoss the table that adds up
  * @param findings by weight, the heaviest first; numbers as in the drawing
  * @param mould on the junctions' inner surfaces
@@ -35,6 +37,8 @@ public record Audit(
         ImmutableList<AssemblyRow> assemblies,
         ImmutableList<JunctionSheet> sheets,
         ImmutableList<JunctionRow> junctions,
+        ImmutableList<PointSheet> pointSheets,
+        ImmutableList<PointRow> points,
         HeatLoss heatLoss,
         ImmutableList<Finding> findings,
         Mould mould,

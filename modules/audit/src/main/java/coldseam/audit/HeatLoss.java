@@ -17,7 +17,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param unheated W/K, through unheated spaces
  * @param positiveJunctions W/K, of the junctions with psi above zero
  * @param negativeJunctions W/K, of the junctions with psi below zero
- * @param points W/K
+ * @param points W/K, of posts, brackets, pipes and fasteners that the house file lists
  * @param junctionShare of the junctions' sum in the total, 0 to 1, may be negative
  * @param otherSystemTotal H_T in the other dimension system, W/K
  * @param vertexRemainder W/K, of the total in the site's system minus the total in the other: what neither counts where

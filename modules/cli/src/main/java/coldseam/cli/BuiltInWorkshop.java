@@ -8,19 +8,22 @@ import coldseam.junctions.Catalogue;
 import coldseam.junctions.CatalogueFile;
 import coldseam.junctions.JunctionComputer;
 import coldseam.junctions.Junctions;
+import coldseam.junctions.points.PointComputer;
 import java.nio.file.Path;
 
 /** The catalogue that comes with the tool, details of files beside the house file, and the conduction core. */
 final class BuiltInWorkshop implements Workshop {
 
     private final JunctionComputer computer;
+    private final PointComputer pointComputer;
 
     BuiltInWorkshop() {
-        this(Junctions.computer(Accuracy.standard()));
+        this(Junctions.computer(Accuracy.standard()), PointComputer.standard());
     }
 
-    private BuiltInWorkshop(JunctionComputer computer) {
+    private BuiltInWorkshop(JunctionComputer computer, PointComputer pointComputer) {
         this.computer = computer;
+        this.pointComputer = pointComputer;
     }
 
     @Override
@@ -40,8 +43,14 @@ final class BuiltInWorkshop implements Workshop {
     }
 
     @Override
+    public PointComputer pointComputer() {
+        return pointComputer;
+    }
+
+    @Override
     public Workshop keepingIn(Path folder) {
-        return new BuiltInWorkshop(Junctions.computer(Accuracy.standard(), folder));
+        return new BuiltInWorkshop(
+                Junctions.computer(Accuracy.standard(), folder), PointComputer.standard(Junctions.solving(folder)));
     }
 
     private static Path folder(Path houseFile) {

@@ -2,10 +2,13 @@ package coldseam.cli;
 
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.PointKind;
 import coldseam.envelope.file.Nearest;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.CatalogueFile;
 import coldseam.junctions.Junctions;
+import coldseam.junctions.points.PointCatalogue;
+import coldseam.junctions.points.PointComputer;
 import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -44,7 +47,7 @@ final class CatalogueCommand implements Callable<Integer> {
     @Option(names = "--assemblies", description = "List the build-ups --first and --second may name.")
     boolean assemblies;
 
-    @Option(names = "--points", description = "Fasteners, posts and brackets with their chi.")
+    @Option(names = "--points", description = "Fasteners, posts, columns, brackets and pipes with their chi.")
     boolean points;
 
     @Option(
@@ -76,7 +79,7 @@ final class CatalogueCommand implements Callable<Integer> {
             description = "Units to print: us or si (default: ${DEFAULT-VALUE}).")
     UnitSystem units;
 
-    @Option(names = "--guide", description = "How to write a detail of your own.")
+    @Option(names = "--guide", description = "How to write a detail of your own; with --points, a point of your own.")
     boolean guide;
 
     CatalogueCommand(Terminal terminal, Workshop workshop) {
@@ -87,12 +90,16 @@ final class CatalogueCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if (guide) {
-            terminal.out().println(CatalogueFile.guide().stripTrailing());
+            terminal.out().println((points ? PointCatalogue.guide() : CatalogueFile.guide()).stripTrailing());
             return Exit.UNBROKEN.code();
         }
         Accuracy accuracy = accuracy();
-        if (points) {
-            new PointTable(terminal, units).print();
+        Optional<PointKind> pointKind = Lists.immutable
+                .of(PointKind.values())
+                .detectOptional(each -> Optional.of(each.label()).equals(kind));
+        if (points || pointKind.isPresent()) {
+            pointTable(workshop.pointComputer())
+                    .computed(pointKind.map(Lists.immutable::of).orElse(Lists.immutable.of(PointKind.values())));
             return Exit.UNBROKEN.code();
         }
         Layers layers = between.layers(workshop);
@@ -109,10 +116,24 @@ final class CatalogueCommand implements Callable<Integer> {
         OptionTable table = new OptionTable(terminal, layers, Junctions.computer(accuracy), units);
         if (kind.isEmpty() && between.notNamed() && !computed) {
             table.names(kinds);
+            if (kind.isEmpty()) {
+                terminal.out().println();
+                pointTable(workshop.pointComputer()).names();
+                terminal.out().println();
+                Columns.fold(
+                                "\"coldseam catalogue --points\" computes the points, what goes through at a spot.",
+                                "",
+                                "")
+                        .forEach(terminal.out()::println);
+            }
         } else {
             table.computed(kinds);
         }
         return Exit.UNBROKEN.code();
+    }
+
+    private PointTable pointTable(PointComputer computer) {
+        return new PointTable(terminal, units, PointLayers.of(between, workshop), computer);
     }
 
     private Accuracy accuracy() {
@@ -131,7 +152,12 @@ final class CatalogueCommand implements Callable<Integer> {
     private static JunctionKind named(String word, ImmutableList<JunctionKind> kinds) {
         Optional<JunctionKind> found = kinds.detectOptional(each -> each.label().equals(word));
         return found.orElseThrow(() -> new RefusedException(Lists.immutable.of("--kind: got \"" + word + "\"; "
-                + Nearest.to(word, kinds.collect(JunctionKind::label))
+                + Nearest.to(
+                                word,
+                                kinds.collect(JunctionKind::label)
+                                        .newWithAll(Lists.immutable
+                                                .of(PointKind.values())
+                                                .collect(PointKind::label)))
                         .map(near -> "did you mean \"" + near + "\"?")
                         .orElse("run \"coldseam catalogue\" for the kinds there are"))));
     }

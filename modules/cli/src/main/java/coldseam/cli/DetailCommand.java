@@ -10,6 +10,8 @@ import coldseam.junctions.DefaultPsi;
 import coldseam.junctions.Detail;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.Junctions;
+import coldseam.junctions.points.PointCatalogue;
+import coldseam.junctions.points.PointDetail;
 import coldseam.report.DetailPdf;
 import coldseam.report.JunctionSvg;
 import coldseam.report.pdf.Paper;
@@ -39,7 +41,9 @@ final class DetailCommand implements Callable<Integer> {
     private final Terminal terminal;
     private final Workshop workshop;
 
-    @Parameters(paramLabel = "ID", description = "The option's id, as \"coldseam catalogue\" lists it.")
+    @Parameters(
+            paramLabel = "ID",
+            description = "The option's id, of a junction or a point, as \"coldseam catalogue\" lists it.")
     String id;
 
     @Mixin
@@ -76,6 +80,13 @@ final class DetailCommand implements Callable<Integer> {
         svg.ifPresent(written::add);
         pdf.ifPresent(written::add);
         Outputs.refuse(between.house.orElse(Path.of("")), written.toImmutable());
+        PointLayers pointLayers = PointLayers.of(between, workshop);
+        Optional<PointDetail> point = pointLayers.catalogue().find(id);
+        if (point.isPresent()) {
+            new PointWords(terminal, units).write(point.get(), pointLayers, workshop.pointComputer(), svg, pdf, paper);
+            written.forEach(path -> terminal.out().println("Written: " + path));
+            return Exit.UNBROKEN.code();
+        }
         Layers layers = between.layers(workshop);
         Detail detail = layers.catalogue().find(id).orElseThrow(() -> unknown(layers));
         ImmutableList<Layers.Place> places = layers.places(detail.kind());
@@ -110,7 +121,14 @@ final class DetailCommand implements Callable<Integer> {
 
     private RefusedException unknown(Layers layers) {
         return new RefusedException(Lists.immutable.of("ID: got \"" + id + "\"; "
-                + Nearest.to(id, layers.catalogue().details().collect(Detail::id))
+                + Nearest.to(
+                                id,
+                                layers.catalogue()
+                                        .details()
+                                        .collect(Detail::id)
+                                        .newWithAll(PointCatalogue.builtIn()
+                                                .details()
+                                                .collect(PointDetail::id)))
                         .map(near -> "did you mean \"" + near + "\"?")
                         .orElse("run \"coldseam catalogue\" for the options there are")));
     }

@@ -7,6 +7,7 @@ import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
+import coldseam.junctions.points.PointCatalogue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,14 +30,17 @@ final class HouseRun {
      */
     static Audit audit(Path path, UnitSystem units, Terminal terminal, Workshop workshop) throws IOException {
         byte[] content = Files.readAllBytes(path);
-        LoadedHouse loaded = HouseFile.read(path, workshop.known(path));
+        LoadedHouse loaded = HouseFile.read(path, workshop.known(path), workshop.knownPoints(path));
         Shell shell = ShellBuilder.build(loaded.house());
-        LateChecks.refuse(loaded, shell);
+        PointCatalogue points = workshop.points(loaded.house(), path);
+        LateChecks.refuse(loaded, shell, points);
         ProgressLines progress = new ProgressLines(terminal);
         try {
             return new Auditor(
                             workshop.catalogue(loaded.house(), path),
                             workshop.computer(),
+                            points,
+                            workshop.pointComputer(),
                             units,
                             VersionProvider.version())
                     .audit(loaded.house(), shell, sha256(content), progress);

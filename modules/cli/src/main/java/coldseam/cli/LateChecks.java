@@ -7,16 +7,17 @@ import coldseam.envelope.file.Nearest;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.points.PointCatalogue;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** What of a house file can be checked only once its shell is built: the names its junction choices use. */
+/** What of a house file can be checked only once its shell is built: the names its junction choices and its points use. */
 final class LateChecks {
 
     private LateChecks() {}
 
     /** @throws coldseam.envelope.file.FileFaultException with every name that is not beside any junction */
-    static void refuse(LoadedHouse loaded, Shell shell) {
+    static void refuse(LoadedHouse loaded, Shell shell, PointCatalogue points) {
         Faults faults = new Faults();
         ImmutableList<String> names = Lists.mutable
                 .withAll(shell.surfaces().collect(Surface::name))
@@ -31,6 +32,10 @@ final class LateChecks {
                 .ownPsi()
                 .zip(loaded.ownPsi())
                 .forEach(pair -> check(pair.getOne().which(), pair.getTwo(), names, faults));
+        loaded.house()
+                .points()
+                .zip(loaded.points())
+                .forEach(pair -> new PointChecks(shell, points, faults).check(pair.getOne(), pair.getTwo()));
         faults.throwIfAny();
     }
 

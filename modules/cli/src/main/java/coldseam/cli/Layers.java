@@ -69,7 +69,7 @@ record Layers(
         Optional<Site> site = Optional.empty();
         if (house.isPresent()) {
             Path path = house.get();
-            LoadedHouse loaded = HouseFile.read(path, workshop.known(path));
+            LoadedHouse loaded = HouseFile.read(path, workshop.known(path), workshop.knownPoints(path));
             catalogue = workshop.catalogue(loaded.house(), path);
             assemblies = loaded.house().assemblies().toList().toImmutable();
             ofHouse = HouseJunctions.of(loaded.house(), ShellBuilder.build(loaded.house()));

@@ -1,51 +1,120 @@
 package coldseam.cli;
 
+import coldseam.envelope.PointKind;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.points.Fastener;
 import coldseam.junctions.points.PointComputer;
 import coldseam.junctions.points.PointDetail;
 import coldseam.junctions.points.PointResult;
+import coldseam.junctions.points.PointSetup;
 import java.util.Locale;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** Fasteners, posts and brackets with their chi, in the columns of a terminal. */
+/** Fasteners, posts, brackets and pipes with their chi, in the columns of a terminal. */
 final class PointTable {
 
     /** 1/m², for the share of U; common practice, no source. */
     private static final double PER_AREA = 6;
 
     private static final String ROW = "  %-9s  %-9s  %-21s  %-17s  %11s";
+    private static final String UNDER = "          ";
 
     private final Terminal terminal;
     private final UnitSystem units;
-    private final PointComputer computer = PointComputer.standard();
+    private final PointLayers layers;
+    private final PointComputer computer;
 
-    PointTable(Terminal terminal, UnitSystem units) {
+    PointTable(Terminal terminal, UnitSystem units, PointLayers layers, PointComputer computer) {
         this.terminal = terminal;
         this.units = units;
+        this.layers = layers;
+        this.computer = computer;
     }
 
-    /** Computes all on all cores and prints them. */
-    void print() {
-        ImmutableList<Fastener> fasteners = Fastener.table();
-        ImmutableList<PointDetail> details = PointDetail.builtIn();
-        ImmutableList<PointResult> screws = compute(fasteners.collect(Fastener::section));
-        ImmutableList<PointResult> rest = compute(details.collect(PointDetail::section));
-        fasteners(fasteners, screws);
-        details(details, rest);
-        say("");
-        fold("chi = L3D - U·A over a round disc of 1 m², with its proven interval for the shape as drawn. fRsi with Rsi"
-                + " 0.25 m²·K/W, an estimate. Count a fastener once: in chi, or in U by ISO 6946.");
+    /** Names of every option of every kind. */
+    void names() {
+        for (PointKind kind : PointKind.values()) {
+            say(kind.label());
+            layers.catalogue().options(kind).forEach(this::name);
+        }
+    }
+
+    /** Computes the options of some kinds on all cores and prints them; with the screws of a table where that is one. */
+    void computed(ImmutableList<PointKind> kinds) {
+        if (kinds.contains(PointKind.FASTENER) && layers.typical()) {
+            fasteners();
+            say("");
+        }
+        for (PointKind kind : kinds) {
+            for (PointLayers.Place place : layers.places(kind)) {
+                options(kind, place);
+                say("");
+            }
+        }
+        fold("chi = L3D - U·A over a round disc, with its proven interval for the shape as drawn. fRsi with Rsi 0.25"
+                + " m²·K/W, an estimate. Count a fastener once: in chi, or in U by ISO 6946.");
         fold("What carries loads, guards and brackets above all, needs an engineer's word.");
     }
 
-    private ImmutableList<PointResult> compute(ImmutableList<coldseam.junctions.points.PointSection> sections) {
-        return Lists.immutable.fromStream(sections.castToList().parallelStream().map(computer::compute));
+    private void options(PointKind kind, PointLayers.Place place) {
+        Columns.fold(
+                        kind.label() + ": through " + place.setup().host().name() + " (" + place.origin() + ")",
+                        "",
+                        "    ")
+                .forEach(terminal.out()::println);
+        ImmutableList<PointDetail> options = layers.catalogue().options(kind);
+        ImmutableList<Optional<PointResult>> results = Lists.immutable.fromStream(
+                options.castToList().parallelStream().map(detail -> result(detail, place.setup())));
+        options.zip(results).forEach(pair -> {
+            name(pair.getOne());
+            pair.getTwo()
+                    .ifPresentOrElse(
+                            result -> say(String.format(
+                                    Locale.ROOT,
+                                    "%schi %s %s, fRsi %.2f",
+                                    UNDER,
+                                    chi(result),
+                                    units.label(Dimension.POINT_TRANSMITTANCE),
+                                    result.temperatureFactor())),
+                            () -> misfit(pair.getOne(), place.setup()));
+        });
     }
 
-    private void fasteners(ImmutableList<Fastener> fasteners, ImmutableList<PointResult> results) {
+    private Optional<PointResult> result(PointDetail detail, PointSetup setup) {
+        try {
+            return Optional.of(computer.compute(detail, setup));
+        } catch (DetailDoesNotFit misfit) {
+            return Optional.empty();
+        }
+    }
+
+    private void misfit(PointDetail detail, PointSetup setup) {
+        try {
+            computer.compute(detail, setup);
+        } catch (DetailDoesNotFit misfit) {
+            misfit.reasons()
+                    .forEach(reason -> Columns.fold("does not fit: " + reason, UNDER, UNDER)
+                            .forEach(terminal.out()::println));
+        }
+    }
+
+    private void name(PointDetail detail) {
+        Columns.fold(
+                        detail.name(),
+                        String.format(
+                                Locale.ROOT, "  %-7s %s: ", detail.rank().name().toLowerCase(Locale.ROOT), detail.id()),
+                        UNDER)
+                .forEach(terminal.out()::println);
+    }
+
+    private void fasteners() {
+        ImmutableList<Fastener> fasteners = Fastener.table();
+        ImmutableList<PointResult> results = Lists.immutable.fromStream(
+                fasteners.castToList().parallelStream().map(each -> computer.compute(each.detail(), each.setup())));
         fold(String.format(
                 Locale.ROOT,
                 "Screws through mineral wool board: shaft %s, %s into the base, plate %s across; render outside",
@@ -71,39 +140,7 @@ final class PointTable {
                                     100
                                             * PER_AREA
                                             * pair.getTwo().chi().middle()
-                                            / pair.getTwo().section().transmittance()))));
-        }
-    }
-
-    private void details(ImmutableList<PointDetail> details, ImmutableList<PointResult> results) {
-        String kind = "";
-        for (int i = 0; i < details.size(); i++) {
-            PointDetail detail = details.get(i);
-            PointResult result = results.get(i);
-            if (!detail.kind().equals(kind)) {
-                kind = detail.kind();
-                say("");
-                say(kind);
-            }
-            Columns.fold(
-                            detail.name(),
-                            String.format(
-                                    Locale.ROOT,
-                                    "  %-7s %s: ",
-                                    detail.rank().name().toLowerCase(Locale.ROOT),
-                                    detail.id()),
-                            "          ")
-                    .forEach(terminal.out()::println);
-            say(String.format(
-                    Locale.ROOT,
-                    "          chi %s %s, fRsi %.2f",
-                    chi(result),
-                    units.label(Dimension.POINT_TRANSMITTANCE),
-                    result.temperatureFactor()));
-            Columns.fold("Drawn: " + detail.roundedHow(), "          ", "          ")
-                    .forEach(terminal.out()::println);
-            Columns.fold("Fails: " + detail.failure(), "          ", "          ")
-                    .forEach(terminal.out()::println);
+                                            / pair.getTwo().transmittance()))));
         }
     }
 

@@ -8,6 +8,7 @@ import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.Mould;
+import coldseam.audit.PointRow;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Site;
 import coldseam.envelope.quantity.Dimension;
@@ -76,6 +77,15 @@ final class VerdictText {
                         + audit.junctions().size() + " seams on "
                         + audit.sheets().size() + " sheets, "
                         + units.format(audit.junctions().sumOfDouble(JunctionRow::length), Dimension.LENGTH) + " long");
+        if (audit.points().notEmpty()) {
+            row(
+                    lines,
+                    "  of it in points",
+                    say(loss.points(), Dimension.HEAT_LOSS_COEFFICIENT) + ", from "
+                            + audit.points().sumOfInt(PointRow::number) + " posts, brackets, pipes and the like in "
+                            + audit.points().size() + " sets on "
+                            + audit.pointSheets().size() + " sheets");
+        }
         row(
                 lines,
                 "design load",

@@ -4,6 +4,8 @@ import coldseam.envelope.House;
 import coldseam.envelope.file.KnownNames;
 import coldseam.junctions.Catalogue;
 import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.points.PointCatalogue;
+import coldseam.junctions.points.PointComputer;
 import java.nio.file.Path;
 
 /** Where details come from and what computes them. */
@@ -17,6 +19,25 @@ interface Workshop {
 
     /** Computes details; asked from several threads at once. */
     JunctionComputer computer();
+
+    /** What the points of a house file may name. */
+    default KnownNames knownPoints(Path houseFile) {
+        return PointCatalogue.builtIn().names(houseFile.toAbsolutePath().getParent());
+    }
+
+    /** The point details, with the house's own. */
+    default PointCatalogue points(House house, Path houseFile) {
+        return PointCatalogue.builtIn()
+                .withOwn(
+                        houseFile.toAbsolutePath().getParent(),
+                        house.points()
+                                .flatCollect(points -> points.detail().stream().toList()));
+    }
+
+    /** Computes point details; asked from several threads at once. */
+    default PointComputer pointComputer() {
+        return PointComputer.standard();
+    }
 
     /** The same, keeping what it solves in a folder for later runs. */
     default Workshop keepingIn(Path folder) {

@@ -1,5 +1,6 @@
 package coldseam.envelope;
 
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
@@ -15,6 +16,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param choices which detail for which junctions, in the file's order: the first that matches wins
  * @param ownPsi psi values the house brings along, with their source
  * @param seams junctions that geometry cannot show: partitions, ledgers, canopies, balconies
+ * @param points things that go through a surface's insulation, in the file's order
  * @param limits of the audit
  * @param prices for money columns
  */
@@ -28,5 +30,35 @@ public record House(
         ImmutableList<JunctionChoice> choices,
         ImmutableList<OwnPsi> ownPsi,
         ImmutableList<Seam> seams,
+        ImmutableList<PointBridges> points,
         Limits limits,
-        Prices prices) {}
+        Prices prices) {
+
+    /** A house without points. */
+    public House(
+            String name,
+            Site site,
+            ImmutableMap<String, Material> materials,
+            ImmutableMap<String, Assembly> assemblies,
+            Body body,
+            ImmutableList<Opening> openings,
+            ImmutableList<JunctionChoice> choices,
+            ImmutableList<OwnPsi> ownPsi,
+            ImmutableList<Seam> seams,
+            Limits limits,
+            Prices prices) {
+        this(
+                name,
+                site,
+                materials,
+                assemblies,
+                body,
+                openings,
+                choices,
+                ownPsi,
+                seams,
+                Lists.immutable.empty(),
+                limits,
+                prices);
+    }
+}

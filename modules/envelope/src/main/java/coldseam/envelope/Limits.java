@@ -9,13 +9,24 @@ package coldseam.envelope;
  * @param temperatureFactor least fRsi; 0.70 by default
  * @param openingPsi W/(m·K), largest psi around windows, doors and rooflights, where a frame always costs something; 0.05
  *     by default (common practice, no source)
+ * @param chi W/K, largest chi of one point; 0.05 by default (common practice, no source: what a post or a bracket with a
+ *     thermal break is held to)
  */
-public record Limits(double neckShare, double pathShare, double psi, double temperatureFactor, double openingPsi) {
+public record Limits(
+        double neckShare, double pathShare, double psi, double temperatureFactor, double openingPsi, double chi) {
 
     /** Largest psi around windows and doors unless the house file says otherwise, W/(m·K). */
     public static final double OPENING_PSI = 0.05;
 
-    /** Limits with the default for windows and doors. */
+    /** Largest chi of a point unless the house file says otherwise, W/K. */
+    public static final double CHI = 0.05;
+
+    /** Limits with the default for points. */
+    public Limits(double neckShare, double pathShare, double psi, double temperatureFactor, double openingPsi) {
+        this(neckShare, pathShare, psi, temperatureFactor, openingPsi, CHI);
+    }
+
+    /** Limits with the defaults for windows and doors, and for points. */
     public Limits(double neckShare, double pathShare, double psi, double temperatureFactor) {
         this(neckShare, pathShare, psi, temperatureFactor, OPENING_PSI);
     }

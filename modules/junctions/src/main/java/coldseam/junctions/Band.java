@@ -25,7 +25,7 @@ import org.eclipse.collections.impl.factory.Lists;
  * @param resistance m²·K/W, of what is solved, without surfaces
  * @param exposure what it faces
  */
-record Band(
+public record Band(
         String name,
         ImmutableList<Stratum> strata,
         double thickness,
@@ -46,7 +46,7 @@ record Band(
      * @param conductivity W/(m·K), which keeps the neighbour's resistance
      * @param insulates whether it counts as insulation
      */
-    record Stratum(
+    public record Stratum(
             EquivalentLayer layer,
             double inside,
             double outside,
@@ -55,17 +55,29 @@ record Band(
             double conductivity,
             boolean insulates) {
 
-        Role role() {
+        /** The part it plays. */
+        public Role role() {
             return layer.layer().role();
         }
 
-        boolean solved() {
+        /** Whether it takes part in the conduction. */
+        public boolean solved() {
             return layer.part() == EquivalentLayer.Part.CARRIES_HEAT;
         }
     }
 
     static Band of(String name, Assembly assembly, Exposure exposure) {
-        HeatFlow flow = KindForm.heatFlow(name);
+        return of(name, assembly, exposure, KindForm.heatFlow(name));
+    }
+
+    /**
+     * The layers of an assembly.
+     *
+     * @param name in its kind
+     * @param flow direction in which heat leaves through it
+     * @throws coldseam.assemblies.AssemblyException where the assembly cannot be computed
+     */
+    public static Band of(String name, Assembly assembly, Exposure exposure, HeatFlow flow) {
         EquivalentLayers stack = EquivalentLayers.of(assembly, flow, OuterSurface.of(exposure));
         MutableList<Stratum> strata = Lists.mutable.empty();
         boolean unbridged = stack.layers().anySatisfy(layer -> insulates(layer, true));
@@ -118,16 +130,17 @@ record Band(
     }
 
     /** U of what is solved, W/(m²·K). */
-    double transmittance() {
+    public double transmittance() {
         return 1 / (rsi + resistance + rse);
     }
 
     /** Whether heat leaves to a ventilated air layer. */
-    boolean ventilated() {
+    public boolean ventilated() {
         return strata.anySatisfy(each -> each.layer().part() == EquivalentLayer.Part.VENTILATED);
     }
 
-    boolean has(Role role) {
+    /** Whether it has a layer of a role. */
+    public boolean has(Role role) {
         return strata.anySatisfy(each -> each.role() == role);
     }
 
@@ -135,12 +148,12 @@ record Band(
      * The innermost face of a role's layers, as they are solved: a membrane beneath them takes no place, so that no slit is
      * left where pieces end at the faces on its two sides. Where the band has none, the face where they would lie.
      */
-    double inside(Role role) {
+    public double inside(Role role) {
         return inside(usual(role)).orElseGet(() -> place(role));
     }
 
     /** The outermost face of a role's layers; where the band has none, the face where they would lie. */
-    double outside(Role role) {
+    public double outside(Role role) {
         return outside(usual(role)).orElseGet(() -> place(role));
     }
 
@@ -241,13 +254,13 @@ record Band(
     }
 
     /** The thickest layer of a role that is solved. */
-    Optional<Stratum> main(Role role) {
+    public Optional<Stratum> main(Role role) {
         ImmutableList<Stratum> of = strata.select(each -> each.role() == role);
         return of.isEmpty() ? Optional.empty() : Optional.of(of.maxBy(each -> each.outside() - each.inside()));
     }
 
     /** m, of the thickest run of insulating layers that touch. */
-    double insulationThickness() {
+    public double insulationThickness() {
         return thickness(insulation());
     }
 

@@ -8,17 +8,10 @@ import coldseam.envelope.file.SourceDocument;
 import coldseam.envelope.file.SourceNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.net.URI;
-import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -27,7 +20,6 @@ public final class CatalogueFile {
 
     private static final String FOLDER = "/details/";
     private static final String GUIDE = FOLDER + "README.md";
-    private static final String SUFFIX = ".yaml";
 
     private CatalogueFile() {}
 
@@ -126,7 +118,7 @@ public final class CatalogueFile {
     private static Catalogue readBuiltIn() {
         Faults faults = new Faults();
         MutableList<Detail> details = Lists.mutable.empty();
-        for (String file : files()) {
+        for (String file : ResourceFolder.yamlBeside(GUIDE)) {
             try (var stream = CatalogueFile.class.getResourceAsStream(FOLDER + file)) {
                 byte[] bytes = stream.readAllBytes();
                 SourceDocument.read(FOLDER + file, bytes, faults)
@@ -138,29 +130,5 @@ public final class CatalogueFile {
         }
         faults.throwIfAny();
         return sorted(details);
-    }
-
-    /** The names of the built-in files, in a folder while building and in the jar afterwards. */
-    private static ImmutableList<String> files() {
-        try {
-            URI guide = CatalogueFile.class.getResource(GUIDE).toURI();
-            if (!guide.getScheme().equals("jar")) {
-                return names(Path.of(guide).getParent());
-            }
-            try (FileSystem jar = FileSystems.newFileSystem(guide, Map.of())) {
-                return names(jar.getPath(FOLDER));
-            }
-        } catch (URISyntaxException | IOException broken) {
-            throw new IllegalStateException("the built-in details cannot be listed; please report this", broken);
-        }
-    }
-
-    private static ImmutableList<String> names(Path folder) throws IOException {
-        try (Stream<Path> files = Files.list(folder)) {
-            return Lists.immutable.withAll(files.map(each -> each.getFileName().toString())
-                    .filter(name -> name.endsWith(SUFFIX))
-                    .sorted()
-                    .toList());
-        }
     }
 }

@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.map.MutableMap;
 import org.eclipse.collections.impl.factory.Maps;
@@ -82,27 +83,33 @@ public final class DetailFile {
                 drawing));
     }
 
-    private static ImmutableMap<Control, Connection> connections(FileDetail.FileConnections file) {
+    /** How each control layer passes. */
+    public static ImmutableMap<Control, Connection> connections(FileDetail.FileConnections file) {
         return Maps.mutable
                 .of(Control.AIR, file.air(), Control.WATER, file.water(), Control.VAPOUR, file.vapour())
                 .toImmutable();
     }
 
     static ImmutableMap<String, Material> materials(FileDetail file) {
+        return materials(file.materials());
+    }
+
+    /** Materials of a file's own, by name. */
+    public static ImmutableMap<String, Material> materials(ImmutableList<Named<FileDetail.FileOwnMaterial>> own) {
         MutableMap<String, Material> materials = Maps.mutable.empty();
-        for (Named<FileDetail.FileOwnMaterial> each : file.materials()) {
-            FileDetail.FileOwnMaterial own = each.value();
-            boolean insulates = own.insulates().orElse(own.conductivity() <= Material.INSULATES_UP_TO);
+        for (Named<FileDetail.FileOwnMaterial> each : own) {
+            FileDetail.FileOwnMaterial given = each.value();
+            boolean insulates = given.insulates().orElse(given.conductivity() <= Material.INSULATES_UP_TO);
             materials.put(
                     each.name(),
                     new Material(
                             each.name(),
-                            own.conductivity(),
+                            given.conductivity(),
                             OptionalDouble.empty(),
                             OptionalDouble.empty(),
                             OptionalDouble.empty(),
                             insulates,
-                            new Provenance(own.source(), own.sureness())));
+                            new Provenance(given.source(), given.sureness())));
         }
         return materials.toImmutable();
     }

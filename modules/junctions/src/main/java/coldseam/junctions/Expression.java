@@ -8,7 +8,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  *
  * <p>A line plus a length is a line, a line minus a line of the same band is a length; lines of two bands never mix.
  */
-sealed interface Expression {
+public sealed interface Expression {
 
     /** What it measures. */
     Measured measures();

@@ -1,7 +1,7 @@
 package coldseam.junctions;
 
 /** An expression of a detail file that cannot be read; the reader of the file adds the place. */
-final class ExpressionException extends RuntimeException {
+public final class ExpressionException extends RuntimeException {
 
     private final String asked;
     private final String got;
@@ -16,19 +16,23 @@ final class ExpressionException extends RuntimeException {
         this.next = next;
     }
 
-    String asked() {
+    /** What was asked. */
+    public String asked() {
         return asked;
     }
 
-    String got() {
+    /** What was found instead. */
+    public String got() {
         return got;
     }
 
-    String allowed() {
+    /** What is allowed. */
+    public String allowed() {
         return allowed;
     }
 
-    String next() {
+    /** The next step. */
+    public String next() {
         return next;
     }
 }

@@ -16,7 +16,7 @@ import org.eclipse.collections.impl.factory.Lists;
  * <p>Names may hold spaces and hyphens; at each place the longest known name is meant, so a minus sign between names
  * wants spaces around it.
  */
-final class ExpressionParser {
+public final class ExpressionParser {
 
     private static final String AMOUNT = "\\d+\\s+\\d+/\\d+|\\d+/\\d+|\\d+(?:\\.\\d+)?|\\.\\d+";
     private static final Pattern FEET_AND_INCHES =
@@ -40,7 +40,7 @@ final class ExpressionParser {
      * @param names every name that may stand in it
      * @throws ExpressionException where it cannot be read
      */
-    static Expression parse(String text, ImmutableMap<String, Measured> names) {
+    public static Expression parse(String text, ImmutableMap<String, Measured> names) {
         ExpressionParser parser = new ExpressionParser(text, names);
         Expression result = parser.sum();
         parser.skipSpaces();

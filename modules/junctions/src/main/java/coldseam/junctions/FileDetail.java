@@ -29,7 +29,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param lines of its own
  * @param drawing statements in painting order
  */
-record FileDetail(
+public record FileDetail(
         Position place,
         Located<String> detail,
         JunctionKind kind,
@@ -53,7 +53,7 @@ record FileDetail(
 
     /** Least and most. */
     @Positional
-    record FileAngles(
+    public record FileAngles(
             @Unit(Dimension.ANGLE) @Bounds(atLeast = "10 °", atMost = "350 °")
             double least,
 
@@ -62,7 +62,7 @@ record FileDetail(
 
     /** Least and most. */
     @Positional
-    record FileSpan(
+    public record FileSpan(
             @Unit(Dimension.THICKNESS) @Bounds(atLeast = "0 mm")
             double least,
 
@@ -77,7 +77,7 @@ record FileDetail(
      * @param to most that makes sense
      * @param says what it is
      */
-    record FileParameter(
+    public record FileParameter(
             @Unit(Dimension.LENGTH) double value,
             @Unit(Dimension.LENGTH) double from,
             @Unit(Dimension.LENGTH) double to,
@@ -90,7 +90,7 @@ record FileDetail(
      * @param insulates whether it counts for the pen line
      * @param source where the conductivity comes from
      */
-    record FileOwnMaterial(
+    public record FileOwnMaterial(
             @Unit(Dimension.CONDUCTIVITY) @Bounds(above = "0 W/(m·K)")
             double conductivity,
 
@@ -99,7 +99,7 @@ record FileDetail(
             @Default("declared") Provenance.Sureness sureness) {}
 
     /** How each control layer crosses; what is left out is not shown. */
-    record FileConnections(
+    public record FileConnections(
             @Default("not shown") Connection air,
             @Default("not shown") Connection water,
             @Default("not shown") Connection vapour) {}

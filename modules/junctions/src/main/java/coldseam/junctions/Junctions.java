@@ -34,6 +34,16 @@ public final class Junctions {
         return new RememberingComputer(accuracy, new SolutionStore(folder, Conduction::solve), MaterialLibrary::named);
     }
 
+    /** Solves sections from the start; a solution has the same digits as one that was kept. */
+    public static SectionSolving solving() {
+        return (section, accuracy) -> SolutionBytes.asKept(Conduction.solve(section, accuracy));
+    }
+
+    /** Solves sections and keeps what it has solved in a folder, like the computer that does. */
+    public static SectionSolving solving(Path folder) {
+        return new SolutionStore(folder, Conduction::solve);
+    }
+
     /** Computes one detail from the start. */
     static JunctionResult compute(
             Detail detail,

@@ -1,7 +1,7 @@
 package coldseam.junctions;
 
 /** What an expression of a detail file measures. */
-enum Measured {
+public enum Measured {
     /** A plain number. */
     NUMBER("a number"),
     /** A length, m. */
@@ -9,7 +9,9 @@ enum Measured {
     /** A line across the first band: its distance from that band's inner face, m. */
     FIRST("a line of the first band"),
     /** A line across the second band, likewise. */
-    SECOND("a line of the second band");
+    SECOND("a line of the second band"),
+    /** A line across the surface a point goes through: its distance from that surface's inner face, m. */
+    DEPTH("a line across the surface");
 
     private final String noun;
 
@@ -17,11 +19,13 @@ enum Measured {
         this.noun = noun;
     }
 
-    String noun() {
+    /** With its article. */
+    public String noun() {
         return noun;
     }
 
-    boolean isLine() {
-        return this == FIRST || this == SECOND;
+    /** Whether it is a place, not a length or a number. */
+    public boolean isLine() {
+        return this == FIRST || this == SECOND || this == DEPTH;
     }
 }

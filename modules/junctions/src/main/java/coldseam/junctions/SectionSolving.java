@@ -6,7 +6,7 @@ import coldseam.conduction.Solution;
 
 /** Solves a section; from the start, or from what was kept of an earlier run. */
 @FunctionalInterface
-interface SectionSolving {
+public interface SectionSolving {
 
     /** See {@link coldseam.conduction.Conduction#solve}. */
     Solution solve(Section section, Accuracy accuracy);

@@ -6,6 +6,8 @@ import coldseam.audit.Audit;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
+import coldseam.audit.PointRow;
+import coldseam.audit.PointSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.file.AtomicFiles;
 import coldseam.envelope.quantity.Dimension;
@@ -186,6 +188,61 @@ public final class AuditCsv {
                 wet ? year.wettestPlane() : "",
                 number(year.left(), Dimension.MASS_PER_AREA, units),
                 ""));
+    }
+
+    /**
+     * Writes the points whole or not at all.
+     *
+     * @throws IOException where the file cannot be written; an old one is then untouched
+     */
+    public static void writePoints(Audit audit, Path path, UnitSystem units) throws IOException {
+        AtomicFiles.write(path, points(audit, units));
+    }
+
+    /** One row for each set of points. */
+    public static String points(Audit audit, UnitSystem units) {
+        String chi = units.label(Dimension.POINT_TRANSMITTANCE);
+        String loss = units.label(Dimension.HEAT_LOSS_COEFFICIENT);
+        StringBuilder out = new StringBuilder();
+        row(
+                out,
+                Lists.immutable
+                        .of("points", "kind", "surface", "sheet", "detail", "number")
+                        .newWithAll(Lists.immutable.of("chi lower " + chi, "chi upper " + chi, "factor b"))
+                        .newWithAll(Lists.immutable.of("loss lower " + loss, "loss upper " + loss, "fRsi"))
+                        .newWithAll(Lists.immutable.of("status", "source")));
+        for (PointRow point : audit.points()) {
+            Optional<PointSheet> sheet =
+                    point.sheet().flatMap(id -> audit.pointSheets().detectOptional(s -> s.id().equals(id)));
+            row(
+                    out,
+                    Lists.immutable
+                            .of(
+                                    point.points().name(),
+                                    point.kind().label(),
+                                    point.surface().name())
+                            .newWith(point.sheet().orElse(""))
+                            .newWith(sheet.map(s -> s.result().detail().id()).orElse(""))
+                            .newWith(plain(point.number()))
+                            .newWithAll(bounds(point.chi(), Dimension.POINT_TRANSMITTANCE, units))
+                            .newWith(number(point.factor(), Dimension.RATIO, units))
+                            .newWithAll(bounds(point.loss(), Dimension.HEAT_LOSS_COEFFICIENT, units))
+                            .newWith(sheet.map(s -> plain(s.result().temperatureFactor()))
+                                    .orElse(""))
+                            .newWith(status(audit, point))
+                            .newWith(point.source()));
+        }
+        return out.toString();
+    }
+
+    private static String status(Audit audit, PointRow point) {
+        ImmutableList<String> words = audit.findings()
+                .select(f -> f.rule().startsWith("point-")
+                        && (f.sheet().isPresent() && f.sheet().equals(point.sheet())
+                                || f.place().contains(point.place())))
+                .collect(f -> f.severity().name().toLowerCase(Locale.ROOT))
+                .distinct();
+        return words.notEmpty() ? words.makeString(" and ") : point.unknown() ? "unknown" : "in order";
     }
 
     private static ImmutableList<String> bounds(Interval interval, Dimension dimension, UnitSystem units) {

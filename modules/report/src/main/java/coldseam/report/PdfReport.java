@@ -14,6 +14,7 @@ import coldseam.report.pages.JunctionSheets;
 import coldseam.report.pages.Method;
 import coldseam.report.pages.Moisture;
 import coldseam.report.pages.Page;
+import coldseam.report.pages.PointSheets;
 import coldseam.report.pages.Print;
 import coldseam.report.pages.Register;
 import coldseam.report.pages.SixSides;
@@ -60,6 +61,7 @@ public final class PdfReport {
             HouseViews.write(page);
             Gaps.write(page);
             JunctionSheets.write(page);
+            PointSheets.write(page);
             HeatLossTable.write(page);
             Register.write(page);
             Assemblies.write(page);

@@ -164,6 +164,8 @@ final class SampleAudit {
                         row(SLAB, HeatFlow.DOWNWARDS, OuterSurface.GROUND, 80)),
                 sheets,
                 rows,
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
                 heatLoss(rows),
                 findings,
                 mould(),

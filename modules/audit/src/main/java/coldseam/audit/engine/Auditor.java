@@ -14,6 +14,8 @@ import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Shell;
 import coldseam.junctions.Catalogue;
 import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.points.PointCatalogue;
+import coldseam.junctions.points.PointComputer;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -22,6 +24,8 @@ public final class Auditor {
 
     private final Catalogue catalogue;
     private final JunctionComputer computer;
+    private final PointCatalogue pointCatalogue;
+    private final PointComputer pointComputer;
     private final UnitSystem units;
     private final String version;
 
@@ -34,8 +38,30 @@ public final class Auditor {
      * @param version of the tool, for the record
      */
     public Auditor(Catalogue catalogue, JunctionComputer computer, UnitSystem units, String version) {
+        this(catalogue, computer, PointCatalogue.builtIn(), PointComputer.standard(), units, version);
+    }
+
+    /**
+     * An auditor that knows more point details than the built-in ones, or computes them by other means.
+     *
+     * @param catalogue of details, own ones of the house included
+     * @param computer that computes them; asked from several threads at once
+     * @param pointCatalogue of point details, likewise
+     * @param pointComputer that computes them, likewise
+     * @param units in which the audit's sentences give their values
+     * @param version of the tool, for the record
+     */
+    public Auditor(
+            Catalogue catalogue,
+            JunctionComputer computer,
+            PointCatalogue pointCatalogue,
+            PointComputer pointComputer,
+            UnitSystem units,
+            String version) {
         this.catalogue = catalogue;
         this.computer = computer;
+        this.pointCatalogue = pointCatalogue;
+        this.pointComputer = pointComputer;
         this.units = units;
         this.version = version;
     }
@@ -52,7 +78,9 @@ public final class Auditor {
         Junctions junctions = junctions(house, shell, progress);
         SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions));
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
-        HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), junctions.sheets()).compute();
+        Points points = new Points.Run(house, pointCatalogue, pointComputer)
+                .compute(HousePoints.of(house, shell, surfaceHeats, heats), progress);
+        HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), junctions.sheets(), points.rows()).compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats, units);
         Moisture moisture = new Moisture(house);
         ImmutableList<AssemblyRow> assemblies = assemblies(house, heats, moisture);
@@ -66,6 +94,9 @@ public final class Auditor {
                 junctions.misfits(),
                 assemblies,
                 mould,
+                points.sheets(),
+                points.rows(),
+                points.misfits(),
                 terraces,
                 units));
         return new Audit(
@@ -78,12 +109,14 @@ public final class Auditor {
                 assemblies,
                 junctions.sheets(),
                 junctions.rows(),
+                points.sheets(),
+                points.rows(),
                 loss,
                 findings,
                 mould,
                 terraces,
-                HoldPoints.of(junctions.sheets()),
-                Inputs.of(house, shell, units),
+                HoldPoints.of(junctions.sheets(), points.sheets()),
+                Inputs.of(house, shell, points.sheets(), units),
                 Words.method(house.site(), loss, units, surfaceHeats.notes().newWithAll(warnings(heats))),
                 Words.cautions());
     }

@@ -5,6 +5,7 @@ import coldseam.audit.HeatLoss.Group;
 import coldseam.audit.HeatLoss.Line;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
+import coldseam.audit.PointRow;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.House;
@@ -36,17 +37,20 @@ final class HeatLossTable {
     private final ImmutableList<SurfaceHeat> heats;
     private final ImmutableList<JunctionRow> rows;
     private final ImmutableList<JunctionSheet> sheets;
+    private final ImmutableList<PointRow> points;
     private final DimensionSystem system;
 
     HeatLossTable(
             House house,
             ImmutableList<SurfaceHeat> heats,
             ImmutableList<JunctionRow> rows,
-            ImmutableList<JunctionSheet> sheets) {
+            ImmutableList<JunctionSheet> sheets,
+            ImmutableList<PointRow> points) {
         this.house = house;
         this.heats = heats;
         this.rows = rows;
         this.sheets = sheets;
+        this.points = points;
         this.system = house.site().dimensions();
     }
 
@@ -58,6 +62,7 @@ final class HeatLossTable {
         lines.addAllIterable(surfaceLines(Group.GROUND));
         lines.addAllIterable(surfaceLines(Group.UNHEATED));
         lines.addAllIterable(junctionLines());
+        lines.addAllIterable(pointLines());
         ImmutableList<Line> all = lines.toImmutable();
         Interval total = sum(all);
         Interval positive = sum(all.select(line -> line.group() == Group.JUNCTIONS && positive(line)));
@@ -147,6 +152,18 @@ final class HeatLossTable {
                 .toImmutable();
     }
 
+    private ImmutableList<Line> pointLines() {
+        return points.collect(row ->
+                new Line(Group.POINTS, pointName(row), row.number(), "", row.chi(), row.factor(), rounded(row.loss())));
+    }
+
+    private static String pointName(PointRow row) {
+        String kind = row.kind().label() + " in " + row.surface().name();
+        return row.sheet()
+                .map(id -> id + " " + row.points().name() + ": " + kind + (row.unknown() ? ", not chosen" : ""))
+                .orElse(row.points().name() + ": " + kind + ", " + row.source());
+    }
+
     private String lineName(JunctionRow row) {
         String kind = row.edge().kind().label();
         Optional<JunctionSheet> sheet = row.sheet().flatMap(this::sheet);
@@ -197,8 +214,9 @@ final class HeatLossTable {
         double planes = heats.sumOfDouble(heat -> heat.loss(asked));
         double openings = openingLines()
                 .sumOfDouble(line -> line.size() * line.transmittance().middle() * line.factor());
+        Interval atPoints = points.injectInto(Interval.of(planes + openings), (sum, row) -> sum.plus(row.loss()));
         return rows.injectInto(
-                Interval.of(planes + openings),
+                atPoints,
                 (sum, row) -> sum.plus(psi(row, asked).times(Junctions.length(row.edge(), asked) * row.factor())));
     }
 

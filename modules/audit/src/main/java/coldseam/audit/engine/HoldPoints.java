@@ -46,7 +46,9 @@ import static coldseam.envelope.JunctionKind.WALL_UNDER_OVERHANG;
 
 import coldseam.audit.HoldPoint;
 import coldseam.audit.JunctionSheet;
+import coldseam.audit.PointSheet;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.PointKind;
 import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Sets;
@@ -60,13 +62,25 @@ final class HoldPoints {
      * A stop in the order of building.
      *
      * @param kinds of junction it belongs to; it is left out where the house has none of them, unless {@code always}
+     * @param points kinds of point it belongs to, likewise
      */
     private record Stop(
             String name,
             String before,
             boolean always,
             ImmutableList<String> lookAt,
-            ImmutableSet<JunctionKind> kinds) {}
+            ImmutableSet<JunctionKind> kinds,
+            ImmutableSet<PointKind> points) {
+
+        Stop(
+                String name,
+                String before,
+                boolean always,
+                ImmutableList<String> lookAt,
+                ImmutableSet<JunctionKind> kinds) {
+            this(name, before, always, lookAt, kinds, Sets.immutable.empty());
+        }
+    }
 
     private static final ImmutableList<Stop> STOPS = Lists.immutable.of(
             new Stop(
@@ -130,6 +144,22 @@ final class HoldPoints {
                             "the airtight strip around the floor's edge, with a lap above and below",
                             "insulation in front of the floor's edge, in one piece"),
                     Sets.immutable.of(INTERMEDIATE_FLOOR, PARTITION, LEDGER, BALCONY, CANOPY, VENEER_LEDGE)),
+            new Stop(
+                    "Posts, columns, brackets and anchors",
+                    "insulation closes around them",
+                    false,
+                    Lists.immutable.of(
+                            "their number against the plan, and what stands under each foot",
+                            "each sealed where it goes through the airtight layer",
+                            "boards tight around them, the slit foamed"),
+                    Sets.immutable.empty(),
+                    Sets.immutable.of(
+                            PointKind.STEEL_POST,
+                            PointKind.TIMBER_POST,
+                            PointKind.COLUMN,
+                            PointKind.BRACKET,
+                            PointKind.CLADDING_BRACKET,
+                            PointKind.ANCHOR_BOLT)),
             new Stop(
                     "Airtight and watertight layer of the walls",
                     "insulation covers it; first pressure test",
@@ -195,13 +225,15 @@ final class HoldPoints {
                             "each elevation whole, and close up",
                             "second layer with joints away from the first's",
                             "gaps wider than 3 mm filled, nothing pressed flat"),
-                    Sets.immutable.of(OUTSIDE_CORNER, INSIDE_CORNER, INTERMEDIATE_FLOOR, WALL_UNDER_OVERHANG)),
+                    Sets.immutable.of(OUTSIDE_CORNER, INSIDE_CORNER, INTERMEDIATE_FLOOR, WALL_UNDER_OVERHANG),
+                    Sets.immutable.of(PointKind.FASTENER)),
             new Stop(
                     "Pipes, cables and vents",
                     "their openings are covered",
                     true,
                     Lists.immutable.of("each sealed in the airtight layer and packed with insulation"),
-                    Sets.immutable.empty()),
+                    Sets.immutable.empty(),
+                    Sets.immutable.of(PointKind.PIPE, PointKind.DUCT)),
             new Stop(
                     "Caps and flashings",
                     "scaffolding comes down",
@@ -228,12 +260,16 @@ final class HoldPoints {
     }
 
     /** Those that this house has, with the sheets they belong to and what their details ask to be photographed. */
-    static ImmutableList<HoldPoint> of(ImmutableList<JunctionSheet> sheets) {
+    static ImmutableList<HoldPoint> of(ImmutableList<JunctionSheet> sheets, ImmutableList<PointSheet> points) {
         return STOPS.collect(stop -> {
                     ImmutableList<JunctionSheet> own = sheets.select(sheet ->
                             stop.kinds().contains(sheet.result().setup().kind()));
-                    ImmutableList<String> photographs =
-                            own.flatCollect(sheet -> sheet.result().detail().photographs());
+                    ImmutableList<PointSheet> ownPoints = points.select(sheet ->
+                            stop.points().contains(sheet.result().detail().kind()));
+                    ImmutableList<String> photographs = own.flatCollect(
+                                    sheet -> sheet.result().detail().photographs())
+                            .newWithAll(ownPoints.flatCollect(
+                                    sheet -> sheet.result().detail().photographs()));
                     return new HoldPoint(
                             stop.name(),
                             stop.before(),
@@ -241,7 +277,7 @@ final class HoldPoints {
                                     .newWithAll(photographs)
                                     .collect(HoldPoints::item)
                                     .distinct(),
-                            own.collect(JunctionSheet::id));
+                            own.collect(JunctionSheet::id).newWithAll(ownPoints.collect(PointSheet::id)));
                 })
                 .zip(STOPS)
                 .select(pair ->

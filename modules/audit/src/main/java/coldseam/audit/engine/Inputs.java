@@ -1,18 +1,21 @@
 package coldseam.audit.engine;
 
 import coldseam.audit.InputRow;
+import coldseam.audit.PointSheet;
 import coldseam.envelope.Climate;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.Limits;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
+import coldseam.envelope.PointBridges;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Site;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.JunctionResult;
 import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.Locale;
@@ -27,22 +30,25 @@ final class Inputs {
 
     private final House house;
     private final Shell shell;
+    private final ImmutableList<PointSheet> points;
     private final UnitSystem units;
     private final MutableList<InputRow> rows = Lists.mutable.empty();
 
-    private Inputs(House house, Shell shell, UnitSystem units) {
+    private Inputs(House house, Shell shell, ImmutableList<PointSheet> points, UnitSystem units) {
         this.house = house;
         this.shell = shell;
+        this.points = points;
         this.units = units;
     }
 
-    static ImmutableList<InputRow> of(House house, Shell shell, UnitSystem units) {
-        Inputs inputs = new Inputs(house, shell, units);
+    static ImmutableList<InputRow> of(House house, Shell shell, ImmutableList<PointSheet> points, UnitSystem units) {
+        Inputs inputs = new Inputs(house, shell, points, units);
         inputs.site();
         inputs.neighbours();
         inputs.limits();
         inputs.openings();
         inputs.ownPsi();
+        inputs.points();
         inputs.materials();
         return inputs.rows.toImmutable();
     }
@@ -150,8 +156,32 @@ final class Inputs {
                         own.source()));
     }
 
+    private void points() {
+        if (points.isEmpty()) {
+            return;
+        }
+        row(
+                "Largest chi of a point",
+                say(house.limits().chi(), Dimension.POINT_TRANSMITTANCE),
+                "house file, or the default: common practice, no source");
+        for (PointBridges set : house.points()) {
+            set.parameters()
+                    .keyValuesView()
+                    .toSortedListBy(pair -> pair.getOne())
+                    .forEach(pair ->
+                            row(pair.getOne() + " of " + set.name(), say(pair.getTwo(), Dimension.THICKNESS), FILE));
+        }
+    }
+
+    /** The house's materials, and those that its points bring along. */
     private void materials() {
-        for (Material material : house.materials().toSortedListBy(Material::name)) {
+        ImmutableList<Material> ofPoints = points.flatCollect(
+                        sheet -> sheet.result().pieces())
+                .collect(JunctionResult.Piece::material)
+                .reject(material -> house.materials().containsKey(material.name()))
+                .distinct();
+        for (Material material :
+                house.materials().toList().withAll(ofPoints.castToList()).sortThisBy(Material::name)) {
             row(
                     "Conductivity of " + material.name(),
                     say(material.conductivity(), Dimension.CONDUCTIVITY) + vapour(material),

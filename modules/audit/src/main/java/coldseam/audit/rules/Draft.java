@@ -21,6 +21,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param edges names of all the edges it is about, the longest first; empty for surfaces and holes
  * @param surface name; empty for edges
  * @param sheets it is about, the worst first; empty where there are none
+ * @param pointSheet id of the worst point's sheet it is about; empty where it is about no point
  * @param loss W/K lost against the best there is; empty where that cannot be said
  * @param toDo what closes it
  */
@@ -36,5 +37,39 @@ public record Draft(
         ImmutableList<String> edges,
         Optional<String> surface,
         ImmutableList<JunctionSheet> sheets,
+        Optional<String> pointSheet,
         Optional<Interval> loss,
-        String toDo) {}
+        String toDo) {
+
+    /** A draft that is about no point. */
+    Draft(
+            Rule rule,
+            String subject,
+            Severity severity,
+            String title,
+            String what,
+            String place,
+            Point3 at,
+            double length,
+            ImmutableList<String> edges,
+            Optional<String> surface,
+            ImmutableList<JunctionSheet> sheets,
+            Optional<Interval> loss,
+            String toDo) {
+        this(
+                rule,
+                subject,
+                severity,
+                title,
+                what,
+                place,
+                at,
+                length,
+                edges,
+                surface,
+                sheets,
+                Optional.empty(),
+                loss,
+                toDo);
+    }
+}

@@ -5,6 +5,8 @@ import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
 import coldseam.audit.Mould;
+import coldseam.audit.PointRow;
+import coldseam.audit.PointSheet;
 import coldseam.audit.TerraceLine;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Control;
@@ -36,6 +38,9 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param misfits why the detail chosen for an edge does not fit, by the edge's name; only edges with such reasons
  * @param assemblies each one that is used
  * @param mould on the junctions' inner surfaces
+ * @param pointSheets every different point
+ * @param points one for each set of points
+ * @param pointMisfits why the detail chosen for a set of points does not fit, by the set's name; only sets with such reasons
  * @param terraces one for each terrace deck
  * @param units in which findings write their values
  */
@@ -48,6 +53,9 @@ public record Facts(
         ImmutableMap<String, ImmutableList<String>> misfits,
         ImmutableList<AssemblyRow> assemblies,
         Mould mould,
+        ImmutableList<PointSheet> pointSheets,
+        ImmutableList<PointRow> points,
+        ImmutableMap<String, ImmutableList<String>> pointMisfits,
         ImmutableList<TerraceLine> terraces,
         UnitSystem units) {
 

@@ -63,7 +63,7 @@ public final class Findings {
                 whole.length(),
                 whole.edges(),
                 whole.surface(),
-                sheets.getFirstOptional().map(JunctionSheet::id),
+                sheets.getFirstOptional().map(JunctionSheet::id).or(lead::pointSheet),
                 whole.loss(),
                 money(facts.house(), whole.loss()),
                 Facts.sentence(lead.toDo()) + ".");

@@ -8,6 +8,7 @@ import coldseam.audit.InputRow;
 import coldseam.envelope.House;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.ShellBuilder;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
 
@@ -15,7 +16,7 @@ class InputsTest {
 
     private static ImmutableList<InputRow> rows(String yaml, UnitSystem units) {
         House house = Sample.house(yaml);
-        return Inputs.of(house, ShellBuilder.build(house), units);
+        return Inputs.of(house, ShellBuilder.build(house), Lists.immutable.empty(), units);
     }
 
     private static InputRow row(ImmutableList<InputRow> rows, String what) {

@@ -34,20 +34,17 @@ public record Fastener(Steel steel, Base base, double board) {
     /** m, diameter of the plate; common practice, no source. */
     public static final double PLATE = 0.040;
 
-    /** m, radius: a disc of 1 m². */
-    public static final double DISC = 0.5642;
-
-    private static final double PLATE_THICKNESS = 0.002;
-
     /** Kinds of steel, with the names of the material library. */
     public enum Steel {
-        CARBON("steel"),
-        STAINLESS("stainless steel");
+        CARBON("steel", "fastener-carbon-steel"),
+        STAINLESS("stainless steel", "fastener-stainless-steel");
 
         private final String material;
+        private final String detail;
 
-        Steel(String material) {
+        Steel(String material, String detail) {
             this.material = material;
+            this.detail = detail;
         }
 
         Material material() {
@@ -93,28 +90,19 @@ public record Fastener(Steel steel, Base base, double board) {
         return layers.toImmutable();
     }
 
-    /** The section that is solved. */
-    public PointSection section() {
-        ImmutableList<Layer> layers = layers();
-        double face = layers.take(2).sumOfDouble(Layer::thickness);
-        Material metal = steel.material();
-        return new PointSection(
-                "screw through board",
-                layers.collect(layer -> new PointSection.Sheet(
-                        layer.material().name(), layer.material().conductivity(), layer.thickness())),
-                Lists.immutable.of(
-                        new PointSection.Body(
-                                metal.name(), metal.conductivity(), 0, SHAFT / 2, face - EMBEDDED, face + board),
-                        new PointSection.Body(
-                                metal.name(),
-                                metal.conductivity(),
-                                0,
-                                PLATE / 2,
-                                face + board,
-                                face + board + PLATE_THICKNESS)),
-                HeatFlow.HORIZONTAL.interiorSurfaceResistance(),
-                OuterSurface.OUTDOORS.resistance(HeatFlow.HORIZONTAL),
-                DISC);
+    /** The wall it holds. */
+    public PointSetup setup() {
+        return PointHost.of(host(), HeatFlow.HORIZONTAL, 20, 0);
+    }
+
+    /** The option of the catalogue that is computed. */
+    public PointDetail detail() {
+        return PointCatalogue.builtIn().find(steel.detail).orElseThrow();
+    }
+
+    private Assembly host() {
+        return new Assembly(
+                "board on " + base.material, layers(), Optional.empty(), Assembly.AirGaps.NONE, Optional.empty());
     }
 
     /** What ISO 6946:2017 annex F (from memory) adds to U for one such fastener in a square metre: W/K each. */

@@ -1,24 +1,59 @@
 package coldseam.junctions.points;
 
+import coldseam.envelope.Control;
+import coldseam.envelope.PointKind;
+import coldseam.junctions.Connection;
 import coldseam.junctions.Rank;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 
 /**
- * A post, column or bracket through the insulation, drawn round.
+ * One way to take something through a surface's insulation: what a point file says.
  *
- * @param id unique
- * @param kind such as "guard post on a terrace"
+ * @param id unique in its catalogue
+ * @param kind of thing it is
  * @param name plain, short
  * @param rank among its kind's options
- * @param roundedHow how the true shape became a round one, and what that leaves out
- * @param failure how it goes wrong
- * @param section what is solved
+ * @param looksLike what one sees on site
+ * @param drawnRound how the true shape became a round one, and what that leaves out
+ * @param order of building, first step first
+ * @param connections of air, water and vapour control
+ * @param failures how it goes wrong
+ * @param photographs what to photograph before it is covered
+ * @param cautions structure, fire, moisture: what must be asked of whom
+ * @param costEach in the house's currency
+ * @param drawing how its section is put together
  */
 public record PointDetail(
-        String id, String kind, String name, Rank rank, String roundedHow, String failure, PointSection section) {
+        String id,
+        PointKind kind,
+        String name,
+        Rank rank,
+        String looksLike,
+        String drawnRound,
+        ImmutableList<String> order,
+        ImmutableMap<Control, Connection> connections,
+        ImmutableList<String> failures,
+        ImmutableList<String> photographs,
+        ImmutableList<String> cautions,
+        OptionalDouble costEach,
+        PointDrawing drawing) {
 
-    /** The built-in ones, by kind and from worst to best. */
-    public static ImmutableList<PointDetail> builtIn() {
-        return BuiltInPoints.all();
+    PointDetail named(String other) {
+        return new PointDetail(
+                other,
+                kind,
+                name,
+                rank,
+                looksLike,
+                drawnRound,
+                order,
+                connections,
+                failures,
+                photographs,
+                cautions,
+                costEach,
+                drawing);
     }
 }

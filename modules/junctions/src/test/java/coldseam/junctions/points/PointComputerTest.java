@@ -28,7 +28,7 @@ class PointComputerTest {
     /** Faces at fixed temperatures leave the field linear: chi = (k1 − k2)·A/L, by hand. */
     @Test
     void pinBetweenFixedTemperaturesIsExact() {
-        PointResult result = PointComputer.standard().compute(pin(0.004, 50, 0, 0, DISC));
+        PointSolution result = PointComputer.standard().compute(pin(0.004, 50, 0, 0, DISC));
         double exact = (50 - 0.035) * Math.PI * 0.004 * 0.004 / 0.2;
         assertEquals(0.01255758, exact, 1e-8);
         assertTrue(
@@ -45,7 +45,7 @@ class PointComputerTest {
     @ParameterizedTest
     @CsvSource({"0.004, 17, 0.00146489", "0.010, 0.13, 0.00013566"})
     void flushPinHitsTheIndependentValue(double radius, double conductivity, double expected) {
-        PointResult result =
+        PointSolution result =
                 new PointComputer(new Accuracy(2e-6, 400_000)).compute(pin(radius, conductivity, 0.13, 0.04, DISC));
         assertTrue(result.solution().met(), result.solution().notes() + "");
         assertTrue(
@@ -57,8 +57,8 @@ class PointComputerTest {
 
     @Test
     void aLargerDiscChangesNothing() {
-        PointResult small = PointComputer.standard().compute(pin(0.004, 17, 0.13, 0.04, DISC));
-        PointResult large = PointComputer.standard().compute(pin(0.004, 17, 0.13, 0.04, 0.8));
+        PointSolution small = PointComputer.standard().compute(pin(0.004, 17, 0.13, 0.04, DISC));
+        PointSolution large = PointComputer.standard().compute(pin(0.004, 17, 0.13, 0.04, 0.8));
         assertEquals(small.chi().middle(), large.chi().middle(), 5e-6);
     }
 
@@ -75,8 +75,8 @@ class PointComputerTest {
                 0.04,
                 DISC);
         PointComputer coarse = new PointComputer(new Accuracy(1e-3, 100_000));
-        PointResult first = coarse.compute(flush);
-        PointResult second = coarse.compute(out);
+        PointSolution first = coarse.compute(flush);
+        PointSolution second = coarse.compute(out);
         assertTrue(second.chi().lower() > first.chi().upper(), first.chi() + " then " + second.chi());
         assertTrue(second.temperatureFactor() < first.temperatureFactor() - 0.01);
         assertTrue(first.temperatureFactor() > 0 && first.temperatureFactor() < 1);

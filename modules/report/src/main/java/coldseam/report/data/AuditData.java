@@ -31,6 +31,11 @@ record AuditData(
         ImmutableList<AssemblyData> assemblies,
         @Says("one for each different junction") ImmutableList<SheetData> junctionSheets,
         @Says("one for each edge of the shell") ImmutableList<EdgeData> edges,
+        @Says("one for each different point") ImmutableList<PointSheetData> pointSheets,
+
+        @Says("one for each set of points of the house file")
+        ImmutableList<PointData> points,
+
         HeatLossData heatLoss,
         @Says("by weight, the heaviest first") ImmutableList<FindingData> findings,
         MouldData mould,
@@ -54,7 +59,8 @@ record AuditData(
 
             @Says("least ratio of the weakest path") double pathShare,
             double psi_W_per_mK,
-            double temperatureFactor) {}
+            double temperatureFactor,
+            @Says("largest of one point") double chi_W_per_K) {}
 
     record Verdict(boolean unbroken, int gaps, int weakSpots, String sentence) {}
 
@@ -97,7 +103,11 @@ record AuditData(
 
     record Terrace(String surface, double underside_degC, double dewPoint_degC, boolean safe, String sentence) {}
 
-    record HoldPoint(String name, String before, ImmutableList<String> lookAt, ImmutableList<String> junctionSheets) {}
+    record HoldPoint(
+            String name,
+            String before,
+            ImmutableList<String> lookAt,
+            @Says("and point sheets") ImmutableList<String> junctionSheets) {}
 
     record Input(String what, String value, String source) {}
 }

@@ -44,7 +44,8 @@ final class Convert {
                         site.heatingDegreeDays(),
                         site.groundName(),
                         site.groundConductivity()),
-                new AuditData.Limits(limits.neckShare(), limits.pathShare(), limits.psi(), limits.temperatureFactor()),
+                new AuditData.Limits(
+                        limits.neckShare(), limits.pathShare(), limits.psi(), limits.temperatureFactor(), limits.chi()),
                 new AuditData.Verdict(verdict.unbroken(), verdict.gaps(), verdict.weakSpots(), verdict.sentence()),
                 new AuditData.Shell(
                         shell.closed(),
@@ -70,6 +71,8 @@ final class Convert {
                                 MoistureConvert.condensation(a.moisture()))),
                 audit.sheets().collect(Convert::sheet),
                 audit.junctions().collect(Convert::edge),
+                audit.pointSheets().collect(ConvertPoints::sheet),
+                audit.points().collect(ConvertPoints::row),
                 heatLoss(audit.heatLoss()),
                 audit.findings().collect(Convert::finding),
                 MoistureConvert.mould(audit.mould()),

@@ -58,7 +58,8 @@ final class DetailWords {
         return out.toImmutable();
     }
 
-    private static Block connection(String control, String how) {
+    /** How one control layer passes. */
+    static Block connection(String control, String how) {
         return Blocks.beside(
                 6,
                 Lists.immutable.of(0.3, 0.7),

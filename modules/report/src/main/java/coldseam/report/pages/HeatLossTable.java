@@ -145,6 +145,9 @@ public final class HeatLossTable {
         table = line(table, Rich.marked("H_{T}, rounded once, after adding"), print.of(loss.total(), d));
         table = line(table, Rich.of("junctions with psi above zero"), print.of(loss.positiveJunctions(), d));
         table = line(table, Rich.of("junctions with psi below zero"), print.of(loss.negativeJunctions(), d));
+        if (loss.points().upper() != 0) {
+            table = line(table, Rich.of("points: posts, brackets, pipes and the like"), print.of(loss.points(), d));
+        }
         table = line(table, Rich.of("share of the junctions"), Print.percent(loss.junctionShare()));
         table = line(
                 table,

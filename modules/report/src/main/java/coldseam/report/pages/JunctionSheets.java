@@ -207,7 +207,7 @@ public final class JunctionSheets {
                 Style.BODY.with(Palette.EMBER)));
     }
 
-    private static String humidity(double humidity) {
+    static String humidity(double humidity) {
         return humidity >= 1
                 ? "100 % relative humidity (never, at these temperatures)"
                 : Print.percent(humidity) + " relative humidity";

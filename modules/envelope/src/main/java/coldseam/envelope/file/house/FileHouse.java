@@ -46,7 +46,12 @@ record FileHouse(
         @Defines("seam")
         ImmutableList<Named<FileSeam>> seams,
 
-        @Doc("What the audit holds junctions to.") @Default("")
+        @Doc("Posts, columns, brackets, pipes and fasteners that go through a surface's insulation, by name.")
+        @Default("")
+        @Defines("points")
+        ImmutableList<Named<FilePoints>> points,
+
+        @Doc("What the audit holds junctions and points to.") @Default("")
         FileLimits limits,
 
         @Doc("Prices for the money columns.") @Default("") FilePrices prices)

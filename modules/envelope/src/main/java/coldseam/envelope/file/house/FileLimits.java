@@ -9,7 +9,7 @@ import coldseam.envelope.file.Unit;
 import coldseam.envelope.quantity.Dimension;
 
 @Noun("limits")
-@Doc("What the audit holds junctions to.")
+@Doc("What the audit holds junctions and points to.")
 record FileLimits(
         @Doc("Least neck over the thinner neighbour's insulation thickness.")
         @Default("50 %")
@@ -39,9 +39,15 @@ record FileLimits(
         @Default("0.05 W/(m·K)")
         @Unit(Dimension.LINEAR_TRANSMITTANCE)
         @Bounds(atLeast = "-1 W/(m·K)", atMost = "2 W/(m·K)")
-        double openingPsi) {
+        double openingPsi,
+
+        @Doc("Largest chi of one point, such as a post or a bracket.")
+        @Default("0.05 W/K")
+        @Unit(Dimension.POINT_TRANSMITTANCE)
+        @Bounds(atLeast = "0 W/K", atMost = "5 W/K")
+        double chi) {
 
     Limits limits() {
-        return new Limits(neckShare, pathShare, psi, temperatureFactor, openingPsi);
+        return new Limits(neckShare, pathShare, psi, temperatureFactor, openingPsi, chi);
     }
 }

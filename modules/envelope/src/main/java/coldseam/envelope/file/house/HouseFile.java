@@ -36,7 +36,7 @@ public final class HouseFile {
      * @throws FileFaultException with every fault of the file
      */
     public static LoadedHouse read(Path path) {
-        return read(path, Optional.empty());
+        return read(path, Optional.empty(), Optional.empty());
     }
 
     /**
@@ -47,12 +47,25 @@ public final class HouseFile {
      * @throws FileFaultException with every fault of the file, unknown details among them
      */
     public static LoadedHouse read(Path path, KnownNames details) {
-        return read(path, Optional.of(details));
+        return read(path, Optional.of(details), Optional.empty());
     }
 
-    private static LoadedHouse read(Path path, Optional<KnownNames> details) {
+    /**
+     * Reads a house with points.
+     *
+     * @param path of the file
+     * @param details that junction choices may name
+     * @param points details that points may name
+     * @throws FileFaultException with every fault of the file, unknown details among them
+     */
+    public static LoadedHouse read(Path path, KnownNames details, KnownNames points) {
+        return read(path, Optional.of(details), Optional.of(points));
+    }
+
+    private static LoadedHouse read(Path path, Optional<KnownNames> details, Optional<KnownNames> points) {
         Faults faults = new Faults();
-        Optional<LoadedHouse> house = SourceDocument.read(path, faults).flatMap(node -> bind(node, details, faults));
+        Optional<LoadedHouse> house =
+                SourceDocument.read(path, faults).flatMap(node -> bind(node, details, points, faults));
         faults.throwIfAny();
         return house.orElseThrow();
     }
@@ -67,8 +80,8 @@ public final class HouseFile {
      */
     public static LoadedHouse read(String file, byte[] content, Optional<KnownNames> details) {
         Faults faults = new Faults();
-        Optional<LoadedHouse> house =
-                SourceDocument.read(file, content, faults).flatMap(node -> bind(node, details, faults));
+        Optional<LoadedHouse> house = SourceDocument.read(file, content, faults)
+                .flatMap(node -> bind(node, details, Optional.empty(), faults));
         faults.throwIfAny();
         return house.orElseThrow();
     }
@@ -78,11 +91,13 @@ public final class HouseFile {
         return SchemaWriter.of(FileHouse.class, "A house file of coldseam");
     }
 
-    private static Optional<LoadedHouse> bind(SourceNode node, Optional<KnownNames> details, Faults faults) {
+    private static Optional<LoadedHouse> bind(
+            SourceNode node, Optional<KnownNames> details, Optional<KnownNames> points, Faults faults) {
         MutableMap<String, KnownNames> known = Maps.mutable.empty();
         known.put("material", KnownNames.of(MaterialLibrary.materials().collect(Material::name)));
         known.put("neighbour", KnownNames.of(BodyBuilder.ALWAYS_THERE.keysView()));
         details.ifPresent(each -> known.put("detail", each));
+        points.ifPresent(each -> known.put("point detail", each));
         Optional<FileHouse> file = Binder.bind(node, FileHouse.class, faults, known.toImmutable());
         return faults.isEmpty() ? file.map(HouseFile::loaded) : Optional.empty();
     }
@@ -107,6 +122,7 @@ public final class HouseFile {
                                 each.selector(), each.detail().value())),
                 file.ownPsi().collect(FileOwnPsi::ownPsi),
                 file.seams().collect(each -> each.value().seam(each.name())),
+                file.points().collect(each -> each.value().points(each.name())),
                 file.limits().limits(),
                 file.prices().prices());
         return new LoadedHouse(
@@ -116,7 +132,8 @@ public final class HouseFile {
                 openingPlaces(file),
                 file.seams()
                         .toImmutableMap(
-                                Named::name, each -> each.value().surface().place()));
+                                Named::name, each -> each.value().surface().place()),
+                file.points().collect(each -> each.value().places(each.place())));
     }
 
     private static ImmutableMap<String, Position> openingPlaces(FileHouse file) {

@@ -13,13 +13,31 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param ownPsi places of the own psi values, in the order of {@link House#ownPsi()}
  * @param openings place of the surface's name of each opening, by the opening's name
  * @param seams place of the surface's name of each seam, by the seam's name
+ * @param points places of each set of points, in the order of {@link House#points()}
  */
 public record LoadedHouse(
         House house,
         ImmutableList<ChoicePlaces> choices,
         ImmutableList<ChoicePlaces> ownPsi,
         ImmutableMap<String, Position> openings,
-        ImmutableMap<String, Position> seams) {
+        ImmutableMap<String, Position> seams,
+        ImmutableList<PointPlaces> points) {
+
+    /**
+     * Places of a set of points.
+     *
+     * @param name of its name
+     * @param surface of the surface's name
+     * @param detail of the detail's id; of the name where there is none
+     * @param along of the neighbour's name; of the name where there is none
+     * @param parameters of the names of its parameters
+     */
+    public record PointPlaces(
+            Position name,
+            Position surface,
+            Position detail,
+            Position along,
+            ImmutableMap<String, Position> parameters) {}
 
     /**
      * Places of a junction choice or own psi value.

@@ -1,0 +1,28 @@
+package coldseam.audit;
+
+import coldseam.junctions.points.PointResult;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * One computed point, for all the points it stands for.
+ *
+ * @param id such as "P3", in the order of the report
+ * @param result computed
+ * @param best the best option of its kind for the same surface; empty where it is this one, or where none fits
+ * @param points names of the sets of points of the house file
+ * @param number of all of them
+ * @param chosen whether the house file chose the detail
+ * @param dewPointHumidity indoor relative humidity, 0 to 1, at which the coldest point reaches the dew point at the design
+ *     temperatures; 1 where it never does
+ * @param mouldHumidity the same for the mould limit, 80 % on the surface
+ */
+public record PointSheet(
+        String id,
+        PointResult result,
+        Optional<PointResult> best,
+        ImmutableList<String> points,
+        int number,
+        boolean chosen,
+        double dewPointHumidity,
+        double mouldHumidity) {}

@@ -1,0 +1,233 @@
+package coldseam.audit.engine;
+
+import coldseam.assemblies.moisture.SurfaceHumidity;
+import coldseam.audit.PointRow;
+import coldseam.audit.PointSheet;
+import coldseam.conduction.Interval;
+import coldseam.envelope.House;
+import coldseam.envelope.PointKind;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.points.PointCatalogue;
+import coldseam.junctions.points.PointComputer;
+import coldseam.junctions.points.PointDetail;
+import coldseam.junctions.points.PointResult;
+import coldseam.junctions.points.PointSetup;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.map.MutableMap;
+
+/**
+ * The points of a house, computed: a sheet for each different one and a row for each set.
+ *
+ * @param sheets in the order of their first set
+ * @param rows in the house file's order
+ * @param misfits why the detail chosen for a set does not fit, by the set's name; only sets with such reasons
+ */
+record Points(
+        ImmutableList<PointSheet> sheets,
+        ImmutableList<PointRow> rows,
+        ImmutableMap<String, ImmutableList<String>> misfits) {
+
+    static Points none() {
+        return new Points(Lists.immutable.empty(), Lists.immutable.empty(), Maps.immutable.empty());
+    }
+
+    /** A detail for a setup: what is computed once, however many sets ask. */
+    private record Question(PointDetail detail, PointSetup setup) {}
+
+    private record Answer(Optional<PointResult> result, ImmutableList<String> reasons) {}
+
+    /** What makes two sets one sheet. */
+    private record Key(String detail, PointSetup setup, boolean chosen) {}
+
+    /** Computes every set, with its kind's other options beside it. */
+    static final class Run {
+        private final House house;
+        private final PointCatalogue catalogue;
+        private final PointComputer computer;
+        private final MutableMap<Question, Answer> answers = Maps.mutable.empty();
+
+        Run(House house, PointCatalogue catalogue, PointComputer computer) {
+            this.house = house;
+            this.catalogue = catalogue;
+            this.computer = computer;
+        }
+
+        Points compute(ImmutableList<HousePoints> sets, Progress progress) {
+            answer(sets, progress);
+            MutableMap<Key, MutableList<HousePoints>> groups = Maps.mutable.empty();
+            MutableList<Key> order = Lists.mutable.empty();
+            MutableList<PointRow> rows = Lists.mutable.empty();
+            MutableMap<String, ImmutableList<String>> misfits = Maps.mutable.empty();
+            for (HousePoints set : sets) {
+                Optional<PointResult> result = result(set);
+                Optional<String> sheet = result.map(found -> {
+                    Key key = new Key(found.detail().id(), found.setup(), chosen(set));
+                    if (!order.contains(key)) {
+                        order.add(key);
+                    }
+                    groups.getIfAbsentPut(key, Lists.mutable::empty).add(set);
+                    return "P" + (order.indexOf(key) + 1);
+                });
+                rows.add(row(set, result, sheet));
+                if (result.isEmpty() && chosen(set) && set.setup().isPresent()) {
+                    misfits.put(set.points().name(), reasons(set));
+                }
+            }
+            ImmutableList<PointSheet> sheets = order.collectWithIndex(
+                            (key, index) -> sheet("P" + (index + 1), groups.get(key)))
+                    .toImmutable();
+            return new Points(sheets, rows.toImmutable(), misfits.toImmutable());
+        }
+
+        private void answer(ImmutableList<HousePoints> sets, Progress progress) {
+            ImmutableList<Question> questions =
+                    sets.flatCollect(this::allQuestions).distinct();
+            if (questions.isEmpty()) {
+                return;
+            }
+            AtomicInteger done = new AtomicInteger();
+            Object turn = new Object();
+            progress.at("points", 0, questions.size());
+            ImmutableList<Answer> computed = Lists.immutable.fromStream(questions.castToList().parallelStream()
+                    .map(question -> {
+                        Answer answer = answered(question);
+                        synchronized (turn) {
+                            progress.at("points", done.incrementAndGet(), questions.size());
+                        }
+                        return answer;
+                    }));
+            questions.zip(computed).forEach(pair -> answers.put(pair.getOne(), pair.getTwo()));
+        }
+
+        private Answer answered(Question question) {
+            try {
+                return new Answer(
+                        Optional.of(computer.compute(question.detail(), question.setup())), Lists.immutable.empty());
+            } catch (DetailDoesNotFit misfit) {
+                return new Answer(Optional.empty(), misfit.reasons());
+            }
+        }
+
+        private ImmutableList<Question> allQuestions(HousePoints set) {
+            return questions(set).newWithAll(options(set));
+        }
+
+        /** The kind's options with their own lengths, for comparison. */
+        private ImmutableList<Question> options(HousePoints set) {
+            if (set.setup().isEmpty()) {
+                return Lists.immutable.empty();
+            }
+            return catalogue
+                    .options(kind(set))
+                    .collect(detail ->
+                            new Question(detail, forOption(detail, set.setup().get())));
+        }
+
+        /** The setup with those of its lengths that an option has too, and allows. */
+        private static PointSetup forOption(PointDetail detail, PointSetup setup) {
+            ImmutableMap<String, Double> kept = setup.parameters()
+                    .select((name, value) -> detail.drawing()
+                            .parameters()
+                            .anySatisfy(each -> each.name().equals(name) && each.allows(value)));
+            return new PointSetup(
+                    setup.host(),
+                    setup.exposure(),
+                    setup.flow(),
+                    setup.ground(),
+                    kept,
+                    setup.indoorTemperature(),
+                    setup.outdoorTemperature());
+        }
+
+        private static boolean chosen(HousePoints set) {
+            return set.points().detail().isPresent();
+        }
+
+        private PointKind kind(HousePoints set) {
+            return set.points()
+                    .kind()
+                    .orElseGet(() -> catalogue
+                            .find(set.points().detail().orElseThrow())
+                            .orElseThrow()
+                            .kind());
+        }
+
+        /** The chosen detail alone, or else all of the kind, from the worst on, of which the first that fits stands in. */
+        private ImmutableList<Question> questions(HousePoints set) {
+            if (set.setup().isEmpty()) {
+                return Lists.immutable.empty();
+            }
+            return set.points()
+                    .detail()
+                    .map(id -> Lists.immutable.of(new Question(
+                            catalogue.find(id).orElseThrow(), set.setup().get())))
+                    .orElseGet(() -> options(set));
+        }
+
+        private Optional<PointResult> result(HousePoints set) {
+            return questions(set)
+                    .collect(answers::get)
+                    .detectOptional(answer -> answer.result().isPresent())
+                    .flatMap(Answer::result);
+        }
+
+        private ImmutableList<String> reasons(HousePoints set) {
+            return questions(set).flatCollect(question -> answers.get(question).reasons());
+        }
+
+        private PointRow row(HousePoints set, Optional<PointResult> result, Optional<String> sheet) {
+            double factor = set.setup()
+                    .map(each -> each.exposure().factor())
+                    .orElse(set.surface().exposure().factor());
+            String source = result.isEmpty()
+                    ? set.setup().isEmpty()
+                            ? "not computed: the surface has no assembly"
+                            : "not computed: the detail does not fit these layers"
+                    : chosen(set) ? "computed" : "computed; the worst option stands in for one not chosen";
+            return new PointRow(
+                    set.points(),
+                    kind(set),
+                    set.surface(),
+                    set.number(),
+                    sheet,
+                    result.map(PointResult::chi).orElse(Interval.of(0)),
+                    factor,
+                    source,
+                    result.isEmpty() || !chosen(set));
+        }
+
+        private PointSheet sheet(String id, MutableList<HousePoints> sets) {
+            PointResult result = result(sets.getFirst()).orElseThrow();
+            double indoors = house.site().indoorTemperature();
+            double outdoors = house.site().outdoorTemperature();
+            SurfaceHumidity humidity = SurfaceHumidity.of(Math.min(1, result.temperatureFactor()), indoors, outdoors);
+            return new PointSheet(
+                    id,
+                    result,
+                    best(sets.getFirst())
+                            .filter(best ->
+                                    !best.detail().id().equals(result.detail().id())),
+                    sets.collect(set -> set.points().name()).toImmutable(),
+                    (int) sets.sumOfInt(HousePoints::number),
+                    chosen(sets.getFirst()),
+                    Math.min(1, humidity.humidityAtDewPoint()),
+                    Math.min(1, humidity.humidityAtMouldLimit()));
+        }
+
+        /** The option of the kind with the least chi on this surface. */
+        private Optional<PointResult> best(HousePoints set) {
+            return options(set)
+                    .newWithAll(questions(set))
+                    .collect(answers::get)
+                    .select(answer -> answer.result().isPresent())
+                    .collect(answer -> answer.result().get())
+                    .minByOptional(result -> result.chi().middle());
+        }
+    }
+}

@@ -1,0 +1,146 @@
+package coldseam.cli;
+
+import coldseam.audit.engine.HousePoints;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Opening;
+import coldseam.envelope.PointBridges;
+import coldseam.envelope.PointBridges.Count;
+import coldseam.envelope.PointKind;
+import coldseam.envelope.file.Faults;
+import coldseam.envelope.file.Nearest;
+import coldseam.envelope.file.Position;
+import coldseam.envelope.file.house.LoadedHouse.PointPlaces;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.Surface;
+import coldseam.junctions.points.PointCatalogue;
+import coldseam.junctions.points.PointDetail;
+import coldseam.junctions.points.PointDrawing;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** What of a house's points can be checked only beside its shell and the point details. */
+final class PointChecks {
+
+    private final Shell shell;
+    private final PointCatalogue catalogue;
+    private final Faults faults;
+
+    PointChecks(Shell shell, PointCatalogue catalogue, Faults faults) {
+        this.shell = shell;
+        this.catalogue = catalogue;
+        this.faults = faults;
+    }
+
+    void check(PointBridges points, PointPlaces places) {
+        Optional<Surface> surface =
+                shell.surfaces().detectOptional(each -> each.name().equals(points.surface()));
+        if (surface.isEmpty()) {
+            unknown(
+                    places.surface(),
+                    "the name of a surface of this house",
+                    points.surface(),
+                    shell.surfaces().collect(Surface::name));
+        }
+        Optional<PointDetail> detail = points.detail().flatMap(catalogue::find);
+        surface.ifPresent(each -> along(points, places, each));
+        surface.ifPresent(each ->
+                countedTwice(points, places, each, points.kind().or(() -> detail.map(PointDetail::kind))));
+        points.parameters().forEachKeyValue((name, value) -> parameter(places, detail, name, value));
+    }
+
+    private void along(PointBridges points, PointPlaces places, Surface surface) {
+        if (!(points.count() instanceof Count.InRow row) || row.along().isEmpty()) {
+            return;
+        }
+        String along = row.along().get();
+        if (HousePoints.edgesAlong(along, surface.name(), shell).isEmpty()) {
+            unknown(
+                    places.along(),
+                    "the name of a surface or opening beside \"" + surface.name() + "\"",
+                    along,
+                    neighbours(surface.name()));
+        }
+    }
+
+    private ImmutableList<String> neighbours(String surface) {
+        return shell.edges()
+                .flatCollect(edge -> names(edge, surface))
+                .reject(surface::equals)
+                .distinct();
+    }
+
+    private static ImmutableList<String> names(Edge edge, String surface) {
+        ImmutableList<String> surfaces = Lists.immutable
+                .of(edge.first().name())
+                .newWithAll(edge.second().stream().map(Surface::name).toList());
+        return surfaces.contains(surface)
+                ? surfaces.newWithAll(edge.opening().stream().map(Opening::name).toList())
+                : Lists.immutable.empty();
+    }
+
+    private void unknown(Position place, String asked, String got, ImmutableList<String> known) {
+        faults.add(
+                place,
+                asked,
+                "\"" + got + "\"",
+                "one of " + known.makeString(", "),
+                Nearest.to(got, known)
+                        .map(near -> "did you mean \"" + near + "\"?")
+                        .orElse("correct the name"));
+    }
+
+    /** Fasteners that the assembly's U holds already may not be listed again as points. */
+    private void countedTwice(PointBridges points, PointPlaces places, Surface surface, Optional<PointKind> kind) {
+        Optional<Assembly.Fasteners> inU = surface.assembly().flatMap(Assembly::fasteners);
+        if (kind.equals(Optional.of(PointKind.FASTENER)) && inU.isPresent()) {
+            faults.add(
+                    places.name(),
+                    "fasteners are counted once, in U or as points",
+                    "\"" + points.name() + "\" on \"" + surface.name() + "\", whose assembly \""
+                            + surface.assembly().orElseThrow().name() + "\" has "
+                            + UnitSystem.SI.format(inU.get().perSquareMetre(), Dimension.PER_AREA)
+                            + " in its U by ISO 6946 already",
+                    "",
+                    "remove these points, or the key fasteners of the assembly");
+        }
+    }
+
+    private void parameter(PointPlaces places, Optional<PointDetail> detail, String name, double value) {
+        Position place = places.parameters().get(name);
+        if (detail.isEmpty()) {
+            faults.add(
+                    place,
+                    "parameters belong to a detail",
+                    "\"" + name + "\"",
+                    "",
+                    "choose a detail, or remove the parameters");
+            return;
+        }
+        ImmutableList<PointDrawing.Parameter> own = detail.get().drawing().parameters();
+        Optional<PointDrawing.Parameter> found =
+                own.detectOptional(each -> each.name().equals(name));
+        if (found.isEmpty()) {
+            unknown(
+                    place,
+                    "the name of a parameter of \"" + detail.get().id() + "\"",
+                    name,
+                    own.collect(PointDrawing.Parameter::name));
+        } else if (!found.get().allows(value)) {
+            faults.add(
+                    place,
+                    name + " is out of the range of \"" + detail.get().id() + "\"",
+                    millimetres(value),
+                    millimetres(found.get().from()) + " to "
+                            + millimetres(found.get().to()),
+                    "change it, or copy the point file and widen the range if you know that the detail still stands");
+        }
+    }
+
+    private static String millimetres(double metres) {
+        return Math.round(1e4 * metres) / 10.0 + " mm";
+    }
+}

@@ -1,0 +1,150 @@
+package coldseam.cli;
+
+import coldseam.envelope.Control;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.Connection;
+import coldseam.junctions.points.PointComputer;
+import coldseam.junctions.points.PointDetail;
+import coldseam.junctions.points.PointDrawing;
+import coldseam.junctions.points.PointResult;
+import coldseam.report.PointDocuments;
+import coldseam.report.pdf.Paper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** One point detail in the columns of a terminal, and as a picture and a sheet. */
+final class PointWords {
+
+    private final Terminal terminal;
+    private final UnitSystem units;
+
+    PointWords(Terminal terminal, UnitSystem units) {
+        this.terminal = terminal;
+        this.units = units;
+    }
+
+    /**
+     * Computes a detail, says what there is to say of it and draws it where that is asked for.
+     *
+     * @throws RefusedException where the house has no points of its kind
+     */
+    void write(
+            PointDetail detail,
+            PointLayers layers,
+            PointComputer computer,
+            Optional<Path> svg,
+            Optional<Path> pdf,
+            Paper paper)
+            throws IOException {
+        ImmutableList<PointLayers.Place> places = layers.places(detail.kind());
+        if (places.isEmpty()) {
+            throw new RefusedException(
+                    Lists.immutable.of("--house: it lists no " + detail.kind().label()
+                            + " under points, which \"" + detail.id()
+                            + "\" is for; name a build-up by --first, or leave --house out"));
+        }
+        PointLayers.Place place = places.getFirst();
+        PointResult result = computer.compute(detail, place.setup());
+        words(result, place);
+        if (svg.isPresent()) {
+            PointDocuments.writeSvg(result, layers.site(), svg.get(), units);
+        }
+        if (pdf.isPresent()) {
+            PointDocuments.writePdf(
+                    result,
+                    place.origin(),
+                    layers.site(),
+                    pdf.get(),
+                    units,
+                    paper,
+                    "coldseam " + VersionProvider.version());
+        }
+    }
+
+    private void words(PointResult result, PointLayers.Place place) {
+        PointDetail detail = result.detail();
+        fold(detail.kind().label() + ": " + detail.name() + " ("
+                + detail.rank().name().toLowerCase(Locale.ROOT) + " option)");
+        fold("Through " + place.setup().host().name() + " (" + place.origin() + ").");
+        say("");
+        row(
+                "chi, each",
+                units.interval(result.chi().lower(), result.chi().upper(), Dimension.POINT_TRANSMITTANCE)
+                        + ", proven for the shape as drawn");
+        row("U beside it", units.format(result.transmittance(), Dimension.TRANSMITTANCE));
+        row("fRsi", String.format(Locale.ROOT, "%.2f, with Rsi 0.25 m²·K/W, an estimate", result.temperatureFactor()));
+        parameters(result);
+        say("");
+        fold("Looks like: " + detail.looksLike());
+        list("Order of building", detail.order(), true);
+        connections(detail);
+        list("How it fails", detail.failures(), false);
+        list("Photograph before it is covered", detail.photographs(), false);
+        list("Cautions", detail.cautions(), false);
+        list("Simplified", result.notes(), false);
+        detail.costEach().ifPresent(cost -> row("cost", String.format(Locale.ROOT, "%.2f each", cost)));
+    }
+
+    /** The lengths a house may change, with their ranges. */
+    private void parameters(PointResult result) {
+        if (result.detail().drawing().parameters().isEmpty()) {
+            return;
+        }
+        say("");
+        say("Lengths a house may change");
+        for (PointDrawing.Parameter each : result.detail().drawing().parameters()) {
+            double value = result.setup().parameters().getIfAbsentValue(each.name(), each.value());
+            row(
+                    each.name(),
+                    length(value) + ", from " + length(each.from()) + " to " + length(each.to()) + ": " + each.says());
+        }
+    }
+
+    private String length(double metres) {
+        boolean fine = units == UnitSystem.SI && Math.abs(metres * 1000 - Math.rint(metres * 1000)) > 1e-6;
+        return fine ? String.format(Locale.ROOT, "%.1f mm", 1000 * metres) : units.format(metres, Dimension.THICKNESS);
+    }
+
+    private void connections(PointDetail detail) {
+        say("");
+        say("How the control layers connect");
+        for (Control control : new Control[] {Control.AIR, Control.WATER, Control.VAPOUR}) {
+            Connection how = detail.connections().getIfAbsentValue(control, Connection.NOT_SHOWN);
+            row(
+                    control.name().toLowerCase(Locale.ROOT),
+                    how == Connection.NOT_SHOWN
+                            ? "not shown; counts as unknown"
+                            : how.name().toLowerCase(Locale.ROOT));
+        }
+    }
+
+    private void list(String title, ImmutableList<String> lines, boolean numbered) {
+        if (lines.isEmpty()) {
+            return;
+        }
+        say("");
+        say(title);
+        for (int i = 0; i < lines.size(); i++) {
+            String mark = numbered ? String.format(Locale.ROOT, "%3d. ", i + 1) : "  -  ";
+            Columns.fold(lines.get(i), mark, "     ").forEach(terminal.out()::println);
+        }
+    }
+
+    private void row(String label, String text) {
+        Columns.fold(text, String.format(Locale.ROOT, "  %-14s ", label), " ".repeat(17))
+                .forEach(terminal.out()::println);
+    }
+
+    private void fold(String text) {
+        Columns.fold(text, "", "  ").forEach(terminal.out()::println);
+    }
+
+    private void say(String line) {
+        terminal.out().println(line);
+    }
+}

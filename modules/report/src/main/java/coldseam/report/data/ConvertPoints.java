@@ -1,0 +1,61 @@
+package coldseam.report.data;
+
+import coldseam.audit.PointRow;
+import coldseam.audit.PointSheet;
+import coldseam.junctions.points.PointResult;
+import org.eclipse.collections.impl.factory.Maps;
+import org.eclipse.collections.impl.factory.SortedMaps;
+
+/** Turns the audit's points into their data. */
+final class ConvertPoints {
+
+    private ConvertPoints() {}
+
+    static PointData row(PointRow row) {
+        return new PointData(
+                row.points().name(),
+                row.kind().label(),
+                row.surface().name(),
+                row.number(),
+                row.sheet(),
+                Bounds.of(row.chi()),
+                row.factor(),
+                Bounds.of(row.loss()),
+                row.source(),
+                row.unknown());
+    }
+
+    static PointSheetData sheet(PointSheet sheet) {
+        PointResult result = sheet.result();
+        var connections = SortedMaps.mutable.<String, String>empty();
+        result.detail()
+                .connections()
+                .forEachKeyValue((control, how) -> connections.put(Convert.word(control), Convert.word(how)));
+        return new PointSheetData(
+                sheet.id(),
+                result.detail().kind().label(),
+                result.detail().id(),
+                result.detail().name(),
+                sheet.chosen(),
+                sheet.points(),
+                sheet.number(),
+                result.setup().host().name(),
+                result.transmittance(),
+                result.solved().section().area(),
+                Bounds.of(result.solved().coupling()),
+                Bounds.of(result.chi()),
+                result.temperatureFactor(),
+                sheet.dewPointHumidity(),
+                sheet.mouldHumidity(),
+                Maps.immutable.ofMap(connections),
+                sheet.best()
+                        .map(best -> new PointSheetData.BestPoint(
+                                best.detail().id(),
+                                best.detail().name(),
+                                Bounds.of(best.chi()),
+                                best.temperatureFactor())),
+                result.solved().solution().unknowns(),
+                result.solved().solution().met(),
+                result.notes());
+    }
+}

@@ -1,0 +1,172 @@
+package coldseam.report.pages;
+
+import coldseam.envelope.Control;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.Connection;
+import coldseam.junctions.points.PointDetail;
+import coldseam.junctions.points.PointResult;
+import coldseam.report.drawing.Box;
+import coldseam.report.pdf.Block;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Style;
+import coldseam.report.pdf.Table;
+import coldseam.report.section.Legend;
+import coldseam.report.section.PointPictures;
+import coldseam.report.section.SectionDrawing;
+import coldseam.report.section.SectionPicture;
+import java.util.Locale;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** A point detail on paper: drawing, numbers, and what a builder needs to know. */
+public final class PointDetailSheet {
+
+    /** Least height of a drawing that shares its page with the words, and of one that does not; points. */
+    private static final double BESIDE_WORDS = 200;
+
+    private static final double LEAST = 300;
+    private static final double MOST = 400;
+
+    /** Points: the gaps between the blocks. */
+    private static final double AROUND = 30;
+
+    private final Flow flow;
+    private final Print print;
+    private final PointResult result;
+
+    PointDetailSheet(Flow flow, Print print, PointResult result) {
+        this.flow = flow;
+        this.print = print;
+        this.result = result;
+    }
+
+    /**
+     * Sets a sheet of its own for one option.
+     *
+     * @param through the build-up in words
+     * @param limits temperatures whose isotherms are marked
+     */
+    public static void write(
+            Flow flow,
+            PointResult result,
+            String through,
+            ImmutableList<SectionPicture.Limit> limits,
+            UnitSystem units) {
+        PointDetail detail = result.detail();
+        flow.section(detail.name());
+        flow.add(Blocks.text(
+                Print.capital(detail.kind().label()) + ", "
+                        + detail.rank().name().toLowerCase(Locale.ROOT) + " option (" + detail.id() + "), through "
+                        + through + ".",
+                Style.BODY));
+        flow.space(6);
+        Block caution = Blocks.text(
+                "χ with the proven interval of its computation, for the shape as drawn. What carries loads or must resist"
+                        + " fire needs an engineer's word before it is built.",
+                Style.SMALL);
+        new PointDetailSheet(flow, new Print(units), result).write(limits, caution);
+    }
+
+    /** Sets drawing, tables and words; {@code said} stands between the tables and the words. */
+    void write(ImmutableList<SectionPicture.Limit> limits, Block said) {
+        SectionPicture picture = PointPictures.of(result, limits, print.units());
+        double drawn = LEAST;
+        SectionDrawing drawing = new SectionDrawing(picture, flow.width(), drawn);
+        for (int round = 0; round < 3; round++) {
+            double rest = tables(drawing).height(flow.width()) + said.height(flow.width()) + Legend.HEIGHT + AROUND;
+            double besideWords = flow.remaining() - rest - words().height(flow.width());
+            double room = besideWords >= BESIDE_WORDS
+                    ? Math.min(MOST, besideWords)
+                    : Math.max(LEAST, Math.min(MOST, flow.remaining() - rest));
+            if (round > 0 && room >= drawn) {
+                break;
+            }
+            drawn = room;
+            drawing = new SectionDrawing(picture, flow.width(), drawn);
+        }
+        SectionDrawing chosen = drawing;
+        String figure =
+                "Section through the middle of the " + result.detail().kind().label() + ", "
+                        + result.detail().name()
+                        + ", turned about its axis, to scale with its materials numbered as in the table and isotherms.";
+        flow.add(Blocks.drawing(drawn + Legend.HEIGHT, figure, (canvas, box) -> {
+            chosen.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
+            Legend.draw(canvas, box, picture, chosen);
+        }));
+        flow.space(6);
+        flow.add(tables(chosen));
+        flow.space(8);
+        flow.add(said);
+        flow.space(8);
+        flow.add(words());
+    }
+
+    private Block words() {
+        return Blocks.beside(18, Lists.immutable.of(0.5, 0.5), Blocks.stack(left(), 2), Blocks.stack(right(), 2));
+    }
+
+    private Block tables(SectionDrawing drawing) {
+        return Blocks.beside(18, Lists.immutable.of(0.5, 0.5), Blocks.table(keys(drawing)), Blocks.table(numbers()));
+    }
+
+    private Table keys(SectionDrawing drawing) {
+        Table table = Table.of(
+                Table.Column.fixed("", 19),
+                Table.Column.fixed("", 31),
+                Table.Column.share("material", 1),
+                Table.Column.number(
+                        "λ, " + print.units().label(Dimension.CONDUCTIVITY), print.units() == UnitSystem.SI ? 58 : 84));
+        for (SectionPicture.Key key : drawing.keys()) {
+            table = table.row(
+                    Table.Kind.PLAIN,
+                    Swatch.number(key.number()),
+                    Swatch.look(key.look()),
+                    Table.Cell.of(key.material()),
+                    Table.Cell.of(
+                            key.solved() ? print.number(key.conductivity(), Dimension.CONDUCTIVITY) : "not counted"));
+        }
+        return table;
+    }
+
+    private Table numbers() {
+        Table table = Table.of(Table.Column.share("result", 1), Table.Column.number("", 122));
+        table = DetailWords.row(table, "χ, each", print.of(result.chi(), Dimension.POINT_TRANSMITTANCE));
+        table = DetailWords.row(
+                table,
+                "L_{3D} of a disc of " + print.of(result.solved().section().area(), Dimension.AREA),
+                print.of(result.solved().coupling(), Dimension.POINT_TRANSMITTANCE));
+        table = DetailWords.row(table, "U of the surface", print.of(result.transmittance(), Dimension.TRANSMITTANCE));
+        return DetailWords.row(
+                table, "f_{Rsi}, R_{si} 0.25 m²·K/W, estimate", Print.factor(result.temperatureFactor()));
+    }
+
+    private ImmutableList<Block> left() {
+        PointDetail detail = result.detail();
+        MutableList<Block> out = Lists.mutable.empty();
+        out.add(Blocks.text("What it looks like", Style.SUBSECTION));
+        out.add(Blocks.text(detail.looksLike(), Style.BODY));
+        out.add(Blocks.space(5));
+        DetailWords.list(out, "Order of building", detail.order(), true, Style.BODY);
+        out.add(Blocks.text("How the layers pass", Style.SUBSECTION));
+        for (Control control : new Control[] {Control.AIR, Control.WATER, Control.VAPOUR}) {
+            Connection how = detail.connections().getIfAbsentValue(control, Connection.NOT_SHOWN);
+            out.add(DetailWords.connection(
+                    Print.capital(control.name().toLowerCase(Locale.ROOT)),
+                    how.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+        }
+        return out.toImmutable();
+    }
+
+    private ImmutableList<Block> right() {
+        PointDetail detail = result.detail();
+        MutableList<Block> out = Lists.mutable.empty();
+        DetailWords.list(out, "How it fails", detail.failures(), false, Style.BODY);
+        DetailWords.list(out, "Photograph before it is covered", detail.photographs(), false, Style.BODY);
+        DetailWords.list(out, "Cautions", detail.cautions(), false, Style.BODY);
+        DetailWords.list(out, "Simplified in the drawing", result.notes(), false, Style.BODY);
+        return out.toImmutable();
+    }
+}
