@@ -9,6 +9,7 @@ import coldseam.junctions.Junctions;
 import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.eclipse.collections.api.factory.Lists;
@@ -32,8 +33,12 @@ final class CatalogueCommand implements Callable<Integer> {
     private final Terminal terminal;
     private final Workshop workshop;
 
-    @Option(names = "--kind", paramLabel = "KIND", description = "Only this kind, such as \"slab edge\".")
-    Optional<String> kind;
+    @Option(
+            names = "--kind",
+            paramLabel = "KIND",
+            split = ",",
+            description = "Only these kinds, such as \"slab edge\"; several after commas, or --kind again for each.")
+    List<String> kinds = List.of();
 
     @Mixin
     LayerOptions between;
@@ -51,8 +56,8 @@ final class CatalogueCommand implements Callable<Integer> {
             names = "--atlas",
             paramLabel = "FOLDER",
             description =
-                    "Sweep each option over insulation from 0 to 400 mm into atlas.csv and atlas.pdf; asked again,"
-                            + " it goes on where it was stopped.")
+                    "Sweep each option over insulation from 0 to 400 mm (--units us: 0 to 16 in) into atlas.csv and"
+                            + " atlas.pdf; asked again, it goes on where it was stopped.")
     Optional<Path> atlas;
 
     @Option(
@@ -101,16 +106,16 @@ final class CatalogueCommand implements Callable<Integer> {
                     .forEach(each -> Columns.fold(each.name(), "  ", "    ").forEach(terminal.out()::println));
             return Exit.UNBROKEN.code();
         }
-        ImmutableList<JunctionKind> kinds = kinds();
+        ImmutableList<JunctionKind> chosen = chosen();
         if (atlas.isPresent()) {
-            new AtlasRun(terminal, layers, units, accuracy).write(kinds, atlas.get(), paper);
+            new AtlasRun(terminal, layers, units, accuracy).write(chosen, atlas.get(), paper);
             return Exit.UNBROKEN.code();
         }
         OptionTable table = new OptionTable(terminal, layers, Junctions.computer(accuracy), units);
-        if (kind.isEmpty() && between.notNamed() && !computed) {
-            table.names(kinds);
+        if (kinds.isEmpty() && between.notNamed() && !computed) {
+            table.names(chosen);
         } else {
-            table.computed(kinds);
+            table.computed(chosen);
         }
         return Exit.UNBROKEN.code();
     }
@@ -123,16 +128,19 @@ final class CatalogueCommand implements Callable<Integer> {
         return new Accuracy(width, Accuracy.standard().maximumUnknowns());
     }
 
-    private ImmutableList<JunctionKind> kinds() {
+    /** The kinds named, in their own order; all of them where none is named. */
+    private ImmutableList<JunctionKind> chosen() {
         ImmutableList<JunctionKind> all = Lists.immutable.of(JunctionKind.values());
-        return kind.map(word -> Lists.immutable.of(named(word, all))).orElse(all);
-    }
-
-    private static JunctionKind named(String word, ImmutableList<JunctionKind> kinds) {
-        Optional<JunctionKind> found = kinds.detectOptional(each -> each.label().equals(word));
-        return found.orElseThrow(() -> new RefusedException(Lists.immutable.of("--kind: got \"" + word + "\"; "
-                + Nearest.to(word, kinds.collect(JunctionKind::label))
-                        .map(near -> "did you mean \"" + near + "\"?")
-                        .orElse("run \"coldseam catalogue\" for the kinds there are"))));
+        ImmutableList<String> words =
+                Lists.immutable.withAll(kinds).collect(String::strip).distinct();
+        ImmutableList<String> unknown =
+                words.reject(word -> all.anySatisfy(each -> each.label().equals(word)));
+        if (unknown.notEmpty()) {
+            throw new RefusedException(unknown.collect(word -> "--kind: got \"" + word + "\"; "
+                    + Nearest.to(word, all.collect(JunctionKind::label))
+                            .map(near -> "did you mean \"" + near + "\"?")
+                            .orElse("run \"coldseam catalogue\" for the kinds there are")));
+        }
+        return words.isEmpty() ? all : all.select(each -> words.contains(each.label()));
     }
 }

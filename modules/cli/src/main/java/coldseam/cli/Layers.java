@@ -106,20 +106,19 @@ record Layers(
         JunctionSetup setup = build.setup(kind);
         Optional<Assembly> other = setup.second().isPresent() ? second.or(setup::second) : Optional.empty();
         return Lists.immutable.of(new Place(
-                new JunctionSetup(
-                        kind,
-                        first.orElse(setup.first()),
-                        other,
-                        setup.angle(),
-                        setup.firstExposure(),
-                        setup.secondExposure(),
-                        setup.opening(),
-                        setup.floorThickness(),
-                        setup.upstand(),
-                        setup.ground(),
-                        setup.indoorTemperature(),
-                        setup.outdoorTemperature()),
+                setup.between(first.orElse(setup.first()), other),
                 first.isPresent() || second.isPresent() ? "as named" : "typical build-ups"));
+    }
+
+    /** What a sweep of a kind is made for: of junctions between the same build-ups, spaces and frames the first. */
+    ImmutableList<Place> swept(JunctionKind kind) {
+        return places(kind)
+                .distinctBy(place -> Lists.immutable.of(
+                        place.setup().first(),
+                        place.setup().second(),
+                        place.setup().firstExposure(),
+                        place.setup().secondExposure(),
+                        place.setup().opening()));
     }
 
     private static String edges(ImmutableList<String> names) {

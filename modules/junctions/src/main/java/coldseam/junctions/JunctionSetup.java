@@ -36,6 +36,23 @@ public record JunctionSetup(
         double indoorTemperature,
         double outdoorTemperature) {
 
+    /** The same junction between other build-ups. */
+    public JunctionSetup between(Assembly newFirst, Optional<Assembly> newSecond) {
+        return new JunctionSetup(
+                kind,
+                newFirst,
+                newSecond,
+                angle,
+                firstExposure,
+                secondExposure,
+                opening,
+                floorThickness,
+                upstand,
+                ground,
+                indoorTemperature,
+                outdoorTemperature);
+    }
+
     /**
      * The ground of a slab edge (ISO 10211).
      *

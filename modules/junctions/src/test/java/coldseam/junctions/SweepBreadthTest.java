@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Section;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.atlas.Sweep;
 import java.util.Optional;
 import org.eclipse.collections.api.list.MutableList;
@@ -29,7 +30,7 @@ class SweepBreadthTest {
                 for (Sweep sweep : Sweep.of(build.setup(kind))) {
                     for (Detail detail : CatalogueFile.builtIn().options(kind)) {
                         int fitting = 0;
-                        for (double thickness : Sweep.THICKNESSES) {
+                        for (double thickness : Sweep.thicknesses(UnitSystem.SI)) {
                             Optional<JunctionSetup> setup = sweep.at(thickness);
                             if (setup.isEmpty()) {
                                 continue;
