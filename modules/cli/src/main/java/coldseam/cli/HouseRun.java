@@ -7,6 +7,7 @@ import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
+import coldseam.junctions.Catalogue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,11 +32,12 @@ final class HouseRun {
         byte[] content = Files.readAllBytes(path);
         LoadedHouse loaded = HouseFile.read(path, workshop.known(path));
         Shell shell = ShellBuilder.build(loaded.house());
-        LateChecks.refuse(loaded, shell);
+        Catalogue catalogue = workshop.catalogue(loaded.house(), path);
+        LateChecks.refuse(loaded, shell, catalogue);
         ProgressLines progress = new ProgressLines(terminal);
         try {
             return new Auditor(
-                            workshop.catalogue(loaded.house(), path),
+                            catalogue.priced(loaded.house().prices()),
                             workshop.computer(),
                             units,
                             VersionProvider.version())

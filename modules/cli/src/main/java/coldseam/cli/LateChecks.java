@@ -7,17 +7,24 @@ import coldseam.envelope.file.Nearest;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.Catalogue;
+import coldseam.junctions.ChoiceChecks;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** What of a house file can be checked only once its shell is built: the names its junction choices use. */
+/** What of a house file can be checked only with its shell and the details it names at hand. */
 final class LateChecks {
 
     private LateChecks() {}
 
-    /** @throws coldseam.envelope.file.FileFaultException with every name that is not beside any junction */
-    static void refuse(LoadedHouse loaded, Shell shell) {
+    /**
+     * @param catalogue with the house's own details
+     * @throws coldseam.envelope.file.FileFaultException with every name that is not beside any junction, and every parameter
+     *     or price that no detail has
+     */
+    static void refuse(LoadedHouse loaded, Shell shell, Catalogue catalogue) {
         Faults faults = new Faults();
+        ChoiceChecks.check(loaded, catalogue, faults);
         ImmutableList<String> names = Lists.mutable
                 .withAll(shell.surfaces().collect(Surface::name))
                 .withAll(loaded.house().openings().collect(Opening::name))

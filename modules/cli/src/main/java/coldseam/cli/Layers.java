@@ -7,6 +7,7 @@ import coldseam.envelope.Site;
 import coldseam.envelope.file.Nearest;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.file.house.LoadedHouse;
+import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
 import coldseam.junctions.Catalogue;
 import coldseam.junctions.CatalogueFile;
@@ -21,7 +22,7 @@ import org.eclipse.collections.api.list.MutableList;
 /**
  * The layers between which options are looked at: a house's, named ones, or typical ones.
  *
- * @param catalogue with the house's own details
+ * @param catalogue with the house's own details, at its prices
  * @param assemblies that may be named
  * @param ofHouse the house's junctions; empty without a house or where build-ups are named
  * @param fromHouse whether a house was given
@@ -70,9 +71,12 @@ record Layers(
         if (house.isPresent()) {
             Path path = house.get();
             LoadedHouse loaded = HouseFile.read(path, workshop.known(path));
+            Shell shell = ShellBuilder.build(loaded.house());
             catalogue = workshop.catalogue(loaded.house(), path);
+            LateChecks.refuse(loaded, shell, catalogue);
+            catalogue = catalogue.priced(loaded.house().prices());
             assemblies = loaded.house().assemblies().toList().toImmutable();
-            ofHouse = HouseJunctions.of(loaded.house(), ShellBuilder.build(loaded.house()));
+            ofHouse = HouseJunctions.of(loaded.house(), shell);
             site = Optional.of(loaded.house().site());
         }
         MutableList<String> faults = Lists.mutable.empty();

@@ -95,7 +95,7 @@ class CatalogueCommandTest {
                         folder.toString()),
                 err::toString);
         List<String> rows = Files.readAllLines(folder.resolve("atlas.csv"));
-        assertTrue(rows.getFirst().contains("insulation in"), rows.getFirst());
+        assertTrue(rows.get(0).contains("insulation in"), rows.get(0));
         assertTrue(rows.stream().anyMatch(row -> row.contains(",16,")), rows.toString());
         long pairs =
                 rows.stream().skip(1).map(row -> row.split(",")[3]).distinct().count();

@@ -110,7 +110,7 @@ public final class CatalogueFile {
                 detail.failures(),
                 detail.photographs(),
                 detail.cautions(),
-                detail.costPerMetre(),
+                detail.cost(),
                 detail.drawing());
     }
 

@@ -5,6 +5,7 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Everything of a house that a detail's section depends on; two junctions with equal setups have equal results.
@@ -58,6 +59,14 @@ public record JunctionSetup(
      *
      * @param conductivity W/(m·K)
      * @param floorWidth m, b: the characteristic dimension B' of the floor; half of it is drawn, 2.5 of it out and down
+     * @param depth m, of the floor's upper face below the ground outdoors; empty where the floor is no cellar's or it is
+     *     not known
      */
-    public record GroundBlock(double conductivity, double floorWidth) {}
+    public record GroundBlock(double conductivity, double floorWidth, OptionalDouble depth) {
+
+        /** Of a floor that is no cellar's. */
+        public GroundBlock(double conductivity, double floorWidth) {
+            this(conductivity, floorWidth, OptionalDouble.empty());
+        }
+    }
 }

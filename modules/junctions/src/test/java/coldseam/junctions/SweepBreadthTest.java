@@ -7,7 +7,9 @@ import coldseam.conduction.Section;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.atlas.Sweep;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
@@ -18,6 +20,43 @@ class SweepBreadthTest {
     /** Thrown in place of a solution, once a section is there to solve. */
     private static final class Drawn extends RuntimeException {
         private static final long serialVersionUID = 1;
+    }
+
+    /** Of kinds whose floor has no board by its nature. */
+    private static final Set<JunctionKind> WITHOUT_BOARD = EnumSet.of(JunctionKind.EXISTING_SLAB_EDGE);
+
+    /** An atlas run to the end showed bests that broke where one surface's board is thin; now the line is kept. */
+    @Test
+    void theBestKeepsThePenLineWhateverTheThickness() {
+        MutableList<String> faults = Lists.mutable.empty();
+        int lines = 0;
+        for (TypicalBuild build : TypicalBuild.values()) {
+            for (JunctionKind kind : JunctionKind.values()) {
+                for (Sweep sweep : Sweep.of(build.setup(kind)).reject(each -> WITHOUT_BOARD.contains(kind))) {
+                    Detail best = CatalogueFile.builtIn().options(kind).getLast();
+                    for (double thickness : Sweep.thicknesses(UnitSystem.SI).reject(each -> each == 0)) {
+                        try {
+                            Composition composition =
+                                    Composer.compose(best, sweep.at(thickness).orElseThrow(), BuiltIn.LIBRARY);
+                            PenLine line = PenLines.of(
+                                    composition.insulation(),
+                                    composition.ends().getFirst(),
+                                    composition.ends().getLast(),
+                                    thickness);
+                            lines++;
+                            if (!line.unbroken()) {
+                                faults.add(best.id() + " in " + build + ", " + 1000 * thickness + " mm on the "
+                                        + sweep.surface());
+                            }
+                        } catch (DetailDoesNotFit misfit) {
+                            continue;
+                        }
+                    }
+                }
+            }
+        }
+        assertTrue(faults.isEmpty(), faults.makeString("\n"));
+        assertTrue(lines > 500, lines + " pen lines");
     }
 
     @Test

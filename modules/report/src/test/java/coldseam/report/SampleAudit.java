@@ -118,6 +118,7 @@ final class SampleAudit {
                         "J1",
                         SampleJunctions.slabEdge(false),
                         Optional.of(SampleJunctions.slabEdge(true)),
+                        Lists.immutable.of(SampleJunctions.slabEdge(false), SampleJunctions.slabEdge(true)),
                         shell.edges()
                                 .select(e -> e.kind() == JunctionKind.SLAB_EDGE)
                                 .collect(Edge::name),
@@ -129,6 +130,7 @@ final class SampleAudit {
                         "J2",
                         SampleJunctions.roofEdge(),
                         Optional.empty(),
+                        Lists.immutable.of(SampleJunctions.roofEdge()),
                         shell.edges()
                                 .select(e -> e.kind() == JunctionKind.FLAT_ROOF_EDGE)
                                 .collect(Edge::name),

@@ -12,6 +12,7 @@ import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.Cost;
 import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -40,6 +41,8 @@ final class Inputs {
         inputs.limits();
         inputs.openings();
         inputs.ownPsi();
+        inputs.parameters();
+        inputs.prices();
         inputs.materials();
         return inputs.rows.toImmutable();
     }
@@ -122,6 +125,30 @@ final class Inputs {
                                 + own.which().surfaces().makeString(" ", ", ", ""),
                         say(own.psi(), Dimension.LINEAR_TRANSMITTANCE),
                         own.source()));
+    }
+
+    private void parameters() {
+        house.choices()
+                .forEach(choice -> choice.parameters()
+                        .keyValuesView()
+                        .toSortedListBy(pair -> pair.getOne())
+                        .forEach(pair -> row(
+                                pair.getOne() + " of " + choice.detail(), say(pair.getTwo(), Dimension.LENGTH), FILE)));
+    }
+
+    private void prices() {
+        house.prices()
+                .details()
+                .keyValuesView()
+                .toSortedListBy(pair -> pair.getOne())
+                .forEach(pair -> row(
+                        "Cost of " + pair.getOne(),
+                        new Cost(
+                                        pair.getTwo().perMetre(),
+                                        house.prices().currency(),
+                                        pair.getTwo().source())
+                                .text(units),
+                        pair.getTwo().source()));
     }
 
     private void materials() {

@@ -6,6 +6,7 @@ import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.Connection;
 import coldseam.junctions.Detail;
+import coldseam.junctions.DetailParameter;
 import coldseam.junctions.JunctionResult;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
@@ -90,6 +91,7 @@ public final class JunctionSheets {
         flow.add(Blocks.beside(
                 18, Lists.immutable.of(0.5, 0.5), Blocks.stack(left(page, sheet), 2), Blocks.stack(right(sheet), 2)));
         edges(page, sheet);
+        OptionList.write(page, sheet);
         sheet.best().ifPresent(best -> new BestOption(page, sheet, best).write());
     }
 
@@ -238,12 +240,14 @@ public final class JunctionSheets {
         }
         out.add(Blocks.space(5));
         list(out, "Order of building", detail.order(), true);
-        detail.costPerMetre()
-                .ifPresent(cost -> out.add(Blocks.text(
-                        "Cost, as the detail gives it: "
-                                + page.audit().house().prices().currency() + " "
-                                + String.format(Locale.ROOT, "%.0f", cost) + " a metre.",
-                        Style.BODY)));
+        list(
+                out,
+                "Set by the house file",
+                detail.parameters()
+                        .select(DetailParameter::given)
+                        .collect(each -> each.name() + " "
+                                + page.print().units().format(each.value(), Dimension.LENGTH) + ": " + each.says()),
+                false);
         return out.toImmutable();
     }
 

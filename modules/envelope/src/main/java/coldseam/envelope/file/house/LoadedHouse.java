@@ -2,6 +2,7 @@ package coldseam.envelope.file.house;
 
 import coldseam.envelope.House;
 import coldseam.envelope.file.Position;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
@@ -13,19 +14,33 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param ownPsi places of the own psi values, in the order of {@link House#ownPsi()}
  * @param openings place of the surface's name of each opening, by the opening's name
  * @param seams place of the surface's name of each seam, by the seam's name
+ * @param detailPrices place of each detail that has a price, by the detail's name
  */
 public record LoadedHouse(
         House house,
         ImmutableList<ChoicePlaces> choices,
         ImmutableList<ChoicePlaces> ownPsi,
         ImmutableMap<String, Position> openings,
-        ImmutableMap<String, Position> seams) {
+        ImmutableMap<String, Position> seams,
+        ImmutableMap<String, Position> detailPrices) {
 
     /**
      * Places of a junction choice or own psi value.
      *
      * @param subject of the detail's id, or of the own psi value
      * @param surfaces of the selector's surface names, in its order
+     * @param parameters of the names of a detail's parameters, by the name
+     * @param values of their values, by the name
      */
-    public record ChoicePlaces(Position subject, ImmutableList<Position> surfaces) {}
+    public record ChoicePlaces(
+            Position subject,
+            ImmutableList<Position> surfaces,
+            ImmutableMap<String, Position> parameters,
+            ImmutableMap<String, Position> values) {
+
+        /** Without parameters. */
+        public ChoicePlaces(Position subject, ImmutableList<Position> surfaces) {
+            this(subject, surfaces, Maps.immutable.empty(), Maps.immutable.empty());
+        }
+    }
 }
