@@ -98,7 +98,7 @@ class CatalogueCommandTest {
         assertTrue(rows.get(0).contains("insulation in"), rows.get(0));
         assertTrue(rows.stream().anyMatch(row -> row.contains(",16,")), rows.toString());
         long pairs =
-                rows.stream().skip(1).map(row -> row.split(",")[3]).distinct().count();
+                rows.stream().skip(1).map(row -> row.split(",")[4]).distinct().count();
         assertEquals(2, pairs, rows.toString());
         assertTrue(Files.size(folder.resolve("atlas.pdf")) > 0);
     }

@@ -3,6 +3,7 @@ package coldseam.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.junctions.CatalogueFile;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -53,6 +54,22 @@ class HouseSettingsTest {
                 said);
         assertTrue(said.contains("house.yaml:138:13: the price of a detail needs its id"), said);
         assertTrue(said.contains("did you mean \"parapet-wrapped\"?"), said);
+    }
+
+    /** What the guide shows can be written as it stands. */
+    @Test
+    void theGuidesExampleIsAccepted() throws IOException {
+        String guide = CatalogueFile.guide();
+        String example = guide.substring(guide.indexOf("junctions:\n- {kinds: [parapet]"));
+        example = example.substring(0, example.indexOf("```"));
+        Path house = house(
+                example.lines().skip(1).findFirst().orElseThrow(),
+                example.substring(example.indexOf("prices:\n") + "prices:\n".length()));
+        assertEquals(
+                0,
+                run("catalogue", "--house", house.toString(), "--kind", "parapet", "--width", "1e-1"),
+                err::toString);
+        assertTrue(out.toString().contains("cost 35.00 EUR/m (quotation of 3 October)"), out::toString);
     }
 
     @Test

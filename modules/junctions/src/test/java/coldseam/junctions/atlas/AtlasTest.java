@@ -110,18 +110,18 @@ class AtlasTest {
         String[] inches = AtlasCsv.write(curves, UnitSystem.US).split("\r\n");
         String[] metric = AtlasCsv.write(curves, UnitSystem.SI).split("\r\n");
         String[] head = inches[0].split(",");
-        assertEquals("insulation in", head[8]);
-        assertEquals("psi external lower Btu/(h·ft·°F)", head[9]);
-        assertEquals("neck in", head[16]);
+        assertEquals("insulation in", head[9]);
+        assertEquals("psi external lower Btu/(h·ft·°F)", head[10]);
+        assertEquals("neck in", head[17]);
         // The first option at its thickest: no name in its row holds a comma.
         String[] us = inches[7].split(",", -1);
         String[] si = metric[7].split(",", -1);
         assertEquals(head.length, us.length);
-        assertEquals("16", us[8]);
-        assertEquals("406", si[8]);
+        assertEquals("16", us[9]);
+        assertEquals("406", si[9]);
         // 1 W/(m·K) = 0.577789 Btu/(h·ft·°F): Btu = 1055.05585262 J, ft = 0.3048 m, exact by definition.
-        assertEquals(0.577789 * Double.parseDouble(si[9]), Double.parseDouble(us[9]), 2e-6);
-        assertEquals(Double.parseDouble(si[16]) / 25.4, Double.parseDouble(us[16]), 6e-3);
+        assertEquals(0.577789 * Double.parseDouble(si[10]), Double.parseDouble(us[10]), 2e-6);
+        assertEquals(Double.parseDouble(si[17]) / 25.4, Double.parseDouble(us[17]), 6e-3);
     }
 
     private static double psi(AtlasCurve curve, int thickness) {

@@ -143,7 +143,11 @@ final class AtlasPages {
                     Blocks.text(
                             Rich.of(detail.name() + " ")
                                     .plus(Rich.of("(" + detail.rank().name().toLowerCase(Locale.ROOT) + ", "
-                                                    + detail.id() + ")")
+                                                    + detail.id()
+                                                    + detail.cost()
+                                                            .map(cost -> "; " + cost.sourced(units))
+                                                            .orElse("")
+                                                    + ")")
                                             .with(Palette.SLATE)),
                             Style.BODY)));
         }

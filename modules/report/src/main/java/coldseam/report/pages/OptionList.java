@@ -5,11 +5,13 @@ import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.Cost;
+import coldseam.junctions.DetailParameter;
 import coldseam.junctions.JunctionResult;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -63,8 +65,8 @@ final class OptionList {
         page.flow().heading("Options for these layers");
         page.flow().add(Blocks.table(table));
         ImmutableList<String> sources = options.collect(each -> each.detail().cost())
-                .select(java.util.Optional::isPresent)
-                .collect(java.util.Optional::get)
+                .select(Optional::isPresent)
+                .collect(Optional::get)
                 .collect(Cost::source)
                 .distinct();
         if (sources.notEmpty()) {
@@ -74,7 +76,11 @@ final class OptionList {
 
     private static Rich name(JunctionResult option, boolean here) {
         return here
-                ? Rich.strong(option.detail().name()).plus(" (this sheet)")
+                ? Rich.strong(option.detail().name())
+                        .plus(
+                                option.detail().parameters().anySatisfy(DetailParameter::given)
+                                        ? " (this sheet, as the house file sets it)"
+                                        : " (this sheet)")
                 : Rich.of(option.detail().name());
     }
 }
