@@ -127,6 +127,7 @@ final class SampleAudit {
                         "J1",
                         SampleJunctions.slabEdge(false),
                         Optional.of(SampleJunctions.slabEdge(true)),
+                        Lists.immutable.of(SampleJunctions.slabEdge(false), SampleJunctions.slabEdge(true)),
                         shell.edges()
                                 .select(e -> e.kind() == JunctionKind.SLAB_EDGE)
                                 .collect(Edge::name),
@@ -138,6 +139,7 @@ final class SampleAudit {
                         "J2",
                         SampleJunctions.roofEdge(),
                         Optional.empty(),
+                        Lists.immutable.of(SampleJunctions.roofEdge()),
                         shell.edges()
                                 .select(e -> e.kind() == JunctionKind.FLAT_ROOF_EDGE)
                                 .collect(Edge::name),

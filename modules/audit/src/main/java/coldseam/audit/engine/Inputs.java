@@ -15,6 +15,7 @@ import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.Cost;
 import coldseam.junctions.JunctionResult;
 import java.time.Month;
 import java.time.format.TextStyle;
@@ -49,6 +50,8 @@ final class Inputs {
         inputs.openings();
         inputs.ownPsi();
         inputs.points();
+        inputs.parameters();
+        inputs.prices();
         inputs.materials();
         return inputs.rows.toImmutable();
     }
@@ -171,6 +174,30 @@ final class Inputs {
                     .forEach(pair ->
                             row(pair.getOne() + " of " + set.name(), say(pair.getTwo(), Dimension.THICKNESS), FILE));
         }
+    }
+
+    private void parameters() {
+        house.choices()
+                .forEach(choice -> choice.parameters()
+                        .keyValuesView()
+                        .toSortedListBy(pair -> pair.getOne())
+                        .forEach(pair -> row(
+                                pair.getOne() + " of " + choice.detail(), say(pair.getTwo(), Dimension.LENGTH), FILE)));
+    }
+
+    private void prices() {
+        house.prices()
+                .details()
+                .keyValuesView()
+                .toSortedListBy(pair -> pair.getOne())
+                .forEach(pair -> row(
+                        "Cost of " + pair.getOne(),
+                        new Cost(
+                                        pair.getTwo().perMetre(),
+                                        house.prices().currency(),
+                                        pair.getTwo().source())
+                                .text(units),
+                        pair.getTwo().source()));
     }
 
     /** The house's materials, and those that its points bring along. */

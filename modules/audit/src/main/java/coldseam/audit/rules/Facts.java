@@ -200,10 +200,14 @@ public record Facts(
         return sheet.best()
                 .map(best -> String.format(
                         Locale.ROOT,
-                        "the catalogue's best here is \"%s\" (%s), psi %s",
+                        "the catalogue's best here is \"%s\" (%s), psi %s%s",
                         best.detail().name(),
                         best.detail().id(),
-                        say(best.psiExternal(), Dimension.LINEAR_TRANSMITTANCE)))
+                        say(best.psiExternal(), Dimension.LINEAR_TRANSMITTANCE),
+                        best.detail()
+                                .cost()
+                                .map(cost -> ", " + cost.sourced(units))
+                                .orElse("")))
                 .orElse("the catalogue has nothing better for these layers");
     }
 

@@ -10,10 +10,12 @@ import coldseam.envelope.Layer;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.DetailParameter;
 import coldseam.junctions.JunctionResult;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Maps;
 import org.eclipse.collections.impl.factory.SortedMaps;
@@ -172,9 +174,35 @@ final class Convert {
                                 Bounds.of(best.psiExternal()),
                                 Bounds.of(best.psiInternal()),
                                 best.temperatureFactor())),
+                sheet.options().collect(Convert::option),
+                parameters(r),
                 r.solution().unknowns(),
                 r.solution().met(),
                 r.notes().newWithAll(r.solution().notes()).distinct());
+    }
+
+    private static SheetData.OptionData option(JunctionResult option) {
+        return new SheetData.OptionData(
+                option.detail().id(),
+                option.detail().name(),
+                word(option.detail().rank()),
+                Bounds.of(option.psiExternal()),
+                Bounds.of(option.psiInternal()),
+                option.temperatureFactor(),
+                option.penLine().unbroken(),
+                option.penLine().neck(),
+                option.detail()
+                        .cost()
+                        .map(cost -> new SheetData.CostData(cost.perMetre(), cost.currency(), cost.source())));
+    }
+
+    private static ImmutableMap<String, Double> parameters(JunctionResult result) {
+        var parameters = SortedMaps.mutable.<String, Double>empty();
+        result.detail()
+                .parameters()
+                .select(DetailParameter::given)
+                .forEach(each -> parameters.put(each.name(), each.value()));
+        return Maps.immutable.ofMap(parameters);
     }
 
     private static EdgeData edge(JunctionRow row) {

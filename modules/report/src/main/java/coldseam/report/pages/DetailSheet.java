@@ -95,7 +95,7 @@ public final class DetailSheet {
     }
 
     private Block words() {
-        return words.columns("");
+        return words.columns();
     }
 
     private Block tables(SectionDrawing drawing) {

@@ -4,6 +4,7 @@ import coldseam.envelope.Control;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.junctions.Connection;
 import coldseam.junctions.Detail;
+import coldseam.junctions.DetailParameter;
 import coldseam.junctions.JunctionResult;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Block;
@@ -30,12 +31,11 @@ final class DetailWords {
     }
 
     /** How it looks, how the layers pass and how it is built, beside how it fails and what to photograph. */
-    Block columns(String currency) {
-        return Blocks.beside(
-                18, Lists.immutable.of(0.5, 0.5), Blocks.stack(left(currency), 2), Blocks.stack(right(), 2));
+    Block columns() {
+        return Blocks.beside(18, Lists.immutable.of(0.5, 0.5), Blocks.stack(left(), 2), Blocks.stack(right(), 2));
     }
 
-    private ImmutableList<Block> left(String currency) {
+    private ImmutableList<Block> left() {
         MutableList<Block> out = Lists.mutable.empty();
         out.add(Blocks.text("What it looks like", Style.SUBSECTION));
         out.add(Blocks.text(detail.looksLike(), Style.BODY));
@@ -50,11 +50,16 @@ final class DetailWords {
         }
         out.add(Blocks.space(5));
         list(out, "Order of building", detail.order(), true, Style.BODY);
-        detail.costPerMetre()
-                .ifPresent(cost -> out.add(Blocks.text(
-                        "Cost, as the detail gives it: " + currency + (currency.isEmpty() ? "" : " ")
-                                + String.format(Locale.ROOT, "%.0f", cost) + " a metre.",
-                        Style.BODY)));
+        list(
+                out,
+                "Set by the house file",
+                detail.parameters()
+                        .select(DetailParameter::given)
+                        .collect(each -> each.name() + " " + print.units().format(each.value(), Dimension.LENGTH) + ": "
+                                + each.says()),
+                false,
+                Style.BODY);
+        detail.cost().ifPresent(cost -> out.add(Blocks.text("Cost: " + cost.sourced(print.units()) + ".", Style.BODY)));
         return out.toImmutable();
     }
 

@@ -83,9 +83,9 @@ public final class JunctionSheets {
         flow.space(8);
         flow.add(words);
         flow.space(8);
-        flow.add(new DetailWords(sheet.result(), page.print())
-                .columns(page.audit().house().prices().currency()));
+        flow.add(new DetailWords(sheet.result(), page.print()).columns());
         edges(page, sheet);
+        OptionList.write(page, sheet);
         sheet.best().ifPresent(best -> new BestOption(page, sheet, best).write());
     }
 
