@@ -261,6 +261,7 @@ class PdfReportTest {
                     parts.stream().map(PDStructureElement::getStructureType).toList();
             assertEquals("Document", types.get(0));
             assertEquals(1, types.stream().filter("H1"::equals).count());
+            assertTrue(types.contains("TOC"), types::toString);
             assertTrue(types.indexOf("TOC") < types.indexOf("H2"), "contents before the first section");
             assertTrue(types.containsAll(List.of("H3", "P", "Table", "TR", "TH", "TD", "Figure")), types::toString);
             for (PDStructureElement part : parts) {
