@@ -9,6 +9,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
+import net.jqwik.api.statistics.Statistics;
 import org.junit.jupiter.api.Test;
 
 /** What a constrained triangulation promises, before and after free points are put in. */
@@ -148,6 +149,14 @@ class ConstrainedTriangulationTest {
         assertEquals(2 * (lines.vertices + 4) - 4 - 2, in.triangles);
     }
 
+    /** Four points a little off a square, so a little off one circle: the better diagonal is found all the same. */
+    @Property(tries = 60, seed = "2026")
+    void pointsAlmostOnOneCircle(@ForAll @Size(8) List<@IntRange(min = -3, max = 3) Integer> off) {
+        long[] x = {off.get(0), 1_000_000 + off.get(1), 1_000_000 + off.get(2), off.get(3)};
+        long[] y = {off.get(4), off.get(5), 1_000_000 + off.get(6), 1_000_000 + off.get(7)};
+        isDelaunayWhereFree(new ConstrainedTriangulation(4, x, y, 0, new int[0], new int[0]));
+    }
+
     /** Free points go where a walk finds them, no edge is lost, and the circles stay empty. */
     @Property(tries = 100, seed = "2026")
     void freePoints(
@@ -175,6 +184,31 @@ class ConstrainedTriangulationTest {
         assertEquals(put, in.free());
         isPartition(in, lines);
         isDelaunayWhereFree(in);
+    }
+
+    /** A free point in the middle of a free side: its two triangles become four, and every edge around them is kept. */
+    @Property(tries = 100, seed = "2026")
+    void freePointsOnSides(
+            @ForAll @Size(20) List<@IntRange(min = -80, max = 80) Integer> numbers,
+            @ForAll @Size(12) List<@IntRange(min = 0, max = 1000) Integer> sides) {
+        Arrangement lines = lines(numbers, 128);
+        ConstrainedTriangulation in = of(lines);
+        int put = 0;
+        for (int number : sides) {
+            int t = number % in.triangles;
+            int i = number % 3;
+            long x = in.x(in.corner[3 * t + (i + 1) % 3]) + in.x(in.corner[3 * t + (i + 2) % 3]);
+            long y = in.y(in.corner[3 * t + (i + 1) % 3]) + in.y(in.corner[3 * t + (i + 2) % 3]);
+            if (in.neighbour[3 * t + i] < 0 || in.constraint[3 * t + i] >= 0 || x % 2 != 0 || y % 2 != 0) {
+                continue;
+            }
+            in.insertFree(t, x / 2, y / 2);
+            put++;
+            isPartition(in, lines);
+        }
+        isDelaunayWhereFree(in);
+        Statistics.label("points").collect(put > 2);
+        Statistics.label("points").coverage(c -> c.check(true).percentage(p -> p > 50));
     }
 
     private static boolean onEdgeOrCorner(ConstrainedTriangulation in, int t, long px, long py) {
