@@ -221,7 +221,7 @@ class CommandTest {
         assertEquals(Exit.REFUSED.code(), run.code());
         String err = run.err();
         assertEquals(6, err.lines().count(), err);
-        assertTrue(err.contains("got \"ground floor suoth wall\"; allowed: one of ground floor south wall"), err);
+        assertTrue(err.contains("got \"ground floor suoth wall\"; allowed: one of lowest floor, ground floor south wall"), err);
         assertTrue(err.contains("a surface or opening beside \"" + WALL + "\"; got \"ground floor north wall\""), err);
         assertTrue(err.contains("got \"arn\"; allowed: one of arm, plate, stands out; did you mean \"arm\"?"), err);
         assertTrue(
@@ -265,7 +265,7 @@ class CommandTest {
         Files.writeString(folder.resolve("my-bracket.yaml"), own.replace("diameter: arm,", "diameter: arn,"));
         Run broken = Run.of("check", house.toString());
         assertEquals(Exit.REFUSED.code(), broken.code());
-        assertTrue(broken.err().contains("my-bracket.yaml:15:"), broken::err);
+        assertTrue(broken.err().contains("my-bracket.yaml:16:"), broken::err);
         assertTrue(broken.err().contains("got \"arn\""), broken::err);
     }
 }
