@@ -123,4 +123,41 @@ class CatalogueCommandTest {
         assertTrue(
                 new String(Files.readAllBytes(pdf), 0, 5, java.nio.charset.StandardCharsets.US_ASCII).equals("%PDF-"));
     }
+
+    @Test
+    void computesThePointsOfAKindAndDrawsOne(@TempDir Path folder) throws Exception {
+        assertEquals(0, run("catalogue", "--kind", "steel post"), err::toString);
+        assertTrue(out.toString().contains("steel-post-on-block"), out.toString());
+        assertTrue(out.toString().contains("concrete terrace"), out.toString());
+        fitsTheTerminal();
+        Path svg = folder.resolve("post.svg");
+        Path pdf = folder.resolve("post.pdf");
+        assertEquals(
+                0,
+                run(
+                        "detail",
+                        "steel-post-on-block",
+                        "--build",
+                        "frame",
+                        "--svg",
+                        svg.toString(),
+                        "--pdf",
+                        pdf.toString()),
+                err::toString);
+        String text = out.toString();
+        for (String word : new String[] {"chi, each", "Lengths a house may change", "Cautions", "Simplified"}) {
+            assertTrue(text.contains(word), text);
+        }
+        fitsTheTerminal();
+        assertTrue(java.nio.file.Files.readString(svg).contains("structural foam block"));
+        assertTrue(java.nio.file.Files.size(pdf) > 10_000);
+        assertEquals(2, run("detail", "steel-post-on-blok"));
+        assertTrue(err.toString().contains("did you mean \"steel-post-on-block\"?"), err.toString());
+    }
+
+    @Test
+    void thePointGuideIsAtHand() {
+        assertEquals(0, run("catalogue", "--points", "--guide"), err::toString);
+        assertTrue(out.toString().startsWith("# Points are data"));
+    }
 }

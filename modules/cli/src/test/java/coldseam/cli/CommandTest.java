@@ -76,9 +76,11 @@ class CommandTest {
         String moisture = Files.readString(made.resolve("box-moisture.csv"));
         assertTrue(moisture.startsWith("assembly,heat flow,verdict,most lb/ft²"), moisture);
         assertTrue(moisture.contains("gives no monthly climate"), moisture);
+        assertTrue(Files.readString(made.resolve("box-points.csv"))
+                .startsWith("points,kind,surface,sheet,detail,number,"));
         assertTrue(run.out().contains("Btu/(h·°F)"), run::out);
         try (Stream<Path> files = Files.list(made)) {
-            assertEquals(5, files.count(), "no temporary file is left");
+            assertEquals(6, files.count(), "no temporary file is left");
         }
     }
 
@@ -226,5 +228,81 @@ class CommandTest {
                                         + " --width"),
                 run::out);
         assertTrue(run.out().contains("Most of the intervals' width comes from around ("), run::out);
+    }
+
+    private static final String WALL = "ground floor south wall";
+
+    private Path boxWith(String... points) throws IOException {
+        Path house = box();
+        return Files.writeString(house, Files.readString(house) + "points:\n  " + String.join("\n  ", points) + "\n");
+    }
+
+    @Test
+    void pointsAreCheckedBesideShellAndCatalogueAllAtOnce() throws IOException {
+        Path house = boxWith(
+                "a: {surface: ground floor suoth wall, detail: bracket-steel, number: 2}",
+                "b: {surface: " + WALL + ", detail: bracket-steel, spacing: 1 m, along: ground floor north wall}",
+                "c: {surface: " + WALL + ", detail: bracket-steel, number: 2, parameters: {arn: 40 mm, plate: 1 m}}",
+                "d: {surface: " + WALL + ", kind: bracket, number: 2, parameters: {arm: 40 mm}}",
+                "e: {surface: " + WALL + ", detail: fastener-stainless-steel, per-area: 6 per m²}");
+        Files.writeString(
+                house,
+                Files.readString(house)
+                        .replace(
+                                "role: cladding, controls: [water]}\n",
+                                "role: cladding, controls: [water]}\n    fasteners: {material: steel, diameter: 5 mm, number: 6"
+                                        + " per m²}\n"));
+        Run run = Run.of("check", house.toString());
+        assertEquals(Exit.REFUSED.code(), run.code());
+        String err = run.err();
+        assertEquals(6, err.lines().count(), err);
+        assertTrue(
+                err.contains("got \"ground floor suoth wall\"; allowed: one of lowest floor, ground floor south wall"),
+                err);
+        assertTrue(err.contains("a surface or opening beside \"" + WALL + "\"; got \"ground floor north wall\""), err);
+        assertTrue(err.contains("got \"arn\"; allowed: one of arm, plate, stands out; did you mean \"arm\"?"), err);
+        assertTrue(
+                err.contains(
+                        "plate is out of the range of \"bracket-steel\"; got 1000.0 mm; allowed: 60.0 mm to 300.0 mm"),
+                err);
+        assertTrue(err.contains("parameters belong to a detail; got \"arm\""), err);
+        assertTrue(err.contains("fasteners are counted once, in U or as points; got \"e\" on \"" + WALL + "\""), err);
+        assertTrue(err.contains("6.0 1/m² in its U by ISO 6946 already"), err);
+    }
+
+    @Test
+    void anUnknownPointDetailIsRefusedWithTheNearestName() throws IOException {
+        Run run = Run.of(
+                "check",
+                boxWith("a: {surface: " + WALL + ", detail: bracket-steal, number: 2}")
+                        .toString());
+        assertEquals(Exit.REFUSED.code(), run.code());
+        assertTrue(run.err().contains("no point detail has this name; got \"bracket-steal\""), run::err);
+        assertTrue(run.err().contains("did you mean \"bracket-steel\"?"), run::err);
+    }
+
+    @Test
+    void anOwnPointFileBesideTheHouseIsComputedAndListed() throws IOException {
+        String own;
+        try (InputStream in = CommandTest.class.getResourceAsStream("/points/bracket-steel.yaml")) {
+            own = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+        Files.writeString(
+                folder.resolve("my-bracket.yaml"),
+                own.replace("name: Steel bracket bolted tight to the wall", "name: My own bracket")
+                        .replace("vapour: sealed", "vapour: broken"));
+        Path house = boxWith("a: {surface: " + WALL + ", detail: my-bracket.yaml, number: 2}");
+        Run run = Run.of("check", house.toString());
+        assertEquals(Exit.FOUND.code(), run.code(), run::err);
+        assertTrue(run.out().contains("\"My own bracket\" leaves vapour control open"), run::out);
+        assertTrue(run.out().contains("of it in points"), run::out);
+        for (String line : run.lines()) {
+            assertTrue(line.codePointCount(0, line.length()) <= 80, line);
+        }
+        Files.writeString(folder.resolve("my-bracket.yaml"), own.replace("diameter: arm,", "diameter: arn,"));
+        Run broken = Run.of("check", house.toString());
+        assertEquals(Exit.REFUSED.code(), broken.code());
+        assertTrue(broken.err().contains("my-bracket.yaml:16:"), broken::err);
+        assertTrue(broken.err().contains("got \"arn\""), broken::err);
     }
 }

@@ -1,6 +1,7 @@
 package coldseam.audit.engine;
 
 import coldseam.audit.Audit;
+import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
 import coldseam.envelope.Control;
@@ -20,6 +21,8 @@ import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.Rank;
 import coldseam.junctions.WeakestPath;
+import coldseam.junctions.points.PointCatalogue;
+import coldseam.junctions.points.PointComputer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -36,6 +39,9 @@ public final class Sample {
     /** Every layer carried across. */
     public static final ImmutableMap<Control, Connection> ALL_CARRIED = Maps.immutable.of(
             Control.AIR, Connection.TAPED, Control.WATER, Connection.LAPPED, Control.VAPOUR, Connection.TAPED);
+
+    /** Shared, so that what one test has computed the next need not; points are computed in earnest. */
+    private static final PointComputer POINTS = new PointComputer(new Accuracy(1e-4, 200_000));
 
     private Sample() {}
 
@@ -130,7 +136,13 @@ public final class Sample {
 
     public static Audit audit(String yaml, ImmutableList<Made> details, UnitSystem units) {
         House house = house(yaml);
-        return new Auditor(new Catalogue(details.collect(Made::detail)), computer(), units, "test")
+        return new Auditor(
+                        new Catalogue(details.collect(Made::detail)),
+                        computer(),
+                        PointCatalogue.builtIn(),
+                        POINTS,
+                        units,
+                        "test")
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
     }
 

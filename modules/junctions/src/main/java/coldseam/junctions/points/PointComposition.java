@@ -97,7 +97,9 @@ record PointComposition(PointSection section, ImmutableList<Piece> pieces, Immut
                             + " left out of the heat flow."));
             stopIfRefused();
             return new PointComposition(
-                    section, pieces(radius, ground), notes.distinct().toImmutable());
+                    section.without(inTheWind),
+                    pieces(radius, ground),
+                    notes.distinct().toImmutable());
         }
 
         private void stopIfRefused() {

@@ -56,7 +56,7 @@ record FilePoints(
         ImmutableList<Named<FileLength>> parameters) {
 
     @Whole
-    @Noun("a length")
+    @Noun("a parameter")
     @Doc("A length.")
     record FileLength(
             @Doc("Its value.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "0 mm", atMost = "100 m")

@@ -19,6 +19,8 @@ import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
+import coldseam.envelope.PointBridges;
+import coldseam.envelope.PointKind;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.file.FileFaultException;
 import coldseam.envelope.file.KnownNames;
@@ -32,6 +34,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.factory.Sets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -269,7 +272,26 @@ class HouseFileTest {
                 house.choices().getFirst().which().kinds());
         assertEquals(0.05, house.ownPsi().getOnly().psi());
         assertEquals(JunctionKind.BALCONY, house.seams().getOnly().kind());
-        assertEquals(new Limits(0.6, 0.4, 0.02, 0.75), house.limits());
+        assertEquals(
+                new PointBridges(
+                        "posts",
+                        "lower floor terrace",
+                        Optional.empty(),
+                        Optional.of("steel-post-on-block"),
+                        new PointBridges.Count.InRow(
+                                1.2192, OptionalDouble.empty(), Optional.of("upper floor south wall")),
+                        Maps.immutable.of("side", 0.0508)),
+                house.points().getFirst());
+        assertEquals(Optional.of(PointKind.BRACKET), house.points().get(1).kind());
+        assertEquals(new PointBridges.Count.Number(3), house.points().get(1).count());
+        assertEquals(Optional.of("own/screw.yaml"), house.points().get(2).detail());
+        assertEquals(new PointBridges.Count.PerArea(6), house.points().get(2).count());
+        assertEquals(
+                new PointBridges.Count.InRow(1, OptionalDouble.of(3), Optional.empty()),
+                house.points().get(3).count());
+        assertEquals(76, loaded.points().getFirst().name().line());
+        assertEquals(0.03, house.limits().chi());
+        assertEquals(new Limits(0.6, 0.4, 0.02, 0.75, 0.05, 0.03), house.limits());
         assertEquals(0.12, house.prices().heat().orElseThrow());
         assertEquals("EUR", house.prices().currency());
         assertEquals(20, house.prices().years());

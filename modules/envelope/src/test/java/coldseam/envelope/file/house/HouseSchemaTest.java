@@ -89,7 +89,8 @@ class HouseSchemaTest {
                 "neighbour-of-no-kind",
                 "opening",
                 "seam",
-                "limits"
+                "limits",
+                "points"
             })
     void refuses(String name) throws IOException {
         Path file;

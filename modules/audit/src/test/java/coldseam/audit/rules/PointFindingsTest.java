@@ -1,0 +1,207 @@
+package coldseam.audit.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.Audit;
+import coldseam.audit.Finding;
+import coldseam.audit.Finding.Severity;
+import coldseam.audit.HeatLoss.Group;
+import coldseam.audit.HeatLoss.Line;
+import coldseam.audit.PointRow;
+import coldseam.audit.engine.Sample;
+import coldseam.conduction.Interval;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+
+/** Points in the box: each rule with a set that keeps it and one that breaks it, and their part of the sum. */
+class PointFindingsTest {
+
+    private static Audit audit(String... points) {
+        return Sample.audit(
+                Sample.yaml() + "points:\n"
+                        + Lists.immutable
+                                .of(points)
+                                .collect(each -> "  " + each + "\n")
+                                .makeString(""),
+                Sample.good());
+    }
+
+    private static Finding only(Audit audit) {
+        assertEquals(
+                1,
+                audit.findings().size(),
+                () -> audit.findings().collect(Finding::title).makeString("; "));
+        return audit.findings().getFirst();
+    }
+
+    @Test
+    void theBestOptionsLeaveTheBoxUnbroken() {
+        Audit audit = audit(
+                "canopy: {surface: ground floor north wall, detail: bracket-stainless-on-pad, number: 2}",
+                "vent: {surface: flat roof, detail: pipe-in-insulated-collar, number: 1}".replace("flat roof", roof()));
+        assertEquals(Lists.immutable.empty(), audit.findings().collect(Finding::title));
+        assertTrue(audit.verdict().unbroken());
+        assertEquals(Lists.immutable.of("P1", "P2"), audit.pointSheets().collect(each -> each.id()));
+    }
+
+    private static String roof() {
+        return Sample.audit(Sample.yaml(), Sample.good())
+                .shell()
+                .surfaces()
+                .detect(each -> each.normal().z() > 0.9)
+                .name();
+    }
+
+    @Test
+    void aSteelPostThroughIsOneFindingWithWhatItCosts() {
+        Audit audit = audit("rail: {surface: " + roof() + ", detail: steel-post-through, number: 4}");
+        Finding finding = only(audit);
+        assertEquals("point-layer-not-shown", finding.rule(), "vapour is not shown, which is graver than its chi");
+        assertEquals(Severity.UNKNOWN, finding.severity());
+        assertTrue(finding.what().contains("W/K each; the limit is 0.0500 W/K"), finding::what);
+        assertTrue(finding.what().contains("does not show how vapour control is joined to it"), finding::what);
+        assertTrue(finding.place().startsWith("rail, "), finding::place);
+        assertEquals("P1", finding.sheet().orElseThrow());
+        var sheet = audit.pointSheets().getOnly();
+        Interval more = finding.loss().orElseThrow();
+        assertEquals(
+                4
+                        * (sheet.result().chi().middle()
+                                - sheet.best().orElseThrow().chi().middle()),
+                more.middle(),
+                1e-9);
+        // 3000 K·d of 24 h at 0.10 a kWh.
+        assertEquals(
+                more.middle() * 3000 * 24 / 1000 * 0.10, finding.moneyPerYear().orElseThrow(), 1e-9);
+    }
+
+    @Test
+    void whatLosesTooMuchIsAWeakSpot() {
+        String bracket = "canopy: {surface: ground floor north wall, detail: bracket-stainless, number: 2}";
+        Finding finding = only(audit(bracket));
+        assertEquals("point-chi-over-limit", finding.rule());
+        assertEquals(Severity.WEAK, finding.severity());
+        Audit lenient =
+                Sample.audit(Sample.yaml() + "points:\n  " + bracket + "\nlimits: {chi: 0.06 W/K}\n", Sample.good());
+        assertEquals(Lists.immutable.empty(), lenient.findings().collect(Finding::title));
+    }
+
+    @Test
+    void aColdSpotIsFound() {
+        String pipe = "conduit: {surface: ground floor north wall, detail: pipe-in-insulated-collar, number: 1}";
+        Audit strict = Sample.audit(
+                Sample.yaml() + "points:\n  " + pipe + "\nlimits: {temperature-factor: 0.959}\n",
+                Sample.good().collect(made -> made.fRsi(0.99)));
+        Finding finding = only(strict);
+        assertEquals("point-temperature-factor-under-limit", finding.rule());
+        assertTrue(finding.what().contains("fRsi is 0.95"), finding::what);
+    }
+
+    @Test
+    void anOpenGapIsAGap() {
+        Finding finding = only(audit("hood: {surface: ground floor north wall, detail: duct-in-open-gap, number: 1}"));
+        assertEquals("point-layer-broken", finding.rule());
+        assertEquals(Severity.GAP, finding.severity());
+        assertTrue(finding.title().startsWith("Air and vapour control broken at a duct"), finding::title);
+    }
+
+    @Test
+    void whatNobodyChoseStandsInAndIsUnknown() {
+        Audit audit = audit("hood: {surface: ground floor north wall, kind: duct, number: 1}");
+        Finding finding = only(audit);
+        assertEquals("point-without-detail", finding.rule());
+        assertFalse(audit.verdict().unbroken());
+        assertTrue(finding.what().contains("the worst option stands in, \"Metal duct in an open gap\""), finding::what);
+        assertTrue(finding.toDo().contains("duct-insulated"), finding::toDo);
+        assertTrue(audit.points().getOnly().unknown());
+    }
+
+    @Test
+    void whatDoesNotFitSaysWhy() {
+        Audit audit = audit("post: {surface: ground floor north wall, detail: steel-post-on-block, number: 1, "
+                + "parameters: {side: 400 mm}}");
+        Finding finding = only(audit);
+        assertEquals("point-detail-out-of-range", finding.rule());
+        assertTrue(finding.what().contains("side is 400.0 mm; allowed is 30.0 mm to 150.0 mm"), finding::what);
+        assertEquals(Interval.of(0), audit.heatLoss().points());
+    }
+
+    /** What has no insulation cannot be pierced: the surface itself is the finding. */
+    @Test
+    void pointsOfAnUninsulatedWallAreNotJudged() {
+        String yaml = Sample.yaml().replace("{all: wall}", "{all: bare wall}")
+                + "points:\n  conduit: {surface: ground floor north wall, kind: pipe, number: 1}\n";
+        ImmutableList<Finding> findings = Sample.audit(yaml, Sample.good()).findings();
+        assertEquals(
+                Lists.immutable.of("surface-without-heat-layer", "point-without-detail"),
+                findings.collect(Finding::rule));
+    }
+
+    @Test
+    void countsComeFromNumbersAreasAndRows() {
+        Audit audit = audit(
+                "one: {surface: ground floor north wall, detail: bracket-stainless-on-pad, number: 3}",
+                "two: {surface: ground floor south wall, detail: cladding-bracket-plastic, per-area: 2 per m²}",
+                "three: {surface: ground floor south wall, detail: anchor-bolt-with-break, spacing: 1.5 m, length: 6 m}",
+                "four: {surface: ground floor south wall, detail: anchor-bolt-with-break, spacing: 3 m, along: "
+                        + "ground floor east wall}");
+        var south = audit.shell().surfaces().detect(each -> each.name().equals("ground floor south wall"));
+        double height = south.externalArea() / 8;
+        assertEquals(
+                Lists.immutable.of(
+                        3,
+                        (int) Math.ceil(2 * (south.externalArea() - south.openingArea())),
+                        // Four bays of 1.5 m have five ends.
+                        5,
+                        // The corner is as high as the wall, a little more than 3 m: two bays.
+                        3),
+                audit.points().collect(PointRow::number));
+        assertTrue(height > 3 && height < 6, () -> "height " + height);
+        assertEquals(3, audit.pointSheets().size(), "equal details on equal layers share a sheet");
+    }
+
+    @Test
+    void theTableHoldsNumberTimesChi() {
+        Audit audit = audit(
+                "one: {surface: ground floor north wall, detail: bracket-stainless-on-pad, number: 3}",
+                "two: {surface: " + roof() + ", detail: steel-post-on-block, number: 7}");
+        Audit without = Sample.audit(Sample.yaml(), Sample.good());
+        ImmutableList<Line> lines = audit.heatLoss().lines().select(line -> line.group() == Group.POINTS);
+        assertEquals(2, lines.size());
+        double sum = 0;
+        for (PointRow row : audit.points()) {
+            sum += row.number() * row.chi().middle();
+        }
+        // Two lines, each rounded outwards to 0.001 W/K.
+        assertEquals(sum, audit.heatLoss().points().middle(), 0.001);
+        assertEquals(
+                without.heatLoss().total().middle() + audit.heatLoss().points().middle(),
+                audit.heatLoss().total().middle(),
+                1e-9);
+        // A point is the same in both systems of dimensions.
+        assertEquals(
+                without.heatLoss().vertexRemainder().middle(),
+                audit.heatLoss().vertexRemainder().middle(),
+                1e-12);
+        assertEquals(
+                without.heatLoss().otherSystemTotal().middle() + sum,
+                audit.heatLoss().otherSystemTotal().middle(),
+                1e-9);
+    }
+
+    @Test
+    void workStopsBeforePostsAndPipesAreCovered() {
+        Audit audit = audit(
+                "conduit: {surface: ground floor north wall, detail: pipe-in-insulated-collar, number: 1}",
+                "rail: {surface: " + roof() + ", detail: steel-post-on-block, number: 2}");
+        var pipes = audit.holdPoints().detect(each -> each.name().equals("Pipes, cables and vents"));
+        assertEquals(Lists.immutable.of("P1"), pipes.junctions());
+        assertTrue(pipes.lookAt().contains("The gasket taped to the airtight layer, before the lining."));
+        var posts = audit.holdPoints().detect(each -> each.name().equals("Posts, columns, brackets and anchors"));
+        assertEquals(Lists.immutable.of("P2"), posts.junctions());
+        assertTrue(audit.inputs().anySatisfy(row -> row.what().equals("Conductivity of structural foam block")));
+    }
+}
