@@ -203,15 +203,15 @@ class TopologyTest {
                         .environment("b", 0, 0.1)
                         .boundary("a", 100, 0, 150, 0)
                         .boundary("b", 300, 0, 400, 0)
-                        .boundary("b", 0, 200, 300, 200)
+                        .boundary("b", 50, 200, 300, 200)
                         .section())
                 .topology();
-        // From the axis to a, between a and b, and around the rim.
-        assertEquals(3, topology.arcs);
+        // From the axis to a, between a and b, around the rim, and from b to the axis.
+        assertEquals(4, topology.arcs);
         int zeros = 0;
         for (boolean zero : topology.zeroArc) {
             zeros += zero ? 1 : 0;
         }
-        assertEquals(1, zeros);
+        assertEquals(2, zeros);
     }
 }
