@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -43,17 +44,31 @@ class HouseSettingsTest {
         assertEquals(2, run("check", house.toString()), out::toString);
         String said = err.toString().replaceAll("\\s+", " ");
         assertTrue(
-                said.contains(
-                        "house.yaml:150:66: the parameter wrap of parapet-wrapped is out of the detail's range; got"
-                                + " 300 mm; allowed: 40 mm to 200 mm; write a length in that range"),
+                said.contains("house.yaml:" + line(house, "parapet-wrapped,")
+                        + ":66: the parameter wrap of parapet-wrapped is out of the detail's range; got"
+                        + " 300 mm; allowed: 40 mm to 200 mm; write a length in that range"),
+                said);
+        assertTrue(
+                said.contains("house.yaml:" + line(house, "parapet-wrapped,")
+                        + ":74: parapet-wrapped has no such parameter; got \"wrop\"; allowed: wrap; did"
+                        + " you mean \"wrap\"?"),
                 said);
         assertTrue(
                 said.contains(
-                        "house.yaml:150:74: parapet-wrapped has no such parameter; got \"wrop\"; allowed: wrap; did"
-                                + " you mean \"wrap\"?"),
+                        "house.yaml:" + line(house, "parapet-wraped:") + ":13: the price of a detail needs its id"),
                 said);
-        assertTrue(said.contains("house.yaml:138:13: the price of a detail needs its id"), said);
         assertTrue(said.contains("did you mean \"parapet-wrapped\"?"), said);
+    }
+
+    /** The number of the line that holds a text. */
+    private static int line(Path file, String text) throws IOException {
+        List<String> lines = Files.readAllLines(file);
+        for (int i = 0; i < lines.size(); i++) {
+            if (lines.get(i).contains(text)) {
+                return i + 1;
+            }
+        }
+        throw new AssertionError(text + " is not in " + file);
     }
 
     /** What the guide shows can be written as it stands. */
