@@ -182,7 +182,7 @@ class DefaultPsiBandTest {
      * What is known of the floors on ground (walls of 300 mm and U 0.343, slab 200 mm and ground of 2.0 W/(m·K)) says only this:
      * internal less external psi, 0.15 in GF1 and GF2 to within two roundings of 0.025, is U of the wall times the floor's
      * thickness and U of the floor times the wall's. So the floor is insulated (2.5 m²·K/W, as walls and roofs are). Where its
-     * boards lie, where the ground ends and what the wall stands on is not known; psi runs from -0.04 to 0.59 with them, and
+     * boards lie, where the ground ends and what the wall stands on is not known; psi runs from -0.17 to 0.59 with them, and
      * is not tested.
      */
     @Test
