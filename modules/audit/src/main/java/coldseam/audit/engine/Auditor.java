@@ -111,7 +111,10 @@ public final class Auditor {
                 terraces,
                 HoldPoints.of(junctions.sheets(), points.sheets()),
                 Inputs.of(house, shell, points.sheets(), units),
-                Words.method(loss, units, surfaceHeats.notes().newWithAll(warnings(heats))),
+                Words.method(
+                        loss,
+                        units,
+                        surfaceHeats.notes().newWithAll(warnings(heats)).newWithAll(Words.methodOfPoints(points))),
                 Words.cautions());
     }
 
