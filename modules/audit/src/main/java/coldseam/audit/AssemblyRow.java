@@ -1,12 +1,20 @@
 package coldseam.audit;
 
+import coldseam.assemblies.Transmittance;
 import coldseam.envelope.Assembly;
 
 /**
- * An assembly and its transmittance.
+ * An assembly in one direction of heat flow and its transmittance.
  *
  * @param assembly build-up
- * @param transmittance by ISO 6946, in the direction it is used, W/(m²·K)
- * @param area m² of the surfaces that have it
+ * @param build its transmittance by ISO 6946 with all that leads to it, in the direction and towards what it is used
+ * @param area m² of the surfaces that have it, openings taken off
+ * @param moisture whether it gathers water over a year
  */
-public record AssemblyRow(Assembly assembly, double transmittance, double area) {}
+public record AssemblyRow(Assembly assembly, Transmittance build, double area, MoistureCheck moisture) {
+
+    /** By ISO 6946, with the corrections where they apply, W/(m²·K). */
+    public double transmittance() {
+        return build.corrected();
+    }
+}

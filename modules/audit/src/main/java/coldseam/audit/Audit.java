@@ -2,7 +2,6 @@ package coldseam.audit;
 
 import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -21,6 +20,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param points one row for each set of points, in the house file's order
  * @param heatLoss the table that adds up
  * @param findings by weight, the heaviest first; numbers as in the drawing
+ * @param mould on the junctions' inner surfaces
  * @param terraces one line for each terrace deck
  * @param holdPoints what must be seen before it is covered, in order of building
  * @param inputs values with their sources
@@ -41,48 +41,9 @@ public record Audit(
         ImmutableList<PointRow> points,
         HeatLoss heatLoss,
         ImmutableList<Finding> findings,
+        Mould mould,
         ImmutableList<TerraceLine> terraces,
         ImmutableList<HoldPoint> holdPoints,
         ImmutableList<InputRow> inputs,
         ImmutableList<String> method,
-        ImmutableList<String> cautions) {
-
-    /** An audit of a house without points. */
-    public Audit(
-            House house,
-            String inputDigest,
-            String version,
-            Shell shell,
-            Verdict verdict,
-            ImmutableList<SideSummary> sides,
-            ImmutableList<AssemblyRow> assemblies,
-            ImmutableList<JunctionSheet> sheets,
-            ImmutableList<JunctionRow> junctions,
-            HeatLoss heatLoss,
-            ImmutableList<Finding> findings,
-            ImmutableList<TerraceLine> terraces,
-            ImmutableList<HoldPoint> holdPoints,
-            ImmutableList<InputRow> inputs,
-            ImmutableList<String> method,
-            ImmutableList<String> cautions) {
-        this(
-                house,
-                inputDigest,
-                version,
-                shell,
-                verdict,
-                sides,
-                assemblies,
-                sheets,
-                junctions,
-                Lists.immutable.empty(),
-                Lists.immutable.empty(),
-                heatLoss,
-                findings,
-                terraces,
-                holdPoints,
-                inputs,
-                method,
-                cautions);
-    }
-}
+        ImmutableList<String> cautions) {}

@@ -4,6 +4,7 @@ import coldseam.conduction.Interval;
 import coldseam.envelope.Point3;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * One thing that is missing, broken, pinched or beyond a limit.
@@ -16,7 +17,7 @@ import java.util.OptionalDouble;
  * @param place a person can walk to
  * @param at a point for the drawing, on the outer shell
  * @param length m; zero where it has none
- * @param edge name of the edge; empty for surfaces
+ * @param edges names of all the edges it stands for, the longest first; empty for surfaces and holes
  * @param surface name of the surface; empty for edges
  * @param sheet id of the junction's sheet
  * @param loss W/K lost against the best option of the catalogue; empty where that cannot be said
@@ -32,7 +33,7 @@ public record Finding(
         String place,
         Point3 at,
         double length,
-        Optional<String> edge,
+        ImmutableList<String> edges,
         Optional<String> surface,
         Optional<String> sheet,
         Optional<Interval> loss,

@@ -20,7 +20,10 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param points W/K, of posts, brackets, pipes and fasteners that the house file lists
  * @param junctionShare of the junctions' sum in the total, 0 to 1, may be negative
  * @param otherSystemTotal H_T in the other dimension system, W/K
- * @param vertexRemainder W/K: total in the site's system minus total in the other, which is the vertices' part alone
+ * @param vertexRemainder W/K, of the total in the site's system minus the total in the other: what neither counts where
+ *     three edges meet
+ * @param correctionRemainder W/K, the rest of that difference: fasteners, gaps and rain are in the U of a surface and in
+ *     no section, so the strips that only one system counts as surface differ by them; zero where U needs no correction
  * @param ventilation W/K, where asked for
  * @param designLoad W, at the design temperatures
  * @param annualLoss kWh, by degree days, without gains; empty without degree days
@@ -38,6 +41,7 @@ public record HeatLoss(
         Interval junctionShare,
         Interval otherSystemTotal,
         Interval vertexRemainder,
+        double correctionRemainder,
         OptionalDouble ventilation,
         Interval designLoad,
         OptionalDouble annualLoss) {

@@ -10,6 +10,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param id such as "J3", in the order of the report
  * @param result computed; for edges with an own psi too, where a detail is chosen
  * @param best the best option of the catalogue for the same setup; empty where it is this one, or where none fits
+ * @param options all of the catalogue that fit the same setup, from worst to best as it ranks them
  * @param edges names of the shell's edges
  * @param length m, of all of them, in the site's dimension system
  * @param chosen whether the house file chose the detail
@@ -21,6 +22,7 @@ public record JunctionSheet(
         String id,
         JunctionResult result,
         Optional<JunctionResult> best,
+        ImmutableList<JunctionResult> options,
         ImmutableList<String> edges,
         double length,
         boolean chosen,

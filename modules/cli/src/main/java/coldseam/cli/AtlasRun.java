@@ -45,10 +45,8 @@ final class AtlasRun {
         Path csv = folder.resolve(CSV);
         Path pdf = folder.resolve(PDF);
         Outputs.refuse(folder, Lists.immutable.of(csv, pdf));
-        // Of several junctions of one kind in a house the first stands for all.
-        ImmutableList<Layers.Place> places =
-                kinds.flatCollect(kind -> layers.places(kind).take(1));
-        ImmutableList<Sweep> sweeps = places.flatCollect(place -> Sweep.of(place.setup()));
+        ImmutableList<Sweep> sweeps = kinds.flatCollect(layers::swept)
+                .flatCollect(place -> Sweep.of(place.setup(), layers.fromHouse() ? place.origin() : ""));
         if (sweeps.isEmpty()) {
             throw new RefusedException(
                     Lists.immutable.of("--atlas: nothing to sweep: no junction of the kinds asked for"
@@ -58,11 +56,15 @@ final class AtlasRun {
         ImmutableList<AtlasCurve> curves;
         try {
             curves = Atlas.compute(
-                    sweeps, layers.catalogue(), Junctions.computer(accuracy, folder.resolve(SOLVED)), bar::at);
+                    sweeps,
+                    Sweep.thicknesses(units),
+                    layers.catalogue(),
+                    Junctions.computer(accuracy, folder.resolve(SOLVED)),
+                    bar::at);
         } finally {
             bar.close();
         }
-        AtomicFiles.write(csv, AtlasCsv.write(curves));
+        AtomicFiles.write(csv, AtlasCsv.write(curves, units));
         AtlasPdf.write(curves, origin(), pdf, units, paper, "coldseam " + VersionProvider.version());
         say(curves);
         terminal.out().println("Written: " + csv);
@@ -73,7 +75,7 @@ final class AtlasRun {
         if (layers.fromHouse()) {
             return layers.first().isPresent() || layers.second().isPresent()
                     ? "build-ups named from the house file"
-                    : "the first junction of each kind in the house file";
+                    : "every junction of the house file between other build-ups";
         }
         return layers.build() == coldseam.junctions.TypicalBuild.MASONRY
                 ? "typical build-ups in masonry"
@@ -84,9 +86,13 @@ final class AtlasRun {
         long all = curves.sumOfInt(curve -> curve.points().size());
         long misfits = curves.sumOfInt(
                 curve -> curve.points().count(point -> point.measures().isEmpty()));
+        long wide = curves.sumOfInt(curve -> curve.points()
+                .count(point ->
+                        point.measures().isPresent() && !point.measures().get().met()));
         Columns.fold(
                         curves.collect(AtlasCurve::detail).distinct().size() + " options, " + all + " values; "
-                                + misfits + " do not fit, and say why.",
+                                + misfits + " do not fit, and say why."
+                                + (wide == 0 ? "" : " " + wide + " have a wider interval than asked for."),
                         "",
                         "")
                 .forEach(terminal.out()::println);

@@ -41,8 +41,9 @@ final class AuditCommand implements Callable<Integer> {
     @Option(
             names = "--csv",
             paramLabel = "FILE",
-            description = "The seams, for a spreadsheet; the heat-loss table and the points go beside it, into"
-                    + " FILE-heat-loss.csv and FILE-points.csv.")
+            description =
+                    "The seams, for a spreadsheet; the heat-loss table, the points and the assemblies' moisture go beside it,"
+                            + " into FILE-heat-loss.csv, FILE-points.csv and FILE-moisture.csv.")
     Optional<Path> csv;
 
     @Option(
@@ -61,8 +62,10 @@ final class AuditCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         MutableList<Path> written = Lists.mutable.of(output);
         json.ifPresent(written::add);
-        csv.ifPresent(
-                path -> written.with(path).with(beside(path, "-heat-loss")).with(beside(path, "-points")));
+        csv.ifPresent(path -> written.with(path)
+                .with(beside(path, "-heat-loss"))
+                .with(beside(path, "-points"))
+                .with(beside(path, "-moisture")));
         Outputs.refuse(options.house, written.toImmutable());
         Audit audit = HouseRun.audit(options.house, options.units, terminal, options.in(workshop));
         PdfReport.write(audit, output, options.units, paper);
@@ -72,6 +75,7 @@ final class AuditCommand implements Callable<Integer> {
         if (csv.isPresent()) {
             AuditCsv.write(audit, csv.get(), options.units);
             AuditCsv.writeHeatLoss(audit, beside(csv.get(), "-heat-loss"), options.units);
+            AuditCsv.writeMoisture(audit, beside(csv.get(), "-moisture"), options.units);
             AuditCsv.writePoints(audit, beside(csv.get(), "-points"), options.units);
         }
         new VerdictText(audit, options.units).brief().forEach(terminal.out()::println);

@@ -12,6 +12,7 @@ import coldseam.junctions.points.PointComputer;
 import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.eclipse.collections.api.factory.Lists;
@@ -35,8 +36,12 @@ final class CatalogueCommand implements Callable<Integer> {
     private final Terminal terminal;
     private final Workshop workshop;
 
-    @Option(names = "--kind", paramLabel = "KIND", description = "Only this kind, such as \"slab edge\".")
-    Optional<String> kind;
+    @Option(
+            names = "--kind",
+            paramLabel = "KIND",
+            split = ",",
+            description = "Only these kinds, such as \"slab edge\"; several after commas, or --kind again for each.")
+    List<String> kinds = List.of();
 
     @Mixin
     LayerOptions between;
@@ -54,8 +59,8 @@ final class CatalogueCommand implements Callable<Integer> {
             names = "--atlas",
             paramLabel = "FOLDER",
             description =
-                    "Sweep each option over insulation from 0 to 400 mm into atlas.csv and atlas.pdf; asked again,"
-                            + " it goes on where it was stopped.")
+                    "Sweep each option over insulation from 0 to 400 mm (--units us: 0 to 16 in) into atlas.csv and"
+                            + " atlas.pdf; asked again, it goes on where it was stopped.")
     Optional<Path> atlas;
 
     @Option(
@@ -94,13 +99,15 @@ final class CatalogueCommand implements Callable<Integer> {
             return Exit.UNBROKEN.code();
         }
         Accuracy accuracy = accuracy();
-        Optional<PointKind> pointKind = Lists.immutable
-                .of(PointKind.values())
-                .detectOptional(each -> Optional.of(each.label()).equals(kind));
-        if (points || pointKind.isPresent()) {
-            pointTable(workshop.pointComputer())
-                    .computed(pointKind.map(Lists.immutable::of).orElse(Lists.immutable.of(PointKind.values())));
-            return Exit.UNBROKEN.code();
+        refuseUnknown();
+        ImmutableList<PointKind> chosenPoints = chosenPoints();
+        ImmutableList<JunctionKind> chosen = chosen();
+        if (chosenPoints.notEmpty()) {
+            pointTable(workshop.pointComputer()).computed(chosenPoints);
+            if (words().isEmpty() || chosen.isEmpty()) {
+                return Exit.UNBROKEN.code();
+            }
+            terminal.out().println();
         }
         Layers layers = between.layers(workshop);
         if (assemblies) {
@@ -108,26 +115,20 @@ final class CatalogueCommand implements Callable<Integer> {
                     .forEach(each -> Columns.fold(each.name(), "  ", "    ").forEach(terminal.out()::println));
             return Exit.UNBROKEN.code();
         }
-        ImmutableList<JunctionKind> kinds = kinds();
         if (atlas.isPresent()) {
-            new AtlasRun(terminal, layers, units, accuracy).write(kinds, atlas.get(), paper);
+            new AtlasRun(terminal, layers, units, accuracy).write(chosen, atlas.get(), paper);
             return Exit.UNBROKEN.code();
         }
         OptionTable table = new OptionTable(terminal, layers, Junctions.computer(accuracy), units);
-        if (kind.isEmpty() && between.notNamed() && !computed) {
-            table.names(kinds);
-            if (kind.isEmpty()) {
-                terminal.out().println();
-                pointTable(workshop.pointComputer()).names();
-                terminal.out().println();
-                Columns.fold(
-                                "\"coldseam catalogue --points\" computes the points, what goes through at a spot.",
-                                "",
-                                "")
-                        .forEach(terminal.out()::println);
-            }
+        if (kinds.isEmpty() && between.notNamed() && !computed) {
+            table.names(chosen);
+            terminal.out().println();
+            pointTable(workshop.pointComputer()).names();
+            terminal.out().println();
+            Columns.fold("\"coldseam catalogue --points\" computes the points, what goes through at a spot.", "", "")
+                    .forEach(terminal.out()::println);
         } else {
-            table.computed(kinds);
+            table.computed(chosen);
         }
         return Exit.UNBROKEN.code();
     }
@@ -144,21 +145,35 @@ final class CatalogueCommand implements Callable<Integer> {
         return new Accuracy(width, Accuracy.standard().maximumUnknowns());
     }
 
-    private ImmutableList<JunctionKind> kinds() {
+    /** The kinds named, in their own order; all of them where none is named. */
+    private ImmutableList<JunctionKind> chosen() {
         ImmutableList<JunctionKind> all = Lists.immutable.of(JunctionKind.values());
-        return kind.map(word -> Lists.immutable.of(named(word, all))).orElse(all);
+        ImmutableList<String> words = words();
+        return words.isEmpty() ? all : all.select(each -> words.contains(each.label()));
     }
 
-    private static JunctionKind named(String word, ImmutableList<JunctionKind> kinds) {
-        Optional<JunctionKind> found = kinds.detectOptional(each -> each.label().equals(word));
-        return found.orElseThrow(() -> new RefusedException(Lists.immutable.of("--kind: got \"" + word + "\"; "
-                + Nearest.to(
-                                word,
-                                kinds.collect(JunctionKind::label)
-                                        .newWithAll(Lists.immutable
-                                                .of(PointKind.values())
-                                                .collect(PointKind::label)))
-                        .map(near -> "did you mean \"" + near + "\"?")
-                        .orElse("run \"coldseam catalogue\" for the kinds there are"))));
+    /** The kinds of point named; all of them where points are asked for and none is named. */
+    private ImmutableList<PointKind> chosenPoints() {
+        ImmutableList<PointKind> all = Lists.immutable.of(PointKind.values());
+        ImmutableList<String> words = words();
+        return points && words.isEmpty() ? all : all.select(each -> words.contains(each.label()));
+    }
+
+    private ImmutableList<String> words() {
+        return Lists.immutable.withAll(kinds).collect(String::strip).distinct();
+    }
+
+    private void refuseUnknown() {
+        ImmutableList<String> all = Lists.immutable
+                .of(JunctionKind.values())
+                .collect(JunctionKind::label)
+                .newWithAll(Lists.immutable.of(PointKind.values()).collect(PointKind::label));
+        ImmutableList<String> unknown = words().reject(all::contains);
+        if (unknown.notEmpty()) {
+            throw new RefusedException(unknown.collect(word -> "--kind: got \"" + word + "\"; "
+                    + Nearest.to(word, all)
+                            .map(near -> "did you mean \"" + near + "\"?")
+                            .orElse("run \"coldseam catalogue\" for the kinds there are")));
+        }
     }
 }

@@ -8,6 +8,7 @@ import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.Connection;
 import coldseam.junctions.DefaultPsi;
 import coldseam.junctions.Detail;
+import coldseam.junctions.DetailParameter;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.Junctions;
 import coldseam.junctions.points.PointCatalogue;
@@ -183,7 +184,14 @@ final class DetailCommand implements Callable<Integer> {
         list("Photograph before it is covered", detail.photographs(), false);
         list("Cautions", detail.cautions(), false);
         list("Simplified", result.notes(), false);
-        detail.costPerMetre().ifPresent(cost -> row("cost", String.format(Locale.ROOT, "%.2f per m", cost)));
+        detail.cost().ifPresent(cost -> row("cost", cost.sourced(units)));
+        list("Parameters", detail.parameters().collect(this::parameter), false);
+    }
+
+    private String parameter(DetailParameter parameter) {
+        return parameter.name() + " " + units.format(parameter.value(), Dimension.LENGTH) + ", from "
+                + units.format(parameter.least(), Dimension.LENGTH) + " to "
+                + units.format(parameter.most(), Dimension.LENGTH) + ": " + parameter.says();
     }
 
     private void connections(Detail detail) {

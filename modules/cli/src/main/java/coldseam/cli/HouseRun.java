@@ -7,6 +7,7 @@ import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
+import coldseam.junctions.Catalogue;
 import coldseam.junctions.points.PointCatalogue;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -32,12 +33,13 @@ final class HouseRun {
         byte[] content = Files.readAllBytes(path);
         LoadedHouse loaded = HouseFile.read(path, workshop.known(path), workshop.knownPoints(path));
         Shell shell = ShellBuilder.build(loaded.house());
+        Catalogue catalogue = workshop.catalogue(loaded.house(), path);
         PointCatalogue points = workshop.points(loaded.house(), path);
-        LateChecks.refuse(loaded, shell, points);
+        LateChecks.refuse(loaded, shell, catalogue, points);
         ProgressLines progress = new ProgressLines(terminal);
         try {
             return new Auditor(
-                            workshop.catalogue(loaded.house(), path),
+                            catalogue.priced(loaded.house().prices()),
                             workshop.computer(),
                             points,
                             workshop.pointComputer(),

@@ -7,18 +7,26 @@ import coldseam.envelope.file.Nearest;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.Catalogue;
+import coldseam.junctions.ChoiceChecks;
 import coldseam.junctions.points.PointCatalogue;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** What of a house file can be checked only once its shell is built: the names its junction choices and its points use. */
+/** What of a house file can be checked only with its shell and the details it names at hand. */
 final class LateChecks {
 
     private LateChecks() {}
 
-    /** @throws coldseam.envelope.file.FileFaultException with every name that is not beside any junction */
-    static void refuse(LoadedHouse loaded, Shell shell, PointCatalogue points) {
+    /**
+     * @param catalogue with the house's own details
+     * @param points with the house's own point details
+     * @throws coldseam.envelope.file.FileFaultException with every name that is not beside any junction, every parameter or
+     *     price that no detail has, and every point that cannot be where it is said to be
+     */
+    static void refuse(LoadedHouse loaded, Shell shell, Catalogue catalogue, PointCatalogue points) {
         Faults faults = new Faults();
+        ChoiceChecks.check(loaded, catalogue, faults);
         ImmutableList<String> names = Lists.mutable
                 .withAll(shell.surfaces().collect(Surface::name))
                 .withAll(loaded.house().openings().collect(Opening::name))

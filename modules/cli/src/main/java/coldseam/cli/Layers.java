@@ -7,6 +7,7 @@ import coldseam.envelope.Site;
 import coldseam.envelope.file.Nearest;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.file.house.LoadedHouse;
+import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
 import coldseam.junctions.Catalogue;
 import coldseam.junctions.CatalogueFile;
@@ -21,7 +22,7 @@ import org.eclipse.collections.api.list.MutableList;
 /**
  * The layers between which options are looked at: a house's, named ones, or typical ones.
  *
- * @param catalogue with the house's own details
+ * @param catalogue with the house's own details, at its prices
  * @param assemblies that may be named
  * @param ofHouse the house's junctions; empty without a house or where build-ups are named
  * @param fromHouse whether a house was given
@@ -70,9 +71,12 @@ record Layers(
         if (house.isPresent()) {
             Path path = house.get();
             LoadedHouse loaded = HouseFile.read(path, workshop.known(path), workshop.knownPoints(path));
+            Shell shell = ShellBuilder.build(loaded.house());
             catalogue = workshop.catalogue(loaded.house(), path);
+            LateChecks.refuse(loaded, shell, catalogue, workshop.points(loaded.house(), path));
+            catalogue = catalogue.priced(loaded.house().prices());
             assemblies = loaded.house().assemblies().toList().toImmutable();
-            ofHouse = HouseJunctions.of(loaded.house(), ShellBuilder.build(loaded.house()));
+            ofHouse = HouseJunctions.of(loaded.house(), shell);
             site = Optional.of(loaded.house().site());
         }
         MutableList<String> faults = Lists.mutable.empty();
@@ -106,20 +110,19 @@ record Layers(
         JunctionSetup setup = build.setup(kind);
         Optional<Assembly> other = setup.second().isPresent() ? second.or(setup::second) : Optional.empty();
         return Lists.immutable.of(new Place(
-                new JunctionSetup(
-                        kind,
-                        first.orElse(setup.first()),
-                        other,
-                        setup.angle(),
-                        setup.firstExposure(),
-                        setup.secondExposure(),
-                        setup.opening(),
-                        setup.floorThickness(),
-                        setup.upstand(),
-                        setup.ground(),
-                        setup.indoorTemperature(),
-                        setup.outdoorTemperature()),
+                setup.between(first.orElse(setup.first()), other),
                 first.isPresent() || second.isPresent() ? "as named" : "typical build-ups"));
+    }
+
+    /** What a sweep of a kind is made for: of junctions between the same build-ups, spaces and frames the first. */
+    ImmutableList<Place> swept(JunctionKind kind) {
+        return places(kind)
+                .distinctBy(place -> Lists.immutable.of(
+                        place.setup().first(),
+                        place.setup().second(),
+                        place.setup().firstExposure(),
+                        place.setup().secondExposure(),
+                        place.setup().opening()));
     }
 
     private static String edges(ImmutableList<String> names) {

@@ -85,6 +85,9 @@ final class OptionTable {
         }
         options.forEach(detail -> {
             name(detail);
+            detail.cost()
+                    .ifPresent(cost -> Columns.fold("cost " + cost.sourced(units), "          ", "          ")
+                            .forEach(terminal.out()::println));
             try {
                 numbers(computer.compute(detail, place.setup()));
             } catch (DetailDoesNotFit misfit) {

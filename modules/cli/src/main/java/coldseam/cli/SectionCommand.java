@@ -2,6 +2,7 @@ package coldseam.cli;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Conduction;
+import coldseam.conduction.GapPlaces;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
@@ -16,6 +17,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -36,7 +38,10 @@ final class SectionCommand implements Callable<Integer> {
     @Option(names = "--json", paramLabel = "OUT", description = "The results as data.")
     Optional<Path> json;
 
-    @Option(names = "--svg", paramLabel = "OUT", description = "The section with its isotherms as a picture.")
+    @Option(
+            names = "--svg",
+            paramLabel = "OUT",
+            description = "The section with its isotherms, and where the intervals' width comes from, as a picture.")
     Optional<Path> svg;
 
     @Option(
@@ -77,10 +82,15 @@ final class SectionCommand implements Callable<Integer> {
     private void print(SectionFile loaded, Solution solution) {
         boolean planar = loaded.section().symmetry() == Symmetry.PLANAR;
         say("%s", loaded.section().name());
+        ImmutableList<Solution.Coupling> wide = solution.widerThanAsked();
         solution.couplings()
                 .forEach(coupling -> say(
-                        "  L %s - %s: %s %s",
-                        coupling.first(), coupling.second(), interval(coupling.value()), planar ? "W/(m·K)" : "W/K"));
+                        "  L %s - %s: %s %s%s",
+                        coupling.first(),
+                        coupling.second(),
+                        interval(coupling.value()),
+                        planar ? "W/(m·K)" : "W/K",
+                        wide.contains(coupling) ? width(coupling, solution) : ""));
         solution.heatFlows()
                 .forEach(flow -> say(
                         "  heat flow from %s: %s %s",
@@ -102,7 +112,29 @@ final class SectionCommand implements Callable<Integer> {
         say(
                 "  %d unknowns, %.2f s%s",
                 solution.unknowns(), solution.seconds(), solution.met() ? "" : "; the interval is wider than asked");
+        ImmutableList<GapPlaces.Place> places = GapPlaces.of(solution, 3);
+        if (places.notEmpty()) {
+            say(
+                    "  Most of the intervals' width comes from around %s.",
+                    places.collect(place -> String.format(
+                                    Locale.ROOT,
+                                    "(%.4g, %.4g): %.0f %%",
+                                    place.at().x() / loaded.unit(),
+                                    place.at().y() / loaded.unit(),
+                                    100 * place.share()))
+                            .makeString(", "));
+        }
         solution.notes().forEach(note -> Columns.fold(note, "  ", "  ").forEach(terminal.out()::println));
+    }
+
+    /** What is said of a coupling whose own interval is wider than asked. */
+    private static String width(Solution.Coupling coupling, Solution solution) {
+        return String.format(
+                Locale.ROOT,
+                "; %.2g of its middle wide, %.2g was asked%s",
+                coupling.relativeWidth(),
+                solution.accuracy().relativeWidth(),
+                solution.met() ? " and holds for the total: give a smaller --width" : "");
     }
 
     private static String interval(Interval value) {

@@ -1,16 +1,20 @@
 package coldseam.cli;
 
+import coldseam.assemblies.moisture.Condensation.Verdict;
+import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
+import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
-import coldseam.audit.JunctionSheet;
+import coldseam.audit.Mould;
 import coldseam.audit.PointRow;
 import coldseam.conduction.Interval;
+import coldseam.envelope.Site;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
+import java.time.format.TextStyle;
 import java.util.Locale;
-import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -90,23 +94,93 @@ final class VerdictText {
         loss.annualLoss()
                 .ifPresent(annual -> row(
                         lines, "loss in a year", units.format(annual, Dimension.ENERGY) + ", gross, by degree days"));
-        coldest()
-                .ifPresent(sheet -> row(
-                        lines,
-                        "coldest seam",
-                        String.format(
-                                Locale.ROOT,
-                                "fRsi %.2f, %s (%s); mould possible from %s indoor humidity on",
-                                sheet.result().temperatureFactor(),
-                                sheet.result().setup().kind().label(),
-                                sheet.id(),
-                                units.format(sheet.mouldHumidity(), Dimension.SHARE))));
+        mould(lines);
+        row(lines, "inside assemblies", inside());
         audit.terraces().forEach(terrace -> row(lines, "terrace", terrace.sentence()));
         return lines;
     }
 
-    private Optional<JunctionSheet> coldest() {
-        return audit.sheets().minByOptional(sheet -> sheet.result().temperatureFactor());
+    private void mould(MutableList<String> lines) {
+        Mould mould = audit.mould();
+        if (mould.surfaces().isEmpty()) {
+            return;
+        }
+        Mould.Surface coldest = mould.surfaces().getFirst();
+        String kind = audit.sheets()
+                .detect(sheet -> sheet.id().equals(coldest.sheet()))
+                .result()
+                .setup()
+                .kind()
+                .label();
+        row(
+                lines,
+                "coldest seam",
+                String.format(
+                        Locale.ROOT,
+                        "fRsi %.2f, %s (%s); the limit is %.2f",
+                        coldest.temperatureFactor(),
+                        kind,
+                        coldest.sheet(),
+                        mould.limit()));
+        row(lines, "mould", atDesign(mould, coldest));
+        row(lines, "", byMonth(mould, coldest));
+    }
+
+    private String atDesign(Mould mould, Mould.Surface coldest) {
+        Site site = audit.house().site();
+        int wet = mould.wetAtDesign().size();
+        String from = "at " + units.format(site.outdoorTemperature(), Dimension.TEMPERATURE)
+                + " outdoors possible there from " + units.format(coldest.humidityAtDesign(), Dimension.SHARE)
+                + " indoor humidity on; ";
+        String own = units.format(site.indoorHumidity(), Dimension.SHARE);
+        return wet == 0
+                ? from + "the house has " + own
+                : from + "CAUTION: the house has " + own + ", enough on " + (wet == 1 ? "this sheet" : wet + " sheets")
+                        + String.format(Locale.ROOT, " (fRsi below %.2f)", mould.designNeed());
+    }
+
+    private String byMonth(Mould mould, Mould.Surface coldest) {
+        if (mould.monthly().isEmpty()) {
+            return "not judged by months: the house file gives no monthly climate";
+        }
+        MonthlyTemperatureFactor.Need need = mould.monthly().get().critical();
+        return String.format(
+                Locale.ROOT,
+                "by months fRsi %.2f is needed (%s); %s",
+                need.temperatureFactor(),
+                need.month().getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                mould.wetByMonth().isEmpty() ? "every seam has it" : "not every seam has it");
+    }
+
+    /** Condensation inside the assemblies, in one sentence. */
+    private String inside() {
+        ImmutableList<AssemblyRow> checked =
+                audit.assemblies().select(row -> row.moisture().year().isPresent());
+        if (checked.isEmpty()) {
+            return audit.house().site().climate().isPresent()
+                    ? "condensation not checked: no assembly faces outdoors"
+                    : "condensation not checked: the house file gives no monthly climate";
+        }
+        MutableList<String> words = Lists.mutable.empty();
+        for (Verdict verdict : Verdict.values()) {
+            ImmutableList<String> names = checked.select(
+                            row -> row.moisture().year().orElseThrow().verdict() == verdict)
+                    .collect(row -> row.assembly().name())
+                    .distinct();
+            if (names.notEmpty()) {
+                words.add(word(verdict) + ": " + names.makeString(", "));
+            }
+        }
+        int left = audit.assemblies().size() - checked.size();
+        return words.makeString("; ") + (left > 0 ? "; " + left + " not checked" : "") + " (diffusion alone)";
+    }
+
+    private static String word(Verdict verdict) {
+        return switch (verdict) {
+            case STAYS_DRY -> "nothing condenses";
+            case DRIES_OUT -> "condenses and dries within the year";
+            case ACCUMULATES -> "WATER IS LEFT after a year";
+        };
     }
 
     private static void row(MutableList<String> lines, String label, String text) {

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -51,6 +53,55 @@ class CatalogueCommandTest {
         assertEquals(2, run("detail", "slab-edge-raff"));
         assertTrue(err.toString().contains("did you mean \"slab-edge-raft\"?"), err.toString());
         assertEquals(2, run("catalogue", "--width", "0"));
+        assertEquals(2, run("catalogue", "--kind", "ridg,hipp"));
+        assertTrue(err.toString().contains("did you mean \"ridge\"?"), err.toString());
+        assertTrue(err.toString().contains("did you mean \"hip\"?"), err.toString());
+    }
+
+    @Test
+    void takesSeveralKindsAfterCommasOrAgain() {
+        String[][] ways = {{"--kind", "ridge,hip, valley"}, {"--kind", "ridge", "--kind", "hip", "--kind", "valley"}};
+        for (String[] way : ways) {
+            out.getBuffer().setLength(0);
+            assertEquals(
+                    0,
+                    run(Stream.concat(Stream.of("catalogue", "--width", "1e-1"), Stream.of(way))
+                            .toArray(String[]::new)),
+                    err::toString);
+            String text = out.toString();
+            for (String kind : new String[] {"ridge", "hip", "valley"}) {
+                assertTrue(text.contains(kind + ": "), text);
+            }
+            assertTrue(!text.contains("verge"), text);
+        }
+    }
+
+    @Test
+    void sweepsEveryPairOfBuildUpsOfAHouseInInches(@TempDir Path folder) throws Exception {
+        Path house = CommittedReport.ROOT.resolve("fixtures/houses/heron-row-gaps.yaml");
+        assertEquals(
+                0,
+                run(
+                        "catalogue",
+                        "--house",
+                        house.toString(),
+                        "--kind",
+                        "intermediate floor",
+                        "--units",
+                        "us",
+                        "--width",
+                        "3e-2",
+                        "--atlas",
+                        folder.toString()),
+                err::toString);
+        List<String> rows = Files.readAllLines(folder.resolve("atlas.csv"));
+        assertTrue(rows.get(0).contains("insulation in"), rows.get(0));
+        assertTrue(rows.stream().anyMatch(row -> row.contains(",16,")), rows.toString());
+        long pairs =
+                rows.stream().skip(1).map(row -> row.split(",")[4]).distinct().count();
+        // The floor meets the brick wall and, in the north, the one whose air layer is missing.
+        assertEquals(2, pairs, rows.toString());
+        assertTrue(Files.size(folder.resolve("atlas.pdf")) > 0);
     }
 
     @Test

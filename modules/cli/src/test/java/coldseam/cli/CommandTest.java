@@ -72,11 +72,15 @@ class CommandTest {
         assertTrue(Files.readString(made.resolve("box.json")).contains("junction-without-detail"));
         assertTrue(Files.size(made.resolve("box.csv")) > 100);
         assertTrue(Files.size(made.resolve("box-heat-loss.csv")) > 100);
+        // The box gives no monthly climate, and the file says so.
+        String moisture = Files.readString(made.resolve("box-moisture.csv"));
+        assertTrue(moisture.startsWith("assembly,heat flow,verdict,most lb/ft²"), moisture);
+        assertTrue(moisture.contains("gives no monthly climate"), moisture);
         assertTrue(Files.readString(made.resolve("box-points.csv"))
                 .startsWith("points,kind,surface,sheet,detail,number,"));
         assertTrue(run.out().contains("Btu/(h·°F)"), run::out);
         try (Stream<Path> files = Files.list(made)) {
-            assertEquals(5, files.count(), "no temporary file is left");
+            assertEquals(6, files.count(), "no temporary file is left");
         }
     }
 
@@ -195,6 +199,37 @@ class CommandTest {
         assertTrue(Files.readString(svg).contains("<svg"));
     }
 
+    /** The total of three couplings is as narrow as asked, a small one is not, and its line says so. */
+    @Test
+    void aCouplingWiderThanAskedIsNamed() throws IOException {
+        Path file = Files.writeString(folder.resolve("three.yaml"), """
+                section: A wall between two rooms, far from a third
+                lengths: mm
+                regions:
+                - {material: brick, conductivity: 0.8, rectangle: [0, 0, 240, 1000]}
+                - {material: foam, conductivity: 0.03, rectangle: [0, 400, 120, 1000]}
+                environments:
+                  indoor: {temperature: 20, surface-resistance: 0.13}
+                  outdoor: {temperature: -5, surface-resistance: 0.04}
+                  shaft: {temperature: 5, surface-resistance: 0.13}
+                boundaries:
+                - {environment: indoor, path: [[0, 600], [0, 0]]}
+                - {environment: outdoor, path: [[240, 0], [240, 600]]}
+                - {environment: shaft, path: [[0, 1000], [60, 1000]]}
+                """);
+        Run run = Run.of("section", file.toString(), "--width", "1e-2");
+        assertEquals(0, run.code(), run::err);
+        String[] lines = run.out().split("\n");
+        assertTrue(lines[1].startsWith("  L indoor - outdoor: ") && lines[1].endsWith(" W/(m·K)"), run::out);
+        assertTrue(
+                lines[2].startsWith("  L indoor - shaft: ")
+                        && lines[2].endsWith(
+                                "of its middle wide, 0.010 was asked and holds for the total: give a smaller"
+                                        + " --width"),
+                run::out);
+        assertTrue(run.out().contains("Most of the intervals' width comes from around ("), run::out);
+    }
+
     private static final String WALL = "ground floor south wall";
 
     private Path boxWith(String... points) throws IOException {
@@ -221,7 +256,9 @@ class CommandTest {
         assertEquals(Exit.REFUSED.code(), run.code());
         String err = run.err();
         assertEquals(6, err.lines().count(), err);
-        assertTrue(err.contains("got \"ground floor suoth wall\"; allowed: one of lowest floor, ground floor south wall"), err);
+        assertTrue(
+                err.contains("got \"ground floor suoth wall\"; allowed: one of lowest floor, ground floor south wall"),
+                err);
         assertTrue(err.contains("a surface or opening beside \"" + WALL + "\"; got \"ground floor north wall\""), err);
         assertTrue(err.contains("got \"arn\"; allowed: one of arm, plate, stands out; did you mean \"arm\"?"), err);
         assertTrue(

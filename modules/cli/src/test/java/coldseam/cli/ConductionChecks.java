@@ -7,6 +7,9 @@ import coldseam.conduction.Conduction;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Solution;
 import coldseam.junctions.SectionFile;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
@@ -70,8 +73,10 @@ final class ConductionChecks {
                 CheckRow.Sureness.COMPUTED,
                 row.number("published"),
                 proven.middle(),
-                proven.width() / 2,
-                "half the width of the proven interval, which must hold the exact value",
+                new BigDecimal(proven.width() / 2)
+                        .round(new MathContext(2, RoundingMode.DOWN))
+                        .doubleValue(),
+                "half the width of the proven interval, which must hold the exact value, rounded down to two digits",
                 row.text("unit"));
     }
 

@@ -44,6 +44,11 @@ final class Arrangement {
 
     private int[] slots = new int[256];
 
+    // Edges that cross another at a vertex, found in this pass.
+    private int bends;
+    private int[] bentEdge = new int[16];
+    private int[] bentTo = new int[16];
+
     /**
      * @param step lattice step, metres
      * @param ringCount how many rings will be added at most
@@ -180,8 +185,35 @@ final class Arrangement {
         return false;
     }
 
-    /** Puts a vertex at every proper crossing; the edges themselves are cut by {@link #splitAtVertices}. */
+    /** Notes that an edge must pass through a vertex, unless it ends there. */
+    private void bend(int e, int v) {
+        if (from[e] == v || to[e] == v) {
+            return;
+        }
+        if (bends == bentEdge.length) {
+            bentEdge = Arrays.copyOf(bentEdge, 2 * bends);
+            bentTo = Arrays.copyOf(bentTo, 2 * bends);
+        }
+        bentEdge[bends] = e;
+        bentTo[bends++] = v;
+    }
+
+    /** Whether an edge was found to cross another at a vertex. */
+    private boolean bent(int e, int v) {
+        for (int i = 0; i < bends; i++) {
+            if (bentEdge[i] == e && bentTo[i] == v) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Puts a vertex at every proper crossing; the edges themselves are cut by {@link #splitAtVertices}. The vertex may be
+     * an old one close to the crossing, and then lie farther from one of the edges than is close: so it is noted for both.
+     */
     private void addCrossings() {
+        bends = 0;
         for (int e = 0; e < edges; e++) {
             long ax = x[from[e]];
             long ay = y[from[e]];
@@ -219,8 +251,10 @@ final class Arrangement {
                 }
                 double t = (double) c / ((double) c - (double) d);
                 int before = closed;
-                vertex(Math.round(cx + t * (dx - cx)), Math.round(cy + t * (dy - cy)));
+                int v = vertex(Math.round(cx + t * (dx - cx)), Math.round(cy + t * (dy - cy)));
                 closed = before;
+                bend(e, v);
+                bend(f, v);
             }
         }
     }
@@ -246,10 +280,11 @@ final class Arrangement {
             long ux = x[b] - ax;
             long uy = y[b] - ay;
             double length2 = (double) ux * ux + (double) uy * uy;
-            long left = Math.min(ax, ax + ux) - 2;
-            long right = Math.max(ax, ax + ux) + 2;
-            long low = Math.min(ay, ay + uy) - 2;
-            long high = Math.max(ay, ay + uy) + 2;
+            // A crossing's vertex may lie three steps off.
+            long left = Math.min(ax, ax + ux) - 3;
+            long right = Math.max(ax, ax + ux) + 3;
+            long low = Math.min(ay, ay + uy) - 3;
+            long high = Math.max(ay, ay + uy) + 3;
             int n = 0;
             for (int v = 0; v < vertices; v++) {
                 if (x[v] < left || x[v] > right || y[v] < low || y[v] > high || v == a || v == b) {
@@ -259,8 +294,10 @@ final class Arrangement {
                 double py = (double) (y[v] - ay);
                 double dot = px * ux + py * uy;
                 double cross = px * uy - py * ux;
-                if (dot > 0 && dot < length2 && cross * cross <= CLOSE * CLOSE * length2) {
-                    if (cross != 0) {
+                boolean crossing = bends > 0 && bent(e, v);
+                if (crossing || dot > 0 && dot < length2 && cross * cross <= CLOSE * CLOSE * length2) {
+                    // At a crossing one step is rounding, no drawing error that was closed.
+                    if (cross * cross > (crossing ? length2 : 0)) {
                         closed++;
                     }
                     if (n == inside.length) {

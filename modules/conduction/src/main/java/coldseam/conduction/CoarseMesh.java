@@ -6,8 +6,6 @@ import java.util.Arrays;
 final class CoarseMesh {
 
     private final ConstrainedTriangulation from;
-    private final long[] x;
-    private final long[] y;
     private final int[] edgeFrom;
     private final int[] edgeLeft;
     private final int[] edgeRight;
@@ -18,16 +16,12 @@ final class CoarseMesh {
     CoarseMesh(
             boolean axisymmetric,
             ConstrainedTriangulation from,
-            long[] x,
-            long[] y,
             int[] edgeFrom,
             int[] edgeLeft,
             int[] edgeRight,
             int[] edgePath) {
         this.axisymmetric = axisymmetric;
         this.from = from;
-        this.x = x;
-        this.y = y;
         this.edgeFrom = edgeFrom;
         this.edgeLeft = edgeLeft;
         this.edgeRight = edgeRight;
@@ -35,15 +29,18 @@ final class CoarseMesh {
     }
 
     Mesh mesh() {
-        int[] region = regions();
+        int[] region = new Grading(from, regions()).run();
         int[] number = new int[from.triangles];
         int painted = 0;
         for (int t = 0; t < from.triangles; t++) {
             number[t] = region[t] < 0 ? -1 : painted++;
         }
         Mesh mesh = new Mesh(Math.max(64, 4 * painted), Math.max(128, 10 * painted));
-        int[] corner = corners(mesh, number);
+        int[] corner = new int[3 * from.triangles];
+        Arrays.fill(corner, -1);
+        corners(mesh, number, corner, 0, from.firstFree());
         mesh.drawn = mesh.nodes;
+        corners(mesh, number, corner, from.firstFree(), Integer.MAX_VALUE);
         int[] middle = new int[3 * from.triangles];
         Arrays.fill(middle, -1);
         for (int t = 0; t < from.triangles; t++) {
@@ -130,24 +127,21 @@ final class CoarseMesh {
     }
 
     /**
-     * One node for each fan of painted triangles around a point: where two parts of the section touch in one point only,
-     * they do not share the node, so that no heat and no constraint passes through a point.
+     * One node for each fan of painted triangles around a point of a range: where two parts of the section touch in one
+     * point only, they do not share the node, so that no heat and no constraint passes through a point.
      */
-    private int[] corners(Mesh mesh, int[] number) {
-        int[] corner = new int[3 * from.triangles];
-        Arrays.fill(corner, -1);
+    private void corners(Mesh mesh, int[] number, int[] corner, int first, int end) {
         for (int t = 0; t < from.triangles; t++) {
             for (int i = 0; i < 3; i++) {
-                if (number[t] < 0 || corner[3 * t + i] >= 0) {
+                int p = from.corner[3 * t + i];
+                if (number[t] < 0 || corner[3 * t + i] >= 0 || p < first || p >= end) {
                     continue;
                 }
-                int p = from.corner[3 * t + i];
-                int node = mesh.addNode(x[p], y[p]);
+                int node = mesh.addNode(from.x(p), from.y(p));
                 fan(corner, number, t, i, node, 1);
                 fan(corner, number, t, i, node, 2);
             }
         }
-        return corner;
     }
 
     /** Gives a node to the triangles around a corner, turning one way (across the side i + turn) until it stops. */

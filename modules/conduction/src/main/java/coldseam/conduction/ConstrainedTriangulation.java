@@ -17,15 +17,16 @@ import java.util.Arrays;
  */
 final class ConstrainedTriangulation {
 
-    private final long[] x;
-    private final long[] y;
+    private long[] x;
+    private long[] y;
     private final int points;
-    private final int[] at;
+    private int free;
+    private int[] at;
 
     int triangles;
-    final int[] corner;
-    final int[] neighbour;
-    final int[] constraint;
+    int[] corner;
+    int[] neighbour;
+    int[] constraint;
 
     private int last;
     private int[] stack = new int[64];
@@ -120,12 +121,17 @@ final class ConstrainedTriangulation {
 
     private void insert(int p) {
         int t = locate(p);
+        split(t, p);
+        last = t;
+    }
+
+    /** Joins a point to the corners of the triangle that holds it, and flips free sides until they are Delaunay. */
+    private void split(int t, int p) {
         int o = 3 * t;
         for (int i = 0; i < 3; i++) {
             if (orient(corner[o + (i + 1) % 3], corner[o + (i + 2) % 3], p) == 0) {
-                insertOnSide(t, i, p);
+                splitSide(t, i, p);
                 legalise();
-                last = t;
                 return;
             }
         }
@@ -135,40 +141,140 @@ final class ConstrainedTriangulation {
         int na = neighbour[o];
         int nb = neighbour[o + 1];
         int nc = neighbour[o + 2];
+        int ka = constraint[o];
+        int kb = constraint[o + 1];
+        int kc = constraint[o + 2];
         int t1 = triangles++;
         int t2 = triangles++;
         set(t, p, b, c, na, t1, t2);
         set(t1, p, c, a, nb, t2, t);
         set(t2, p, a, b, nc, t, t1);
+        constrain(t, ka);
+        constrain(t1, kb);
+        constrain(t2, kc);
         replaceNeighbour(nb, t, t1);
         replaceNeighbour(nc, t, t2);
+        at[p] = t;
+        at[a] = t1;
         push(t);
         push(t1);
         push(t2);
         legalise();
-        last = t;
     }
 
-    private void insertOnSide(int t, int i, int p) {
+    /** The edge across corner 0; the sides at corner 0 are free. */
+    private void constrain(int t, int edge) {
+        constraint[3 * t] = edge;
+        constraint[3 * t + 1] = -1;
+        constraint[3 * t + 2] = -1;
+    }
+
+    /** The number of the first free point; lower numbers are the given points and the four of the box. */
+    int firstFree() {
+        return points + 4;
+    }
+
+    /** How many free points there are. */
+    int free() {
+        return free;
+    }
+
+    long x(int corner) {
+        return x[corner];
+    }
+
+    long y(int corner) {
+        return y[corner];
+    }
+
+    /** A triangle with a corner at a free point. */
+    int triangleAt(int corner) {
+        return at[corner];
+    }
+
+    /** The triangle that holds a point, walked to from another without crossing an edge; -1 if an edge is in the way. */
+    int walk(int start, long px, long py) {
+        int t = start;
+        int turn = 0;
+        for (int steps = 0; steps < 4 * triangles + 16; steps++) {
+            int across = -1;
+            for (int k = 0; k < 3 && across < 0; k++) {
+                int i = 3 * t + (k + turn) % 3;
+                int a = corner[3 * t + (k + turn + 1) % 3];
+                int b = corner[3 * t + (k + turn + 2) % 3];
+                if (Arrangement.orientation(x[a], y[a], x[b], y[b], px, py) < 0) {
+                    across = i;
+                }
+            }
+            if (across < 0) {
+                return t;
+            }
+            if (constraint[across] >= 0 || neighbour[across] < 0) {
+                return -1;
+            }
+            t = neighbour[across];
+            turn++;
+        }
+        return -1;
+    }
+
+    /**
+     * Puts a free point into a triangle that holds it, not on an edge and not at a corner, and flips free sides around it
+     * until the circle test is content. New triangles are numbered from the present count on and lie in the same face.
+     *
+     * @return the point's number
+     */
+    int insertFree(int t, long px, long py) {
+        int p = points + 4 + free++;
+        if (p >= x.length) {
+            x = Arrays.copyOf(x, 2 * p);
+            y = Arrays.copyOf(y, 2 * p);
+            at = Arrays.copyOf(at, 2 * p);
+        }
+        if (3 * (triangles + 2) > corner.length) {
+            corner = Arrays.copyOf(corner, 2 * corner.length);
+            neighbour = Arrays.copyOf(neighbour, 2 * neighbour.length);
+            constraint = Arrays.copyOf(constraint, 2 * constraint.length);
+        }
+        x[p] = px;
+        y[p] = py;
+        split(t, p);
+        return p;
+    }
+
+    private void splitSide(int t, int i, int p) {
         int a = corner[3 * t + i];
         int b = corner[3 * t + (i + 1) % 3];
         int c = corner[3 * t + (i + 2) % 3];
         int nb = neighbour[3 * t + (i + 1) % 3];
         int nc = neighbour[3 * t + (i + 2) % 3];
+        int kb = constraint[3 * t + (i + 1) % 3];
+        int kc = constraint[3 * t + (i + 2) % 3];
         int u = neighbour[3 * t + i];
         int j = cornerAcross(u, t);
         int d = corner[3 * u + j];
         // u = (d, c, b)
         int uc = neighbour[3 * u + (j + 1) % 3];
         int ub = neighbour[3 * u + (j + 2) % 3];
+        int kuc = constraint[3 * u + (j + 1) % 3];
+        int kub = constraint[3 * u + (j + 2) % 3];
         int t1 = triangles++;
         int u1 = triangles++;
         set(t, p, a, b, nc, u1, t1);
         set(t1, p, c, a, nb, t, u);
         set(u, p, d, c, ub, t1, u1);
         set(u1, p, b, d, uc, u, t);
+        constrain(t, kc);
+        constrain(t1, kb);
+        constrain(u, kub);
+        constrain(u1, kuc);
         replaceNeighbour(nb, t, t1);
         replaceNeighbour(uc, u, u1);
+        at[p] = t;
+        at[a] = t;
+        at[b] = t;
+        at[c] = u;
+        at[d] = u;
         push(t);
         push(t1);
         push(u);
@@ -222,7 +328,7 @@ final class ConstrainedTriangulation {
         while (depth > 0) {
             int t = stack[--depth];
             int u = neighbour[3 * t];
-            if (u < 0) {
+            if (u < 0 || constraint[3 * t] >= 0) {
                 continue;
             }
             int q = corner[3 * u + cornerAcross(u, t)];

@@ -341,7 +341,7 @@ final class Drawing {
             to[e] = number[to[e]];
         }
         ConstrainedTriangulation coarse = new ConstrainedTriangulation(points, x, y, count, from, to);
-        mesh = new CoarseMesh(axisymmetric, coarse, x, y, from, leftOf, rightOf, pathOf).mesh();
+        mesh = new CoarseMesh(axisymmetric, coarse, from, leftOf, rightOf, pathOf).mesh();
     }
 
     /** Whether exactly two kept edges meet here, in one line, with the same regions and boundary. */

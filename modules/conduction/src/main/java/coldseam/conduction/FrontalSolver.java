@@ -30,6 +30,9 @@ final class FrontalSolver {
     private double[] p2 = new double[0];
     private double[] p3 = new double[0];
 
+    /** A vector in the order of ranks. */
+    private double[] ranked = new double[0];
+
     private final int[] local = new int[64];
     private final double[] element = new double[64 * 64];
 
@@ -92,7 +95,6 @@ final class FrontalSolver {
 
     private void assemble(int b, ElementSystem system) {
         int from = fronts.start[b];
-        int[] place = fronts.place;
         for (int i = cut.first[b]; i < cut.end[b]; i++) {
             int t = cut.order[i];
             int n = system.unknownsOf(t, local);
@@ -129,8 +131,9 @@ final class FrontalSolver {
     }
 
     private int find(int from, int to, int unknown) {
+        int rank = fronts.rank[unknown];
         for (int i = from; i < to; i++) {
-            if (fronts.list[i] == unknown) {
+            if (fronts.list[i] == rank) {
                 return i - from;
             }
         }
@@ -221,6 +224,14 @@ final class FrontalSolver {
 
     /** Solves in place. */
     void solve(double[] b) {
+        int count = fronts.count;
+        if (ranked.length < count) {
+            ranked = new double[count + count / 2];
+        }
+        double[] x = ranked;
+        for (int d = 0; d < count; d++) {
+            x[fronts.rank[d]] = b[d];
+        }
         double[] y = p0;
         int[] list = fronts.list;
         for (int block = 0; block < cut.blocks; block++) {
@@ -228,7 +239,7 @@ final class FrontalSolver {
             int m = fronts.start[block + 1] - start;
             int n = fronts.gone[block];
             for (int j = 0; j < m; j++) {
-                y[j] = b[list[start + j]];
+                y[j] = x[list[start + j]];
             }
             int row = rowStart[block];
             for (int k = 0; k < n; k++) {
@@ -241,7 +252,7 @@ final class FrontalSolver {
                 row += m - k;
             }
             for (int j = 0; j < m; j++) {
-                b[list[start + j]] = y[j];
+                x[list[start + j]] = y[j];
             }
         }
         for (int block = cut.blocks - 1; block >= 0; block--) {
@@ -249,19 +260,36 @@ final class FrontalSolver {
             int m = fronts.start[block + 1] - start;
             int n = fronts.gone[block];
             for (int j = 0; j < m; j++) {
-                y[j] = b[list[start + j]];
+                y[j] = x[list[start + j]];
             }
             int row = rowStart[block] + n * m - n * (n - 1) / 2;
             for (int k = n - 1; k >= 0; k--) {
                 row -= m - k;
-                double v = y[k];
-                int o = row - k;
-                for (int j = k + 1; j < m; j++) {
-                    v -= factor[o + j] * y[j];
-                }
-                y[k] = v;
-                b[list[start + k]] = v;
+                y[k] -= product(row - k, y, k + 1, m);
+                x[list[start + k]] = y[k];
             }
         }
+        for (int d = 0; d < count; d++) {
+            b[d] = x[fronts.rank[d]];
+        }
+    }
+
+    /** A factor's row times a vector, in four sums that do not wait for one another. */
+    private double product(int row, double[] y, int from, int to) {
+        double a = 0;
+        double b = 0;
+        double c = 0;
+        double d = 0;
+        int j = from;
+        for (; j + 4 <= to; j += 4) {
+            a += factor[row + j] * y[j];
+            b += factor[row + j + 1] * y[j + 1];
+            c += factor[row + j + 2] * y[j + 2];
+            d += factor[row + j + 3] * y[j + 3];
+        }
+        for (; j < to; j++) {
+            a += factor[row + j] * y[j];
+        }
+        return a + b + (c + d);
     }
 }

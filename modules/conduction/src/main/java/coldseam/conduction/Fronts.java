@@ -8,8 +8,8 @@ import java.util.Arrays;
  *
  * <p>Unknowns are numbered by what they belong to: nodes first, then adiabatic arcs, then cuts. An unknown ends in the
  * smallest block that holds all triangles it occurs in; {@code rank} sorts unknowns by the block they end in, so that
- * every block's list ({@code list[start[b]..start[b+1]-1]}, ascending in rank) begins with its {@code gone[b]} ending
- * ones and maps into its parent's list in ascending order ({@code into}).
+ * every block's list of ranks ({@code list[start[b]..start[b+1]-1]}, ascending) begins with its {@code gone[b]} ending
+ * ones, which follow one another, and maps into its parent's list in ascending order ({@code into}).
  */
 final class Fronts {
 
@@ -26,13 +26,17 @@ final class Fronts {
     int widest;
     /** Six places for each triangle, in the dissection's order. */
     int[] nodePlace = new int[0];
-    /** Place of an unknown in the list last worked on. */
-    int[] place = new int[0];
+
+    int[] rank = new int[0];
 
     private int[] firstAt = new int[0];
     private int[] lastAt = new int[0];
     private int[] block = new int[0];
-    private int[] rank = new int[0];
+    /** Of a rank, its place in the leaf last worked on, and that leaf. */
+    private int[] place = new int[0];
+
+    private int[] listedIn = new int[0];
+    private int[] firstRank = new int[0];
     private int[] blockCount = new int[0];
     private final int[] extra = new int[64];
 
@@ -54,12 +58,14 @@ final class Fronts {
             block = new int[room];
             rank = new int[room];
             place = new int[room];
+            listedIn = new int[room];
         }
         if (gone.length < cut.blocks) {
             int room = cut.blocks + cut.blocks / 2;
             start = new int[room + 1];
             gone = new int[room];
             blockCount = new int[room + 1];
+            firstRank = new int[room + 1];
         }
         if (nodePlace.length < 6 * mesh.triangles) {
             nodePlace = new int[9 * mesh.triangles];
@@ -119,6 +125,7 @@ final class Fronts {
         for (int b = 0; b < cut.blocks; b++) {
             blockCount[b + 1] += blockCount[b];
         }
+        System.arraycopy(blockCount, 0, firstRank, 0, cut.blocks + 1);
         for (int d = 0; d < count; d++) {
             rank[d] = blockCount[block[d]]++;
         }
@@ -127,6 +134,7 @@ final class Fronts {
     private void buildLists(Dissection cut) {
         int end = 0;
         widest = 0;
+        Arrays.fill(listedIn, 0, count, -1);
         for (int b = 0; b < cut.blocks; b++) {
             int left = cut.half[2 * b];
             int right = cut.half[2 * b + 1];
@@ -139,7 +147,7 @@ final class Fronts {
             end = left < 0 ? leaf(cut, b, end) : merge(left, right, end);
             start[b + 1] = end;
             int g = start[b];
-            while (g < end && block[list[g]] == b) {
+            while (g < end && list[g] < firstRank[b + 1]) {
                 g++;
             }
             gone[b] = g - start[b];
@@ -156,12 +164,21 @@ final class Fronts {
         for (int i = cut.first[b]; i < cut.end[b]; i++) {
             int t = cut.order[i];
             for (int j = 6 * t; j < 6 * t + 6; j++) {
-                end = insert(mesh.node[j], from, end);
+                end = list(rank[mesh.node[j]], b, end);
             }
             int n = unknowns.extras(t, extra);
             for (int j = 0; j < n; j++) {
-                end = insert(extra[j], from, end);
+                end = list(rank[extra[j]], b, end);
             }
+        }
+        for (int i = from + 1; i < end; i++) {
+            int r = list[i];
+            int j = i;
+            while (j > from && list[j - 1] > r) {
+                list[j] = list[j - 1];
+                j--;
+            }
+            list[j] = r;
         }
         for (int i = from; i < end; i++) {
             place[list[i]] = i - from;
@@ -169,23 +186,18 @@ final class Fronts {
         for (int i = cut.first[b]; i < cut.end[b]; i++) {
             int o = 6 * cut.order[i];
             for (int j = 0; j < 6; j++) {
-                nodePlace[6 * i + j] = place[mesh.node[o + j]];
+                nodePlace[6 * i + j] = place[rank[mesh.node[o + j]]];
             }
         }
         return end;
     }
 
-    private int insert(int d, int from, int end) {
-        int r = rank[d];
-        int i = end;
-        while (i > from && rank[list[i - 1]] > r) {
-            i--;
-        }
-        if (i > from && list[i - 1] == d) {
+    private int list(int r, int b, int end) {
+        if (listedIn[r] == b) {
             return end;
         }
-        System.arraycopy(list, i, list, i + 1, end - i);
-        list[i] = d;
+        listedIn[r] = b;
+        list[end] = r;
         return end + 1;
     }
 
@@ -196,9 +208,9 @@ final class Fronts {
         int jEnd = start[right + 1];
         int end = from;
         while (i < iEnd || j < jEnd) {
-            int ri = i < iEnd ? rank[list[i]] : Integer.MAX_VALUE;
-            int rj = j < jEnd ? rank[list[j]] : Integer.MAX_VALUE;
-            list[end] = ri <= rj ? list[i] : list[j];
+            int ri = i < iEnd ? list[i] : Integer.MAX_VALUE;
+            int rj = j < jEnd ? list[j] : Integer.MAX_VALUE;
+            list[end] = Math.min(ri, rj);
             if (ri <= rj) {
                 into[i++] = end - from;
             }

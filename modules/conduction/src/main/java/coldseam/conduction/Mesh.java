@@ -29,6 +29,8 @@ final class Mesh {
     int[] neighbour;
     int[] tag;
     int[] region;
+    /** The leaf of the last {@link Dissection} a triangle, or the one it was cut from, was in. */
+    int[] leaf;
     /** The error a triangle is expected to carry, set by the marker and shared out to its halves. */
     double[] error;
     /** Nodes below this number are corners of the drawing, where the solution may be singular. */
@@ -46,6 +48,7 @@ final class Mesh {
         this.neighbour = new int[3 * triangles];
         this.tag = new int[3 * triangles];
         this.region = new int[triangles];
+        this.leaf = new int[triangles];
         this.error = new double[triangles];
         this.side = new int[3 * triangles];
         this.x = new double[nodes];
@@ -60,6 +63,7 @@ final class Mesh {
             neighbour = Arrays.copyOf(neighbour, 3 * room);
             tag = Arrays.copyOf(tag, 3 * room);
             region = Arrays.copyOf(region, room);
+            leaf = Arrays.copyOf(leaf, room);
             error = Arrays.copyOf(error, room);
             side = Arrays.copyOf(side, 3 * room);
         }
@@ -210,6 +214,7 @@ final class Mesh {
         side[3 * t2 + 1] = sm;
         side[3 * t2 + 2] = sc;
         region[t2] = region[t];
+        leaf[t2] = leaf[t];
         share(t, t2, e, a, b, c);
         if (nca >= 0) {
             int o = 3 * nca;
@@ -222,8 +227,8 @@ final class Mesh {
     // where the solution is smooth; of the half that keeps a drawn corner, of the one that loses it, of each if both
     // do.
     private static final double SMOOTH = 0.125;
-    private static final double KEEPS = 0.6;
-    private static final double LOSES = 0.04;
+    private static final double KEEPS = 0.57;
+    private static final double LOSES = 0.01;
     private static final double BOTH = 0.4;
 
     /**

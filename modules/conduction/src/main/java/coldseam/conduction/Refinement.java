@@ -50,7 +50,6 @@ final class Refinement {
     private double zone;
     private final MutableIntList zones = IntLists.mutable.empty();
     private final double[] ambient;
-    private double[] root = new double[0];
     private final double[] u6 = new double[6];
     private final double[] s6 = new double[6];
     private final double[] add6 = new double[6];
@@ -66,6 +65,7 @@ final class Refinement {
         this.unknowns = new Unknowns(drawing, topology, elements.form() != 1);
         Workspace workspace = Workspace.ofThread();
         this.dissection = workspace.dissection;
+        dissection.restart();
         this.fronts = workspace.fronts;
         this.temperatureSolver = workspace.temperatureSolver;
         this.streamSolver = workspace.streamSolver;
@@ -291,47 +291,40 @@ final class Refinement {
     }
 
     /**
-     * Refines towards a gap, but not by more than a factor of {@link #STEP} at once: far predictions err.
+     * Refines towards a gap in as few steps as predictions allow: each narrows it {@link #STEP} times at most, and the last
+     * by as much as it can, since the mesh before it is solved in vain.
      *
-     * <p>If triangle t of gap g is bisected until each piece carries at most e, a smooth solution leaves e^(2/3) g^(1/3)
-     * of it. The e that leaves the goal in sum is found by halving intervals.
+     * <p>Triangles expected to carry more than a level are bisected, and the level is lowered until the expected gaps add up
+     * to the goal. In a smooth field the sum falls as the power ⅔ of the level, elsewhere more slowly.
      */
     void refine(double relativeTarget, int mostNodes) {
-        double target = relativeTarget * counted;
-        int n = mesh.triangles;
-        if (root.length < n) {
-            root = new double[n + n / 2];
-        }
         double total = 0;
         double most = 0;
-        for (int t = 0; t < n; t++) {
+        for (int t = 0; t < mesh.triangles; t++) {
             total += gap[t];
             most = Math.max(most, gap[t]);
-            root[t] = Math.cbrt(gap[t]);
         }
-        double goal = Math.max(Math.min(target, 0.5 * total), total / STEP);
-        double lowest = 0;
-        double highest = most;
-        for (int i = 0; i < HALVINGS; i++) {
-            double level = 0.5 * (lowest + highest);
-            double c = Math.cbrt(level);
-            double left = 0;
-            for (int t = 0; t < n; t++) {
-                left += gap[t] > level ? c * c * root[t] : gap[t];
-            }
-            if (left > goal) {
-                highest = level;
-            } else {
-                lowest = level;
-            }
+        double goal = relativeTarget * counted;
+        while (goal * STEP < total) {
+            goal *= STEP;
         }
-        System.arraycopy(gap, 0, mesh.error, 0, n);
-        mesh.refine(Math.min(0.5 * most, SLACK * Math.max(lowest, 1e-12 * most)), mostNodes);
+        goal = Math.min(goal, 0.5 * total);
+        System.arraycopy(gap, 0, mesh.error, 0, mesh.triangles);
+        double level = most;
+        for (double left = total; left > goal && mesh.nodes < mostNodes; left = expected()) {
+            level *= Math.max(0.1, Math.min(0.93, Math.pow(goal / left, 1.5)));
+            mesh.refine(level, mostNodes);
+        }
     }
 
-    private static final double STEP = 6;
-    /** The gap falls faster than predicted, since a cut through one triangle often cuts its neighbour too. */
-    private static final double SLACK = 2;
+    /** The gap the refined mesh is expected to leave. */
+    private double expected() {
+        double sum = 0;
+        for (int t = 0; t < mesh.triangles; t++) {
+            sum += mesh.error[t];
+        }
+        return sum;
+    }
 
-    private static final int HALVINGS = 24;
+    private static final double STEP = 16;
 }

@@ -30,8 +30,18 @@ public record Solution(
         double seconds,
         ImmutableList<String> notes) {
 
+    /** As much of the largest coupling as rounding alone may leave open. */
+    private static final double ROUNDING = 1e-9;
+
     /** The thermal coupling coefficient between two environments: W/(m·K), or W/K if axisymmetric. */
-    public record Coupling(String first, String second, Interval value) {}
+    public record Coupling(String first, String second, Interval value) {
+
+        /** The interval's width over its middle; 0 where it has no width, infinite where the coupling is. */
+        public double relativeWidth() {
+            double width = value.width();
+            return width == 0 ? 0 : width == Double.POSITIVE_INFINITY ? width : width / value.middle();
+        }
+    }
 
     /** The heat flow out of an environment into the section: W/m, or W if axisymmetric. */
     public record HeatFlow(String environment, Interval value) {}
@@ -67,6 +77,17 @@ public record Solution(
                     + couplings.collect(c -> c.first() + "–" + c.second()).makeString());
         }
         return found.value();
+    }
+
+    /**
+     * The couplings whose own interval is wider than the accuracy asked for. With more than two environments the accuracy
+     * is asked of their total, and a coupling that is a small part of it may be a wide one; it is proven all the same. One
+     * that is nothing but rounding beside the largest coupling is not counted.
+     */
+    public ImmutableList<Coupling> widerThanAsked() {
+        double largest = couplings.collectDouble(c -> c.value().lower()).maxIfEmpty(0);
+        return couplings.select(
+                c -> c.relativeWidth() > accuracy.relativeWidth() && c.value().width() > ROUNDING * largest);
     }
 
     /**

@@ -94,7 +94,8 @@ class IsoCasesTest {
 
     @Test
     void case2TemperaturesAndFlow() {
-        Solution solution = case2().solve(1e-4);
+        // The last refinement may narrow the interval by sixteen and so move temperatures by four times what is left.
+        Solution solution = case2().solve(1e-5);
         double[] printed = {7.1, 0.8, 7.9, 6.3, 0.8, 16.4, 16.3, 16.8, 18.3};
         for (int i = 0; i < 9; i++) {
             Solution.ProbeTemperature probe = solution.probes().get(i);

@@ -1,6 +1,8 @@
 package coldseam.envelope;
 
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.map.ImmutableMap;
 
 /**
  * Prices for the money columns.
@@ -8,5 +10,20 @@ import java.util.OptionalDouble;
  * @param heat per kWh of delivered heat
  * @param currency as printed, such as "EUR"
  * @param years over which a saving is counted
+ * @param details of junctions built by a detail, by the detail's id
  */
-public record Prices(OptionalDouble heat, String currency, double years) {}
+public record Prices(OptionalDouble heat, String currency, double years, ImmutableMap<String, OfDetail> details) {
+
+    /** Without prices of details. */
+    public Prices(OptionalDouble heat, String currency, double years) {
+        this(heat, currency, years, Maps.immutable.empty());
+    }
+
+    /**
+     * What a detail costs.
+     *
+     * @param perMetre for each metre of junction
+     * @param source such as "quotation of 3 October"
+     */
+    public record OfDetail(double perMetre, String source) {}
+}

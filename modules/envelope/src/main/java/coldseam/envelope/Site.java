@@ -1,5 +1,6 @@
 package coldseam.envelope;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -13,6 +14,7 @@ import java.util.OptionalDouble;
  * @param groundConductivity W/(m·K)
  * @param dimensions in use
  * @param ventilationHeatLoss W/K, where ventilation is asked for
+ * @param climate by months; empty where the house file gives none
  */
 public record Site(
         double indoorTemperature,
@@ -22,4 +24,28 @@ public record Site(
         String groundName,
         double groundConductivity,
         DimensionSystem dimensions,
-        OptionalDouble ventilationHeatLoss) {}
+        OptionalDouble ventilationHeatLoss,
+        Optional<Climate> climate) {
+
+    /** A site without a monthly climate. */
+    public Site(
+            double indoorTemperature,
+            double outdoorTemperature,
+            double indoorHumidity,
+            OptionalDouble heatingDegreeDays,
+            String groundName,
+            double groundConductivity,
+            DimensionSystem dimensions,
+            OptionalDouble ventilationHeatLoss) {
+        this(
+                indoorTemperature,
+                outdoorTemperature,
+                indoorHumidity,
+                heatingDegreeDays,
+                groundName,
+                groundConductivity,
+                dimensions,
+                ventilationHeatLoss,
+                Optional.empty());
+    }
+}

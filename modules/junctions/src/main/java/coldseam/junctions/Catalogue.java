@@ -1,6 +1,7 @@
 package coldseam.junctions;
 
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Prices;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -19,6 +20,18 @@ public record Catalogue(ImmutableList<Detail> details) {
     /** The option with this id. */
     public Optional<Detail> find(String id) {
         return Optional.ofNullable(details.detect(detail -> detail.id().equals(id)));
+    }
+
+    /** The same options at the prices of a house; one without a price keeps its file's, in the house's currency. */
+    public Catalogue priced(Prices prices) {
+        return new Catalogue(details.collect(detail -> {
+            Prices.OfDetail price = prices.details().get(detail.id());
+            return price == null
+                    ? detail.cost()
+                            .map(own -> detail.at(new Cost(own.perMetre(), prices.currency(), own.source())))
+                            .orElse(detail)
+                    : detail.at(new Cost(price.perMetre(), prices.currency(), price.source()));
+        }));
     }
 
     /** What is taken where a house chooses nothing: the worst option, since a seam nobody chose is a seam nobody handled. */

@@ -102,7 +102,7 @@ public final class CatalogueFile {
                 detail.failures(),
                 detail.photographs(),
                 detail.cautions(),
-                detail.costPerMetre(),
+                detail.cost(),
                 detail.drawing());
     }
 

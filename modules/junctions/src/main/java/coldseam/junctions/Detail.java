@@ -2,9 +2,10 @@ package coldseam.junctions;
 
 import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.impl.factory.Lists;
 
 /**
  * One option for a kind of junction: what a detail file says, apart from its drawing.
@@ -19,7 +20,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param failures how it goes wrong
  * @param photographs what to photograph before it is covered
  * @param cautions structure, fire, moisture: what must be asked of whom
- * @param costPerMetre in the house's currency
+ * @param cost by its file or the house's prices; empty where neither gives one
  * @param drawing how its section is put together
  */
 public record Detail(
@@ -33,5 +34,49 @@ public record Detail(
         ImmutableList<String> failures,
         ImmutableList<String> photographs,
         ImmutableList<String> cautions,
-        OptionalDouble costPerMetre,
-        DetailDrawing drawing) {}
+        Optional<Cost> cost,
+        DetailDrawing drawing) {
+
+    /** Lengths of its own that a junction choice may set; none where the section is drawn by hand. */
+    public ImmutableList<DetailParameter> parameters() {
+        return drawing instanceof Drawing laid ? laid.parameters() : Lists.immutable.empty();
+    }
+
+    /**
+     * The same detail with other values of its parameters.
+     *
+     * @param values m, by the parameter's name; each is one of {@link #parameters()} and in its range
+     * @throws IllegalArgumentException where one is not
+     */
+    public Detail with(ImmutableMap<String, Double> values) {
+        if (values.isEmpty()) {
+            return this;
+        }
+        ImmutableList<String> known = parameters().collect(DetailParameter::name);
+        if (!known.containsAll(values.castToMap().keySet())) {
+            throw new IllegalArgumentException(id + " has the parameters " + known + "; got " + values.keysView());
+        }
+        return with(cost, ((Drawing) drawing).with(values));
+    }
+
+    /** The same detail at another price. */
+    public Detail at(Cost other) {
+        return with(Optional.of(other), drawing);
+    }
+
+    private Detail with(Optional<Cost> newCost, DetailDrawing newDrawing) {
+        return new Detail(
+                id,
+                kind,
+                name,
+                rank,
+                looksLike,
+                order,
+                connections,
+                failures,
+                photographs,
+                cautions,
+                newCost,
+                newDrawing);
+    }
+}

@@ -79,7 +79,9 @@ public final class DetailFile {
                 file.failures(),
                 file.photographs(),
                 file.cautions(),
-                file.costPerMetre(),
+                file.costPerMetre().isPresent()
+                        ? Optional.of(new Cost(file.costPerMetre().getAsDouble(), "", "the detail's own file"))
+                        : Optional.empty(),
                 drawing));
     }
 

@@ -15,7 +15,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param angles degrees, least and most; empty where the kind's own range holds
  * @param thicknesses allowed thicknesses
  * @param conditions what must hold between lines
- * @param parameters lengths of its own with their defaults, in the file's order
+ * @param parameters lengths of its own, in the file's order
  * @param lines lines of its own, in the file's order
  * @param materials of its own
  * @param statements in painting order
@@ -27,12 +27,27 @@ record Drawing(
         Optional<Angles> angles,
         ImmutableList<Thickness> thicknesses,
         ImmutableList<Condition> conditions,
-        ImmutableList<Parameter> parameters,
+        ImmutableList<DetailParameter> parameters,
         ImmutableList<OwnLine> lines,
         ImmutableMap<String, Material> materials,
         ImmutableList<Statement> statements,
         String content)
         implements DetailDrawing {
+
+    /** The same drawing with other values of its parameters, m, by name. */
+    Drawing with(ImmutableMap<String, Double> values) {
+        return new Drawing(
+                kind,
+                needs,
+                angles,
+                thicknesses,
+                conditions,
+                parameters.collect(each -> values.containsKey(each.name()) ? each.with(values.get(each.name())) : each),
+                lines,
+                materials,
+                statements,
+                content);
+    }
 
     /** A layer that must be there. */
     record Need(boolean first, String band, Role role) {}
@@ -52,9 +67,6 @@ record Drawing(
      * @param right of the sign
      */
     record Condition(String text, Expression left, boolean atLeast, Expression right) {}
-
-    /** A length with a name, m. */
-    record Parameter(String name, double value) {}
 
     /** A line with a name. */
     record OwnLine(String name, Expression line) {}

@@ -8,6 +8,8 @@ import coldseam.envelope.file.Named;
 import coldseam.envelope.file.Position;
 import coldseam.envelope.file.SourceNode;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.map.MutableMap;
@@ -22,6 +24,9 @@ final class DrawingReader {
     private static final String AWAY = "away";
     private static final String BEYOND = "beyond";
     private static final String SET_BACK = "set-back";
+
+    /** Which layers of a role end somewhere: the nth from the inside, or the outermost, or all. */
+    private static final Pattern WHICH = Pattern.compile("(innermost|outermost) (.+)|(.+?)(?: ([1-9][0-9]?))?");
 
     private final FileDetail file;
     private final String content;
@@ -40,7 +45,7 @@ final class DrawingReader {
     }
 
     Drawing drawing() {
-        MutableList<Drawing.Parameter> parameters = Lists.mutable.empty();
+        MutableList<DetailParameter> parameters = Lists.mutable.empty();
         file.parameters().each(each -> parameter(each).ifPresent(parameters::add));
         MutableMap<String, Measured> beforeLines = Maps.mutable.withMap(names);
         MutableList<Drawing.OwnLine> lines = Lists.mutable.empty();
@@ -70,7 +75,7 @@ final class DrawingReader {
         return all.toImmutable();
     }
 
-    private Optional<Drawing.Parameter> parameter(Named<FileDetail.FileParameter> each) {
+    private Optional<DetailParameter> parameter(Named<FileDetail.FileParameter> each) {
         FileDetail.FileParameter own = each.value();
         if (!(own.from() <= own.value() && own.value() <= own.to())) {
             faults.add(
@@ -82,7 +87,7 @@ final class DrawingReader {
             return Optional.empty();
         }
         return newName(each.name(), each.place(), Measured.LENGTH)
-                ? Optional.of(new Drawing.Parameter(each.name(), own.value()))
+                ? Optional.of(new DetailParameter(each.name(), own.value(), own.from(), own.to(), own.says(), false))
                 : Optional.empty();
     }
 
@@ -192,7 +197,8 @@ final class DrawingReader {
     // Statements.
 
     private Optional<Statement> statement(SourceNode node, MutableMap<String, Measured> frameNames) {
-        ImmutableList<String> words = Lists.immutable.of("band", "block", "shape", "clear", "ground", "frame");
+        ImmutableList<String> words =
+                Lists.immutable.of("band", "block", "shape", "clear", "divide", "ground", "frame");
         if (node instanceof SourceNode.Mapping mapping && mapping.entries().notEmpty()) {
             // A later key may have the same word: the range along a seam is called "frame" where a frame meets a wall.
             String first = mapping.entries().getFirst().key();
@@ -216,6 +222,7 @@ final class DrawingReader {
             case "block" -> block(keys);
             case "shape" -> shape(keys);
             case "clear" -> clear(keys);
+            case "divide" -> divide(keys);
             case "ground" -> ground(keys);
             default -> frame(keys, frameNames);
         };
@@ -242,12 +249,12 @@ final class DrawingReader {
         Measured other = form.meeting() == KindForm.Meeting.END_TO_END || first ? Measured.SECOND : Measured.FIRST;
         Optional<Range.End> to = keys.text("to").flatMap(text -> end(text, other));
         Optional<Range.End> from = keys.text("from").flatMap(text -> end(text, other));
-        MutableMap<Role, Range.End> ends = Maps.mutable.empty();
+        MutableMap<Statement.Which, Range.End> ends = Maps.mutable.empty();
         keys.mapping("ends")
-                .forEach(entry -> role(entry.key(), entry.place())
-                        .ifPresent(role -> Keys.textOf(entry.value(), faults)
+                .forEach(entry -> which(entry, ends)
+                        .ifPresent(which -> Keys.textOf(entry.value(), faults)
                                 .flatMap(text -> end(text, other))
-                                .ifPresent(end -> ends.put(role, end))));
+                                .ifPresent(end -> ends.put(which, end))));
         ImmutableSet<Role> only = roles(keys.texts("only"));
         ImmutableSet<Role> without = roles(keys.texts("without"));
         ImmutableSet<Role> painted = (only.isEmpty() ? Sets.immutable.with(Role.values()) : only).difference(without);
@@ -275,6 +282,31 @@ final class DrawingReader {
                     "write one of them");
         }
         return role;
+    }
+
+    /** {@code insulation}, {@code outermost insulation}, {@code innermost insulation} or {@code insulation 2}. */
+    private Optional<Statement.Which> which(SourceNode.Entry entry, MutableMap<Statement.Which, Range.End> taken) {
+        Matcher match = WHICH.matcher(entry.key());
+        boolean named = match.matches();
+        String side = named ? match.group(1) : null;
+        String number = named ? match.group(4) : null;
+        String word = !named ? entry.key() : side == null ? match.group(3) : match.group(2);
+        Optional<Statement.Which> which = role(word, entry.place()).map(role -> {
+            if (side != null) {
+                return new Statement.Which(role, side.equals("innermost") ? 1 : Statement.Which.OUTERMOST);
+            }
+            return number == null ? Statement.Which.all(role) : new Statement.Which(role, Integer.parseInt(number));
+        });
+        if (which.map(taken::containsKey).orElse(false)) {
+            faults.add(
+                    entry.place(),
+                    "each layer ends once",
+                    '"' + entry.key() + '"',
+                    "one key for a layer; innermost is the first",
+                    "remove one of the two");
+            return Optional.empty();
+        }
+        return which;
     }
 
     private Optional<Range.End> end(Keys.Text text, Measured axis) {
@@ -408,6 +440,31 @@ final class DrawingReader {
         return across.isPresent() && along.isPresent()
                 ? Optional.of(new Statement.Clear(across.get(), along.get()))
                 : Optional.empty();
+    }
+
+    private Optional<Statement> divide(Keys keys) {
+        ImmutableList<String> axes = KindForm.axes(kind);
+        keys.text("divide");
+        Optional<Expression> across = place(keys, axes.getFirst(), Measured.FIRST);
+        Optional<Expression> along = place(keys, axes.getLast(), Measured.SECOND);
+        return across.isPresent() && along.isPresent()
+                ? Optional.of(new Statement.Divide(across.get(), along.get()))
+                : Optional.empty();
+    }
+
+    /** One line of an axis. */
+    private Optional<Expression> place(Keys keys, String key, Measured axis) {
+        Optional<Keys.Text> text = keys.text(key);
+        Optional<Expression> line = text.flatMap(each -> end(each, axis)).flatMap(Range.End::line);
+        if (line.isEmpty()) {
+            faults.add(
+                    text.map(Keys.Text::place).orElse(keys.place()),
+                    "a line of the " + key + " is needed",
+                    text.map(each -> '"' + each.text() + '"').orElse(""),
+                    "one line, not away or beyond",
+                    "add it: " + key + ": " + key + ".outside");
+        }
+        return line;
     }
 
     private Optional<Statement> ground(Keys keys) {

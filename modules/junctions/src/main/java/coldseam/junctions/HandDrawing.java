@@ -70,7 +70,7 @@ record HandDrawing(SectionFile drawn) implements DetailDrawing {
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
-                OptionalDouble.empty(),
+                Optional.empty(),
                 new HandDrawing(drawn)));
     }
 

@@ -17,7 +17,8 @@ public final class InsulationThickness {
     }
 
     /**
-     * The same assembly with so much insulation; several layers keep their shares.
+     * The same assembly with so much insulation; several layers keep their shares, and fasteners go where nothing is left to
+     * fasten.
      *
      * @param thickness m, zero or more; at zero the layers are left out
      * @return empty where no layer's role is insulation, or where leaving it out leaves no layer
@@ -32,8 +33,21 @@ public final class InsulationThickness {
                 .collect(layer -> layer.role() == Role.INSULATION ? thicker(layer, thickness / now) : layer);
         return layers.isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        new Assembly(assembly.name(), layers, assembly.fasteners(), assembly.gaps(), assembly.rain()));
+                : Optional.of(new Assembly(
+                        assembly.name(),
+                        layers,
+                        assembly.fasteners().filter(each -> thickness > 0).map(each -> recessedInto(each, thickness)),
+                        assembly.gaps(),
+                        assembly.rain()));
+    }
+
+    /** Heads are sunk no deeper than the boards are thick. */
+    private static Assembly.Fasteners recessedInto(Assembly.Fasteners fasteners, double thickness) {
+        return new Assembly.Fasteners(
+                fasteners.material(),
+                fasteners.diameter(),
+                fasteners.perSquareMetre(),
+                Math.min(fasteners.recess(), thickness));
     }
 
     private static ImmutableList<Layer> insulation(Assembly assembly) {

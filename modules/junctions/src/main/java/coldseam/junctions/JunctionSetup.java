@@ -5,6 +5,7 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Everything of a house that a detail's section depends on; two junctions with equal setups have equal results.
@@ -36,11 +37,36 @@ public record JunctionSetup(
         double indoorTemperature,
         double outdoorTemperature) {
 
+    /** The same junction between other build-ups. */
+    public JunctionSetup between(Assembly newFirst, Optional<Assembly> newSecond) {
+        return new JunctionSetup(
+                kind,
+                newFirst,
+                newSecond,
+                angle,
+                firstExposure,
+                secondExposure,
+                opening,
+                floorThickness,
+                upstand,
+                ground,
+                indoorTemperature,
+                outdoorTemperature);
+    }
+
     /**
      * The ground of a slab edge (ISO 10211).
      *
      * @param conductivity W/(m·K)
      * @param floorWidth m, b: the characteristic dimension B' of the floor; half of it is drawn, 2.5 of it out and down
+     * @param depth m, of the floor's upper face below the ground outdoors; empty where the floor is no cellar's or it is
+     *     not known
      */
-    public record GroundBlock(double conductivity, double floorWidth) {}
+    public record GroundBlock(double conductivity, double floorWidth, OptionalDouble depth) {
+
+        /** Of a floor that is no cellar's. */
+        public GroundBlock(double conductivity, double floorWidth) {
+            this(conductivity, floorWidth, OptionalDouble.empty());
+        }
+    }
 }

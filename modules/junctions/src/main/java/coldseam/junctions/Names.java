@@ -11,18 +11,25 @@ import org.eclipse.collections.impl.factory.Maps;
  *
  * <p>{@code B.inside}, {@code B.outside}, {@code B.ROLE.inside} and {@code B.ROLE.outside} for each band B and role;
  * {@code storey floor.near} and {@code .far} where an internal floor lies behind the first band; near and far faces of
- * what meets a single surface; the faces, edge and glass of a frame; {@code upstand}; and end to end {@code seam} and
- * {@code bend}.
+ * what meets a single surface; the faces, edge and glass of a frame; {@code ground.top} where the section stands in the
+ * ground; {@code upstand}; and end to end {@code seam} and {@code bend}.
  */
 final class Names {
 
     static final String STOREY_FLOOR = "storey floor";
     static final String UPSTAND = "upstand";
+
+    /** The line across the first band at which the ground lies outdoors. */
+    static final String GROUND_TOP = "ground.top";
+
     static final String SEAM = "seam";
     static final String BEND = "bend";
 
     /** The key of the parameter that gives a thing's thickness where the house does not. */
     static final String THICKNESS = "thickness";
+
+    /** The key of the parameter that gives a cellar floor's depth below the ground where the house does not. */
+    static final String DEPTH = "depth";
 
     private Names() {}
 
@@ -58,6 +65,9 @@ final class Names {
         if (form.floorLines()) {
             names.put(STOREY_FLOOR + ".near", Measured.FIRST);
             names.put(STOREY_FLOOR + ".far", Measured.FIRST);
+        }
+        if (form.ground()) {
+            names.put(GROUND_TOP, Measured.FIRST);
         }
         names.put(UPSTAND, Measured.LENGTH);
         if (!crossing) {

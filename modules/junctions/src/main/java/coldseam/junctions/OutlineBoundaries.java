@@ -182,6 +182,9 @@ final class OutlineBoundaries {
             throw new DetailDoesNotFit(Lists.immutable.of("with these layers the drawing leaves a way from " + begins
                     + " to " + ends + "; nothing closes it. Correct the lines where the bands end."));
         }
+        if (divided(arc, begins, ends, boundaries)) {
+            return;
+        }
         // Two spaces outdoors that nothing divides: they meet at the outer corner.
         double secondThickness = scene.secondThickness();
         Point corner = chart.corner(scene.first().thickness(), secondThickness);
@@ -201,6 +204,58 @@ final class OutlineBoundaries {
         notes.add("Nothing divides " + begins + " from " + ends + ": they are taken to meet at the outer corner.");
         split(arc.subList(0, nearest + 1), begins, boundaries);
         split(arc.subList(nearest, arc.size()), ends, boundaries);
+    }
+
+    /** Divides an arc where the drawing says so: at the place of the outline that is nearest to the one it names. */
+    private boolean divided(MutableList<Point> arc, String begins, String ends, MutableList<Boundary> boundaries) {
+        Statement.Divide divide = scene.drawing()
+                .statements()
+                .selectInstancesOf(Statement.Divide.class)
+                .getFirst();
+        if (divide == null) {
+            return false;
+        }
+        Point wanted = chart.at(scene.value(divide.across()), scene.value(divide.along()));
+        int segment = 0;
+        Point nearest = arc.getFirst();
+        for (int i = 0; i + 1 < arc.size(); i++) {
+            Point foot = foot(wanted, arc.get(i), arc.get(i + 1));
+            if (distance(foot, wanted) < distance(nearest, wanted)) {
+                nearest = foot;
+                segment = i;
+            }
+        }
+        MutableList<Point> first =
+                Lists.mutable.withAll(arc.subList(0, segment + 1)).with(nearest);
+        MutableList<Point> last = Lists.mutable.of(nearest).withAll(arc.subList(segment + 1, arc.size()));
+        split(without(first), begins, boundaries);
+        split(without(last), ends, boundaries);
+        return true;
+    }
+
+    /** The point of a segment nearest to another; on a side aslant to the lattice the nearer end, which lies on it. */
+    private static Point foot(Point of, Point from, Point to) {
+        double x = to.x() - from.x();
+        double y = to.y() - from.y();
+        double share = ((of.x() - from.x()) * x + (of.y() - from.y()) * y) / (x * x + y * y);
+        if (!(share > 0)) {
+            return from;
+        }
+        if (Math.abs(x) > SLACK && Math.abs(y) > SLACK) {
+            return share < 0.5 ? from : to;
+        }
+        return share < 1 ? Shapes.point(Shapes.coordinate(new Point(from.x() + share * x, from.y() + share * y))) : to;
+    }
+
+    /** Without places that stand twice in a row. */
+    private static MutableList<Point> without(MutableList<Point> arc) {
+        MutableList<Point> out = Lists.mutable.of(arc.getFirst());
+        arc.forEach(each -> {
+            if (distance(each, out.getLast()) > SLACK) {
+                out.add(each);
+            }
+        });
+        return out;
     }
 
     /** The farthest corner of what stands out of two surfaces that go on from one another; -1 where nothing does. */

@@ -118,7 +118,8 @@ final class Painter {
                 continue;
             }
             Band.Zone zone = band.zone(stratum);
-            Side near = end(paint, stratum.role(), zone)
+            Side near = named(paint, band, stratum)
+                    .or(() -> end(paint, stratum.role(), zone))
                     .map(this::side)
                     .orElseGet(() -> like(paint.first(), stratum.role(), zone));
             Side far = paint.from().map(this::side).orElseGet(() -> Side.on(away(paint.first())));
@@ -145,17 +146,28 @@ final class Painter {
         }
     }
 
+    /** Where the drawing says that this one layer ends, apart from others of its role. */
+    private static Optional<Range.End> named(Statement.PaintBand paint, Band band, Band.Stratum stratum) {
+        ImmutableList<Band.Stratum> alike = band.strata().select(each -> each.role() == stratum.role());
+        int nth = 1 + alike.detectIndex(each -> each == stratum);
+        Range.End outermost = nth == alike.size()
+                ? paint.ends().get(new Statement.Which(stratum.role(), Statement.Which.OUTERMOST))
+                : null;
+        return Optional.ofNullable(paint.ends().getIfAbsentValue(new Statement.Which(stratum.role(), nth), outermost));
+    }
+
     /**
      * Where a role's layers end; an air layer with its cladding, unless the drawing says otherwise. A void inside the
      * insulation belongs to the lining.
      */
     private static Optional<Range.End> end(Statement.PaintBand paint, Role role, Band.Zone zone) {
         if (role == Role.AIR_LAYER && zone == Band.Zone.INSIDE) {
-            return Optional.ofNullable(paint.ends().get(Role.FINISH)).or(paint::to);
+            return Optional.ofNullable(paint.ends().get(Statement.Which.all(Role.FINISH)))
+                    .or(paint::to);
         }
-        return Optional.ofNullable(paint.ends().get(role))
+        return Optional.ofNullable(paint.ends().get(Statement.Which.all(role)))
                 .or(() -> Optional.ofNullable(
-                        role == Role.AIR_LAYER ? paint.ends().get(Role.CLADDING) : null))
+                        role == Role.AIR_LAYER ? paint.ends().get(Statement.Which.all(Role.CLADDING)) : null))
                 .or(paint::to);
     }
 

@@ -5,6 +5,7 @@ import coldseam.envelope.Opening;
 import coldseam.envelope.Role;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.map.MutableMap;
@@ -40,6 +41,9 @@ record Scene(
     private static final double THING_THICKNESS = 0.2;
 
     private static final double SLACK = 1e-9;
+
+    /** m; nobody measures a cellar or a floor closer. */
+    private static final double GIVEN_SLACK = 0.001;
 
     /** Degrees from flat within which two crossing bands no longer meet in a point. */
     private static final double FLAT = 12;
@@ -102,6 +106,9 @@ record Scene(
                 : scope.getIfAbsentValue(Names.THICKNESS, THING_THICKNESS);
         scope.put(kind.second() + ".near", 0.0);
         scope.put(kind.second() + ".far", thing);
+        setup.ground()
+                .ifPresent(ground -> scope.put(
+                        Names.GROUND_TOP, -ground.depth().orElseGet(() -> scope.getIfAbsentValue(Names.DEPTH, 0.0))));
         double frameOutside = form.framed() ? frame(drawing, setup, form, first, second, scope) : 0;
         drawing.lines().each(each -> scope.put(each.name(), each.line().value(scope.toImmutable())));
         return new Scene(drawing, setup, form, first, second, chart, scope.toImmutable(), frameOutside);
@@ -179,6 +186,14 @@ record Scene(
         for (Drawing.Thickness limit : drawing.thicknesses()) {
             band(limit.first()).ifPresent(band -> checkThickness(who, limit, band, reasons));
         }
+        checkGiven(who, Names.DEPTH, setup.ground().map(JunctionSetup.GroundBlock::depth), reasons);
+        checkGiven(
+                who,
+                Names.THICKNESS,
+                form.second() == KindForm.Second.THING && setup.floorThickness() > 0
+                        ? Optional.of(OptionalDouble.of(setup.floorThickness()))
+                        : Optional.empty(),
+                reasons);
         for (Drawing.Condition condition : drawing.conditions()) {
             double left = condition.left().value(scope);
             double right = condition.right().value(scope);
@@ -193,6 +208,21 @@ record Scene(
                         1000 * right));
             }
         }
+    }
+
+    /** A house's own geometry goes before a parameter; one that was set to something else would be passed over in silence. */
+    private void checkGiven(String who, String name, Optional<OptionalDouble> ofHouse, MutableList<String> reasons) {
+        double there = ofHouse.orElse(OptionalDouble.empty()).orElse(Double.NaN);
+        drawing.parameters()
+                .select(each ->
+                        each.given() && each.name().equals(name) && Math.abs(each.value() - there) > GIVEN_SLACK)
+                .forEach(each -> reasons.add(String.format(
+                        Locale.ROOT,
+                        "%s was given %s %.0f mm, but the house itself says %.0f mm. Leave the parameter out.",
+                        who,
+                        name,
+                        1000 * each.value(),
+                        1000 * there)));
     }
 
     private void checkAngle(String who, MutableList<String> reasons) {

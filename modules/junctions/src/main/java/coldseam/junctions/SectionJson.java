@@ -1,5 +1,6 @@
 package coldseam.junctions;
 
+import coldseam.conduction.GapPlaces;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
@@ -12,7 +13,8 @@ public final class SectionJson {
 
     private SectionJson() {}
 
-    private record Coupling(ImmutableList<String> between, double lower, double upper, String unit) {}
+    private record Coupling(
+            ImmutableList<String> between, double lower, double upper, String unit, boolean asNarrowAsAsked) {}
 
     private record HeatFlow(String environment, double lower, double upper, String unit) {}
 
@@ -21,24 +23,34 @@ public final class SectionJson {
 
     private record ProbeValue(String name, double temperature) {}
 
+    private record Gap(double total, String unit, ImmutableList<GapPlace> largestShares) {}
+
+    private record GapPlace(double share, ImmutableList<Double> aroundCorner, double meanDistance) {}
+
     private record Document(
             String section,
             ImmutableList<Coupling> couplings,
             ImmutableList<HeatFlow> heatFlows,
             ImmutableList<Surface> surfaces,
             ImmutableList<ProbeValue> probes,
+            Gap gap,
             int unknowns,
             double seconds,
             ImmutableList<String> notes) {}
 
+    private static final int MOST_PLACES = 10;
+
     /**
      * The solution of a section file: couplings W/(m·K) (axisymmetric: W/K), flows W/m (W), temperatures °C, places in the
-     * file's unit.
+     * file's unit. A coupling is as narrow as asked where its own interval is, not only the total's. The gap is the width of
+     * the total coupling's interval, with the corners of the drawing that most of it lies around; no corners where it is
+     * rounding alone.
      *
      * @param unit m, of the file's coordinates
      */
     public static String write(Solution solution, double unit) {
         boolean planar = solution.section().symmetry() == Symmetry.PLANAR;
+        ImmutableList<Solution.Coupling> wide = solution.widerThanAsked();
         return JsonText.write(new Document(
                 solution.section().name(),
                 solution.couplings()
@@ -46,7 +58,8 @@ public final class SectionJson {
                                 Lists.immutable.of(each.first(), each.second()),
                                 each.value().lower(),
                                 each.value().upper(),
-                                planar ? "W/(m·K)" : "W/K")),
+                                planar ? "W/(m·K)" : "W/K",
+                                !wide.contains(each))),
                 solution.heatFlows()
                         .collect(each -> new HeatFlow(
                                 each.environment(),
@@ -55,9 +68,19 @@ public final class SectionJson {
                                 planar ? "W/m" : "W")),
                 solution.surfaces().collect(each -> surface(solution, each, unit)),
                 solution.probes().collect(each -> new ProbeValue(each.name(), each.temperature())),
+                gap(solution, unit),
                 solution.unknowns(),
                 solution.seconds(),
                 solution.notes()));
+    }
+
+    private static Gap gap(Solution solution, double unit) {
+        return new Gap(
+                GapPlaces.total(solution.field()),
+                solution.section().symmetry() == Symmetry.PLANAR ? "W/(m·K)" : "W/K",
+                GapPlaces.of(solution, MOST_PLACES)
+                        .collect(each ->
+                                new GapPlace(each.share(), place(each.at(), unit), rounded(each.distance() / unit))));
     }
 
     /** The temperature factor counts from the coldest environment to the one the surface faces. */

@@ -17,7 +17,7 @@ sealed interface Statement {
      * @param to where every layer ends unless {@code ends} says otherwise; empty where each goes on to the outer (in an
      *     inside corner: inner) face of the like layer of the other band
      * @param from where every layer begins; empty at the cut
-     * @param ends where the layers of a role end
+     * @param ends where these layers end; what names one layer goes before what names all of its role
      * @param roles those painted
      */
     record PaintBand(
@@ -25,9 +25,25 @@ sealed interface Statement {
             boolean first,
             Optional<Range.End> to,
             Optional<Range.End> from,
-            ImmutableMap<Role, Range.End> ends,
+            ImmutableMap<Which, Range.End> ends,
             ImmutableSet<Role> roles)
             implements Statement {}
+
+    /**
+     * Which of a band's layers are meant.
+     *
+     * @param role they have
+     * @param nth of that role's layers, counted from the inside from 1 on; 0 for all of them, -1 for the outermost
+     */
+    record Which(Role role, int nth) {
+
+        static final int ALL = 0;
+        static final int OUTERMOST = -1;
+
+        static Which all(Role role) {
+            return new Which(role, ALL);
+        }
+    }
 
     /**
      * Something between lines.
@@ -66,6 +82,14 @@ sealed interface Statement {
      * @param level line of the first band at which it lies outdoors
      */
     record Ground(Expression level) implements Statement {}
+
+    /**
+     * Where something that is not drawn divides two spaces outside the rooms, such as a roof a cold loft from outdoors.
+     *
+     * @param across end across the first band
+     * @param along end across the second band, or along
+     */
+    record Divide(Expression across, Expression along) implements Statement {}
 
     /**
      * The window or door frame.

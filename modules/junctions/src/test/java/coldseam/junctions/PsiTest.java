@@ -9,7 +9,6 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Sets;
 import org.junit.jupiter.api.Test;
@@ -190,6 +189,6 @@ class PsiTest {
         Detail detail = builtIn("jamb-middle-lapped");
         JunctionSetup setup = Samples.setup(JunctionKind.JAMB);
         assertEquals(true, COMPUTER.compute(detail, setup) == COMPUTER.compute(detail, setup));
-        assertEquals(OptionalDouble.empty(), detail.costPerMetre());
+        assertEquals(Optional.empty(), detail.cost());
     }
 }

@@ -64,8 +64,29 @@ class SectionFileTest {
                 "(?s).*\"environment\": \"indoor\",\\s*\"lowestTemperature\": [^,]+,.*?\"temperatureFactor\": ([0-9.]+).*",
                 "$1");
         assertEquals(1 - u * 0.13, Double.parseDouble(factor), 1e-6);
+        // A plane wall is exact: no corner has a gap around it.
+        assertTrue(json.contains("\"asNarrowAsAsked\": true"), json);
+        assertTrue(json.replaceAll("\\s", "").contains("\"largestShares\":[]"), json);
         // 380 mm come back as they were written.
         assertTrue(json.replaceAll("\\s", "").contains("\"at\":[380,"), json);
+    }
+
+    /** A layer with an edge has a gap, and most of it lies around that edge, in the file's unit. */
+    @Test
+    void theGapIsGivenWithItsPlaces() throws IOException {
+        SectionFile file = SectionFile.load(file(
+                "edge.yaml",
+                WALL.replace(
+                        "environments:",
+                        "- {material: board, conductivity: 0.03, rectangle: [200, 0, 300, 500]}\nenvironments:")));
+        Solution solution = Conduction.solve(file.section(), Accuracy.standard());
+        String json = SectionJson.write(solution, file.unit()).replaceAll("\\s", "");
+        String places = json.substring(json.indexOf("\"gap\""), json.indexOf("\"unknowns\""));
+        double total = Double.parseDouble(places.replaceAll(".*\"total\":([-0-9.E]+),.*", "$1"));
+        double width = solution.coupling("indoor", "outdoor").width();
+        assertEquals(width, total, 1e-6 * width);
+        assertTrue(places.contains("\"aroundCorner\":[300,500]"), places);
+        assertTrue(places.contains("\"aroundCorner\":[200,500]"), places);
     }
 
     @Test

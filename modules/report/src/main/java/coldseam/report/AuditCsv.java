@@ -1,8 +1,11 @@
 package coldseam.report;
 
+import coldseam.assemblies.moisture.Condensation;
+import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.JunctionSheet;
 import coldseam.audit.PointRow;
 import coldseam.audit.PointSheet;
 import coldseam.conduction.Interval;
@@ -11,12 +14,13 @@ import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
-/** The edge register and the heat-loss table as CSV (RFC 4180, UTF-8); units stand in the head, numbers are not rounded. */
+/** The edge register, the heat-loss table and the assemblies' year of moisture as CSV (RFC 4180, UTF-8); units stand in the head, numbers are not rounded. */
 public final class AuditCsv {
 
     private AuditCsv() {}
@@ -39,6 +43,15 @@ public final class AuditCsv {
         AtomicFiles.write(path, heatLoss(audit, units));
     }
 
+    /**
+     * Writes the year of each assembly whole or not at all.
+     *
+     * @throws IOException where the file cannot be written; an old one is then untouched
+     */
+    public static void writeMoisture(Audit audit, Path path, UnitSystem units) throws IOException {
+        AtomicFiles.write(path, moisture(audit, units));
+    }
+
     /** One row for each edge. */
     public static String edges(Audit audit, UnitSystem units) {
         String psi = units.label(Dimension.LINEAR_TRANSMITTANCE);
@@ -54,6 +67,8 @@ public final class AuditCsv {
                         "place",
                         "sheet",
                         "detail",
+                        "fRsi",
+                        "mould from indoor humidity %",
                         "length " + units.label(Dimension.LENGTH),
                         "psi lower " + psi,
                         "psi upper " + psi,
@@ -69,12 +84,10 @@ public final class AuditCsv {
     }
 
     private static ImmutableList<String> edge(Audit audit, JunctionRow row, UnitSystem units) {
-        String detail = row.sheet()
-                .flatMap(id -> audit.sheets().detectOptional(s -> s.id().equals(id)))
-                .map(s -> s.result().detail().id())
-                .orElse("");
+        Optional<JunctionSheet> sheet =
+                row.sheet().flatMap(id -> audit.sheets().detectOptional(s -> s.id().equals(id)));
         ImmutableList<String> words = audit.findings()
-                .select(f -> f.edge().filter(row.edge().name()::equals).isPresent())
+                .select(f -> f.edges().contains(row.edge().name()))
                 .collect(f -> f.severity().name().toLowerCase(Locale.ROOT))
                 .distinct();
         return Lists.immutable
@@ -85,7 +98,9 @@ public final class AuditCsv {
                         row.edge().second().map(s -> s.name()).orElse(""),
                         row.edge().place(),
                         row.sheet().orElse(""),
-                        detail)
+                        sheet.map(s -> s.result().detail().id()).orElse(""),
+                        sheet.map(s -> plain(s.result().temperatureFactor())).orElse(""),
+                        sheet.map(s -> plain(100 * s.mouldHumidity())).orElse(""))
                 .newWith(number(row.length(), Dimension.LENGTH, units))
                 .newWithAll(bounds(row.psi(), Dimension.LINEAR_TRANSMITTANCE, units))
                 .newWith(number(row.factor(), Dimension.RATIO, units))
@@ -134,6 +149,45 @@ public final class AuditCsv {
                         .of("total", "", "", "", "", "", "", "")
                         .newWithAll(bounds(audit.heatLoss().total(), Dimension.HEAT_LOSS_COEFFICIENT, units)));
         return out.toString();
+    }
+
+    /** One row for each assembly: whether water gathers inside it over a year, by diffusion. */
+    public static String moisture(Audit audit, UnitSystem units) {
+        String amount = units.label(Dimension.MASS_PER_AREA);
+        StringBuilder out = new StringBuilder();
+        row(
+                out,
+                Lists.immutable.of(
+                        "assembly",
+                        "heat flow",
+                        "verdict",
+                        "most " + amount,
+                        "wettest month",
+                        "wettest plane",
+                        "left after a year " + amount,
+                        "why not checked"));
+        for (AssemblyRow row : audit.assemblies()) {
+            row(out, moisture(row, units));
+        }
+        return out.toString();
+    }
+
+    private static ImmutableList<String> moisture(AssemblyRow row, UnitSystem units) {
+        ImmutableList<String> start = Lists.immutable.of(
+                row.assembly().name(), row.build().direction().name().toLowerCase(Locale.ROOT));
+        if (row.moisture().year().isEmpty()) {
+            return start.newWithAll(Lists.immutable.of(
+                    "not checked", "", "", "", "", row.moisture().unchecked()));
+        }
+        Condensation year = row.moisture().year().get();
+        boolean wet = year.verdict() != Condensation.Verdict.STAYS_DRY;
+        return start.newWithAll(Lists.immutable.of(
+                year.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                number(year.most(), Dimension.MASS_PER_AREA, units),
+                wet ? year.wettest().month().getDisplayName(TextStyle.FULL, Locale.ENGLISH) : "",
+                wet ? year.wettestPlane() : "",
+                number(year.left(), Dimension.MASS_PER_AREA, units),
+                ""));
     }
 
     /**

@@ -8,6 +8,7 @@ import coldseam.report.pages.Limits;
 import coldseam.report.section.SectionPicture;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -39,6 +40,7 @@ public final class JunctionSvg {
     public static String text(JunctionResult result, ImmutableList<SectionPicture.Limit> limits, UnitSystem units) {
         return SectionSvg.picture(
                 SectionPicture.of(result, limits, units),
-                result.detail().kind().label() + ": " + result.detail().name());
+                result.detail().kind().label() + ": " + result.detail().name(),
+                Optional.empty());
     }
 }

@@ -68,7 +68,7 @@ public final class PointDocuments {
 
     /** The picture's text. */
     public static String svg(PointResult result, Optional<Site> site, UnitSystem units) {
-        return SectionSvg.picture(PointPictures.of(result, limits(site), units), title(result));
+        return SectionSvg.picture(PointPictures.of(result, limits(site), units), title(result), Optional.empty());
     }
 
     private static String title(PointResult result) {

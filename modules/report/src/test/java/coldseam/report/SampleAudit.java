@@ -3,6 +3,11 @@ package coldseam.report;
 import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.OuterSurface;
 import coldseam.assemblies.Transmittance;
+import coldseam.assemblies.moisture.Condensation;
+import coldseam.assemblies.moisture.HumidityClass;
+import coldseam.assemblies.moisture.MonthlyClimate;
+import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
+import coldseam.assemblies.moisture.VapourStack;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
@@ -11,12 +16,15 @@ import coldseam.audit.HoldPoint;
 import coldseam.audit.InputRow;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
+import coldseam.audit.MoistureCheck;
+import coldseam.audit.Mould;
 import coldseam.audit.SideSummary;
 import coldseam.audit.TerraceLine;
 import coldseam.audit.Verdict;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
+import coldseam.envelope.Climate;
 import coldseam.envelope.Control;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
@@ -35,6 +43,7 @@ import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Side;
 import coldseam.envelope.shell.Surface;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -118,6 +127,7 @@ final class SampleAudit {
                         "J1",
                         SampleJunctions.slabEdge(false),
                         Optional.of(SampleJunctions.slabEdge(true)),
+                        Lists.immutable.of(SampleJunctions.slabEdge(false), SampleJunctions.slabEdge(true)),
                         shell.edges()
                                 .select(e -> e.kind() == JunctionKind.SLAB_EDGE)
                                 .collect(Edge::name),
@@ -129,6 +139,7 @@ final class SampleAudit {
                         "J2",
                         SampleJunctions.roofEdge(),
                         Optional.empty(),
+                        Lists.immutable.of(SampleJunctions.roofEdge()),
                         shell.edges()
                                 .select(e -> e.kind() == JunctionKind.FLAT_ROOF_EDGE)
                                 .collect(Edge::name),
@@ -155,8 +166,11 @@ final class SampleAudit {
                         row(SLAB, HeatFlow.DOWNWARDS, OuterSurface.GROUND, 80)),
                 sheets,
                 rows,
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
                 heatLoss(rows),
                 findings,
+                mould(),
                 Lists.immutable.of(
                         new TerraceLine(
                                 "terrace over the kitchen",
@@ -190,7 +204,40 @@ final class SampleAudit {
 
     private static AssemblyRow row(Assembly assembly, HeatFlow direction, OuterSurface outer, double area) {
         return new AssemblyRow(
-                assembly, Transmittance.of(assembly, direction, outer).corrected(), area);
+                assembly,
+                Transmittance.of(assembly, direction, outer),
+                area,
+                outer == OuterSurface.GROUND
+                        ? MoistureCheck.none("it meets the ground, for which the method does not hold")
+                        : year(assembly, direction, outer));
+    }
+
+    /** Indoors at 50 %; the months are made up. */
+    private static final MonthlyClimate CLIMATE = new MonthlyClimate(
+            "made up",
+            Lists.immutable
+                    .of(-1.0, 0.0, 4.0, 9.0, 14.0, 18.0, 19.0, 18.5, 14.3, 9.1, 4.7, 1.3)
+                    .collectWithIndex((t, i) -> new MonthlyClimate.Air(Month.of(i + 1), t, 0.8)));
+
+    private static MoistureCheck year(Assembly assembly, HeatFlow direction, OuterSurface outer) {
+        ImmutableList<String> missing = VapourStack.missing(assembly);
+        return missing.notEmpty()
+                ? MoistureCheck.none(missing.makeString("; "))
+                : MoistureCheck.of(Condensation.of(
+                        VapourStack.of(assembly, direction, outer, direction.interiorSurfaceResistance()),
+                        CLIMATE,
+                        HumidityClass.DWELLING,
+                        20));
+    }
+
+    private static Mould mould() {
+        return new Mould(
+                0.7,
+                0.75,
+                MonthlyTemperatureFactor.ofHeated(CLIMATE, HumidityClass.DWELLING, 20),
+                Lists.immutable.of(
+                        new Mould.Surface("J1", 0.66, 0.41, OptionalDouble.of(0.52)),
+                        new Mould.Surface("J2", 0.88, 0.66, OptionalDouble.of(0.72))));
     }
 
     private static House house(String name) {
@@ -204,7 +251,11 @@ final class SampleAudit {
                         "clay or silt",
                         1.5,
                         DimensionSystem.EXTERNAL,
-                        OptionalDouble.empty()),
+                        OptionalDouble.empty(),
+                        Optional.of(new Climate(
+                                CLIMATE.name(),
+                                Climate.Indoors.DWELLING,
+                                CLIMATE.months().collect(air -> new Climate.Mean(air.temperature(), air.humidity()))))),
                 Maps.immutable.empty(),
                 Maps.immutable.empty(),
                 new Body.Explicit(Maps.immutable.empty(), Lists.immutable.empty(), 0),
@@ -288,7 +339,8 @@ final class SampleAudit {
                 Interval.of(0.3),
                 new Interval(junctions.lower() / total.upper(), junctions.upper() / total.lower()),
                 total.plus(-0.42),
-                Interval.of(0.42),
+                Interval.of(0.40),
+                0.02,
                 OptionalDouble.empty(),
                 total.times(30),
                 OptionalDouble.of(total.middle() * 3400 * 24 / 1000));
@@ -309,7 +361,7 @@ final class SampleAudit {
                         "all round the ground floor, at the foot of the walls",
                         new Point3(5, 0, 0),
                         36,
-                        Optional.of("slab edge: floor, south wall"),
+                        Lists.immutable.of("slab edge: floor, south wall"),
                         Optional.empty(),
                         Optional.of("J1"),
                         Optional.of(new Interval(19.81, 19.83)),
@@ -324,7 +376,7 @@ final class SampleAudit {
                         "first floor, where the terrace door stands",
                         new Point3(6, 4, 2.8),
                         8,
-                        Optional.of("wall to terrace"),
+                        Lists.immutable.of("wall to terrace"),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
@@ -339,7 +391,7 @@ final class SampleAudit {
                         "ground floor, along the north wall",
                         new Point3(5, 8, 0.1),
                         10,
-                        Optional.empty(),
+                        Lists.immutable.empty(),
                         Optional.of("north wall, ground floor"),
                         Optional.of("J1"),
                         Optional.of(new Interval(1.2, 1.21)),

@@ -17,6 +17,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.junctions.Connection;
+import coldseam.junctions.Cost;
 import coldseam.junctions.Detail;
 import coldseam.junctions.DetailDrawing;
 import coldseam.junctions.JunctionResult;
@@ -149,7 +150,7 @@ final class SampleJunctions {
                 Lists.immutable.of("Mould along the skirting.", "Frost under a door."),
                 Lists.immutable.of("The joint between edge board and wall board, with a rule in the picture."),
                 Lists.immutable.of("The board carries the wall's edge: ask the structural engineer for its strength."),
-                OptionalDouble.of(42),
+                Optional.of(new Cost(42, "EUR", "quotation")),
                 new DetailDrawing() {});
     }
 

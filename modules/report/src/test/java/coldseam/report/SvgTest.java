@@ -4,12 +4,25 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Boundary;
+import coldseam.conduction.Conduction;
+import coldseam.conduction.Environment;
+import coldseam.conduction.Point;
+import coldseam.conduction.Polygon;
+import coldseam.conduction.Region;
+import coldseam.conduction.Section;
+import coldseam.conduction.Symmetry;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.report.pages.Limits;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.NodeList;
@@ -53,6 +66,58 @@ class SvgTest {
     void aSectionByHandIsWellFormed() throws Exception {
         Document svg = parsed(SectionSvg.text(SLAB.solution(), UnitSystem.US));
         assertTrue(words(svg).contains("°F"), words(svg));
+        assertTrue(words(svg).contains("Where the intervals' width comes from"), words(svg));
+        assertTrue(words(svg).contains("places in inches"), words(svg));
+    }
+
+    /** Around the inside corner the squares are of the middle step, far out in an arm of the lightest only. */
+    @Test
+    void theGapIsDarkerAtTheCorner() throws Exception {
+        Section corner = new Section(
+                "corner",
+                Symmetry.PLANAR,
+                1e-6,
+                Lists.immutable.of(new Region(
+                        "concrete",
+                        2.3,
+                        new Polygon(Lists.immutable
+                                .of(
+                                        new double[] {0, 0},
+                                        new double[] {2, 0},
+                                        new double[] {2, 0.5},
+                                        new double[] {0.5, 0.5},
+                                        new double[] {0.5, 2},
+                                        new double[] {0, 2})
+                                .collect(p -> new Point(p[0], p[1]))))),
+                Lists.immutable.of(new Environment("in", 20, 0.13), new Environment("out", 0, 0.04)),
+                Lists.immutable.of(
+                        new Boundary(
+                                "in",
+                                Lists.immutable.of(new Point(2, 0.5), new Point(0.5, 0.5), new Point(0.5, 2)),
+                                OptionalDouble.empty()),
+                        new Boundary(
+                                "out",
+                                Lists.immutable.of(new Point(0, 2), new Point(0, 0), new Point(2, 0)),
+                                OptionalDouble.empty())),
+                Lists.immutable.empty());
+        String svg = SectionSvg.text(Conduction.solve(corner, new Accuracy(1e-4, 100_000)), UnitSystem.SI);
+        assertTrue(words(parsed(svg)).contains("Most of it around (500, 500): 9"), words(parsed(svg)));
+        String map = svg.substring(svg.indexOf("Where the intervals"));
+        // 2 m on 204 points (260 less the title's 22 and the words' 34): the corner lies at 51 + 12 points from the
+        // left.
+        assertTrue(inSquares(map, "#8bb3ba", 63), map);
+        assertTrue(inSquares(map, "#eaf1f0", 200) && !inSquares(map, "#8bb3ba", 200), map);
+    }
+
+    /** Whether a filled square, or row of squares, of a colour reaches to within a square's side of a place. */
+    private static boolean inSquares(String map, String ink, double x) {
+        Matcher found = Pattern.compile("M([0-9.]+) [0-9.]+L([0-9.]+) [^\"]*\" fill=\"" + ink)
+                .matcher(map);
+        boolean inside = false;
+        while (found.find()) {
+            inside |= Double.parseDouble(found.group(1)) - 4 <= x && x <= Double.parseDouble(found.group(2)) + 4;
+        }
+        return inside;
     }
 
     /** 20 m of ground must not shrink the drawing: the wall's 160 mm board is still measured at 1:10 or larger. */

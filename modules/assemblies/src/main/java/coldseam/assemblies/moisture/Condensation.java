@@ -85,7 +85,7 @@ public record Condensation(
      * @param indoorTemperature θi, °C
      */
     public static Condensation of(
-            VapourStack stack, MonthlyClimate climate, HumidityClass indoors, double indoorTemperature) {
+            VapourStack stack, MonthlyClimate climate, IndoorAir indoors, double indoorTemperature) {
         ImmutableList<Balance> best = null;
         for (int first : starts(stack, climate, indoors, indoorTemperature)) {
             ImmutableList<Balance> year = year(stack, climate, indoors, indoorTemperature, first);
@@ -106,9 +106,22 @@ public record Condensation(
         return new Condensation(names.toImmutable(), best, most, left, verdict);
     }
 
+    /** The month at whose end the planes hold most together. */
+    public Balance wettest() {
+        return months.maxBy(Balance::amount);
+    }
+
+    /** The name of the plane that holds most at the end of the wettest month. */
+    public String wettestPlane() {
+        ImmutableList<Plane> held = wettest().planes();
+        return planes.get(held.collectDouble(Plane::amount)
+                .toList()
+                .indexOf(held.collectDouble(Plane::amount).max()));
+    }
+
     /** Months that condense from dry after one that does not; January where all do. */
     private static int[] starts(
-            VapourStack stack, MonthlyClimate climate, HumidityClass indoors, double indoorTemperature) {
+            VapourStack stack, MonthlyClimate climate, IndoorAir indoors, double indoorTemperature) {
         boolean[] condenses = new boolean[12];
         int count = 0;
         for (int i = 0; i < 12; i++) {
@@ -125,7 +138,7 @@ public record Condensation(
     }
 
     private static ImmutableList<Balance> year(
-            VapourStack stack, MonthlyClimate climate, HumidityClass indoors, double indoorTemperature, int first) {
+            VapourStack stack, MonthlyClimate climate, IndoorAir indoors, double indoorTemperature, int first) {
         Year year = new Year(stack, indoors, indoorTemperature);
         MutableList<Balance> months = Lists.mutable.empty();
         for (int i = 0; i < 12; i++) {
@@ -138,11 +151,11 @@ public record Condensation(
     private static final class Year {
 
         private final VapourStack stack;
-        private final HumidityClass indoors;
+        private final IndoorAir indoors;
         private final double indoorTemperature;
         private final double[] amount;
 
-        Year(VapourStack stack, HumidityClass indoors, double indoorTemperature) {
+        Year(VapourStack stack, IndoorAir indoors, double indoorTemperature) {
             this.stack = stack;
             this.indoors = indoors;
             this.indoorTemperature = indoorTemperature;
@@ -151,7 +164,7 @@ public record Condensation(
 
         Balance pass(MonthlyClimate.Air air) {
             double outdoor = air.vapourPressure();
-            double indoor = outdoor + indoors.excess(air.temperature());
+            double indoor = indoors.vapourPressure(air, indoorTemperature);
             double[] temperatures = stack.temperatures(indoorTemperature, air.temperature());
             double[] saturation = new double[temperatures.length];
             for (int i = 0; i < saturation.length; i++) {

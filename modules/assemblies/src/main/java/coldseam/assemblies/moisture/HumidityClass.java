@@ -6,7 +6,7 @@ package coldseam.assemblies.moisture;
  * <p>The excess applies up to 0 °C outdoors and falls in a straight line to none at 20 °C. Source: ISO 13788:2012 annex A (from
  * memory), the upper limit of each class.
  */
-public enum HumidityClass {
+public enum HumidityClass implements IndoorAir {
     /** 1: storage. */
     STORAGE(270),
     /** 2: offices, shops, dwellings that are known to be well ventilated. */
@@ -24,6 +24,11 @@ public enum HumidityClass {
 
     HumidityClass(double most) {
         this.most = most;
+    }
+
+    @Override
+    public double vapourPressure(MonthlyClimate.Air outdoors, double indoorTemperature) {
+        return outdoors.vapourPressure() + excess(outdoors.temperature());
     }
 
     /**

@@ -1,6 +1,7 @@
 package coldseam.assemblies.moisture;
 
 import coldseam.assemblies.internal.Arguments;
+import coldseam.envelope.Climate;
 import java.time.Month;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -26,6 +27,14 @@ public record MonthlyClimate(String name, ImmutableList<Air> months) {
             throw new IllegalArgumentException("the climate \"" + name + "\" has the months "
                     + months.collect(Air::month) + "; allowed are the twelve of a year from JANUARY on");
         }
+    }
+
+    /** The climate of a house file. */
+    public static MonthlyClimate of(Climate climate) {
+        return new MonthlyClimate(
+                climate.source(),
+                climate.months()
+                        .collectWithIndex((mean, i) -> new Air(Month.of(i + 1), mean.temperature(), mean.humidity())));
     }
 
     /**

@@ -2,6 +2,7 @@ package coldseam.assemblies.moisture;
 
 import coldseam.assemblies.internal.Arguments;
 import java.time.Month;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -10,10 +11,16 @@ import org.eclipse.collections.api.list.ImmutableList;
  * <p>Month by month: pi = pe + Δp; the surface's air may reach 80 %, so psat(θsi,min) = pi/0.8 and fRsi,min = (θsi,min − θe)/(θi − θe).
  * The month that needs most is the critical one. Source: ISO 13788:2012 clause 5 (from memory).
  *
- * @param months January to December
+ * @param months those that count, in order
  * @param critical the month that needs most
  */
 public record MonthlyTemperatureFactor(ImmutableList<Need> months, Need critical) {
+
+    /**
+     * K below the indoor temperature, from which a month counts as heated (judgement: nearer than that every surface is
+     * about as warm as the room, and what the outdoor air brings along decides).
+     */
+    public static final double HEATED_BELOW = 5;
 
     /**
      * What a month needs.
@@ -45,20 +52,38 @@ public record MonthlyTemperatureFactor(ImmutableList<Need> months, Need critical
      * @param indoorTemperature θi, °C, above every month's
      * @throws IllegalArgumentException where a month is as warm as indoors
      */
-    public static MonthlyTemperatureFactor of(MonthlyClimate climate, HumidityClass indoors, double indoorTemperature) {
+    public static MonthlyTemperatureFactor of(MonthlyClimate climate, IndoorAir indoors, double indoorTemperature) {
         Arguments.within("the indoor temperature", indoorTemperature, -20, 60, "°C");
         ImmutableList<Need> months = climate.months().collect(air -> need(air, indoors, indoorTemperature));
         return new MonthlyTemperatureFactor(months, months.maxBy(Need::temperatureFactor));
     }
 
-    private static Need need(MonthlyClimate.Air air, HumidityClass indoors, double indoor) {
+    /**
+     * The need of the months in which the house is heated: those at least {@link #HEATED_BELOW} colder than indoors.
+     *
+     * @param climate outdoors
+     * @param indoors how humid the rooms are
+     * @param indoorTemperature θi, °C
+     * @return empty where no month is so cold
+     */
+    public static Optional<MonthlyTemperatureFactor> ofHeated(
+            MonthlyClimate climate, IndoorAir indoors, double indoorTemperature) {
+        Arguments.within("the indoor temperature", indoorTemperature, -20, 60, "°C");
+        ImmutableList<Need> months = climate.months()
+                .select(air -> air.temperature() <= indoorTemperature - HEATED_BELOW)
+                .collect(air -> need(air, indoors, indoorTemperature));
+        return months.maxByOptional(Need::temperatureFactor)
+                .map(critical -> new MonthlyTemperatureFactor(months, critical));
+    }
+
+    private static Need need(MonthlyClimate.Air air, IndoorAir indoors, double indoor) {
         if (!(air.temperature() < indoor)) {
             throw new IllegalArgumentException("the mean temperature of " + air.month() + " is " + air.temperature()
                     + " °C; allowed is less than the indoor temperature, " + indoor + " °C");
         }
         double outdoorPressure = air.vapourPressure();
-        double excess = indoors.excess(air.temperature());
-        double pressure = outdoorPressure + excess;
+        double pressure = indoors.vapourPressure(air, indoor);
+        double excess = pressure - outdoorPressure;
         double saturation = pressure / SurfaceHumidity.MOULD_LIMIT;
         double least = SaturationPressure.dewPoint(saturation);
         return new Need(

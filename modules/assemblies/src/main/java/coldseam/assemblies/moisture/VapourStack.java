@@ -74,18 +74,20 @@ public record VapourStack(
         ImmutableList<Slice> slices = u.layers()
                 .select(layer -> layer.counted() > 0)
                 .collect(layer -> new Slice(name(layer), layer.resistance(), diffusion(layer.layer())));
-        if (slices.isEmpty()) {
-            throw new IllegalArgumentException("assembly \"" + assembly.name()
-                    + "\": nothing lies inside its well-ventilated air layer; vapour passes freely");
-        }
         boolean vented = slices.size() < assembly.layers().size();
         double exterior = vented ? direction.interiorSurfaceResistance() : outer.resistance(direction);
         return new VapourStack(interiorSurfaceResistance, exterior, slices);
     }
 
-    /** One sentence for each solid layer that counts and has no vapour resistance factor; empty where none lacks it. */
+    /**
+     * What keeps an assembly from being computed: one sentence for each solid layer that counts and has no vapour resistance
+     * factor, or that no layer counts; empty where nothing does.
+     */
     public static ImmutableList<String> missing(Assembly assembly) {
         MutableList<String> missing = Lists.mutable.empty();
+        if (upToVentilation(assembly).isEmpty()) {
+            missing.add("nothing lies inside its well-ventilated air layer; vapour passes freely");
+        }
         upToVentilation(assembly).forEachWithIndex((layer, i) -> {
             if (layer.air().isEmpty()
                     && layer.material().vapourResistanceFactor().isEmpty()) {

@@ -52,6 +52,8 @@ class CondensationTest {
                 wall.most(), wall.months().maxBy(Condensation.Balance::amount).amount(), 0);
         assertEquals(
                 Month.MARCH, wall.months().maxBy(Condensation.Balance::amount).month());
+        assertEquals(Month.MARCH, wall.wettest().month());
+        assertEquals("wool | board", wall.wettestPlane());
         assertEquals(0, wall.left(), 0);
         assertEquals("wool | board", wall.planes().get(2));
     }

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.assemblies.OuterSurface;
 import coldseam.envelope.Assembly;
+import coldseam.envelope.Climate;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
 import java.time.Month;
@@ -79,6 +80,63 @@ class MoistureTest {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> MonthlyTemperatureFactor.of(CondensationTest.CLIMATE, HumidityClass.DWELLING, 19));
+    }
+
+    /**
+     * A constant 50 % at 20 °C asks for 12.625 °C on the surface (worked out apart from ISO 13788's formulas, in
+     * fixtures/published/moisture.csv): (12.625 + 1)/21 in January, less in every other month.
+     */
+    @Test
+    void aConstantHumidityNeedsMostInTheColdestMonth() {
+        MonthlyTemperatureFactor factors = MonthlyTemperatureFactor.ofHeated(
+                        CondensationTest.CLIMATE, IndoorAir.constant(0.5), 20)
+                .orElseThrow();
+        assertEquals(Month.JANUARY, factors.critical().month());
+        assertEquals((12.625 + 1) / 21, factors.critical().temperatureFactor(), 5e-5);
+    }
+
+    @Test
+    void onlyHeatedMonthsCount() {
+        MonthlyTemperatureFactor factors = MonthlyTemperatureFactor.ofHeated(
+                        CondensationTest.CLIMATE, HumidityClass.DWELLING, 20)
+                .orElseThrow();
+        // 15 °C or less: January to May and September to December.
+        assertEquals(9, factors.months().size());
+        assertEquals(Month.FEBRUARY, factors.critical().month());
+        // At 18 °C indoors the bound is 13 °C: without May and September, and June to August are no trouble.
+        assertEquals(
+                7,
+                MonthlyTemperatureFactor.ofHeated(CondensationTest.CLIMATE, HumidityClass.DWELLING, 18)
+                        .orElseThrow()
+                        .months()
+                        .size());
+        assertEquals(
+                Optional.empty(),
+                MonthlyTemperatureFactor.ofHeated(CondensationTest.CLIMATE, HumidityClass.DWELLING, 3));
+    }
+
+    @Test
+    void theWetterOfTwoRoomsCountsMonthByMonth() {
+        IndoorAir wetter = HumidityClass.DWELLING.or(IndoorAir.constant(0.6));
+        // January: class 3 gives 1287.7 Pa (published checks), 60 % of 2336.95 Pa are 1402.2 Pa; in August the class
+        // leads.
+        assertEquals(
+                1402.17, wetter.vapourPressure(CondensationTest.CLIMATE.months().get(0), 20), 0.01);
+        assertEquals(
+                1635.9, wetter.vapourPressure(CondensationTest.CLIMATE.months().get(7), 20), 0.1);
+    }
+
+    @Test
+    void aHouseFilesRoomsAreClassesOrItsOwnHumidity() {
+        for (Climate.Indoors indoors : Climate.Indoors.values()) {
+            MonthlyClimate.Air january = CondensationTest.CLIMATE.months().getFirst();
+            double expected = indoors == Climate.Indoors.SITE_HUMIDITY
+                    ? 0.45 * SaturationPressure.at(20)
+                    : january.vapourPressure()
+                            + 270 * (indoors.ordinal() + 1)
+                            + (indoors == Climate.Indoors.POOL ? 10 : 0);
+            assertEquals(expected, IndoorAir.of(indoors, 0.45).vapourPressure(january, 20), 1e-9, indoors::name);
+        }
     }
 
     @Test

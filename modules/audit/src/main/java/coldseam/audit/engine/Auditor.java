@@ -1,11 +1,11 @@
 package coldseam.audit.engine;
 
-import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.Transmittance;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
+import coldseam.audit.Mould;
 import coldseam.audit.TerraceLine;
 import coldseam.audit.rules.Facts;
 import coldseam.audit.rules.Findings;
@@ -82,6 +82,9 @@ public final class Auditor {
                 .compute(HousePoints.of(house, shell, surfaceHeats, heats), progress);
         HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), junctions.sheets(), points.rows()).compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats, units);
+        Moisture moisture = new Moisture(house);
+        ImmutableList<AssemblyRow> assemblies = assemblies(house, heats, moisture);
+        Mould mould = moisture.mould(junctions.sheets());
         ImmutableList<Finding> findings = Findings.of(new Facts(
                 house,
                 shell,
@@ -89,6 +92,8 @@ public final class Auditor {
                 junctions.sheets(),
                 junctions.rows(),
                 junctions.misfits(),
+                assemblies,
+                mould,
                 points.sheets(),
                 points.rows(),
                 points.misfits(),
@@ -101,17 +106,19 @@ public final class Auditor {
                 shell,
                 Words.verdict(findings),
                 Sides.of(house, heats),
-                assemblies(house, heats),
+                assemblies,
                 junctions.sheets(),
                 junctions.rows(),
                 points.sheets(),
                 points.rows(),
                 loss,
                 findings,
+                mould,
                 terraces,
                 HoldPoints.of(junctions.sheets(), points.sheets()),
                 Inputs.of(house, shell, points.sheets(), units),
                 Words.method(
+                        house.site(),
                         loss,
                         units,
                         surfaceHeats.notes().newWithAll(warnings(heats)).newWithAll(Words.methodOfPoints(points))),
@@ -145,24 +152,18 @@ public final class Auditor {
                 .distinct();
     }
 
-    /** An assembly in one direction of heat flow. */
-    private record Use(String assembly, HeatFlow direction, double transmittance) {
-
-        static Use of(Transmittance build) {
-            return new Use(build.assembly(), build.direction(), build.corrected());
-        }
-    }
-
-    /** One row for each assembly and direction of heat flow, in the surfaces' order. */
-    private static ImmutableList<AssemblyRow> assemblies(House house, ImmutableList<SurfaceHeat> heats) {
-        ImmutableList<SurfaceHeat> built = heats.select(heat -> heat.build().isPresent());
-        return built.collect(heat -> Use.of(heat.build().orElseThrow()))
+    /** One row for each assembly, direction of heat flow and outer surface, in the surfaces' order. */
+    private static ImmutableList<AssemblyRow> assemblies(
+            House house, ImmutableList<SurfaceHeat> heats, Moisture moisture) {
+        return heats.select(heat -> heat.build().isPresent())
+                .collect(heat -> heat.build().get())
                 .distinct()
-                .collect(use -> new AssemblyRow(
-                        house.assemblies().get(use.assembly()),
-                        use.transmittance(),
-                        built.select(heat -> Use.of(heat.build().orElseThrow()).equals(use))
+                .collect(build -> new AssemblyRow(
+                        house.assemblies().get(build.assembly()),
+                        build,
+                        heats.select(heat -> heat.build().filter(build::equals).isPresent())
                                 .sumOfDouble(
-                                        heat -> heat.opaqueArea(house.site().dimensions()))));
+                                        heat -> heat.opaqueArea(house.site().dimensions())),
+                        moisture.check(build)));
     }
 }

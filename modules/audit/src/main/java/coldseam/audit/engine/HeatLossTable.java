@@ -85,6 +85,7 @@ final class HeatLossTable {
                 share(positive.plus(negative), total),
                 other,
                 remainder,
+                correctionRemainder(),
                 site.ventilationHeatLoss(),
                 designLoad,
                 annual(site, total.middle() + ventilation));
@@ -220,7 +221,7 @@ final class HeatLossTable {
     }
 
     /**
-     * The site's total minus the other system's, W/K.
+     * The vertices' part of the site's total minus the other system's, W/K: as if every section had its surfaces' U.
      *
      * <p>Both totals hold the same psi intervals, so their difference is much narrower than their widths say: it is summed
      * edge by edge, psi·(L − L') − shift·L', with shift the difference of psi between the systems.
@@ -231,31 +232,50 @@ final class HeatLossTable {
         return rows.injectInto(Interval.of(planes), (sum, row) -> {
             double here = Junctions.length(row.edge(), system);
             double there = Junctions.length(row.edge(), that);
-            Interval part = row.psi().times(here - there).plus(-shift(row) * there);
-            return sum.plus(part.times(row.factor()));
+            Interval part = row.psi().times((here - there) * row.factor());
+            return sum.plus(part).plus(-shiftOfSurfaces(row) * there);
         });
+    }
+
+    /**
+     * The rest of the difference of the totals, W/K: a section's U lacks what fasteners, gaps and rain add to its
+     * surfaces'.
+     */
+    double correctionRemainder() {
+        DimensionSystem that = other(system);
+        return rows.select(row -> computed(row).isPresent())
+                .sumOfDouble(
+                        row -> (shiftOfSurfaces(row) - shift(row) * row.factor()) * Junctions.length(row.edge(), that));
     }
 
     private Interval psi(JunctionRow row, DimensionSystem asked) {
         return asked == system ? row.psi() : row.psi().plus(shift(row));
     }
 
-    /** W/(m·K): psi in the other system minus psi in the site's, exactly Σ U·Δl. */
+    private Optional<JunctionResult> computed(JunctionRow row) {
+        return row.sheet().flatMap(this::sheet).map(JunctionSheet::result);
+    }
+
+    /** W/(m·K): psi in the other system minus psi in the site's, exactly Σ U·Δl of the section. */
     private double shift(JunctionRow row) {
-        Optional<JunctionResult> computed = row.sheet().flatMap(this::sheet).map(JunctionSheet::result);
+        Optional<JunctionResult> computed = computed(row);
         if (computed.isPresent()) {
             double toInternal = computed.get().psiInternal().middle()
                     - computed.get().psiExternal().middle();
             return system == DimensionSystem.EXTERNAL ? toInternal : -toInternal;
         }
+        // The row's factor weighs the whole of psi; the surfaces' own factors are in the parts.
+        return row.factor() > 0 ? shiftOfSurfaces(row) / row.factor() : 0;
+    }
+
+    /** W/(m·K): the same with the U of the surfaces beside the edge, weighed by their factors. */
+    private double shiftOfSurfaces(JunctionRow row) {
         Edge edge = row.edge();
         double toInternal = part(edge.first(), edge.firstSetBack())
                 + edge.second()
                         .map(second -> part(second, edge.secondSetBack()))
                         .orElse(0.0);
-        // The row's factor weighs the whole of psi; the surfaces' own factors are in the parts.
-        double weighed = row.factor() > 0 ? toInternal / row.factor() : 0;
-        return system == DimensionSystem.EXTERNAL ? weighed : -weighed;
+        return system == DimensionSystem.EXTERNAL ? toInternal : -toInternal;
     }
 
     private double part(Surface surface, double setBack) {

@@ -49,6 +49,7 @@ import coldseam.audit.JunctionSheet;
 import coldseam.audit.PointSheet;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;
+import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -252,6 +253,12 @@ final class HoldPoints {
 
     private HoldPoints() {}
 
+    /** A point of a list: a capital first, no full stop at the end, wherever it comes from. */
+    private static String item(String words) {
+        String bare = words.strip().replaceFirst("\\.$", "");
+        return bare.substring(0, 1).toUpperCase(Locale.ROOT) + bare.substring(1);
+    }
+
     /** Those that this house has, with the sheets they belong to and what their details ask to be photographed. */
     static ImmutableList<HoldPoint> of(ImmutableList<JunctionSheet> sheets, ImmutableList<PointSheet> points) {
         return STOPS.collect(stop -> {
@@ -266,7 +273,10 @@ final class HoldPoints {
                     return new HoldPoint(
                             stop.name(),
                             stop.before(),
-                            stop.lookAt().newWithAll(photographs).distinct(),
+                            stop.lookAt()
+                                    .newWithAll(photographs)
+                                    .collect(HoldPoints::item)
+                                    .distinct(),
                             own.collect(JunctionSheet::id).newWithAll(ownPoints.collect(PointSheet::id)));
                 })
                 .zip(STOPS)

@@ -2,6 +2,7 @@ package coldseam.audit.engine;
 
 import coldseam.audit.InputRow;
 import coldseam.audit.PointSheet;
+import coldseam.envelope.Climate;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.Limits;
@@ -14,7 +15,10 @@ import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.Cost;
 import coldseam.junctions.JunctionResult;
+import java.time.Month;
+import java.time.format.TextStyle;
 import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -46,6 +50,8 @@ final class Inputs {
         inputs.openings();
         inputs.ownPsi();
         inputs.points();
+        inputs.parameters();
+        inputs.prices();
         inputs.materials();
         return inputs.rows.toImmutable();
     }
@@ -55,6 +61,7 @@ final class Inputs {
         row("Indoor design temperature", say(site.indoorTemperature(), Dimension.TEMPERATURE), FILE);
         row("Outdoor design temperature", say(site.outdoorTemperature(), Dimension.TEMPERATURE), FILE);
         row("Indoor humidity at the design condition", say(site.indoorHumidity(), Dimension.SHARE), FILE);
+        site.climate().ifPresentOrElse(this::climate, () -> row("Monthly climate", "none", FILE));
         site.heatingDegreeDays().ifPresent(days -> row("Heating degree days", say(days, Dimension.DEGREE_DAYS), FILE));
         row(
                 "Conductivity of the ground (" + site.groundName() + ")",
@@ -73,6 +80,28 @@ final class Inputs {
                                 price,
                                 house.prices().currency()),
                         FILE));
+    }
+
+    private void climate(Climate climate) {
+        climate.months()
+                .forEachWithIndex((mean, i) -> row(
+                        "Outdoor air in " + Month.of(i + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                        say(mean.temperature(), Dimension.TEMPERATURE) + ", " + say(mean.humidity(), Dimension.SHARE),
+                        climate.source()));
+        row(
+                "Rooms month by month",
+                climate.indoors() == Climate.Indoors.SITE_HUMIDITY
+                        ? "the indoor humidity above, all year"
+                        : "humidity class \""
+                                + climate.indoors()
+                                        .name()
+                                        .toLowerCase(Locale.ROOT)
+                                        .replace('_', ' ') + "\"",
+                "house file, or the default; classes of ISO 13788:2012 annex A (from memory)");
+        row(
+                "Vapour resistance factors μ",
+                "beside the conductivities",
+                "of built-in materials ISO 10456:2007 table 3, dry side (from memory), or common practice");
     }
 
     private void neighbours() {
@@ -147,6 +176,30 @@ final class Inputs {
         }
     }
 
+    private void parameters() {
+        house.choices()
+                .forEach(choice -> choice.parameters()
+                        .keyValuesView()
+                        .toSortedListBy(pair -> pair.getOne())
+                        .forEach(pair -> row(
+                                pair.getOne() + " of " + choice.detail(), say(pair.getTwo(), Dimension.LENGTH), FILE)));
+    }
+
+    private void prices() {
+        house.prices()
+                .details()
+                .keyValuesView()
+                .toSortedListBy(pair -> pair.getOne())
+                .forEach(pair -> row(
+                        "Cost of " + pair.getOne(),
+                        new Cost(
+                                        pair.getTwo().perMetre(),
+                                        house.prices().currency(),
+                                        pair.getTwo().source())
+                                .text(units),
+                        pair.getTwo().source()));
+    }
+
     /** The house's materials, and those that its points bring along. */
     private void materials() {
         ImmutableList<Material> ofPoints = points.flatCollect(
@@ -158,9 +211,19 @@ final class Inputs {
                 house.materials().toList().withAll(ofPoints.castToList()).sortThisBy(Material::name)) {
             row(
                     "Conductivity of " + material.name(),
-                    say(material.conductivity(), Dimension.CONDUCTIVITY),
+                    say(material.conductivity(), Dimension.CONDUCTIVITY) + vapour(material),
                     source(material.provenance()));
         }
+    }
+
+    /** The vapour resistance factor, where it counts and is known. */
+    private String vapour(Material material) {
+        if (house.site().climate().isEmpty()
+                || material.vapourResistanceFactor().isEmpty()) {
+            return "";
+        }
+        double mu = material.vapourResistanceFactor().getAsDouble();
+        return Double.isInfinite(mu) ? "; vapour-tight" : String.format(Locale.ROOT, "; μ %.0f", mu);
     }
 
     private static String source(Provenance provenance) {

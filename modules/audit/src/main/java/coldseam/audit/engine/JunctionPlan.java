@@ -33,6 +33,8 @@ final class JunctionPlan {
     /** Angles are kept to this many parts of a degree, so that round-off does not make two setups of one. */
     private static final double PARTS_OF_A_DEGREE = 1e6;
 
+    private static final double PARTS_OF_A_METRE = 1e6;
+
     private final House house;
     private final Shell shell;
     private final Catalogue catalogue;
@@ -59,13 +61,16 @@ final class JunctionPlan {
 
     private PlannedEdge plan(Edge edge) {
         Optional<Detail> chosen = Optional.ofNullable(house.choices().detect(choice -> matches(choice.which(), edge)))
-                .map(JunctionChoice::detail)
-                .flatMap(catalogue::find);
+                .flatMap(this::detail);
         Optional<OwnPsi> own = Optional.ofNullable(house.ownPsi().detect(psi -> matches(psi.which(), edge)));
         ImmutableList<Detail> candidates = chosen.isPresent()
                 ? Lists.immutable.of(chosen.get())
                 : own.isPresent() ? Lists.immutable.empty() : catalogue.options(edge.kind());
         return new PlannedEdge(edge, setup(edge), candidates, chosen.isPresent(), own);
+    }
+
+    private Optional<Detail> detail(JunctionChoice choice) {
+        return catalogue.find(choice.detail()).map(detail -> detail.with(choice.parameters()));
     }
 
     /** Whether a selector means this edge: any of its kinds, and all of its names beside the edge. */
@@ -97,7 +102,7 @@ final class JunctionPlan {
                 edge.opening().map(JunctionPlan::frameOnly),
                 edge.floorThickness(),
                 upstand(edge),
-                ground(firstExposure, secondExposure),
+                ground(edge, firstExposure, secondExposure),
                 house.site().indoorTemperature(),
                 house.site().outdoorTemperature()));
     }
@@ -125,10 +130,20 @@ final class JunctionPlan {
                 : 0;
     }
 
-    private Optional<JunctionSetup.GroundBlock> ground(Exposure first, Exposure second) {
+    private Optional<JunctionSetup.GroundBlock> ground(Edge edge, Exposure first, Exposure second) {
         boolean meetsGround = first.kind() == Exposure.Kind.GROUND || second.kind() == Exposure.Kind.GROUND;
-        return meetsGround && floorWidth > 0
-                ? Optional.of(new JunctionSetup.GroundBlock(house.site().groundConductivity(), floorWidth))
-                : Optional.empty();
+        if (!meetsGround || floorWidth == 0) {
+            return Optional.empty();
+        }
+        double depth = first.kind() == Exposure.Kind.GROUND ? rounded(heats.depth(edge.first())) : 0;
+        return Optional.of(new JunctionSetup.GroundBlock(
+                house.site().groundConductivity(),
+                floorWidth,
+                depth > 0 ? OptionalDouble.of(depth) : OptionalDouble.empty()));
+    }
+
+    /** To the lattice of places, so that round-off does not make two setups of one. */
+    private static double rounded(double metres) {
+        return Math.rint(metres * PARTS_OF_A_METRE) / PARTS_OF_A_METRE;
     }
 }

@@ -92,19 +92,28 @@ final class JunctionRun {
                 : edge.questions().flatCollect(question -> answers.get(question).reasons());
     }
 
-    /**
-     * The best option of the catalogue for a setup: with an unbroken pen line where there is one, then with the least psi.
-     *
-     * @return empty where none fits
-     */
-    Optional<JunctionResult> best(JunctionSetup setup) {
+    /** Every option of the catalogue that fits a setup, from worst to best as the catalogue ranks them. */
+    ImmutableList<JunctionResult> options(JunctionSetup setup) {
         return catalogue
                 .options(setup.kind())
                 .collect(detail -> answers.get(new Question(detail, setup)))
                 .select(answer -> answer != null && answer.result().isPresent())
-                .collect(answer -> answer.result().get())
+                .collect(answer -> answer.result().get());
+    }
+
+    /**
+     * The option of the catalogue that goes before a result for its setup: with an unbroken pen line where there is one, then
+     * with the least psi.
+     *
+     * @return empty where none is better
+     */
+    Optional<JunctionResult> better(JunctionResult than) {
+        return Lists.immutable
+                .of(than)
+                .newWithAll(options(than.setup()))
                 .minOptional(Comparator.comparing(
                                 (JunctionResult result) -> !result.penLine().unbroken())
-                        .thenComparing(result -> result.psiExternal().middle()));
+                        .thenComparing(result -> result.psiExternal().middle()))
+                .filter(best -> !best.detail().equals(than.detail()));
     }
 }

@@ -8,7 +8,9 @@ import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.House;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.Detail;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionSetup;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
@@ -30,7 +32,7 @@ record Junctions(
         ImmutableMap<String, ImmutableList<String>> misfits) {
 
     /** What makes two edges one junction: the result (a detail and a setup) and whether somebody chose it. */
-    private record Key(String detail, coldseam.junctions.JunctionSetup setup, boolean chosen) {}
+    private record Key(Detail detail, JunctionSetup setup, boolean chosen) {}
 
     /** Gathers what was computed. */
     static Junctions of(House house, ImmutableList<PlannedEdge> edges, JunctionRun run) {
@@ -42,7 +44,7 @@ record Junctions(
         for (PlannedEdge planned : edges) {
             Optional<JunctionResult> result = run.result(planned);
             Optional<String> sheet = result.map(found -> {
-                Key key = new Key(found.detail().id(), found.setup(), planned.chosen());
+                Key key = new Key(found.detail(), found.setup(), planned.chosen());
                 if (!ids.containsKey(key)) {
                     ids.put(key, "J" + (ids.size() + 1));
                     order.add(key);
@@ -63,8 +65,7 @@ record Junctions(
 
     private static JunctionSheet sheet(House house, String id, MutableList<PlannedEdge> edges, JunctionRun run) {
         JunctionResult result = run.result(edges.getFirst()).orElseThrow();
-        Optional<JunctionResult> best = run.best(result.setup())
-                .filter(other -> !other.detail().id().equals(result.detail().id()));
+        Optional<JunctionResult> best = run.better(result);
         double indoors = house.site().indoorTemperature();
         double outdoors = house.site().outdoorTemperature();
         SurfaceHumidity humidity = SurfaceHumidity.of(Math.min(1, result.temperatureFactor()), indoors, outdoors);
@@ -72,6 +73,7 @@ record Junctions(
                 id,
                 result,
                 best,
+                run.options(result.setup()),
                 edges.collect(planned -> planned.edge().name()).toImmutable(),
                 edges.sumOfDouble(planned -> length(planned.edge(), house.site().dimensions())),
                 edges.getFirst().chosen(),

@@ -8,6 +8,7 @@ import coldseam.assemblies.ground.GroundFloor;
 import coldseam.assemblies.ground.SlabOnGround;
 import coldseam.assemblies.ground.SuspendedFloor;
 import coldseam.audit.HeatLoss;
+import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
@@ -193,15 +194,18 @@ final class SurfaceHeats {
         return length > 0 ? sum / length : 0;
     }
 
-    private double depth(Surface surface) {
+    /** m, of the lowest floor's upper face below the ground outdoors; zero where it does not lie below. */
+    double depth(Surface surface) {
         if (house.body() instanceof Body.Storeys storeys) {
             return storeys.base().depth();
         }
         if (house.body() instanceof Body.Explicit explicit) {
             ImmutableList<Surface> floors = floors(surface.exposure().kind());
-            double lowest = floors.flatCollect(Surface::outline)
-                    .collectDouble(Point3::z)
-                    .minIfEmpty(0);
+            // Points lie on the outer shell: the floor's upper face is its whole assembly higher.
+            double lowest = floors.collectDouble(
+                            floor -> floor.outline().collectDouble(Point3::z).min()
+                                    + floor.assembly().map(Assembly::thickness).orElse(0.0))
+                    .minIfEmpty(explicit.groundLevel());
             return Math.max(0, explicit.groundLevel() - lowest);
         }
         return 0;

@@ -1,10 +1,12 @@
 package coldseam.audit.engine;
 
+import coldseam.assemblies.moisture.Condensation;
 import coldseam.audit.Finding;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.Verdict;
 import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.Site;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import org.eclipse.collections.api.factory.Lists;
@@ -38,7 +40,7 @@ final class Words {
     }
 
     /** What was computed how, and its limits. */
-    static ImmutableList<String> method(HeatLoss loss, UnitSystem units, ImmutableList<String> notes) {
+    static ImmutableList<String> method(Site site, HeatLoss loss, UnitSystem units, ImmutableList<String> notes) {
         String dimensions = loss.system() == DimensionSystem.EXTERNAL ? "external" : "overall internal";
         return Lists.immutable
                 .of(
@@ -59,13 +61,18 @@ final class Words {
                                 + " there (judgement). Windows and doors have a limit of their own.",
                         "fRsi is computed with an inner surface resistance of "
                                 + units.format(0.25, Dimension.RESISTANCE)
-                                + " (ISO 13788:2012); it is an estimate, not bounded. Humidities at which the coldest point gets wet or"
-                                + " mouldy hold for the design temperatures, in steady state.",
+                                + " (ISO 13788:2012); it is an estimate, not bounded. Mould may grow where the air at a surface"
+                                + " stays above 80 % relative humidity. The standard means monthly means of the outdoor air,"
+                                + " since mould takes days to grow; the design temperature is a cold spell, so the humidities"
+                                + " that are given for it are on the safe side and are pointed out, not held against a junction.",
+                        mould(site),
+                        inside(site),
                         "H_T follows ISO 13789:2017: surfaces, junctions, ground and unheated spaces by their temperature factor b;"
                                 + " party walls to heated neighbours count as 0. Each line is rounded to 0.001 W/K before it is added:"
                                 + " exact values to the nearest, intervals outwards. So the table adds up as printed.",
-                        "The two dimension systems give the same heat loss up to the vertices, where three edges meet; the remainder"
-                                + " is stated. Both use the same U of the ground.",
+                        "The two dimension systems give the same heat loss up to the vertices, where three edges meet, and up to the"
+                                + " corrections of U for fasteners, gaps and rain, which no section holds; both remainders are"
+                                + " stated. Both use the same U of the ground.",
                         "The annual loss is gross: degree days times H, without gains from sun, people or appliances, and without"
                                 + " set-back. It is for comparing seams, not for sizing or for a bill.",
                         "The pen line and its neck are found in the insulation as drawn; materials count as insulation up to "
@@ -86,6 +93,22 @@ final class Words {
                                 + " junction; chi = L3D - U A of a disc that reaches at least 1 m past it (ISO 10211:2017, from"
                                 + " memory). Square things are drawn round, as their sheet says. The points are those the house"
                                 + " file lists, no others; fasteners counted in U by ISO 6946 are not among them.");
+    }
+
+    private static String mould(Site site) {
+        return site.climate().isPresent()
+                ? "Junctions are held to the temperature factor that the month asks for which asks for most, among those at least"
+                        + " 5 K colder than indoors (judgement), at the wetter of the climate's rooms and the site's own indoor"
+                        + " humidity; and to the limit for fRsi whatever the months say."
+                : "Mould was not judged by months, since the house file gives no monthly climate (site: climate): junctions are"
+                        + " held to the limit for fRsi alone.";
+    }
+
+    private static String inside(Site site) {
+        return site.climate().isPresent()
+                ? "Condensation inside assemblies goes by monthly means (ISO 13788:2012, from memory), between framing where there"
+                        + " is some, towards outdoors only. " + Condensation.CAUTION
+                : "Condensation inside assemblies was not checked, since the house file gives no monthly climate (site: climate).";
     }
 
     /** To be printed with every audit. */

@@ -18,7 +18,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param place a person can walk to
  * @param at a point on the outer shell
  * @param length m; zero where it has none
- * @param edge name; empty for surfaces
+ * @param edges names of all the edges it is about, the longest first; empty for surfaces and holes
  * @param surface name; empty for edges
  * @param sheets it is about, the worst first; empty where there are none
  * @param pointSheet id of the worst point's sheet it is about; empty where it is about no point
@@ -34,7 +34,7 @@ public record Draft(
         String place,
         Point3 at,
         double length,
-        Optional<String> edge,
+        ImmutableList<String> edges,
         Optional<String> surface,
         ImmutableList<JunctionSheet> sheets,
         Optional<String> pointSheet,
@@ -51,7 +51,7 @@ public record Draft(
             String place,
             Point3 at,
             double length,
-            Optional<String> edge,
+            ImmutableList<String> edges,
             Optional<String> surface,
             ImmutableList<JunctionSheet> sheets,
             Optional<Interval> loss,
@@ -65,7 +65,7 @@ public record Draft(
                 place,
                 at,
                 length,
-                edge,
+                edges,
                 surface,
                 sheets,
                 Optional.empty(),

@@ -1,8 +1,10 @@
 package coldseam.audit.rules;
 
+import coldseam.audit.AssemblyRow;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
+import coldseam.audit.Mould;
 import coldseam.audit.PointRow;
 import coldseam.audit.PointSheet;
 import coldseam.audit.TerraceLine;
@@ -15,6 +17,7 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.OpenEdge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.JunctionResult;
@@ -33,6 +36,8 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param sheets every different junction
  * @param rows one for each edge
  * @param misfits why the detail chosen for an edge does not fit, by the edge's name; only edges with such reasons
+ * @param assemblies each one that is used
+ * @param mould on the junctions' inner surfaces
  * @param pointSheets every different point
  * @param points one for each set of points
  * @param pointMisfits why the detail chosen for a set of points does not fit, by the set's name; only sets with such reasons
@@ -46,6 +51,8 @@ public record Facts(
         ImmutableList<JunctionSheet> sheets,
         ImmutableList<JunctionRow> rows,
         ImmutableMap<String, ImmutableList<String>> misfits,
+        ImmutableList<AssemblyRow> assemblies,
+        Mould mould,
         ImmutableList<PointSheet> pointSheets,
         ImmutableList<PointRow> points,
         ImmutableMap<String, ImmutableList<String>> pointMisfits,
@@ -55,7 +62,10 @@ public record Facts(
     /** Most places a finding spells out. */
     private static final int MOST_PLACES = 4;
 
-    /** Most words of a sentence with its first letter as a capital. */
+    /** m, that the ends of an upright edge may lie apart in plan. */
+    private static final double UPRIGHT = 1e-3;
+
+    /** The words of a sentence with its first letter as a capital. */
     static String sentence(String words) {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
@@ -167,10 +177,10 @@ public record Facts(
                 severity,
                 title,
                 what,
-                places(rows.collect(row -> row.edge().place())),
+                places(rows),
                 middle(longest.from(), longest.to()),
                 rows.sumOfDouble(JunctionRow::length),
-                Optional.of(longest.name()),
+                longestFirst(rows),
                 Optional.empty(),
                 worstFirst,
                 lostAgainstBest(worstFirst),
@@ -190,15 +200,45 @@ public record Facts(
         return sheet.best()
                 .map(best -> String.format(
                         Locale.ROOT,
-                        "the catalogue's best here is \"%s\" (%s), psi %s",
+                        "the catalogue's best here is \"%s\" (%s), psi %s%s",
                         best.detail().name(),
                         best.detail().id(),
-                        say(best.psiExternal(), Dimension.LINEAR_TRANSMITTANCE)))
+                        say(best.psiExternal(), Dimension.LINEAR_TRANSMITTANCE),
+                        best.detail()
+                                .cost()
+                                .map(cost -> ", " + cost.sourced(units))
+                                .orElse("")))
                 .orElse("the catalogue has nothing better for these layers");
     }
 
+    /** Names of the edges of some rows. */
+    static ImmutableList<String> longestFirst(ImmutableList<JunctionRow> rows) {
+        return rows.toSortedListBy(row -> -row.length())
+                .collect(row -> row.edge().name())
+                .toImmutable();
+    }
+
+    /** Where some edges are, each with its length. */
+    String places(ImmutableList<JunctionRow> several) {
+        return phrase(several.collect(row -> place(
+                row.edge().place(), row.length(), row.edge().from(), row.edge().to())));
+    }
+
+    /** Where the edges of a hole are, each with its length. */
+    String placesOfHole(ImmutableList<OpenEdge> hole) {
+        return phrase(hole.collect(edge -> place(edge.place(), edge.length(), edge.from(), edge.to())));
+    }
+
+    private String place(String words, double length, Point3 from, Point3 to) {
+        boolean upright = Math.hypot(to.x() - from.x(), to.y() - from.y()) < UPRIGHT;
+        String said = units == UnitSystem.US
+                ? say(length, Dimension.LENGTH)
+                : units.number(length, Dimension.LENGTH) + " " + units.label(Dimension.LENGTH);
+        return words + ", " + said + (upright ? " high" : " long");
+    }
+
     /** Several places in one phrase; the first few spelled out. */
-    static String places(ImmutableList<String> all) {
+    static String phrase(ImmutableList<String> all) {
         ImmutableList<String> distinct = all.distinct();
         int more = distinct.size() - MOST_PLACES;
         String named = distinct.take(MOST_PLACES).makeString("; ");

@@ -7,10 +7,12 @@ import org.eclipse.collections.api.list.ImmutableList;
 public final class Rules {
 
     private static final ImmutableList<Rule> ALL = Lists.immutable.of(
+            new CondensationInsideRule(),
             new DetailOutOfRangeRule(),
             new JunctionWithoutDetailRule(),
             new LayerBrokenRule(),
             new LayerNotShownRule(),
+            new MouldByMonthRule(),
             new NeckPinchedRule(),
             new OpenEdgeRule(),
             new PointChiOverLimitRule(),

@@ -49,7 +49,7 @@ final class SurfaceWithoutAssemblyRule implements Rule {
                 surface.name() + ", " + surface.storey(),
                 Facts.middle(surface),
                 0,
-                Optional.empty(),
+                Lists.immutable.empty(),
                 Optional.of(surface.name()),
                 Lists.immutable.empty(),
                 Optional.empty(),

@@ -46,7 +46,7 @@ final class TerraceBelowDewPointRule implements Rule {
                 line.surface() + ", " + surface.storey(),
                 Facts.middle(surface),
                 0,
-                Optional.empty(),
+                Lists.immutable.empty(),
                 Optional.of(line.surface()),
                 Lists.immutable.empty(),
                 Optional.empty(),

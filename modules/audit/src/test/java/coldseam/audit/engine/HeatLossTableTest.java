@@ -88,6 +88,43 @@ class HeatLossTableTest {
         assertTrue(Math.abs(loss.vertexRemainder().middle()) > 0.1, "a remainder worth testing");
     }
 
+    /** Fasteners of the walls by hand: ISO 6946:2017 annex F (from memory), 0.8·λ·A·n/d0·(R1/RT)². */
+    @Test
+    void fastenersStandApartFromTheVertices() {
+        String line = "role: cladding, controls: [water]}\n";
+        HeatLoss fastened = Sample.audit(
+                        Sample.yaml()
+                                .replace(
+                                        line,
+                                        line
+                                                + "    fasteners: {material: stainless steel, diameter: 5 mm, number: 6 per m²}\n"),
+                        Sample.good())
+                .heatLoss();
+        double u = BoxByHand.transmittance("wall");
+        double share = 0.2 / 0.035 * u;
+        double more = 0.8 * 17 * Math.PI * 0.0025 * 0.0025 * 6 / 0.2 * share * share;
+        assertTrue(more > 0.03 * u, "a correction that applies");
+        double height = audit.shell().externalVolume() / (BoxByHand.LENGTH * BoxByHand.WIDTH);
+        double innerLength = BoxByHand.LENGTH - 2 * BoxByHand.WALL;
+        double innerWidth = BoxByHand.WIDTH - 2 * BoxByHand.WALL;
+        double innerHeight = height - BoxByHand.SLAB - BoxByHand.ROOF;
+        // The strips of wall outside the inner shell, each edge with its inner length.
+        double strips = 4 * 2 * BoxByHand.WALL * innerHeight
+                + 2 * (innerLength + innerWidth) * (BoxByHand.SLAB + BoxByHand.ROOF);
+        // The shell lies on a lattice of 0.1 mm.
+        assertEquals(more * strips, fastened.correctionRemainder(), 1e-4 * more * strips + 1e-4 * more * 100);
+        double corners = 0;
+        for (Surface surface : audit.shell().surfaces()) {
+            boolean wall = surface.assembly().orElseThrow().name().equals("wall");
+            corners += wall ? more * cornerAreas(surface) : 0;
+        }
+        assertEquals(
+                loss.vertexRemainder().middle() + corners,
+                fastened.vertexRemainder().middle(),
+                1e-4);
+        assertEquals(0, loss.correctionRemainder(), 2e-4, "no fasteners, nothing but the lattice");
+    }
+
     /** Without the rounding of lines. */
     private double exact(DimensionSystem system) {
         double planes = audit.shell()

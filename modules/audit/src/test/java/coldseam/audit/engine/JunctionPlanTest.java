@@ -5,13 +5,24 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
+import coldseam.audit.InputRow;
 import coldseam.audit.JunctionSheet;
 import coldseam.audit.engine.Sample.Made;
+import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Selector;
+import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.ShellBuilder;
+import coldseam.junctions.Catalogue;
+import coldseam.junctions.CatalogueFile;
+import coldseam.junctions.Detail;
+import coldseam.junctions.DetailParameter;
+import coldseam.junctions.JunctionSetup;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Sets;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
 import org.junit.jupiter.api.Test;
 
@@ -63,6 +74,46 @@ class JunctionPlanTest {
         assertEquals(28, slab.length(), 1e-3);
         // B' = 48 m² over half of 28 m
         assertEquals(48 / 14.0, slab.result().setup().ground().orElseThrow().floorWidth(), 1e-3);
+    }
+
+    /** The lowest floor lies 2.2 m under the ground: its sections are drawn so. */
+    @Test
+    void theDepthOfACellarReachesItsSections() {
+        String yaml = Sample.yaml()
+                .replace("{kind: slab on ground, assembly: slab", "{kind: heated cellar, depth: 2.2 m, assembly: slab");
+        House house = Sample.house(yaml);
+        ImmutableList<JunctionSetup> cellar = new JunctionPlan(
+                        house, ShellBuilder.build(house), new Catalogue(Lists.immutable.empty()))
+                .plan()
+                .flatCollect(each -> each.setup().stream().toList())
+                .select(setup -> setup.kind() == JunctionKind.CELLAR_SLAB_EDGE);
+        assertTrue(cellar.notEmpty());
+        cellar.forEach(setup -> assertEquals(
+                OptionalDouble.of(2.2), setup.ground().orElseThrow().depth()));
+        House onGround = Sample.house(Sample.yaml());
+        new JunctionPlan(onGround, ShellBuilder.build(onGround), new Catalogue(Lists.immutable.empty()))
+                .plan()
+                .flatCollect(each -> each.setup().stream().toList())
+                .flatCollect(setup -> setup.ground().stream().toList())
+                .forEach(ground -> assertEquals(OptionalDouble.empty(), ground.depth()));
+    }
+
+    @Test
+    void parametersOfAChoiceReachItsDetail() {
+        House house = Sample.house(Sample.yaml()
+                .replace(
+                        "- {kinds: [slab edge], detail: slab-good}",
+                        "- {kinds: [slab edge], detail: slab-edge-raft, parameters: {plinth: 200 mm}}"));
+        Detail raft = new JunctionPlan(house, ShellBuilder.build(house), CatalogueFile.builtIn())
+                .plan()
+                .detect(each -> each.edge().kind() == JunctionKind.SLAB_EDGE)
+                .candidates()
+                .getOnly();
+        DetailParameter plinth = raft.parameters().detect(each -> each.name().equals("plinth"));
+        assertEquals(0.2, plinth.value());
+        assertTrue(plinth.given());
+        assertTrue(Inputs.of(house, ShellBuilder.build(house), Lists.immutable.empty(), UnitSystem.SI)
+                .contains(new InputRow("plinth of slab-edge-raft", "200 mm", "house file")));
     }
 
     @Test

@@ -28,7 +28,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -100,7 +99,7 @@ public final class Sample {
                     Lists.immutable.empty(),
                     Lists.immutable.of("the " + id),
                     Lists.immutable.empty(),
-                    OptionalDouble.empty(),
+                    Optional.empty(),
                     this);
         }
     }

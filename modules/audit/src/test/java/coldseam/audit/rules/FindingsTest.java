@@ -55,6 +55,9 @@ class FindingsTest {
         // Two sides 8 m long, two as high as the shell.
         double height = Sample.audit(Sample.yaml(), Sample.good()).shell().externalVolume() / 48;
         assertEquals(16 + 2 * height, finding.length(), 1e-3);
+        assertTrue(finding.place().contains("where lowest floor should meet"), finding::place);
+        assertTrue(finding.place().contains(", 8.00 m long; "), finding::place);
+        assertTrue(finding.place().contains(" m high"), finding::place);
         assertTrue(finding.what().contains("4 edges"), finding::what);
     }
 
@@ -129,6 +132,14 @@ class FindingsTest {
                 .select(row -> row.edge().kind() == JunctionKind.OUTSIDE_CORNER)
                 .sumOfDouble(row -> row.length());
         assertEquals(length, finding.length(), 1e-9);
+        // The box has four corners, and all of them are meant.
+        assertEquals(4, finding.edges().size());
+        assertEquals(
+                audit.junctions()
+                        .select(row -> row.edge().kind() == JunctionKind.OUTSIDE_CORNER)
+                        .collect(row -> row.edge().name())
+                        .toSet(),
+                finding.edges().toSet());
         // Against the good corner: 0.3 − (−0.05) W/(m·K) along all corners.
         assertEquals(0.35 * length, finding.loss().orElseThrow().middle(), 1e-9);
         // 3000 K·d of 24 h at 0.10 a kWh.
@@ -235,5 +246,7 @@ class FindingsTest {
                 .findings()
                 .getFirst();
         assertTrue(finding.what().contains("Btu/(h·ft·°F)"), finding::what);
+        assertTrue(finding.place().contains(" ft "), finding::place);
+        assertFalse(finding.place().contains(" m high"), finding::place);
     }
 }

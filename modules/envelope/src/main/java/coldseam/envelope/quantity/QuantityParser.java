@@ -20,6 +20,7 @@ public final class QuantityParser {
     private static final Pattern U_VALUE = Pattern.compile("U\\s*[- ]?\\s*(" + DIGITS + ")\\s*(.*)");
     private static final Pattern PITCH = Pattern.compile("(" + DIGITS + ")\\s*[:/]\\s*(" + DIGITS + ")");
     private static final Pattern MIXED = Pattern.compile("([+-]?)(?:(\\d+)[ -]+)?(\\d+)/(\\d+)");
+    private static final Pattern PRICE = Pattern.compile("(" + DIGITS + ")\\s*([^\\d\\s/]{1,4})\\s*/\\s*(\\S+)");
     private static final Pattern DECIMAL_COMMA = Pattern.compile(".*\\d,\\d.*");
     private static final String VULGAR = "½¼¾⅛⅜⅝⅞⅓⅔";
     private static final String[] VULGAR_AS = {"1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8", "1/3", "2/3"};
@@ -48,8 +49,7 @@ public final class QuantityParser {
 
     /** A price of energy such as {@code 0.12 EUR/kWh}. */
     public static Price parsePrice(String written) {
-        Matcher match = Pattern.compile("(" + DIGITS + ")\\s*([^\\d\\s/]{1,4})\\s*/\\s*(\\S+)")
-                .matcher(plain(written));
+        Matcher match = PRICE.matcher(plain(written));
         Optional<Measure> per = match.matches() ? UnitExpression.tryParse(match.group(3)) : Optional.empty();
         if (per.isEmpty() || !per.get().sameKindAs(Dimension.ENERGY.inside())) {
             throw new QuantityException(
@@ -63,6 +63,31 @@ public final class QuantityParser {
                 / per.get().factor();
         return new Price(perKilowattHour, match.group(2));
     }
+
+    /** A price of length such as {@code 35 EUR/m}. */
+    public static PriceOfLength parsePriceOfLength(String written) {
+        Matcher match = PRICE.matcher(plain(written));
+        Optional<Measure> per = match.matches() ? UnitExpression.tryParse(match.group(3)) : Optional.empty();
+        if (per.isEmpty() || !per.get().sameKindAs(Dimension.LENGTH.inside())) {
+            throw new QuantityException(
+                    "a price of length is needed",
+                    written,
+                    "an amount, a currency and a length, such as 35 EUR/m or 11 USD/ft",
+                    "write it so");
+        }
+        double perMetre = Double.parseDouble(match.group(1))
+                * Dimension.LENGTH.inside().factor()
+                / per.get().factor();
+        return new PriceOfLength(perMetre, match.group(2));
+    }
+
+    /**
+     * A price of length.
+     *
+     * @param perMetre currency units per m
+     * @param currency as written
+     */
+    public record PriceOfLength(double perMetre, String currency) {}
 
     /**
      * A price of energy.

@@ -23,7 +23,7 @@ import java.util.Optional;
  * @param secondSetBack m, the same for the second surface
  * @param upperStorey name of the storey above an intermediate floor; empty for others
  * @param floorThickness m, of the internal floor that meets this edge; zero where none does
- * @param place where a person finds it, in words
+ * @param place where a person finds it, in words, without its length
  */
 public record Edge(
         String name,

@@ -1,6 +1,5 @@
 package coldseam.envelope.shell;
 
-import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -75,11 +74,6 @@ final class OpenEdges {
                 : names.size() == 1
                         ? "where nothing meets " + names.get(0)
                         : "where " + names.makeString(", ") + " meet in one line";
-        return new OpenEdge(
-                piece.a().point(),
-                piece.b().point(),
-                length,
-                names,
-                String.format(Locale.ROOT, "%s, %s, %.2f m long", where, what, length));
+        return new OpenEdge(piece.a().point(), piece.b().point(), length, names, where + ", " + what);
     }
 }

@@ -290,7 +290,7 @@ final class Openings {
                 0,
                 "",
                 0,
-                Places.of(p.opening(), wall, part, length));
+                Places.of(p.opening(), wall, part));
     }
 
     /** The junction at the foot of the wall that a threshold takes its width out of. */
@@ -339,6 +339,6 @@ final class Openings {
                 joint.secondSetBack(),
                 "",
                 0,
-                Places.of(p.opening(), wall, "threshold", width));
+                Places.of(p.opening(), wall, "threshold"));
     }
 }

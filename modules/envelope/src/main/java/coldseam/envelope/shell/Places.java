@@ -23,46 +23,28 @@ final class Places {
         return kind.label() + ": " + first.name() + " / " + second.name();
     }
 
-    static String of(JunctionKind kind, Surface first, Surface second, double length) {
+    static String of(JunctionKind kind, Surface first, Surface second) {
         return switch (kind) {
             case OUTSIDE_CORNER ->
                 first.side() == second.side()
-                        ? metres("corner between " + first.name() + " and " + second.name(), length, "high")
-                        : metres(corner(first, second) + " corner, " + first.storey(), length, "high");
+                        ? "corner between " + first.name() + " and " + second.name()
+                        : corner(first, second) + " corner, " + first.storey();
             case INSIDE_CORNER ->
-                metres(
-                        "inside corner between " + first.name() + " and " + second.name() + ", " + first.storey(),
-                        length,
-                        "high");
+                "inside corner between " + first.name() + " and " + second.name() + ", " + first.storey();
             case INTERMEDIATE_FLOOR, FOUNDATION_WALL_TOP ->
                 first.storey().equals(second.storey())
-                        ? metres(word(first.side()) + " side, in the wall of the " + first.storey(), length, "long")
-                        : metres(
-                                word(first.side()) + " side, between the " + first.storey() + " and the "
-                                        + second.storey(),
-                                length,
-                                "long");
-            case RIDGE, HIP, VALLEY ->
-                metres(kind.label() + " between " + first.name() + " and " + second.name(), length, "long");
+                        ? word(first.side()) + " side, in the wall of the " + first.storey()
+                        : word(first.side()) + " side, between the " + first.storey() + " and the " + second.storey();
+            case RIDGE, HIP, VALLEY -> kind.label() + " between " + first.name() + " and " + second.name();
             default ->
-                metres(
-                        word(second.use() == Body.Use.WALL ? second.side() : first.side()) + " side, " + first.storey()
-                                + ", where " + noun(first) + " meets " + noun(second, first),
-                        length,
-                        "long");
+                word(second.use() == Body.Use.WALL ? second.side() : first.side()) + " side, " + first.storey()
+                        + ", where " + noun(first) + " meets " + noun(second, first);
         };
     }
 
-    static String of(Opening opening, Surface wall, String part, double length) {
-        return metres(
-                word(wall.side()) + " side, " + wall.storey() + ", at the " + part + " of "
-                        + opening.kind().name().toLowerCase(Locale.ROOT) + " \"" + opening.name() + "\"",
-                length,
-                "long");
-    }
-
-    static String metres(String place, double length, String way) {
-        return String.format(Locale.ROOT, "%s, %.2f m %s", place, length, way);
+    static String of(Opening opening, Surface wall, String part) {
+        return word(wall.side()) + " side, " + wall.storey() + ", at the " + part + " of "
+                + opening.kind().name().toLowerCase(Locale.ROOT) + " \"" + opening.name() + "\"";
     }
 
     static String word(Side side) {

@@ -74,10 +74,7 @@ final class Seams {
                 0,
                 "",
                 0,
-                Places.metres(
-                        Places.word(surface.side()) + " side, " + surface.storey() + ", "
-                                + seam.kind().label() + " \"" + seam.name() + "\" on " + surface.name(),
-                        seam.length(),
-                        "long"));
+                Places.word(surface.side()) + " side, " + surface.storey() + ", "
+                        + seam.kind().label() + " \"" + seam.name() + "\" on " + surface.name());
     }
 }

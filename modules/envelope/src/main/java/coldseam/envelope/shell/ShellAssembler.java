@@ -225,6 +225,6 @@ final class ShellAssembler {
                 joint.secondSetBack(),
                 floored ? storeys.get(upper).name() : "",
                 floored ? storeys.get(upper).floorThickness() : 0,
-                Places.of(joint.kind(), first, second.orElse(first), joint.externalLength()));
+                Places.of(joint.kind(), first, second.orElse(first)));
     }
 }

@@ -7,11 +7,13 @@ import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -24,10 +26,18 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
  * What shows is a surface's picture less all that hides it, so patches never overlap and may be drawn in any order. Two
  * views from opposite directions show every surface that nothing stands before, except those seen edge-on.
  *
+ * @param azimuth degrees, of the eye: 0 from the north, 90 from the east
+ * @param elevation degrees, of the eye above the horizon
  * @param patches in the surfaces' order, each surface's openings after it; x to the right and y up in the picture, m
  * @param traces in the edges' order, cut where an edge passes behind a surface
+ * @param rims of holes in the shell, in the open edges' order, cut in the same way
  */
-public record ShellView(ImmutableList<Patch> patches, ImmutableList<Trace> traces) {
+public record ShellView(
+        double azimuth,
+        double elevation,
+        ImmutableList<Patch> patches,
+        ImmutableList<Trace> traces,
+        ImmutableList<Rim> rims) {
 
     /** Overlaps smaller than this, m², are round-off. */
     private static final double SPECK = 1e-6;
@@ -52,7 +62,22 @@ public record ShellView(ImmutableList<Patch> patches, ImmutableList<Trace> trace
             Surface surface,
             Optional<Opening> opening,
             ImmutableList<Point2> outline,
-            ImmutableList<ImmutableList<Point2>> holes) {}
+            ImmutableList<ImmutableList<Point2>> holes) {
+
+        /** Whether a point of the picture lies in it, its rim included. */
+        private boolean covers(Coordinate at) {
+            return location(outline, at) != Location.EXTERIOR
+                    && holes.noneSatisfy(hole -> location(hole, at) == Location.INTERIOR);
+        }
+
+        private static int location(ImmutableList<Point2> ring, Coordinate at) {
+            return PointLocation.locateInRing(
+                    at,
+                    ring.newWith(ring.getFirst())
+                            .collect(p -> new Coordinate(p.x(), p.y()))
+                            .toArray(new Coordinate[0]));
+        }
+    }
 
     /**
      * A part of an edge.
@@ -63,6 +88,19 @@ public record ShellView(ImmutableList<Patch> patches, ImmutableList<Trace> trace
      * @param visible whether it shows
      */
     public record Trace(Edge edge, Point2 from, Point2 to, boolean visible) {}
+
+    /**
+     * A part of an edge that is not shared.
+     *
+     * @param edge it is part of
+     * @param from one end
+     * @param to the other end
+     * @param visible whether it shows
+     */
+    public record Rim(OpenEdge edge, Point2 from, Point2 to, boolean visible) {}
+
+    /** A part of a line in the picture, and whether it shows. */
+    private record Stretch(Point2 from, Point2 to, boolean visible) {}
 
     /** A surface that faces the eye, and its picture. */
     private record Facing(Surface surface, Polygon picture) {}
@@ -122,8 +160,29 @@ public record ShellView(ImmutableList<Patch> patches, ImmutableList<Trace> trace
             }
         }
         MutableList<Trace> traces = Lists.mutable.empty();
-        shell.edges().forEach(edge -> traces.addAllIterable(traces(edge, facing, axes)));
-        return new ShellView(patches.toImmutable(), traces.toImmutable());
+        shell.edges()
+                .forEach(edge -> traces.addAllIterable(stretches(edge.from(), edge.to(), facing, axes)
+                        .collect(s -> new Trace(edge, s.from(), s.to(), s.visible()))));
+        MutableList<Rim> rims = Lists.mutable.empty();
+        shell.openEdges()
+                .forEach(edge -> rims.addAllIterable(stretches(edge.from(), edge.to(), facing, axes)
+                        .collect(s -> new Rim(edge, s.from(), s.to(), s.visible()))));
+        return new ShellView(azimuth, elevation, patches.toImmutable(), traces.toImmutable(), rims.toImmutable());
+    }
+
+    /** Where a point of space lies in the picture, m. */
+    public Point2 picture(Point3 point) {
+        Coordinate c = Axes.of(azimuth, elevation).picture(point);
+        return new Point2(c.x, c.y);
+    }
+
+    /** Whether nothing stands before a point of the shell. */
+    public boolean shows(Point3 point) {
+        Axes axes = Axes.of(azimuth, elevation);
+        Coordinate at = axes.picture(point);
+        double depth = Vectors.dot(point, axes.eye());
+        return patches.select(patch -> patch.opening().isEmpty() && patch.covers(at))
+                .noneSatisfy(patch -> axes.depth(patch.surface(), at) > depth + NEARER);
     }
 
     /** An opening's rim in space. */
@@ -196,15 +255,15 @@ public record ShellView(ImmutableList<Patch> patches, ImmutableList<Trace> trace
                 .collect(c -> new Point2(c.x, c.y));
     }
 
-    private static ImmutableList<Trace> traces(Edge edge, ImmutableList<Facing> facing, Axes axes) {
-        Coordinate a = axes.picture(edge.from());
-        Coordinate b = axes.picture(edge.to());
+    private static ImmutableList<Stretch> stretches(Point3 from, Point3 to, ImmutableList<Facing> facing, Axes axes) {
+        Coordinate a = axes.picture(from);
+        Coordinate b = axes.picture(to);
         if (a.distance(b) < 1e-5) {
             return Lists.immutable.empty();
         }
         LineString whole = GEOMETRY.createLineString(new Coordinate[] {a, b});
-        double depthA = Vectors.dot(edge.from(), axes.eye());
-        double depthB = Vectors.dot(edge.to(), axes.eye());
+        double depthA = Vectors.dot(from, axes.eye());
+        double depthB = Vectors.dot(to, axes.eye());
         // Stretches of the edge, 0 at its start to 1 at its end, that pass behind a surface.
         MutableList<double[]> behind = Lists.mutable.empty();
         for (Facing front : facing) {
@@ -226,19 +285,19 @@ public record ShellView(ImmutableList<Patch> patches, ImmutableList<Trace> trace
                 }
             }
         }
-        return cut(edge, a, b, behind);
+        return cut(a, b, behind);
     }
 
-    private static ImmutableList<Trace> cut(Edge edge, Coordinate a, Coordinate b, MutableList<double[]> behind) {
-        MutableList<Trace> traces = Lists.mutable.empty();
+    private static ImmutableList<Stretch> cut(Coordinate a, Coordinate b, MutableList<double[]> behind) {
+        MutableList<Stretch> traces = Lists.mutable.empty();
         double shownTo = 0;
         double hiddenFrom = 0;
         double hiddenTo = 0;
         for (double[] stretch : behind.sortThisByDouble(s -> s[0]).with(new double[] {1, 1})) {
             if (stretch[0] > hiddenTo + 1e-9 || stretch[0] == 1) {
-                add(traces, edge, a, b, hiddenFrom, hiddenTo, false);
+                add(traces, a, b, hiddenFrom, hiddenTo, false);
                 shownTo = hiddenTo;
-                add(traces, edge, a, b, shownTo, stretch[0], true);
+                add(traces, a, b, shownTo, stretch[0], true);
                 hiddenFrom = stretch[0];
             }
             hiddenTo = Math.max(hiddenTo, stretch[1]);
@@ -247,10 +306,9 @@ public record ShellView(ImmutableList<Patch> patches, ImmutableList<Trace> trace
     }
 
     private static void add(
-            MutableList<Trace> traces, Edge edge, Coordinate a, Coordinate b, double s, double t, boolean visible) {
+            MutableList<Stretch> traces, Coordinate a, Coordinate b, double s, double t, boolean visible) {
         if (t - s > 1e-6) {
-            traces.add(new Trace(
-                    edge,
+            traces.add(new Stretch(
                     new Point2(a.x + s * (b.x - a.x), a.y + s * (b.y - a.y)),
                     new Point2(a.x + t * (b.x - a.x), a.y + t * (b.y - a.y)),
                     visible));

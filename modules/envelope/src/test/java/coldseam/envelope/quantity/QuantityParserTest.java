@@ -215,6 +215,18 @@ class QuantityParserTest {
                 refused.getMessage());
     }
 
+    @Test
+    void readsPricesOfLength() {
+        assertEquals(new QuantityParser.PriceOfLength(35, "EUR"), QuantityParser.parsePriceOfLength("35 EUR/m"));
+        // 1 ft = 0.3048 m, exact by definition.
+        assertEquals(11 / 0.3048, QuantityParser.parsePriceOfLength("11 USD/ft").perMetre(), 1e-12);
+        var refused = assertThrows(QuantityException.class, () -> QuantityParser.parsePriceOfLength("35 EUR/kWh"));
+        assertEquals(
+                "a price of length is needed; got 35 EUR/kWh; allowed: an amount, a currency and a length, such as 35 EUR/m"
+                        + " or 11 USD/ft; write it so",
+                refused.getMessage());
+    }
+
     /** What reports print is read back, to the sixteenth of an inch they are rounded to. */
     @Property(seed = "2026")
     void readsFeetAndInchesAsPrinted(@ForAll @IntRange(min = 0, max = 20_000) int sixteenths) {

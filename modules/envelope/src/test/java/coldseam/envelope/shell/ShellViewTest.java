@@ -135,4 +135,48 @@ class ShellViewTest {
         assertEquals("D", pane.opening().orElseThrow().name());
         assertEquals(2 * Math.cos(Math.toRadians(10)), area(pane.outline()), ROUNDED);
     }
+
+    @Test
+    void aPointShowsWhereNothingStandsBeforeIt() {
+        Shell shell = ShellBuilder.build(Houses.house(Houses.body(Houses.flat(), BOX)));
+        ShellView view = ShellView.of(shell, 135, 30);
+        double top = shell.surfaces()
+                .flatCollect(Surface::outline)
+                .collectDouble(Point3::z)
+                .max();
+        assertTrue(view.shows(new Point3(5, 0, 1)), "on the south wall");
+        assertTrue(view.shows(new Point3(5, 0, 0)), "at its foot");
+        assertTrue(view.shows(new Point3(0, 4, top)), "on the far rim of the roof");
+        assertTrue(!view.shows(new Point3(0, 4, 1)), "on the west wall, which faces away");
+        assertTrue(!view.shows(new Point3(5, 8, 0)), "at the foot of the north wall");
+        // To the right is north-east, up leans to the north-west.
+        assertEquals(9 * Math.sqrt(0.5), view.picture(new Point3(5, 4, 0)).x(), 1e-6);
+        assertEquals(-1 * Math.sqrt(0.5) / 2, view.picture(new Point3(5, 4, 0)).y(), 1e-6);
+    }
+
+    @Test
+    void theRimOfAHoleIsSeenThroughTheHoleAndCutBehindWalls() {
+        Shell closed = ShellBuilder.build(Houses.house(Houses.body(Houses.flat(), BOX)));
+        assertEquals(0, ShellView.of(closed, 135, 30).rims().size());
+        // The wall that is left out faces north, away from the eye: of its rim the upper edge shows, over the roof, and
+        // the upright one at the end of the east wall.
+        Shell open = ShellBuilder.build(Houses.house(Houses.body(
+                Houses.flat(),
+                Houses.storey(
+                        "ground floor",
+                        Houses.rectangle(0, 0, 10, 8),
+                        3,
+                        Lists.immutable.of("wall", "wall", "", "wall")))));
+        ShellView view = ShellView.of(open, 135, 30);
+        assertEquals(4, open.openEdges().size());
+        double height = open.openEdges().collectDouble(OpenEdge::length).min();
+        assertEquals(
+                10 * Math.sqrt(0.5) * Math.hypot(1, 0.5) + height * Math.cos(Math.toRadians(30)),
+                view.rims()
+                        .select(ShellView.Rim::visible)
+                        .sumOfDouble(rim -> Math.hypot(
+                                rim.to().x() - rim.from().x(),
+                                rim.to().y() - rim.from().y())),
+                1e-3);
+    }
 }

@@ -31,12 +31,20 @@ public final class Atlas {
     /** One question. */
     private record Task(Sweep sweep, Detail detail, double thickness) {}
 
-    /** Every option of each sweep's kind, at every thickness; in the sweeps' order, then the catalogue's. */
+    /**
+     * Every option of each sweep's kind, at every thickness; in the sweeps' order, then the catalogue's.
+     *
+     * @param thicknesses m, of the insulation that changes, rising
+     */
     public static ImmutableList<AtlasCurve> compute(
-            ImmutableList<Sweep> sweeps, Catalogue catalogue, JunctionComputer computer, Progress progress) {
+            ImmutableList<Sweep> sweeps,
+            ImmutableList<Double> thicknesses,
+            Catalogue catalogue,
+            JunctionComputer computer,
+            Progress progress) {
         ImmutableList<Task> tasks = sweeps.flatCollect(sweep -> catalogue
                 .options(sweep.setup().kind())
-                .flatCollect(detail -> Sweep.THICKNESSES.collect(each -> new Task(sweep, detail, each))));
+                .flatCollect(detail -> thicknesses.collect(each -> new Task(sweep, detail, each))));
         AtomicInteger done = new AtomicInteger();
         Object turn = new Object();
         progress.at(0, tasks.size());
@@ -48,7 +56,7 @@ public final class Atlas {
                     }
                     return point;
                 }));
-        int each = Sweep.THICKNESSES.size();
+        int each = thicknesses.size();
         return Lists.immutable.fromStream(java.util.stream.IntStream.range(0, tasks.size() / each)
                 .mapToObj(i -> new AtlasCurve(
                         tasks.get(i * each).sweep(),

@@ -34,7 +34,8 @@ public record AtlasCurve(Sweep sweep, Detail detail, ImmutableList<AtlasPoint> p
                             result.temperatureFactor(),
                             result.penLine().unbroken(),
                             result.penLine().neck(),
-                            result.weakestPath().ratio())),
+                            result.weakestPath().ratio(),
+                            result.solution().met())),
                     Lists.immutable.empty());
         }
 
@@ -52,6 +53,7 @@ public record AtlasCurve(Sweep sweep, Detail detail, ImmutableList<AtlasPoint> p
      * @param unbroken whether the pen line is
      * @param neck m
      * @param ratio of the weakest path
+     * @param met whether the interval is as narrow as was asked for
      */
     public record Measures(
             Interval psiExternal,
@@ -59,5 +61,6 @@ public record AtlasCurve(Sweep sweep, Detail detail, ImmutableList<AtlasPoint> p
             double temperatureFactor,
             boolean unbroken,
             double neck,
-            double ratio) {}
+            double ratio,
+            boolean met) {}
 }

@@ -1,6 +1,7 @@
 package coldseam.junctions.atlas;
 
 import coldseam.envelope.Assembly;
+import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.InsulationThickness;
 import coldseam.junctions.JunctionSetup;
 import java.util.Optional;
@@ -13,8 +14,9 @@ import org.eclipse.collections.impl.factory.Lists;
  *
  * @param setup as given
  * @param which surfaces change
+ * @param origin where in a house the junction is, in words; empty without a house
  */
-public record Sweep(JunctionSetup setup, Which which) {
+public record Sweep(JunctionSetup setup, Which which, String origin) {
 
     /** The surfaces whose insulation changes. */
     public enum Which {
@@ -23,22 +25,40 @@ public record Sweep(JunctionSetup setup, Which which) {
         BOTH
     }
 
-    /** m; 0 to 400 mm, closer where curves bend. */
-    public static final ImmutableList<Double> THICKNESSES = Lists.immutable.of(0.0, 0.05, 0.1, 0.15, 0.2, 0.3, 0.4);
+    /** Millimetres, closer where curves bend. */
+    private static final ImmutableList<Double> MILLIMETRES =
+            Lists.immutable.of(0.0, 50.0, 100.0, 150.0, 200.0, 300.0, 400.0);
+
+    /** Inches, likewise. */
+    private static final ImmutableList<Double> INCHES = Lists.immutable.of(0.0, 2.0, 4.0, 6.0, 8.0, 12.0, 16.0);
+
+    private static final double METRES_PER_INCH = 0.0254;
+
+    /** m, the steps of a sweep: 0 to 400 mm, or for US units whole inches, 0 to 16. */
+    public static ImmutableList<Double> thicknesses(UnitSystem units) {
+        return units == UnitSystem.US
+                ? INCHES.collect(each -> each * METRES_PER_INCH)
+                : MILLIMETRES.collect(each -> each / 1000);
+    }
+
+    /** The sweeps of a junction without a word on where it is. */
+    public static ImmutableList<Sweep> of(JunctionSetup setup) {
+        return of(setup, "");
+    }
 
     /** The sweeps of a junction; a surface without an insulation layer has none. */
-    public static ImmutableList<Sweep> of(JunctionSetup setup) {
+    public static ImmutableList<Sweep> of(JunctionSetup setup, String origin) {
         if (setup.second().isPresent() && setup.second().get().equals(setup.first())) {
             return insulated(setup.first())
-                    ? Lists.immutable.of(new Sweep(setup, Which.BOTH))
+                    ? Lists.immutable.of(new Sweep(setup, Which.BOTH, origin))
                     : Lists.immutable.empty();
         }
         MutableList<Sweep> sweeps = Lists.mutable.empty();
         if (insulated(setup.first())) {
-            sweeps.add(new Sweep(setup, Which.FIRST));
+            sweeps.add(new Sweep(setup, Which.FIRST, origin));
         }
         if (setup.second().map(Sweep::insulated).orElse(false)) {
-            sweeps.add(new Sweep(setup, Which.SECOND));
+            sweeps.add(new Sweep(setup, Which.SECOND, origin));
         }
         return sweeps.toImmutable();
     }
@@ -70,18 +90,8 @@ public record Sweep(JunctionSetup setup, Which which) {
     /** The junction with so much insulation, m; empty where nothing would be left of a surface. */
     public Optional<JunctionSetup> at(double thickness) {
         Optional<Assembly> changed = InsulationThickness.with(changed(), thickness);
-        return changed.map(assembly -> new JunctionSetup(
-                setup.kind(),
+        return changed.map(assembly -> setup.between(
                 which == Which.SECOND ? setup.first() : assembly,
-                which == Which.FIRST ? setup.second() : Optional.of(assembly),
-                setup.angle(),
-                setup.firstExposure(),
-                setup.secondExposure(),
-                setup.opening(),
-                setup.floorThickness(),
-                setup.upstand(),
-                setup.ground(),
-                setup.indoorTemperature(),
-                setup.outdoorTemperature()));
+                which == Which.FIRST ? setup.second() : Optional.of(assembly)));
     }
 }

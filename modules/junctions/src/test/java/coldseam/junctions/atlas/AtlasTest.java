@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.Catalogue;
 import coldseam.junctions.CatalogueFile;
 import coldseam.junctions.JunctionComputer;
@@ -23,6 +24,8 @@ import org.junit.jupiter.api.io.TempDir;
 class AtlasTest {
 
     private static final Accuracy COARSE = new Accuracy(3e-3, 60_000);
+
+    private static final ImmutableList<Double> METRIC = Sweep.thicknesses(UnitSystem.SI);
 
     private static ImmutableList<Sweep> sweeps(JunctionKind kind) {
         return Sweep.of(TypicalBuild.MASONRY.setup(kind));
@@ -48,13 +51,17 @@ class AtlasTest {
         JunctionComputer computer = Junctions.computer(COARSE, folder);
         MutableList<String> heard = Lists.mutable.empty();
         ImmutableList<AtlasCurve> curves = Atlas.compute(
-                sweeps(JunctionKind.INTERMEDIATE_FLOOR), catalogue, computer, (done, of) -> heard.add(done + "/" + of));
+                sweeps(JunctionKind.INTERMEDIATE_FLOOR),
+                METRIC,
+                catalogue,
+                computer,
+                (done, of) -> heard.add(done + "/" + of));
         assertEquals(catalogue.options(JunctionKind.INTERMEDIATE_FLOOR), curves.collect(AtlasCurve::detail));
-        int points = curves.size() * Sweep.THICKNESSES.size();
+        int points = curves.size() * METRIC.size();
         assertEquals("0/" + points, heard.getFirst());
         assertEquals(points + "/" + points, heard.getLast());
         for (AtlasCurve curve : curves) {
-            assertEquals(Sweep.THICKNESSES, curve.points().collect(AtlasCurve.AtlasPoint::thickness));
+            assertEquals(METRIC, curve.points().collect(AtlasCurve.AtlasPoint::thickness));
             for (AtlasCurve.AtlasPoint point : curve.points()) {
                 assertEquals(
                         point.measures().isEmpty(),
@@ -73,13 +80,48 @@ class AtlasTest {
         long before = files(folder);
         ImmutableList<AtlasCurve> again = Atlas.compute(
                 sweeps(JunctionKind.INTERMEDIATE_FLOOR),
+                METRIC,
                 catalogue,
                 Junctions.computer(COARSE, folder),
                 (done, of) -> {});
-        assertEquals(AtlasCsv.write(curves), AtlasCsv.write(again));
+        assertEquals(AtlasCsv.write(curves, UnitSystem.SI), AtlasCsv.write(again, UnitSystem.SI));
         assertTrue(before > 0);
         assertEquals(before, files(folder));
-        assertEquals(points + 2, AtlasCsv.write(curves).split("\r\n", -1).length);
+        assertEquals(points + 2, AtlasCsv.write(curves, UnitSystem.SI).split("\r\n", -1).length);
+    }
+
+    @Test
+    void inchesAreWholeAndReachSixteen() {
+        ImmutableList<Double> steps = Sweep.thicknesses(UnitSystem.US);
+        assertEquals(0, steps.getFirst());
+        assertEquals(16, steps.getLast() / 0.0254, 1e-12);
+        steps.forEach(step -> assertEquals(Math.rint(step / 0.0254), step / 0.0254, 1e-12));
+        assertEquals(0.4, METRIC.getLast());
+    }
+
+    @Test
+    void theTableIsInTheUnitsOfItsHead() {
+        ImmutableList<AtlasCurve> curves = Atlas.compute(
+                sweeps(JunctionKind.OUTSIDE_CORNER),
+                Sweep.thicknesses(UnitSystem.US),
+                CatalogueFile.builtIn(),
+                Junctions.computer(COARSE),
+                (done, of) -> {});
+        String[] inches = AtlasCsv.write(curves, UnitSystem.US).split("\r\n");
+        String[] metric = AtlasCsv.write(curves, UnitSystem.SI).split("\r\n");
+        String[] head = inches[0].split(",");
+        assertEquals("insulation in", head[9]);
+        assertEquals("psi external lower Btu/(h·ft·°F)", head[10]);
+        assertEquals("neck in", head[17]);
+        // The first option at its thickest: no name in its row holds a comma.
+        String[] us = inches[7].split(",", -1);
+        String[] si = metric[7].split(",", -1);
+        assertEquals(head.length, us.length);
+        assertEquals("16", us[9]);
+        assertEquals("406", si[9]);
+        // 1 W/(m·K) = 0.577789 Btu/(h·ft·°F): Btu = 1055.05585262 J, ft = 0.3048 m, exact by definition.
+        assertEquals(0.577789 * Double.parseDouble(si[10]), Double.parseDouble(us[10]), 2e-6);
+        assertEquals(Double.parseDouble(si[17]) / 25.4, Double.parseDouble(us[17]), 6e-3);
     }
 
     private static double psi(AtlasCurve curve, int thickness) {

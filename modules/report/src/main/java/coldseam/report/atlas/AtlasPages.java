@@ -42,13 +42,17 @@ final class AtlasPages {
         this.units = units;
     }
 
-    /** What the curves are, before the first of them. */
-    void introduction(String origin, ImmutableList<JunctionKind> kinds) {
+    /**
+     * What the curves are, before the first of them.
+     *
+     * @param most m, the thickest insulation swept
+     */
+    void introduction(String origin, ImmutableList<JunctionKind> kinds, double most) {
         flow.add(Blocks.text("Junction atlas", Style.TITLE));
         flow.space(10);
         flow.add(Blocks.text(
                 "What each option of the catalogue loses as the insulation beside it grows from nothing to "
-                        + units.format(0.4, Dimension.THICKNESS) + ".",
+                        + units.format(most, Dimension.THICKNESS) + ".",
                 Style.LEAD));
         flow.space(10);
         for (String text : Lists.immutable.of(
@@ -94,8 +98,14 @@ final class AtlasPages {
             flow.add(Blocks.beside(
                     14,
                     Lists.immutable.of(0.6, 0.4),
-                    Blocks.drawing(CHART, (canvas, box) -> psi(sweep, own).draw(canvas, box)),
-                    Blocks.drawing(CHART, (canvas, box) -> factor(sweep, own).draw(canvas, box))));
+                    Blocks.drawing(
+                            CHART,
+                            "Curves of psi; the table has their numbers.",
+                            (canvas, box) -> psi(sweep, own).draw(canvas, box)),
+                    Blocks.drawing(
+                            CHART,
+                            "Curves of the temperature factor; the table has their numbers.",
+                            (canvas, box) -> factor(sweep, own).draw(canvas, box))));
             flow.add(numbers(own));
             misfits(own);
         }
@@ -106,6 +116,11 @@ final class AtlasPages {
         String changing =
                 "Insulation of the " + sweep.surface() + " (" + sweep.changed().name() + ", given with "
                         + units.format(sweep.given(), Dimension.THICKNESS) + ") changes";
+        String place = sweep.origin().isEmpty() ? "" : " In the house: " + sweep.origin() + ".";
+        return place(setup, sweep, changing) + place;
+    }
+
+    private static String place(JunctionSetup setup, Sweep sweep, String changing) {
         return switch (sweep.which()) {
             case BOTH -> changing + ".";
             case FIRST ->
@@ -121,7 +136,7 @@ final class AtlasPages {
         for (int i = 0; i < details.size(); i++) {
             int n = i;
             Detail detail = details.get(i);
-            Block sample = Blocks.drawing(Style.BODY.leading(), (canvas, box) -> {
+            Block sample = Blocks.drawing(Style.BODY.leading(), "Line " + Mark.letter(n), (canvas, box) -> {
                 double y = box.middleY();
                 canvas.text(Mark.letter(n), box.x0(), y - 3, Type.of(9).with(Face.SEMIBOLD), Align.LEFT);
                 canvas.line(box.x0() + 12, y, box.x0() + 44, y, Mark.of(n).pen());
@@ -134,7 +149,11 @@ final class AtlasPages {
                     Blocks.text(
                             Rich.of(detail.name() + " ")
                                     .plus(Rich.of("(" + detail.rank().name().toLowerCase(Locale.ROOT) + ", "
-                                                    + detail.id() + ")")
+                                                    + detail.id()
+                                                    + detail.cost()
+                                                            .map(cost -> "; " + cost.sourced(units))
+                                                            .orElse("")
+                                                    + ")")
                                             .with(Palette.SLATE)),
                             Style.BODY)));
         }
@@ -181,8 +200,10 @@ final class AtlasPages {
 
     private Block numbers(ImmutableList<AtlasCurve> curves) {
         MutableList<Table.Column> columns = Lists.mutable.of(Table.Column.share("ψ", 1));
-        Sweep.THICKNESSES.forEach(
-                each -> columns.add(Table.Column.number(units.format(each, Dimension.THICKNESS), 63)));
+        curves.getFirst()
+                .points()
+                .forEach(each ->
+                        columns.add(Table.Column.number(units.format(each.thickness(), Dimension.THICKNESS), 63)));
         Table table = new Table(columns.toImmutable(), Lists.immutable.empty());
         for (int i = 0; i < curves.size(); i++) {
             MutableList<Table.Cell> cells = Lists.mutable.of(Table.Cell.of(Rich.strong(Mark.letter(i))));

@@ -41,10 +41,15 @@ public final class AtlasPdf {
                 "Options for " + kinds.size() + " kinds of junction over thicknesses of insulation; " + origin,
                 tool,
                 "thermal bridges, junctions, insulation thickness",
-                (AtlasCsv.write(curves) + origin + units + paper + tool).hashCode());
+                (AtlasCsv.write(curves, units) + origin + units + paper + tool).hashCode());
         try (Flow flow = new Flow(paper, info)) {
             AtlasPages pages = new AtlasPages(flow, units);
-            pages.introduction(origin, kinds);
+            pages.introduction(
+                    origin,
+                    kinds,
+                    curves.flatCollect(AtlasCurve::points)
+                            .collectDouble(AtlasCurve.AtlasPoint::thickness)
+                            .max());
             kinds.forEach(kind ->
                     pages.kind(kind, curves.select(curve -> curve.detail().kind() == kind)));
             return flow.finish("Junction atlas", tool);

@@ -9,7 +9,12 @@ record AssemblyData(
         String name,
         double transmittance_W_per_m2K,
         double area_m2,
-        @Says("inside to outside") ImmutableList<LayerData> layers) {
+
+        @Says("of the heat, from indoors: horizontal, upwards or downwards")
+        String heatFlow,
+
+        @Says("inside to outside") ImmutableList<LayerData> layers,
+        CondensationData condensation) {
 
     record LayerData(
             String material,

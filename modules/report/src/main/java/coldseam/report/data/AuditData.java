@@ -38,6 +38,7 @@ record AuditData(
 
         HeatLossData heatLoss,
         @Says("by weight, the heaviest first") ImmutableList<FindingData> findings,
+        MouldData mould,
         ImmutableList<Terrace> terraces,
         @Says("in order of building") ImmutableList<HoldPoint> holdPoints,
         ImmutableList<Input> inputs,

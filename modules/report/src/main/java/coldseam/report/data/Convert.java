@@ -10,10 +10,12 @@ import coldseam.envelope.Layer;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.DetailParameter;
 import coldseam.junctions.JunctionResult;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Maps;
 import org.eclipse.collections.impl.factory.SortedMaps;
@@ -21,7 +23,7 @@ import org.eclipse.collections.impl.factory.SortedMaps;
 /** Turns the audit into its data. */
 final class Convert {
 
-    private static final int FORMAT_VERSION = 1;
+    private static final int FORMAT_VERSION = 2;
 
     private Convert() {}
 
@@ -63,13 +65,19 @@ final class Convert {
                                 e.place(), e.length(), e.surfaces(), point(e.from()), point(e.to()))),
                 audit.assemblies()
                         .collect(a -> new AssemblyData(
-                                a.assembly().name(), a.transmittance(), a.area(), layers(a.assembly()))),
+                                a.assembly().name(),
+                                a.transmittance(),
+                                a.area(),
+                                word(a.build().direction()),
+                                layers(a.assembly()),
+                                MoistureConvert.condensation(a.moisture()))),
                 audit.sheets().collect(Convert::sheet),
                 audit.junctions().collect(Convert::edge),
                 audit.pointSheets().collect(ConvertPoints::sheet),
                 audit.points().collect(ConvertPoints::row),
                 heatLoss(audit.heatLoss()),
                 audit.findings().collect(Convert::finding),
+                MoistureConvert.mould(audit.mould()),
                 audit.terraces()
                         .collect(t -> new AuditData.Terrace(
                                 t.surface(), t.underside(), t.dewPoint(), t.safe(), t.sentence())),
@@ -166,9 +174,35 @@ final class Convert {
                                 Bounds.of(best.psiExternal()),
                                 Bounds.of(best.psiInternal()),
                                 best.temperatureFactor())),
+                sheet.options().collect(Convert::option),
+                parameters(r),
                 r.solution().unknowns(),
                 r.solution().met(),
                 r.notes().newWithAll(r.solution().notes()).distinct());
+    }
+
+    private static SheetData.OptionData option(JunctionResult option) {
+        return new SheetData.OptionData(
+                option.detail().id(),
+                option.detail().name(),
+                word(option.detail().rank()),
+                Bounds.of(option.psiExternal()),
+                Bounds.of(option.psiInternal()),
+                option.temperatureFactor(),
+                option.penLine().unbroken(),
+                option.penLine().neck(),
+                option.detail()
+                        .cost()
+                        .map(cost -> new SheetData.CostData(cost.perMetre(), cost.currency(), cost.source())));
+    }
+
+    private static ImmutableMap<String, Double> parameters(JunctionResult result) {
+        var parameters = SortedMaps.mutable.<String, Double>empty();
+        result.detail()
+                .parameters()
+                .select(DetailParameter::given)
+                .forEach(each -> parameters.put(each.name(), each.value()));
+        return Maps.immutable.ofMap(parameters);
     }
 
     private static EdgeData edge(JunctionRow row) {
@@ -206,6 +240,7 @@ final class Convert {
                 Bounds.of(h.junctionShare()),
                 Bounds.of(h.otherSystemTotal()),
                 Bounds.of(h.vertexRemainder()),
+                h.correctionRemainder(),
                 h.ventilation(),
                 Bounds.of(h.designLoad()),
                 h.annualLoss(),
@@ -230,7 +265,7 @@ final class Convert {
                 f.place(),
                 point(f.at()),
                 f.length(),
-                f.edge(),
+                f.edges(),
                 f.surface(),
                 f.sheet(),
                 f.loss().map(Bounds::of),

@@ -14,7 +14,10 @@ record FindingData(
         @Says("where a person finds it") String place,
         @Says("on the outer shell: east, north, up") ImmutableList<Double> at_m,
         @Says("zero where it has none") double length_m,
-        Optional<String> edge,
+
+        @Says("names of all the edges it stands for, the longest first")
+        ImmutableList<String> edges,
+
         Optional<String> surface,
         Optional<String> junctionSheet,
         @Says("against the best option of the catalogue") Optional<Bounds> loss_W_per_K,

@@ -15,8 +15,11 @@ record HeatLossData(
         @Says("0 to 1; may be negative") Bounds junctionShare,
         Bounds otherDimensionsTotal_W_per_K,
 
-        @Says("this system minus the other: where three edges meet")
+        @Says("of this system minus the other: where three edges meet")
         Bounds vertexRemainder_W_per_K,
+
+        @Says("the rest of that difference: corrections of U that no section holds")
+        double correctionRemainder_W_per_K,
 
         OptionalDouble ventilation_W_per_K,
         Bounds designLoad_W,

@@ -36,6 +36,12 @@ record SheetData(
         @Says("the best option of the catalogue; left out where it is this one")
         Optional<BestData> best,
 
+        @Says("of the catalogue that fit the same layers, from worst to best as it ranks them")
+        ImmutableList<OptionData> options,
+
+        @Says("of the detail that the house file set, m by name")
+        ImmutableMap<String, Double> parameters,
+
         @Says("of both solved systems") int unknowns,
         @Says("whether the interval is as narrow as asked") boolean accuracyMet,
         ImmutableList<String> notes) {
@@ -61,6 +67,19 @@ record SheetData(
             double externalLength_m,
             double internalLength_m,
             double insulationThickness_m) {}
+
+    record OptionData(
+            String detail,
+            String detailName,
+            String rank,
+            Bounds psiExternal_W_per_mK,
+            Bounds psiInternal_W_per_mK,
+            double temperatureFactor,
+            boolean unbroken,
+            @Says("zero where broken") double neck_m,
+            Optional<CostData> cost) {}
+
+    record CostData(double amount_per_m, String currency, String source) {}
 
     record BestData(
             String detail,

@@ -35,6 +35,15 @@ public interface Canvas {
     /** Widths of text. */
     TextMetrics metrics();
 
+    /**
+     * Draws a part and says what it is, where the canvas can say so; what is drawn outside every part is decoration.
+     *
+     * @param alternative what a figure shows, in words; empty for other parts
+     */
+    default void tagged(Tag tag, String alternative, Runnable drawing) {
+        drawing.run();
+    }
+
     /** Draws one polyline. */
     default void stroke(ImmutableList<Spot> line, Pen pen) {
         strokes(Lists.immutable.of(line), pen);

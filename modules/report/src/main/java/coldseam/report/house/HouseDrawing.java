@@ -3,10 +3,10 @@ package coldseam.report.house;
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
 import coldseam.envelope.Body;
-import coldseam.envelope.Opening;
+import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Edge;
-import coldseam.envelope.shell.OpenEdge;
+import coldseam.envelope.shell.ShellView;
 import coldseam.envelope.shell.Surface;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
@@ -27,28 +27,38 @@ import org.eclipse.collections.impl.factory.Lists;
 public final class HouseDrawing {
 
     private static final ImmutableList<Viewpoint> EYES = Lists.immutable.of(
-            new Viewpoint("seen from the south-east", -58, 28), new Viewpoint("seen from the north-west", 122, 28));
+            new Viewpoint("seen from the south-east", 148, 28), new Viewpoint("seen from the north-west", 328, 28));
 
     private static final double GAP = 16;
     private static final double RIM = 16;
 
     private final Audit audit;
-    private final ImmutableList<Scene> scenes;
+    private final ImmutableList<View> views;
+
+    /** A viewpoint and what it shows. */
+    private record View(Viewpoint eye, ShellView shown) {
+        Box size() {
+            return Box.around(
+                    shown.patches().flatCollect(ShellView.Patch::outline).collect(p -> new Spot(p.x(), p.y())));
+        }
+    }
 
     public HouseDrawing(Audit audit) {
         this.audit = audit;
-        this.scenes = EYES.collect(eye -> new Scene(audit.shell().surfaces(), eye));
+        this.views = EYES.collect(eye -> new View(eye, ShellView.of(audit.shell(), eye.azimuth(), eye.elevation())));
     }
 
     /** Findings that neither view shows, because something lies in front of them. */
     public ImmutableList<Finding> hidden() {
-        return audit.findings().reject(f -> scenes.anySatisfy(scene -> sees(scene, f.at())));
+        return audit.findings()
+                .reject(f -> views.anySatisfy(view -> view.shown().shows(f.at())));
     }
 
     /** The height at which both views fill a width, points. */
     public double height(double width) {
         double room = (width - GAP) / 2 - 2 * RIM;
-        return EYES.collectDouble(eye -> size(eye).height() * room / size(eye).width())
+        return views.collect(View::size)
+                        .collectDouble(size -> size.height() * room / size.width())
                         .max()
                 + 2 * RIM
                 + 12;
@@ -57,50 +67,64 @@ public final class HouseDrawing {
     /** Draws both views side by side. */
     public void draw(Canvas canvas, Box box) {
         double width = (box.width() - GAP) / 2;
-        double scale = Double.POSITIVE_INFINITY;
-        for (Viewpoint eye : EYES) {
-            Box size = size(eye);
-            scale = Math.min(
-                    scale, Math.min((width - 2 * RIM) / size.width(), (box.height() - 2 * RIM - 12) / size.height()));
-        }
-        for (int i = 0; i < EYES.size(); i++) {
+        double scale = views.collect(View::size)
+                .collectDouble(size ->
+                        Math.min((width - 2 * RIM) / size.width(), (box.height() - 2 * RIM - 12) / size.height()))
+                .min();
+        views.forEachWithIndex((view, i) -> {
             double x = box.x0() + i * (width + GAP);
-            view(canvas, new Box(x, box.y0(), x + width, box.y1()), i, scale);
-        }
-    }
-
-    private Box size(Viewpoint eye) {
-        ImmutableList<Point3> all = audit.shell().surfaces().flatCollect(Surface::outline);
-        return Box.around(all.collect(p -> new Spot(eye.x(p), eye.y(p))));
+            view(canvas, new Box(x, box.y0(), x + width, box.y1()), view, scale);
+        });
     }
 
     /** A view's way from metres to the page. */
-    private record Placing(Viewpoint eye, double scale, double x, double y) {
+    private record Placing(ShellView shown, double scale, double x, double y) {
+        Spot at(Point2 p) {
+            return new Spot(x + scale * p.x(), y + scale * p.y());
+        }
+
         Spot at(Point3 p) {
-            return new Spot(x + scale * eye.x(p), y + scale * eye.y(p));
+            return at(shown.picture(p));
         }
     }
 
-    private void view(Canvas canvas, Box box, int which, double scale) {
-        Viewpoint eye = EYES.get(which);
-        Box size = size(eye);
+    private void view(Canvas canvas, Box box, View view, double scale) {
+        ShellView shown = view.shown();
+        Box size = view.size();
         Placing placing = new Placing(
-                eye, scale, box.middleX() - scale * size.middleX(), (box.middleY() + 6) - scale * size.middleY());
-        Scene scene = scenes.get(which);
-        for (Surface surface : scene.surfaces()) {
-            surface(canvas, placing, surface);
-        }
+                shown, scale, box.middleX() - scale * size.middleX(), (box.middleY() + 6) - scale * size.middleY());
+        shown.patches().forEach(patch -> patch(canvas, placing, patch));
+        shown.traces()
+                .select(trace -> trace.visible() && drawn(trace.edge()))
+                .forEach(trace -> canvas.stroke(
+                        Lists.immutable.of(placing.at(trace.from()), placing.at(trace.to())),
+                        Pen.of(trace.edge().opening().isPresent() ? 0.5 : 0.8, Palette.INK)
+                                .rounded()));
         for (Finding finding : audit.findings().toReversed()) {
-            trace(canvas, placing, scene, finding);
+            trace(canvas, placing, finding);
         }
-        holes(canvas, placing, scene);
-        canvas.text(eye.name(), box.middleX(), box.y0() + 2, Type.of(8).with(Palette.SLATE), Align.CENTRE);
+        shown.rims()
+                .select(ShellView.Rim::visible)
+                .forEach(rim -> canvas.stroke(
+                        Lists.immutable.of(placing.at(rim.from()), placing.at(rim.to())),
+                        Pen.of(2.6, Palette.EMBER).rounded()));
+        canvas.text(view.eye().name(), box.middleX(), box.y0() + 2, Type.of(8).with(Palette.SLATE), Align.CENTRE);
         north(canvas, placing, new Spot(box.x0() + 16, box.y0() + 22));
-        badges(canvas, placing, scene, box);
+        badges(canvas, placing, box);
     }
 
-    private void surface(Canvas canvas, Placing placing, Surface surface) {
-        ImmutableList<Spot> outline = surface.outline().collect(placing::at);
+    /** Seams that the house file names lie anywhere on their surface: no line of the house. */
+    private static boolean drawn(Edge edge) {
+        return edge.second().isPresent() || edge.opening().isPresent();
+    }
+
+    private static void patch(Canvas canvas, Placing placing, ShellView.Patch patch) {
+        ImmutableList<Spot> outline = outline(patch).collect(placing::at);
+        Surface surface = patch.surface();
+        if (patch.opening().isPresent()) {
+            canvas.fill(outline, Ink.of(0xC9DBE2));
+            return;
+        }
         Box box = Box.around(outline);
         canvas.fill(outline, surface.assembly().isPresent() ? tint(surface) : Palette.EMBER.tint(0.7));
         if (surface.assembly().isEmpty()) {
@@ -110,10 +134,17 @@ public final class HouseDrawing {
         } else if (surface.use() == Body.Use.ROOF || surface.use() == Body.Use.CEILING) {
             Hatch.FINE_GRAIN.draw(canvas, outline, box);
         }
-        canvas.outline(outline, Pen.of(0.8, Palette.INK).rounded());
-        for (Opening opening : audit.house().openings().select(o -> o.surface().equals(surface.name()))) {
-            opening(canvas, placing, opening);
-        }
+    }
+
+    /** One outline with its holes, each joined to it there and back and wound the other way, so that they stay empty. */
+    private static ImmutableList<Point2> outline(ShellView.Patch patch) {
+        Point2 start = patch.outline().getFirst();
+        return patch.holes()
+                .injectInto(
+                        patch.outline(),
+                        (all, hole) ->
+                                all.newWith(start).newWithAll(hole.toReversed()).newWith(hole.getLast()))
+                .newWithAll(patch.holes().isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(start));
     }
 
     private static Ink tint(Surface surface) {
@@ -129,70 +160,24 @@ public final class HouseDrawing {
         };
     }
 
-    /** An opening's rim, from the edges around it. */
-    private void opening(Canvas canvas, Placing placing, Opening opening) {
-        ImmutableList<Edge> rim = audit.shell()
-                .edges()
-                .select(e -> e.opening().filter(opening::equals).isPresent());
-        ImmutableList<Edge> level = rim.select(e -> Math.abs(e.from().z() - e.to().z()) < 1e-6);
-        if (level.size() == 2) {
-            Edge low = level.minBy(e -> e.from().z());
-            Edge high = level.maxBy(e -> e.from().z());
-            boolean same = Math.hypot(
-                            low.from().x() - high.from().x(),
-                            low.from().y() - high.from().y())
-                    < 1e-3;
-            ImmutableList<Spot> pane = Lists.immutable
-                    .of(low.from(), low.to(), same ? high.to() : high.from(), same ? high.from() : high.to())
-                    .collect(placing::at);
-            canvas.fill(pane, Ink.of(0xC9DBE2));
-            canvas.outline(pane, Pen.of(0.5, Palette.INK));
-        }
-    }
-
-    /** The edge or surface a finding is about, in its colour. */
-    private void trace(Canvas canvas, Placing placing, Scene scene, Finding finding) {
+    /** The edges a finding is about, in its colour. */
+    private static void trace(Canvas canvas, Placing placing, Finding finding) {
         Pen pen = finding.severity() == Finding.Severity.WEAK
                 ? Pen.of(2, FindingMark.ink(finding.severity())).dashed(4, 2)
                 : Pen.of(2.6, FindingMark.ink(finding.severity())).rounded();
-        for (Edge edge : new FindingEdges(audit).of(finding)) {
-            if (scene.sees(middle(edge))) {
-                canvas.stroke(Lists.immutable.of(edge.from(), edge.to()).collect(placing::at), pen);
-            }
-        }
+        placing.shown()
+                .traces()
+                .select(trace ->
+                        trace.visible() && finding.edges().contains(trace.edge().name()))
+                .forEach(trace ->
+                        canvas.stroke(Lists.immutable.of(placing.at(trace.from()), placing.at(trace.to())), pen));
     }
 
-    /** Whether a point is seen: on a surface, or in a hole with nothing in front. */
-    private boolean sees(Scene scene, Point3 p) {
-        return scene.sees(p) || !audit.shell().closed() && !scene.hidden(p);
-    }
-
-    /** The rims of holes in the shell. */
-    private void holes(Canvas canvas, Placing placing, Scene scene) {
-        for (OpenEdge edge : audit.shell().openEdges()) {
-            Point3 middle = new Point3(
-                    (edge.from().x() + edge.to().x()) / 2,
-                    (edge.from().y() + edge.to().y()) / 2,
-                    (edge.from().z() + edge.to().z()) / 2);
-            if (sees(scene, middle)) {
-                canvas.stroke(
-                        Lists.immutable.of(edge.from(), edge.to()).collect(placing::at),
-                        Pen.of(2.6, Palette.EMBER).rounded());
-            }
-        }
-    }
-
-    private static Point3 middle(Edge e) {
-        return new Point3(
-                (e.from().x() + e.to().x()) / 2,
-                (e.from().y() + e.to().y()) / 2,
-                (e.from().z() + e.to().z()) / 2);
-    }
-
-    private void badges(Canvas canvas, Placing placing, Scene scene, Box box) {
+    private void badges(Canvas canvas, Placing placing, Box box) {
         double radius = audit.findings().size() > 30 ? 5 : 6.4;
         List<Spot> taken = new ArrayList<>();
-        ImmutableList<Finding> seen = audit.findings().select(f -> sees(scene, f.at()));
+        ImmutableList<Finding> seen =
+                audit.findings().select(f -> placing.shown().shows(f.at()));
         for (Finding finding : seen) {
             Spot place = placing.at(finding.at());
             Spot free = free(place, taken, box, radius);

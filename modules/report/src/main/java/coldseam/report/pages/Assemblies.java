@@ -1,7 +1,6 @@
 package coldseam.report.pages;
 
-import coldseam.assemblies.HeatFlow;
-import coldseam.assemblies.OuterSurface;
+import coldseam.assemblies.LayerResistance;
 import coldseam.assemblies.Transmittance;
 import coldseam.audit.AssemblyRow;
 import coldseam.envelope.Layer;
@@ -16,14 +15,13 @@ import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.section.Looks;
 import java.util.Locale;
-import java.util.Optional;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** Every assembly that is used: its layers and its transmittance. */
 public final class Assemblies {
 
-    /** Differences of transmittances below this, W/(m²·K), and of resistances, m²·K/W, are round-off. */
+    /** Differences of resistances below this, m²·K/W, are round-off. */
     private static final double SAME = 1e-9;
 
     private Assemblies() {}
@@ -42,7 +40,7 @@ public final class Assemblies {
 
     private static void write(Page page, AssemblyRow row) {
         Print print = page.print();
-        Optional<Transmittance> build = build(page, row);
+        Transmittance build = row.build();
         Table table = Table.of(
                 Table.Column.fixed("", 34),
                 Table.Column.share("layer", 1),
@@ -51,17 +49,11 @@ public final class Assemblies {
                 Table.Column.number(
                         "λ, " + print.units().label(Dimension.CONDUCTIVITY), print.units() == UnitSystem.SI ? 60 : 84),
                 Table.Column.number("R, " + print.units().label(Dimension.RESISTANCE), 74));
-        table = build.isPresent()
-                ? table.row(
-                        Table.Kind.PLAIN, surface("inner surface", build.get().interiorSurfaceResistance(), print))
-                : table;
+        table = table.row(Table.Kind.PLAIN, surface("inner surface", build.interiorSurfaceResistance(), print));
         for (int i = 0; i < row.assembly().layers().size(); i++) {
             table = table.with(layer(row.assembly().layers().get(i), i, build, print));
         }
-        table = build.isPresent()
-                ? table.row(
-                        Table.Kind.PLAIN, surface("outer surface", build.get().exteriorSurfaceResistance(), print))
-                : table;
+        table = table.row(Table.Kind.PLAIN, surface("outer surface", build.exteriorSurfaceResistance(), print));
         table = table.row(
                 Table.Kind.SUBTOTAL,
                 Table.Cell.of(""),
@@ -69,16 +61,14 @@ public final class Assemblies {
                 Table.Cell.of(""),
                 Table.Cell.of(print.of(row.assembly().thickness(), Dimension.THICKNESS)),
                 Table.Cell.of(""),
-                Table.Cell.of(build.map(b -> print.number(b.total(), Dimension.RESISTANCE))
-                        .orElse("")));
+                Table.Cell.of(print.number(build.total(), Dimension.RESISTANCE)));
         page.flow().need(Blocks.table(table).height(page.flow().width()) + 50);
         page.flow()
-                .heading(Print.capital(row.assembly().name())
-                        + build.map(b -> ", heat flow " + b.direction().name().toLowerCase(Locale.ROOT))
-                                .orElse(""));
+                .heading(Print.capital(row.assembly().name()) + ", heat flow "
+                        + build.direction().name().toLowerCase(Locale.ROOT));
         page.flow().add(table);
         page.flow().space(3);
-        page.flow().add(Blocks.text(words(row, build, print), Style.SMALL));
+        page.flow().add(Blocks.text(words(row, print), Style.SMALL));
     }
 
     private static Table.Cell[] surface(String name, double resistance, Print print) {
@@ -92,15 +82,11 @@ public final class Assemblies {
         };
     }
 
-    private static Table.Row layer(Layer layer, int index, Optional<Transmittance> build, Print print) {
+    private static Table.Row layer(Layer layer, int index, Transmittance build, Print print) {
         boolean solid = layer.role() != Role.AIR_LAYER && layer.role() != Role.MEMBRANE;
-        String resistance = build.map(b -> b.layers().get(index))
-                .map(l -> l.counted() == 0 ? "not counted" : print.number(l.resistance(), Dimension.RESISTANCE))
-                .orElse(
-                        solid
-                                ? print.number(
-                                        layer.thickness() / layer.material().conductivity(), Dimension.RESISTANCE)
-                                : "–");
+        LayerResistance counted = build.layers().get(index);
+        String resistance =
+                counted.counted() == 0 ? "not counted" : print.number(counted.resistance(), Dimension.RESISTANCE);
         return new Table.Row(
                 Table.Kind.PLAIN,
                 Lists.immutable.of(
@@ -113,24 +99,9 @@ public final class Assemblies {
                         Table.Cell.of(resistance)));
     }
 
-    /** The steps to U of the surfaces that have it: the ones whose transmittance is the row's. */
-    private static Optional<Transmittance> build(Page page, AssemblyRow row) {
-        return page.audit()
-                .shell()
-                .surfaces()
-                .select(s -> s.assembly().filter(row.assembly()::equals).isPresent())
-                .asLazy()
-                .collect(s ->
-                        Transmittance.of(row.assembly(), HeatFlow.through(s.normal()), OuterSurface.of(s.exposure())))
-                .detectOptional(t -> Math.abs(t.corrected() - row.transmittance()) < SAME);
-    }
-
-    private static Rich words(AssemblyRow row, Optional<Transmittance> build, Print print) {
+    private static Rich words(AssemblyRow row, Print print) {
         Rich out = Rich.of(print.of(row.area(), Dimension.AREA) + " of it, openings taken off.");
-        if (build.isEmpty()) {
-            return out;
-        }
-        Transmittance t = build.get();
+        Transmittance t = row.build();
         if (t.upperLimit() - t.lowerLimit() > SAME) {
             out = out.plus(Rich.marked(" Upper limit R′_{T} "))
                     .plus(print.of(t.upperLimit(), Dimension.RESISTANCE))

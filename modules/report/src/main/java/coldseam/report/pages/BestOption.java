@@ -57,10 +57,11 @@ final class BestOption {
                 + best.detail().name());
         double drawn = Math.max(LEAST, Math.min(MOST, flow.remaining() - 4)) - Legend.BAR;
         SectionDrawing drawing = new SectionDrawing(picture, left, drawn);
-        Block drawingBlock = Blocks.drawing(drawn + Legend.BAR, (canvas, box) -> {
-            drawing.draw(canvas, new Box(box.x0(), box.y0() + Legend.BAR, box.x1(), box.y1()));
-            Legend.drawBar(canvas, box, picture.system(), drawing);
-        });
+        Block drawingBlock =
+                Blocks.drawing(drawn + Legend.BAR, new DetailWords(best, page.print()).figure(), (canvas, box) -> {
+                    drawing.draw(canvas, new Box(box.x0(), box.y0() + Legend.BAR, box.x1(), box.y1()));
+                    Legend.drawBar(canvas, box, picture.system(), drawing);
+                });
         MutableList<Block> right = Lists.mutable.of(words);
         right.add(Blocks.text(
                 drawing.keys()
@@ -84,8 +85,8 @@ final class BestOption {
                                         : "pen line broken.")),
                 WORDS));
         out.add(Blocks.space(3));
-        JunctionSheets.list(out, "Order of building", best.detail().order(), true, WORDS);
-        JunctionSheets.list(out, "Cautions", best.detail().cautions(), false, WORDS);
+        DetailWords.list(out, "Order of building", best.detail().order(), true, WORDS);
+        DetailWords.list(out, "Cautions", best.detail().cautions(), false, WORDS);
         return Blocks.stack(out.toImmutable(), 2);
     }
 }

@@ -10,6 +10,7 @@ import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Ink;
 import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Spot;
+import coldseam.report.drawing.Tag;
 import coldseam.report.house.FindingMark;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
@@ -54,6 +55,7 @@ public final class Cover {
         flow.add(Blocks.text("In this report", Style.SUBSECTION));
         flow.add(Blocks.space(2));
         contentsTop = flow.top();
+        flow.reserveContents();
     }
 
     /** Fills the list of contents, once it is known what stands where. */
@@ -63,19 +65,26 @@ public final class Cover {
                 flow.marks().select(m -> m.level() == 1).drop(1);
         double column = (flow.width() - 24) / 2;
         int half = (marks.size() + 1) / 2;
-        flow.onto(
+        marks.forEachWithIndex((mark, i) -> {
+            double x = flow.left() + (i < half ? 0 : column + 24);
+            double y = contentsTop - 12 - 13 * (i < half ? i : i - half);
+            flow.link(1, new coldseam.report.drawing.Box(x, y - 3, x + column, y + 9), mark.page());
+        });
+        flow.contentsOnto(
                 1,
                 canvas -> marks.forEachWithIndex((mark, i) -> {
                     double x = flow.left() + (i < half ? 0 : column + 24);
                     double y = contentsTop - 12 - 13 * (i < half ? i : i - half);
                     String text = Cut.to(column - 34, mark.text(), Style.BODY.type());
-                    canvas.text(text, x, y, Style.BODY.type(), Align.LEFT);
-                    canvas.text(
-                            Integer.toString(mark.page()),
-                            x + column,
-                            y,
-                            Style.BODY.type().with(Palette.SLATE),
-                            Align.RIGHT);
+                    canvas.tagged(Tag.PARAGRAPH, "", () -> {
+                        canvas.text(text + " ", x, y, Style.BODY.type(), Align.LEFT);
+                        canvas.text(
+                                Integer.toString(mark.page()),
+                                x + column,
+                                y,
+                                Style.BODY.type().with(Palette.SLATE),
+                                Align.RIGHT);
+                    });
                     double from = x + canvas.metrics().width(text, Style.BODY.type()) + 5;
                     canvas.line(
                             from,
@@ -97,9 +106,16 @@ public final class Cover {
                         Blocks.text(
                                 unbroken ? "Unbroken" : "Not unbroken",
                                 Style.SECTION.with(accent).sized(20, 25)),
-                        Blocks.text(audit.verdict().sentence(), Style.LEAD)),
+                        Blocks.text(sentence(audit), Style.LEAD)),
                 Palette.FROST,
                 accent);
+    }
+
+    /** The verdict's sentence without the word that stands above it already. */
+    private static String sentence(Audit audit) {
+        String whole = audit.verdict().sentence();
+        String word = audit.verdict().unbroken() ? "Unbroken: " : "Not unbroken: ";
+        return whole.startsWith(word) ? Print.capital(whole.substring(word.length())) : whole;
     }
 
     private static Block figures(Page page) {
@@ -134,10 +150,18 @@ public final class Cover {
                                         + Print.factor(audit.house().limits().temperatureFactor()))),
                 figure(
                         dampest.map(s -> Print.percent(s.mouldHumidity())).orElse("none"),
-                        Rich.of(dampest.map(s -> "indoor humidity from which mould may grow, at " + s.id()
-                                        + ", at the design temperatures")
-                                .orElse("nothing computed"))));
+                        dampest.map(s -> Rich.of("indoor humidity from which mould may grow, at " + s.id()
+                                                + ", at the design temperatures; ")
+                                        .plus(own(page)))
+                                .orElse(Rich.of("nothing computed"))));
         return Blocks.stack(12, first, second);
+    }
+
+    /** The house's own humidity, marked where it is enough for mould. */
+    private static Rich own(Page page) {
+        Rich own = Rich.of("the house has "
+                + page.print().of(page.audit().house().site().indoorHumidity(), Dimension.SHARE) + ", see Moisture");
+        return page.audit().mould().wetAtDesign().isEmpty() ? own : own.with(Palette.EMBER);
     }
 
     private static String shareWords(Audit audit) {
@@ -172,16 +196,16 @@ public final class Cover {
                     Table.Cell.of(Rich.trade(finding.title())
                             .with(Face.SEMIBOLD)
                             .plus(Rich.newLine())
-                            .plus(shortened(finding.place(), page.print()))),
+                            .plus(shortened(finding.place()))),
                     Table.Cell.of(loss(finding, page.print())));
         }
         page.flow().add(table);
     }
 
     /** The first of several places. */
-    private static String shortened(String place, Print print) {
+    private static String shortened(String place) {
         int end = place.indexOf("; ");
-        return print.place(end < 0 ? place : place.substring(0, end) + " and other places");
+        return end < 0 ? place : place.substring(0, end) + " and other places";
     }
 
     static Table.Cell badge(Finding finding) {

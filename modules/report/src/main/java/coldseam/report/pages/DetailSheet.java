@@ -1,9 +1,7 @@
 package coldseam.report.pages;
 
-import coldseam.envelope.Control;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
-import coldseam.junctions.Connection;
 import coldseam.junctions.DefaultPsi;
 import coldseam.junctions.Detail;
 import coldseam.junctions.JunctionResult;
@@ -11,7 +9,6 @@ import coldseam.report.drawing.Box;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
-import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.section.Legend;
@@ -20,7 +17,6 @@ import coldseam.report.section.SectionPicture;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** One option of the catalogue as a sheet: drawing, numbers, and what a builder needs to know. */
@@ -35,11 +31,13 @@ public final class DetailSheet {
     private final Flow flow;
     private final Print print;
     private final JunctionResult result;
+    private final DetailWords words;
 
     private DetailSheet(Flow flow, Print print, JunctionResult result) {
         this.flow = flow;
         this.print = print;
         this.result = result;
+        this.words = new DetailWords(result, print);
     }
 
     /**
@@ -81,14 +79,14 @@ public final class DetailSheet {
             drawing = new SectionDrawing(picture, flow.width(), drawn);
         }
         SectionDrawing chosen = drawing;
-        flow.add(Blocks.drawing(drawn + Legend.HEIGHT, (canvas, box) -> {
+        flow.add(Blocks.drawing(drawn + Legend.HEIGHT, words.figure(), (canvas, box) -> {
             chosen.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
             Legend.draw(canvas, box, picture, chosen);
         }));
         flow.space(6);
         flow.add(tables(chosen));
         flow.space(10);
-        flow.add(Blocks.beside(18, Lists.immutable.of(0.5, 0.5), Blocks.stack(left(), 2), Blocks.stack(right(), 2)));
+        flow.add(words());
         flow.space(6);
         flow.add(Blocks.text(
                 "ψ with the proven interval of its computation. What carries loads or must resist fire needs an engineer's"
@@ -97,7 +95,7 @@ public final class DetailSheet {
     }
 
     private Block words() {
-        return Blocks.beside(18, Lists.immutable.of(0.5, 0.5), Blocks.stack(left(), 2), Blocks.stack(right(), 2));
+        return words.columns();
     }
 
     private Block tables(SectionDrawing drawing) {
@@ -124,72 +122,16 @@ public final class DetailSheet {
     }
 
     private Table numbers() {
-        Table table = Table.of(Table.Column.share("result", 1), Table.Column.number("", 122));
-        table = row(table, "ψ, external dimensions", print.of(result.psiExternal(), Dimension.LINEAR_TRANSMITTANCE));
-        table = row(table, "ψ, internal dimensions", print.of(result.psiInternal(), Dimension.LINEAR_TRANSMITTANCE));
+        Table table = words.psi(Table.of(Table.Column.share("result", 1), Table.Column.number("", 122)));
         Optional<DefaultPsi> tabulated = DefaultPsi.beside(result);
         if (tabulated.isPresent()) {
             DefaultPsi psi = tabulated.get();
-            table = row(
+            table = DetailWords.row(
                     table,
                     "ISO 14683 " + psi.code() + ": " + DefaultPsi.CAUTION,
                     print.number(psi.external(), Dimension.LINEAR_TRANSMITTANCE) + " ext., "
                             + print.number(psi.internal(), Dimension.LINEAR_TRANSMITTANCE) + " int.");
         }
-        table = row(table, "L_{2D}", print.of(result.coupling(), Dimension.LINEAR_TRANSMITTANCE));
-        for (JunctionResult.Leg leg : result.legs()) {
-            table = table.row(
-                    Table.Kind.PLAIN,
-                    Table.Cell.of(Rich.of("U of the " + leg.name())),
-                    Table.Cell.of(print.of(leg.transmittance(), Dimension.TRANSMITTANCE)));
-        }
-        table = row(table, "f_{Rsi}, R_{si} 0.25 m²·K/W, estimate", Print.factor(result.temperatureFactor()));
-        table = row(
-                table,
-                "neck of the pen line",
-                result.penLine().unbroken()
-                        ? print.neck(result.penLine().neck()) + " = "
-                                + Print.percent(result.penLine().share())
-                        : "broken");
-        return row(
-                table,
-                "weakest path, ratio to the weaker surface",
-                Print.percent(result.weakestPath().ratio()));
-    }
-
-    private static Table row(Table table, String what, String value) {
-        return table.row(Table.Kind.PLAIN, Table.Cell.of(Rich.marked(what)), Table.Cell.of(value));
-    }
-
-    private ImmutableList<Block> left() {
-        Detail detail = result.detail();
-        MutableList<Block> out = Lists.mutable.empty();
-        out.add(Blocks.text("What it looks like", Style.SUBSECTION));
-        out.add(Blocks.text(detail.looksLike(), Style.BODY));
-        out.add(Blocks.space(5));
-        JunctionSheets.list(out, "Order of building", detail.order(), true);
-        out.add(Blocks.text("How the layers pass", Style.SUBSECTION));
-        out.add(Blocks.text(
-                Lists.immutable
-                        .of(Control.AIR, Control.WATER, Control.VAPOUR)
-                        .collect(control -> control.name().toLowerCase(Locale.ROOT) + " "
-                                + detail.connections()
-                                        .getIfAbsentValue(control, Connection.NOT_SHOWN)
-                                        .name()
-                                        .toLowerCase(Locale.ROOT)
-                                        .replace('_', ' '))
-                        .makeString("", ", ", "."),
-                Style.BODY));
-        return out.toImmutable();
-    }
-
-    private ImmutableList<Block> right() {
-        Detail detail = result.detail();
-        MutableList<Block> out = Lists.mutable.empty();
-        JunctionSheets.list(out, "How it fails", detail.failures(), false);
-        JunctionSheets.list(out, "Photograph before it is covered", detail.photographs(), false);
-        JunctionSheets.list(out, "Cautions", detail.cautions(), false);
-        JunctionSheets.list(out, "Simplified in the drawing", result.notes(), false);
-        return out.toImmutable();
+        return words.rest(table);
     }
 }

@@ -19,11 +19,12 @@ public final class Gaps {
     public static void write(Page page) {
         Flow flow = page.flow();
         Audit audit = page.audit();
-        flow.section("Gaps and weak spots by weight");
         if (audit.findings().isEmpty()) {
+            flow.sectionHere("Gaps and weak spots by weight", 80);
             flow.add(Blocks.text("Nothing was found: no layer is open, broken, pinched or unknown.", Style.BODY));
             return;
         }
+        flow.section("Gaps and weak spots by weight");
         flow.add(Blocks.text(
                 "Losses are counted against the best option of the catalogue for the same junction. A full disc is a gap, a"
                         + " full square is unknown, an open diamond is a weak spot; the numbers are those of the drawing.",
@@ -32,8 +33,8 @@ public final class Gaps {
         boolean money = audit.findings().anySatisfy(f -> f.moneyPerYear().isPresent());
         Table table = Table.of(
                 Table.Column.fixed("", 26),
-                Table.Column.share("what and where", 1.25),
-                Table.Column.share("what to do", 1),
+                Table.Column.share("what and where", 1.6),
+                Table.Column.share("what to do", 0.9),
                 Table.Column.number("length, " + page.print().units().label(Dimension.LENGTH), 42),
                 Table.Column.number("lost, " + page.print().units().label(Dimension.HEAT_LOSS_COEFFICIENT), 74));
         if (money) {
@@ -52,7 +53,7 @@ public final class Gaps {
         Rich what = Rich.trade(finding.title())
                 .with(Face.SEMIBOLD)
                 .plus(Rich.newLine())
-                .plus(Rich.of(page.print().place(finding.place())).with(Palette.DEEP))
+                .plus(Rich.of(finding.place()).with(Palette.DEEP))
                 .plus(Rich.newLine())
                 .plus(Rich.trade(finding.what()));
         if (finding.sheet().isPresent()) {

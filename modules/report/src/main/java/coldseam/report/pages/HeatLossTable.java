@@ -17,6 +17,9 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** The heat-loss coefficient, line by line; the printed numbers add up to the printed sums. */
 public final class HeatLossTable {
 
+    /** W/K, half of the last digit printed: smaller remainders are not worth a line. */
+    private static final double LEAST_REMAINDER = 0.0005;
+
     /** Digits after the point of each bound. */
     private static final int DIGITS = 3;
 
@@ -154,8 +157,15 @@ public final class HeatLossTable {
                 print.of(loss.otherSystemTotal(), d));
         table = line(
                 table,
-                Rich.of("difference of the two: the corners where three edges meet, which neither system counts"),
+                Rich.of("of the difference: the corners where three edges meet, which neither system counts"),
                 print.of(loss.vertexRemainder(), d));
+        if (Math.abs(loss.correctionRemainder()) >= LEAST_REMAINDER) {
+            table = line(
+                    table,
+                    Rich.of(
+                            "of the difference: fasteners, gaps and rain, which are in the U of surfaces and in no section"),
+                    print.of(loss.correctionRemainder(), d));
+        }
         if (loss.ventilation().isPresent()) {
             table = line(
                     table,

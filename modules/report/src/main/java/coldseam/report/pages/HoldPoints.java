@@ -50,7 +50,7 @@ public final class HoldPoints {
                 .forEach(line -> out.add(
                         Blocks.beside(4, Lists.immutable.of(0.035, 0.965), box(), Blocks.text(line, Style.BODY))));
         out.add(Blocks.space(14));
-        out.add(Blocks.drawing(12, (canvas, box) -> {
+        out.add(Blocks.drawing(12, "Lines to sign: seen by, date, photograph number.", (canvas, box) -> {
             String[] words = {"seen by", "date", "photograph no."};
             double[] shares = {0, 0.46, 0.68, 1.0};
             for (int i = 0; i < words.length; i++) {
@@ -66,6 +66,7 @@ public final class HoldPoints {
     private static Block box() {
         return Blocks.drawing(
                 12.6,
+                "A box to tick.",
                 (canvas, box) -> canvas.outline(
                         new Box(box.x0(), box.y1() - 10.5, box.x0() + 8.4, box.y1() - 2.1).corners(),
                         Pen.of(0.8, Palette.INK)));

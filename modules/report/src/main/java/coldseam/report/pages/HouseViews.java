@@ -22,27 +22,33 @@ public final class HouseViews {
         boolean any = page.audit().findings().notEmpty();
         flow.sectionHere(any ? "The house and where its gaps are" : "The house", HEIGHT + 80);
         HouseDrawing drawing = new HouseDrawing(page.audit());
-        double height = Math.max(HEIGHT, Math.min(drawing.height(flow.width()), flow.remaining() - 50));
-        flow.add(Blocks.drawing(height, drawing::draw));
+        // Below it: what the marks mean, or that nothing was found.
+        double below = any ? 50 : 95;
+        double height = Math.max(HEIGHT, Math.min(drawing.height(flow.width()), flow.remaining() - below));
+        flow.add(Blocks.drawing(
+                height,
+                "The house seen from the south-east and from the north-west, each finding numbered where it is; the list of"
+                        + " gaps names the places in words.",
+                drawing::draw));
         if (!any) {
             return;
         }
         flow.space(4);
-        flow.add(Blocks.drawing(14, (canvas, box) -> {
-            double x = box.x0();
-            for (Finding.Severity severity : Finding.Severity.values()) {
-                FindingMark.draw(canvas, new Spot(x + 6, box.y0() + 6), severity, 1, 5);
-                String word = FindingMark.word(severity);
-                canvas.text(word, x + 17, box.y0() + 3.2, Style.SMALL.type(), Align.LEFT);
-                x += 34 + canvas.metrics().width(word, Style.SMALL.type());
-            }
-        }));
+        flow.add(Blocks.drawing(
+                14, "A disc is a gap, a square is unknown, a diamond is a weak spot.", (canvas, box) -> {
+                    double x = box.x0();
+                    for (Finding.Severity severity : Finding.Severity.values()) {
+                        FindingMark.draw(canvas, new Spot(x + 6, box.y0() + 6), severity, 1, 5);
+                        String word = FindingMark.word(severity);
+                        canvas.text(word, x + 17, box.y0() + 3.2, Style.SMALL.type(), Align.LEFT);
+                        x += 34 + canvas.metrics().width(word, Style.SMALL.type());
+                    }
+                }));
         ImmutableList<Finding> hidden = drawing.hidden();
         if (hidden.notEmpty()) {
             flow.add(Blocks.text(
                     "Not seen from either side: "
-                            + hidden.collect(f ->
-                                            f.number() + " (" + page.print().place(f.place()) + ")")
+                            + hidden.collect(f -> f.number() + " (" + f.place() + ")")
                                     .makeString(", ")
                             + ".",
                     Style.SMALL));

@@ -1,10 +1,8 @@
 package coldseam.report.pages;
 
 import coldseam.audit.JunctionSheet;
-import coldseam.envelope.Control;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
-import coldseam.junctions.Connection;
 import coldseam.junctions.Detail;
 import coldseam.junctions.JunctionResult;
 import coldseam.report.drawing.Align;
@@ -19,8 +17,6 @@ import coldseam.report.pdf.Table;
 import coldseam.report.section.Legend;
 import coldseam.report.section.SectionDrawing;
 import coldseam.report.section.SectionPicture;
-import java.util.Locale;
-import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -43,9 +39,8 @@ public final class JunctionSheets {
     private static void write(Page page, JunctionSheet sheet) {
         Flow flow = page.flow();
         Detail detail = sheet.result().detail();
-        flow.section(
-                sheet.id() + " · " + Print.capital(detail.kind().label()),
-                sheet.id() + " · " + Print.capital(detail.kind().label()) + ": " + detail.name());
+        String heading = sheet.id() + " · " + Print.capital(detail.kind().label());
+        flow.section(heading, heading + ": " + detail.name(), "Junctions");
         flow.add(Blocks.text(Rich.strong(detail.name()), Style.LEAD));
         flow.add(Blocks.text(
                 page.print().length(sheet.length()) + " in "
@@ -78,7 +73,8 @@ public final class JunctionSheets {
             drawing = new SectionDrawing(picture, flow.width(), drawn);
         }
         SectionDrawing chosen = drawing;
-        flow.add(Blocks.drawing(drawn + Legend.HEIGHT, (canvas, box) -> {
+        String figure = new DetailWords(sheet.result(), page.print()).figure();
+        flow.add(Blocks.drawing(drawn + Legend.HEIGHT, figure, (canvas, box) -> {
             chosen.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
             Legend.draw(canvas, box, picture, chosen);
         }));
@@ -87,9 +83,9 @@ public final class JunctionSheets {
         flow.space(8);
         flow.add(words);
         flow.space(8);
-        flow.add(Blocks.beside(
-                18, Lists.immutable.of(0.5, 0.5), Blocks.stack(left(page, sheet), 2), Blocks.stack(right(sheet), 2)));
+        flow.add(new DetailWords(sheet.result(), page.print()).columns());
         edges(page, sheet);
+        OptionList.write(page, sheet);
         sheet.best().ifPresent(best -> new BestOption(page, sheet, best).write());
     }
 
@@ -157,35 +153,8 @@ public final class JunctionSheets {
     }
 
     private static Table numbers(Page page, JunctionSheet sheet) {
-        Print print = page.print();
-        JunctionResult r = sheet.result();
-        Table table = Table.of(Table.Column.share("result", 1), Table.Column.number("", 122));
-        table = row(table, "ψ, external dimensions", print.of(r.psiExternal(), Dimension.LINEAR_TRANSMITTANCE));
-        table = row(table, "ψ, internal dimensions", print.of(r.psiInternal(), Dimension.LINEAR_TRANSMITTANCE));
-        table = row(table, "L_{2D}", print.of(r.coupling(), Dimension.LINEAR_TRANSMITTANCE));
-        for (JunctionResult.Leg leg : r.legs()) {
-            table = table.row(
-                    Table.Kind.PLAIN,
-                    Table.Cell.of(Rich.of("U of the " + leg.name())),
-                    Table.Cell.of(print.of(leg.transmittance(), Dimension.TRANSMITTANCE)));
-        }
-        table = row(table, "f_{Rsi}, R_{si} 0.25 m²·K/W", Print.factor(r.temperatureFactor()));
-        table = row(
-                table,
-                "neck of the pen line",
-                r.penLine().unbroken()
-                        ? print.neck(r.penLine().neck()) + " = "
-                                + Print.percent(r.penLine().share())
-                        : "broken");
-        table = row(
-                table,
-                "weakest path, ratio to the weaker surface",
-                Print.percent(r.weakestPath().ratio()));
-        return table;
-    }
-
-    private static Table row(Table table, String what, String value) {
-        return table.row(Table.Kind.PLAIN, Table.Cell.of(Rich.marked(what)), Table.Cell.of(value));
+        DetailWords words = new DetailWords(sheet.result(), page.print());
+        return words.rest(words.psi(Table.of(Table.Column.share("result", 1), Table.Column.number("", 122))));
     }
 
     /** What a builder takes from the numbers. */
@@ -202,6 +171,7 @@ public final class JunctionSheets {
                         + humidity(sheet.mouldHumidity())
                         + ".",
                 Style.BODY));
+        own(page, sheet, out);
         sheet.best().ifPresent(best -> {
             var system = page.audit().heatLoss().system();
             out.add(Blocks.text(
@@ -216,76 +186,31 @@ public final class JunctionSheets {
         return Blocks.stack(out.toImmutable(), 4);
     }
 
+    /** What the house's own humidity means for it. */
+    private static void own(Page page, JunctionSheet sheet, MutableList<Block> out) {
+        var mould = page.audit().mould();
+        String own = page.print().of(page.audit().house().site().indoorHumidity(), Dimension.SHARE);
+        boolean wet = mould.wetAtDesign().anySatisfy(surface -> surface.sheet().equals(sheet.id()));
+        if (!wet) {
+            return;
+        }
+        boolean byMonth =
+                mould.wetByMonth().anySatisfy(surface -> surface.sheet().equals(sheet.id()));
+        String months = mould.monthly().isEmpty()
+                ? " It was not judged by months, since the house file gives no monthly climate."
+                : byMonth
+                        ? " By monthly means, too, it is too cold; see Moisture."
+                        : " By monthly means, which ISO 13788 asks for, none is expected.";
+        out.add(Blocks.text(
+                Rich.of("The house's own " + own + " is enough for that: in a cold spell mould is possible here."
+                        + months),
+                Style.BODY.with(Palette.EMBER)));
+    }
+
     static String humidity(double humidity) {
         return humidity >= 1
                 ? "100 % relative humidity (never, at these temperatures)"
                 : Print.percent(humidity) + " relative humidity";
-    }
-
-    private static ImmutableList<Block> left(Page page, JunctionSheet sheet) {
-        Detail detail = sheet.result().detail();
-        MutableList<Block> out = Lists.mutable.empty();
-        out.add(Blocks.text("What it looks like", Style.SUBSECTION));
-        out.add(Blocks.text(detail.looksLike(), Style.BODY));
-        out.add(Blocks.space(5));
-        out.add(Blocks.text("How the layers pass", Style.SUBSECTION));
-        out.add(connection("Heat", sheet.result().penLine().unbroken() ? "the pen line is unbroken" : "broken"));
-        for (Control control : new Control[] {Control.AIR, Control.WATER, Control.VAPOUR}) {
-            Connection how = detail.connections().getIfAbsentValue(control, Connection.NOT_SHOWN);
-            out.add(connection(
-                    Print.capital(control.name().toLowerCase(Locale.ROOT)),
-                    how.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
-        }
-        out.add(Blocks.space(5));
-        list(out, "Order of building", detail.order(), true);
-        detail.costPerMetre()
-                .ifPresent(cost -> out.add(Blocks.text(
-                        "Cost, as the detail gives it: "
-                                + page.audit().house().prices().currency() + " "
-                                + String.format(Locale.ROOT, "%.0f", cost) + " a metre.",
-                        Style.BODY)));
-        return out.toImmutable();
-    }
-
-    static Block connection(String control, String how) {
-        return Blocks.beside(
-                6,
-                Lists.immutable.of(0.3, 0.7),
-                Blocks.text(control, Style.BODY.with(Palette.SLATE)),
-                Blocks.text(
-                        how,
-                        how.equals("broken") || how.equals("not shown") ? Style.BODY.with(Palette.EMBER) : Style.BODY));
-    }
-
-    private static ImmutableList<Block> right(JunctionSheet sheet) {
-        Detail detail = sheet.result().detail();
-        MutableList<Block> out = Lists.mutable.empty();
-        list(out, "How it fails", detail.failures(), false);
-        list(out, "Photograph before it is covered", detail.photographs(), false);
-        list(out, "Cautions", detail.cautions(), false);
-        list(
-                out,
-                "Simplified in the drawing",
-                sheet.result()
-                        .notes()
-                        .newWithAll(sheet.result().solution().notes())
-                        .distinct()
-                        .toImmutable(),
-                false);
-        return out.toImmutable();
-    }
-
-    static void list(MutableList<Block> out, String title, ImmutableList<String> items, boolean numbered) {
-        list(out, title, items, numbered, Style.BODY);
-    }
-
-    static void list(MutableList<Block> out, String title, ImmutableList<String> items, boolean numbered, Style style) {
-        if (items.isEmpty()) {
-            return;
-        }
-        out.add(Blocks.text(title, Style.SUBSECTION));
-        items.forEachWithIndex((item, i) -> out.add(Blocks.item(numbered ? (i + 1) + "." : "–", Rich.of(item), style)));
-        out.add(Blocks.space(5));
     }
 
     private static void edges(Page page, JunctionSheet sheet) {
@@ -294,7 +219,7 @@ public final class JunctionSheets {
         for (var row : page.audit()
                 .junctions()
                 .select(j -> sheet.edges().contains(j.edge().name()))) {
-            table = table.row(Print.placeAlone(row.edge().place()), page.print().length(row.length()));
+            table = table.row(row.edge().place(), page.print().length(row.length()));
         }
         page.flow().add(table);
     }

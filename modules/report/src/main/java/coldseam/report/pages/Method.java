@@ -48,6 +48,9 @@ public final class Method {
                 },
                 new String[] {"H_{T}", "heat-loss coefficient by transmission of the whole house"},
                 new String[] {
+                    "μ", "vapour resistance factor of a material: how much more it resists vapour than still air"
+                },
+                new String[] {
                     "f_{Rsi}",
                     "temperature factor: how warm the coldest inner surface stays, 0 as outdoors, 1 as indoors"
                 },

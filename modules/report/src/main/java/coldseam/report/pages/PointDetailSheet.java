@@ -10,7 +10,6 @@ import coldseam.report.drawing.Box;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
-import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.section.Legend;
@@ -89,7 +88,11 @@ public final class PointDetailSheet {
             drawing = new SectionDrawing(picture, flow.width(), drawn);
         }
         SectionDrawing chosen = drawing;
-        flow.add(Blocks.drawing(drawn + Legend.HEIGHT, (canvas, box) -> {
+        String figure =
+                "Section through the middle of the " + result.detail().kind().label() + ", "
+                        + result.detail().name()
+                        + ", turned about its axis, to scale with its materials numbered as in the table and isotherms.";
+        flow.add(Blocks.drawing(drawn + Legend.HEIGHT, figure, (canvas, box) -> {
             chosen.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
             Legend.draw(canvas, box, picture, chosen);
         }));
@@ -130,17 +133,14 @@ public final class PointDetailSheet {
 
     private Table numbers() {
         Table table = Table.of(Table.Column.share("result", 1), Table.Column.number("", 122));
-        table = row(table, "χ, each", print.of(result.chi(), Dimension.POINT_TRANSMITTANCE));
-        table = row(
+        table = DetailWords.row(table, "χ, each", print.of(result.chi(), Dimension.POINT_TRANSMITTANCE));
+        table = DetailWords.row(
                 table,
                 "L_{3D} of a disc of " + print.of(result.solved().section().area(), Dimension.AREA),
                 print.of(result.solved().coupling(), Dimension.POINT_TRANSMITTANCE));
-        table = row(table, "U of the surface", print.of(result.transmittance(), Dimension.TRANSMITTANCE));
-        return row(table, "f_{Rsi}, R_{si} 0.25 m²·K/W, estimate", Print.factor(result.temperatureFactor()));
-    }
-
-    private static Table row(Table table, String what, String value) {
-        return table.row(Table.Kind.PLAIN, Table.Cell.of(Rich.marked(what)), Table.Cell.of(value));
+        table = DetailWords.row(table, "U of the surface", print.of(result.transmittance(), Dimension.TRANSMITTANCE));
+        return DetailWords.row(
+                table, "f_{Rsi}, R_{si} 0.25 m²·K/W, estimate", Print.factor(result.temperatureFactor()));
     }
 
     private ImmutableList<Block> left() {
@@ -149,11 +149,11 @@ public final class PointDetailSheet {
         out.add(Blocks.text("What it looks like", Style.SUBSECTION));
         out.add(Blocks.text(detail.looksLike(), Style.BODY));
         out.add(Blocks.space(5));
-        JunctionSheets.list(out, "Order of building", detail.order(), true);
+        DetailWords.list(out, "Order of building", detail.order(), true, Style.BODY);
         out.add(Blocks.text("How the layers pass", Style.SUBSECTION));
         for (Control control : new Control[] {Control.AIR, Control.WATER, Control.VAPOUR}) {
             Connection how = detail.connections().getIfAbsentValue(control, Connection.NOT_SHOWN);
-            out.add(JunctionSheets.connection(
+            out.add(DetailWords.connection(
                     Print.capital(control.name().toLowerCase(Locale.ROOT)),
                     how.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
         }
@@ -163,10 +163,10 @@ public final class PointDetailSheet {
     private ImmutableList<Block> right() {
         PointDetail detail = result.detail();
         MutableList<Block> out = Lists.mutable.empty();
-        JunctionSheets.list(out, "How it fails", detail.failures(), false);
-        JunctionSheets.list(out, "Photograph before it is covered", detail.photographs(), false);
-        JunctionSheets.list(out, "Cautions", detail.cautions(), false);
-        JunctionSheets.list(out, "Simplified in the drawing", result.notes(), false);
+        DetailWords.list(out, "How it fails", detail.failures(), false, Style.BODY);
+        DetailWords.list(out, "Photograph before it is covered", detail.photographs(), false, Style.BODY);
+        DetailWords.list(out, "Cautions", detail.cautions(), false, Style.BODY);
+        DetailWords.list(out, "Simplified in the drawing", result.notes(), false, Style.BODY);
         return out.toImmutable();
     }
 }

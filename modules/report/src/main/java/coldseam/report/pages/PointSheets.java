@@ -67,7 +67,7 @@ public final class PointSheets {
         Flow flow = page.flow();
         var detail = sheet.result().detail();
         String head = sheet.id() + " · " + Print.capital(detail.kind().label());
-        flow.section(head, head + ": " + detail.name());
+        flow.section(head, head + ": " + detail.name(), "Points");
         flow.add(Blocks.text(Rich.strong(detail.name()), Style.LEAD));
         flow.add(Blocks.text(
                 sheet.number() + " through \"" + sheet.result().setup().host().name() + "\": "

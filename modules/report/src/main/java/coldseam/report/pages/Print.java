@@ -4,13 +4,9 @@ import coldseam.conduction.Interval;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import java.util.Locale;
-import java.util.regex.Pattern;
 
 /** Numbers as the report prints them: always with their unit, intervals with both bounds. */
 public final class Print {
-
-    /** How the shell ends a place's words: with the length in metres. */
-    private static final Pattern LENGTH_IN_PLACE = Pattern.compile(", (\\d+(?:\\.\\d+)?) m (long|high)");
 
     private static final double INCH = 0.0254;
 
@@ -68,18 +64,6 @@ public final class Print {
     public static String neck(double metres, UnitSystem units) {
         // The allowance keeps 160 mm, computed as 159.9999 mm, at 160 mm.
         return units.format(Math.floor(metres * 1000 + 1e-3) / 1000, Dimension.THICKNESS);
-    }
-
-    /** A place with the lengths in it in the units of the report. */
-    public String place(String place) {
-        return LENGTH_IN_PLACE
-                .matcher(place)
-                .replaceAll(m -> ", " + length(Double.parseDouble(m.group(1))) + " " + m.group(2));
-    }
-
-    /** A place without its length, for tables with a column for it. */
-    public static String placeAlone(String place) {
-        return LENGTH_IN_PLACE.matcher(place).replaceAll("");
     }
 
     /** A share in whole percent. */

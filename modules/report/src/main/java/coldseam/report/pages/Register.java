@@ -24,11 +24,11 @@ public final class Register {
         flow.space(6);
         Table table = Table.of(
                 Table.Column.share("edge", 1),
-                Table.Column.fixed("sheet", 32),
-                Table.Column.number("length, " + print.units().label(Dimension.LENGTH), 48),
-                Table.Column.number("ψ, " + print.units().label(Dimension.LINEAR_TRANSMITTANCE), 88),
-                Table.Column.number("loss, " + print.units().label(Dimension.HEAT_LOSS_COEFFICIENT), 74),
-                Table.Column.share("ψ comes from", 0.55));
+                Table.Column.fixed("sheet", 30),
+                Table.Column.number("length, " + print.units().label(Dimension.LENGTH), 44),
+                Table.Column.number("ψ, " + print.units().label(Dimension.LINEAR_TRANSMITTANCE), 94),
+                Table.Column.number("loss, " + print.units().label(Dimension.HEAT_LOSS_COEFFICIENT), 98),
+                Table.Column.share("ψ comes from", 0.42));
         for (JunctionRow row : page.audit().junctions()) {
             table = table.row(
                     row.edge().name(),

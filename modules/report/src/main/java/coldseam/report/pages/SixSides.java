@@ -49,7 +49,13 @@ public final class SixSides {
                         ? fact("characteristic dimension B′", print.length(shell.characteristicDimension()))
                         : Blocks.space(0));
         flow.add(Blocks.beside(
-                18, Lists.immutable.of(0.56, 0.44), Blocks.drawing(196, (c, b) -> net(c, b, page)), facts));
+                18,
+                Lists.immutable.of(0.56, 0.44),
+                Blocks.drawing(
+                        196,
+                        "The six sides of the house unfolded, each with its mean U and its insulated share, as in the table.",
+                        (c, b) -> net(c, b, page)),
+                facts));
         flow.space(8);
         flow.add(table(page));
         flow.space(4);
@@ -100,9 +106,7 @@ public final class SixSides {
                 Table.Column.number("length", 70));
         for (var edge : shell.openEdges()) {
             table = table.row(
-                    Print.placeAlone(edge.place()),
-                    edge.surfaces().makeString(", "),
-                    page.print().length(edge.length()));
+                    edge.place(), edge.surfaces().makeString(", "), page.print().length(edge.length()));
         }
         flow.add(table);
     }

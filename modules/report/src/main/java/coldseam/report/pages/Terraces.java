@@ -1,7 +1,6 @@
 package coldseam.report.pages;
 
 import coldseam.audit.TerraceLine;
-import coldseam.envelope.quantity.Dimension;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
@@ -18,7 +17,7 @@ public final class Terraces {
             return;
         }
         Flow flow = page.flow();
-        flow.sectionHere("Terraces", 160);
+        flow.heading("Terraces");
         for (TerraceLine line : page.audit().terraces()) {
             flow.add(Blocks.panel(
                     Blocks.stack(
@@ -27,12 +26,10 @@ public final class Terraces {
                                     Rich.strong(Print.capital(line.surface()) + ": "
                                             + (line.safe() ? "dry under the deck" : "wet under the deck")),
                                     Style.BODY.with(line.safe() ? Palette.MOSS : Palette.EMBER)),
-                            Blocks.text(line.sentence(), Style.BODY),
                             Blocks.text(
-                                    "Under the deck " + page.print().of(line.underside(), Dimension.TEMPERATURE)
-                                            + ", dew point of the indoor air "
-                                            + page.print().of(line.dewPoint(), Dimension.TEMPERATURE) + ".",
-                                    Style.SMALL)),
+                                    Print.capital(line.sentence())
+                                            + (line.sentence().endsWith(".") ? "" : "."),
+                                    Style.BODY)),
                     Palette.FROST,
                     line.safe() ? Palette.MOSS : Palette.EMBER));
             flow.space(6);

@@ -5,6 +5,7 @@ import coldseam.report.drawing.Canvas;
 import coldseam.report.drawing.Ink;
 import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Pen;
+import coldseam.report.drawing.Tag;
 import java.util.function.BiConsumer;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -39,7 +40,17 @@ public final class Blocks {
         return texts.collect(text -> item(mark, Rich.of(text), style));
     }
 
-    /** A drawing of a fixed height. */
+    /**
+     * A drawing of a fixed height that says something.
+     *
+     * @param alternative what it shows, in words
+     */
+    public static Block drawing(double height, String alternative, BiConsumer<Canvas, Box> painter) {
+        return drawing(
+                height, (canvas, box) -> canvas.tagged(Tag.FIGURE, alternative, () -> painter.accept(canvas, box)));
+    }
+
+    /** A decoration of a fixed height. */
     public static Block drawing(double height, BiConsumer<Canvas, Box> painter) {
         return new Block() {
             @Override
@@ -102,14 +113,26 @@ public final class Blocks {
                 double width,
                 ImmutableList<Lines.Line> lines,
                 boolean withMark) {
-            double baseline = top - baselineOf(style);
-            if (withMark && !mark.isEmpty()) {
-                canvas.text(mark, left, baseline, style.type(), coldseam.report.drawing.Align.LEFT);
+            canvas.tagged(tag(style), "", () -> {
+                double baseline = top - baselineOf(style);
+                if (withMark && !mark.isEmpty()) {
+                    canvas.text(mark, left, baseline, style.type(), coldseam.report.drawing.Align.LEFT);
+                }
+                for (Lines.Line line : lines) {
+                    line.draw(canvas, left + indent, left + width, baseline, style.align(), line != lines.getLast());
+                    baseline -= style.leading();
+                }
+            });
+        }
+
+        private static Tag tag(Style style) {
+            if (style.equals(Style.TITLE)) {
+                return Tag.TITLE;
             }
-            for (Lines.Line line : lines) {
-                line.draw(canvas, left + indent, left + width, baseline, style.align());
-                baseline -= style.leading();
+            if (style.equals(Style.SECTION)) {
+                return Tag.HEADING;
             }
+            return style.equals(Style.SUBSECTION) ? Tag.SUBHEADING : Tag.PARAGRAPH;
         }
     }
 

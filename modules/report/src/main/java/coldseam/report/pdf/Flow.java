@@ -1,6 +1,8 @@
 package coldseam.report.pdf;
 
+import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
+import coldseam.report.drawing.Tag;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -17,6 +19,7 @@ public final class Flow implements AutoCloseable {
     private Canvas canvas;
     private double top;
     private String title = "";
+    private String group = "";
     private final List<Mark> marks = new ArrayList<>();
 
     /** A heading and the page it came to stand on. */
@@ -63,24 +66,38 @@ public final class Flow implements AutoCloseable {
 
     /** Begins a section on a page of its own. */
     public void section(String text) {
-        section(text, text);
+        begin(text);
+        mark(1, text);
+        add(Blocks.text(text, Style.SECTION));
+        space(6);
     }
 
     /**
-     * Begins a section on a page of its own.
+     * Begins a section on a page of its own, one of a group.
      *
-     * @param text its heading
-     * @param listed how contents and bookmarks name it
+     * @param text its heading, as contents name it too
+     * @param bookmark how its bookmark names it
+     * @param of the group, under whose bookmark it goes
      */
-    public void section(String text, String listed) {
+    public void section(String text, String bookmark, String of) {
+        boolean first = !of.equals(group);
+        begin(text);
+        if (first) {
+            document.bookmark(1, of, top);
+        }
+        group = of;
+        document.bookmark(2, bookmark, top);
+        marks.add(new Mark(1, text, document.pageCount()));
+        add(Blocks.text(text, Style.SECTION));
+        space(6);
+    }
+
+    private void begin(String text) {
         title = text;
         if (!atTop()) {
             newPage();
         }
         document.title(text);
-        mark(1, listed);
-        add(Blocks.text(text, Style.SECTION));
-        space(6);
     }
 
     /** Begins a section below what is there, where at least so much is left. */
@@ -108,6 +125,7 @@ public final class Flow implements AutoCloseable {
 
     /** Remembers a place for the list of contents and the bookmarks. */
     public void mark(int level, String text) {
+        group = "";
         document.bookmark(level, text, top);
         marks.add(new Mark(level, text, document.pageCount()));
     }
@@ -183,6 +201,11 @@ public final class Flow implements AutoCloseable {
     }
 
     private void table(TableSetter setter) {
+        // The canvas changes where the table runs over a page; the table stays open in the reading order.
+        canvas.tagged(Tag.TABLE, "", () -> rows(setter));
+    }
+
+    private void rows(TableSetter setter) {
         double width = width();
         double head = setter.headHeight(width);
         int rows = setter.table().rows().size();
@@ -195,7 +218,7 @@ public final class Flow implements AutoCloseable {
                 headed = false;
             }
             if (!headed) {
-                setter.drawHead(canvas, MARGINS.left(), top, width);
+                setter.drawHead(canvas, MARGINS.left(), top, width, i == 0);
                 top -= head;
                 headed = true;
             }
@@ -229,15 +252,25 @@ public final class Flow implements AutoCloseable {
             from = to;
             if (from < lines) {
                 newPage();
-                setter.drawHead(canvas, MARGINS.left(), top, width());
+                setter.drawHead(canvas, MARGINS.left(), top, width(), false);
                 top -= head;
             }
         }
     }
 
-    /** Draws onto an earlier page, from 1. */
-    public void onto(int page, Consumer<Canvas> drawing) {
-        document.onto(page - 1, drawing);
+    /** Keeps a place in the reading order for the list of contents, which is known last. */
+    public void reserveContents() {
+        document.reserveContents();
+    }
+
+    /** Draws the list of contents onto an earlier page, from 1. */
+    public void contentsOnto(int page, Consumer<Canvas> drawing) {
+        document.contentsOnto(page - 1, drawing);
+    }
+
+    /** Lets a box of a page lead to another page, both from 1. */
+    public void link(int page, Box box, int target) {
+        document.link(page - 1, box, target - 1);
     }
 
     /**

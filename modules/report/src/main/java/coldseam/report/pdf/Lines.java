@@ -40,11 +40,25 @@ final class Lines {
             return fragments.sumOfDouble(Fragment::width);
         }
 
-        void draw(Canvas canvas, double left, double right, double baseline, Align align) {
+        /**
+         * Draws it.
+         *
+         * @param more whether a line follows: a blank keeps its words apart for those who hear or search the text
+         */
+        void draw(Canvas canvas, double left, double right, double baseline, Align align, boolean more) {
             double x =
                     align == Align.LEFT ? left : align == Align.RIGHT ? right - width() : (left + right - width()) / 2;
             for (Fragment fragment : fragments) {
-                canvas.text(fragment.text, x, baseline + fragment.rise, fragment.type, Align.LEFT);
+                boolean apart = more
+                        && fragment == fragments.getLast()
+                        && !fragment.text.endsWith("-")
+                        && !fragment.text.endsWith("/");
+                canvas.text(
+                        apart ? fragment.text + " " : fragment.text,
+                        x,
+                        baseline + fragment.rise,
+                        fragment.type,
+                        Align.LEFT);
                 x += fragment.width;
             }
         }

@@ -6,11 +6,14 @@ import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Ink;
 import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Spot;
+import coldseam.report.drawing.Tag;
 import coldseam.report.drawing.TextMetrics;
 import coldseam.report.drawing.Type;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Map;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.util.Matrix;
@@ -24,12 +27,49 @@ final class PdfCanvas implements Canvas {
 
     private final PDPageContentStream stream;
     private final Map<Face, PDFont> fonts;
+    private final StructureTree structure;
+    private final PDPage page;
     private Pen pen;
     private Ink fillInk;
+    private boolean inPart;
 
-    PdfCanvas(PDPageContentStream stream, Map<Face, PDFont> fonts) {
+    PdfCanvas(PDPageContentStream stream, Map<Face, PDFont> fonts, StructureTree structure, PDPage page) {
         this.stream = stream;
         this.fonts = fonts;
+        this.structure = structure;
+        this.page = page;
+    }
+
+    @Override
+    public void tagged(Tag tag, String alternative, Runnable drawing) {
+        if (inPart) {
+            drawing.run();
+            return;
+        }
+        structure.open(tag, alternative);
+        if (tag.holdsParts()) {
+            drawing.run();
+        } else {
+            write(() -> stream.beginMarkedContent(StructureTree.type(tag), structure.mark(page)));
+            inPart = true;
+            drawing.run();
+            inPart = false;
+            write(stream::endMarkedContent);
+        }
+        structure.close();
+    }
+
+    /** Draws; outside every part as decoration. */
+    private void paint(Step step) {
+        write(() -> {
+            if (!inPart) {
+                stream.beginMarkedContent(COSName.ARTIFACT);
+            }
+            step.run();
+            if (!inPart) {
+                stream.endMarkedContent();
+            }
+        });
     }
 
     /** A step that writes to the page. */
@@ -47,7 +87,7 @@ final class PdfCanvas implements Canvas {
 
     @Override
     public void fill(ImmutableList<Spot> outline, Ink ink) {
-        write(() -> {
+        paint(() -> {
             use(ink);
             trace(outline);
             stream.closePath();
@@ -61,7 +101,7 @@ final class PdfCanvas implements Canvas {
         if (drawn.isEmpty()) {
             return;
         }
-        write(() -> {
+        paint(() -> {
             use(wanted);
             for (ImmutableList<Spot> line : drawn) {
                 trace(line);
@@ -72,7 +112,7 @@ final class PdfCanvas implements Canvas {
 
     @Override
     public void outline(ImmutableList<Spot> corners, Pen wanted) {
-        write(() -> {
+        paint(() -> {
             use(wanted);
             trace(corners);
             stream.closePath();
@@ -82,7 +122,7 @@ final class PdfCanvas implements Canvas {
 
     @Override
     public void disc(Spot centre, double radius, Ink ink) {
-        write(() -> {
+        paint(() -> {
             use(ink);
             ring(centre, radius);
             stream.fill();
@@ -91,7 +131,7 @@ final class PdfCanvas implements Canvas {
 
     @Override
     public void circle(Spot centre, double radius, Pen wanted) {
-        write(() -> {
+        paint(() -> {
             use(wanted);
             ring(centre, radius);
             stream.stroke();
@@ -107,7 +147,7 @@ final class PdfCanvas implements Canvas {
         double width = metrics().width(set, type);
         double back = align == Align.LEFT ? 0 : align == Align.CENTRE ? width / 2 : width;
         double radians = Math.toRadians(turn);
-        write(() -> {
+        paint(() -> {
             use(type.ink());
             stream.beginText();
             stream.setFont(fonts.get(type.face()), (float) type.size());

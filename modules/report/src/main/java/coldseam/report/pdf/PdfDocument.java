@@ -1,6 +1,7 @@
 package coldseam.report.pdf;
 
 import coldseam.report.drawing.Align;
+import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
 import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Palette;
@@ -16,6 +17,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -24,10 +26,14 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDBorderStyleDictionary;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitWidthDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineNode;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /** A PDF being written; the same steps give the same bytes. */
 final class PdfDocument implements AutoCloseable {
@@ -39,6 +45,7 @@ final class PdfDocument implements AutoCloseable {
     private final PDDocumentOutline outline = new PDDocumentOutline();
     private final List<PDOutlineItem> branch = new ArrayList<>();
     private final Paper paper;
+    private final StructureTree structure;
     private PDPageContentStream stream;
 
     /**
@@ -67,6 +74,10 @@ final class PdfDocument implements AutoCloseable {
         attempt(() -> new Archive(document).declare(info));
         document.getDocumentCatalog().setDocumentOutline(outline);
         document.getDocumentCatalog().setLanguage("en");
+        structure = new StructureTree(document);
+        PDViewerPreferences shown = new PDViewerPreferences(new COSDictionary());
+        shown.setDisplayDocTitle(true);
+        document.getDocumentCatalog().setViewerPreferences(shown);
     }
 
     /** A step of PDFBox. */
@@ -90,7 +101,7 @@ final class PdfDocument implements AutoCloseable {
         pages.add(page);
         titles.add(title);
         attempt(() -> stream = new PDPageContentStream(document, page));
-        return new PdfCanvas(stream, fonts);
+        return new PdfCanvas(stream, fonts, structure, page);
     }
 
     int pageCount() {
@@ -137,9 +148,37 @@ final class PdfDocument implements AutoCloseable {
         attempt(() -> {
             try (PDPageContentStream more = new PDPageContentStream(
                     document, pages.get(page), PDPageContentStream.AppendMode.APPEND, true, true)) {
-                drawing.accept(new PdfCanvas(more, fonts));
+                drawing.accept(new PdfCanvas(more, fonts, structure, pages.get(page)));
             }
         });
+    }
+
+    /** Keeps a place in the reading order for the list of contents. */
+    void reserveContents() {
+        structure.reserveContents();
+    }
+
+    /** Draws the list of contents onto a page that is done. */
+    void contentsOnto(int page, Consumer<Canvas> drawing) {
+        structure.reopenContents();
+        onto(page, drawing);
+        structure.close();
+    }
+
+    /** Lets a box of a page lead to another page. */
+    void link(int page, Box box, int target) {
+        PDAnnotationLink link = new PDAnnotationLink();
+        link.setRectangle(
+                new PDRectangle((float) box.x0(), (float) box.y0(), (float) box.width(), (float) box.height()));
+        PDPageFitWidthDestination there = new PDPageFitWidthDestination();
+        there.setPage(pages.get(target));
+        there.setTop((int) paper.height());
+        link.setDestination(there);
+        PDBorderStyleDictionary none = new PDBorderStyleDictionary();
+        none.setWidth(0);
+        link.setBorderStyle(none);
+        link.setPrinted(true);
+        attempt(() -> pages.get(page).getAnnotations().add(link));
     }
 
     /** Heads and feet of all pages but the head of the first; then the bytes. */
@@ -164,6 +203,7 @@ final class PdfDocument implements AutoCloseable {
                 canvas.text("page " + (page + 1) + " of " + pages.size(), right, bottom, small, Align.RIGHT);
             });
         }
+        structure.finish();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         attempt(() -> document.save(out));
         return out.toByteArray();

@@ -6,6 +6,7 @@ import coldseam.report.drawing.Canvas;
 import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Pen;
+import coldseam.report.drawing.Tag;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -85,7 +86,20 @@ final class TableSetter implements Block {
         return set(table.rows().get(row), width).height;
     }
 
-    void drawHead(Canvas canvas, double left, double top, double width) {
+    /**
+     * Draws the head.
+     *
+     * @param first whether it is the table's first; one that is repeated on a page is decoration
+     */
+    void drawHead(Canvas canvas, double left, double top, double width, boolean first) {
+        if (first && !headless()) {
+            canvas.tagged(Tag.ROW, "", () -> head(canvas, left, top, width, true));
+        } else {
+            head(canvas, left, top, width, false);
+        }
+    }
+
+    private void head(Canvas canvas, double left, double top, double width, boolean tagged) {
         double[] widths = widths(width);
         double height = headHeight(width);
         if (headless()) {
@@ -96,11 +110,26 @@ final class TableSetter implements Block {
         for (int i = 0; i < widths.length; i++) {
             Table.Column column = table.columns().get(i);
             ImmutableList<Lines.Line> lines = Lines.wrap(column.head(), Style.COLUMN, widths[i] - 2 * PAD_X);
-            double baseline =
-                    top - height + PAD_Y + lines.size() * Style.COLUMN.leading() - Blocks.baselineOf(Style.COLUMN);
-            for (Lines.Line line : lines) {
-                line.draw(canvas, x + PAD_X, x + widths[i] - PAD_X, baseline, column.align());
-                baseline -= Style.COLUMN.leading();
+            double from = x;
+            double room = widths[i];
+            Runnable cell = () -> {
+                double baseline =
+                        top - height + PAD_Y + lines.size() * Style.COLUMN.leading() - Blocks.baselineOf(Style.COLUMN);
+                for (Lines.Line line : lines) {
+                    line.draw(
+                            canvas,
+                            from + PAD_X,
+                            from + room - PAD_X,
+                            baseline,
+                            column.align(),
+                            line != lines.getLast());
+                    baseline -= Style.COLUMN.leading();
+                }
+            };
+            if (tagged) {
+                canvas.tagged(Tag.HEAD_CELL, "", cell);
+            } else {
+                cell.run();
             }
             x += widths[i];
         }
@@ -129,6 +158,10 @@ final class TableSetter implements Block {
     }
 
     private void drawLines(Canvas canvas, Set set, int from, int to, double left, double top, double width) {
+        canvas.tagged(Tag.ROW, "", () -> cells(canvas, set, from, to, left, top, width));
+    }
+
+    private void cells(Canvas canvas, Set set, int from, int to, double left, double top, double width) {
         double[] widths = widths(width);
         Table.Row row = set.row;
         double bottom = top - set.height;
@@ -150,15 +183,25 @@ final class TableSetter implements Block {
                 style = style.with(Palette.DEEP);
             }
             ImmutableList<Lines.Line> lines = set.lines.get(i);
-            double baseline = top - PAD_Y - above - Blocks.baselineOf(style);
-            for (int n = from; n < Math.min(to, lines.size()); n++) {
-                lines.get(n).draw(canvas, x + PAD_X, x + room - PAD_X, baseline, align);
-                baseline -= style.leading();
-            }
-            if (from == 0) {
-                Table.Cell cell = row.cells().get(i);
-                cell.painter().accept(canvas, new Box(x + PAD_X, bottom + PAD_Y, x + room - PAD_X, top - PAD_Y));
-            }
+            double at = x;
+            double first = top - PAD_Y - above - Blocks.baselineOf(style);
+            double leading = style.leading();
+            Table.Cell cell = row.cells().get(i);
+            canvas.tagged(Tag.CELL, "", () -> {
+                for (int n = from; n < Math.min(to, lines.size()); n++) {
+                    lines.get(n)
+                            .draw(
+                                    canvas,
+                                    at + PAD_X,
+                                    at + room - PAD_X,
+                                    first - (n - from) * leading,
+                                    align,
+                                    n + 1 < lines.size());
+                }
+                if (from == 0) {
+                    cell.painter().accept(canvas, new Box(at + PAD_X, bottom + PAD_Y, at + room - PAD_X, top - PAD_Y));
+                }
+            });
             x += widths[i];
         }
         canvas.line(
@@ -176,7 +219,11 @@ final class TableSetter implements Block {
 
     @Override
     public void draw(Canvas canvas, double left, double top, double width) {
-        drawHead(canvas, left, top, width);
+        canvas.tagged(Tag.TABLE, "", () -> whole(canvas, left, top, width));
+    }
+
+    private void whole(Canvas canvas, double left, double top, double width) {
+        drawHead(canvas, left, top, width, true);
         double y = top - headHeight(width);
         for (int i = 0; i < table.rows().size(); i++) {
             drawRow(canvas, i, left, y, width);

@@ -15,6 +15,12 @@ final class Crop {
     /** How much of each surface must be seen beyond what must be seen, m. */
     private static final double BEYOND = 0.16;
 
+    /** From where on a coldest point counts as lying in a plain surface, m from the nearest joint. */
+    private static final double PLAIN = 0.35;
+
+    /** Joints so near the focus are to be seen, m. */
+    private static final double HEART = 0.3;
+
     /** Air around the section, m. */
     private static final double AIR = 0.3;
 
@@ -64,9 +70,10 @@ final class Crop {
         if (picture.penLine().isEmpty()) {
             return bounds;
         }
-        Point focus = picture.coldest().orElseThrow().at();
+        Point focus = focus(picture.coldest().orElseThrow().at(), arrangement);
         ImmutableList<Point> wanted = Lists.immutable
                 .of(focus)
+                .newWithAll(joints(arrangement).select(p -> distance(p, focus) < HEART))
                 .newWithAll(picture.weakestPath().orElseThrow().path())
                 .newWithAll(picture.penLine().orElseThrow().neckAt());
         Box near = new Box(focus.x() - REACH, focus.y() - REACH, focus.x() + REACH, focus.y() + REACH);
@@ -75,6 +82,31 @@ final class Crop {
             core = core.joinedWith(new Box(p.x(), p.y(), p.x(), p.y()));
         }
         return core.grown(BEYOND + 0.5 * Math.max(core.width(), core.height())).cutWith(bounds);
+    }
+
+    /**
+     * The coldest point; where it lies in a plain surface, far from where the layers meet (the floor behind it may be what
+     * keeps the junction warm), the joint nearest to it instead, so that the junction itself is what is seen.
+     */
+    private static Point focus(Point coldest, Arrangement arrangement) {
+        return joints(arrangement)
+                .minByOptional(joint -> distance(coldest, joint))
+                .filter(nearest -> distance(coldest, nearest) > PLAIN)
+                .orElse(coldest);
+    }
+
+    /** Corners of painted parts inside the section: where its layers change. */
+    private static ImmutableList<Point> joints(Arrangement arrangement) {
+        Box within = solid(arrangement).grown(-1e-3);
+        return arrangement
+                .parts()
+                .reject(part -> part.look() == Look.AIR)
+                .flatCollect(part -> part.outline().corners())
+                .select(corner -> within.contains(corner.x(), corner.y()));
+    }
+
+    private static double distance(Point a, Point b) {
+        return Math.hypot(a.x() - b.x(), a.y() - b.y());
     }
 
     /** Everything that is painted. */

@@ -137,14 +137,25 @@ final class Overlays {
     private void coldest(Canvas canvas, SectionPicture.Coldest coldest) {
         Spot at = view.at(coldest.at());
         if (!view.page().contains(at.x(), at.y())) {
+            beside(canvas, words(coldest) + ", beyond this drawing", inside(at), 11, Type.of(7));
             return;
         }
         canvas.disc(at, 4.6, Palette.WHITE);
         canvas.circle(at, 4.2, Pen.of(1.1, Palette.INK));
         canvas.line(at.x() - 6.5, at.y(), at.x() + 6.5, at.y(), Pen.of(0.7, Palette.INK));
         canvas.line(at.x(), at.y() - 6.5, at.x(), at.y() + 6.5, Pen.of(0.7, Palette.INK));
-        String text = "coldest " + picture.system().format(coldest.temperature(), Dimension.TEMPERATURE);
-        beside(canvas, text, at, 11, Type.of(7).with(Face.SEMIBOLD));
+        beside(canvas, words(coldest), at, 11, Type.of(7).with(Face.SEMIBOLD));
+    }
+
+    private String words(SectionPicture.Coldest coldest) {
+        return "coldest " + picture.system().format(coldest.temperature(), Dimension.TEMPERATURE);
+    }
+
+    /** The nearest place of the page. */
+    private Spot inside(Spot at) {
+        Box page = view.page();
+        return new Spot(
+                Math.max(page.x0(), Math.min(page.x1(), at.x())), Math.max(page.y0(), Math.min(page.y1(), at.y())));
     }
 
     /** Sets a label near a place, on the first side where there is room. */

@@ -26,7 +26,8 @@ class AtlasPdfTest {
     @Test
     void oneKindStandsOnOnePageWithItsOptionsNumbersAndMisfits() throws Exception {
         ImmutableList<AtlasCurve> curves = Atlas.compute(
-                Sweep.of(TypicalBuild.MASONRY.setup(JunctionKind.OUTSIDE_CORNER)),
+                Sweep.of(TypicalBuild.MASONRY.setup(JunctionKind.OUTSIDE_CORNER), "at the south corner"),
+                Sweep.thicknesses(UnitSystem.SI),
                 CatalogueFile.builtIn(),
                 Junctions.computer(new Accuracy(1e-2, 20_000)),
                 (done, of) -> {});
@@ -41,6 +42,7 @@ class AtlasPdfTest {
             curves.forEach(curve -> assertTrue(
                     text.contains(curve.detail().id()), curve.detail().id()));
             assertTrue(text.contains("400 mm"), text);
+            assertTrue(text.replaceAll("\\s+", " ").contains("In the house: at the south corner."), text);
             boolean misfits = curves.anySatisfy(
                     curve -> curve.points().anySatisfy(point -> point.measures().isEmpty()));
             assertEquals(misfits, text.contains("not fit at 0 mm"), text);
@@ -49,5 +51,6 @@ class AtlasPdfTest {
                 .getText(Loader.loadPDF(
                         AtlasPdf.bytes(curves, "typical build-ups", UnitSystem.US, Paper.LETTER, "coldseam test")));
         assertTrue(inches.contains("Btu/(h·ft·°F)"), inches);
+        assertTrue(inches.contains("from nothing to 15 3/4 in"), inches);
     }
 }

@@ -1,13 +1,20 @@
 package coldseam.envelope.file.house;
 
+import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Selector;
 import coldseam.envelope.file.BadValueException;
+import coldseam.envelope.file.Bounds;
 import coldseam.envelope.file.Default;
 import coldseam.envelope.file.Doc;
 import coldseam.envelope.file.Located;
+import coldseam.envelope.file.Named;
 import coldseam.envelope.file.Noun;
+import coldseam.envelope.file.Position;
 import coldseam.envelope.file.Refers;
+import coldseam.envelope.file.Short;
+import coldseam.envelope.file.Unit;
+import coldseam.envelope.quantity.Dimension;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
 
@@ -22,10 +29,31 @@ record FileChoice(
 
         @Doc("Id of a detail of the catalogue, or the path of a detail or section file beside this file.")
         @Refers("detail")
-        Located<String> detail) {
+        Located<String> detail,
+
+        @Doc("Lengths of the detail's own, by the names its file gives them, such as {lap: 60 mm}; each in the detail's"
+                + " range.")
+        @Default("")
+        ImmutableList<Named<FileParameterValue>> parameters) {
 
     FileChoice {
         requireSome(kinds, surfaces);
+    }
+
+    @Short
+    @Noun("the length of a parameter")
+    @Doc("The value of a detail's own length.")
+    record FileParameterValue(
+            @Doc("Such as 60 mm.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "-10 m", atMost = "10 m")
+            double value,
+
+            Position place) {}
+
+    JunctionChoice choice() {
+        return new JunctionChoice(
+                selector(),
+                detail.value(),
+                parameters.toImmutableMap(Named::name, each -> each.value().value()));
     }
 
     static void requireSome(ImmutableSet<JunctionKind> kinds, ImmutableList<Located<String>> surfaces) {

@@ -5,11 +5,14 @@ import coldseam.envelope.file.BadValueException;
 import coldseam.envelope.file.Bounds;
 import coldseam.envelope.file.Default;
 import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Named;
 import coldseam.envelope.file.Noun;
 import coldseam.envelope.quantity.QuantityException;
 import coldseam.envelope.quantity.QuantityParser;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 
 @Noun("prices")
 @Doc("Prices for the money columns.")
@@ -18,7 +21,10 @@ record FilePrices(
         Optional<String> heat,
 
         @Doc("Over which a saving is counted, in years.") @Default("30") @Bounds(atLeast = "1", atMost = "100")
-        double years) {
+        double years,
+
+        @Doc("What details cost for each length of junction, by their ids or files.") @Default("")
+        ImmutableList<Named<FileDetailPrice>> details) {
 
     FilePrices {
         try {
@@ -26,13 +32,56 @@ record FilePrices(
         } catch (QuantityException bad) {
             throw new BadValueException("heat", "heat: " + bad.asked(), bad.got(), bad.allowed(), bad.next());
         }
+        ImmutableList<String> currencies = currencies(heat, details);
+        if (currencies.size() > 1) {
+            throw new BadValueException(
+                    details.isEmpty() ? "heat" : "details",
+                    "all prices are in one currency",
+                    currencies.makeString(", "),
+                    "",
+                    "convert them to one");
+        }
+    }
+
+    private static ImmutableList<String> currencies(
+            Optional<String> heat, ImmutableList<Named<FileDetailPrice>> details) {
+        return Lists.immutable
+                .withAll(heat.map(QuantityParser::parsePrice).map(QuantityParser.Price::currency).stream()
+                        .toList())
+                .newWithAll(details.collect(each -> each.value().price().currency()))
+                .distinct();
+    }
+
+    @Noun("the price of a detail")
+    @Doc("What a detail costs for each length of junction.")
+    record FileDetailPrice(
+            @Doc("Such as 35 EUR/m or 11 USD/ft.") String cost,
+
+            @Doc("Where the price comes from, such as \"quotation of 3 October\".")
+            String source) {
+
+        FileDetailPrice {
+            try {
+                QuantityParser.parsePriceOfLength(cost);
+            } catch (QuantityException bad) {
+                throw new BadValueException("cost", "cost: " + bad.asked(), bad.got(), bad.allowed(), bad.next());
+            }
+        }
+
+        QuantityParser.PriceOfLength price() {
+            return QuantityParser.parsePriceOfLength(cost);
+        }
     }
 
     Prices prices() {
         Optional<QuantityParser.Price> price = heat.map(QuantityParser::parsePrice);
         return new Prices(
                 price.isPresent() ? OptionalDouble.of(price.get().perKilowattHour()) : OptionalDouble.empty(),
-                price.map(QuantityParser.Price::currency).orElse(""),
-                years);
+                currencies(heat, details).getFirstOptional().orElse(""),
+                years,
+                details.toImmutableMap(
+                        Named::name,
+                        each -> new Prices.OfDetail(
+                                each.value().price().perMetre(), each.value().source())));
     }
 }

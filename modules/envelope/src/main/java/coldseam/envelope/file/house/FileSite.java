@@ -10,6 +10,7 @@ import coldseam.envelope.file.Noun;
 import coldseam.envelope.file.Unit;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 @Noun("a site")
@@ -44,7 +45,10 @@ record FileSite(
         @Doc("Ventilation heat-loss coefficient, where it is to be counted in.")
         @Unit(Dimension.HEAT_LOSS_COEFFICIENT)
         @Bounds(atLeast = "0 W/K", atMost = "5000 W/K")
-        OptionalDouble ventilationHeatLoss) {
+        OptionalDouble ventilationHeatLoss,
+
+        @Doc("The outdoor air month by month; without it condensation inside assemblies is not checked.")
+        Optional<FileClimate> climate) {
 
     FileSite {
         if (!(outdoorTemperature < indoorTemperature)) {
@@ -66,6 +70,7 @@ record FileSite(
                 ground.label(),
                 ground.conductivity(),
                 dimensions,
-                ventilationHeatLoss);
+                ventilationHeatLoss,
+                climate.map(FileClimate::climate));
     }
 }

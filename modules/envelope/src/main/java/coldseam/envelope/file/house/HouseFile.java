@@ -117,9 +117,7 @@ public final class HouseFile {
                 assemblies,
                 new BodyBuilder(file, materials).body(),
                 file.openings().flatCollect(each -> each.value().openings(each.name())),
-                file.junctions()
-                        .collect(each -> new coldseam.envelope.JunctionChoice(
-                                each.selector(), each.detail().value())),
+                file.junctions().collect(FileChoice::choice),
                 file.ownPsi().collect(FileOwnPsi::ownPsi),
                 file.seams().collect(each -> each.value().seam(each.name())),
                 file.points().collect(each -> each.value().points(each.name())),
@@ -127,13 +125,21 @@ public final class HouseFile {
                 file.prices().prices());
         return new LoadedHouse(
                 house,
-                file.junctions().collect(each -> places(each.detail().place(), each.surfaces())),
+                file.junctions()
+                        .collect(each -> new LoadedHouse.ChoicePlaces(
+                                each.detail().place(),
+                                each.surfaces().collect(Located::place),
+                                each.parameters().toImmutableMap(Named::name, Named::place),
+                                each.parameters()
+                                        .toImmutableMap(
+                                                Named::name, one -> one.value().place()))),
                 file.ownPsi().collect(each -> places(each.place(), each.surfaces())),
                 openingPlaces(file),
                 file.seams()
                         .toImmutableMap(
                                 Named::name, each -> each.value().surface().place()),
-                file.points().collect(each -> each.value().places(each.place())));
+                file.points().collect(each -> each.value().places(each.place())),
+                file.prices().details().toImmutableMap(Named::name, Named::place));
     }
 
     private static ImmutableMap<String, Position> openingPlaces(FileHouse file) {

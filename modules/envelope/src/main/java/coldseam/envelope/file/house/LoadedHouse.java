@@ -2,6 +2,7 @@ package coldseam.envelope.file.house;
 
 import coldseam.envelope.House;
 import coldseam.envelope.file.Position;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
@@ -14,6 +15,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param openings place of the surface's name of each opening, by the opening's name
  * @param seams place of the surface's name of each seam, by the seam's name
  * @param points places of each set of points, in the order of {@link House#points()}
+ * @param detailPrices place of each detail that has a price, by the detail's name
  */
 public record LoadedHouse(
         House house,
@@ -21,7 +23,8 @@ public record LoadedHouse(
         ImmutableList<ChoicePlaces> ownPsi,
         ImmutableMap<String, Position> openings,
         ImmutableMap<String, Position> seams,
-        ImmutableList<PointPlaces> points) {
+        ImmutableList<PointPlaces> points,
+        ImmutableMap<String, Position> detailPrices) {
 
     /**
      * Places of a set of points.
@@ -44,6 +47,18 @@ public record LoadedHouse(
      *
      * @param subject of the detail's id, or of the own psi value
      * @param surfaces of the selector's surface names, in its order
+     * @param parameters of the names of a detail's parameters, by the name
+     * @param values of their values, by the name
      */
-    public record ChoicePlaces(Position subject, ImmutableList<Position> surfaces) {}
+    public record ChoicePlaces(
+            Position subject,
+            ImmutableList<Position> surfaces,
+            ImmutableMap<String, Position> parameters,
+            ImmutableMap<String, Position> values) {
+
+        /** Without parameters. */
+        public ChoicePlaces(Position subject, ImmutableList<Position> surfaces) {
+            this(subject, surfaces, Maps.immutable.empty(), Maps.immutable.empty());
+        }
+    }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
+import coldseam.envelope.Climate;
 import coldseam.envelope.Control;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
@@ -381,5 +382,22 @@ class HouseFileTest {
                         .choices()
                         .getOnly()
                         .detail());
+    }
+
+    private static House shipped(String name) throws IOException {
+        byte[] content = Files.readAllBytes(FIXTURES.resolve("houses/" + name + ".yaml"));
+        return HouseFile.read(name, content, Optional.empty()).house();
+    }
+
+    @Test
+    void aClimateHasTwelveMonthsAndAHumidityClass() throws IOException {
+        House house = shipped("heron-row");
+        Climate climate = house.site().climate().orElseThrow();
+        assertEquals(12, climate.months().size());
+        assertEquals(new Climate.Mean(-0.4, 0.89), climate.months().getLast());
+        assertEquals(Climate.Indoors.DWELLING, climate.indoors());
+        assertTrue(climate.source().startsWith("invented"), climate::source);
+        House without = shipped("marsh-bungalow");
+        assertEquals(Optional.empty(), without.site().climate());
     }
 }

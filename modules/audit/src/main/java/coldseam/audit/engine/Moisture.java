@@ -1,0 +1,94 @@
+package coldseam.audit.engine;
+
+import coldseam.assemblies.OuterSurface;
+import coldseam.assemblies.Transmittance;
+import coldseam.assemblies.moisture.Condensation;
+import coldseam.assemblies.moisture.IndoorAir;
+import coldseam.assemblies.moisture.MonthlyClimate;
+import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
+import coldseam.assemblies.moisture.SurfaceHumidity;
+import coldseam.assemblies.moisture.VapourStack;
+import coldseam.audit.JunctionSheet;
+import coldseam.audit.MoistureCheck;
+import coldseam.audit.Mould;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Climate;
+import coldseam.envelope.House;
+import coldseam.envelope.Site;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Mould on inner surfaces and water inside assemblies (ISO 13788:2012, from memory). */
+final class Moisture {
+
+    private final House house;
+    private final Site site;
+
+    Moisture(House house) {
+        this.house = house;
+        this.site = house.site();
+    }
+
+    /** What the junctions' coldest surfaces bear. */
+    Mould mould(ImmutableList<JunctionSheet> sheets) {
+        double designNeed = SurfaceHumidity.temperatureFactorNeeded(
+                site.indoorTemperature(),
+                site.outdoorTemperature(),
+                site.indoorHumidity(),
+                SurfaceHumidity.MOULD_LIMIT);
+        Optional<MonthlyTemperatureFactor> monthly = site.climate().flatMap(this::monthly);
+        ImmutableList<Mould.Surface> surfaces = sheets.toSortedListBy(
+                        sheet -> sheet.result().temperatureFactor())
+                .collect(sheet -> surface(sheet, monthly))
+                .toImmutable();
+        return new Mould(house.limits().temperatureFactor(), designNeed, monthly, surfaces);
+    }
+
+    /** At the wetter of the climate's rooms and the site's own humidity, so that neither is forgotten. */
+    private Optional<MonthlyTemperatureFactor> monthly(Climate climate) {
+        IndoorAir rooms = IndoorAir.of(climate.indoors(), site.indoorHumidity());
+        return MonthlyTemperatureFactor.ofHeated(
+                MonthlyClimate.of(climate),
+                rooms.or(IndoorAir.constant(site.indoorHumidity())),
+                site.indoorTemperature());
+    }
+
+    private Mould.Surface surface(JunctionSheet sheet, Optional<MonthlyTemperatureFactor> monthly) {
+        double factor = sheet.result().temperatureFactor();
+        OptionalDouble inMonth = OptionalDouble.empty();
+        if (monthly.isPresent()) {
+            int critical = monthly.get().critical().month().ordinal();
+            double outdoors =
+                    site.climate().orElseThrow().months().get(critical).temperature();
+            inMonth = OptionalDouble.of(SurfaceHumidity.of(Math.min(1, factor), site.indoorTemperature(), outdoors)
+                    .humidityAtMouldLimit());
+        }
+        return new Mould.Surface(sheet.id(), factor, sheet.mouldHumidity(), inMonth);
+    }
+
+    /** A year of an assembly towards outdoors. */
+    MoistureCheck check(Transmittance build) {
+        Assembly assembly = house.assemblies().get(build.assembly());
+        if (build.outerSurface() == OuterSurface.GROUND) {
+            return MoistureCheck.none("it meets the ground, for which the method does not hold");
+        }
+        if (build.outerSurface() == OuterSurface.INDOORS) {
+            return MoistureCheck.none("it faces a space whose air is not known month by month");
+        }
+        if (site.climate().isEmpty()) {
+            return MoistureCheck.none("the house file gives no monthly climate");
+        }
+        ImmutableList<String> missing = VapourStack.missing(assembly);
+        if (missing.notEmpty()) {
+            return MoistureCheck.none(missing.makeString("; "));
+        }
+        Climate climate = site.climate().get();
+        return MoistureCheck.of(Condensation.of(
+                VapourStack.of(assembly, build.direction(), build.outerSurface(), build.interiorSurfaceResistance())
+                        .subdivided(),
+                MonthlyClimate.of(climate),
+                IndoorAir.of(climate.indoors(), site.indoorHumidity()),
+                site.indoorTemperature()));
+    }
+}

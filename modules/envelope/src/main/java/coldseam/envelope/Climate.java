@@ -1,0 +1,37 @@
+package coldseam.envelope;
+
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * A year of outdoor air by monthly means, and how humid the rooms are meanwhile.
+ *
+ * @param source place or source, for the report
+ * @param indoors how humid the rooms are
+ * @param months January to December
+ */
+public record Climate(String source, Indoors indoors, ImmutableList<Mean> months) {
+
+    /**
+     * The mean of a month.
+     *
+     * @param temperature °C
+     * @param humidity relative, more than 0, up to 1
+     */
+    public record Mean(double temperature, double humidity) {}
+
+    /** How humid the rooms are: a humidity class of ISO 13788:2012 annex A (from memory), or what the site says. */
+    public enum Indoors {
+        /** Class 1. */
+        STORAGE,
+        /** Class 2: offices, shops, dwellings that are known to be well ventilated. */
+        WELL_VENTILATED,
+        /** Class 3: dwellings of unknown occupancy. */
+        DWELLING,
+        /** Class 4: sports halls, kitchens, canteens. */
+        KITCHEN,
+        /** Class 5: laundries, breweries, swimming pools. */
+        POOL,
+        /** The site's indoor humidity, all year. */
+        SITE_HUMIDITY
+    }
+}

@@ -1,0 +1,40 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Climate;
+import coldseam.envelope.file.Bounds;
+import coldseam.envelope.file.Default;
+import coldseam.envelope.file.Doc;
+import coldseam.envelope.file.Noun;
+import coldseam.envelope.file.Positional;
+import coldseam.envelope.file.Size;
+import coldseam.envelope.file.Unit;
+import coldseam.envelope.quantity.Dimension;
+import org.eclipse.collections.api.list.ImmutableList;
+
+@Noun("a climate")
+@Doc("Monthly means of the outdoor air, for mould on surfaces and condensation inside assemblies.")
+record FileClimate(
+        @Doc("Where the values come from, as the audit prints it.")
+        String source,
+
+        @Doc("How humid the rooms are: a humidity class, or the site's indoor humidity all year.") @Default("dwelling")
+        Climate.Indoors indoors,
+
+        @Doc("January to December: mean outdoor temperature and relative humidity.") @Size(min = 12, max = 12)
+        ImmutableList<FileMonth> months) {
+
+    @Positional
+    @Noun("a month")
+    @Doc("The means of a month.")
+    record FileMonth(
+            @Doc("Outdoor temperature.") @Unit(Dimension.TEMPERATURE) @Bounds(atLeast = "-60 °C", atMost = "45 °C")
+            double temperature,
+
+            @Doc("Relative humidity outdoors.") @Unit(Dimension.SHARE) @Bounds(above = "0 %", atMost = "100 %")
+            double humidity) {}
+
+    Climate climate() {
+        return new Climate(
+                source, indoors, months.collect(month -> new Climate.Mean(month.temperature, month.humidity)));
+    }
+}

@@ -1,0 +1,86 @@
+package coldseam.report.pages;
+
+import coldseam.audit.JunctionSheet;
+import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.Cost;
+import coldseam.junctions.DetailParameter;
+import coldseam.junctions.JunctionResult;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Rich;
+import coldseam.report.pdf.Style;
+import coldseam.report.pdf.Table;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** The options of a kind beside one another for the same layers, with what they cost where somebody said so. */
+final class OptionList {
+
+    private OptionList() {}
+
+    static void write(Page page, JunctionSheet sheet) {
+        ImmutableList<JunctionResult> options = sheet.options().contains(sheet.result())
+                ? sheet.options()
+                : sheet.options().newWith(sheet.result());
+        if (options.size() < 2) {
+            return;
+        }
+        Print print = page.print();
+        UnitSystem units = print.units();
+        DimensionSystem system = page.audit().heatLoss().system();
+        boolean priced = options.anySatisfy(each -> each.detail().cost().isPresent());
+        Table table = new Table(
+                Lists.immutable
+                        .of(
+                                Table.Column.share("option", 1),
+                                Table.Column.number(
+                                        "ψ, " + units.label(Dimension.LINEAR_TRANSMITTANCE),
+                                        units == UnitSystem.SI ? 84 : 98),
+                                Table.Column.number("f_{Rsi}", 34),
+                                Table.Column.number("neck", 52))
+                        .newWithAll(
+                                priced ? Lists.immutable.of(Table.Column.number("cost", 74)) : Lists.immutable.empty()),
+                Lists.immutable.empty());
+        for (JunctionResult option : options) {
+            ImmutableList<Table.Cell> cells = Lists.immutable.of(
+                    Table.Cell.of(name(option, option.equals(sheet.result()))),
+                    Table.Cell.of(units.intervalNumber(
+                            option.psi(system).lower(), option.psi(system).upper(), Dimension.LINEAR_TRANSMITTANCE)),
+                    Table.Cell.of(Print.factor(option.temperatureFactor())),
+                    Table.Cell.of(
+                            option.penLine().unbroken()
+                                    ? print.neck(option.penLine().neck())
+                                    : "broken"));
+            table = table.with(new Table.Row(
+                    Table.Kind.PLAIN,
+                    priced
+                            ? cells.newWith(Table.Cell.of(option.detail()
+                                    .cost()
+                                    .map(cost -> cost.text(units))
+                                    .orElse("not given")))
+                            : cells));
+        }
+        page.flow().heading("Options for these layers");
+        page.flow().add(Blocks.table(table));
+        ImmutableList<String> sources = options.collect(each -> each.detail().cost())
+                .select(Optional::isPresent)
+                .collect(Optional::get)
+                .collect(Cost::source)
+                .distinct();
+        if (sources.notEmpty()) {
+            page.flow().add(Blocks.text("Cost by: " + sources.makeString("; ") + ".", Style.SMALL));
+        }
+    }
+
+    private static Rich name(JunctionResult option, boolean here) {
+        return here
+                ? Rich.strong(option.detail().name())
+                        .plus(
+                                option.detail().parameters().anySatisfy(DetailParameter::given)
+                                        ? " (this sheet, as the house file sets it)"
+                                        : " (this sheet)")
+                : Rich.of(option.detail().name());
+    }
+}
