@@ -117,7 +117,11 @@ public final class Auditor {
                 terraces,
                 HoldPoints.of(junctions.sheets(), points.sheets()),
                 Inputs.of(house, shell, points.sheets(), units),
-                Words.method(house.site(), loss, units, surfaceHeats.notes().newWithAll(warnings(heats))),
+                Words.method(
+                        house.site(),
+                        loss,
+                        units,
+                        surfaceHeats.notes().newWithAll(warnings(heats)).newWithAll(Words.methodOfPoints(points))),
                 Words.cautions());
     }
 

@@ -84,6 +84,17 @@ final class Words {
                 .newWithAll(notes);
     }
 
+    /** How points were computed; nothing where there are none. */
+    static ImmutableList<String> methodOfPoints(Points points) {
+        return points.rows().isEmpty()
+                ? Lists.immutable.empty()
+                : Lists.immutable.of(
+                        "Each point is a body of revolution through the surface's own layers, bounded from both sides like a"
+                                + " junction; chi = L3D - U A of a disc that reaches at least 1 m past it (ISO 10211:2017, from"
+                                + " memory). Square things are drawn round, as their sheet says. The points are those the house"
+                                + " file lists, no others; fasteners counted in U by ISO 6946 are not among them.");
+    }
+
     private static String mould(Site site) {
         return site.climate().isPresent()
                 ? "Junctions are held to the temperature factor that the month asks for which asks for most, among those at least"
