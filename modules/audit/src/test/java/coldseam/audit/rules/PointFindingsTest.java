@@ -199,7 +199,7 @@ class PointFindingsTest {
                 "rail: {surface: " + roof() + ", detail: steel-post-on-block, number: 2}");
         var pipes = audit.holdPoints().detect(each -> each.name().equals("Pipes, cables and vents"));
         assertEquals(Lists.immutable.of("P1"), pipes.junctions());
-        assertTrue(pipes.lookAt().contains("The gasket taped to the airtight layer, before the lining."));
+        assertTrue(pipes.lookAt().contains("The gasket taped to the airtight layer, before the lining"));
         var posts = audit.holdPoints().detect(each -> each.name().equals("Posts, columns, brackets and anchors"));
         assertEquals(Lists.immutable.of("P2"), posts.junctions());
         assertTrue(audit.inputs().anySatisfy(row -> row.what().equals("Conductivity of structural foam block")));
