@@ -3,7 +3,6 @@ package coldseam.benchmarks;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Boundary;
 import coldseam.conduction.Conduction;
-import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
@@ -20,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * Times the eight sections here and in FreeFEM, a general-purpose finite-element package, on the same geometry.
@@ -27,7 +27,8 @@ import java.util.Map;
  * <p>Arguments: a folder to work in and the FreeFEM command. Both are stopped at an error of 1e-4 of the coupling:
  * here the proven one of the interval's middle, there the true one of the energy, which FreeFEM is told from a solution of 1e-6 made here; it
  * need not bound anything. Its adaptive loop starts from the coarse mesh of the drawing. Times are processor time of the
- * solving thread or process, without starting either; ours is the median of repeated solves in a warm machine.
+ * solving thread or process, without starting either: medians of five rounds that take turns, in a warm machine, and the
+ * fastest.
  */
 public final class SideBySide {
 
@@ -47,56 +48,95 @@ public final class SideBySide {
         while (System.nanoTime() < until) {
             Sections.all().each(s -> Conduction.solve(s, PROVEN));
         }
-        out.println(
-                "| section | ratio | here, ms | FreeFEM, ms | unknowns | unknowns/s | FreeFEM unknowns | its error |"
-                        + " memory, MB |");
-        out.println("|---|---|---|---|---|---|---|---|---|");
-        double[] ratios = new double[8];
-        double[] times = new double[8];
-        int n = 0;
-        for (Section section : Sections.all()) {
-            double[] samples = new double[21];
-            Solution solution = null;
-            long bytes = 0;
-            for (int i = 0; i < samples.length; i++) {
+        ImmutableList<Timed> all = Sections.all().collect(Timed::new);
+        for (int round = 0; round < ROUNDS; round++) {
+            for (Timed timed : all) {
+                timed.run(folder, arguments[1]);
+            }
+        }
+        out.println("| section | ratio | here, ms | fastest, ms | FreeFEM, ms | fastest, ms | unknowns | unknowns/s |"
+                + " FreeFEM unknowns | its error | memory, MB |");
+        out.println("|---|---|---|---|---|---|---|---|---|---|---|");
+        all.each(timed -> out.println(timed.row()));
+        out.printf(
+                Locale.ROOT,
+                "%nRatio: median %.0f, least %.0f. Here: median %.2f ms, worst %.2f ms; fastest runs: median %.2f ms,"
+                        + " worst %.2f ms.%n",
+                median(all.collectDouble(Timed::ratio).toArray()),
+                all.collectDouble(Timed::ratio).min(),
+                median(all.collectDouble(t -> median(t.here)).toArray()),
+                all.collectDouble(t -> median(t.here)).max(),
+                median(all.collectDouble(t -> least(t.here)).toArray()),
+                all.collectDouble(t -> least(t.here)).max());
+    }
+
+    private static final int ROUNDS = 5;
+    private static final int SOLVES = 11;
+
+    /** One section's times, gathered in rounds so that a busy spell of the machine meets both sides and all sections. */
+    private static final class Timed {
+        private final Section section;
+        private final double reference;
+        private final double[] here = new double[ROUNDS * SOLVES];
+        private final double[] there = new double[ROUNDS];
+        private int solves;
+        private int runs;
+        private Solution solution;
+        private long bytes;
+        private String[] result;
+
+        Timed(Section section) {
+            this.section = section;
+            this.reference = Conduction.solve(section, new Accuracy(1e-6, 4_000_000))
+                    .couplings()
+                    .get(0)
+                    .value()
+                    .middle();
+        }
+
+        void run(Path folder, String command) throws IOException, InterruptedException {
+            for (int i = 0; i < SOLVES; i++) {
                 long allocated = allocated();
                 long start = CLOCK.getCurrentThreadCpuTime();
                 solution = Conduction.solve(section, PROVEN);
-                samples[i] = 1e-6 * (CLOCK.getCurrentThreadCpuTime() - start);
+                here[solves++] = 1e-6 * (CLOCK.getCurrentThreadCpuTime() - start);
                 bytes = allocated() - allocated;
             }
-            Arrays.sort(samples);
-            double here = samples[samples.length / 2];
-            Interval reference = Conduction.solve(section, new Accuracy(1e-6, 4_000_000))
-                    .couplings()
-                    .get(0)
-                    .value();
-            String[] there = freefem(section, reference.middle(), folder, arguments[1]);
-            double thereTime = there == null ? Double.NaN : 1e3 * Double.parseDouble(there[1]);
-            ratios[n] = thereTime / here;
-            times[n++] = here;
-            out.printf(
+            result = freefem(section, reference, folder, command);
+            there[runs++] = result == null ? Double.NaN : 1e3 * Double.parseDouble(result[1]);
+        }
+
+        double ratio() {
+            return median(there) / median(here);
+        }
+
+        String row() {
+            return String.format(
                     Locale.ROOT,
-                    "| %s | **%.0f** | %.2f | %.0f | %d | %.2g | %s | %s | %.1f |%n",
+                    "| %s | **%.0f** | %.2f | %.2f | %.0f | %.0f | %d | %.2g | %s | %s | %.1f |",
                     section.name(),
-                    thereTime / here,
-                    here,
-                    thereTime,
+                    ratio(),
+                    median(here),
+                    least(here),
+                    median(there),
+                    least(there),
                     solution.unknowns(),
-                    1e3 * solution.unknowns() / here,
-                    there == null ? "–" : there[2],
-                    there == null ? "not reached" : there[3],
+                    1e3 * solution.unknowns() / median(here),
+                    result == null ? "–" : result[2],
+                    result == null ? "not reached" : result[3],
                     1e-6 * bytes);
         }
-        Arrays.sort(ratios);
-        Arrays.sort(times);
-        out.printf(
-                Locale.ROOT,
-                "%nRatio: median %.0f, least %.0f. Here: median %.2f ms, worst %.2f ms.%n",
-                0.5 * (ratios[3] + ratios[4]),
-                ratios[0],
-                0.5 * (times[3] + times[4]),
-                times[7]);
+    }
+
+    private static double median(double[] values) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        int n = sorted.length;
+        return 0.5 * (sorted[(n - 1) / 2] + sorted[n / 2]);
+    }
+
+    private static double least(double[] values) {
+        return Arrays.stream(values).min().orElseThrow();
     }
 
     private static long allocated() {
