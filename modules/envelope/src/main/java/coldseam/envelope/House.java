@@ -1,6 +1,5 @@
 package coldseam.envelope;
 
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
@@ -32,33 +31,4 @@ public record House(
         ImmutableList<Seam> seams,
         ImmutableList<PointBridges> points,
         Limits limits,
-        Prices prices) {
-
-    /** A house without points. */
-    public House(
-            String name,
-            Site site,
-            ImmutableMap<String, Material> materials,
-            ImmutableMap<String, Assembly> assemblies,
-            Body body,
-            ImmutableList<Opening> openings,
-            ImmutableList<JunctionChoice> choices,
-            ImmutableList<OwnPsi> ownPsi,
-            ImmutableList<Seam> seams,
-            Limits limits,
-            Prices prices) {
-        this(
-                name,
-                site,
-                materials,
-                assemblies,
-                body,
-                openings,
-                choices,
-                ownPsi,
-                seams,
-                Lists.immutable.empty(),
-                limits,
-                prices);
-    }
-}
+        Prices prices) {}

@@ -21,18 +21,8 @@ public record Limits(
     /** Largest chi of a point unless the house file says otherwise, W/K. */
     public static final double CHI = 0.05;
 
-    /** Limits with the default for points. */
-    public Limits(double neckShare, double pathShare, double psi, double temperatureFactor, double openingPsi) {
-        this(neckShare, pathShare, psi, temperatureFactor, openingPsi, CHI);
-    }
-
-    /** Limits with the defaults for windows and doors, and for points. */
-    public Limits(double neckShare, double pathShare, double psi, double temperatureFactor) {
-        this(neckShare, pathShare, psi, temperatureFactor, OPENING_PSI);
-    }
-
     /** The defaults: trade rules, each explained at its component. */
     public static Limits defaults() {
-        return new Limits(0.5, 0.5, 0.01, 0.70);
+        return new Limits(0.5, 0.5, 0.01, 0.70, OPENING_PSI, CHI);
     }
 }

@@ -25,7 +25,7 @@ import org.eclipse.collections.impl.factory.Lists;
 public final class PointDetailSheet {
 
     /** Least height of a drawing that shares its page with the words, and of one that does not; points. */
-    private static final double BESIDE_WORDS = 200;
+    private static final double BESIDE_WORDS = 175;
 
     private static final double LEAST = 300;
     private static final double MOST = 400;

@@ -31,7 +31,7 @@ public final class HouseFile {
     private HouseFile() {}
 
     /**
-     * Reads a house without knowing the catalogue's details; see {@link #read(Path, KnownNames)}.
+     * Reads a house without knowing the catalogues' details; see {@link #read(Path, KnownNames, KnownNames)}.
      *
      * @throws FileFaultException with every fault of the file
      */
@@ -41,17 +41,6 @@ public final class HouseFile {
 
     /**
      * Reads a house.
-     *
-     * @param path of the file
-     * @param details that junction choices may name
-     * @throws FileFaultException with every fault of the file, unknown details among them
-     */
-    public static LoadedHouse read(Path path, KnownNames details) {
-        return read(path, Optional.of(details), Optional.empty());
-    }
-
-    /**
-     * Reads a house with points.
      *
      * @param path of the file
      * @param details that junction choices may name
