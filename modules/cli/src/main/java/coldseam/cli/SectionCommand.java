@@ -81,11 +81,11 @@ final class SectionCommand implements Callable<Integer> {
 
     private void print(SectionFile loaded, Solution solution) {
         boolean planar = loaded.section().symmetry() == Symmetry.PLANAR;
-        say("%s", loaded.section().name());
+        Columns.fold(loaded.section().name(), "", "").forEach(terminal.out()::println);
         ImmutableList<Solution.Coupling> wide = solution.widerThanAsked();
         solution.couplings()
                 .forEach(coupling -> say(
-                        "  L %s - %s: %s %s%s",
+                        "L %s - %s: %s %s%s",
                         coupling.first(),
                         coupling.second(),
                         interval(coupling.value()),
@@ -93,29 +93,28 @@ final class SectionCommand implements Callable<Integer> {
                         wide.contains(coupling) ? width(coupling, solution) : ""));
         solution.heatFlows()
                 .forEach(flow -> say(
-                        "  heat flow from %s: %s %s",
-                        flow.environment(), interval(flow.value()), planar ? "W/m" : "W"));
+                        "heat flow from %s: %s %s", flow.environment(), interval(flow.value()), planar ? "W/m" : "W"));
         solution.surfaces()
                 .forEach(surface -> say(
-                        "  lowest temperature facing %s: %.2f °C at (%.4g, %.4g)",
+                        "lowest temperature facing %s: %.2f °C at (%.4g, %.4g)",
                         surface.environment(),
                         surface.lowest(),
                         surface.at().x() / loaded.unit(),
                         surface.at().y() / loaded.unit()));
-        solution.probes().forEach(probe -> say("  at %s: %.3f °C", probe.name(), probe.temperature()));
+        solution.probes().forEach(probe -> say("at %s: %.3f °C", probe.name(), probe.temperature()));
         double moved = Math.max(
                 solution.surfaces()
                         .collectDouble(each -> Math.abs(each.change()))
                         .maxIfEmpty(0),
                 solution.probes().collectDouble(each -> Math.abs(each.change())).maxIfEmpty(0));
-        say("  Temperatures are estimates; the last refinement moved them by up to %.2g K.", moved);
+        say("Temperatures are estimates; the last refinement moved them by up to %.2g K.", moved);
         say(
-                "  %d unknowns, %.2f s%s",
+                "%d unknowns, %.2f s%s",
                 solution.unknowns(), solution.seconds(), solution.met() ? "" : "; the interval is wider than asked");
         ImmutableList<GapPlaces.Place> places = GapPlaces.of(solution, 3);
         if (places.notEmpty()) {
             say(
-                    "  Most of the intervals' width comes from around %s.",
+                    "Most of the intervals' width comes from around %s.",
                     places.collect(place -> String.format(
                                     Locale.ROOT,
                                     "(%.4g, %.4g): %.0f %%",
@@ -142,6 +141,6 @@ final class SectionCommand implements Callable<Integer> {
     }
 
     private void say(String format, Object... values) {
-        terminal.out().println(String.format(Locale.ROOT, format, values));
+        Columns.fold(String.format(Locale.ROOT, format, values), "  ", "      ").forEach(terminal.out()::println);
     }
 }
