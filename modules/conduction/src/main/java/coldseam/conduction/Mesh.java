@@ -222,10 +222,10 @@ final class Mesh {
         }
     }
 
-    // Shares of a bisected triangle's error, chosen by counting unknowns at 1e-4 over the eight timed sections: of a
-    // half
-    // where the solution is smooth; of the half that keeps a drawn corner, of the one that loses it, of each if both
-    // do.
+    // Shares of a bisected triangle's error, chosen by counting the nodes of all levels over the eight timed sections:
+    // of
+    // a half where the solution is smooth, of the half that keeps a drawn corner, of the one that loses it, and of each
+    // where both do.
     private static final double SMOOTH = 0.125;
     private static final double KEEPS = 0.57;
     private static final double LOSES = 0.01;
