@@ -5,7 +5,6 @@ import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.DefaultPsi;
 import coldseam.junctions.Detail;
 import coldseam.junctions.JunctionResult;
-import coldseam.report.drawing.Box;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
@@ -65,28 +64,17 @@ public final class DetailSheet {
                 Style.BODY));
         flow.space(6);
         SectionPicture picture = SectionPicture.of(result, limits, print.units());
-        double drawn = LEAST;
-        SectionDrawing drawing = new SectionDrawing(picture, flow.width(), drawn);
-        for (int round = 0; round < 3; round++) {
+        SectionBlock section = SectionBlock.fit(picture, flow.width(), LEAST, drawing -> {
             double free = flow.remaining() - tables(drawing).height(flow.width()) - Legend.HEIGHT - AROUND;
-            double besideWords = free - words().height(flow.width());
+            double besideWords = free - words.columns().height(flow.width());
             // On one page where that leaves a drawing one can work from; else the words go on the next.
-            double room = Math.max(LEAST, Math.min(MOST, besideWords >= LEAST ? besideWords : free));
-            if (round > 0 && room >= drawn) {
-                break;
-            }
-            drawn = room;
-            drawing = new SectionDrawing(picture, flow.width(), drawn);
-        }
-        SectionDrawing chosen = drawing;
-        flow.add(Blocks.drawing(drawn + Legend.HEIGHT, words.figure(), (canvas, box) -> {
-            chosen.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
-            Legend.draw(canvas, box, picture, chosen);
-        }));
+            return Math.max(LEAST, Math.min(MOST, besideWords >= LEAST ? besideWords : free));
+        });
+        flow.add(section.block(words.figure()));
         flow.space(6);
-        flow.add(tables(chosen));
+        flow.add(tables(section.drawing()));
         flow.space(10);
-        flow.add(words());
+        flow.add(words.columns());
         flow.space(6);
         flow.add(Blocks.text(
                 "ψ with the proven interval of its computation. What carries loads or must resist fire needs an engineer's"
@@ -94,31 +82,12 @@ public final class DetailSheet {
                 Style.SMALL));
     }
 
-    private Block words() {
-        return words.columns();
-    }
-
     private Block tables(SectionDrawing drawing) {
-        return Blocks.beside(18, Lists.immutable.of(0.5, 0.5), Blocks.table(keys(drawing)), Blocks.table(numbers()));
-    }
-
-    private Table keys(SectionDrawing drawing) {
-        Table table = Table.of(
-                Table.Column.fixed("", 19),
-                Table.Column.fixed("", 31),
-                Table.Column.share("material", 1),
-                Table.Column.number(
-                        "λ, " + print.units().label(Dimension.CONDUCTIVITY), print.units() == UnitSystem.SI ? 58 : 84));
-        for (SectionPicture.Key key : drawing.keys()) {
-            table = table.row(
-                    Table.Kind.PLAIN,
-                    Swatch.number(key.number()),
-                    Swatch.look(key.look()),
-                    Table.Cell.of(key.material()),
-                    Table.Cell.of(
-                            key.solved() ? print.number(key.conductivity(), Dimension.CONDUCTIVITY) : "not counted"));
-        }
-        return table;
+        return Blocks.beside(
+                18,
+                Lists.immutable.of(0.5, 0.5),
+                Blocks.table(SectionBlock.keys(drawing, print)),
+                Blocks.table(numbers()));
     }
 
     private Table numbers() {

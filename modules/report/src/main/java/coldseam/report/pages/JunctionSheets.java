@@ -6,7 +6,6 @@ import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.Detail;
 import coldseam.junctions.JunctionResult;
 import coldseam.report.drawing.Align;
-import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
@@ -55,31 +54,19 @@ public final class JunctionSheets {
                 Limits.of(page.audit().house().site()),
                 page.print().units());
         Block words = Blocks.panel(words(page, sheet), Palette.FROST, Palette.DEEP);
-        // The drawing takes what the tables and words of the first page leave; a larger one may show more materials.
-        double drawn = LEAST;
-        SectionDrawing drawing = new SectionDrawing(picture, flow.width(), drawn);
-        for (int round = 0; round < 3; round++) {
+        // The drawing takes what the tables and words of the first page leave.
+        SectionBlock section = SectionBlock.fit(picture, flow.width(), LEAST, drawing -> {
             double rest = tables(page, sheet, drawing).height(flow.width())
                     + words.height(flow.width())
                     + Legend.HEIGHT
                     + 6
                     + 8
                     + 1;
-            double room = Math.max(LEAST, Math.min(MOST, flow.remaining() - rest));
-            if (round > 0 && room >= drawn) {
-                break;
-            }
-            drawn = room;
-            drawing = new SectionDrawing(picture, flow.width(), drawn);
-        }
-        SectionDrawing chosen = drawing;
-        String figure = new DetailWords(sheet.result(), page.print()).figure();
-        flow.add(Blocks.drawing(drawn + Legend.HEIGHT, figure, (canvas, box) -> {
-            chosen.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
-            Legend.draw(canvas, box, picture, chosen);
-        }));
+            return Math.max(LEAST, Math.min(MOST, flow.remaining() - rest));
+        });
+        flow.add(section.block(new DetailWords(sheet.result(), page.print()).figure()));
         flow.space(6);
-        flow.add(tables(page, sheet, chosen));
+        flow.add(tables(page, sheet, section.drawing()));
         flow.space(8);
         flow.add(words);
         flow.space(8);

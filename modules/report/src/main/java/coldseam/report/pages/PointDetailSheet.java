@@ -6,7 +6,6 @@ import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.Connection;
 import coldseam.junctions.points.PointDetail;
 import coldseam.junctions.points.PointResult;
-import coldseam.report.drawing.Box;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
@@ -73,31 +72,19 @@ public final class PointDetailSheet {
     /** Sets drawing, tables and words; {@code said} stands between the tables and the words. */
     void write(ImmutableList<SectionPicture.Limit> limits, Block said) {
         SectionPicture picture = PointPictures.of(result, limits, print.units());
-        double drawn = LEAST;
-        SectionDrawing drawing = new SectionDrawing(picture, flow.width(), drawn);
-        for (int round = 0; round < 3; round++) {
+        SectionBlock section = SectionBlock.fit(picture, flow.width(), LEAST, drawing -> {
             double rest = tables(drawing).height(flow.width()) + said.height(flow.width()) + Legend.HEIGHT + AROUND;
             double besideWords = flow.remaining() - rest - words().height(flow.width());
-            double room = besideWords >= BESIDE_WORDS
+            return besideWords >= BESIDE_WORDS
                     ? Math.min(MOST, besideWords)
                     : Math.max(LEAST, Math.min(MOST, flow.remaining() - rest));
-            if (round > 0 && room >= drawn) {
-                break;
-            }
-            drawn = room;
-            drawing = new SectionDrawing(picture, flow.width(), drawn);
-        }
-        SectionDrawing chosen = drawing;
-        String figure =
-                "Section through the middle of the " + result.detail().kind().label() + ", "
-                        + result.detail().name()
-                        + ", turned about its axis, to scale with its materials numbered as in the table and isotherms.";
-        flow.add(Blocks.drawing(drawn + Legend.HEIGHT, figure, (canvas, box) -> {
-            chosen.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
-            Legend.draw(canvas, box, picture, chosen);
-        }));
+        });
+        flow.add(section.block("Section through the middle of the "
+                + result.detail().kind().label() + ", "
+                + result.detail().name()
+                + ", turned about its axis, to scale with its materials numbered as in the table and isotherms."));
         flow.space(6);
-        flow.add(tables(chosen));
+        flow.add(tables(section.drawing()));
         flow.space(8);
         flow.add(said);
         flow.space(8);
@@ -109,26 +96,11 @@ public final class PointDetailSheet {
     }
 
     private Block tables(SectionDrawing drawing) {
-        return Blocks.beside(18, Lists.immutable.of(0.5, 0.5), Blocks.table(keys(drawing)), Blocks.table(numbers()));
-    }
-
-    private Table keys(SectionDrawing drawing) {
-        Table table = Table.of(
-                Table.Column.fixed("", 19),
-                Table.Column.fixed("", 31),
-                Table.Column.share("material", 1),
-                Table.Column.number(
-                        "λ, " + print.units().label(Dimension.CONDUCTIVITY), print.units() == UnitSystem.SI ? 58 : 84));
-        for (SectionPicture.Key key : drawing.keys()) {
-            table = table.row(
-                    Table.Kind.PLAIN,
-                    Swatch.number(key.number()),
-                    Swatch.look(key.look()),
-                    Table.Cell.of(key.material()),
-                    Table.Cell.of(
-                            key.solved() ? print.number(key.conductivity(), Dimension.CONDUCTIVITY) : "not counted"));
-        }
-        return table;
+        return Blocks.beside(
+                18,
+                Lists.immutable.of(0.5, 0.5),
+                Blocks.table(SectionBlock.keys(drawing, print)),
+                Blocks.table(numbers()));
     }
 
     private Table numbers() {

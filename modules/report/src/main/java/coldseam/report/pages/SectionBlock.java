@@ -1,0 +1,70 @@
+package coldseam.report.pages;
+
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.report.drawing.Box;
+import coldseam.report.pdf.Block;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Table;
+import coldseam.report.section.Legend;
+import coldseam.report.section.SectionDrawing;
+import coldseam.report.section.SectionPicture;
+import java.util.function.ToDoubleFunction;
+
+/** A section's drawing with its legend, as tall as the blocks on its page let it be, and the key to its numbers. */
+record SectionBlock(SectionPicture picture, SectionDrawing drawing, double height) {
+
+    /** A taller drawing may show more materials, which makes the table below it taller: so often is it fitted again. */
+    private static final int ROUNDS = 3;
+
+    /**
+     * Fits a drawing.
+     *
+     * @param width points
+     * @param least height to begin with, points
+     * @param room the height there is beside the key of a drawing, points
+     */
+    static SectionBlock fit(SectionPicture picture, double width, double least, ToDoubleFunction<SectionDrawing> room) {
+        SectionBlock block = new SectionBlock(picture, new SectionDrawing(picture, width, least), least);
+        for (int round = 0; round < ROUNDS; round++) {
+            double height = room.applyAsDouble(block.drawing);
+            if (round > 0 && height >= block.height) {
+                break;
+            }
+            block = new SectionBlock(picture, new SectionDrawing(picture, width, height), height);
+        }
+        return block;
+    }
+
+    /**
+     * Drawing and legend.
+     *
+     * @param figure what they show, in words
+     */
+    Block block(String figure) {
+        return Blocks.drawing(height + Legend.HEIGHT, figure, (canvas, box) -> {
+            drawing.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
+            Legend.draw(canvas, box, picture, drawing);
+        });
+    }
+
+    /** The materials of a drawing by their numbers. */
+    static Table keys(SectionDrawing drawing, Print print) {
+        Table table = Table.of(
+                Table.Column.fixed("", 19),
+                Table.Column.fixed("", 31),
+                Table.Column.share("material", 1),
+                Table.Column.number(
+                        "λ, " + print.units().label(Dimension.CONDUCTIVITY), print.units() == UnitSystem.SI ? 58 : 84));
+        for (SectionPicture.Key key : drawing.keys()) {
+            table = table.row(
+                    Table.Kind.PLAIN,
+                    Swatch.number(key.number()),
+                    Swatch.look(key.look()),
+                    Table.Cell.of(key.material()),
+                    Table.Cell.of(
+                            key.solved() ? print.number(key.conductivity(), Dimension.CONDUCTIVITY) : "not counted"));
+        }
+        return table;
+    }
+}
