@@ -14,6 +14,8 @@ import org.eclipse.collections.api.list.ImmutableList;
 public final class HouseViews {
 
     private static final double HEIGHT = 225;
+    /** Without marks, so that "nothing was found" stays on the page, on the shorter paper too. */
+    private static final double UNMARKED = 170;
 
     private HouseViews() {}
 
@@ -24,7 +26,8 @@ public final class HouseViews {
         HouseDrawing drawing = new HouseDrawing(page.audit());
         // Below it: what the marks mean, or that nothing was found.
         double below = any ? 50 : 95;
-        double height = Math.max(HEIGHT, Math.min(drawing.height(flow.width()), flow.remaining() - below));
+        double height =
+                Math.max(any ? HEIGHT : UNMARKED, Math.min(drawing.height(flow.width()), flow.remaining() - below));
         flow.add(Blocks.drawing(
                 height,
                 "The house seen from the south-east and from the north-west, each finding numbered where it is; the list of"
