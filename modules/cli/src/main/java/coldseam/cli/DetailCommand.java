@@ -1,11 +1,9 @@
 package coldseam.cli;
 
 import coldseam.conduction.Accuracy;
-import coldseam.envelope.Control;
 import coldseam.envelope.file.Nearest;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
-import coldseam.junctions.Connection;
 import coldseam.junctions.DefaultPsi;
 import coldseam.junctions.Detail;
 import coldseam.junctions.DetailParameter;
@@ -40,6 +38,7 @@ import picocli.CommandLine.Parameters;
 final class DetailCommand implements Callable<Integer> {
 
     private final Terminal terminal;
+    private final DetailLines lines;
     private final Workshop workshop;
 
     @Parameters(
@@ -72,6 +71,7 @@ final class DetailCommand implements Callable<Integer> {
 
     DetailCommand(Terminal terminal, Workshop workshop) {
         this.terminal = terminal;
+        this.lines = new DetailLines(terminal);
         this.workshop = workshop;
     }
 
@@ -136,29 +136,31 @@ final class DetailCommand implements Callable<Integer> {
 
     private void words(JunctionResult result, Layers.Place place, int places) {
         Detail detail = result.detail();
-        fold(detail.kind().label() + ": " + detail.name() + " ("
+        lines.fold(detail.kind().label() + ": " + detail.name() + " ("
                 + detail.rank().name().toLowerCase(Locale.ROOT) + " option)");
-        fold("Between " + Layers.words(place.setup()) + " (" + place.origin() + ").");
+        lines.fold("Between " + Layers.words(place.setup()) + " (" + place.origin() + ").");
         if (places > 1) {
-            fold("The house has this kind of junction between " + places
+            lines.fold("The house has this kind of junction between " + places
                     + " different sets of layers or angles; this is the"
                     + " first. \"coldseam catalogue --house … --kind …\" lists them all.");
         }
-        say("");
-        row(
+        lines.say("");
+        lines.row(
                 "psi external",
                 psi(result.psiExternal().lower(), result.psiExternal().upper()));
-        row(
+        lines.row(
                 "psi internal",
                 psi(result.psiInternal().lower(), result.psiInternal().upper()));
         DefaultPsi.beside(result)
-                .ifPresent(tabulated -> row(
+                .ifPresent(tabulated -> lines.row(
                         "ISO 14683 " + tabulated.code(),
                         units.format(tabulated.external(), Dimension.LINEAR_TRANSMITTANCE) + " external, "
                                 + units.number(tabulated.internal(), Dimension.LINEAR_TRANSMITTANCE) + " internal; "
                                 + DefaultPsi.CAUTION));
-        row("fRsi", String.format(Locale.ROOT, "%.2f, with Rsi 0.25 m²·K/W, an estimate", result.temperatureFactor()));
-        row(
+        lines.row(
+                "fRsi",
+                String.format(Locale.ROOT, "%.2f, with Rsi 0.25 m²·K/W, an estimate", result.temperatureFactor()));
+        lines.row(
                 "pen line",
                 result.penLine().unbroken()
                         ? "unbroken; neck "
@@ -169,23 +171,23 @@ final class DetailCommand implements Callable<Integer> {
                                         ", %.0f %% of the thinner insulation",
                                         100 * result.penLine().share())
                         : "broken");
-        row(
+        lines.row(
                 "weakest path",
                 String.format(
                         Locale.ROOT,
                         "%s, %.0f %% of what the surface beside it has",
                         units.format(result.weakestPath().resistance(), Dimension.RESISTANCE),
                         100 * result.weakestPath().ratio()));
-        say("");
-        fold("Looks like: " + detail.looksLike());
-        list("Order of building", detail.order(), true);
-        connections(detail);
-        list("How it fails", detail.failures(), false);
-        list("Photograph before it is covered", detail.photographs(), false);
-        list("Cautions", detail.cautions(), false);
-        list("Simplified", result.notes(), false);
-        detail.cost().ifPresent(cost -> row("cost", cost.sourced(units)));
-        list("Parameters", detail.parameters().collect(this::parameter), false);
+        lines.say("");
+        lines.fold("Looks like: " + detail.looksLike());
+        lines.list("Order of building", detail.order(), true);
+        lines.connections(detail.connections());
+        lines.list("How it fails", detail.failures(), false);
+        lines.list("Photograph before it is covered", detail.photographs(), false);
+        lines.list("Cautions", detail.cautions(), false);
+        lines.list("Simplified", result.notes(), false);
+        detail.cost().ifPresent(cost -> lines.row("cost", cost.sourced(units)));
+        lines.list("Parameters", detail.parameters().collect(this::parameter), false);
     }
 
     private String parameter(DetailParameter parameter) {
@@ -194,49 +196,7 @@ final class DetailCommand implements Callable<Integer> {
                 + units.format(parameter.most(), Dimension.LENGTH) + ": " + parameter.says();
     }
 
-    private void connections(Detail detail) {
-        say("");
-        say("How the control layers connect");
-        for (Control control : Control.values()) {
-            Connection connection = detail.connections().get(control);
-            if (connection != null) {
-                row(control.name().toLowerCase(Locale.ROOT), word(connection));
-            }
-        }
-    }
-
-    private static String word(Connection connection) {
-        return connection == Connection.NOT_SHOWN
-                ? "not shown; counts as unknown"
-                : connection.name().toLowerCase(Locale.ROOT);
-    }
-
     private String psi(double lower, double upper) {
         return units.interval(lower, upper, Dimension.LINEAR_TRANSMITTANCE);
-    }
-
-    private void list(String title, ImmutableList<String> lines, boolean numbered) {
-        if (lines.isEmpty()) {
-            return;
-        }
-        say("");
-        say(title);
-        for (int i = 0; i < lines.size(); i++) {
-            String mark = numbered ? String.format(Locale.ROOT, "%3d. ", i + 1) : "  -  ";
-            Columns.fold(lines.get(i), mark, "     ").forEach(terminal.out()::println);
-        }
-    }
-
-    private void row(String label, String text) {
-        Columns.fold(text, String.format(Locale.ROOT, "  %-14s ", label), " ".repeat(17))
-                .forEach(terminal.out()::println);
-    }
-
-    private void fold(String text) {
-        Columns.fold(text, "", "  ").forEach(terminal.out()::println);
-    }
-
-    private void say(String line) {
-        terminal.out().println(line);
     }
 }

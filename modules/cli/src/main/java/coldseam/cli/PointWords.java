@@ -1,9 +1,7 @@
 package coldseam.cli;
 
-import coldseam.envelope.Control;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
-import coldseam.junctions.Connection;
 import coldseam.junctions.points.PointComputer;
 import coldseam.junctions.points.PointDetail;
 import coldseam.junctions.points.PointDrawing;
@@ -21,10 +19,12 @@ import org.eclipse.collections.api.list.ImmutableList;
 final class PointWords {
 
     private final Terminal terminal;
+    private final DetailLines lines;
     private final UnitSystem units;
 
     PointWords(Terminal terminal, UnitSystem units) {
         this.terminal = terminal;
+        this.lines = new DetailLines(terminal);
         this.units = units;
     }
 
@@ -68,26 +68,29 @@ final class PointWords {
 
     private void words(PointResult result, PointLayers.Place place) {
         PointDetail detail = result.detail();
-        fold(detail.kind().label() + ": " + detail.name() + " ("
+        lines.fold(detail.kind().label() + ": " + detail.name() + " ("
                 + detail.rank().name().toLowerCase(Locale.ROOT) + " option)");
-        fold("Through " + place.setup().host().name() + " (" + place.origin() + ").");
-        say("");
-        row(
+        lines.fold("Through " + place.setup().host().name() + " (" + place.origin() + ").");
+        lines.say("");
+        lines.row(
                 "chi, each",
                 units.interval(result.chi().lower(), result.chi().upper(), Dimension.POINT_TRANSMITTANCE)
                         + ", proven for the shape as drawn");
-        row("U beside it", units.format(result.transmittance(), Dimension.TRANSMITTANCE));
-        row("fRsi", String.format(Locale.ROOT, "%.2f, with Rsi 0.25 m²·K/W, an estimate", result.temperatureFactor()));
+        lines.row("U beside it", units.format(result.transmittance(), Dimension.TRANSMITTANCE));
+        lines.row(
+                "fRsi",
+                String.format(Locale.ROOT, "%.2f, with Rsi 0.25 m²·K/W, an estimate", result.temperatureFactor()));
         parameters(result);
-        say("");
-        fold("Looks like: " + detail.looksLike());
-        list("Order of building", detail.order(), true);
-        connections(detail);
-        list("How it fails", detail.failures(), false);
-        list("Photograph before it is covered", detail.photographs(), false);
-        list("Cautions", detail.cautions(), false);
-        list("Simplified", result.notes(), false);
-        detail.costEach().ifPresent(cost -> row("cost", String.format(Locale.ROOT, "%.2f each", cost)));
+        lines.say("");
+        lines.fold("Looks like: " + detail.looksLike());
+        lines.list("Order of building", detail.order(), true);
+        lines.connections(detail.connections());
+        lines.list("How it fails", detail.failures(), false);
+        lines.list("Photograph before it is covered", detail.photographs(), false);
+        lines.list("Cautions", detail.cautions(), false);
+        lines.list("Simplified", result.notes(), false);
+        detail.costEach()
+                .ifPresent(cost -> lines.row("cost", String.format(Locale.ROOT, "%.2f each, no currency given", cost)));
     }
 
     /** The lengths a house may change, with their ranges. */
@@ -95,11 +98,11 @@ final class PointWords {
         if (result.detail().drawing().parameters().isEmpty()) {
             return;
         }
-        say("");
-        say("Lengths a house may change");
+        lines.say("");
+        lines.say("Lengths a house may change");
         for (PointDrawing.Parameter each : result.detail().drawing().parameters()) {
             double value = result.setup().parameters().getIfAbsentValue(each.name(), each.value());
-            row(
+            lines.row(
                     each.name(),
                     length(value) + ", from " + length(each.from()) + " to " + length(each.to()) + ": " + each.says());
         }
@@ -108,43 +111,5 @@ final class PointWords {
     private String length(double metres) {
         boolean fine = units == UnitSystem.SI && Math.abs(metres * 1000 - Math.rint(metres * 1000)) > 1e-6;
         return fine ? String.format(Locale.ROOT, "%.1f mm", 1000 * metres) : units.format(metres, Dimension.THICKNESS);
-    }
-
-    private void connections(PointDetail detail) {
-        say("");
-        say("How the control layers connect");
-        for (Control control : new Control[] {Control.AIR, Control.WATER, Control.VAPOUR}) {
-            Connection how = detail.connections().getIfAbsentValue(control, Connection.NOT_SHOWN);
-            row(
-                    control.name().toLowerCase(Locale.ROOT),
-                    how == Connection.NOT_SHOWN
-                            ? "not shown; counts as unknown"
-                            : how.name().toLowerCase(Locale.ROOT));
-        }
-    }
-
-    private void list(String title, ImmutableList<String> lines, boolean numbered) {
-        if (lines.isEmpty()) {
-            return;
-        }
-        say("");
-        say(title);
-        for (int i = 0; i < lines.size(); i++) {
-            String mark = numbered ? String.format(Locale.ROOT, "%3d. ", i + 1) : "  -  ";
-            Columns.fold(lines.get(i), mark, "     ").forEach(terminal.out()::println);
-        }
-    }
-
-    private void row(String label, String text) {
-        Columns.fold(text, String.format(Locale.ROOT, "  %-14s ", label), " ".repeat(17))
-                .forEach(terminal.out()::println);
-    }
-
-    private void fold(String text) {
-        Columns.fold(text, "", "  ").forEach(terminal.out()::println);
-    }
-
-    private void say(String line) {
-        terminal.out().println(line);
     }
 }

@@ -58,16 +58,6 @@ record Drawing(
     /** m, least and most thickness of a role's layers together; the whole band's where the role is empty. */
     record Thickness(boolean first, String band, Optional<Role> role, double least, double most) {}
 
-    /**
-     * A condition between lines.
-     *
-     * @param text as written
-     * @param left of the sign
-     * @param atLeast whether left must be at least right, or at most
-     * @param right of the sign
-     */
-    record Condition(String text, Expression left, boolean atLeast, Expression right) {}
-
     /** A line with a name. */
     record OwnLine(String name, Expression line) {}
 }

@@ -168,30 +168,12 @@ final class DrawingReader {
         return all.toImmutable();
     }
 
-    private Optional<Drawing.Condition> condition(Located<String> text) {
-        boolean atLeast = text.value().contains(">=");
-        String[] sides = text.value().split(atLeast ? ">=" : "<=", -1);
-        if (sides.length != 2) {
-            faults.add(
-                    text.place(), "a condition is needed", '"' + text.value() + '"', "a >= b or a <= b", "write it so");
-            return Optional.empty();
-        }
-        Optional<Expression> left = expression(sides[0].strip(), text.place(), names);
-        Optional<Expression> right = expression(sides[1].strip(), text.place(), names);
-        if (left.isEmpty() || right.isEmpty()) {
-            return Optional.empty();
-        }
-        if (left.get().measures() != right.get().measures()) {
-            faults.add(
-                    text.place(),
-                    "a condition compares like with like",
-                    left.get().measures().noun() + " and "
-                            + right.get().measures().noun(),
-                    "two lengths, two numbers or two lines of one band",
-                    "take the difference of two lines to get a length");
-            return Optional.empty();
-        }
-        return Optional.of(new Drawing.Condition(text.value(), left.get(), atLeast, right.get()));
+    private Optional<Condition> condition(Located<String> text) {
+        return Condition.read(
+                text,
+                side -> expression(side, text.place(), names),
+                "two lengths, two numbers or two lines of one band",
+                faults);
     }
 
     // Statements.

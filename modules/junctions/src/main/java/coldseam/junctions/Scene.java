@@ -194,19 +194,8 @@ record Scene(
                         ? Optional.of(OptionalDouble.of(setup.floorThickness()))
                         : Optional.empty(),
                 reasons);
-        for (Drawing.Condition condition : drawing.conditions()) {
-            double left = condition.left().value(scope);
-            double right = condition.right().value(scope);
-            boolean holds = condition.atLeast() ? left >= right - SLACK : left <= right + SLACK;
-            if (!holds) {
-                reasons.add(String.format(
-                        Locale.ROOT,
-                        "%s needs %s; here the left side is %.0f mm and the right side %.0f mm. Choose another detail.",
-                        who,
-                        condition.text(),
-                        1000 * left,
-                        1000 * right));
-            }
+        for (Condition condition : drawing.conditions()) {
+            condition.missed(who, side -> side.value(scope)).ifPresent(reasons::add);
         }
     }
 

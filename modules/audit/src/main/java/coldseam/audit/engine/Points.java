@@ -6,14 +6,12 @@ import coldseam.audit.PointSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.House;
 import coldseam.envelope.PointKind;
-import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.points.PointCatalogue;
 import coldseam.junctions.points.PointComputer;
 import coldseam.junctions.points.PointDetail;
 import coldseam.junctions.points.PointResult;
 import coldseam.junctions.points.PointSetup;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -40,8 +38,6 @@ record Points(
     /** A detail for a setup: what is computed once, however many sets ask. */
     private record Question(PointDetail detail, PointSetup setup) {}
 
-    private record Answer(Optional<PointResult> result, ImmutableList<String> reasons) {}
-
     /** What makes two sets one sheet. */
     private record Key(String detail, PointSetup setup, boolean chosen) {}
 
@@ -50,7 +46,7 @@ record Points(
         private final House house;
         private final PointCatalogue catalogue;
         private final PointComputer computer;
-        private final MutableMap<Question, Answer> answers = Maps.mutable.empty();
+        private Answers<Question, PointResult> answers = Answers.none();
 
         Run(House house, PointCatalogue catalogue, PointComputer computer) {
             this.house = house;
@@ -59,7 +55,11 @@ record Points(
         }
 
         Points compute(ImmutableList<HousePoints> sets, Progress progress) {
-            answer(sets, progress);
+            answers = Answers.compute(
+                    "points",
+                    sets.flatCollect(this::allQuestions),
+                    question -> computer.compute(question.detail(), question.setup()),
+                    progress);
             MutableMap<Key, MutableList<HousePoints>> groups = Maps.mutable.empty();
             MutableList<Key> order = Lists.mutable.empty();
             MutableList<PointRow> rows = Lists.mutable.empty();
@@ -83,35 +83,6 @@ record Points(
                             (key, index) -> sheet("P" + (index + 1), groups.get(key)))
                     .toImmutable();
             return new Points(sheets, rows.toImmutable(), misfits.toImmutable());
-        }
-
-        private void answer(ImmutableList<HousePoints> sets, Progress progress) {
-            ImmutableList<Question> questions =
-                    sets.flatCollect(this::allQuestions).distinct();
-            if (questions.isEmpty()) {
-                return;
-            }
-            AtomicInteger done = new AtomicInteger();
-            Object turn = new Object();
-            progress.at("points", 0, questions.size());
-            ImmutableList<Answer> computed = Lists.immutable.fromStream(questions.castToList().parallelStream()
-                    .map(question -> {
-                        Answer answer = answered(question);
-                        synchronized (turn) {
-                            progress.at("points", done.incrementAndGet(), questions.size());
-                        }
-                        return answer;
-                    }));
-            questions.zip(computed).forEach(pair -> answers.put(pair.getOne(), pair.getTwo()));
-        }
-
-        private Answer answered(Question question) {
-            try {
-                return new Answer(
-                        Optional.of(computer.compute(question.detail(), question.setup())), Lists.immutable.empty());
-            } catch (DetailDoesNotFit misfit) {
-                return new Answer(Optional.empty(), misfit.reasons());
-            }
         }
 
         private ImmutableList<Question> allQuestions(HousePoints set) {
@@ -171,14 +142,11 @@ record Points(
         }
 
         private Optional<PointResult> result(HousePoints set) {
-            return questions(set)
-                    .collect(answers::get)
-                    .detectOptional(answer -> answer.result().isPresent())
-                    .flatMap(Answer::result);
+            return answers.results(questions(set)).getFirstOptional();
         }
 
         private ImmutableList<String> reasons(HousePoints set) {
-            return questions(set).flatCollect(question -> answers.get(question).reasons());
+            return answers.reasons(questions(set));
         }
 
         private PointRow row(HousePoints set, Optional<PointResult> result, Optional<String> sheet) {
@@ -222,11 +190,7 @@ record Points(
 
         /** The option of the kind with the least chi on this surface. */
         private Optional<PointResult> best(HousePoints set) {
-            return options(set)
-                    .newWithAll(questions(set))
-                    .collect(answers::get)
-                    .select(answer -> answer.result().isPresent())
-                    .collect(answer -> answer.result().get())
+            return answers.results(options(set).newWithAll(questions(set)))
                     .minByOptional(result -> result.chi().middle());
         }
     }

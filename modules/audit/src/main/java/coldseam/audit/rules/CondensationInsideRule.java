@@ -74,6 +74,7 @@ final class CondensationInsideRule implements Rule {
                 Optional.of(largest.name()),
                 Lists.immutable.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 "hold vapour back on the warm side or let it out on the cold side, and have a dynamic study made before"
                         + " anything is built");
     }

@@ -67,6 +67,7 @@ final class DetailOutOfRangeRule implements Rule {
                 Optional.empty(),
                 Lists.immutable.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 "choose another detail for it under junctions, or change the layers");
     }
 }

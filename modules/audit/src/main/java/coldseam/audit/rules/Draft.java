@@ -39,37 +39,4 @@ public record Draft(
         ImmutableList<JunctionSheet> sheets,
         Optional<String> pointSheet,
         Optional<Interval> loss,
-        String toDo) {
-
-    /** A draft that is about no point. */
-    Draft(
-            Rule rule,
-            String subject,
-            Severity severity,
-            String title,
-            String what,
-            String place,
-            Point3 at,
-            double length,
-            ImmutableList<String> edges,
-            Optional<String> surface,
-            ImmutableList<JunctionSheet> sheets,
-            Optional<Interval> loss,
-            String toDo) {
-        this(
-                rule,
-                subject,
-                severity,
-                title,
-                what,
-                place,
-                at,
-                length,
-                edges,
-                surface,
-                sheets,
-                Optional.empty(),
-                loss,
-                toDo);
-    }
-}
+        String toDo) {}

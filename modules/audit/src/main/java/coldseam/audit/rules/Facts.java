@@ -183,6 +183,7 @@ public record Facts(
                 longestFirst(rows),
                 Optional.empty(),
                 worstFirst,
+                Optional.empty(),
                 lostAgainstBest(worstFirst),
                 toDo);
     }

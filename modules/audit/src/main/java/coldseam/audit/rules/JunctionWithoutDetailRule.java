@@ -78,6 +78,7 @@ final class JunctionWithoutDetailRule implements Rule {
                 Facts.longestFirst(rows),
                 Optional.empty(),
                 sheets,
+                Optional.empty(),
                 facts.lostAgainstBest(sheets),
                 toDo(facts, sheets));
     }

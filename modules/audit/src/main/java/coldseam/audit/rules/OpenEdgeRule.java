@@ -61,6 +61,7 @@ final class OpenEdgeRule implements Rule {
                 Optional.empty(),
                 Lists.immutable.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 "give the missing surface an assembly in the house file, or say what closes the envelope there");
     }
 

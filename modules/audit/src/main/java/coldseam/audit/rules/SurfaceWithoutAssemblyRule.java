@@ -53,6 +53,7 @@ final class SurfaceWithoutAssemblyRule implements Rule {
                 Optional.of(surface.name()),
                 Lists.immutable.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 "give the surface an assembly in the house file");
     }
 }

@@ -63,6 +63,7 @@ abstract class SurfaceWithoutLayer implements Rule {
                 Lists.immutable.empty(),
                 Optional.of(largest.name()),
                 Lists.immutable.empty(),
+                Optional.empty(),
                 loss(facts, surfaces),
                 toDo(assembly));
     }

@@ -50,6 +50,7 @@ final class TerraceBelowDewPointRule implements Rule {
                 Optional.of(line.surface()),
                 Lists.immutable.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 "put more insulation above the structure, none below it, and keep the room's air away from it");
     }
 }

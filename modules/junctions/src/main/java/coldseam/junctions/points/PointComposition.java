@@ -6,6 +6,7 @@ import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.Band;
+import coldseam.junctions.Condition;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.Expression;
 import coldseam.junctions.JunctionResult.Piece;
@@ -169,18 +170,8 @@ record PointComposition(PointSection section, ImmutableList<Piece> pieces, Immut
                             1000 * thickness));
                 }
             }
-            for (PointDrawing.Condition condition : drawing.conditions()) {
-                double left = value(condition.left());
-                double right = value(condition.right());
-                if (!(condition.atLeast() ? left >= right - SLACK : left <= right + SLACK)) {
-                    reasons.add(String.format(
-                            Locale.ROOT,
-                            "%s needs %s; here the left side is %.0f mm and the right side %.0f mm. Choose another detail.",
-                            who(),
-                            condition.text(),
-                            1000 * left,
-                            1000 * right));
-                }
+            for (Condition condition : drawing.conditions()) {
+                condition.missed(who(), this::value).ifPresent(reasons::add);
             }
         }
 

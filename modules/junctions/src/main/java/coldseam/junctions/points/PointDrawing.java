@@ -2,6 +2,7 @@ package coldseam.junctions.points;
 
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
+import coldseam.junctions.Condition;
 import coldseam.junctions.Expression;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -31,9 +32,6 @@ public record PointDrawing(
 
     /** m, least and most thickness of a role's layers together; the whole surface's where the role is empty. */
     record Thickness(Optional<Role> role, double least, double most) {}
-
-    /** A condition between lines, lengths or numbers. */
-    record Condition(String text, Expression left, boolean atLeast, Expression right) {}
 
     /**
      * A length that a house may change.

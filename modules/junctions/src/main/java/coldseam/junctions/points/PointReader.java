@@ -5,6 +5,7 @@ import coldseam.envelope.file.Faults;
 import coldseam.envelope.file.Located;
 import coldseam.envelope.file.Named;
 import coldseam.envelope.file.Position;
+import coldseam.junctions.Condition;
 import coldseam.junctions.DetailFile;
 import coldseam.junctions.Expression;
 import coldseam.junctions.ExpressionException;
@@ -160,30 +161,9 @@ final class PointReader {
         return role(each.name(), each.place()).map(role -> new PointDrawing.Thickness(Optional.of(role), least, most));
     }
 
-    private Optional<PointDrawing.Condition> condition(Located<String> text) {
-        boolean atLeast = text.value().contains(">=");
-        String[] sides = text.value().split(atLeast ? ">=" : "<=", -1);
-        if (sides.length != 2) {
-            faults.add(
-                    text.place(), "a condition is needed", '"' + text.value() + '"', "a >= b or a <= b", "write it so");
-            return Optional.empty();
-        }
-        Optional<Expression> left = expression(sides[0].strip(), text.place());
-        Optional<Expression> right = expression(sides[1].strip(), text.place());
-        if (left.isEmpty() || right.isEmpty()) {
-            return Optional.empty();
-        }
-        if (left.get().measures() != right.get().measures()) {
-            faults.add(
-                    text.place(),
-                    "a condition compares like with like",
-                    left.get().measures().noun() + " and "
-                            + right.get().measures().noun(),
-                    "two lengths, two numbers or two lines",
-                    "take the difference of two lines to get a length");
-            return Optional.empty();
-        }
-        return Optional.of(new PointDrawing.Condition(text.value(), left.get(), atLeast, right.get()));
+    private Optional<Condition> condition(Located<String> text) {
+        return Condition.read(
+                text, side -> expression(side, text.place()), "two lengths, two numbers or two lines", faults);
     }
 
     private Optional<PointDrawing.Turned> body(FilePoint.FileBody each) {
