@@ -17,7 +17,7 @@ class ConstrainedTriangulationTest {
 
     /** Random rings cut at each other. */
     private static Arrangement lines(List<Integer> numbers, int scale) {
-        Arrangement lines = new Arrangement(1, 1);
+        Arrangement lines = new Arrangement(ArrangementTest.STEPS_OF_ONE_METRE, 1);
         int n = numbers.size() / 2;
         int first = -1;
         int previous = -1;
@@ -133,7 +133,7 @@ class ConstrainedTriangulationTest {
     @Property(tries = 20, seed = "2026")
     void gridsOfRectangles(
             @ForAll @IntRange(min = 2, max = 9) int n, @ForAll @IntRange(min = 5, max = 1_000_000) int cell) {
-        Arrangement lines = new Arrangement(1, 1);
+        Arrangement lines = new Arrangement(ArrangementTest.STEPS_OF_ONE_METRE, 1);
         for (int i = 0; i <= n; i++) {
             lines.addPathSide(
                     lines.vertex(0, (double) i * cell), lines.vertex((double) n * cell, (double) i * cell), 0);

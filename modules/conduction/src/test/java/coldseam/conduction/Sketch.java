@@ -9,7 +9,6 @@ final class Sketch {
 
     private final String name;
     private double unit = 1e-3;
-    private double snap = 1e-6;
     private Symmetry symmetry = Symmetry.PLANAR;
     private final MutableList<Region> regions = Lists.mutable.empty();
     private final MutableList<Environment> environments = Lists.mutable.empty();
@@ -26,11 +25,6 @@ final class Sketch {
 
     Sketch metres() {
         unit = 1;
-        return this;
-    }
-
-    Sketch snap(double metres) {
-        snap = metres;
         return this;
     }
 
@@ -78,7 +72,6 @@ final class Sketch {
         return new Section(
                 name,
                 symmetry,
-                snap,
                 regions.toImmutable(),
                 environments.toImmutable(),
                 boundaries.toImmutable(),

@@ -132,7 +132,6 @@ record HandDrawing(SectionFile drawn) implements DetailDrawing {
         return new Section(
                 section.name() + ", for surface temperatures",
                 section.symmetry(),
-                section.snap(),
                 section.regions(),
                 section.environments(),
                 section.boundaries()

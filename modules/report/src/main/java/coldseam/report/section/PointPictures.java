@@ -129,7 +129,6 @@ public final class PointPictures {
         Section whole = new Section(
                 section.name(),
                 Symmetry.PLANAR,
-                section.snap(),
                 section.regions()
                         .flatCollect(region -> mirrored(region.outline())
                                 .collect(outline -> new Region(region.material(), region.conductivity(), outline))),
@@ -146,7 +145,7 @@ public final class PointPictures {
                 half.probes(),
                 new Mirrored(half.field()),
                 half.accuracy(),
-                half.met(),
+                half.outcome(),
                 half.unknowns(),
                 half.seconds(),
                 half.notes());
