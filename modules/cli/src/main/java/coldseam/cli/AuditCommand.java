@@ -1,6 +1,7 @@
 package coldseam.cli;
 
 import coldseam.audit.Audit;
+import coldseam.audit.house.Workshop;
 import coldseam.envelope.file.AtomicFiles;
 import coldseam.report.AuditCsv;
 import coldseam.report.AuditJson;
@@ -69,7 +70,7 @@ final class AuditCommand implements Callable<Integer> {
             }
         });
         Outputs.refuse(options.house, written.toImmutable());
-        Audit audit = HouseRun.audit(options.house, options.units, terminal, options.in(workshop));
+        Audit audit = options.audit(workshop, terminal);
         PdfReport.write(audit, output, options.units, paper);
         if (json.isPresent()) {
             AuditJson.write(audit, json.get());
@@ -82,7 +83,7 @@ final class AuditCommand implements Callable<Integer> {
         new VerdictText(audit, options.units).brief().forEach(terminal.out()::println);
         terminal.out().println();
         written.forEach(path -> terminal.out().println("Written: " + path));
-        return HouseRun.exit(audit).code();
+        return Exit.of(audit).code();
     }
 
     private static Path beside(Path csv, AuditCsv table) {
