@@ -10,7 +10,7 @@ import coldseam.conduction.Symmetry;
 import coldseam.conduction.TemperatureField;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult.Piece;
-import coldseam.junctions.points.PointResult;
+import coldseam.junctions.point.PointResult;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
