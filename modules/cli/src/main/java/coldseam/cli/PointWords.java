@@ -2,10 +2,10 @@ package coldseam.cli;
 
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
-import coldseam.junctions.points.PointComputer;
-import coldseam.junctions.points.PointDetail;
-import coldseam.junctions.points.PointDrawing;
-import coldseam.junctions.points.PointResult;
+import coldseam.junctions.point.PointComputer;
+import coldseam.junctions.point.PointDetail;
+import coldseam.junctions.point.PointDrawing;
+import coldseam.junctions.point.PointResult;
 import coldseam.report.PointDocuments;
 import coldseam.report.pdf.Paper;
 import java.io.IOException;

@@ -3,8 +3,8 @@ package coldseam.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldseam.junctions.CatalogueFile;
-import coldseam.junctions.Detail;
+import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.detail.Detail;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Files;

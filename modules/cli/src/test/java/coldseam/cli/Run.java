@@ -2,9 +2,9 @@ package coldseam.cli;
 
 import coldseam.envelope.House;
 import coldseam.envelope.file.KnownNames;
-import coldseam.junctions.Catalogue;
-import coldseam.junctions.CatalogueFile;
 import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.catalogue.CatalogueFile;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.List;

@@ -7,6 +7,7 @@ import coldseam.conduction.Solution;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
+import coldseam.junctions.detail.Detail;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**

@@ -2,6 +2,10 @@ package coldseam.junctions;
 
 import coldseam.conduction.Point;
 import coldseam.envelope.Role;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.DetailFile;
+import coldseam.junctions.section.Composer;
+import coldseam.junctions.section.Composition;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

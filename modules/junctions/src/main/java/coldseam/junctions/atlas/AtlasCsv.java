@@ -2,7 +2,7 @@ package coldseam.junctions.atlas;
 
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
-import coldseam.junctions.Detail;
+import coldseam.junctions.detail.Detail;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
