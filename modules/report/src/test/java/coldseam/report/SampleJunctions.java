@@ -25,6 +25,8 @@ import coldseam.junctions.detail.Cost;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.detail.Rank;
+import coldseam.junctions.plan.SectionEnd;
+import coldseam.junctions.plan.SectionPlan;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -36,14 +38,15 @@ final class SampleJunctions {
 
     private SampleJunctions() {}
 
-    private static JunctionResult.Piece piece(
+    private static SectionPlan.Piece piece(
             Material material, Role role, double x0, double y0, double x1, double y1) {
-        return new JunctionResult.Piece(Polygon.rectangle(x0, y0, x1, y1), material, role, true);
+        return new SectionPlan.Piece(
+                Polygon.rectangle(x0, y0, x1, y1), material, role, true, new SectionPlan.Origin.ByHand(material.name()));
     }
 
     /** Wall to the right of outdoors; indoors is right of and above the slab. */
     static JunctionResult slabEdge(boolean good) {
-        ImmutableList<JunctionResult.Piece> pieces = Lists.immutable.of(
+        ImmutableList<SectionPlan.Piece> pieces = Lists.immutable.of(
                 piece(SampleAudit.GROUND, Role.STRUCTURE, -10, -10, 4, -0.15),
                 piece(SampleAudit.RENDER, Role.CLADDING, 0, -0.15, 0.02, 1.5),
                 piece(SampleAudit.BOARD, Role.INSULATION, 0.02, -0.15, 0.18, 1.5),
@@ -72,7 +75,7 @@ final class SampleJunctions {
                         good ? Rank.BEST : Rank.WORST),
                 JunctionKind.SLAB_EDGE,
                 solution,
-                pieces,
+                SectionPlan.of(pieces, SectionEnd.of(solution.section())),
                 good ? new Interval(0.0312, 0.0313) : new Interval(0.58104, 0.58131),
                 good ? 0.88 : 0.66,
                 new Point(0.435, 0.26),
@@ -82,7 +85,7 @@ final class SampleJunctions {
 
     /** Roof over wall. */
     static JunctionResult roofEdge() {
-        ImmutableList<JunctionResult.Piece> pieces = Lists.immutable.of(
+        ImmutableList<SectionPlan.Piece> pieces = Lists.immutable.of(
                 piece(SampleAudit.RENDER, Role.CLADDING, 0, -1.2, 0.02, 0.42),
                 piece(SampleAudit.BOARD, Role.INSULATION, 0.02, -1.2, 0.18, 0.42),
                 piece(SampleAudit.BRICK, Role.STRUCTURE, 0.18, -1.2, 0.42, 0),
@@ -100,7 +103,7 @@ final class SampleJunctions {
                 detail("roof-edge", JunctionKind.FLAT_ROOF_EDGE, "Wall board run up past roof board", Rank.BEST),
                 JunctionKind.FLAT_ROOF_EDGE,
                 solution,
-                pieces,
+                SectionPlan.of(pieces, SectionEnd.of(solution.section())),
                 new Interval(-0.04123, -0.04118),
                 0.91,
                 new Point(0.435, -0.015),
@@ -117,7 +120,7 @@ final class SampleJunctions {
     }
 
     private static Solution solution(
-            String name, ImmutableList<JunctionResult.Piece> pieces, ImmutableList<Boundary> boundaries) {
+            String name, ImmutableList<SectionPlan.Piece> pieces, ImmutableList<Boundary> boundaries) {
         Section section = new Section(
                 name,
                 Symmetry.PLANAR,
@@ -158,7 +161,7 @@ final class SampleJunctions {
             Detail detail,
             JunctionKind kind,
             Solution solution,
-            ImmutableList<JunctionResult.Piece> pieces,
+            ImmutableList<SectionPlan.Piece> pieces,
             Interval psi,
             double factor,
             Point coldest,
@@ -181,7 +184,7 @@ final class SampleJunctions {
                         20,
                         -10),
                 solution,
-                pieces,
+                SectionPlan.of(pieces, SectionEnd.of(solution.section())),
                 Lists.immutable.of(
                         new JunctionResult.Leg(ground ? "floor" : "roof", 0.2, 1.8, 1.365, 0.12),
                         new JunctionResult.Leg("wall", 0.2, 1.65, 1.24, 0.16)),

@@ -23,6 +23,7 @@ import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.point.PointCatalogue;
 import coldseam.junctions.point.PointComputer;
+import coldseam.junctions.plan.SectionPlan;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -161,7 +162,7 @@ public final class Sample {
                 detail,
                 setup,
                 null,
-                Lists.immutable.empty(),
+                SectionPlan.of(Lists.immutable.empty(), Lists.immutable.empty()),
                 Lists.immutable.empty(),
                 Interval.of(1),
                 external,

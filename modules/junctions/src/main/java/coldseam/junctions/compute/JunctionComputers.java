@@ -138,7 +138,7 @@ public final class JunctionComputers {
                 detail,
                 setup,
                 heatFlow,
-                composition.pieces(),
+                composition.plan(),
                 composition.legs(),
                 coupling,
                 coupling.plus(-external),

@@ -11,6 +11,7 @@ import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Symmetry;
 import coldseam.junctions.WeakestPath;
+import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Shapes;
 import coldseam.junctions.section.Surroundings;
@@ -44,7 +45,7 @@ class WeakestPathsTest {
         return WeakestPaths.of(new Composition(
                 section,
                 section,
-                Lists.immutable.empty(),
+                SectionPlan.of(Lists.immutable.empty(), Lists.immutable.empty()),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
                 new Surroundings(OUTDOOR, OUTDOOR),

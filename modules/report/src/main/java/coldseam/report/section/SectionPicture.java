@@ -75,15 +75,16 @@ public record SectionPicture(
         double indoor = result.setup().indoorTemperature();
         double outdoor = result.setup().outdoorTemperature();
         return new SectionPicture(
-                result.pieces()
+                result.plan()
+                        .pieces()
                         .collect(piece -> new Part(
                                 piece.outline(),
                                 piece.material().name(),
                                 piece.material().conductivity(),
                                 Looks.of(piece.material(), piece.role()),
                                 piece.solved())),
-                result.seen(),
-                result.ends(),
+                result.plan().seen(),
+                result.plan().ends(),
                 result.solution(),
                 system,
                 limits,
