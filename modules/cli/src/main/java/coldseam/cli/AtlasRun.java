@@ -1,5 +1,6 @@
 package coldseam.cli;
 
+import coldseam.audit.house.ToolVersion;
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.file.AtomicFiles;
@@ -66,7 +67,7 @@ final class AtlasRun {
             bar.close();
         }
         AtomicFiles.write(csv, AtlasCsv.write(curves, units));
-        AtlasPdf.write(curves, origin(), pdf, units, paper, "coldseam " + VersionProvider.version());
+        AtlasPdf.write(curves, origin(), pdf, units, paper, "coldseam " + ToolVersion.read());
         say(curves);
         terminal.out().println("Written: " + csv);
         terminal.out().println("Written: " + pdf);

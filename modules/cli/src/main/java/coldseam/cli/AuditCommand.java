@@ -1,6 +1,8 @@
 package coldseam.cli;
 
 import coldseam.audit.Audit;
+import coldseam.audit.house.Workshop;
+import coldseam.envelope.file.AtomicFiles;
 import coldseam.report.AuditCsv;
 import coldseam.report.AuditJson;
 import coldseam.report.PdfReport;
@@ -62,30 +64,32 @@ final class AuditCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         MutableList<Path> written = Lists.mutable.of(output);
         json.ifPresent(written::add);
-        csv.ifPresent(path -> written.with(path)
-                .with(beside(path, "-heat-loss"))
-                .with(beside(path, "-points"))
-                .with(beside(path, "-moisture")));
+        csv.ifPresent(path -> {
+            for (AuditCsv table : AuditCsv.values()) {
+                written.add(beside(path, table));
+            }
+        });
         Outputs.refuse(options.house, written.toImmutable());
-        Audit audit = HouseRun.audit(options.house, options.units, terminal, options.in(workshop));
+        Audit audit = options.audit(workshop, terminal);
         PdfReport.write(audit, output, options.units, paper);
         if (json.isPresent()) {
             AuditJson.write(audit, json.get());
         }
         if (csv.isPresent()) {
-            AuditCsv.write(audit, csv.get(), options.units);
-            AuditCsv.writeHeatLoss(audit, beside(csv.get(), "-heat-loss"), options.units);
-            AuditCsv.writeMoisture(audit, beside(csv.get(), "-moisture"), options.units);
-            AuditCsv.writePoints(audit, beside(csv.get(), "-points"), options.units);
+            for (AuditCsv table : AuditCsv.values()) {
+                AtomicFiles.write(beside(csv.get(), table), table.text(audit, options.units));
+            }
         }
         new VerdictText(audit, options.units).brief().forEach(terminal.out()::println);
         terminal.out().println();
         written.forEach(path -> terminal.out().println("Written: " + path));
-        return HouseRun.exit(audit).code();
+        return Exit.of(audit).code();
     }
 
-    private static Path beside(Path csv, String what) {
-        String name = csv.getFileName().toString().replaceFirst("\\.[^.]*$", "");
-        return csv.resolveSibling(name + what + ".csv");
+    private static Path beside(Path csv, AuditCsv table) {
+        String name = csv.getFileName().toString();
+        return table.suffix().isEmpty()
+                ? csv
+                : csv.resolveSibling(name.replaceFirst("\\.[^.]*$", "") + table.suffix() + ".csv");
     }
 }

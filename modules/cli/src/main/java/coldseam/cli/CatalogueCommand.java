@@ -1,5 +1,6 @@
 package coldseam.cli;
 
+import coldseam.audit.house.Workshop;
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;

@@ -1,7 +1,7 @@
 package coldseam.cli;
 
 import coldseam.audit.Audit;
-import java.io.IOException;
+import coldseam.audit.house.Workshop;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,9 +25,9 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
-        Audit audit = HouseRun.audit(options.house, options.units, terminal, options.in(workshop));
+    public Integer call() {
+        Audit audit = options.audit(workshop, terminal);
         new VerdictText(audit, options.units).full().forEach(terminal.out()::println);
-        return HouseRun.exit(audit).code();
+        return Exit.of(audit).code();
     }
 }

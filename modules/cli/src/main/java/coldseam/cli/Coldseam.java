@@ -1,5 +1,6 @@
 package coldseam.cli;
 
+import coldseam.audit.house.Workshop;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;

@@ -1,5 +1,7 @@
 package coldseam.cli;
 
+import coldseam.audit.house.ToolVersion;
+import coldseam.audit.house.Workshop;
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.file.Nearest;
 import coldseam.envelope.quantity.Dimension;
@@ -114,7 +116,7 @@ final class DetailCommand implements Callable<Integer> {
                     pdf.get(),
                     units,
                     paper,
-                    "coldseam " + VersionProvider.version());
+                    "coldseam " + ToolVersion.read());
         }
         written.forEach(path -> terminal.out().println("Written: " + path));
         return Exit.UNBROKEN.code();

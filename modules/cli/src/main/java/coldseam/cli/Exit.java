@@ -1,5 +1,7 @@
 package coldseam.cli;
 
+import coldseam.audit.Audit;
+
 /** The exit codes, all of them. */
 enum Exit {
     /** Nothing was found. */
@@ -17,6 +19,11 @@ enum Exit {
     Exit(int code, String meaning) {
         this.code = code;
         this.meaning = meaning;
+    }
+
+    /** What an audit means for the exit code. */
+    static Exit of(Audit audit) {
+        return audit.findings().isEmpty() ? UNBROKEN : FOUND;
     }
 
     /** What the process returns. */

@@ -1,5 +1,8 @@
 package coldseam.cli;
 
+import coldseam.audit.Audit;
+import coldseam.audit.house.HouseAudit;
+import coldseam.audit.house.Workshop;
 import coldseam.envelope.quantity.UnitSystem;
 import java.nio.file.Path;
 import picocli.CommandLine.Option;
@@ -24,8 +27,19 @@ final class HouseOptions {
             description = "Keeps solved sections in this folder, for later runs; may be emptied at any time.")
     Path store;
 
-    /** The workshop, with the store that was asked for. */
-    Workshop in(Workshop workshop) {
-        return store == null ? workshop : workshop.keepingIn(store);
+    /**
+     * Audits the house, saying how far it has come.
+     *
+     * @throws coldseam.envelope.file.FileFaultException with every fault of the file
+     * @throws coldseam.envelope.shell.ShellException with every fault of the shape
+     */
+    Audit audit(Workshop workshop, Terminal terminal) {
+        HouseAudit ready = HouseAudit.of(house, store == null ? workshop : workshop.keepingIn(store));
+        ProgressLines progress = new ProgressLines(terminal);
+        try {
+            return ready.compute(units, progress, () -> false);
+        } finally {
+            progress.close();
+        }
     }
 }

@@ -1,5 +1,7 @@
 package coldseam.cli;
 
+import coldseam.audit.house.HouseAudit;
+import coldseam.audit.house.Workshop;
 import coldseam.junctions.TypicalBuild;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -27,12 +29,22 @@ final class LayerOptions {
             description = "Which typical build-ups stand in where no house gives any (default: ${DEFAULT-VALUE}).")
     TypicalBuild build;
 
+    private Optional<HouseAudit> read = Optional.empty();
+
     /** Whether neither a house nor a build-up is named. */
     boolean notNamed() {
         return house.isEmpty() && first.isEmpty() && second.isEmpty();
     }
 
+    /** The house that was named, read and checked once for all that ask; empty where none was. */
+    Optional<HouseAudit> house(Workshop workshop) {
+        if (read.isEmpty()) {
+            read = house.map(path -> HouseAudit.of(path, workshop));
+        }
+        return read;
+    }
+
     Layers layers(Workshop workshop) {
-        return Layers.of(house, first, second, build, workshop);
+        return Layers.of(house(workshop), first, second, build);
     }
 }

@@ -1,19 +1,15 @@
 package coldseam.cli;
 
 import coldseam.audit.engine.HouseJunctions;
+import coldseam.audit.house.HouseAudit;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Site;
 import coldseam.envelope.file.Nearest;
-import coldseam.envelope.file.house.HouseFile;
-import coldseam.envelope.file.house.LoadedHouse;
-import coldseam.envelope.shell.Shell;
-import coldseam.envelope.shell.ShellBuilder;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
-import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -50,43 +46,32 @@ record Layers(
     record Place(JunctionSetup setup, String origin) {}
 
     /**
-     * Reads what was asked for.
+     * Finds what was asked for.
      *
      * @throws RefusedException where a name means no build-up
-     * @throws coldseam.envelope.file.FileFaultException with every fault of the house file
      */
-    static Layers of(
-            Optional<Path> house,
-            Optional<String> first,
-            Optional<String> second,
-            TypicalBuild build,
-            Workshop workshop) {
-        Catalogue catalogue = CatalogueFile.builtIn();
-        ImmutableList<Assembly> assemblies = Lists.immutable
-                .of(TypicalBuild.values())
-                .flatCollect(TypicalBuild::assemblies)
-                .distinct();
-        ImmutableList<HouseJunctions> ofHouse = Lists.immutable.empty();
-        Optional<Site> site = Optional.empty();
-        if (house.isPresent()) {
-            Path path = house.get();
-            LoadedHouse loaded = HouseFile.read(path, workshop.known(path), workshop.knownPoints(path));
-            Shell shell = ShellBuilder.build(loaded.house());
-            catalogue = workshop.catalogue(loaded.house(), path);
-            LateChecks.refuse(loaded, shell, catalogue, workshop.points(loaded.house(), path));
-            catalogue = catalogue.priced(loaded.house().prices());
-            assemblies = loaded.house().assemblies().toList().toImmutable();
-            ofHouse = HouseJunctions.of(loaded.house(), shell);
-            site = Optional.of(loaded.house().site());
-        }
+    static Layers of(Optional<HouseAudit> house, Optional<String> first, Optional<String> second, TypicalBuild build) {
+        ImmutableList<Assembly> known = house.map(
+                        each -> each.house().assemblies().toList().toImmutable())
+                .orElseGet(() -> Lists.immutable
+                        .of(TypicalBuild.values())
+                        .flatCollect(TypicalBuild::assemblies)
+                        .distinct());
         MutableList<String> faults = Lists.mutable.empty();
-        ImmutableList<Assembly> known = assemblies;
         Optional<Assembly> one = first.flatMap(name -> named("--first", name, known, faults));
         Optional<Assembly> other = second.flatMap(name -> named("--second", name, known, faults));
         if (faults.notEmpty()) {
             throw new RefusedException(faults.toImmutable());
         }
-        return new Layers(catalogue, assemblies, ofHouse, house.isPresent(), site, one, other, build);
+        return new Layers(
+                house.map(HouseAudit::catalogue).orElseGet(CatalogueFile::builtIn),
+                known,
+                house.map(each -> HouseJunctions.of(each.house(), each.shell())).orElse(Lists.immutable.empty()),
+                house.isPresent(),
+                house.map(each -> each.house().site()),
+                one,
+                other,
+                build);
     }
 
     private static Optional<Assembly> named(

@@ -1,5 +1,7 @@
 package coldseam.cli;
 
+import coldseam.audit.house.BuiltInWorkshop;
+
 /** The command. */
 public final class Main {
 

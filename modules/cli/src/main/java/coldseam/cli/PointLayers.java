@@ -1,17 +1,15 @@
 package coldseam.cli;
 
 import coldseam.audit.engine.HousePoints;
+import coldseam.audit.house.HouseAudit;
+import coldseam.audit.house.Workshop;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.Site;
-import coldseam.envelope.file.house.HouseFile;
-import coldseam.envelope.file.house.LoadedHouse;
-import coldseam.envelope.shell.ShellBuilder;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.point.PointCatalogue;
 import coldseam.junctions.point.PointHost;
 import coldseam.junctions.point.PointSetup;
-import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -50,17 +48,12 @@ record PointLayers(
      */
     static PointLayers of(LayerOptions options, Workshop workshop) {
         Optional<Assembly> named = options.layers(workshop).first();
-        if (options.house.isEmpty()) {
-            return new PointLayers(
-                    PointCatalogue.builtIn(), Lists.immutable.empty(), false, Optional.empty(), named, options.build);
-        }
-        Path path = options.house.get();
-        LoadedHouse loaded = HouseFile.read(path, workshop.known(path), workshop.knownPoints(path));
+        Optional<HouseAudit> house = options.house(workshop);
         return new PointLayers(
-                workshop.points(loaded.house(), path),
-                HousePoints.of(loaded.house(), ShellBuilder.build(loaded.house())),
-                true,
-                Optional.of(loaded.house().site()),
+                house.map(HouseAudit::points).orElseGet(PointCatalogue::builtIn),
+                house.map(each -> HousePoints.of(each.house(), each.shell())).orElse(Lists.immutable.empty()),
+                house.isPresent(),
+                house.map(each -> each.house().site()),
                 named,
                 options.build);
     }

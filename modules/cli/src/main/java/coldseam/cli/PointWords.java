@@ -1,5 +1,6 @@
 package coldseam.cli;
 
+import coldseam.audit.house.ToolVersion;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.point.PointComputer;
@@ -56,13 +57,7 @@ final class PointWords {
         }
         if (pdf.isPresent()) {
             PointDocuments.writePdf(
-                    result,
-                    place.origin(),
-                    layers.site(),
-                    pdf.get(),
-                    units,
-                    paper,
-                    "coldseam " + VersionProvider.version());
+                    result, place.origin(), layers.site(), pdf.get(), units, paper, "coldseam " + ToolVersion.read());
         }
     }
 

@@ -1,27 +1,13 @@
 package coldseam.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.util.Properties;
+import coldseam.audit.house.ToolVersion;
 import picocli.CommandLine.IVersionProvider;
 
-/** The tool's version, as the build wrote it. */
+/** The tool's version, for {@code --version}. */
 final class VersionProvider implements IVersionProvider {
 
     @Override
     public String[] getVersion() {
-        return new String[] {"coldseam " + version()};
-    }
-
-    /** Such as "0.1.0". */
-    static String version() {
-        Properties properties = new Properties();
-        try (InputStream in = VersionProvider.class.getResourceAsStream("version.properties")) {
-            properties.load(in);
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
-        return properties.getProperty("version");
+        return new String[] {"coldseam " + ToolVersion.read()};
     }
 }

@@ -3,6 +3,7 @@ package coldseam.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.detail.Detail;
 import java.io.IOException;

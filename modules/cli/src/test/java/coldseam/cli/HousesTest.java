@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.house.HouseAudit;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.file.AtomicFiles;
@@ -15,7 +16,6 @@ import coldseam.junctions.JunctionResult;
 import coldseam.report.JunctionSvg;
 import coldseam.report.pages.Limits;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.eclipse.collections.api.factory.Lists;
@@ -38,8 +38,7 @@ class HousesTest {
 
     private static Audit audit(String house) throws IOException {
         if (!AUDITS.containsKey(house)) {
-            Terminal terminal = Terminal.of(new StringWriter(), new StringWriter());
-            AUDITS.put(house, HouseRun.audit(file(house), UnitSystem.SI, terminal, Run.REAL));
+            AUDITS.put(house, HouseAudit.of(file(house), Run.REAL).compute(UnitSystem.SI));
         }
         return AUDITS.get(house);
     }
@@ -53,7 +52,7 @@ class HousesTest {
         Audit audit = audit("heron-row");
         assertEquals(Lists.immutable.empty(), audit.findings().collect(Finding::title));
         assertTrue(audit.verdict().unbroken());
-        assertEquals(Exit.UNBROKEN, HouseRun.exit(audit));
+        assertEquals(Exit.UNBROKEN, Exit.of(audit));
     }
 
     @Test
@@ -68,7 +67,7 @@ class HousesTest {
                         "No detail chosen: door threshold on a slab",
                         "Insulation pinched at the eaves of an insulated roof"),
                 audit.findings().collect(Finding::title));
-        assertEquals(Exit.FOUND, HouseRun.exit(audit));
+        assertEquals(Exit.FOUND, Exit.of(audit));
         // The knee wall that is missing is 8.42 m long and, above the flat roof, 0.92 m high.
         assertEquals(2 * (8.42 + 0.92), audit.findings().getFirst().length(), 0.01);
         Finding slab = audit.findings().get(2);

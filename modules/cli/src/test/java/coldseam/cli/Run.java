@@ -1,5 +1,7 @@
 package coldseam.cli;
 
+import coldseam.audit.house.BuiltInWorkshop;
+import coldseam.audit.house.Workshop;
 import coldseam.envelope.House;
 import coldseam.envelope.file.KnownNames;
 import coldseam.junctions.JunctionComputer;

@@ -9,230 +9,184 @@ import coldseam.audit.JunctionSheet;
 import coldseam.audit.PointRow;
 import coldseam.audit.PointSheet;
 import coldseam.conduction.Interval;
-import coldseam.envelope.file.AtomicFiles;
+import coldseam.envelope.file.Csv;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
-import java.io.IOException;
-import java.nio.file.Path;
+import coldseam.envelope.shell.Surface;
 import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.impl.factory.Lists;
 
-/** The edge register, the heat-loss table and the assemblies' year of moisture as CSV (RFC 4180, UTF-8); units stand in the head, numbers are not rounded. */
-public final class AuditCsv {
-
-    private AuditCsv() {}
-
-    /**
-     * Writes the edge register whole or not at all.
-     *
-     * @throws IOException where the file cannot be written; an old one is then untouched
-     */
-    public static void write(Audit audit, Path path, UnitSystem units) throws IOException {
-        AtomicFiles.write(path, edges(audit, units));
-    }
-
-    /**
-     * Writes the heat-loss table whole or not at all.
-     *
-     * @throws IOException where the file cannot be written; an old one is then untouched
-     */
-    public static void writeHeatLoss(Audit audit, Path path, UnitSystem units) throws IOException {
-        AtomicFiles.write(path, heatLoss(audit, units));
-    }
-
-    /**
-     * Writes the year of each assembly whole or not at all.
-     *
-     * @throws IOException where the file cannot be written; an old one is then untouched
-     */
-    public static void writeMoisture(Audit audit, Path path, UnitSystem units) throws IOException {
-        AtomicFiles.write(path, moisture(audit, units));
-    }
-
+/** The audit's tables as CSV: units stand in the head, numbers are not rounded. */
+public enum AuditCsv {
     /** One row for each edge. */
-    public static String edges(Audit audit, UnitSystem units) {
-        String psi = units.label(Dimension.LINEAR_TRANSMITTANCE);
-        String loss = units.label(Dimension.HEAT_LOSS_COEFFICIENT);
-        StringBuilder out = new StringBuilder();
-        row(
-                out,
-                Lists.immutable.of(
-                        "edge",
-                        "kind",
-                        "first surface",
-                        "second surface",
-                        "place",
-                        "sheet",
-                        "detail",
-                        "fRsi",
-                        "mould from indoor humidity %",
-                        "length " + units.label(Dimension.LENGTH),
-                        "psi lower " + psi,
-                        "psi upper " + psi,
-                        "factor b",
-                        "loss lower " + loss,
-                        "loss upper " + loss,
-                        "status",
-                        "source"));
-        for (JunctionRow row : audit.junctions()) {
-            row(out, edge(audit, row, units));
-        }
-        return out.toString();
+    EDGES("", AuditCsv::edges),
+    /** One row for each line of the table, and the total. */
+    HEAT_LOSS("-heat-loss", AuditCsv::heatLoss),
+    /** One row for each set of points. */
+    POINTS("-points", AuditCsv::points),
+    /** One row for each assembly: whether water gathers inside it over a year, by diffusion. */
+    MOISTURE("-moisture", AuditCsv::moisture);
+
+    private final String suffix;
+    private final BiFunction<Audit, UnitSystem, String> text;
+
+    AuditCsv(String suffix, BiFunction<Audit, UnitSystem, String> text) {
+        this.suffix = suffix;
+        this.text = text;
     }
 
-    private static ImmutableList<String> edge(Audit audit, JunctionRow row, UnitSystem units) {
-        Optional<JunctionSheet> sheet =
-                row.sheet().flatMap(id -> audit.sheets().detectOptional(s -> s.id().equals(id)));
+    /** What is added to the name of the register's file; empty for the register itself. */
+    public String suffix() {
+        return suffix;
+    }
+
+    /** The table with its head. */
+    public String text(Audit audit, UnitSystem units) {
+        return text.apply(audit, units);
+    }
+
+    private static String edges(Audit audit, UnitSystem units) {
+        Csv<JunctionRow> csv = Csv.<JunctionRow>in(units)
+                .with("edge", row -> row.edge().name())
+                .with("kind", row -> row.edge().kind().label())
+                .with("first surface", row -> row.edge().first().name())
+                .with(
+                        "second surface",
+                        row -> row.edge().second().map(Surface::name).orElse(""))
+                .with("place", row -> row.edge().place())
+                .with("sheet", row -> row.sheet().orElse(""))
+                .with(
+                        "detail",
+                        row -> of(sheet(audit, row), s -> s.result().detail().id()))
+                .with(
+                        "fRsi",
+                        row -> of(sheet(audit, row), s -> Csv.plain(s.result().temperatureFactor())))
+                .with(
+                        "mould from indoor humidity %",
+                        row -> of(sheet(audit, row), s -> Csv.plain(100 * s.mouldHumidity())))
+                .with("length", Dimension.LENGTH, JunctionRow::length);
+        csv = bounds(csv, "psi", Dimension.LINEAR_TRANSMITTANCE, JunctionRow::psi)
+                .with("factor b", Dimension.RATIO, JunctionRow::factor);
+        return bounds(csv, "loss", Dimension.HEAT_LOSS_COEFFICIENT, JunctionRow::loss)
+                .with("status", row -> status(audit, row))
+                .with("source", JunctionRow::source)
+                .text(audit.junctions());
+    }
+
+    private static Optional<JunctionSheet> sheet(Audit audit, JunctionRow row) {
+        return row.sheet().flatMap(id -> audit.sheets().detectOptional(s -> s.id().equals(id)));
+    }
+
+    private static String status(Audit audit, JunctionRow row) {
         ImmutableList<String> words = audit.findings()
                 .select(f -> f.edges().contains(row.edge().name()))
                 .collect(f -> f.severity().name().toLowerCase(Locale.ROOT))
                 .distinct();
-        return Lists.immutable
-                .of(
-                        row.edge().name(),
-                        row.edge().kind().label(),
-                        row.edge().first().name(),
-                        row.edge().second().map(s -> s.name()).orElse(""),
-                        row.edge().place(),
-                        row.sheet().orElse(""),
-                        sheet.map(s -> s.result().detail().id()).orElse(""),
-                        sheet.map(s -> plain(s.result().temperatureFactor())).orElse(""),
-                        sheet.map(s -> plain(100 * s.mouldHumidity())).orElse(""))
-                .newWith(number(row.length(), Dimension.LENGTH, units))
-                .newWithAll(bounds(row.psi(), Dimension.LINEAR_TRANSMITTANCE, units))
-                .newWith(number(row.factor(), Dimension.RATIO, units))
-                .newWithAll(bounds(row.loss(), Dimension.HEAT_LOSS_COEFFICIENT, units))
-                .newWith(words.notEmpty() ? words.makeString(" and ") : row.unknown() ? "unknown" : "in order")
-                .newWith(row.source());
+        return words.notEmpty() ? words.makeString(" and ") : row.unknown() ? "unknown" : "in order";
     }
 
-    /** One row for each line of the table, and the total. */
-    public static String heatLoss(Audit audit, UnitSystem units) {
-        String loss = units.label(Dimension.HEAT_LOSS_COEFFICIENT);
-        StringBuilder out = new StringBuilder();
-        row(
-                out,
-                Lists.immutable.of(
-                        "group",
-                        "part",
-                        "size",
-                        "unit of size",
+    /** A row of the table: one of its lines, or the total, which has neither size nor transmittance. */
+    private record Loss(String group, Optional<HeatLoss.Line> line, Interval loss) {}
+
+    private static String heatLoss(Audit audit, UnitSystem units) {
+        ImmutableList<Loss> rows = audit.heatLoss()
+                .lines()
+                .collect(line -> new Loss(line.group().name().toLowerCase(Locale.ROOT), Optional.of(line), line.loss()))
+                .newWith(new Loss("total", Optional.empty(), audit.heatLoss().total()));
+        Csv<Loss> csv =
+                Csv.<Loss>in(units).with("group", Loss::group).with("part", row -> of(row.line(), HeatLoss.Line::name));
+        csv = csv.with("size", row -> of(row.line(), line -> number(units, line.size(), size(line))))
+                .with("unit of size", row -> of(row.line(), line -> units.label(size(line))))
+                .with(
                         "transmittance lower",
+                        row -> of(
+                                row.line(), l -> number(units, l.transmittance().lower(), transmittance(l))))
+                .with(
                         "transmittance upper",
-                        "unit of transmittance",
-                        "factor b",
-                        "loss lower " + loss,
-                        "loss upper " + loss));
-        for (HeatLoss.Line line : audit.heatLoss().lines()) {
-            Dimension size = line.sizeUnit().equals("m²") ? Dimension.AREA : Dimension.LENGTH;
-            Dimension u = line.sizeUnit().equals("m²")
-                    ? Dimension.TRANSMITTANCE
-                    : line.sizeUnit().equals("m") ? Dimension.LINEAR_TRANSMITTANCE : Dimension.POINT_TRANSMITTANCE;
-            boolean count = line.sizeUnit().isEmpty();
-            row(
-                    out,
-                    Lists.immutable
-                            .of(line.group().name().toLowerCase(Locale.ROOT), line.name())
-                            .newWith(count ? plain(line.size()) : number(line.size(), size, units))
-                            .newWith(count ? "" : units.label(size))
-                            .newWithAll(bounds(line.transmittance(), u, units))
-                            .newWith(units.label(u))
-                            .newWith(number(line.factor(), Dimension.RATIO, units))
-                            .newWithAll(bounds(line.loss(), Dimension.HEAT_LOSS_COEFFICIENT, units)));
-        }
-        row(
-                out,
-                Lists.immutable
-                        .of("total", "", "", "", "", "", "", "")
-                        .newWithAll(bounds(audit.heatLoss().total(), Dimension.HEAT_LOSS_COEFFICIENT, units)));
-        return out.toString();
+                        row -> of(
+                                row.line(), l -> number(units, l.transmittance().upper(), transmittance(l))))
+                .with("unit of transmittance", row -> of(row.line(), line -> units.label(transmittance(line))))
+                .with("factor b", row -> of(row.line(), line -> Csv.plain(line.factor())));
+        return bounds(csv, "loss", Dimension.HEAT_LOSS_COEFFICIENT, Loss::loss).text(rows);
     }
 
-    /** One row for each assembly: whether water gathers inside it over a year, by diffusion. */
-    public static String moisture(Audit audit, UnitSystem units) {
-        String amount = units.label(Dimension.MASS_PER_AREA);
-        StringBuilder out = new StringBuilder();
-        row(
-                out,
-                Lists.immutable.of(
-                        "assembly",
-                        "heat flow",
+    private static Dimension size(HeatLoss.Line line) {
+        return switch (line.sizeUnit()) {
+            case "m²" -> Dimension.AREA;
+            case "m" -> Dimension.LENGTH;
+            default -> Dimension.RATIO;
+        };
+    }
+
+    private static Dimension transmittance(HeatLoss.Line line) {
+        return switch (line.sizeUnit()) {
+            case "m²" -> Dimension.TRANSMITTANCE;
+            case "m" -> Dimension.LINEAR_TRANSMITTANCE;
+            default -> Dimension.POINT_TRANSMITTANCE;
+        };
+    }
+
+    private static String moisture(Audit audit, UnitSystem units) {
+        Csv<AssemblyRow> csv = Csv.in(units);
+        return csv.with("assembly", row -> row.assembly().name())
+                .with("heat flow", row -> row.build().direction().name().toLowerCase(Locale.ROOT))
+                .with(
                         "verdict",
-                        "most " + amount,
+                        row -> year(row)
+                                .map(y -> y.verdict()
+                                        .name()
+                                        .toLowerCase(Locale.ROOT)
+                                        .replace('_', ' '))
+                                .orElse("not checked"))
+                .with(
+                        csv.head("most", Dimension.MASS_PER_AREA),
+                        row -> of(year(row), y -> csv.number(y.most(), Dimension.MASS_PER_AREA)))
+                .with(
                         "wettest month",
-                        "wettest plane",
-                        "left after a year " + amount,
-                        "why not checked"));
-        for (AssemblyRow row : audit.assemblies()) {
-            row(out, moisture(row, units));
-        }
-        return out.toString();
+                        row -> of(wet(row), y -> y.wettest().month().getDisplayName(TextStyle.FULL, Locale.ENGLISH)))
+                .with("wettest plane", row -> of(wet(row), Condensation::wettestPlane))
+                .with(
+                        csv.head("left after a year", Dimension.MASS_PER_AREA),
+                        row -> of(year(row), y -> csv.number(y.left(), Dimension.MASS_PER_AREA)))
+                .with("why not checked", row -> row.moisture().unchecked())
+                .text(audit.assemblies());
     }
 
-    private static ImmutableList<String> moisture(AssemblyRow row, UnitSystem units) {
-        ImmutableList<String> start = Lists.immutable.of(
-                row.assembly().name(), row.build().direction().name().toLowerCase(Locale.ROOT));
-        if (row.moisture().year().isEmpty()) {
-            return start.newWithAll(Lists.immutable.of(
-                    "not checked", "", "", "", "", row.moisture().unchecked()));
-        }
-        Condensation year = row.moisture().year().get();
-        boolean wet = year.verdict() != Condensation.Verdict.STAYS_DRY;
-        return start.newWithAll(Lists.immutable.of(
-                year.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-                number(year.most(), Dimension.MASS_PER_AREA, units),
-                wet ? year.wettest().month().getDisplayName(TextStyle.FULL, Locale.ENGLISH) : "",
-                wet ? year.wettestPlane() : "",
-                number(year.left(), Dimension.MASS_PER_AREA, units),
-                ""));
+    private static Optional<Condensation> year(AssemblyRow row) {
+        return row.moisture().year();
     }
 
-    /**
-     * Writes the points whole or not at all.
-     *
-     * @throws IOException where the file cannot be written; an old one is then untouched
-     */
-    public static void writePoints(Audit audit, Path path, UnitSystem units) throws IOException {
-        AtomicFiles.write(path, points(audit, units));
+    private static Optional<Condensation> wet(AssemblyRow row) {
+        return year(row).filter(year -> year.verdict() != Condensation.Verdict.STAYS_DRY);
     }
 
-    /** One row for each set of points. */
-    public static String points(Audit audit, UnitSystem units) {
-        String chi = units.label(Dimension.POINT_TRANSMITTANCE);
-        String loss = units.label(Dimension.HEAT_LOSS_COEFFICIENT);
-        StringBuilder out = new StringBuilder();
-        row(
-                out,
-                Lists.immutable
-                        .of("points", "kind", "surface", "sheet", "detail", "number")
-                        .newWithAll(Lists.immutable.of("chi lower " + chi, "chi upper " + chi, "factor b"))
-                        .newWithAll(Lists.immutable.of("loss lower " + loss, "loss upper " + loss, "fRsi"))
-                        .newWithAll(Lists.immutable.of("status", "source")));
-        for (PointRow point : audit.points()) {
-            Optional<PointSheet> sheet =
-                    point.sheet().flatMap(id -> audit.pointSheets().detectOptional(s -> s.id().equals(id)));
-            row(
-                    out,
-                    Lists.immutable
-                            .of(
-                                    point.points().name(),
-                                    point.kind().label(),
-                                    point.surface().name())
-                            .newWith(point.sheet().orElse(""))
-                            .newWith(sheet.map(s -> s.result().detail().id()).orElse(""))
-                            .newWith(plain(point.number()))
-                            .newWithAll(bounds(point.chi(), Dimension.POINT_TRANSMITTANCE, units))
-                            .newWith(number(point.factor(), Dimension.RATIO, units))
-                            .newWithAll(bounds(point.loss(), Dimension.HEAT_LOSS_COEFFICIENT, units))
-                            .newWith(sheet.map(s -> plain(s.result().temperatureFactor()))
-                                    .orElse(""))
-                            .newWith(status(audit, point))
-                            .newWith(point.source()));
-        }
-        return out.toString();
+    private static String points(Audit audit, UnitSystem units) {
+        Csv<PointRow> csv = Csv.<PointRow>in(units)
+                .with("points", row -> row.points().name())
+                .with("kind", row -> row.kind().label())
+                .with("surface", row -> row.surface().name())
+                .with("sheet", row -> row.sheet().orElse(""))
+                .with(
+                        "detail",
+                        row -> of(sheet(audit, row), s -> s.result().detail().id()))
+                .with("number", row -> Csv.plain(row.number()));
+        csv = bounds(csv, "chi", Dimension.POINT_TRANSMITTANCE, PointRow::chi)
+                .with("factor b", Dimension.RATIO, PointRow::factor);
+        return bounds(csv, "loss", Dimension.HEAT_LOSS_COEFFICIENT, PointRow::loss)
+                .with(
+                        "fRsi",
+                        row -> of(sheet(audit, row), s -> Csv.plain(s.result().temperatureFactor())))
+                .with("status", row -> status(audit, row))
+                .with("source", PointRow::source)
+                .text(audit.points());
+    }
+
+    private static Optional<PointSheet> sheet(Audit audit, PointRow row) {
+        return row.sheet().flatMap(id -> audit.pointSheets().detectOptional(s -> s.id().equals(id)));
     }
 
     private static String status(Audit audit, PointRow point) {
@@ -245,30 +199,16 @@ public final class AuditCsv {
         return words.notEmpty() ? words.makeString(" and ") : point.unknown() ? "unknown" : "in order";
     }
 
-    private static ImmutableList<String> bounds(Interval interval, Dimension dimension, UnitSystem units) {
-        return Lists.immutable.of(
-                number(interval.lower(), dimension, units), number(interval.upper(), dimension, units));
+    private static <R> Csv<R> bounds(Csv<R> csv, String name, Dimension dimension, Function<R, Interval> value) {
+        return csv.with(name + " lower", dimension, row -> value.apply(row).lower())
+                .with(name + " upper", dimension, row -> value.apply(row).upper());
     }
 
-    private static String number(double value, Dimension dimension, UnitSystem units) {
-        return plain(units.value(value, dimension));
+    private static String number(UnitSystem units, double value, Dimension dimension) {
+        return Csv.plain(units.value(value, dimension));
     }
 
-    private static String plain(double value) {
-        return value == Math.rint(value) && Math.abs(value) < 1e15
-                ? Long.toString((long) value)
-                : Double.toString(value);
-    }
-
-    private static void row(StringBuilder out, ImmutableList<String> cells) {
-        out.append(cells.collect(AuditCsv::cell).makeString(",")).append("\r\n");
-    }
-
-    /** Quoted where it must be; a text that a spreadsheet would run as a formula is kept from it by a quote mark. */
-    private static String cell(String text) {
-        boolean formula = !text.isEmpty() && "=@\t\r".indexOf(text.charAt(0)) >= 0;
-        String safe = formula ? "'" + text : text;
-        boolean quote = safe.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-        return quote ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
+    private static <T> String of(Optional<T> what, Function<T, String> cell) {
+        return what.map(cell).orElse("");
     }
 }

@@ -87,12 +87,12 @@ class AuditJsonTest {
     @Test
     void csvHasOneRowForEachEdgeAndEachLine() {
         var units = coldseam.envelope.quantity.UnitSystem.SI;
-        String[] edges = AuditCsv.edges(AUDIT, units).split("\r\n");
+        String[] edges = AuditCsv.EDGES.text(AUDIT, units).split("\r\n");
         assertEquals(AUDIT.junctions().size() + 1, edges.length);
         assertTrue(edges[0].contains("psi lower W/(m·K)"), edges[0]);
         assertTrue(edges[1].startsWith("\"slab edge: floor, south wall\",slab edge,floor,south wall,"), edges[1]);
         assertTrue(edges[1].endsWith(",10,0.58104,0.58131,1,5.8104,5.8131,gap,computed"), edges[1]);
-        String[] lines = AuditCsv.heatLoss(AUDIT, units).split("\r\n");
+        String[] lines = AuditCsv.HEAT_LOSS.text(AUDIT, units).split("\r\n");
         assertEquals(AUDIT.heatLoss().lines().size() + 2, lines.length);
         assertTrue(lines[lines.length - 1].startsWith("total,"), lines[lines.length - 1]);
     }
@@ -106,7 +106,8 @@ class AuditJsonTest {
         assertFalse(json.at("/mould/surfaces/1/wetAtDesign").asBoolean());
         assertEquals(12, json.at("/assemblies/0/condensation/months").size());
         assertFalse(json.at("/assemblies/2/condensation/checked").asBoolean());
-        String[] rows = AuditCsv.moisture(AUDIT, coldseam.envelope.quantity.UnitSystem.SI)
+        String[] rows = AuditCsv.MOISTURE
+                .text(AUDIT, coldseam.envelope.quantity.UnitSystem.SI)
                 .split("\r\n");
         assertEquals(AUDIT.assemblies().size() + 1, rows.length);
         assertTrue(rows[0].contains("most kg/m²"), rows[0]);
@@ -118,7 +119,7 @@ class AuditJsonTest {
 
     @Test
     void csvGivesTheUnitsAskedFor() {
-        String us = AuditCsv.edges(AUDIT, coldseam.envelope.quantity.UnitSystem.US);
+        String us = AuditCsv.EDGES.text(AUDIT, coldseam.envelope.quantity.UnitSystem.US);
         assertTrue(us.startsWith("edge,kind,"), us);
         assertTrue(us.contains("psi lower Btu/(h·ft·°F)"), us);
         assertFalse(us.contains("W/(m·K)"), us);

@@ -88,7 +88,7 @@ public final class Sample {
                     id, kind, rank, psi, fRsi, unbroken, share, ratio, connections.newWithKeyValue(control, other));
         }
 
-        Detail detail() {
+        public Detail detail() {
             return new Detail(
                     id,
                     kind,

@@ -10,6 +10,7 @@ import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
@@ -68,18 +69,27 @@ public final class SourceDocument {
      * @return the tree; empty where the file cannot be read at all, or its syntax is broken
      */
     public static Optional<SourceNode> read(Path path, Faults faults) {
+        return content(path, faults).flatMap(bytes -> read(path.toString(), bytes, faults));
+    }
+
+    /**
+     * The bytes of a file, for callers that need them beside the tree.
+     *
+     * @return empty where the file cannot be read, or is too large
+     */
+    public static Optional<byte[]> content(Path path, Faults faults) {
         Position start = new Position(path.toString(), 1, 1);
-        try {
-            if (Files.isDirectory(path)) {
-                faults.add(start, "a file is needed", "a folder", "", "name the file in it");
-                return Optional.empty();
+        if (Files.isDirectory(path)) {
+            faults.add(start, "a file is needed", "a folder", "", "name the file in it");
+            return Optional.empty();
+        }
+        try (InputStream in = Files.newInputStream(path)) {
+            // Never more than one byte too many: a device or a file that grows has no size to ask for.
+            byte[] bytes = in.readNBytes(LARGEST + 1);
+            if (bytes.length <= LARGEST) {
+                return Optional.of(bytes);
             }
-            long size = Files.size(path);
-            if (size > LARGEST) {
-                tooLarge(start, size, faults);
-                return Optional.empty();
-            }
-            return read(path.toString(), Files.readAllBytes(path), faults);
+            tooLarge(start, Math.max(bytes.length, Files.size(path)), faults);
         } catch (NoSuchFileException none) {
             faults.add(start, "the file does not exist", "", "", "check its name and folder");
         } catch (IOException unreadable) {

@@ -1,6 +1,5 @@
 package coldseam.junctions.catalogue;
 
-import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.file.Faults;
 import coldseam.envelope.file.Nearest;
 import coldseam.envelope.file.Position;
@@ -29,26 +28,24 @@ public final class ChoiceChecks {
      */
     public static void check(LoadedHouse loaded, Catalogue catalogue, Faults faults) {
         ChoiceChecks checks = new ChoiceChecks(faults);
-        loaded.house()
-                .choices()
-                .zip(loaded.choices())
-                .forEach(pair -> catalogue
-                        .find(pair.getOne().detail())
-                        .ifPresent(detail -> checks.parameters(detail, pair.getOne(), pair.getTwo())));
+        loaded.choices()
+                .forEach(each ->
+                        catalogue.find(each.choice().detail()).ifPresent(detail -> checks.parameters(detail, each)));
         loaded.detailPrices().forEachKeyValue((name, place) -> checks.price(name, place, catalogue));
     }
 
-    private void parameters(Detail detail, JunctionChoice choice, LoadedHouse.ChoicePlaces places) {
-        choice.parameters().forEachKeyValue((name, value) -> {
+    private void parameters(Detail detail, LoadedHouse.PlacedChoice choice) {
+        choice.parameters().forEach(given -> {
+            String name = given.name();
             Optional<DetailParameter> parameter =
                     detail.parameters().detectOptional(each -> each.name().equals(name));
             if (parameter.isEmpty()) {
-                unknown(detail, name, places.parameters().get(name));
-            } else if (!parameter.get().allows(value)) {
+                unknown(detail, name, given.place());
+            } else if (!parameter.get().allows(given.value().value())) {
                 faults.add(
-                        places.values().get(name),
+                        given.value().place(),
                         "the parameter " + name + " of " + detail.id() + " is out of the detail's range",
-                        length(value),
+                        length(given.value().value()),
                         length(parameter.get().least()) + " to "
                                 + length(parameter.get().most()),
                         "write a length in that range; it is: "

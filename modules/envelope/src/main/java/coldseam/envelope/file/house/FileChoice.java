@@ -56,6 +56,17 @@ record FileChoice(
                 parameters.toImmutableMap(Named::name, each -> each.value().value()));
     }
 
+    LoadedHouse.PlacedChoice placed() {
+        return new LoadedHouse.PlacedChoice(
+                choice(),
+                detail.place(),
+                surfaces,
+                parameters.collect(each -> new Named<>(
+                        each.name(),
+                        new Located<>(each.value().value(), each.value().place()),
+                        each.place())));
+    }
+
     static void requireSome(ImmutableSet<JunctionKind> kinds, ImmutableList<Located<String>> surfaces) {
         if (kinds.isEmpty() && surfaces.isEmpty()) {
             throw new BadValueException(

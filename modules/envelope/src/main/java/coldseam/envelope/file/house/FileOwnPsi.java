@@ -8,7 +8,6 @@ import coldseam.envelope.file.Default;
 import coldseam.envelope.file.Doc;
 import coldseam.envelope.file.Located;
 import coldseam.envelope.file.Noun;
-import coldseam.envelope.file.Position;
 import coldseam.envelope.file.Unit;
 import coldseam.envelope.quantity.Dimension;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -28,8 +27,7 @@ record FileOwnPsi(
         @Bounds(atLeast = "-5 W/(m·K)", atMost = "5 W/(m·K)")
         double psi,
 
-        @Doc("Where it comes from.") String source,
-        Position place) {
+        @Doc("Where it comes from.") String source) {
 
     FileOwnPsi {
         FileChoice.requireSome(kinds, surfaces);
@@ -37,5 +35,9 @@ record FileOwnPsi(
 
     OwnPsi ownPsi() {
         return new OwnPsi(new Selector(kinds, surfaces.collect(Located::value)), psi, source);
+    }
+
+    LoadedHouse.PlacedPsi placed() {
+        return new LoadedHouse.PlacedPsi(ownPsi(), surfaces);
     }
 }

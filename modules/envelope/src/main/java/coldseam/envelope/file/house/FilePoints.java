@@ -126,12 +126,13 @@ record FilePoints(
                 : new PointBridges.Count.InRow(spacing.getAsDouble(), length, along.map(Located::value));
     }
 
-    LoadedHouse.PointPlaces places(Position name) {
-        return new LoadedHouse.PointPlaces(
-                name,
+    LoadedHouse.PlacedPoints placed(Named<?> row) {
+        return new LoadedHouse.PlacedPoints(
+                points(row.name()),
+                row.place(),
                 surface.place(),
-                detail.map(Located::place).orElse(name),
-                along.map(Located::place).orElse(name),
-                parameters.toImmutableMap(Named::name, Named::place));
+                detail.map(Located::place).orElse(row.place()),
+                along.map(Located::place).orElse(row.place()),
+                parameters.collect(each -> new Named<>(each.name(), each.value().value(), each.place())));
     }
 }

@@ -8,7 +8,6 @@ import coldseam.envelope.file.Binder;
 import coldseam.envelope.file.Faults;
 import coldseam.envelope.file.FileFaultException;
 import coldseam.envelope.file.KnownNames;
-import coldseam.envelope.file.Located;
 import coldseam.envelope.file.Named;
 import coldseam.envelope.file.Position;
 import coldseam.envelope.file.SchemaWriter;
@@ -18,7 +17,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.factory.Maps;
-import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.map.MutableMap;
 
@@ -31,32 +29,16 @@ public final class HouseFile {
     private HouseFile() {}
 
     /**
-     * Reads a house without knowing the catalogues' details; see {@link #read(Path, KnownNames, KnownNames)}.
+     * Reads a house without knowing the catalogues' details.
      *
      * @throws FileFaultException with every fault of the file
      */
     public static LoadedHouse read(Path path) {
-        return read(path, Optional.empty(), Optional.empty());
-    }
-
-    /**
-     * Reads a house.
-     *
-     * @param path of the file
-     * @param details that junction choices may name
-     * @param points details that points may name
-     * @throws FileFaultException with every fault of the file, unknown details among them
-     */
-    public static LoadedHouse read(Path path, KnownNames details, KnownNames points) {
-        return read(path, Optional.of(details), Optional.of(points));
-    }
-
-    private static LoadedHouse read(Path path, Optional<KnownNames> details, Optional<KnownNames> points) {
         Faults faults = new Faults();
-        Optional<LoadedHouse> house =
-                SourceDocument.read(path, faults).flatMap(node -> bind(node, details, points, faults));
-        faults.throwIfAny();
-        return house.orElseThrow();
+        return required(
+                SourceDocument.read(path, faults)
+                        .flatMap(node -> bind(node, Optional.empty(), Optional.empty(), faults)),
+                faults);
     }
 
     /**
@@ -68,9 +50,31 @@ public final class HouseFile {
      * @throws FileFaultException with every fault of the file
      */
     public static LoadedHouse read(String file, byte[] content, Optional<KnownNames> details) {
+        return read(file, content, details, Optional.empty());
+    }
+
+    /**
+     * Reads a house from the content of a file.
+     *
+     * @param file its name, for messages
+     * @param content its bytes
+     * @param details that junction choices may name
+     * @param points details that points may name
+     * @throws FileFaultException with every fault of the file, unknown details among them
+     */
+    public static LoadedHouse read(String file, byte[] content, KnownNames details, KnownNames points) {
+        return read(file, content, Optional.of(details), Optional.of(points));
+    }
+
+    private static LoadedHouse read(
+            String file, byte[] content, Optional<KnownNames> details, Optional<KnownNames> points) {
         Faults faults = new Faults();
-        Optional<LoadedHouse> house = SourceDocument.read(file, content, faults)
-                .flatMap(node -> bind(node, details, Optional.empty(), faults));
+        return required(
+                SourceDocument.read(file, content, faults).flatMap(node -> bind(node, details, points, faults)),
+                faults);
+    }
+
+    private static LoadedHouse required(Optional<LoadedHouse> house, Faults faults) {
         faults.throwIfAny();
         return house.orElseThrow();
     }
@@ -114,20 +118,13 @@ public final class HouseFile {
                 file.prices().prices());
         return new LoadedHouse(
                 house,
-                file.junctions()
-                        .collect(each -> new LoadedHouse.ChoicePlaces(
-                                each.detail().place(),
-                                each.surfaces().collect(Located::place),
-                                each.parameters().toImmutableMap(Named::name, Named::place),
-                                each.parameters()
-                                        .toImmutableMap(
-                                                Named::name, one -> one.value().place()))),
-                file.ownPsi().collect(each -> places(each.place(), each.surfaces())),
+                file.junctions().collect(FileChoice::placed),
+                file.ownPsi().collect(FileOwnPsi::placed),
                 openingPlaces(file),
                 file.seams()
                         .toImmutableMap(
                                 Named::name, each -> each.value().surface().place()),
-                file.points().collect(each -> each.value().places(each.place())),
+                file.points().collect(each -> each.value().placed(each)),
                 file.prices().details().toImmutableMap(Named::name, Named::place));
     }
 
@@ -140,10 +137,6 @@ public final class HouseFile {
                             places.put(each.name(), row.value().surface().place()));
         }
         return places.toImmutable();
-    }
-
-    private static LoadedHouse.ChoicePlaces places(Position subject, ImmutableList<Located<String>> surfaces) {
-        return new LoadedHouse.ChoicePlaces(subject, surfaces.collect(Located::place));
     }
 
     private static ImmutableMap<String, Material> usedMaterials(

@@ -24,6 +24,7 @@ import coldseam.envelope.PointKind;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.file.FileFaultException;
 import coldseam.envelope.file.KnownNames;
+import coldseam.envelope.file.Located;
 import coldseam.envelope.file.Position;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
@@ -297,10 +298,10 @@ class HouseFileTest {
         assertEquals(20, house.prices().years());
 
         String file = resource("everything").toString();
-        assertEquals(new Position(file, 67, 58), loaded.choices().getFirst().subject());
+        assertEquals(new Position(file, 67, 58), loaded.choices().getFirst().detail());
         assertEquals(
                 Lists.immutable.with(new Position(file, 68, 41)),
-                loaded.choices().get(1).surfaces());
+                loaded.choices().get(1).surfaces().collect(Located::place));
         assertEquals(new Position(file, 62, 40), loaded.openings().get("window"));
         assertEquals(new Position(file, 72, 37), loaded.seams().get("balcony"));
     }

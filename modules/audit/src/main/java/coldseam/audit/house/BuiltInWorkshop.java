@@ -1,4 +1,4 @@
-package coldseam.cli;
+package coldseam.audit.house;
 
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.House;
@@ -12,12 +12,13 @@ import coldseam.junctions.point.PointComputer;
 import java.nio.file.Path;
 
 /** The catalogue that comes with the tool, details of files beside the house file, and the conduction core. */
-final class BuiltInWorkshop implements Workshop {
+public final class BuiltInWorkshop implements Workshop {
 
     private final JunctionComputer computer;
     private final PointComputer pointComputer;
 
-    BuiltInWorkshop() {
+    /** Keeping what it solves in memory only. */
+    public BuiltInWorkshop() {
         this(JunctionComputers.computer(Accuracy.standard()), PointComputer.standard());
     }
 

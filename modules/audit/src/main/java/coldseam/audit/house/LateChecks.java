@@ -1,8 +1,8 @@
-package coldseam.cli;
+package coldseam.audit.house;
 
 import coldseam.envelope.Opening;
-import coldseam.envelope.Selector;
 import coldseam.envelope.file.Faults;
+import coldseam.envelope.file.Located;
 import coldseam.envelope.file.Nearest;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.shell.Shell;
@@ -32,34 +32,22 @@ final class LateChecks {
                 .withAll(loaded.house().openings().collect(Opening::name))
                 .withAll(loaded.house().seams().collect(seam -> seam.name()))
                 .toImmutable();
-        loaded.house()
-                .choices()
-                .zip(loaded.choices())
-                .forEach(pair -> check(pair.getOne().which(), pair.getTwo(), names, faults));
-        loaded.house()
-                .ownPsi()
-                .zip(loaded.ownPsi())
-                .forEach(pair -> check(pair.getOne().which(), pair.getTwo(), names, faults));
-        loaded.house()
-                .points()
-                .zip(loaded.points())
-                .forEach(pair -> new PointChecks(shell, points, faults).check(pair.getOne(), pair.getTwo()));
+        loaded.choices().forEach(each -> check(each.surfaces(), names, faults));
+        loaded.ownPsi().forEach(each -> check(each.surfaces(), names, faults));
+        PointChecks pointChecks = new PointChecks(shell, points, faults);
+        loaded.points().forEach(pointChecks::check);
         faults.throwIfAny();
     }
 
-    private static void check(
-            Selector which, LoadedHouse.ChoicePlaces places, ImmutableList<String> names, Faults faults) {
-        which.surfaces().zip(places.surfaces()).forEach(pair -> {
-            if (!names.contains(pair.getOne())) {
-                faults.add(
-                        pair.getTwo(),
+    private static void check(ImmutableList<Located<String>> surfaces, ImmutableList<String> names, Faults faults) {
+        surfaces.reject(each -> names.contains(each.value()))
+                .forEach(each -> faults.add(
+                        each.place(),
                         "the name of a surface, an opening or a seam of this house",
-                        "\"" + pair.getOne() + "\"",
+                        "\"" + each.value() + "\"",
                         "one of " + names.makeString(", "),
-                        Nearest.to(pair.getOne(), names)
+                        Nearest.to(each.value(), names)
                                 .map(near -> "did you mean \"" + near + "\"?")
-                                .orElse("correct the name"));
-            }
-        });
+                                .orElse("correct the name")));
     }
 }

@@ -1,4 +1,4 @@
-package coldseam.cli;
+package coldseam.audit.house;
 
 import coldseam.audit.engine.HousePoints;
 import coldseam.envelope.Assembly;
@@ -7,9 +7,10 @@ import coldseam.envelope.PointBridges;
 import coldseam.envelope.PointBridges.Count;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.file.Faults;
+import coldseam.envelope.file.Named;
 import coldseam.envelope.file.Nearest;
 import coldseam.envelope.file.Position;
-import coldseam.envelope.file.house.LoadedHouse.PointPlaces;
+import coldseam.envelope.file.house.LoadedHouse.PlacedPoints;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Edge;
@@ -35,7 +36,8 @@ final class PointChecks {
         this.faults = faults;
     }
 
-    void check(PointBridges points, PointPlaces places) {
+    void check(PlacedPoints places) {
+        PointBridges points = places.points();
         Optional<Surface> surface =
                 shell.surfaces().detectOptional(each -> each.name().equals(points.surface()));
         if (surface.isEmpty()) {
@@ -46,14 +48,13 @@ final class PointChecks {
                     shell.surfaces().collect(Surface::name));
         }
         Optional<PointDetail> detail = points.detail().flatMap(catalogue::find);
-        surface.ifPresent(each -> along(points, places, each));
-        surface.ifPresent(each ->
-                countedTwice(points, places, each, points.kind().or(() -> detail.map(PointDetail::kind))));
-        points.parameters().forEachKeyValue((name, value) -> parameter(places, detail, name, value));
+        surface.ifPresent(each -> along(places, each));
+        surface.ifPresent(each -> countedTwice(places, each, points.kind().or(() -> detail.map(PointDetail::kind))));
+        places.parameters().forEach(each -> parameter(each, detail));
     }
 
-    private void along(PointBridges points, PointPlaces places, Surface surface) {
-        if (!(points.count() instanceof Count.InRow row) || row.along().isEmpty()) {
+    private void along(PlacedPoints places, Surface surface) {
+        if (!(places.points().count() instanceof Count.InRow row) || row.along().isEmpty()) {
             return;
         }
         String along = row.along().get();
@@ -94,13 +95,13 @@ final class PointChecks {
     }
 
     /** Fasteners that the assembly's U holds already may not be listed again as points. */
-    private void countedTwice(PointBridges points, PointPlaces places, Surface surface, Optional<PointKind> kind) {
+    private void countedTwice(PlacedPoints places, Surface surface, Optional<PointKind> kind) {
         Optional<Assembly.Fasteners> inU = surface.assembly().flatMap(Assembly::fasteners);
         if (kind.equals(Optional.of(PointKind.FASTENER)) && inU.isPresent()) {
             faults.add(
                     places.name(),
                     "fasteners are counted once, in U or as points",
-                    "\"" + points.name() + "\" on \"" + surface.name() + "\", whose assembly \""
+                    "\"" + places.points().name() + "\" on \"" + surface.name() + "\", whose assembly \""
                             + surface.assembly().orElseThrow().name() + "\" has "
                             + UnitSystem.SI.format(inU.get().perSquareMetre(), Dimension.PER_AREA)
                             + " in its U by ISO 6946 already",
@@ -109,8 +110,10 @@ final class PointChecks {
         }
     }
 
-    private void parameter(PointPlaces places, Optional<PointDetail> detail, String name, double value) {
-        Position place = places.parameters().get(name);
+    private void parameter(Named<Double> given, Optional<PointDetail> detail) {
+        Position place = given.place();
+        String name = given.name();
+        double value = given.value();
         if (detail.isEmpty()) {
             faults.add(
                     place,

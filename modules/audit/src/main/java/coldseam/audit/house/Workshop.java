@@ -1,4 +1,4 @@
-package coldseam.cli;
+package coldseam.audit.house;
 
 import coldseam.envelope.House;
 import coldseam.envelope.file.KnownNames;
@@ -9,7 +9,7 @@ import coldseam.junctions.point.PointComputer;
 import java.nio.file.Path;
 
 /** Where details come from and what computes them. */
-interface Workshop {
+public interface Workshop {
 
     /** What junction choices of a house file may name. */
     KnownNames known(Path houseFile);

@@ -1,0 +1,150 @@
+package coldseam.audit.house;
+
+import coldseam.audit.Audit;
+import coldseam.audit.engine.Auditor;
+import coldseam.audit.engine.Progress;
+import coldseam.envelope.House;
+import coldseam.envelope.file.Faults;
+import coldseam.envelope.file.FileFaultException;
+import coldseam.envelope.file.SourceDocument;
+import coldseam.envelope.file.house.HouseFile;
+import coldseam.envelope.file.house.LoadedHouse;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.ShellBuilder;
+import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.point.PointCatalogue;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+
+/**
+ * A house that is read and checked, ready to be audited: every command, test and page comes through here, and so gets the
+ * same checks.
+ *
+ * <p>The file is read once. The digest in the audit is that of the very bytes that were read, whatever becomes of the file
+ * meanwhile.
+ */
+public final class HouseAudit {
+
+    private final House house;
+    private final String digest;
+    private final Shell shell;
+    private final Catalogue catalogue;
+    private final PointCatalogue points;
+    private final Workshop workshop;
+
+    private HouseAudit(
+            House house, String digest, Shell shell, Catalogue catalogue, PointCatalogue points, Workshop workshop) {
+        this.house = house;
+        this.digest = digest;
+        this.shell = shell;
+        this.catalogue = catalogue;
+        this.points = points;
+        this.workshop = workshop;
+    }
+
+    /**
+     * Reads a house file and the details it names, builds the shell, and checks each against the others.
+     *
+     * @param path of the house file
+     * @param workshop where details come from and what computes them
+     * @throws FileFaultException with every fault of the files
+     * @throws coldseam.envelope.shell.ShellException with every fault of the shape
+     */
+    public static HouseAudit of(Path path, Workshop workshop) {
+        byte[] content = content(path);
+        LoadedHouse loaded = HouseFile.read(path.toString(), content, workshop.known(path), workshop.knownPoints(path));
+        House house = loaded.house();
+        Faults faults = new Faults();
+        Optional<Catalogue> catalogue = read(() -> workshop.catalogue(house, path), faults);
+        Optional<PointCatalogue> points = read(() -> workshop.points(house, path), faults);
+        faults.throwIfAny();
+        Shell shell = ShellBuilder.build(house);
+        LateChecks.refuse(loaded, shell, catalogue.orElseThrow(), points.orElseThrow());
+        return new HouseAudit(
+                house,
+                sha256(content),
+                shell,
+                catalogue.orElseThrow().priced(house.prices()),
+                points.orElseThrow(),
+                workshop);
+    }
+
+    private static byte[] content(Path path) {
+        Faults faults = new Faults();
+        Optional<byte[]> content = SourceDocument.content(path, faults);
+        faults.throwIfAny();
+        return content.orElseThrow();
+    }
+
+    private static <T> Optional<T> read(Supplier<T> files, Faults faults) {
+        try {
+            return Optional.of(files.get());
+        } catch (FileFaultException refused) {
+            refused.faults().forEach(faults::add);
+            return Optional.empty();
+        }
+    }
+
+    /** As its file describes it. */
+    public House house() {
+        return house;
+    }
+
+    /** The closed shell. */
+    public Shell shell() {
+        return shell;
+    }
+
+    /** The details it may choose among, its own ones included, at its prices. */
+    public Catalogue catalogue() {
+        return catalogue;
+    }
+
+    /** The point details, its own ones included. */
+    public PointCatalogue points() {
+        return points;
+    }
+
+    /** Audits the house without telling anyone how far it has come; see {@link #compute(UnitSystem, Progress, BooleanSupplier)}. */
+    public Audit compute(UnitSystem units) {
+        return compute(units, Progress.SILENT, () -> false);
+    }
+
+    /**
+     * Audits the house.
+     *
+     * @param units in which the audit's sentences give their values
+     * @param progress hears how far it has come
+     * @param cancelled asked before and after each section, from several threads, one at a time
+     * @throws CancellationException once {@code cancelled} says so; what was solved meanwhile is kept in the workshop's store
+     */
+    public Audit compute(UnitSystem units, Progress progress, BooleanSupplier cancelled) {
+        Progress asked = (step, done, of) -> {
+            refuseCancelled(cancelled);
+            progress.at(step, done, of);
+        };
+        return new Auditor(catalogue, workshop.computer(), points, workshop.pointComputer(), units, ToolVersion.read())
+                .audit(house, shell, digest, asked);
+    }
+
+    private static void refuseCancelled(BooleanSupplier cancelled) {
+        if (cancelled.getAsBoolean()) {
+            throw new CancellationException("the audit was given up");
+        }
+    }
+
+    private static String sha256(byte[] content) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java has SHA-256", impossible);
+        }
+    }
+}
