@@ -38,10 +38,13 @@ final class SampleJunctions {
 
     private SampleJunctions() {}
 
-    private static SectionPlan.Piece piece(
-            Material material, Role role, double x0, double y0, double x1, double y1) {
+    private static SectionPlan.Piece piece(Material material, Role role, double x0, double y0, double x1, double y1) {
         return new SectionPlan.Piece(
-                Polygon.rectangle(x0, y0, x1, y1), material, role, true, new SectionPlan.Origin.ByHand(material.name()));
+                Polygon.rectangle(x0, y0, x1, y1),
+                material,
+                role,
+                true,
+                new SectionPlan.Origin.ByHand(material.name()));
     }
 
     /** Wall to the right of outdoors; indoors is right of and above the slab. */
@@ -75,7 +78,7 @@ final class SampleJunctions {
                         good ? Rank.BEST : Rank.WORST),
                 JunctionKind.SLAB_EDGE,
                 solution,
-                SectionPlan.of(pieces, SectionEnd.of(solution.section())),
+                pieces,
                 good ? new Interval(0.0312, 0.0313) : new Interval(0.58104, 0.58131),
                 good ? 0.88 : 0.66,
                 new Point(0.435, 0.26),
@@ -103,7 +106,7 @@ final class SampleJunctions {
                 detail("roof-edge", JunctionKind.FLAT_ROOF_EDGE, "Wall board run up past roof board", Rank.BEST),
                 JunctionKind.FLAT_ROOF_EDGE,
                 solution,
-                SectionPlan.of(pieces, SectionEnd.of(solution.section())),
+                pieces,
                 new Interval(-0.04123, -0.04118),
                 0.91,
                 new Point(0.435, -0.015),

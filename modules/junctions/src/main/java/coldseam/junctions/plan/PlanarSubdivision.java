@@ -197,7 +197,8 @@ public final class PlanarSubdivision {
             int[] faceOf = new int[areas.length];
             Arrays.fill(faceOf, NOTHING);
             outer.forEachWithIndex((c, face) -> faceOf[c] = face);
-            MutableList<MutableList<ImmutableList<Point>>> rings = outer.collect(c -> Lists.mutable.<ImmutableList<Point>>empty().with(circuits.get(c)));
+            MutableList<MutableList<ImmutableList<Point>>> rings = outer.collect(
+                    c -> Lists.mutable.<ImmutableList<Point>>empty().with(circuits.get(c)));
             for (int c = 0; c < areas.length; c++) {
                 if (painted.get(c) != NOTHING && areas[c] <= 0) {
                     int around = around(circuits, painted, areas, outer, c);
@@ -218,7 +219,8 @@ public final class PlanarSubdivision {
                         faceOf[circuitOf[h]],
                         faceOf[circuitOf[h + 1]]));
             }
-            return new PlanarSubdivision(faces, edges.reject(edge -> edge.left() == edge.right()).toImmutable());
+            return new PlanarSubdivision(
+                    faces, edges.reject(edge -> edge.left() == edge.right()).toImmutable());
         }
 
         /** The smallest outer circuit of the same polygon that a hole's circuit lies in; -1 where there is none. */

@@ -55,7 +55,8 @@ public record SectionEnd(Point from, Point to) {
     }
 
     private boolean onThisSide(Point corner) {
-        return ((to.x() - from.x()) * (corner.y() - from.y()) - (to.y() - from.y()) * (corner.x() - from.x())) / length()
+        return ((to.x() - from.x()) * (corner.y() - from.y()) - (to.y() - from.y()) * (corner.x() - from.x()))
+                        / length()
                 > -OVER;
     }
 

@@ -9,7 +9,6 @@ import coldseam.conduction.Section;
 import coldseam.conduction.Symmetry;
 import coldseam.envelope.Material;
 import coldseam.junctions.DetailDoesNotFit;
-import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
@@ -295,8 +294,8 @@ public final class Composer {
             }
             ImmutableList<Polygon> outlines = whole ? Lists.immutable.of(new Polygon(corners)) : Shapes.outlines(kept);
             boolean solved = piece.effect() != Painted.Effect.REPLACES_BY_AIR;
-            outlines.each(each -> drawn.add(
-                    new SectionPlan.Piece(each, piece.material(), piece.role(), solved, piece.origin())));
+            outlines.each(each ->
+                    drawn.add(new SectionPlan.Piece(each, piece.material(), piece.role(), solved, piece.origin())));
         }
         return drawn.toImmutable();
     }

@@ -137,7 +137,9 @@ final class Painter {
                     layer(paint.first(), stratum.solvedInside(), stratum.solvedOutside(), near, far);
             Material material = stratum.layer().layer().material();
             Origin origin = new Origin.OfLayer(
-                    paint.first(), band.strata().indexOf(stratum), stratum.layer().layer());
+                    paint.first(),
+                    band.strata().indexOf(stratum),
+                    stratum.layer().layer());
             Painted.Effect effect = switch (stratum.layer().part()) {
                 case CARRIES_HEAT -> Painted.Effect.CONDUCTS;
                 case NEGLIGIBLE -> Painted.Effect.DRAWN;
@@ -257,17 +259,16 @@ final class Painter {
                         side(clear.across().to()),
                         side(clear.along().from()),
                         side(clear.along().to()))
-                .ifPresent(places -> pieces.add(
-                        new Painted(
-                                "air",
-                                places,
-                                places,
-                                NOTHING,
-                                1,
-                                Role.AIR_LAYER,
-                                false,
-                                Painted.Effect.CLEARS,
-                                new Origin.OfDetail("air"))));
+                .ifPresent(places -> pieces.add(new Painted(
+                        "air",
+                        places,
+                        places,
+                        NOTHING,
+                        1,
+                        Role.AIR_LAYER,
+                        false,
+                        Painted.Effect.CLEARS,
+                        new Origin.OfDetail("air"))));
     }
 
     private static final Material NOTHING = homogeneous("air", 1, false, "stands for nothing");
@@ -408,7 +409,7 @@ final class Painter {
                         Role.STRUCTURE,
                         false,
                         Painted.Effect.CONDUCTS,
-                    new Origin.OfGround())));
+                        new Origin.OfGround())));
         notes.add("The ground under the inner wall is as deep as gives the floor beside it the U of ISO 13370.");
     }
 

@@ -22,8 +22,8 @@ class PlanarSubdivisionTest {
 
     @Test
     void theLaterPolygonCoversTheEarlier() {
-        PlanarSubdivision two = PlanarSubdivision.of(
-                Lists.immutable.of(Polygon.rectangle(0, 0, 4, 2), Polygon.rectangle(3, 1, 6, 3)));
+        PlanarSubdivision two =
+                PlanarSubdivision.of(Lists.immutable.of(Polygon.rectangle(0, 0, 4, 2), Polygon.rectangle(3, 1, 6, 3)));
         assertEquals(2, two.faces().size());
         assertEquals(7, two.faces().get(0).area(), 1e-12);
         assertEquals(6, two.faces().get(1).area(), 1e-12);
@@ -42,7 +42,8 @@ class PlanarSubdivisionTest {
         assertEquals(4, frame.faces().size());
         assertEquals(2, frame.faces().get(0).rings().size());
         assertEquals(64, frame.faces().get(0).area(), 1e-12);
-        assertEquals(30, frame.faces().select(face -> face.painted() == 1).sumOfDouble(PlanarSubdivision.Face::area), 1e-12);
+        assertEquals(
+                30, frame.faces().select(face -> face.painted() == 1).sumOfDouble(PlanarSubdivision.Face::area), 1e-12);
         assertEquals(2, frame.faces().count(face -> face.painted() == 1));
     }
 
@@ -51,8 +52,11 @@ class PlanarSubdivisionTest {
     void aHairBetweenTwoSidesCloses() {
         PlanarSubdivision joined = PlanarSubdivision.of(
                 Lists.immutable.of(Polygon.rectangle(0, 0, 1, 1), Polygon.rectangle(1 + 1e-7, 0, 2, 1)));
-        assertEquals(1, joined.edges().count(edge -> edge.left() != PlanarSubdivision.NOTHING
-                && edge.right() != PlanarSubdivision.NOTHING));
+        assertEquals(
+                1,
+                joined.edges()
+                        .count(edge ->
+                                edge.left() != PlanarSubdivision.NOTHING && edge.right() != PlanarSubdivision.NOTHING));
     }
 
     /** Against the definition: the last polygon that holds a place is seen there. */
@@ -77,7 +81,9 @@ class PlanarSubdivisionTest {
                 int face = seen.faceAt(at.x(), at.y());
                 assertEquals(
                         top(painted, at),
-                        face == PlanarSubdivision.NOTHING ? -1 : seen.faces().get(face).painted());
+                        face == PlanarSubdivision.NOTHING
+                                ? -1
+                                : seen.faces().get(face).painted());
             }
             sidesAreRight(seen);
         }

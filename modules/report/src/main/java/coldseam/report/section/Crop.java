@@ -98,8 +98,7 @@ final class Crop {
     /** Corners of painted parts inside the section: where its layers change. */
     private static ImmutableList<Point> joints(PaintedParts parts) {
         Box within = solid(parts).grown(-1e-3);
-        return parts
-                .parts()
+        return parts.parts()
                 .reject(part -> part.look() == Look.AIR)
                 .flatCollect(part -> part.outline().corners())
                 .select(corner -> within.contains(corner.x(), corner.y()));

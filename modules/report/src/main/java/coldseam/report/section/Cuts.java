@@ -87,7 +87,8 @@ final class Cuts {
         }
         for (SectionEnd end : ends) {
             Spot from = new Spot(end.from().x(), end.from().y());
-            ImmutableList<Spot> shown = window.clipped(from, new Spot(end.to().x(), end.to().y()));
+            ImmutableList<Spot> shown =
+                    window.clipped(from, new Spot(end.to().x(), end.to().y()));
             if (shown.notEmpty() && out.stream().noneMatch(cut -> holds(cut, end.middle()))) {
                 double length = end.length();
                 double dx = (end.to().x() - end.from().x()) / length;

@@ -51,7 +51,8 @@ final class PageGrid {
             Arrays.sort(met, 0, count);
             for (int i = 0; i + 1 < count; i += 2) {
                 int first = Math.max(0, (int) Math.ceil((met[i] - view.page().x0()) / STEP - 0.5));
-                int last = Math.min(columns, (int) Math.ceil((met[i + 1] - view.page().x0()) / STEP - 0.5));
+                int last = Math.min(columns, (int)
+                        Math.ceil((met[i + 1] - view.page().x0()) / STEP - 0.5));
                 if (first < last) {
                     Arrays.fill(part, r * columns + first, r * columns + last, index);
                 }

@@ -31,7 +31,8 @@ final class PaintedParts {
     /** @param subdivision of the parts' outlines */
     PaintedParts(ImmutableList<Part> parts, PlanarSubdivision subdivision) {
         this.parts = parts;
-        this.all = subdivision.edges()
+        this.all = subdivision
+                .edges()
                 .collect(edge -> new Seen(
                         edge.from(), edge.to(), part(subdivision, edge.left()), part(subdivision, edge.right())));
         this.seen = all.reject(edge -> alike(edge.left(), edge.right()));
@@ -138,7 +139,8 @@ final class PaintedParts {
         double share = from / (from - to);
         double ex = edge.to().x() - edge.from().x();
         double ey = edge.to().y() - edge.from().y();
-        double at = dx * (edge.from().x() + share * ex - origin.x()) + dy * (edge.from().y() + share * ey - origin.y());
+        double at = dx * (edge.from().x() + share * ex - origin.x())
+                + dy * (edge.from().y() + share * ey - origin.y());
         // Going up across the line, the edge has what comes next on its right.
         return new Crossing(
                 at, to > from ? edge.right() : edge.left(), Math.abs(dx * ex + dy * ey) <= SQUARE * edge.length());
