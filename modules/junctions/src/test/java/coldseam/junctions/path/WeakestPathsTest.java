@@ -71,6 +71,22 @@ class WeakestPathsTest {
         assertEquals(2, found.path().size() - (found.path().size() == 3 ? 1 : 0));
     }
 
+    /** A plain wall with a block: each way through is as weak as the next, and hashed sets must not choose among them. */
+    @Test
+    void theSameWayEachTime() {
+        ImmutableList<WeakestPath> found = Lists.immutable
+                .fromStream(java.util.stream.IntStream.range(0, 20).boxed())
+                .collect(each -> path(
+                        Lists.immutable.of(
+                                region(0.8, 0, 0, 0.2, 1),
+                                region(0.8, 0, 1, 0.2, 2),
+                                region(0.04, 0.2, 0, 0.3, 1),
+                                region(0.04, 0.2, 1, 0.3, 2)),
+                        Lists.immutable.of(new Point(0, 0), new Point(0, 2)),
+                        Lists.immutable.of(new Point(0.3, 0), new Point(0.3, 2))));
+        assertEquals(1, found.distinct().size(), found::toString);
+    }
+
     /** From a point-like window at one side to one at the other, 1 m along: the way bends at the interface as light does. */
     @Test
     void bendsByTheLawOfRefraction() {
