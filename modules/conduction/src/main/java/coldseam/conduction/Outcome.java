@@ -54,7 +54,7 @@ public sealed interface Outcome {
 
         @Override
         public Optional<String> why() {
-            return Optional.of("materials that conduct very differently meet crosswise at " + SectionCheck.place(corner)
+            return Optional.of("materials that conduct very differently meet crosswise at " + corner.text()
                     + ", and the heat flow is so crowded there that triangles as small as numbers can tell apart do not"
                     + " resolve it; draw the touching corners apart or overlapping, as they will be built");
         }
@@ -80,7 +80,7 @@ public sealed interface Outcome {
         @Override
         public Optional<String> why() {
             return Optional.of("two temperatures are prescribed without surface resistance and meet at "
-                    + SectionCheck.place(meeting)
+                    + meeting.text()
                     + ": the heat flow there is infinite, and so is the coupling between the two; temperatures away"
                     + " from there hold");
         }

@@ -1,0 +1,82 @@
+package coldseam.junctions.hand;
+
+import coldseam.conduction.Boundary;
+import coldseam.conduction.Environment;
+import coldseam.conduction.Point;
+import coldseam.conduction.Polygon;
+import coldseam.conduction.Probe;
+import coldseam.conduction.Region;
+import coldseam.conduction.Section;
+import coldseam.conduction.Symmetry;
+import coldseam.envelope.file.Binder;
+import coldseam.envelope.file.Faults;
+import coldseam.envelope.file.FileFaultException;
+import coldseam.envelope.file.SourceDocument;
+import coldseam.envelope.file.SourceNode;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * A section drawn by hand.
+ *
+ * @param section in metres
+ * @param unit m, of the file's coordinates
+ * @param file as written
+ */
+public record SectionFile(Section section, double unit, FileSection file) {
+
+    /**
+     * Reads the section of a file, YAML or JSON.
+     *
+     * @throws FileFaultException with every fault of the file; faults of the geometry are found when it is solved
+     */
+    public static Section read(Path path) {
+        return load(path).section();
+    }
+
+    /** Reads a file; see {@link #read}. */
+    public static SectionFile load(Path path) {
+        Faults faults = new Faults();
+        Optional<SectionFile> loaded = SourceDocument.read(path, faults).flatMap(node -> bind(node, faults));
+        faults.throwIfAny();
+        return loaded.orElseThrow();
+    }
+
+    public static Optional<SectionFile> bind(SourceNode node, Faults faults) {
+        return Binder.bind(node, FileSection.class, faults).map(SectionFile::of);
+    }
+
+    private static SectionFile of(FileSection file) {
+        double unit = file.lengths().metres();
+        Section section = new Section(
+                file.section(),
+                file.axisymmetric() ? Symmetry.AXISYMMETRIC : Symmetry.PLANAR,
+                file.regions().collect(each -> region(each, unit)),
+                file.environments()
+                        .collect(each -> new Environment(
+                                each.name(),
+                                each.value().temperature(),
+                                each.value().surfaceResistance())),
+                file.boundaries()
+                        .collect(each ->
+                                new Boundary(each.environment(), points(each.path(), unit), each.surfaceResistance())),
+                file.probes().collect(each -> new Probe(each.name(), point(each.at(), unit))));
+        return new SectionFile(section, unit, file);
+    }
+
+    private static Region region(FileSection.FileRegion region, double unit) {
+        Polygon outline = region.rectangle()
+                .map(each -> Polygon.rectangle(unit * each.x0(), unit * each.y0(), unit * each.x1(), unit * each.y1()))
+                .orElseGet(() -> new Polygon(points(region.polygon().orElseThrow(), unit)));
+        return new Region(region.material(), region.conductivity(), outline);
+    }
+
+    static ImmutableList<Point> points(ImmutableList<FileSection.FilePlace> places, double unit) {
+        return places.collect(each -> point(each, unit));
+    }
+
+    private static Point point(FileSection.FilePlace place, double unit) {
+        return new Point(unit * place.x(), unit * place.y());
+    }
+}
