@@ -1,9 +1,9 @@
 package coldseam.benchmarks;
 
 import coldseam.conduction.Accuracy;
-import coldseam.conduction.Conduction;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
+import coldseam.conduction.solve.Conduction;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

@@ -2,11 +2,11 @@ package coldseam.benchmarks;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Boundary;
-import coldseam.conduction.Conduction;
 import coldseam.conduction.Point;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.TemperatureField;
+import coldseam.conduction.solve.Conduction;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;

@@ -5,11 +5,12 @@ import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.file.AtomicFiles;
 import coldseam.envelope.quantity.UnitSystem;
-import coldseam.junctions.Junctions;
+import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.atlas.Atlas;
 import coldseam.junctions.atlas.AtlasCsv;
 import coldseam.junctions.atlas.AtlasCurve;
 import coldseam.junctions.atlas.Sweep;
+import coldseam.junctions.compute.JunctionComputers;
 import coldseam.report.atlas.AtlasPdf;
 import coldseam.report.pdf.Paper;
 import java.io.IOException;
@@ -60,7 +61,7 @@ final class AtlasRun {
                     sweeps,
                     Sweep.thicknesses(units),
                     layers.catalogue(),
-                    Junctions.computer(accuracy, folder.resolve(SOLVED)),
+                    JunctionComputers.computer(accuracy, folder.resolve(SOLVED)),
                     bar::at);
         } finally {
             bar.close();
@@ -78,7 +79,7 @@ final class AtlasRun {
                     ? "build-ups named from the house file"
                     : "every junction of the house file between other build-ups";
         }
-        return layers.build() == coldseam.junctions.TypicalBuild.MASONRY
+        return layers.build() == TypicalBuild.MASONRY
                 ? "typical build-ups in masonry"
                 : "typical build-ups in timber frame";
     }

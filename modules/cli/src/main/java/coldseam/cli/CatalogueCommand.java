@@ -6,10 +6,10 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.file.Nearest;
 import coldseam.envelope.quantity.UnitSystem;
-import coldseam.junctions.CatalogueFile;
-import coldseam.junctions.Junctions;
-import coldseam.junctions.points.PointCatalogue;
-import coldseam.junctions.points.PointComputer;
+import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.compute.JunctionComputers;
+import coldseam.junctions.point.PointCatalogue;
+import coldseam.junctions.point.PointComputer;
 import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -120,7 +120,7 @@ final class CatalogueCommand implements Callable<Integer> {
             new AtlasRun(terminal, layers, units, accuracy).write(chosen, atlas.get(), paper);
             return Exit.UNBROKEN.code();
         }
-        OptionTable table = new OptionTable(terminal, layers, Junctions.computer(accuracy), units);
+        OptionTable table = new OptionTable(terminal, layers, JunctionComputers.computer(accuracy), units);
         if (kinds.isEmpty() && between.notNamed() && !computed) {
             table.names(chosen);
             terminal.out().println();

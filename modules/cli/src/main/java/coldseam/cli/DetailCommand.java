@@ -7,12 +7,12 @@ import coldseam.envelope.file.Nearest;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.DefaultPsi;
-import coldseam.junctions.Detail;
-import coldseam.junctions.DetailParameter;
 import coldseam.junctions.JunctionResult;
-import coldseam.junctions.Junctions;
-import coldseam.junctions.points.PointCatalogue;
-import coldseam.junctions.points.PointDetail;
+import coldseam.junctions.compute.JunctionComputers;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.language.DetailParameter;
+import coldseam.junctions.point.PointCatalogue;
+import coldseam.junctions.point.PointDetail;
 import coldseam.report.DetailPdf;
 import coldseam.report.JunctionSvg;
 import coldseam.report.pdf.Paper;
@@ -98,7 +98,7 @@ final class DetailCommand implements Callable<Integer> {
                     Lists.immutable.of("--house: it has no " + detail.kind().label() + ", which \"" + id
                             + "\" is for; name build-ups by --first and --second, or leave --house out"));
         }
-        JunctionResult result = Junctions.computer(Accuracy.standard())
+        JunctionResult result = JunctionComputers.computer(Accuracy.standard())
                 .compute(detail, places.getFirst().setup());
         words(result, places.getFirst(), places.size());
         if (svg.isPresent()) {

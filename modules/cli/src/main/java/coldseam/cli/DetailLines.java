@@ -1,7 +1,7 @@
 package coldseam.cli;
 
 import coldseam.envelope.Control;
-import coldseam.junctions.Connection;
+import coldseam.junctions.detail.Connection;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;

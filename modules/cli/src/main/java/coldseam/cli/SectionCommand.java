@@ -1,15 +1,15 @@
 package coldseam.cli;
 
 import coldseam.conduction.Accuracy;
-import coldseam.conduction.Conduction;
 import coldseam.conduction.GapPlaces;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
+import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.file.AtomicFiles;
 import coldseam.envelope.quantity.UnitSystem;
-import coldseam.junctions.SectionFile;
-import coldseam.junctions.SectionJson;
+import coldseam.junctions.hand.SectionFile;
+import coldseam.junctions.hand.SectionJson;
 import coldseam.report.SectionSvg;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -6,6 +6,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.conduction.solve.Conduction;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -67,6 +68,22 @@ class ArchitectureTest {
                 .that(in("coldseam." + room))
                 .should()
                 .dependOnClassesThat(in("coldseam").and(DescribedPredicate.not(allowed)))
+                .check(CLASSES);
+    }
+
+    /** What the solver is made of may change without anybody asking: others ask in its root's words, and its front door. */
+    @Test
+    void theSolverIsAskedAtItsFrontDoor() {
+        noClasses()
+                .that(DescribedPredicate.not(in("coldseam.conduction")))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(
+                                "coldseam.conduction.arrange",
+                                "coldseam.conduction.mesh",
+                                "coldseam.conduction.elements",
+                                "coldseam.conduction.field",
+                                "coldseam.conduction.solve")
+                        .and(DescribedPredicate.not(JavaClass.Predicates.equivalentTo(Conduction.class))))
                 .check(CLASSES);
     }
 

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.house.BuiltInWorkshop;
-import coldseam.junctions.CatalogueFile;
-import coldseam.junctions.Detail;
+import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.detail.Detail;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Files;

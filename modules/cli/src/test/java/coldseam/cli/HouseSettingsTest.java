@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.house.BuiltInWorkshop;
-import coldseam.junctions.CatalogueFile;
+import coldseam.junctions.catalogue.CatalogueFile;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Files;

@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.quantity.UnitSystem;
-import coldseam.junctions.CatalogueFile;
-import coldseam.junctions.Detail;
 import coldseam.junctions.JunctionComputer;
-import coldseam.junctions.Junctions;
 import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.compute.JunctionComputers;
+import coldseam.junctions.detail.Detail;
 import coldseam.report.JunctionSvg;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -30,12 +30,12 @@ class StoreTest {
 
     @Test
     void keptSectionsDrawTheSame() throws IOException {
-        String solved = drawing(Junctions.computer(COARSE));
-        assertEquals(solved, drawing(Junctions.computer(COARSE, folder)));
+        String solved = drawing(JunctionComputers.computer(COARSE));
+        assertEquals(solved, drawing(JunctionComputers.computer(COARSE, folder)));
         try (Stream<Path> kept = Files.walk(folder)) {
             assertTrue(kept.anyMatch(Files::isRegularFile), "nothing was kept");
         }
-        assertEquals(solved, drawing(Junctions.computer(COARSE, folder)));
+        assertEquals(solved, drawing(JunctionComputers.computer(COARSE, folder)));
     }
 
     private static String drawing(JunctionComputer computer) {

@@ -13,4 +13,16 @@ public record Accuracy(double relativeWidth, int maximumUnknowns) {
     public static Accuracy standard() {
         return new Accuracy(1e-4, 400_000);
     }
+
+    /** @throws IllegalArgumentException where a value is out of its range; returns this otherwise */
+    public Accuracy checked() {
+        if (!(relativeWidth > 0)) {
+            throw new IllegalArgumentException("the relative width must be greater than 0, got " + relativeWidth + "; "
+                    + standard().relativeWidth + " is standard");
+        }
+        if (maximumUnknowns < 100) {
+            throw new IllegalArgumentException("the maximum of unknowns must be at least 100, got " + maximumUnknowns);
+        }
+        return this;
+    }
 }

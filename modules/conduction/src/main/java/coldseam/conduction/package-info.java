@@ -6,5 +6,9 @@
  * resistance, and the parts of its outline that face each environment; the rest is adiabatic. Lengths are metres,
  * conductivities W/(m·K), surface resistances m²·K/W, temperatures °C. Heat flows are positive from the environment into
  * the section. Nothing here knows of buildings.
+ *
+ * <p>This package is what is asked and answered; {@link coldseam.conduction.solve.Conduction} answers. The packages below it
+ * are the way there and promise nothing to others: {@code arrange}, {@code mesh}, {@code elements}, {@code solve},
+ * {@code field}.
  */
 package coldseam.conduction;

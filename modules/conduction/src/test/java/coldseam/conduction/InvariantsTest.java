@@ -2,6 +2,7 @@ package coldseam.conduction;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.conduction.solve.Conduction;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;

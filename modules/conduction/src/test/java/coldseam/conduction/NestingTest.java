@@ -3,6 +3,7 @@ package coldseam.conduction;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.conduction.solve.Conduction;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;

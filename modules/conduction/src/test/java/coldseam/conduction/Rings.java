@@ -3,12 +3,12 @@ package coldseam.conduction;
 import java.util.Arrays;
 
 /** Circles drawn as polygons, and sections between two rings; coordinates in the sketch's unit, x and y in turn. */
-final class Rings {
+public final class Rings {
 
     private Rings() {}
 
     /** The inscribed polygon of n corners, half a step off the axes, so that no corner lies on a line of symmetry. */
-    static double[] circle(double cx, double cy, double radius, int n) {
+    public static double[] circle(double cx, double cy, double radius, int n) {
         double[] c = new double[2 * n];
         for (int i = 0; i < n; i++) {
             double angle = 2 * Math.PI * (i + 0.5) / n;
@@ -30,7 +30,7 @@ final class Rings {
     }
 
     /** A path that ends where it began. */
-    static double[] closed(double[] ring) {
+    public static double[] closed(double[] ring) {
         double[] c = Arrays.copyOf(ring, ring.length + 2);
         c[ring.length] = ring[0];
         c[ring.length + 1] = ring[1];
@@ -38,7 +38,7 @@ final class Rings {
     }
 
     /** One outline for a ring and its hole: out and back along a bridge. */
-    static double[] around(double[] ring, double[] hole) {
+    public static double[] around(double[] ring, double[] hole) {
         int n = ring.length / 2;
         int m = hole.length / 2;
         int nearest = 0;

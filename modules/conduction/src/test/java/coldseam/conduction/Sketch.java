@@ -1,11 +1,12 @@
 package coldseam.conduction;
 
+import coldseam.conduction.solve.Conduction;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** Builds sections in few words; lengths in millimetres unless told otherwise. */
-final class Sketch {
+public final class Sketch {
 
     private final String name;
     private double unit = 1e-3;
@@ -20,7 +21,7 @@ final class Sketch {
         this.name = name;
     }
 
-    static Sketch of(String name) {
+    public static Sketch of(String name) {
         return new Sketch(name);
     }
 
@@ -34,16 +35,16 @@ final class Sketch {
         return this;
     }
 
-    Sketch axisymmetric() {
+    public Sketch axisymmetric() {
         symmetry = Symmetry.AXISYMMETRIC;
         return this;
     }
 
-    Sketch rectangle(double conductivity, double x0, double y0, double x1, double y1) {
+    public Sketch rectangle(double conductivity, double x0, double y0, double x1, double y1) {
         return polygon(conductivity, x0, y0, x1, y0, x1, y1, x0, y1);
     }
 
-    Sketch polygon(double conductivity, double... coordinates) {
+    public Sketch polygon(double conductivity, double... coordinates) {
         regions.add(new Region(
                 "material " + (regions.size() + 1),
                 conductivity,
@@ -51,12 +52,12 @@ final class Sketch {
         return this;
     }
 
-    Sketch environment(String called, double temperature, double resistance) {
+    public Sketch environment(String called, double temperature, double resistance) {
         environments.add(new Environment(called, temperature, resistance));
         return this;
     }
 
-    Sketch boundary(String environment, double... coordinates) {
+    public Sketch boundary(String environment, double... coordinates) {
         boundaries.add(new Boundary(environment, points(coordinates).toImmutable(), OptionalDouble.empty()));
         return this;
     }
@@ -74,7 +75,7 @@ final class Sketch {
         return points;
     }
 
-    Section section() {
+    public Section section() {
         return new Section(
                 name,
                 symmetry,
@@ -90,7 +91,7 @@ final class Sketch {
         return this;
     }
 
-    Solution solve(double relativeWidth) {
+    public Solution solve(double relativeWidth) {
         return Conduction.solve(section(), new Accuracy(relativeWidth, 400_000));
     }
 }

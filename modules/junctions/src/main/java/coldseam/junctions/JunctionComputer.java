@@ -1,5 +1,7 @@
 package coldseam.junctions;
 
+import coldseam.junctions.detail.Detail;
+
 /** Computes details for setups; equal questions are answered once. */
 public interface JunctionComputer {
 

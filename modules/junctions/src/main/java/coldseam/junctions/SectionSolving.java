@@ -8,6 +8,6 @@ import coldseam.conduction.Solution;
 @FunctionalInterface
 public interface SectionSolving {
 
-    /** See {@link coldseam.conduction.Conduction#solve}. */
+    /** See {@link coldseam.conduction.solve.Conduction#solve}. */
     Solution solve(Section section, Accuracy accuracy);
 }

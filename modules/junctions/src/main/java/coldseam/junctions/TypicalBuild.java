@@ -8,6 +8,7 @@ import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Role;
 import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.junctions.kind.KindForm;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;

@@ -4,5 +4,9 @@
  *
  * <p>psi = L2D − Σ U·l (ISO 10211), with the U of the very stacks that are drawn in the section; so psi inherits the
  * interval of L2D. Lengths are metres, psi W/(m·K).
+ *
+ * <p>This package is what is asked ({@code JunctionSetup}) and answered ({@code JunctionResult}). Below it, in the order in
+ * which each may know those before it: {@code kind}, {@code language}, {@code detail}, {@code section}, {@code path},
+ * {@code hand}, {@code catalogue}, {@code store}, {@code compute}, {@code point}, {@code atlas}.
  */
 package coldseam.junctions;

@@ -5,9 +5,10 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /** The materials details may name in tests. */
-final class BuiltIn {
+public final class BuiltIn {
 
     private BuiltIn() {}
 
-    static final Function<String, Optional<Material>> LIBRARY = coldseam.envelope.file.house.MaterialLibrary::named;
+    public static final Function<String, Optional<Material>> LIBRARY =
+            coldseam.envelope.file.house.MaterialLibrary::named;
 }

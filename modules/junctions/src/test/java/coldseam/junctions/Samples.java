@@ -8,17 +8,18 @@ import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
+import coldseam.junctions.kind.KindForm;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Sets;
 
 /** Build-ups and junctions for tests and for looking at drawings. */
-final class Samples {
+public final class Samples {
 
     private Samples() {}
 
-    static Material material(String name, double conductivity) {
+    public static Material material(String name, double conductivity) {
         return new Material(
                 name,
                 conductivity,
@@ -29,7 +30,7 @@ final class Samples {
                 new Provenance("sample", Provenance.Sureness.DECLARED));
     }
 
-    static Layer layer(String name, double conductivity, double millimetres, Role role) {
+    public static Layer layer(String name, double conductivity, double millimetres, Role role) {
         return new Layer(
                 material(name, conductivity),
                 millimetres / 1000,
@@ -40,7 +41,7 @@ final class Samples {
                 Sets.immutable.empty());
     }
 
-    static Assembly assembly(String name, Layer... layers) {
+    public static Assembly assembly(String name, Layer... layers) {
         return new Assembly(
                 name, Lists.immutable.with(layers), Optional.empty(), Assembly.AirGaps.NONE, Optional.empty());
     }
@@ -54,7 +55,7 @@ final class Samples {
                 layer("render", 1.0, 10, Role.CLADDING));
     }
 
-    static Assembly roof() {
+    public static Assembly roof() {
         return assembly(
                 "roof with boards over the deck",
                 layer("plasterboard", 0.25, 12.5, Role.FINISH),
@@ -88,7 +89,7 @@ final class Samples {
                 layer("cellulose", 0.039, 300, Role.INSULATION));
     }
 
-    static JunctionSetup setup(JunctionKind kind) {
+    public static JunctionSetup setup(JunctionKind kind) {
         KindForm form = KindForm.of(kind);
         Assembly first = switch (kind.first()) {
             case "roof" -> roof();

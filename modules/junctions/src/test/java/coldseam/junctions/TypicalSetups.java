@@ -12,13 +12,13 @@ import org.eclipse.collections.impl.factory.Lists;
  *
  * @param board m added to the thickness of every continuous insulation
  */
-record TypicalSetups(double board) {
+public record TypicalSetups(double board) {
 
     static TypicalSetups asBuilt() {
         return new TypicalSetups(0);
     }
 
-    JunctionSetup setup(JunctionKind kind, TypicalBuild build) {
+    public JunctionSetup setup(JunctionKind kind, TypicalBuild build) {
         JunctionSetup typical = build.setup(kind);
         return new JunctionSetup(
                 typical.kind(),

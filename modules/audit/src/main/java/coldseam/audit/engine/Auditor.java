@@ -12,10 +12,10 @@ import coldseam.audit.rules.Findings;
 import coldseam.envelope.House;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Shell;
-import coldseam.junctions.Catalogue;
 import coldseam.junctions.JunctionComputer;
-import coldseam.junctions.points.PointCatalogue;
-import coldseam.junctions.points.PointComputer;
+import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.point.PointCatalogue;
+import coldseam.junctions.point.PointComputer;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 

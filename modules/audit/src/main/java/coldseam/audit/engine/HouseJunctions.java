@@ -2,8 +2,8 @@ package coldseam.audit.engine;
 
 import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
-import coldseam.junctions.Catalogue;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.catalogue.Catalogue;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.multimap.list.MutableListMultimap;

@@ -9,7 +9,7 @@ import coldseam.envelope.PointBridges.Count;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
-import coldseam.junctions.points.PointSetup;
+import coldseam.junctions.point.PointSetup;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 

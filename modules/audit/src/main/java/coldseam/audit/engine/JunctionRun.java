@@ -1,10 +1,10 @@
 package coldseam.audit.engine;
 
 import coldseam.audit.engine.PlannedEdge.Question;
-import coldseam.junctions.Catalogue;
 import coldseam.junctions.JunctionComputer;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.catalogue.Catalogue;
 import java.util.Comparator;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;

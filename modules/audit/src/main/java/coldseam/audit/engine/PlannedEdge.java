@@ -2,8 +2,8 @@ package coldseam.audit.engine;
 
 import coldseam.envelope.OwnPsi;
 import coldseam.envelope.shell.Edge;
-import coldseam.junctions.Detail;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.detail.Detail;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;

@@ -4,11 +4,11 @@ import coldseam.conduction.Accuracy;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.file.KnownNames;
-import coldseam.junctions.Catalogue;
-import coldseam.junctions.CatalogueFile;
 import coldseam.junctions.JunctionComputer;
-import coldseam.junctions.Junctions;
-import coldseam.junctions.points.PointComputer;
+import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.compute.JunctionComputers;
+import coldseam.junctions.point.PointComputer;
 import java.nio.file.Path;
 
 /** The catalogue that comes with the tool, details of files beside the house file, and the conduction core. */
@@ -19,7 +19,7 @@ public final class BuiltInWorkshop implements Workshop {
 
     /** Keeping what it solves in memory only. */
     public BuiltInWorkshop() {
-        this(Junctions.computer(Accuracy.standard()), PointComputer.standard());
+        this(JunctionComputers.computer(Accuracy.standard()), PointComputer.standard());
     }
 
     private BuiltInWorkshop(JunctionComputer computer, PointComputer pointComputer) {
@@ -51,7 +51,8 @@ public final class BuiltInWorkshop implements Workshop {
     @Override
     public Workshop keepingIn(Path folder) {
         return new BuiltInWorkshop(
-                Junctions.computer(Accuracy.standard(), folder), PointComputer.standard(Junctions.solving(folder)));
+                JunctionComputers.computer(Accuracy.standard(), folder),
+                PointComputer.standard(JunctionComputers.solving(folder)));
     }
 
     private static Path folder(Path houseFile) {

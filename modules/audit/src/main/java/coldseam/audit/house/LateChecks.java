@@ -7,9 +7,9 @@ import coldseam.envelope.file.Nearest;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
-import coldseam.junctions.Catalogue;
-import coldseam.junctions.ChoiceChecks;
-import coldseam.junctions.points.PointCatalogue;
+import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.catalogue.ChoiceChecks;
+import coldseam.junctions.point.PointCatalogue;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 

@@ -2,10 +2,10 @@ package coldseam.audit.house;
 
 import coldseam.envelope.House;
 import coldseam.envelope.file.KnownNames;
-import coldseam.junctions.Catalogue;
 import coldseam.junctions.JunctionComputer;
-import coldseam.junctions.points.PointCatalogue;
-import coldseam.junctions.points.PointComputer;
+import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.point.PointCatalogue;
+import coldseam.junctions.point.PointComputer;
 import java.nio.file.Path;
 
 /** Where details come from and what computes them. */

@@ -4,7 +4,7 @@ import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionSheet;
 import coldseam.envelope.Control;
 import coldseam.envelope.shell.Edge;
-import coldseam.junctions.Connection;
+import coldseam.junctions.detail.Connection;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 

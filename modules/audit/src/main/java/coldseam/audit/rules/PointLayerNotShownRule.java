@@ -3,7 +3,7 @@ package coldseam.audit.rules;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.PointSheet;
 import coldseam.envelope.Control;
-import coldseam.junctions.Connection;
+import coldseam.junctions.detail.Connection;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 

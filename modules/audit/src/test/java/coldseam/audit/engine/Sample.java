@@ -10,19 +10,20 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.ShellBuilder;
-import coldseam.junctions.Catalogue;
-import coldseam.junctions.Connection;
-import coldseam.junctions.Detail;
 import coldseam.junctions.DetailDoesNotFit;
-import coldseam.junctions.DetailDrawing;
 import coldseam.junctions.JunctionComputer;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.PenLine;
-import coldseam.junctions.Rank;
 import coldseam.junctions.WeakestPath;
-import coldseam.junctions.points.PointCatalogue;
-import coldseam.junctions.points.PointComputer;
+import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.detail.Connection;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.DetailDrawing;
+import coldseam.junctions.detail.Rank;
+import coldseam.junctions.plan.SectionPlan;
+import coldseam.junctions.point.PointCatalogue;
+import coldseam.junctions.point.PointComputer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -161,7 +162,7 @@ public final class Sample {
                 detail,
                 setup,
                 null,
-                Lists.immutable.empty(),
+                SectionPlan.of(Lists.immutable.empty(), Lists.immutable.empty()),
                 Lists.immutable.empty(),
                 Interval.of(1),
                 external,

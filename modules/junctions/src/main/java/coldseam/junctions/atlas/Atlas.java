@@ -1,11 +1,11 @@
 package coldseam.junctions.atlas;
 
 import coldseam.conduction.SectionException;
-import coldseam.junctions.Catalogue;
-import coldseam.junctions.Detail;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionComputer;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.detail.Detail;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.eclipse.collections.api.list.ImmutableList;

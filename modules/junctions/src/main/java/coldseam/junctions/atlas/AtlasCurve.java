@@ -1,8 +1,8 @@
 package coldseam.junctions.atlas;
 
 import coldseam.conduction.Interval;
-import coldseam.junctions.Detail;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.detail.Detail;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;

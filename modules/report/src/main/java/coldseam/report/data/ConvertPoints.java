@@ -2,7 +2,7 @@ package coldseam.report.data;
 
 import coldseam.audit.PointRow;
 import coldseam.audit.PointSheet;
-import coldseam.junctions.points.PointResult;
+import coldseam.junctions.point.PointResult;
 import coldseam.report.words.SourceWords;
 import org.eclipse.collections.impl.factory.Maps;
 import org.eclipse.collections.impl.factory.SortedMaps;

@@ -2,10 +2,10 @@ package coldseam.report.pages;
 
 import coldseam.envelope.Control;
 import coldseam.envelope.quantity.Dimension;
-import coldseam.junctions.Connection;
-import coldseam.junctions.Detail;
-import coldseam.junctions.DetailParameter;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.detail.Connection;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.language.DetailParameter;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;

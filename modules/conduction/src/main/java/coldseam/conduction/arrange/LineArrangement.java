@@ -1,0 +1,336 @@
+package coldseam.conduction.arrange;
+
+import java.util.Arrays;
+
+/**
+ * Line segments snapped onto an integer lattice and cut at each other, so that any two edges meet in a common vertex or
+ * not at all.
+ *
+ * <p>Every point is rounded to the lattice. A vertex no farther than {@link #CLOSE} lattice steps from another is the
+ * same vertex; one no farther than that from an edge becomes part of the edge, which bends through it. Crossing edges
+ * get a vertex at their rounded crossing. This is repeated until nothing changes, so a hair crack between two outlines
+ * that should be one cannot remain. Two lattice steps are needed because two points that belong together may each have
+ * been rounded by up to 1/√2 step before they came here, and the line between two such points as well.
+ *
+ * <p>Each edge knows the set of rings (region outlines) that run along it an odd number of times and the path (boundary)
+ * that claims it. Coordinates stay below 2^30 in size, so that orientation tests are exact in 64-bit integers.
+ */
+public final class LineArrangement {
+
+    /** Points and lines closer than this many lattice steps are one. */
+    public static final double CLOSE = 2.0;
+
+    /** The largest coordinate, in lattice steps. */
+    static final long LARGEST = 1L << 29;
+
+    private static final int MOST_PASSES = 40;
+
+    private final double step;
+    private final int words;
+
+    public int vertices;
+    public long[] x = new long[64];
+    public long[] y = new long[64];
+
+    public int edges;
+    public int[] from = new int[64];
+    public int[] to = new int[64];
+    public long[] rings;
+    public int[] path = new int[64];
+    public boolean[] twice = new boolean[64];
+
+    /** How many points were moved onto another point or line rather than only rounded. */
+    public int closed;
+
+    private int[] slots = new int[256];
+
+    // Edges that cross another at a vertex, found in this pass.
+    private int bends;
+    private int[] bentEdge = new int[16];
+    private int[] bentTo = new int[16];
+
+    /**
+     * @param step lattice step, metres
+     * @param ringCount how many rings will be added at most
+     */
+    public LineArrangement(double step, int ringCount) {
+        this.step = step;
+        this.words = Math.max(1, (ringCount + 63) >>> 6);
+        this.rings = new long[64 * words];
+        Arrays.fill(slots, -1);
+    }
+
+    /** How many 64-bit words hold an edge's set of rings. */
+    public int ringWords() {
+        return words;
+    }
+
+    /** The vertex at a point: an old one if close, else a new one. */
+    public int vertex(double metresX, double metresY) {
+        return vertex(Math.round(metresX / step), Math.round(metresY / step));
+    }
+
+    private int vertex(long px, long py) {
+        int best = -1;
+        double bestDistance = CLOSE * CLOSE;
+        for (int v = 0; v < vertices; v++) {
+            long dx = x[v] - px;
+            if (dx > 2 || dx < -2) {
+                continue;
+            }
+            long dy = y[v] - py;
+            double d = (double) (dx * dx) + (double) dy * dy;
+            if (d <= bestDistance && (best < 0 || d < bestDistance)) {
+                best = v;
+                bestDistance = d;
+            }
+        }
+        if (best >= 0) {
+            if (bestDistance > 0) {
+                closed++;
+            }
+            return best;
+        }
+        if (vertices == x.length) {
+            x = Arrays.copyOf(x, 2 * vertices);
+            y = Arrays.copyOf(y, 2 * vertices);
+        }
+        x[vertices] = px;
+        y[vertices] = py;
+        return vertices++;
+    }
+
+    /** Adds one side of a ring. */
+    public void addRingSide(int a, int b, int ring) {
+        if (a != b) {
+            int e = edge(a, b);
+            rings[e * words + (ring >>> 6)] ^= 1L << ring;
+        }
+    }
+
+    /** Adds one side of a path. */
+    public void addPathSide(int a, int b, int pathIndex) {
+        if (a != b) {
+            claim(edge(a, b), pathIndex, false);
+        }
+    }
+
+    private void claim(int e, int pathIndex, boolean alreadyTwice) {
+        if (pathIndex >= 0) {
+            twice[e] |= alreadyTwice || path[e] >= 0;
+            path[e] = pathIndex;
+        }
+    }
+
+    private int edge(int a, int b) {
+        int lo = Math.min(a, b);
+        int hi = Math.max(a, b);
+        if (2 * edges >= slots.length) {
+            rehash();
+        }
+        int slot = slot(lo, hi);
+        while (slots[slot] >= 0) {
+            int e = slots[slot];
+            if (from[e] == lo && to[e] == hi) {
+                return e;
+            }
+            slot = (slot + 1) & (slots.length - 1);
+        }
+        if (edges == from.length) {
+            from = Arrays.copyOf(from, 2 * edges);
+            to = Arrays.copyOf(to, 2 * edges);
+            path = Arrays.copyOf(path, 2 * edges);
+            twice = Arrays.copyOf(twice, 2 * edges);
+            rings = Arrays.copyOf(rings, 2 * edges * words);
+        }
+        slots[slot] = edges;
+        from[edges] = lo;
+        to[edges] = hi;
+        path[edges] = -1;
+        twice[edges] = false;
+        Arrays.fill(rings, edges * words, (edges + 1) * words, 0);
+        return edges++;
+    }
+
+    private int slot(int lo, int hi) {
+        int h = lo * 0x9E3779B9 + hi * 0x85EBCA6B;
+        h ^= h >>> 15;
+        return h & (slots.length - 1);
+    }
+
+    private void rehash() {
+        slots = new int[2 * slots.length];
+        Arrays.fill(slots, -1);
+        for (int e = 0; e < edges; e++) {
+            int slot = slot(from[e], to[e]);
+            while (slots[slot] >= 0) {
+                slot = (slot + 1) & (slots.length - 1);
+            }
+            slots[slot] = e;
+        }
+    }
+
+    /**
+     * Cuts all edges at each other and at all vertices close to them.
+     *
+     * @return whether it came to rest; false asks for a coarser drawing
+     */
+    public boolean cut() {
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
+            addCrossings();
+            if (!splitAtVertices()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Notes that an edge must pass through a vertex, unless it ends there. */
+    private void bend(int e, int v) {
+        if (from[e] == v || to[e] == v) {
+            return;
+        }
+        if (bends == bentEdge.length) {
+            bentEdge = Arrays.copyOf(bentEdge, 2 * bends);
+            bentTo = Arrays.copyOf(bentTo, 2 * bends);
+        }
+        bentEdge[bends] = e;
+        bentTo[bends++] = v;
+    }
+
+    /** Whether an edge was found to cross another at a vertex. */
+    private boolean bent(int e, int v) {
+        for (int i = 0; i < bends; i++) {
+            if (bentEdge[i] == e && bentTo[i] == v) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Puts a vertex at every proper crossing; the edges themselves are cut by {@link #splitAtVertices}. The vertex may be
+     * an old one close to the crossing, and then lie farther from one of the edges than is close: so it is noted for both.
+     */
+    private void addCrossings() {
+        bends = 0;
+        for (int e = 0; e < edges; e++) {
+            long ax = x[from[e]];
+            long ay = y[from[e]];
+            long bx = x[to[e]];
+            long by = y[to[e]];
+            long left = Math.min(ax, bx);
+            long right = Math.max(ax, bx);
+            long low = Math.min(ay, by);
+            long high = Math.max(ay, by);
+            for (int f = e + 1; f < edges; f++) {
+                long cx = x[from[f]];
+                long dx = x[to[f]];
+                if (Math.max(cx, dx) <= left || Math.min(cx, dx) >= right) {
+                    if (left != right && cx != dx) {
+                        continue;
+                    }
+                }
+                long cy = y[from[f]];
+                long dy = y[to[f]];
+                if (Math.max(cy, dy) < low
+                        || Math.min(cy, dy) > high
+                        || Math.max(cx, dx) < left
+                        || Math.min(cx, dx) > right) {
+                    continue;
+                }
+                long c = orientation(ax, ay, bx, by, cx, cy);
+                long d = orientation(ax, ay, bx, by, dx, dy);
+                if (c == 0 || d == 0 || (c > 0) == (d > 0)) {
+                    continue;
+                }
+                long a = orientation(cx, cy, dx, dy, ax, ay);
+                long b = orientation(cx, cy, dx, dy, bx, by);
+                if (a == 0 || b == 0 || (a > 0) == (b > 0)) {
+                    continue;
+                }
+                double t = (double) c / ((double) c - (double) d);
+                int before = closed;
+                int v = vertex(Math.round(cx + t * (dx - cx)), Math.round(cy + t * (dy - cy)));
+                closed = before;
+                bend(e, v);
+                bend(f, v);
+            }
+        }
+    }
+
+    /** Cuts every edge at the vertices close to it. */
+    private boolean splitAtVertices() {
+        boolean changed = false;
+        int[] inside = new int[16];
+        double[] along = new double[16];
+        int count = edges;
+        int[] oldFrom = from.clone();
+        int[] oldTo = to.clone();
+        int[] oldPath = path.clone();
+        boolean[] oldTwice = twice.clone();
+        long[] oldRings = rings.clone();
+        edges = 0;
+        Arrays.fill(slots, -1);
+        for (int e = 0; e < count; e++) {
+            int a = oldFrom[e];
+            int b = oldTo[e];
+            long ax = x[a];
+            long ay = y[a];
+            long ux = x[b] - ax;
+            long uy = y[b] - ay;
+            double length2 = (double) ux * ux + (double) uy * uy;
+            // A crossing's vertex may lie three steps off.
+            long left = Math.min(ax, ax + ux) - 3;
+            long right = Math.max(ax, ax + ux) + 3;
+            long low = Math.min(ay, ay + uy) - 3;
+            long high = Math.max(ay, ay + uy) + 3;
+            int n = 0;
+            for (int v = 0; v < vertices; v++) {
+                if (x[v] < left || x[v] > right || y[v] < low || y[v] > high || v == a || v == b) {
+                    continue;
+                }
+                double px = (double) (x[v] - ax);
+                double py = (double) (y[v] - ay);
+                double dot = px * ux + py * uy;
+                double cross = px * uy - py * ux;
+                boolean crossing = bends > 0 && bent(e, v);
+                if (crossing || dot > 0 && dot < length2 && cross * cross <= CLOSE * CLOSE * length2) {
+                    // At a crossing one step is rounding, no drawing error that was closed.
+                    if (cross * cross > (crossing ? length2 : 0)) {
+                        closed++;
+                    }
+                    if (n == inside.length) {
+                        inside = Arrays.copyOf(inside, 2 * n);
+                        along = Arrays.copyOf(along, 2 * n);
+                    }
+                    int i = n++;
+                    while (i > 0 && along[i - 1] > dot) {
+                        along[i] = along[i - 1];
+                        inside[i] = inside[i - 1];
+                        i--;
+                    }
+                    along[i] = dot;
+                    inside[i] = v;
+                }
+            }
+            changed |= n > 0;
+            int previous = a;
+            for (int i = 0; i <= n; i++) {
+                int next = i < n ? inside[i] : b;
+                int piece = edge(previous, next);
+                for (int w = 0; w < words; w++) {
+                    rings[piece * words + w] ^= oldRings[e * words + w];
+                }
+                claim(piece, oldPath[e], oldTwice[e]);
+                previous = next;
+            }
+        }
+        return changed;
+    }
+
+    /** Twice the area of the triangle abc, positive if anticlockwise; exact for |coordinates| below 2^30. */
+    public static long orientation(long ax, long ay, long bx, long by, long cx, long cy) {
+        return (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
+    }
+}

@@ -1,0 +1,214 @@
+package coldseam.conduction.arrange;
+
+import coldseam.conduction.Boundary;
+import coldseam.conduction.Environment;
+import coldseam.conduction.Point;
+import coldseam.conduction.Probe;
+import coldseam.conduction.Region;
+import coldseam.conduction.Section;
+import coldseam.conduction.Symmetry;
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Set;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+
+/** The faults of a section that show before anything is drawn: numbers out of range, names that do not fit. */
+public final class SectionCheck {
+
+    private final Section section;
+    private final MutableList<String> faults;
+
+    public SectionCheck(Section section, MutableList<String> faults) {
+        this.section = section;
+        this.faults = faults;
+    }
+
+    public void run() {
+        if (!(section.snap() > 0 && section.snap() < 1)) {
+            faults.add("the snap must be greater than 0 m and less than 1 m, got " + section.snap()
+                    + " m; give a thousandth of the drawing's unit");
+        }
+        if (section.symmetry() == null) {
+            faults.add("the symmetry is missing; give planar or axisymmetric");
+        }
+        regions();
+        environments();
+        boundaries();
+        Set<String> names = new HashSet<>();
+        for (Probe probe : section.probes()) {
+            if (!names.add(probe.name())) {
+                faults.add("probe " + probe.name() + " is there twice; give each probe a name of its own");
+            }
+            finite("probe " + probe.name(), probe.at());
+        }
+    }
+
+    private void regions() {
+        if (section.regions().isEmpty()) {
+            faults.add("the section has no region; paint at least one");
+        }
+        for (int r = 0; r < section.regions().size(); r++) {
+            Region region = section.regions().get(r);
+            String what = region(section, r);
+            if (!(region.conductivity() > 0 && region.conductivity() < Double.POSITIVE_INFINITY)) {
+                faults.add(what + " has conductivity " + region.conductivity()
+                        + " W/(m·K); it must be a number greater than 0");
+            }
+            ImmutableList<Point> corners = region.outline().corners();
+            if (corners.size() < 3) {
+                faults.add(what + " has " + corners.size() + " corners; an outline needs at least 3");
+            }
+            boolean known = true;
+            for (Point corner : corners) {
+                known &= finite(what, corner);
+            }
+            if (known && corners.size() >= 3) {
+                selfCrossing(what, corners);
+            }
+        }
+    }
+
+    private void selfCrossing(String what, ImmutableList<Point> corners) {
+        int n = corners.size();
+        for (int i = 0; i < n; i++) {
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % n);
+            for (int j = i + 2; j < n; j++) {
+                if (i == 0 && j == n - 1) {
+                    continue;
+                }
+                Point c = corners.get(j);
+                Point d = corners.get((j + 1) % n);
+                double cSide = side(a, b, c);
+                double dSide = side(a, b, d);
+                double aSide = side(c, d, a);
+                double bSide = side(c, d, b);
+                if (cSide * dSide < 0 && aSide * bSide < 0) {
+                    double t = cSide / (cSide - dSide);
+                    Point at = new Point(c.x() + t * (d.x() - c.x()), c.y() + t * (d.y() - c.y()));
+                    // A crossing within the snap is a touch after rounding.
+                    double depth = Math.min(
+                            Math.min(distance(at, a), distance(at, b)), Math.min(distance(at, c), distance(at, d)));
+                    if (depth > 2 * section.snap()) {
+                        faults.add(what + " crosses itself at " + place(at) + "; draw its outline without crossings,"
+                                + " or as two regions");
+                        return;
+                    }
+                }
+            }
+        }
+    }
+
+    private static double side(Point a, Point b, Point c) {
+        return (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
+    }
+
+    private static double distance(Point a, Point b) {
+        return Math.hypot(a.x() - b.x(), a.y() - b.y());
+    }
+
+    private void environments() {
+        if (section.environments().isEmpty()) {
+            faults.add("the section has no environment; give at least one with its temperature");
+        }
+        Set<String> names = new HashSet<>();
+        for (Environment environment : section.environments()) {
+            if (!names.add(environment.name())) {
+                faults.add("environment " + environment.name() + " is there twice; give each a name of its own");
+            }
+            if (!Double.isFinite(environment.temperature())) {
+                faults.add("environment " + environment.name() + " has temperature " + environment.temperature()
+                        + " °C; it must be a number");
+            }
+            resistance("environment " + environment.name(), environment.surfaceResistance());
+        }
+    }
+
+    private void resistance(String what, double resistance) {
+        if (!(resistance >= 0 && resistance < Double.POSITIVE_INFINITY)) {
+            faults.add(what + " has surface resistance " + resistance + " m²·K/W; it must be a number, 0 or greater");
+        }
+    }
+
+    private void boundaries() {
+        Set<String> names = section.environments().collect(Environment::name).toSet();
+        if (section.boundaries().isEmpty()) {
+            faults.add("no part of the outline faces an environment; give at least one boundary");
+        }
+        for (int b = 0; b < section.boundaries().size(); b++) {
+            Boundary boundary = section.boundaries().get(b);
+            String what = boundary(section, b);
+            if (!names.contains(boundary.environment())) {
+                faults.add(what + " faces an environment that is not defined; there are "
+                        + section.environments().collect(Environment::name).makeString(", "));
+            }
+            if (boundary.path().size() < 2) {
+                faults.add(what + " has " + boundary.path().size() + " points; a path needs at least 2");
+            }
+            for (Point point : boundary.path()) {
+                finite(what, point);
+            }
+            if (boundary.surfaceResistance().isPresent()) {
+                resistance(what, boundary.surfaceResistance().getAsDouble());
+            }
+        }
+    }
+
+    private boolean finite(String what, Point point) {
+        boolean known = Double.isFinite(point.x()) && Double.isFinite(point.y());
+        if (!known) {
+            faults.add(what + " has a point (" + point.x() + ", " + point.y() + ") m; coordinates must be numbers");
+            return false;
+        }
+        if (section.symmetry() == Symmetry.AXISYMMETRIC && point.x() < -section.snap()) {
+            faults.add(what + " has a point at " + place(point)
+                    + "; in an axisymmetric section x is the radius and must be 0 m or greater");
+            return false;
+        }
+        double largest = LineArrangement.LARGEST * section.snap();
+        if (Math.abs(point.x()) > largest || Math.abs(point.y()) > largest) {
+            faults.add(String.format(
+                    Locale.ROOT,
+                    "%s has a point at %s; with a snap of %s m coordinates may be at most %.1f m, move the drawing"
+                            + " towards the origin or give a coarser snap",
+                    what,
+                    place(point),
+                    section.snap(),
+                    largest));
+            return false;
+        }
+        return true;
+    }
+
+    static String region(Section section, int index) {
+        return "region " + (index + 1) + " (" + section.regions().get(index).material() + ")";
+    }
+
+    public static String boundary(Section section, int index) {
+        return "boundary " + (index + 1) + " ("
+                + section.boundaries().get(index).environment() + ")";
+    }
+
+    /** A place in metres, to the micrometre. */
+    public static String place(Point point) {
+        return place(point.x(), point.y());
+    }
+
+    public static String place(double x, double y) {
+        return "(" + number(x) + ", " + number(y) + ") m";
+    }
+
+    public static String number(double value) {
+        String text = String.format(Locale.ROOT, "%.6f", value);
+        int end = text.length();
+        while (text.charAt(end - 1) == '0') {
+            end--;
+        }
+        if (text.charAt(end - 1) == '.') {
+            end--;
+        }
+        text = text.substring(0, end);
+        return text.equals("-0") ? "0" : text;
+    }
+}

@@ -1,0 +1,384 @@
+package coldseam.conduction.mesh;
+
+import coldseam.conduction.Boundary;
+import coldseam.conduction.Environment;
+import coldseam.conduction.Point;
+import coldseam.conduction.Probe;
+import coldseam.conduction.Section;
+import coldseam.conduction.SectionException;
+import coldseam.conduction.Symmetry;
+import coldseam.conduction.arrange.LineArrangement;
+import coldseam.conduction.arrange.SectionCheck;
+import java.util.Arrays;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/**
+ * A section as it is solved: snapped, cut into faces of one region each, triangulated as coarsely as its edges allow.
+ *
+ * <ol>
+ *   <li>All outlines and boundary paths go into one {@link LineArrangement}.
+ *   <li>A first triangulation tells on which side of each edge which region lies on top: crossing an edge changes the
+ *       set of regions one is in by exactly the rings that run along it.
+ *   <li>Edges with one region on both sides and corners that do not turn are dropped; what is left is triangulated anew.
+ *   <li>Edges with a region on one side only are the outline; a boundary may only run along these.
+ * </ol>
+ */
+public final class MeshedSection {
+
+    private final Section section;
+    private final MutableList<String> faults = Lists.mutable.empty();
+    public final MutableList<String> notes = Lists.mutable.empty();
+
+    private LineArrangement cutLines;
+    /** The region to the left and right of each arrangement edge, from its first to its second vertex; -1 is none. */
+    private int[] left;
+
+    private int[] right;
+
+    public Mesh mesh;
+    private Topology topology;
+    private final boolean axisymmetric;
+    /** Conductivity of each region, W/(m·K). */
+    public final double[] conductivity;
+    /** Environment of each boundary. */
+    public final int[] environment;
+    /** Surface resistance of each boundary, m²·K/W. */
+    public final double[] resistance;
+
+    /** @throws SectionException with every fault */
+    public MeshedSection(Section section) {
+        this.section = section;
+        axisymmetric = section.symmetry() == Symmetry.AXISYMMETRIC;
+        int regions = section.regions().size();
+        int boundaries = section.boundaries().size();
+        conductivity = new double[regions];
+        environment = new int[boundaries];
+        resistance = new double[boundaries];
+        new SectionCheck(section, faults).run();
+        stopIfFaulty();
+        for (int r = 0; r < regions; r++) {
+            conductivity[r] = section.regions().get(r).conductivity();
+        }
+        ImmutableList<Environment> all = section.environments();
+        for (int b = 0; b < boundaries; b++) {
+            Boundary boundary = section.boundaries().get(b);
+            environment[b] = all.detectIndex(e -> e.name().equals(boundary.environment()));
+            resistance[b] =
+                    boundary.surfaceResistance().orElse(all.get(environment[b]).surfaceResistance());
+        }
+        arrange();
+        label();
+        stopIfFaulty();
+        checkBoundaries();
+        stopIfFaulty();
+        triangulate();
+        topology = new Topology(mesh, axisymmetric, faults);
+        topology.findArcs();
+        topology.findParts(section.snap());
+        checkProbes();
+        stopIfFaulty();
+        for (int tries = 0; !topology.findCuts(); tries++) {
+            mesh.refineAll();
+            if (tries == 12) {
+                throw new IllegalStateException("internal error, please report: no way between two rims");
+            }
+        }
+        stopIfFaulty();
+    }
+
+    private void checkProbes() {
+        if (section.probes().isEmpty()) {
+            return;
+        }
+        TriangleIndex index = new TriangleIndex(mesh);
+        double[] l = new double[3];
+        for (Probe probe : section.probes()) {
+            if (index.find(probe.at().x() / section.snap(), probe.at().y() / section.snap(), l) < 0) {
+                faults.add("probe " + probe.name() + " at " + SectionCheck.place(probe.at())
+                        + " is outside the section; put it on or inside a painted region");
+            }
+        }
+    }
+
+    public Topology topology() {
+        return topology;
+    }
+
+    /** Gaps narrower than this many lattice steps are taken for drawing errors. */
+    private static final double THIN = 20;
+
+    private void stopIfFaulty() {
+        if (faults.notEmpty()) {
+            throw new SectionException(faults.toImmutable());
+        }
+    }
+
+    private void arrange() {
+        cutLines = new LineArrangement(section.snap(), section.regions().size());
+        for (int r = 0; r < section.regions().size(); r++) {
+            ImmutableList<Point> corners = section.regions().get(r).outline().corners();
+            int first = cutLines.vertex(corners.get(0).x(), corners.get(0).y());
+            int previous = first;
+            for (int i = 1; i < corners.size(); i++) {
+                int next = cutLines.vertex(corners.get(i).x(), corners.get(i).y());
+                cutLines.addRingSide(previous, next, r);
+                previous = next;
+            }
+            cutLines.addRingSide(previous, first, r);
+        }
+        for (int b = 0; b < section.boundaries().size(); b++) {
+            ImmutableList<Point> path = section.boundaries().get(b).path();
+            int previous = cutLines.vertex(path.get(0).x(), path.get(0).y());
+            for (int i = 1; i < path.size(); i++) {
+                int next = cutLines.vertex(path.get(i).x(), path.get(i).y());
+                cutLines.addPathSide(previous, next, b);
+                previous = next;
+            }
+        }
+        if (!cutLines.cut()) {
+            faults.add("the drawing has more lines closer than the snap of " + section.snap()
+                    + " m than can be told apart; give a finer snap or draw fewer lines");
+            stopIfFaulty();
+        }
+        if (cutLines.closed > 0) {
+            notes.add(cutLines.closed + (cutLines.closed == 1 ? " point was" : " points were")
+                    + " moved onto a point or line closer than "
+                    + SectionCheck.number(1e3 * LineArrangement.CLOSE * section.snap()) + " mm");
+        }
+    }
+
+    /** Finds the region on top on both sides of every edge. */
+    private void label() {
+        LineArrangement lines = cutLines;
+        ConstrainedTriangulation all =
+                new ConstrainedTriangulation(lines.vertices, lines.x, lines.y, lines.edges, lines.from, lines.to);
+        int words = lines.ringWords();
+        long[] in = new long[all.triangles * words];
+        boolean[] seen = new boolean[all.triangles];
+        int[] queue = new int[all.triangles];
+        int size = 0;
+        int outside = all.triangleAtBox();
+        queue[size++] = outside;
+        seen[outside] = true;
+        for (int head = 0; head < size; head++) {
+            int t = queue[head];
+            for (int i = 0; i < 3; i++) {
+                int u = all.neighbour[3 * t + i];
+                if (u < 0 || seen[u]) {
+                    continue;
+                }
+                int e = all.constraint[3 * t + i];
+                for (int w = 0; w < words; w++) {
+                    in[u * words + w] = in[t * words + w] ^ (e < 0 ? 0 : lines.rings[e * words + w]);
+                }
+                seen[u] = true;
+                queue[size++] = u;
+            }
+        }
+        left = new int[lines.edges];
+        right = new int[lines.edges];
+        Arrays.fill(left, -1);
+        Arrays.fill(right, -1);
+        int[] tops = new int[all.triangles];
+        for (int t = 0; t < all.triangles; t++) {
+            int top = -1;
+            for (int w = words - 1; w >= 0 && top < 0; w--) {
+                long bits = in[t * words + w];
+                top = bits == 0 ? -1 : 64 * w + 63 - Long.numberOfLeadingZeros(bits);
+            }
+            tops[t] = top;
+            for (int i = 0; i < 3; i++) {
+                int e = all.constraint[3 * t + i];
+                if (e >= 0) {
+                    (all.corner[3 * t + (i + 1) % 3] == lines.from[e] ? left : right)[e] = top;
+                }
+            }
+        }
+        checkThin(all, tops);
+    }
+
+    /** Refuses hair-thin gaps between outlines and notes hair-thin slivers of a region. */
+    private void checkThin(ConstrainedTriangulation all, int[] tops) {
+        LineArrangement lines = cutLines;
+        int gaps = 0;
+        boolean[] told = new boolean[all.triangles];
+        int slivers = 0;
+        for (int t = 0; t < all.triangles; t++) {
+            for (int i = 0; i < 3; i++) {
+                int e = all.constraint[3 * t + i];
+                int c = all.corner[3 * t + i];
+                if (e < 0 || left[e] == right[e] || c >= lines.vertices) {
+                    continue;
+                }
+                int a = all.corner[3 * t + (i + 1) % 3];
+                int b = all.corner[3 * t + (i + 2) % 3];
+                double ux = lines.x[b] - lines.x[a];
+                double uy = lines.y[b] - lines.y[a];
+                double vx = lines.x[c] - lines.x[a];
+                double vy = lines.y[c] - lines.y[a];
+                double length = Math.hypot(ux, uy);
+                double along = (vx * ux + vy * uy) / length;
+                double away = (ux * vy - uy * vx) / length;
+                boolean inside = along > THIN && along < length - THIN;
+                boolean across = length > 2 * THIN
+                        && (along <= THIN && along >= -THIN && !drawn(all, t, (i + 2) % 3)
+                                || along >= length - THIN && along <= length + THIN && !drawn(all, t, (i + 1) % 3));
+                if (away < THIN && (inside || across)) {
+                    String at = SectionCheck.place(section.snap() * lines.x[c], section.snap() * lines.y[c]);
+                    String width = SectionCheck.number(1e3 * section.snap() * away) + " mm";
+                    String limit = SectionCheck.number(1e3 * section.snap() * THIN) + " mm";
+                    boolean known = told[t];
+                    for (int j = 3 * t; j < 3 * t + 3; j++) {
+                        known |= all.neighbour[j] >= 0 && told[all.neighbour[j]];
+                    }
+                    told[t] = true;
+                    if (known) {
+                        continue;
+                    }
+                    if (tops[t] < 0 && gaps++ < 5) {
+                        faults.add("a gap " + width + " wide is left at " + at + "; close it, or draw it at least "
+                                + limit + " wide");
+                    } else if (tops[t] >= 0 && slivers++ < 5) {
+                        notes.add(
+                                "a sliver of " + section.regions().get(tops[t]).material() + " " + width
+                                        + " thin is left at " + at + "; layers are meant to be at least " + limit);
+                    }
+                }
+            }
+        }
+    }
+
+    /** Whether a triangle's side is an edge with different regions on its two sides. */
+    private boolean drawn(ConstrainedTriangulation all, int t, int i) {
+        int e = all.constraint[3 * t + i];
+        return e >= 0 && left[e] != right[e];
+    }
+
+    private void checkBoundaries() {
+        LineArrangement lines = cutLines;
+        boolean[] off = new boolean[section.boundaries().size()];
+        boolean[] over = new boolean[section.boundaries().size()];
+        for (int e = 0; e < lines.edges; e++) {
+            int b = lines.path[e];
+            if (b < 0) {
+                continue;
+            }
+            double mx = 0.5 * section.snap() * (lines.x[lines.from[e]] + lines.x[lines.to[e]]);
+            double my = 0.5 * section.snap() * (lines.y[lines.from[e]] + lines.y[lines.to[e]]);
+            if ((left[e] < 0) == (right[e] < 0) && !off[b]) {
+                off[b] = true;
+                faults.add(SectionCheck.boundary(section, b) + " is not on the outline at " + SectionCheck.place(mx, my)
+                        + (left[e] < 0 ? " (nothing is painted there)" : " (both sides are painted)")
+                        + "; a boundary runs along the outline or along a hole");
+            }
+            if (axisymmetric && lines.x[lines.from[e]] == 0 && lines.x[lines.to[e]] == 0 && !off[b]) {
+                off[b] = true;
+                faults.add(SectionCheck.boundary(section, b) + " runs along the axis at " + SectionCheck.place(mx, my)
+                        + "; the axis x = 0 is inside the turned body, let the boundary end there");
+            }
+            if (lines.twice[e] && !over[b]) {
+                over[b] = true;
+                faults.add(SectionCheck.boundary(section, b) + " runs over another boundary, or over itself, at "
+                        + SectionCheck.place(mx, my) + "; each part of the outline faces one environment");
+            }
+        }
+    }
+
+    private void triangulate() {
+        LineArrangement lines = cutLines;
+        int[] degree = new int[lines.vertices];
+        int[] one = new int[lines.vertices];
+        int[] two = new int[lines.vertices];
+        boolean[] kept = new boolean[lines.edges];
+        for (int e = 0; e < lines.edges; e++) {
+            kept[e] = left[e] != right[e];
+            if (kept[e]) {
+                for (int v : new int[] {lines.from[e], lines.to[e]}) {
+                    (degree[v]++ == 0 ? one : two)[v] = e;
+                }
+            }
+        }
+        // Walk each chain of edges through corners that do not turn and keep only its ends.
+        int[] from = new int[lines.edges];
+        int[] to = new int[lines.edges];
+        int[] leftOf = new int[lines.edges];
+        int[] rightOf = new int[lines.edges];
+        int[] pathOf = new int[lines.edges];
+        boolean[] done = new boolean[lines.edges];
+        int count = 0;
+        for (int e = 0; e < lines.edges; e++) {
+            if (!kept[e] || done[e]) {
+                continue;
+            }
+            boolean startsHere = !straight(lines.from[e], degree, one, two);
+            boolean endsHere = !straight(lines.to[e], degree, one, two);
+            if (!startsHere && !endsHere) {
+                continue;
+            }
+            int start = startsHere ? lines.from[e] : lines.to[e];
+            boolean forward = startsHere;
+            int last = e;
+            int v = forward ? lines.to[e] : lines.from[e];
+            done[e] = true;
+            while (straight(v, degree, one, two)) {
+                last = one[v] == last ? two[v] : one[v];
+                done[last] = true;
+                v = lines.from[last] == v ? lines.to[last] : lines.from[last];
+            }
+            from[count] = start;
+            to[count] = v;
+            leftOf[count] = forward ? left[e] : right[e];
+            rightOf[count] = forward ? right[e] : left[e];
+            pathOf[count++] = lines.path[e];
+        }
+        int[] number = new int[lines.vertices];
+        Arrays.fill(number, -1);
+        long[] x = new long[lines.vertices];
+        long[] y = new long[lines.vertices];
+        int points = 0;
+        for (int e = 0; e < count; e++) {
+            for (int v : new int[] {from[e], to[e]}) {
+                if (number[v] < 0) {
+                    number[v] = points;
+                    x[points] = lines.x[v];
+                    y[points++] = lines.y[v];
+                }
+            }
+            from[e] = number[from[e]];
+            to[e] = number[to[e]];
+        }
+        ConstrainedTriangulation coarse = new ConstrainedTriangulation(points, x, y, count, from, to);
+        mesh = new CoarseMesh(axisymmetric, coarse, from, leftOf, rightOf, pathOf).mesh();
+    }
+
+    /** Whether exactly two kept edges meet here, in one line, with the same regions and boundary. */
+    private boolean straight(int v, int[] degree, int[] one, int[] two) {
+        if (degree[v] != 2) {
+            return false;
+        }
+        LineArrangement lines = cutLines;
+        int e = one[v];
+        int f = two[v];
+        boolean outOfE = lines.to[e] == v;
+        boolean intoF = lines.from[f] == v;
+        int before = outOfE ? lines.from[e] : lines.to[e];
+        int after = intoF ? lines.to[f] : lines.from[f];
+        int leftBefore = outOfE ? left[e] : right[e];
+        int rightBefore = outOfE ? right[e] : left[e];
+        int leftAfter = intoF ? left[f] : right[f];
+        int rightAfter = intoF ? right[f] : left[f];
+        return leftBefore == leftAfter
+                && rightBefore == rightAfter
+                && lines.path[e] == lines.path[f]
+                && LineArrangement.orientation(
+                                lines.x[before],
+                                lines.y[before],
+                                lines.x[v],
+                                lines.y[v],
+                                lines.x[after],
+                                lines.y[after])
+                        == 0;
+    }
+}

@@ -1,0 +1,222 @@
+package coldseam.conduction.solid;
+
+import coldseam.conduction.Solution;
+import java.util.Arrays;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** The temperature of a body on its last grid; estimates, not proven. */
+public final class BodyField {
+
+    private final Grid grid;
+    private final TemperatureSystem3 system;
+    private final double[] temperature;
+
+    /** @param temperature °C at the system's nodes */
+    BodyField(Grid grid, TemperatureSystem3 system, double[] temperature) {
+        this.grid = grid;
+        this.system = system;
+        this.temperature = temperature;
+    }
+
+    /** The temperature at a point, °C; NaN where nothing is solid. */
+    public double temperatureAt(Place at) {
+        int[][] slabs = new int[3][];
+        for (int d = 0; d < 3; d++) {
+            slabs[d] = slabs(d, at.along(d));
+        }
+        for (int z : slabs[2]) {
+            for (int y : slabs[1]) {
+                for (int x : slabs[0]) {
+                    int cell = grid.number(x, y, z);
+                    if (cell >= 0) {
+                        return within(cell, at);
+                    }
+                }
+            }
+        }
+        return Double.NaN;
+    }
+
+    private double within(int cell, Place at) {
+        double[][] w = new double[3][];
+        for (int d = 0; d < 3; d++) {
+            double low = grid.plane[d][grid.slab[d][cell]];
+            w[d] = Basis.nodal(Math.max(0, Math.min(1, (at.along(d) - low) / grid.size(cell, d))));
+        }
+        double sum = 0;
+        for (int r = 0; r < 9; r++) {
+            int i = system.row[9 * cell + r];
+            sum += w[1][r % 3]
+                    * w[2][r / 3]
+                    * (w[0][0] * temperature[i] + w[0][1] * temperature[i + 1] + w[0][2] * temperature[i + 2]);
+        }
+        return sum;
+    }
+
+    /** The slabs that hold a coordinate: two where it lies on a plane between them. */
+    private int[] slabs(int d, double at) {
+        double[] plane = grid.plane[d];
+        int[] found = new int[2];
+        int count = 0;
+        for (int i = 0; i < grid.n[d] && count < 2; i++) {
+            if (at >= plane[i] - Body.SNAP && at <= plane[i + 1] + Body.SNAP) {
+                found[count++] = i;
+            }
+        }
+        return Arrays.copyOf(found, count);
+    }
+
+    /** The painted box that is seen at a point, by its index; empty where nothing is solid. */
+    public Optional<Integer> pieceAt(Place at) {
+        for (int z : slabs(2, at.z())) {
+            for (int y : slabs(1, at.y())) {
+                for (int x : slabs(0, at.x())) {
+                    int piece = grid.painted
+                            .piece[grid.painted.cell(grid.parent[0][x], grid.parent[1][y], grid.parent[2][z])];
+                    if (piece >= 0) {
+                        return Optional.of(piece);
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** m, ascending: the planes of the last grid in a direction. */
+    public double[] planes(int direction) {
+        return grid.plane[direction].clone();
+    }
+
+    /**
+     * A face of a cell that faces an environment or a cut plane.
+     *
+     * @param side which way it faces
+     * @param environment which it faces; empty where it is adiabatic
+     * @param piece index of the painted box
+     * @param box of no thickness in the side's direction
+     * @param temperatures °C at its corners: b + 2 c, b along the direction after the side's own, c along the one after
+     */
+    public record Face(
+            Side side, Optional<String> environment, int piece, Box box, ImmutableList<Double> temperatures) {}
+
+    /** The outside of the body. */
+    public ImmutableList<Face> faces() {
+        MutableList<Face> all = Lists.mutable.empty();
+        for (int face = 0; face < 6 * grid.cells; face++) {
+            if (grid.side[face] < 0) {
+                all.add(face(face));
+            }
+        }
+        return all.toImmutable();
+    }
+
+    private Face face(int face) {
+        int cell = face / 6;
+        Side side = Side.values()[face % 6];
+        double[] low = new double[3];
+        double[] high = new double[3];
+        for (int d = 0; d < 3; d++) {
+            int slab = grid.slab[d][cell];
+            low[d] = grid.plane[d][slab + (d == side.direction() && side.high() ? 1 : 0)];
+            high[d] = d == side.direction() ? low[d] : grid.plane[d][slab + 1];
+        }
+        int surface = grid.surface(cell, face % 6);
+        int above = grid.painted.cell(
+                grid.parent[0][grid.slab[0][cell]],
+                grid.parent[1][grid.slab[1][cell]],
+                grid.parent[2][grid.slab[2][cell]]);
+        return new Face(
+                side,
+                surface < 0 ? Optional.empty() : Optional.of(environment(surface)),
+                grid.painted.piece[above],
+                Box.of(low[0], low[1], low[2], high[0], high[1], high[2]),
+                Lists.immutable.of(
+                        temperature[system.onFace(face, 0)],
+                        temperature[system.onFace(face, 2)],
+                        temperature[system.onFace(face, 6)],
+                        temperature[system.onFace(face, 8)]));
+    }
+
+    private String environment(int surface) {
+        return grid.painted
+                .body
+                .environments()
+                .get(grid.painted.environmentOf(PaintedGrid.partOfSurface(surface)))
+                .name();
+    }
+
+    /** The lowest temperature of each environment's surfaces, with the change since an earlier answer. */
+    ImmutableList<BodySolution.Lowest> lowest(ImmutableList<BodySolution.Lowest> earlier) {
+        int environments = grid.painted.body.environments().size();
+        double[] lowest = new double[environments];
+        Place[] at = new Place[environments];
+        Arrays.fill(lowest, Double.POSITIVE_INFINITY);
+        for (int face = 0; face < 6 * grid.cells; face++) {
+            int surface = grid.surface(face / 6, face % 6);
+            if (surface < 0) {
+                continue;
+            }
+            int e = grid.painted.environmentOf(PaintedGrid.partOfSurface(surface));
+            for (int f = 0; f < 9; f++) {
+                double value = temperature[system.onFace(face, f)];
+                if (value < lowest[e]) {
+                    lowest[e] = value;
+                    at[e] = onFace(face, f);
+                }
+            }
+        }
+        MutableList<BodySolution.Lowest> all = Lists.mutable.empty();
+        for (int e = 0; e < environments; e++) {
+            double change =
+                    earlier.isEmpty() ? 0 : Math.abs(lowest[e] - earlier.get(e).lowest());
+            all.add(new BodySolution.Lowest(
+                    grid.painted.body.environments().get(e).name(), lowest[e], at[e], change));
+        }
+        return all.toImmutable();
+    }
+
+    private Place onFace(int face, int f) {
+        double[] at = new double[3];
+        int[] half = new int[3];
+        int d = face % 6 / 2;
+        half[d] = 2 * (face % 2);
+        half[(d + 1) % 3] = f % 3;
+        half[(d + 2) % 3] = f / 3;
+        for (int e = 0; e < 3; e++) {
+            double low = grid.plane[e][grid.slab[e][face / 6]];
+            double high = grid.plane[e][grid.slab[e][face / 6] + 1];
+            at[e] = half[e] == 0 ? low : half[e] == 2 ? high : (low + high) / 2;
+        }
+        return new Place(at[0], at[1], at[2]);
+    }
+
+    /** The temperatures at the probes, with the change since an earlier answer. */
+    ImmutableList<Solution.ProbeTemperature> probes(ImmutableList<Solution.ProbeTemperature> earlier) {
+        return grid.painted.body.probes().collectWithIndex((probe, i) -> {
+            double value = temperatureAt(probe.at());
+            double change =
+                    earlier.isEmpty() ? 0 : Math.abs(value - earlier.get(i).temperature());
+            return new Solution.ProbeTemperature(probe.name(), value, change);
+        });
+    }
+
+    /** What a part has of surface: m², m²·K/W. */
+    record Surfaces(double area, double resistance) {}
+
+    /** A part's surfaces; of one resistance, as {@link PaintedFaults} holds patches to. */
+    Surfaces surfaces(int part) {
+        double area = 0;
+        double resistance = 0;
+        for (int face = 0; face < 6 * grid.cells; face++) {
+            int surface = grid.surface(face / 6, face % 6);
+            if (surface >= 0 && PaintedGrid.partOfSurface(surface) == part) {
+                area += system.area(face);
+                resistance = grid.painted.resistance(surface);
+            }
+        }
+        return new Surfaces(area, resistance);
+    }
+}

@@ -1,0 +1,188 @@
+package coldseam.conduction.solid;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.HeatFlowForm;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Solution;
+import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/**
+ * Solves bodies.
+ *
+ * <p>The adaptive loop: solve for temperature and flux, each from what the level before left, bound, cut slabs, until the
+ * interval is as narrow as asked.
+ */
+public final class BodySolver {
+
+    /** 3e-4 of the coupling, at most 800,000 unknowns of both systems: finer than any input of a corner gives. */
+    public static final Accuracy STANDARD = new Accuracy(3e-4, 800_000);
+
+    private static final int MOST_LEVELS = 40;
+    /** An interval this narrow comes from rounding alone. */
+    private static final double EXACT = 1e-9;
+
+    private static final double MOST_GROWTH = 3;
+    private static final double LEAST_GROWTH = 1.4;
+    /** Steps that make the temperatures as good as their grid. */
+    private static final int POLISH = 12;
+
+    private static final int MANY_PLANES = 30;
+
+    private final Body body;
+    private final Accuracy accuracy;
+    private final MutableList<String> notes = Lists.mutable.empty();
+    private final PaintedGrid painted;
+
+    private BodySolver(Body body, Accuracy accuracy) {
+        this.body = body;
+        this.accuracy = accuracy.checked();
+        MutableList<String> faults = Lists.mutable.empty();
+        BodyCheck.run(body, faults);
+        BodyCheck.throwIfAny(faults);
+        painted = new PaintedGrid(body, notes);
+        PaintedFaults.find(painted, faults);
+        BodyCheck.throwIfAny(faults);
+    }
+
+    /**
+     * Solves a body to the accuracy asked for.
+     *
+     * <p>Both energies are computed from the fields as they stand in memory, so the interval holds however well the linear
+     * systems were solved. Where it cannot be made as narrow as asked within the unknowns allowed, the best one is given,
+     * {@code met} is false and a note says so.
+     *
+     * @throws coldseam.conduction.SectionException with every fault of the body at once
+     */
+    public static BodySolution solve(Body body, Accuracy accuracy) {
+        return new BodySolver(body, accuracy).solve();
+    }
+
+    private BodySolution solve() {
+        long start = System.nanoTime();
+        for (int d = 0; d < 3; d++) {
+            if (painted.n[d] > MANY_PLANES) {
+                notes.add((painted.n[d] + 1) + " planes in " + "xyz".charAt(d)
+                        + ": every plane runs through the whole drawing; draw one piece and use symmetry or"
+                        + " multiplicity");
+            }
+        }
+        Grid grid = new Grid(painted);
+        Optional<BodyLevel.Before> before = Optional.empty();
+        ImmutableList<BodySolution.Lowest> lowest = Lists.immutable.empty();
+        ImmutableList<Solution.ProbeTemperature> probes = Lists.immutable.empty();
+        for (int step = 1; ; step++) {
+            BodyLevel level = new BodyLevel(grid, before, accuracy.relativeWidth(), Integer.MAX_VALUE);
+            double width = level.relativeWidth();
+            boolean met = width <= accuracy.relativeWidth();
+            boolean enough = met && (step > 1 || width <= EXACT) || step == MOST_LEVELS;
+            Optional<Cuts> cuts = enough ? Optional.empty() : cuts(level, width);
+            if (cuts.isEmpty()) {
+                level.polish(POLISH);
+            }
+            BodyField field = level.field(ambient());
+            lowest = field.lowest(lowest);
+            probes = field.probes(probes);
+            if (cuts.isEmpty()) {
+                return solution(level, field, lowest, probes, met, start);
+            }
+            grid = cuts.get().grid();
+            before = Optional.of(new BodyLevel.Before(level, cuts.get()));
+        }
+    }
+
+    private BodySolution solution(
+            BodyLevel level,
+            BodyField field,
+            ImmutableList<BodySolution.Lowest> lowest,
+            ImmutableList<Solution.ProbeTemperature> probes,
+            boolean met,
+            long start) {
+        if (!met) {
+            notes.add(String.format(
+                    Locale.ROOT,
+                    "the interval is %.3g of the coupling wide, not %.3g as asked: refinement ended at %d unknowns;"
+                            + " allow more unknowns or a wider interval",
+                    level.relativeWidth(),
+                    accuracy.relativeWidth(),
+                    level.unknowns()));
+        }
+        return new BodySolution(
+                body,
+                couplings(level.form),
+                heatFlows(level.form),
+                lowest,
+                probes,
+                patches(level.form, field),
+                field,
+                accuracy,
+                met,
+                level.unknowns(),
+                1e-9 * (System.nanoTime() - start),
+                notes.toImmutable());
+    }
+
+    /** The cuts that lead to the width asked for, as far as one level may; empty where the grid may not grow. */
+    private Optional<Cuts> cuts(BodyLevel level, double width) {
+        // The gap falls a little faster than the unknowns grow.
+        double wanted = Math.pow(1.1 * width / accuracy.relativeWidth(), 0.9);
+        double growth = Math.max(LEAST_GROWTH, Math.min(MOST_GROWTH, wanted));
+        Cuts cuts = SlabRefinement.choose(level.grid, level.bounds, growth, accuracy.maximumUnknowns() / 16);
+        return cuts.cells() > level.grid.cells ? Optional.of(cuts) : Optional.empty();
+    }
+
+    /** °C of each part. */
+    private double[] ambient() {
+        double[] all = new double[painted.parts];
+        for (int p = 0; p < all.length; p++) {
+            all[p] = body.environments().get(painted.environmentOf(p)).temperature();
+        }
+        return all;
+    }
+
+    /** 1 for an environment and its patches, 0 for the others. */
+    private double[] at(int environment) {
+        double[] all = new double[painted.parts];
+        for (int p = 0; p < all.length; p++) {
+            all[p] = painted.environmentOf(p) == environment ? 1 : 0;
+        }
+        return all;
+    }
+
+    private ImmutableList<Solution.Coupling> couplings(HeatFlowForm form) {
+        MutableList<Solution.Coupling> all = Lists.mutable.empty();
+        for (int i = 0; i < body.environments().size(); i++) {
+            for (int j = i + 1; j < body.environments().size(); j++) {
+                all.add(new Solution.Coupling(
+                        body.environments().get(i).name(),
+                        body.environments().get(j).name(),
+                        form.coupling(at(i), at(j)).times(body.multiplicity())));
+            }
+        }
+        return all.toImmutable();
+    }
+
+    private ImmutableList<Solution.HeatFlow> heatFlows(HeatFlowForm form) {
+        return body.environments()
+                .collectWithIndex((each, e) -> new Solution.HeatFlow(
+                        each.name(), form.between(at(e), ambient()).times(body.multiplicity())));
+    }
+
+    /** The mean surface temperature is the air's less the flow's density times the resistance. */
+    private ImmutableList<BodySolution.PatchTemperature> patches(HeatFlowForm form, BodyField field) {
+        int environments = body.environments().size();
+        return body.patches().collectWithIndex((patch, i) -> {
+            double[] alone = new double[painted.parts];
+            alone[environments + i] = 1;
+            Interval flow = form.between(alone, ambient());
+            BodyField.Surfaces surfaces = field.surfaces(environments + i);
+            return new BodySolution.PatchTemperature(
+                    patch.name(),
+                    flow.times(-surfaces.resistance() / surfaces.area()).plus(ambient()[environments + i]),
+                    surfaces.area());
+        });
+    }
+}

@@ -1,0 +1,42 @@
+package coldseam.conduction.solid;
+
+/**
+ * A box with faces at right angles to the axes, from one corner to the opposite one; m.
+ *
+ * @param from the corner of the smaller coordinates
+ * @param to the corner of the larger ones
+ */
+public record Box(Place from, Place to) {
+
+    /** The box between two opposite corners, in whatever order their coordinates come. */
+    public static Box of(double x0, double y0, double z0, double x1, double y1, double z1) {
+        return new Box(
+                new Place(Math.min(x0, x1), Math.min(y0, y1), Math.min(z0, z1)),
+                new Place(Math.max(x0, x1), Math.max(y0, y1), Math.max(z0, z1)));
+    }
+
+    /** The smaller coordinate in a direction: 0, 1 or 2 for x, y or z. */
+    public double low(int direction) {
+        return from.along(direction);
+    }
+
+    /** The larger coordinate in a direction. */
+    public double high(int direction) {
+        return to.along(direction);
+    }
+
+    /** The length in a direction. */
+    public double size(int direction) {
+        return high(direction) - low(direction);
+    }
+
+    /** Whether a point lies inside or on a face, within a snap. */
+    public boolean contains(Place at, double snap) {
+        for (int d = 0; d < 3; d++) {
+            if (at.along(d) < low(d) - snap || at.along(d) > high(d) + snap) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,49 @@
+package coldseam.conduction.solid;
+
+import java.util.function.Function;
+
+/** A painted box; a later one covers an earlier one, solids and air alike. */
+public sealed interface Painted {
+
+    /** Where. */
+    Box box();
+
+    /** The result of the function that fits this kind. */
+    <T> T match(Function<Solid, T> solid, Function<Air, T> air, Function<Adiabatic, T> adiabatic);
+
+    /**
+     * Material.
+     *
+     * @param material its name
+     * @param conductivity W/(m·K), greater than 0
+     */
+    record Solid(String material, double conductivity, Box box) implements Painted {
+
+        @Override
+        public <T> T match(Function<Solid, T> solid, Function<Air, T> air, Function<Adiabatic, T> adiabatic) {
+            return solid.apply(this);
+        }
+    }
+
+    /**
+     * Air of an environment.
+     *
+     * @param environment its name
+     */
+    record Air(String environment, Box box) implements Painted {
+
+        @Override
+        public <T> T match(Function<Solid, T> solid, Function<Air, T> air, Function<Adiabatic, T> adiabatic) {
+            return air.apply(this);
+        }
+    }
+
+    /** Nothing that takes or gives heat. */
+    record Adiabatic(Box box) implements Painted {
+
+        @Override
+        public <T> T match(Function<Solid, T> solid, Function<Air, T> air, Function<Adiabatic, T> adiabatic) {
+            return adiabatic.apply(this);
+        }
+    }
+}

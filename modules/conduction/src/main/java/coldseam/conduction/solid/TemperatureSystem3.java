@@ -1,0 +1,332 @@
+package coldseam.conduction.solid;
+
+import java.util.Arrays;
+
+/**
+ * The system for the temperature: minimise ∫ k|∇u|² + Σ ∫ (u − T)²/R over the functions of degree 2 in each direction.
+ *
+ * <p>Unknowns are the nodes of the solid cells, x fastest, then y, then z; a node on a surface without resistance is held
+ * at its environment's temperature. Of a cell's 27 nodes node (a, b, c) is {@code row[9 cell + b + 3 c] + a}. The matrix
+ * is applied cell by cell, as sums of products of the tables
+ *
+ * <pre>
+ *   K = ⅓ [7 −8 1; −8 16 −8; 1 −8 7]     M = 1/30 [4 2 −1; 2 16 2; −1 2 4]
+ *   A = k (h_y h_z/h_x K⊗M⊗M + h_x h_z/h_y M⊗K⊗M + h_x h_y/h_z M⊗M⊗K) + area/R M⊗M on the surfaces.
+ * </pre>
+ */
+final class TemperatureSystem3 implements FlexibleCg.Operator {
+
+    private static final int FREE = -1;
+
+    private final Grid grid;
+    /** How many nodes there are. */
+    final int n;
+    /** The node at the start of each of a cell's nine rows. */
+    final int[] row;
+    /** The node at a place of the sub-grid, -1 where none is. */
+    private final int[] node;
+
+    private final int[] held;
+    private final int[] surfaces;
+    private final double[] local = new double[27];
+    private final double[] m = new double[27];
+    private final double[] s = new double[27];
+
+    TemperatureSystem3(Grid grid) {
+        this.grid = grid;
+        int nx = 2 * grid.n[0] + 1;
+        int ny = 2 * grid.n[1] + 1;
+        node = new int[nx * ny * (2 * grid.n[2] + 1)];
+        for (int cell = 0; cell < grid.cells; cell++) {
+            for (int r = 0; r < 9; r++) {
+                Arrays.fill(node, corner(cell, r), corner(cell, r) + 3, 1);
+            }
+        }
+        int count = 0;
+        for (int i = 0; i < node.length; i++) {
+            node[i] = node[i] == 1 ? count++ : -1;
+        }
+        n = count;
+        row = new int[9 * grid.cells];
+        for (int i = 0; i < row.length; i++) {
+            row[i] = node[corner(i / 9, i % 9)];
+        }
+        held = new int[n];
+        Arrays.fill(held, FREE);
+        surfaces = surfaces();
+    }
+
+    private int corner(int cell, int r) {
+        int x = 2 * grid.slab[0][cell];
+        int y = 2 * grid.slab[1][cell] + r % 3;
+        int z = 2 * grid.slab[2][cell] + r / 3;
+        return (z * (2 * grid.n[1] + 1) + y) * (2 * grid.n[0] + 1) + x;
+    }
+
+    /** Sides that are surfaces with a resistance, as 6 cell + side; holds the nodes of those without. */
+    private int[] surfaces() {
+        int[] found = new int[6 * grid.cells];
+        int count = 0;
+        for (int i = 0; i < found.length; i++) {
+            int surface = grid.surface(i / 6, i % 6);
+            if (surface >= 0 && grid.painted.resistance(surface) > 0) {
+                found[count++] = i;
+            } else if (surface >= 0) {
+                for (int f = 0; f < 9; f++) {
+                    held[onFace(i, f)] = PaintedGrid.partOfSurface(surface);
+                }
+            }
+        }
+        return Arrays.copyOf(found, count);
+    }
+
+    /** The node (b, c) of a face, b + 3 c, b along the direction after the face's own. */
+    int onFace(int face, int f) {
+        int s = face % 6;
+        int[] at = new int[3];
+        at[s / 2] = 2 * (s % 2);
+        at[(s / 2 + 1) % 3] = f % 3;
+        at[(s / 2 + 2) % 3] = f / 3;
+        return row[9 * (face / 6) + at[1] + 3 * at[2]] + at[0];
+    }
+
+    /** The node at a place of the sub-grid. */
+    int nodeAt(int x, int y, int z) {
+        return node[(z * (2 * grid.n[1] + 1) + y) * (2 * grid.n[0] + 1) + x];
+    }
+
+    /** m² of a face. */
+    double area(int face) {
+        int d = face % 6 / 2;
+        return grid.size(face / 6, (d + 1) % 3) * grid.size(face / 6, (d + 2) % 3);
+    }
+
+    /** Puts the held temperatures into a solution where one part is at 1 and the others at 0. */
+    void hold(int part, double[] u) {
+        for (int i = 0; i < n; i++) {
+            if (held[i] >= 0) {
+                u[i] = held[i] == part ? 1 : 0;
+            }
+        }
+    }
+
+    /** (Output) the residual b − A u where one part is at 1 and the others at 0; returns the energy of u. */
+    double residual(int part, double[] u, double[] r) {
+        multiply(u, r);
+        double energy = 0;
+        for (int i = 0; i < n; i++) {
+            energy += u[i] * r[i];
+            r[i] = -r[i];
+        }
+        for (int face : surfaces) {
+            int surface = grid.surface(face / 6, face % 6);
+            if (PaintedGrid.partOfSurface(surface) != part) {
+                continue;
+            }
+            double whole = area(face) / grid.painted.resistance(surface);
+            energy += whole;
+            for (int f = 0; f < 9; f++) {
+                int i = onFace(face, f);
+                // ∫ ℓ_a is the Gauss–Lobatto weight.
+                double load = whole * Basis.LUMPED[f % 3] * Basis.LUMPED[f / 3];
+                r[i] += load;
+                energy -= 2 * load * u[i];
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            r[i] = held[i] >= 0 ? 0 : r[i];
+        }
+        return energy;
+    }
+
+    @Override
+    public void apply(double[] x, double[] y) {
+        multiply(x, y);
+        for (int i = 0; i < n; i++) {
+            y[i] = held[i] >= 0 ? 0 : y[i];
+        }
+    }
+
+    private void multiply(double[] x, double[] y) {
+        Arrays.fill(y, 0, n, 0);
+        for (int cell = 0; cell < grid.cells; cell++) {
+            int first = 9 * cell;
+            for (int r = 0; r < 9; r++) {
+                int from = row[first + r];
+                local[3 * r] = x[from];
+                local[3 * r + 1] = x[from + 1];
+                local[3 * r + 2] = x[from + 2];
+            }
+            multiply(cell);
+            for (int r = 0; r < 9; r++) {
+                int to = row[first + r];
+                y[to] += local[3 * r];
+                y[to + 1] += local[3 * r + 1];
+                y[to + 2] += local[3 * r + 2];
+            }
+        }
+        for (int face : surfaces) {
+            double f = area(face) / grid.painted.resistance(grid.surface(face / 6, face % 6)) / 900;
+            for (int i = 0; i < 9; i++) {
+                local[i] = x[onFace(face, i)];
+            }
+            massAcross(1, 3);
+            massAcross(3, 1);
+            for (int i = 0; i < 9; i++) {
+                y[onFace(face, i)] += f * local[i];
+            }
+        }
+    }
+
+    /** 30 M along one direction of the nine values of a face. */
+    private void massAcross(int step, int other) {
+        for (int j = 0; j < 3; j++) {
+            int at = j * other;
+            double a = local[at];
+            double b = local[at + step];
+            double c = local[at + 2 * step];
+            local[at] = 4 * a + 2 * b - c;
+            local[at + step] = 2 * a + 16 * b + 2 * c;
+            local[at + 2 * step] = 4 * c + 2 * b - a;
+        }
+    }
+
+    /** The cell's matrix times {@code local}, in place: seven products with 30 M or 3 K. */
+    private void multiply(int cell) {
+        double hx = grid.size(cell, 0);
+        double hy = grid.size(cell, 1);
+        double hz = grid.size(cell, 2);
+        double k = grid.k[cell] / 2700;
+        double kx = k * hy * hz / hx;
+        double ky = k * hx * hz / hy;
+        double kz = k * hx * hy / hz;
+        // along z: m = M u, s = K u
+        for (int i = 0; i < 9; i++) {
+            double a = local[i];
+            double b = local[i + 9];
+            double c = local[i + 18];
+            m[i] = 4 * a + 2 * b - c;
+            m[i + 9] = 2 * a + 16 * b + 2 * c;
+            m[i + 18] = 4 * c + 2 * b - a;
+            s[i] = 7 * a - 8 * b + c;
+            s[i + 9] = 16 * b - 8 * a - 8 * c;
+            s[i + 18] = 7 * c - 8 * b + a;
+        }
+        // along y: m = kx M m, s = ky K m + kz M s
+        for (int z = 0; z < 27; z += 9) {
+            for (int i = z; i < z + 3; i++) {
+                double a = m[i];
+                double b = m[i + 3];
+                double c = m[i + 6];
+                double d = s[i];
+                double e = s[i + 3];
+                double f = s[i + 6];
+                m[i] = kx * (4 * a + 2 * b - c);
+                m[i + 3] = kx * (2 * a + 16 * b + 2 * c);
+                m[i + 6] = kx * (4 * c + 2 * b - a);
+                s[i] = ky * (7 * a - 8 * b + c) + kz * (4 * d + 2 * e - f);
+                s[i + 3] = ky * (16 * b - 8 * a - 8 * c) + kz * (2 * d + 16 * e + 2 * f);
+                s[i + 6] = ky * (7 * c - 8 * b + a) + kz * (4 * f + 2 * e - d);
+            }
+        }
+        // along x: K m + M s
+        for (int i = 0; i < 27; i += 3) {
+            double a = m[i];
+            double b = m[i + 1];
+            double c = m[i + 2];
+            double d = s[i];
+            double e = s[i + 1];
+            double f = s[i + 2];
+            local[i] = 7 * a - 8 * b + c + 4 * d + 2 * e - f;
+            local[i + 1] = 16 * b - 8 * a - 8 * c + 2 * d + 16 * e + 2 * f;
+            local[i + 2] = 7 * c - 8 * b + a + 4 * f + 2 * e - d;
+        }
+    }
+
+    /** The preconditioner: neighbouring nodes coupled through the lumped cross-section between them. */
+    Multigrid preconditioner() {
+        double[] ahead = new double[3 * n];
+        double[] extra = new double[n];
+        for (int cell = 0; cell < grid.cells; cell++) {
+            for (int d = 0; d < 3; d++) {
+                int e = (d + 1) % 3;
+                int f = (d + 2) % 3;
+                double whole = 2 * grid.k[cell] * grid.size(cell, e) * grid.size(cell, f) / grid.size(cell, d);
+                for (int i = 0; i < 18; i++) {
+                    int[] at = new int[3];
+                    at[d] = i / 9;
+                    at[e] = i % 3;
+                    at[f] = i % 9 / 3;
+                    ahead[3 * (row[9 * cell + at[1] + 3 * at[2]] + at[0]) + d] +=
+                            whole * Basis.LUMPED[at[e]] * Basis.LUMPED[at[f]];
+                }
+            }
+        }
+        for (int face : surfaces) {
+            double whole = area(face) / grid.painted.resistance(grid.surface(face / 6, face % 6));
+            for (int f = 0; f < 9; f++) {
+                extra[onFace(face, f)] += whole * Basis.LUMPED[f % 3] * Basis.LUMPED[f / 3];
+            }
+        }
+        return rows(ahead, extra);
+    }
+
+    private Multigrid rows(double[] ahead, double[] extra) {
+        int[] step = {1, 2 * grid.n[0] + 1, (2 * grid.n[0] + 1) * (2 * grid.n[1] + 1)};
+        int[] start = new int[n + 1];
+        int[] column = new int[6 * n];
+        double[] weight = new double[6 * n];
+        int at = 0;
+        for (int place = 0; place < node.length; place++) {
+            int i = node[place];
+            if (i < 0) {
+                continue;
+            }
+            start[i] = at;
+            for (int d = 0; d < 6; d++) {
+                int other = place + (d < 3 ? -step[2 - d] : step[d - 3]);
+                int j = other < 0 || other >= node.length ? -1 : node[other];
+                double w = d < 3 ? (j < 0 ? 0 : ahead[3 * j + 2 - d]) : ahead[3 * i + d - 3];
+                if (w > 0 && held[i] < 0 && held[j] < 0) {
+                    column[at] = j;
+                    weight[at++] = w;
+                } else if (w > 0) {
+                    extra[i] += w;
+                }
+            }
+        }
+        start[n] = at;
+        return new Multigrid(n, start, column, weight, extra);
+    }
+
+    /** A temperature of the grid that was cut into this one, on this one. */
+    double[] from(TemperatureSystem3 coarse, double[] u, Cuts cuts) {
+        double[] to = new double[n];
+        for (int cell = 0; cell < grid.cells; cell++) {
+            int x = grid.slab[0][cell];
+            int y = grid.slab[1][cell];
+            int z = grid.slab[2][cell];
+            int old = coarse.grid.number(cuts.before(0, x), cuts.before(1, y), cuts.before(2, z));
+            for (int r = 0; r < 9; r++) {
+                System.arraycopy(u, coarse.row[9 * old + r], local, 3 * r, 3);
+            }
+            interpolate(local, m, cuts.nodes(0, x), 1, 3, 9);
+            interpolate(m, s, cuts.nodes(1, y), 3, 1, 9);
+            interpolate(s, m, cuts.nodes(2, z), 9, 1, 3);
+            for (int r = 0; r < 9; r++) {
+                System.arraycopy(m, 3 * r, to, row[9 * cell + r], 3);
+            }
+        }
+        return to;
+    }
+
+    private static void interpolate(double[] from, double[] to, double[][] weights, int step, int b, int c) {
+        for (int i = 0; i < 9; i++) {
+            int at = i % 3 * b + i / 3 * c;
+            for (int a = 0; a < 3; a++) {
+                double[] w = weights[a];
+                to[at + a * step] = w[0] * from[at] + w[1] * from[at + step] + w[2] * from[at + 2 * step];
+            }
+        }
+    }
+}

@@ -1,0 +1,26 @@
+package coldseam.conduction.solve;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Section;
+import coldseam.conduction.SectionException;
+import coldseam.conduction.Solution;
+
+/** Solves sections. */
+public final class Conduction {
+
+    private Conduction() {}
+
+    /**
+     * Solves a section to the accuracy asked for.
+     *
+     * <p>Both energies are computed from the fields as they stand in memory, so the interval holds however well the
+     * linear systems were solved; it is widened by what rounding can do to the evaluation itself (see {@code
+     * Refinement.form}). It is about the snapped section. Where it cannot be made as narrow as asked within the unknowns
+     * allowed, the best one is given, {@code met} is false and a note says so.
+     *
+     * @throws SectionException with every fault of the section at once
+     */
+    public static Solution solve(Section section, Accuracy accuracy) {
+        return new SectionSolver(section, accuracy).solve();
+    }
+}

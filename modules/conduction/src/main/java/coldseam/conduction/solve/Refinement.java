@@ -1,0 +1,335 @@
+package coldseam.conduction.solve;
+
+import coldseam.conduction.Interval;
+import coldseam.conduction.elements.Elements;
+import coldseam.conduction.mesh.Mesh;
+import coldseam.conduction.mesh.MeshedSection;
+import coldseam.conduction.mesh.Topology;
+import java.util.Arrays;
+import org.eclipse.collections.api.list.primitive.MutableIntList;
+import org.eclipse.collections.impl.factory.primitive.IntLists;
+
+/**
+ * The adaptive loop: solve for temperature and stream function, bound, mark, refine, until the interval is as narrow as
+ * asked.
+ *
+ * <p>Unit solutions: for each environment but the last, the solution where it is at 1 and the others at 0; any other
+ * follows by adding. The heat flow form of a set M of environments at 1 and the rest at 0 is Q(M), bounded by the two
+ * energies of the added fields; Q(M) is Q of the complement.
+ */
+final class Refinement {
+
+    private static final double ROUNDING = 0x1p-53;
+
+    private final MeshedSection drawing;
+    private final Mesh mesh;
+    private final Topology topology;
+    private final Elements elements;
+    private final int environments;
+    private final int units;
+    private final Unknowns unknowns;
+    private final Dissection dissection;
+    private final Fronts fronts;
+    private final FrontalSolver temperatureSolver;
+    private final FrontalSolver streamSolver;
+    private final TemperatureSystem temperatureSystem;
+    private final StreamSystem streamSystem;
+
+    /** Unit solutions: nodal temperatures, and stream unknowns. */
+    final double[][] u;
+
+    private final double[][] s;
+
+    /** Each triangle's share of the gap. */
+    double[] gap = new double[0];
+
+    /** Sum over the environments of the bounds of Q({i}), half of it: the total coupling. */
+    double lower;
+
+    double upper;
+
+    /** The width of the total coupling over its middle; where the coupling is infinite, of what lies off the jumps. */
+    double relativeWidth;
+
+    private double counted;
+    private double zone;
+    private final MutableIntList zones = IntLists.mutable.empty();
+    private final double[] ambient;
+    private final double[] u6 = new double[6];
+    private final double[] s6 = new double[6];
+    private final double[] add6 = new double[6];
+    private final double[] energy = new double[5];
+
+    Refinement(MeshedSection drawing, Topology topology, Elements elements, int environments) {
+        this.drawing = drawing;
+        this.mesh = drawing.mesh;
+        this.topology = topology;
+        this.elements = elements;
+        this.environments = environments;
+        this.units = Math.max(0, environments - 1);
+        this.unknowns = new Unknowns(drawing, topology, elements.form() != 1);
+        Workspace workspace = Workspace.ofThread();
+        this.dissection = workspace.dissection;
+        dissection.restart();
+        this.fronts = workspace.fronts;
+        this.temperatureSolver = workspace.temperatureSolver;
+        this.streamSolver = workspace.streamSolver;
+        this.temperatureSystem = new TemperatureSystem(mesh, elements, unknowns);
+        this.streamSystem = new StreamSystem(mesh, drawing, elements, unknowns, topology.cuts);
+        this.u = new double[units][0];
+        this.s = new double[units][0];
+        this.ambient = new double[environments];
+    }
+
+    int unknowns() {
+        return unknowns.total;
+    }
+
+    boolean jumps() {
+        return unknowns.jumps > 0;
+    }
+
+    /** Where temperatures jump the gap never closes: a zone around is left out, and made fine beforehand. */
+    void refineAtJumps() {
+        unknowns.number();
+        if (unknowns.jumps == 0) {
+            return;
+        }
+        double left = Double.POSITIVE_INFINITY;
+        double right = Double.NEGATIVE_INFINITY;
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int v = 0; v < mesh.nodes; v++) {
+            left = Math.min(left, mesh.x[v]);
+            right = Math.max(right, mesh.x[v]);
+            low = Math.min(low, mesh.y[v]);
+            high = Math.max(high, mesh.y[v]);
+        }
+        zone = Math.min(right - left, high - low) / 32;
+        for (int round = 0; round < ROUNDS_AT_JUMPS; round++) {
+            unknowns.number();
+            findZones();
+            for (int t = 0; t < mesh.triangles; t++) {
+                mesh.error[t] = nearJump(t) && mesh.area(t) > zone * zone / 64 ? 1 : 0;
+            }
+            mesh.refine(0.7, Integer.MAX_VALUE);
+        }
+    }
+
+    /** Each round halves the area of the triangles near a jump, down to 1/64 of the zone's square. */
+    private static final int ROUNDS_AT_JUMPS = 18;
+
+    private void findZones() {
+        zones.clear();
+        for (int v = 0; v < mesh.nodes && unknowns.jumps > 0; v++) {
+            if (unknowns.jumps(v)) {
+                zones.add(v);
+            }
+        }
+    }
+
+    /** Solves on the mesh as it is and computes bounds and gaps. */
+    void solve() {
+        unknowns.number();
+        findZones();
+        dissection.run(mesh);
+        fronts.build(mesh, unknowns, dissection);
+        if (units > 0) {
+            temperatureSolver.factor(dissection, temperatureSystem);
+            streamSolver.factor(dissection, streamSystem);
+        }
+        int size = unknowns.all();
+        for (int r = 0; r < units; r++) {
+            if (u[r].length < size) {
+                u[r] = new double[size + size / 2];
+                s[r] = new double[size + size / 2];
+            }
+            ambientOf(1L << r);
+            Arrays.fill(u[r], 0, size, 0);
+            temperatureSystem.load(r, ambient, u[r]);
+            temperatureSolver.solve(u[r]);
+            temperatureSystem.prescribe(ambient, u[r]);
+            Arrays.fill(s[r], 0, size, 0);
+            streamSystem.load(r, s[r]);
+            streamSolver.solve(s[r]);
+        }
+        bound();
+    }
+
+    private void ambientOf(long set) {
+        for (int e = 0; e < environments; e++) {
+            ambient[e] = set >>> e & 1;
+        }
+    }
+
+    /** The total over the environments, and every triangle's gap. */
+    private void bound() {
+        if (gap.length < mesh.triangles) {
+            gap = new double[mesh.triangles + mesh.triangles / 2];
+        }
+        Arrays.fill(gap, 0, mesh.triangles, 0);
+        lower = 0;
+        upper = 0;
+        counted = 0;
+        double times = environments == 2 ? 1 : 0.5;
+        for (int e = 0; e < (environments == 2 ? 1 : environments) && units > 0; e++) {
+            Interval q = form(1L << e, true);
+            lower += times * q.lower();
+            upper += times * q.upper();
+        }
+        double total = 0;
+        for (int t = 0; t < mesh.triangles; t++) {
+            gap[t] *= times * elements.form();
+            total += gap[t];
+        }
+        counted *= times * elements.form();
+        relativeWidth = unknowns.jumps > 0 ? total / counted : 2 * (upper - lower) / (upper + lower);
+        if (!(upper > 0)) {
+            relativeWidth = 0;
+        }
+    }
+
+    /**
+     * Bounds of the heat flow form where a set of environments is at 1 and the rest at 0.
+     *
+     * <p>Upper bound: the sum of all computed upper energies, plus what each may be off by rounding, plus one rounding of
+     * the sum for every term added. Lower bound: with F = −Σ T ∫ ∂s/∂t and E the lower energy, 2F − E of the best
+     * multiple of s is F²/E; E is rounded up and F down in the same way.
+     */
+    Interval form(long set, boolean addGaps) {
+        long base = (set >>> units & 1) == 0 ? set : ~set & (1L << units) - 1;
+        if (base == 0) {
+            return Interval.of(0);
+        }
+        ambientOf(base);
+        double up = 0;
+        double low = 0;
+        double upOff = 0;
+        double lowOff = 0;
+        for (int t = 0; t < mesh.triangles; t++) {
+            local(t, base);
+            elements.energies(t, u6, s6, ambient, energy);
+            up += energy[Elements.UPPER];
+            low += energy[Elements.LOWER];
+            upOff += energy[Elements.UPPER_ALLOWANCE];
+            lowOff += energy[Elements.LOWER_ALLOWANCE];
+            if (addGaps && !(unknowns.jumps > 0 && nearJump(t))) {
+                gap[t] += energy[Elements.GAP];
+                counted += energy[Elements.UPPER];
+            }
+        }
+        double flow = 0;
+        double flowSize = 0;
+        for (int t = 0; t < mesh.triangles; t++) {
+            for (int i = 0; i < 3; i++) {
+                int tag = mesh.neighbour[3 * t + i] < 0 ? mesh.tag[3 * t + i] : -1;
+                if (tag >= 0 && ambient[drawing.environment[tag]] != 0) {
+                    local(t, base);
+                    double a = s6[(i + 1) % 3];
+                    double b = s6[(i + 2) % 3];
+                    flow += a - b;
+                    flowSize += Math.abs(a - b);
+                }
+            }
+        }
+        double count = mesh.triangles + 8;
+        up += upOff + count * ROUNDING * up;
+        low += lowOff + count * ROUNDING * low;
+        flow = Math.abs(flow) - count * ROUNDING * flowSize;
+        double bound = flow > 0 && low > 0 ? flow * flow / low * (1 - 8 * ROUNDING) : 0;
+        double scale = elements.form();
+        up *= scale * (1 + 4 * ROUNDING);
+        return new Interval(Math.min(scale * bound, up), splits(base) ? Double.POSITIVE_INFINITY : up);
+    }
+
+    /** Whether a set puts two environments apart whose prescribed temperatures meet in a point. */
+    private boolean splits(long base) {
+        for (int v = 0; v < mesh.nodes && unknowns.jumps > 0; v++) {
+            if (unknowns.jumps(v) && unknowns.splits(v, base)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a corner of a triangle lies in the zone around a jump. */
+    private boolean nearJump(int t) {
+        for (int z = 0; z < zones.size(); z++) {
+            int j = zones.get(z);
+            for (int i = 6 * t; i < 6 * t + 3; i++) {
+                double dx = mesh.x[mesh.node[i]] - mesh.x[j];
+                double dy = mesh.y[mesh.node[i]] - mesh.y[j];
+                if (dx * dx + dy * dy <= zone * zone) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** A node where two prescribed temperatures meet, or -1. */
+    int firstJump() {
+        for (int v = 0; v < mesh.nodes && unknowns.jumps > 0; v++) {
+            if (unknowns.jumps(v)) {
+                return v;
+            }
+        }
+        return -1;
+    }
+
+    private void local(int t, long base) {
+        boolean first = true;
+        for (int r = 0; r < units; r++) {
+            if ((base >>> r & 1) == 0) {
+                continue;
+            }
+            streamSystem.values(t, s[r], first ? s6 : add6);
+            for (int i = 0; i < 6; i++) {
+                double value = u[r][mesh.node[6 * t + i]];
+                u6[i] = first ? value : u6[i] + value;
+            }
+            for (int i = 0; i < 6 && !first; i++) {
+                s6[i] += add6[i];
+            }
+            first = false;
+        }
+    }
+
+    /**
+     * Refines towards a gap in as few steps as predictions allow: each narrows it {@link #STEP} times at most, and the last
+     * by as much as it can, since the mesh before it is solved in vain.
+     *
+     * <p>Triangles expected to carry more than a level are bisected, and the level is lowered until the expected gaps add up
+     * to the goal. In a smooth field the sum falls as the power ⅔ of the level, elsewhere more slowly.
+     */
+    void refine(double relativeTarget, int mostNodes) {
+        double total = 0;
+        double most = 0;
+        for (int t = 0; t < mesh.triangles; t++) {
+            total += gap[t];
+            most = Math.max(most, gap[t]);
+        }
+        double goal = relativeTarget * counted;
+        while (goal * STEP < total) {
+            goal *= STEP;
+        }
+        goal = Math.min(goal, 0.5 * total);
+        System.arraycopy(gap, 0, mesh.error, 0, mesh.triangles);
+        double level = most;
+        for (double left = total; left > goal && mesh.nodes < mostNodes; left = expected()) {
+            level *= Math.max(0.1, Math.min(0.93, Math.pow(goal / left, 1.5)));
+            mesh.refine(level, mostNodes);
+        }
+    }
+
+    /** The gap the refined mesh is expected to leave. */
+    private double expected() {
+        double sum = 0;
+        for (int t = 0; t < mesh.triangles; t++) {
+            sum += mesh.error[t];
+        }
+        return sum;
+    }
+
+    private static final double STEP = 16;
+}

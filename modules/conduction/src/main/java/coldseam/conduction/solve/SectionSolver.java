@@ -1,0 +1,163 @@
+package coldseam.conduction.solve;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Section;
+import coldseam.conduction.Solution;
+import coldseam.conduction.Symmetry;
+import coldseam.conduction.arrange.SectionCheck;
+import coldseam.conduction.elements.AxisymmetricElements;
+import coldseam.conduction.elements.Elements;
+import coldseam.conduction.elements.PlanarElements;
+import coldseam.conduction.field.MeshField;
+import coldseam.conduction.mesh.Mesh;
+import coldseam.conduction.mesh.MeshedSection;
+import coldseam.conduction.mesh.Topology;
+import java.util.Locale;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** Runs one section from its drawing to its solution. */
+final class SectionSolver {
+
+    private static final int MOST_LEVELS = 60;
+    /** An interval this narrow comes from rounding alone. */
+    private static final double EXACT = 1e-9;
+
+    private final Section section;
+    private final Accuracy accuracy;
+    private final MutableList<String> notes = Lists.mutable.empty();
+    private Refinement refinement;
+    private Mesh mesh;
+    private MeshedSection drawing;
+
+    SectionSolver(Section section, Accuracy accuracy) {
+        if (!(accuracy.relativeWidth() > 0)) {
+            throw new IllegalArgumentException("the relative width must be greater than 0, got "
+                    + accuracy.relativeWidth() + "; " + Accuracy.standard().relativeWidth() + " is standard");
+        }
+        if (accuracy.maximumUnknowns() < 100) {
+            throw new IllegalArgumentException(
+                    "the maximum of unknowns must be at least 100, got " + accuracy.maximumUnknowns());
+        }
+        this.section = section;
+        this.accuracy = accuracy;
+    }
+
+    Solution solve() {
+        long start = System.nanoTime();
+        drawing = new MeshedSection(section);
+        mesh = drawing.mesh;
+        notes.addAll(drawing.notes);
+        Topology topology = drawing.topology();
+        Elements elements = section.symmetry() == Symmetry.PLANAR
+                ? new PlanarElements(
+                        mesh, section.snap(), drawing.conductivity, drawing.environment, drawing.resistance)
+                : new AxisymmetricElements(
+                        mesh, section.snap(), drawing.conductivity, drawing.environment, drawing.resistance);
+        refinement = new Refinement(
+                drawing, topology, elements, section.environments().size());
+        double[] temperatures = new double[section.environments().size()];
+        for (int e = 0; e < temperatures.length; e++) {
+            temperatures[e] = section.environments().get(e).temperature();
+        }
+        MeshField field = new MeshField(section, drawing, temperatures);
+        boolean met = false;
+        ImmutableList<Solution.SurfaceTemperature> surfaces = Lists.immutable.empty();
+        ImmutableList<Solution.ProbeTemperature> probes = Lists.immutable.empty();
+        refinement.refineAtJumps();
+        for (int level = 0; level < MOST_LEVELS; level++) {
+            refinement.solve();
+            field.set(refinement.u);
+            surfaces = field.surfaces(surfaces);
+            probes = field.probes(probes);
+            met = refinement.relativeWidth <= accuracy.relativeWidth();
+            if (met && (level > 0 || refinement.relativeWidth <= EXACT)) {
+                break;
+            }
+            int before = mesh.nodes;
+            if (2 * mesh.nodes >= accuracy.maximumUnknowns() || level + 1 == MOST_LEVELS) {
+                break;
+            }
+            refinement.refine(0.95 * accuracy.relativeWidth(), accuracy.maximumUnknowns() / 2);
+            if (mesh.nodes == before) {
+                break;
+            }
+        }
+        if (refinement.jumps()) {
+            met = false;
+            int v = refinement.firstJump();
+            notes.add("two temperatures are prescribed without surface resistance and meet at "
+                    + SectionCheck.place(section.snap() * mesh.x[v], section.snap() * mesh.y[v])
+                    + ": the heat flow there is infinite, and so is the coupling between the two; temperatures away"
+                    + " from there hold");
+        } else if (!met) {
+            notes.add(String.format(
+                    Locale.ROOT,
+                    "the interval is %.3g of the coupling wide, not %.3g as asked: refinement ended at %d unknowns;"
+                            + " allow more unknowns or a wider interval",
+                    refinement.relativeWidth,
+                    accuracy.relativeWidth(),
+                    refinement.unknowns()));
+        }
+        ImmutableList<Solution.Coupling> couplings = couplings();
+        field.finish(refinement.gap);
+        return new Solution(
+                section,
+                couplings,
+                heatFlows(couplings),
+                surfaces,
+                probes,
+                field,
+                accuracy,
+                met,
+                refinement.unknowns(),
+                1e-9 * (System.nanoTime() - start),
+                notes.toImmutable());
+    }
+
+    /** L of a pair from the forms of both alone and together: ½ (Q(i) + Q(j) − Q(i, j)). */
+    private ImmutableList<Solution.Coupling> couplings() {
+        MutableList<Solution.Coupling> all = Lists.mutable.empty();
+        int n = section.environments().size();
+        Interval[] alone = new Interval[n];
+        for (int e = 0; e < n && n > 1; e++) {
+            alone[e] = refinement.form(1L << e, false);
+        }
+        for (int i = 0; i < n; i++) {
+            for (int j = i + 1; j < n; j++) {
+                Interval value = alone[i];
+                if (n > 2) {
+                    Interval both = refinement.form(1L << i | 1L << j, false);
+                    double lower = Math.max(0, 0.5 * (alone[i].lower() + alone[j].lower() - both.upper()));
+                    value = new Interval(
+                            lower, Math.max(lower, 0.5 * (alone[i].upper() + alone[j].upper() - both.lower())));
+                }
+                all.add(new Solution.Coupling(
+                        section.environments().get(i).name(),
+                        section.environments().get(j).name(),
+                        value));
+            }
+        }
+        return all.toImmutable();
+    }
+
+    private ImmutableList<Solution.HeatFlow> heatFlows(ImmutableList<Solution.Coupling> couplings) {
+        return section.environments().collect(e -> {
+            Interval sum = Interval.of(0);
+            for (Solution.Coupling c : couplings) {
+                String other =
+                        c.first().equals(e.name()) ? c.second() : c.second().equals(e.name()) ? c.first() : null;
+                if (other != null) {
+                    double difference = e.temperature()
+                            - section.environments()
+                                    .detect(o -> o.name().equals(other))
+                                    .temperature();
+                    sum = difference == 0 ? sum : sum.plus(c.value().times(difference));
+                }
+            }
+            return new Solution.HeatFlow(e.name(), sum);
+        });
+    }
+}

@@ -1,8 +1,0 @@
-package coldseam.junctions;
-
-/** Where an option stands among the options of its kind, in the trade's judgement; the computed psi has the last word. */
-public enum Rank {
-    WORST,
-    MIDDLE,
-    BEST
-}

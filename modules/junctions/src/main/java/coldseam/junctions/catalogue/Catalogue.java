@@ -1,0 +1,43 @@
+package coldseam.junctions.catalogue;
+
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Prices;
+import coldseam.junctions.detail.Cost;
+import coldseam.junctions.detail.Detail;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * The options for each kind of junction.
+ *
+ * @param details all of them, by kind and from worst to best
+ */
+public record Catalogue(ImmutableList<Detail> details) {
+
+    /** The options of a kind, from worst to best; empty where the catalogue has none. */
+    public ImmutableList<Detail> options(JunctionKind kind) {
+        return details.select(detail -> detail.kind() == kind);
+    }
+
+    /** The option with this id. */
+    public Optional<Detail> find(String id) {
+        return Optional.ofNullable(details.detect(detail -> detail.id().equals(id)));
+    }
+
+    /** The same options at the prices of a house; one without a price keeps its file's, in the house's currency. */
+    public Catalogue priced(Prices prices) {
+        return new Catalogue(details.collect(detail -> {
+            Prices.OfDetail price = prices.details().get(detail.id());
+            return price == null
+                    ? detail.cost()
+                            .map(own -> detail.at(new Cost(own.perMetre(), prices.currency(), own.source())))
+                            .orElse(detail)
+                    : detail.at(new Cost(price.perMetre(), prices.currency(), price.source()));
+        }));
+    }
+
+    /** What is taken where a house chooses nothing: the worst option, since a seam nobody chose is a seam nobody handled. */
+    public Optional<Detail> unchosen(JunctionKind kind) {
+        return options(kind).getFirstOptional();
+    }
+}

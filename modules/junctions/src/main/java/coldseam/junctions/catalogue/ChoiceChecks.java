@@ -1,0 +1,85 @@
+package coldseam.junctions.catalogue;
+
+import coldseam.envelope.file.Faults;
+import coldseam.envelope.file.Nearest;
+import coldseam.envelope.file.Position;
+import coldseam.envelope.file.house.LoadedHouse;
+import coldseam.envelope.quantity.Dimension;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.language.DetailParameter;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** What a house file says of details and what only the details themselves can judge: their parameters and prices. */
+public final class ChoiceChecks {
+
+    private final Faults faults;
+
+    private ChoiceChecks(Faults faults) {
+        this.faults = faults;
+    }
+
+    /**
+     * Adds every parameter that a chosen detail does not have or does not allow, and every price of a detail that is not
+     * there.
+     *
+     * @param catalogue with the house's own details
+     */
+    public static void check(LoadedHouse loaded, Catalogue catalogue, Faults faults) {
+        ChoiceChecks checks = new ChoiceChecks(faults);
+        loaded.choices()
+                .forEach(each ->
+                        catalogue.find(each.choice().detail()).ifPresent(detail -> checks.parameters(detail, each)));
+        loaded.detailPrices().forEachKeyValue((name, place) -> checks.price(name, place, catalogue));
+    }
+
+    private void parameters(Detail detail, LoadedHouse.PlacedChoice choice) {
+        choice.parameters().forEach(given -> {
+            String name = given.name();
+            Optional<DetailParameter> parameter =
+                    detail.parameters().detectOptional(each -> each.name().equals(name));
+            if (parameter.isEmpty()) {
+                unknown(detail, name, given.place());
+            } else if (!parameter.get().allows(given.value().value())) {
+                faults.add(
+                        given.value().place(),
+                        "the parameter " + name + " of " + detail.id() + " is out of the detail's range",
+                        length(given.value().value()),
+                        length(parameter.get().least()) + " to "
+                                + length(parameter.get().most()),
+                        "write a length in that range; it is: "
+                                + parameter.get().says());
+            }
+        });
+    }
+
+    private void unknown(Detail detail, String name, Position place) {
+        ImmutableList<String> names = detail.parameters().collect(DetailParameter::name);
+        faults.add(
+                place,
+                detail.id() + " has no such parameter",
+                '"' + name + '"',
+                names.isEmpty() ? "none: this detail has no parameters" : names.makeString(", "),
+                Nearest.to(name, names)
+                        .map(near -> "did you mean \"" + near + "\"?")
+                        .orElse("remove it"));
+    }
+
+    private void price(String name, Position place, Catalogue catalogue) {
+        if (catalogue.find(name).isEmpty()) {
+            faults.add(
+                    place,
+                    "the price of a detail needs its id, or the file by which a junction choice names it",
+                    '"' + name + '"',
+                    "",
+                    Nearest.to(name, catalogue.details().collect(Detail::id))
+                            .map(near -> "did you mean \"" + near + "\"?")
+                            .orElse("run \"coldseam catalogue\" for the details there are"));
+        }
+    }
+
+    private static String length(double metres) {
+        return UnitSystem.SI.format(metres, Dimension.LENGTH);
+    }
+}

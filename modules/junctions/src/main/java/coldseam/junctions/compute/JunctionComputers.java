@@ -1,0 +1,169 @@
+package coldseam.junctions.compute;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Solution;
+import coldseam.conduction.solve.Conduction;
+import coldseam.envelope.Material;
+import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.PenLine;
+import coldseam.junctions.SectionSolving;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.hand.HandDrawing;
+import coldseam.junctions.path.PenLines;
+import coldseam.junctions.path.WeakestPaths;
+import coldseam.junctions.section.Composer;
+import coldseam.junctions.section.Composition;
+import coldseam.junctions.section.Surroundings;
+import coldseam.junctions.store.SolutionBytes;
+import coldseam.junctions.store.SolutionStore;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Function;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** Makes junction computers. */
+public final class JunctionComputers {
+
+    private JunctionComputers() {}
+
+    /** Of the temperature difference: a tenth of what fRsi is printed to. */
+    private static final double STEADY = 0.001;
+
+    /** A computer that solves to an accuracy and remembers what it has solved; safe to use from several threads. */
+    public static JunctionComputer computer(Accuracy accuracy) {
+        return new RememberingComputer(accuracy, Conduction::solve, MaterialLibrary::named);
+    }
+
+    /**
+     * A computer that also keeps what it has solved in a folder, for later runs; any number of runs may share it at once.
+     *
+     * @param folder made where it is missing; what is in it may be removed at any time
+     */
+    public static JunctionComputer computer(Accuracy accuracy, Path folder) {
+        return new RememberingComputer(accuracy, new SolutionStore(folder, Conduction::solve), MaterialLibrary::named);
+    }
+
+    /** Solves sections from the start; a solution has the same digits as one that was kept. */
+    public static SectionSolving solving() {
+        return (section, accuracy) -> SolutionBytes.asKept(Conduction.solve(section, accuracy));
+    }
+
+    /** Solves sections and keeps what it has solved in a folder, like the computer that does. */
+    public static SectionSolving solving(Path folder) {
+        return new SolutionStore(folder, Conduction::solve);
+    }
+
+    /** Computes one detail from the start. */
+    public static JunctionResult compute(
+            Detail detail,
+            JunctionSetup setup,
+            Accuracy accuracy,
+            SectionSolving solving,
+            Function<String, Optional<Material>> library) {
+        Composition composition = detail.drawing() instanceof HandDrawing byHand
+                ? byHand.composition()
+                : Composer.compose(detail, setup, library);
+        Solution heatFlow = SolutionBytes.asKept(solving.solve(composition.heatFlow(), accuracy));
+        Solution surface = surfaceTemperature(composition, accuracy, solving);
+        return result(detail, setup, composition, heatFlow, surface);
+    }
+
+    /**
+     * The solution the lowest surface temperature is read from. A coupling within 1e-4 leaves a corner's temperature off by
+     * some hundredths of the difference, since the error of a point goes with the root of the energy's; so the width is
+     * narrowed until the last refinement changed the temperature by no more than {@link #STEADY}.
+     */
+    private static Solution surfaceTemperature(Composition composition, Accuracy accuracy, SectionSolving solving) {
+        double width = accuracy.relativeWidth();
+        Solution solution;
+        int narrower = 0;
+        do {
+            width /= 10;
+            solution = solving.solve(composition.surfaceTemperature(), new Accuracy(width, accuracy.maximumUnknowns()));
+            narrower++;
+        } while (narrower < 3 && !steady(solution));
+        return solution;
+    }
+
+    private static boolean steady(Solution solution) {
+        double highest = solution.section()
+                .environments()
+                .collectDouble(each -> each.temperature())
+                .max();
+        double lowest = solution.section()
+                .environments()
+                .collectDouble(each -> each.temperature())
+                .min();
+        return Math.abs(solution.surface(Surroundings.INDOOR).change()) <= STEADY * (highest - lowest);
+    }
+
+    private static JunctionResult result(
+            Detail detail, JunctionSetup setup, Composition composition, Solution heatFlow, Solution surface) {
+        Interval coupling = Interval.of(0);
+        for (Surroundings.Space space : composition.surroundings().spaces()) {
+            if (space.factor() > 0 && faces(heatFlow, space.name())) {
+                coupling = coupling.plus(
+                        heatFlow.coupling(Surroundings.INDOOR, space.name()).times(space.factor()));
+            }
+        }
+        double external = 0;
+        double internal = 0;
+        for (int i = 0; i < composition.legs().size(); i++) {
+            JunctionResult.Leg leg = composition.legs().get(i);
+            double perMetre = composition.factors().get(i) * leg.transmittance();
+            external += perMetre * leg.externalLength();
+            internal += perMetre * leg.internalLength();
+        }
+        Solution.SurfaceTemperature coldest = surface.surface(Surroundings.INDOOR);
+        double factor = temperatureFactor(surface, coldest.lowest());
+        double thinner = composition
+                .legs()
+                .zip(composition.factors())
+                .select(each -> each.getTwo() > 0)
+                .collectDouble(each -> each.getOne().insulationThickness())
+                .minIfEmpty(0);
+        PenLine penLine = PenLines.of(
+                composition.insulation(),
+                composition.ends().getFirst(),
+                composition.ends().getLast(),
+                thinner);
+        MutableList<String> notes = Lists.mutable.withAll(composition.notes());
+        notes.addAllIterable(heatFlow.notes());
+        return new JunctionResult(
+                detail,
+                setup,
+                heatFlow,
+                composition.plan(),
+                composition.legs(),
+                coupling,
+                coupling.plus(-external),
+                coupling.plus(-internal),
+                factor,
+                coldest.at(),
+                penLine,
+                WeakestPaths.of(composition),
+                notes.distinct().toImmutable());
+    }
+
+    /** Between the coldest environment that is outdoors in full, and indoors. */
+    private static double temperatureFactor(Solution surface, double lowest) {
+        double indoor = surface.section()
+                .environments()
+                .detect(each -> each.name().equals(Surroundings.INDOOR))
+                .temperature();
+        double outdoor = surface.section()
+                .environments()
+                .collectDouble(each -> each.temperature())
+                .min();
+        return (lowest - outdoor) / (indoor - outdoor);
+    }
+
+    private static boolean faces(Solution solution, String environment) {
+        return solution.section().environments().anySatisfy(each -> each.name().equals(environment));
+    }
+}

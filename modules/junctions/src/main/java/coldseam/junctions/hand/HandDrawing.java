@@ -1,0 +1,225 @@
+package coldseam.junctions.hand;
+
+import coldseam.conduction.Boundary;
+import coldseam.conduction.Point;
+import coldseam.conduction.Region;
+import coldseam.conduction.Section;
+import coldseam.envelope.Control;
+import coldseam.envelope.Material;
+import coldseam.envelope.Provenance;
+import coldseam.envelope.Role;
+import coldseam.envelope.file.Faults;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.detail.Connection;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.DetailDrawing;
+import coldseam.junctions.detail.FileDetail;
+import coldseam.junctions.kind.Vector;
+import coldseam.junctions.plan.SectionEnd;
+import coldseam.junctions.plan.SectionPlan;
+import coldseam.junctions.section.Composer;
+import coldseam.junctions.section.Composition;
+import coldseam.junctions.section.Shapes;
+import coldseam.junctions.section.Surroundings;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.Maps;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * A section drawn by hand as a detail: it is computed as it stands, whatever layers the house has.
+ *
+ * @param drawn section with its junction block
+ */
+public record HandDrawing(SectionFile drawn) implements DetailDrawing {
+
+    /** The detail of a section file with a junction block; faults where it lacks what a detail needs. */
+    public static Optional<Detail> detail(String id, SectionFile drawn, Faults faults) {
+        Optional<FileSection.FileJunction> junction = drawn.file().junction();
+        if (junction.isEmpty()) {
+            faults.add(
+                    drawn.file().place(),
+                    "a section that is chosen as a detail needs the key junction",
+                    "",
+                    "",
+                    "add it: junction: {kind: …, legs: […]}");
+            return Optional.empty();
+        }
+        ImmutableList<String> names = drawn.section().environments().collect(each -> each.name());
+        if (!names.contains(Surroundings.INDOOR) || names.size() < 2 || names.size() > 3) {
+            faults.add(
+                    drawn.file().place(),
+                    "a section that is chosen as a detail needs its environments",
+                    names.makeString(", "),
+                    "indoor and one or two others",
+                    "name them so");
+            return Optional.empty();
+        }
+        FileDetail.FileConnections connections = junction.get()
+                .connections()
+                .orElse(new FileDetail.FileConnections(
+                        Connection.NOT_SHOWN, Connection.NOT_SHOWN, Connection.NOT_SHOWN));
+        return Optional.of(new Detail(
+                id,
+                junction.get().kind(),
+                drawn.file().section(),
+                junction.get().rank(),
+                junction.get().looksLike(),
+                Lists.immutable.empty(),
+                Maps.mutable
+                        .of(
+                                Control.AIR,
+                                connections.air(),
+                                Control.WATER,
+                                connections.water(),
+                                Control.VAPOUR,
+                                connections.vapour())
+                        .toImmutable(),
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
+                Optional.empty(),
+                new HandDrawing(drawn)));
+    }
+
+    public Composition composition() {
+        Section section = drawn.section();
+        ImmutableList<FileSection.FileLeg> legs =
+                drawn.file().junction().orElseThrow().legs();
+        ImmutableList<Composition.Face> faces = faces();
+        ImmutableList<Geometry> ends = legs.collect(leg -> {
+            ImmutableList<Point> cut = SectionFile.points(leg.cut(), drawn.unit());
+            return Composer.line(cut.getFirst(), cut.getLast());
+        });
+        ImmutableList<JunctionResult.Leg> plane = legs.collect(leg -> new JunctionResult.Leg(
+                leg.name(),
+                leg.transmittance(),
+                drawn.unit() * leg.external(),
+                drawn.unit() * leg.internal(),
+                drawn.unit() * leg.insulation()));
+        double weakest = legs.collectDouble(leg -> 1 / leg.transmittance() - resistances())
+                .min();
+        return new Composition(
+                section,
+                surfaceSection(),
+                SectionPlan.of(section.regions().collect(HandDrawing::piece), SectionEnd.of(section)),
+                plane,
+                legs.collect(FileSection.FileLeg::factor),
+                surroundings(legs),
+                faces,
+                pastTheEnds(faces, ends),
+                Lists.immutable.of(ends.getFirst(), ends.getLast()),
+                legs.collect(FileSection.FileLeg::name),
+                Math.max(1e-6, weakest),
+                Lists.immutable.of("The section is drawn by hand: it does not follow the house's layers."));
+    }
+
+    private double resistances() {
+        Section section = drawn.section();
+        double indoor = section.environments()
+                .detect(each -> each.name().equals(Surroundings.INDOOR))
+                .surfaceResistance();
+        return indoor
+                + section.environments()
+                        .reject(each -> each.name().equals(Surroundings.INDOOR))
+                        .collectDouble(each -> each.surfaceResistance())
+                        .min();
+    }
+
+    private Surroundings surroundings(ImmutableList<FileSection.FileLeg> legs) {
+        ImmutableList<Surroundings.Space> spaces = drawn.section()
+                .environments()
+                .reject(each -> each.name().equals(Surroundings.INDOOR))
+                .collectWithIndex((each, i) -> new Surroundings.Space(
+                        each.name(), legs.get(Math.min(i, legs.size() - 1)).factor(), each.surfaceResistance()));
+        return new Surroundings(spaces.getFirst(), spaces.getLast());
+    }
+
+    private Section surfaceSection() {
+        Section section = drawn.section();
+        return new Section(
+                section.name() + ", for surface temperatures",
+                section.symmetry(),
+                section.snap(),
+                section.regions(),
+                section.environments(),
+                section.boundaries()
+                        .collect(each -> each.environment().equals(Surroundings.INDOOR)
+                                ? new Boundary(
+                                        each.environment(),
+                                        each.path(),
+                                        OptionalDouble.of(Composer.SURFACE_TEMPERATURE_RSI))
+                                : each),
+                section.probes());
+    }
+
+    private static Material material(Region region) {
+        return new Material(
+                region.material(),
+                region.conductivity(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                region.conductivity() <= Material.INSULATES_UP_TO,
+                new Provenance("the section file", Provenance.Sureness.DECLARED));
+    }
+
+    private static SectionPlan.Piece piece(Region region) {
+        Material material = material(region);
+        return new SectionPlan.Piece(
+                region.outline(),
+                material,
+                material.insulates() ? Role.INSULATION : Role.STRUCTURE,
+                true,
+                new SectionPlan.Origin.ByHand(region.material()));
+    }
+
+    private ImmutableList<Composition.Face> faces() {
+        MutableList<Composition.Face> faces = Lists.mutable.empty();
+        Geometry covered = Shapes.nothing();
+        for (Region region : drawn.section().regions().toReversed()) {
+            Geometry area = Shapes.of(region.outline().corners());
+            Geometry seen = Shapes.difference(area, covered);
+            if (!seen.isEmpty()) {
+                faces.add(new Composition.Face(
+                        seen, region.conductivity(), region.conductivity() <= Material.INSULATES_UP_TO));
+            }
+            covered = Shapes.union(Lists.immutable.of(covered, area));
+        }
+        return faces.reverseThis().toImmutable();
+    }
+
+    /** What insulates, carried on straight past the ends, so that they do not narrow it. */
+    private static Geometry pastTheEnds(ImmutableList<Composition.Face> faces, ImmutableList<Geometry> ends) {
+        Geometry insulation =
+                Shapes.union(faces.select(Composition.Face::insulates).collect(Composition.Face::area));
+        Coordinate middle = Shapes.union(faces.collect(Composition.Face::area))
+                .getCentroid()
+                .getCoordinate();
+        MutableList<Geometry> parts = Lists.mutable.of(insulation);
+        for (Geometry end : ends) {
+            Geometry met = insulation.intersection(end);
+            for (int i = 0; i < met.getNumGeometries(); i++) {
+                Coordinate[] line = met.getGeometryN(i).getCoordinates();
+                if (line.length < 2) {
+                    continue;
+                }
+                Coordinate a = line[0];
+                Coordinate b = line[line.length - 1];
+                Vector normal = new Vector(b.y - a.y, a.x - b.x).times(1 / a.distance(b));
+                boolean outwards = normal.dot(new Vector(a.x - middle.x, a.y - middle.y)) > 0;
+                Vector more = normal.times(outwards ? Composer.PAST_THE_CUT : -Composer.PAST_THE_CUT);
+                parts.add(Shapes.of(Lists.immutable.of(
+                        Shapes.point(a),
+                        Shapes.point(b),
+                        new Point(b.x + more.x(), b.y + more.y()),
+                        new Point(a.x + more.x(), a.y + more.y()))));
+            }
+        }
+        return Shapes.union(parts);
+    }
+}

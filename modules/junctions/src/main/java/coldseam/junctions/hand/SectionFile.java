@@ -1,0 +1,124 @@
+package coldseam.junctions.hand;
+
+import coldseam.conduction.Boundary;
+import coldseam.conduction.Environment;
+import coldseam.conduction.Point;
+import coldseam.conduction.Polygon;
+import coldseam.conduction.Probe;
+import coldseam.conduction.Region;
+import coldseam.conduction.Section;
+import coldseam.conduction.Symmetry;
+import coldseam.envelope.file.Binder;
+import coldseam.envelope.file.Faults;
+import coldseam.envelope.file.FileFaultException;
+import coldseam.envelope.file.SourceDocument;
+import coldseam.envelope.file.SourceNode;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.primitive.MutableDoubleList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.primitive.DoubleLists;
+
+/**
+ * A section drawn by hand.
+ *
+ * @param section in metres
+ * @param unit m, of the file's coordinates
+ * @param file as written
+ */
+public record SectionFile(Section section, double unit, FileSection file) {
+
+    /** Digits after the point to which coordinates of a turned drawing may be rounded. */
+    private static final int TURNED_DIGITS = 3;
+
+    /** Most digits that are told apart. */
+    private static final int MOST_DIGITS = 7;
+
+    /** m; no drawing needs a finer lattice, and a coarser one reaches farther. */
+    private static final double FINEST = 1e-7;
+
+    /**
+     * Reads the section of a file, YAML or JSON.
+     *
+     * @throws FileFaultException with every fault of the file; faults of the geometry are found when it is solved
+     */
+    public static Section read(Path path) {
+        return load(path).section();
+    }
+
+    /** Reads a file; see {@link #read}. */
+    public static SectionFile load(Path path) {
+        Faults faults = new Faults();
+        Optional<SectionFile> loaded = SourceDocument.read(path, faults).flatMap(node -> bind(node, faults));
+        faults.throwIfAny();
+        return loaded.orElseThrow();
+    }
+
+    public static Optional<SectionFile> bind(SourceNode node, Faults faults) {
+        return Binder.bind(node, FileSection.class, faults).map(SectionFile::of);
+    }
+
+    private static SectionFile of(FileSection file) {
+        double unit = file.lengths().metres();
+        Section section = new Section(
+                file.section(),
+                file.axisymmetric() ? Symmetry.AXISYMMETRIC : Symmetry.PLANAR,
+                snap(file, unit),
+                file.regions().collect(each -> region(each, unit)),
+                file.environments()
+                        .collect(each -> new Environment(
+                                each.name(),
+                                each.value().temperature(),
+                                each.value().surfaceResistance())),
+                file.boundaries()
+                        .collect(each ->
+                                new Boundary(each.environment(), points(each.path(), unit), each.surfaceResistance())),
+                file.probes().collect(each -> new Probe(each.name(), point(each.at(), unit))));
+        return new SectionFile(section, unit, file);
+    }
+
+    /**
+     * The lattice: a thousandth of the unit where the drawing has slanted edges, whose ends were rounded to it; a tenth of
+     * that where it has none, so that thin layers stay; finer where coordinates are written finer.
+     */
+    private static double snap(FileSection file, double unit) {
+        MutableDoubleList coordinates = DoubleLists.mutable.empty();
+        boolean slanted = false;
+        for (FileSection.FileRegion region : file.regions()) {
+            region.rectangle().ifPresent(each -> coordinates.addAll(each.x0(), each.y0(), each.x1(), each.y1()));
+            ImmutableList<FileSection.FilePlace> corners = region.polygon().orElse(Lists.immutable.empty());
+            for (int i = 0; i < corners.size(); i++) {
+                FileSection.FilePlace from = corners.get(i);
+                FileSection.FilePlace to = corners.get((i + 1) % corners.size());
+                slanted |= from.x() != to.x() && from.y() != to.y();
+                coordinates.addAll(from.x(), from.y());
+            }
+        }
+        int digits = slanted ? TURNED_DIGITS : TURNED_DIGITS + 1;
+        while (digits < MOST_DIGITS && !roundedTo(coordinates, digits)) {
+            digits++;
+        }
+        return Math.max(FINEST, unit * Math.pow(10, -digits));
+    }
+
+    private static boolean roundedTo(MutableDoubleList coordinates, int digits) {
+        double scale = Math.pow(10, digits);
+        return coordinates.allSatisfy(each -> Math.abs(each * scale - Math.rint(each * scale)) < 1e-5);
+    }
+
+    private static Region region(FileSection.FileRegion region, double unit) {
+        Polygon outline = region.rectangle()
+                .map(each -> Polygon.rectangle(unit * each.x0(), unit * each.y0(), unit * each.x1(), unit * each.y1()))
+                .orElseGet(() -> new Polygon(points(region.polygon().orElseThrow(), unit)));
+        return new Region(region.material(), region.conductivity(), outline);
+    }
+
+    static ImmutableList<Point> points(ImmutableList<FileSection.FilePlace> places, double unit) {
+        return places.collect(each -> point(each, unit));
+    }
+
+    private static Point point(FileSection.FilePlace place, double unit) {
+        return new Point(unit * place.x(), unit * place.y());
+    }
+}

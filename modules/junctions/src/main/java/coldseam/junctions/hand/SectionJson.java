@@ -1,0 +1,110 @@
+package coldseam.junctions.hand;
+
+import coldseam.conduction.GapPlaces;
+import coldseam.conduction.Point;
+import coldseam.conduction.Solution;
+import coldseam.conduction.Symmetry;
+import coldseam.envelope.file.JsonText;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** A solved section as JSON. */
+public final class SectionJson {
+
+    private SectionJson() {}
+
+    private record Coupling(
+            ImmutableList<String> between, double lower, double upper, String unit, boolean asNarrowAsAsked) {}
+
+    private record HeatFlow(String environment, double lower, double upper, String unit) {}
+
+    private record Surface(
+            String environment, double lowestTemperature, ImmutableList<Double> at, double temperatureFactor) {}
+
+    private record ProbeValue(String name, double temperature) {}
+
+    private record Gap(double total, String unit, ImmutableList<GapPlace> largestShares) {}
+
+    private record GapPlace(double share, ImmutableList<Double> aroundCorner, double meanDistance) {}
+
+    private record Document(
+            String section,
+            ImmutableList<Coupling> couplings,
+            ImmutableList<HeatFlow> heatFlows,
+            ImmutableList<Surface> surfaces,
+            ImmutableList<ProbeValue> probes,
+            Gap gap,
+            int unknowns,
+            double seconds,
+            ImmutableList<String> notes) {}
+
+    private static final int MOST_PLACES = 10;
+
+    /**
+     * The solution of a section file: couplings W/(m·K) (axisymmetric: W/K), flows W/m (W), temperatures °C, places in the
+     * file's unit. A coupling is as narrow as asked where its own interval is, not only the total's. The gap is the width of
+     * the total coupling's interval, with the corners of the drawing that most of it lies around; no corners where it is
+     * rounding alone.
+     *
+     * @param unit m, of the file's coordinates
+     */
+    public static String write(Solution solution, double unit) {
+        boolean planar = solution.section().symmetry() == Symmetry.PLANAR;
+        ImmutableList<Solution.Coupling> wide = solution.widerThanAsked();
+        return JsonText.write(new Document(
+                solution.section().name(),
+                solution.couplings()
+                        .collect(each -> new Coupling(
+                                Lists.immutable.of(each.first(), each.second()),
+                                each.value().lower(),
+                                each.value().upper(),
+                                planar ? "W/(m·K)" : "W/K",
+                                !wide.contains(each))),
+                solution.heatFlows()
+                        .collect(each -> new HeatFlow(
+                                each.environment(),
+                                each.value().lower(),
+                                each.value().upper(),
+                                planar ? "W/m" : "W")),
+                solution.surfaces().collect(each -> surface(solution, each, unit)),
+                solution.probes().collect(each -> new ProbeValue(each.name(), each.temperature())),
+                gap(solution, unit),
+                solution.unknowns(),
+                solution.seconds(),
+                solution.notes()));
+    }
+
+    private static Gap gap(Solution solution, double unit) {
+        return new Gap(
+                GapPlaces.total(solution.field()),
+                solution.section().symmetry() == Symmetry.PLANAR ? "W/(m·K)" : "W/K",
+                GapPlaces.of(solution, MOST_PLACES)
+                        .collect(each ->
+                                new GapPlace(each.share(), place(each.at(), unit), rounded(each.distance() / unit))));
+    }
+
+    /** The temperature factor counts from the coldest environment to the one the surface faces. */
+    private static Surface surface(Solution solution, Solution.SurfaceTemperature surface, double unit) {
+        double coldest = solution.section()
+                .environments()
+                .collectDouble(each -> each.temperature())
+                .min();
+        double warmest = solution.section()
+                .environments()
+                .collectDouble(each -> each.temperature())
+                .max();
+        double factor = warmest > coldest ? (surface.lowest() - coldest) / (warmest - coldest) : 1;
+        return new Surface(surface.environment(), surface.lowest(), place(surface.at(), unit), factor);
+    }
+
+    private static ImmutableList<Double> place(Point at, double unit) {
+        // Twelve digits undo the rounding of the unit's conversion, so that 380 mm is not 379.99999999999994.
+        return Lists.immutable.of(rounded(at.x() / unit), rounded(at.y() / unit));
+    }
+
+    private static double rounded(double value) {
+        return new java.math.BigDecimal(value)
+                .round(new java.math.MathContext(12))
+                .doubleValue();
+    }
+}

@@ -1,0 +1,83 @@
+package coldseam.junctions.language;
+
+import coldseam.envelope.file.Faults;
+import coldseam.envelope.file.Located;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * What a detail's drawing needs: one side at least, or at most, the other.
+ *
+ * @param text as written
+ * @param left of the sign
+ * @param atLeast whether left must be at least right, or at most
+ * @param right of the sign
+ */
+public record Condition(String text, Expression left, boolean atLeast, Expression right) {
+
+    /** m; lengths this close count as equal. */
+    private static final double SLACK = 1e-9;
+
+    /**
+     * Reads {@code a >= b} or {@code a <= b}.
+     *
+     * @param expression reads a side; adds its faults itself
+     * @param alike what the two sides may be, in words
+     * @return empty where it is faulty
+     */
+    public static Optional<Condition> read(
+            Located<String> text, Function<String, Optional<Expression>> expression, String alike, Faults faults) {
+        boolean atLeast = text.value().contains(">=");
+        String[] sides = text.value().split(atLeast ? ">=" : "<=", -1);
+        if (sides.length != 2) {
+            faults.add(
+                    text.place(), "a condition is needed", '"' + text.value() + '"', "a >= b or a <= b", "write it so");
+            return Optional.empty();
+        }
+        Optional<Expression> left = expression.apply(sides[0].strip());
+        Optional<Expression> right = expression.apply(sides[1].strip());
+        if (left.isEmpty() || right.isEmpty()) {
+            return Optional.empty();
+        }
+        if (left.get().measures() != right.get().measures()) {
+            faults.add(
+                    text.place(),
+                    "a condition compares like with like",
+                    left.get().measures().noun() + " and "
+                            + right.get().measures().noun(),
+                    alike,
+                    "take the difference of two lines to get a length");
+            return Optional.empty();
+        }
+        return Optional.of(new Condition(text.value(), left.get(), atLeast, right.get()));
+    }
+
+    /**
+     * Why a detail does not fit by this; empty where it does.
+     *
+     * @param who the detail in words
+     * @param value of an expression: m, or a number
+     */
+    public Optional<String> missed(String who, ToDoubleFunction<Expression> value) {
+        double one = value.applyAsDouble(left);
+        double other = value.applyAsDouble(right);
+        if (atLeast ? one >= other - SLACK : one <= other + SLACK) {
+            return Optional.empty();
+        }
+        return Optional.of(String.format(
+                Locale.ROOT,
+                "%s needs %s; here the left side is %s and the right side %s. Choose another detail.",
+                who,
+                text,
+                said(one),
+                said(other)));
+    }
+
+    private String said(double value) {
+        return left.measures() == Measured.NUMBER
+                ? String.format(Locale.ROOT, "%.3g", value)
+                : String.format(Locale.ROOT, "%.0f mm", 1000 * value);
+    }
+}

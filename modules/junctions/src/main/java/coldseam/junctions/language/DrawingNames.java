@@ -1,0 +1,89 @@
+package coldseam.junctions.language;
+
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Role;
+import coldseam.junctions.kind.KindForm;
+import java.util.Locale;
+import org.eclipse.collections.api.map.MutableMap;
+import org.eclipse.collections.impl.factory.Maps;
+
+/**
+ * The names a drawing of a kind may use, and their values in a junction.
+ *
+ * <p>{@code B.inside}, {@code B.outside}, {@code B.ROLE.inside} and {@code B.ROLE.outside} for each band B and role;
+ * {@code storey floor.near} and {@code .far} where an internal floor lies behind the first band; near and far faces of
+ * what meets a single surface; the faces, edge and glass of a frame; {@code ground.top} where the section stands in the
+ * ground; {@code upstand}; and end to end {@code seam} and {@code bend}.
+ */
+public final class DrawingNames {
+
+    public static final String STOREY_FLOOR = "storey floor";
+    public static final String UPSTAND = "upstand";
+
+    /** The line across the first band at which the ground lies outdoors. */
+    public static final String GROUND_TOP = "ground.top";
+
+    public static final String SEAM = "seam";
+    public static final String BEND = "bend";
+
+    /** The key of the parameter that gives a thing's thickness where the house does not. */
+    public static final String THICKNESS = "thickness";
+
+    /** The key of the parameter that gives a cellar floor's depth below the ground where the house does not. */
+    public static final String DEPTH = "depth";
+
+    private DrawingNames() {}
+
+    public static String word(Role role) {
+        return role.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** Every name of a kind with what it measures. */
+    public static MutableMap<String, Measured> of(JunctionKind kind) {
+        MutableMap<String, Measured> names = Maps.mutable.empty();
+        KindForm form = KindForm.of(kind);
+        boolean crossing = form.meeting() == KindForm.Meeting.CROSSING;
+        band(names, kind.first(), Measured.FIRST);
+        if (form.twoSurfaces()) {
+            band(names, kind.second(), crossing ? Measured.SECOND : Measured.FIRST);
+        }
+        if (form.second() == KindForm.Second.DOOR) {
+            band(names, "wall", Measured.SECOND);
+            names.put("door.inside", Measured.SECOND);
+            names.put("door.outside", Measured.SECOND);
+            names.put("door.sill", Measured.FIRST);
+        }
+        if (form.second() == KindForm.Second.FRAME) {
+            names.put("frame.inside", Measured.FIRST);
+            names.put("frame.outside", Measured.FIRST);
+            names.put("frame.edge", Measured.SECOND);
+            names.put("frame.glass", Measured.SECOND);
+        }
+        if (form.second() == KindForm.Second.THING) {
+            names.put(kind.second() + ".near", Measured.SECOND);
+            names.put(kind.second() + ".far", Measured.SECOND);
+        }
+        if (form.floorLines()) {
+            names.put(STOREY_FLOOR + ".near", Measured.FIRST);
+            names.put(STOREY_FLOOR + ".far", Measured.FIRST);
+        }
+        if (form.ground()) {
+            names.put(GROUND_TOP, Measured.FIRST);
+        }
+        names.put(UPSTAND, Measured.LENGTH);
+        if (!crossing) {
+            names.put(SEAM, Measured.SECOND);
+            names.put(BEND, Measured.NUMBER);
+        }
+        return names;
+    }
+
+    private static void band(MutableMap<String, Measured> names, String band, Measured axis) {
+        names.put(band + ".inside", axis);
+        names.put(band + ".outside", axis);
+        for (Role role : Role.values()) {
+            names.put(band + "." + word(role) + ".inside", axis);
+            names.put(band + "." + word(role) + ".outside", axis);
+        }
+    }
+}

@@ -1,0 +1,113 @@
+package coldseam.junctions.language;
+
+import coldseam.envelope.file.Faults;
+import coldseam.envelope.file.Position;
+import coldseam.envelope.file.SourceNode;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.set.MutableSet;
+import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.Sets;
+
+/** The keys of one mapping, each taken once; what nobody took is refused. */
+public final class Keys {
+
+    private final SourceNode.Mapping mapping;
+    private final Faults faults;
+    private final MutableSet<String> taken = Sets.mutable.empty();
+
+    public Keys(SourceNode.Mapping mapping, Faults faults) {
+        this.mapping = mapping;
+        this.faults = faults;
+    }
+
+    /** A text with its place. */
+    public record Text(String text, Position place) {}
+
+    public Position place() {
+        return mapping.place();
+    }
+
+    private Optional<SourceNode> value(String key) {
+        taken.add(key);
+        return mapping.entry(key).map(SourceNode.Entry::value);
+    }
+
+    /** The text of a key, where it is there. */
+    public Optional<Text> text(String key) {
+        return value(key).flatMap(node -> textOf(node, faults));
+    }
+
+    /** The texts of a list; none where it is not there. */
+    public ImmutableList<Text> texts(String key) {
+        return value(key).map(node -> textsOf(node, faults)).orElse(Lists.immutable.empty());
+    }
+
+    /** The items of a list; none where it is not there. */
+    public ImmutableList<SourceNode> list(String key) {
+        return value(key)
+                .filter(SourceNode.Sequence.class::isInstance)
+                .map(node -> ((SourceNode.Sequence) node).items())
+                .orElse(Lists.immutable.empty());
+    }
+
+    /** The entries of a mapping; none where it is not there. */
+    public ImmutableList<SourceNode.Entry> mapping(String key) {
+        Optional<SourceNode> node = value(key);
+        if (node.isPresent() && !(node.get() instanceof SourceNode.Mapping)) {
+            faults.add(
+                    node.get().place(),
+                    key + " is needed",
+                    node.get().shown(),
+                    "a mapping from roles to lines",
+                    "write {insulation: …}");
+            return Lists.immutable.empty();
+        }
+        return node.map(each -> ((SourceNode.Mapping) each).entries()).orElse(Lists.immutable.empty());
+    }
+
+    /** Whether a key says true; false where it is not there. */
+    public boolean flag(String key) {
+        Optional<SourceNode> node = value(key);
+        if (node.isEmpty()) {
+            return false;
+        }
+        if (node.get() instanceof SourceNode.Scalar scalar && scalar.kind() == SourceNode.Kind.BOOLEAN) {
+            return scalar.text().equalsIgnoreCase("true");
+        }
+        faults.add(node.get().place(), key + " is needed", node.get().shown(), "true, false", "write one of them");
+        return false;
+    }
+
+    public void refuseOthers(String what) {
+        for (SourceNode.Entry entry : mapping.entries()) {
+            if (!taken.contains(entry.key())) {
+                faults.add(
+                        entry.place(),
+                        what + " has no such key",
+                        '"' + entry.key() + '"',
+                        taken.toSortedList().makeString(", "),
+                        "remove it");
+            }
+        }
+    }
+
+    public static Optional<Text> textOf(SourceNode node, Faults faults) {
+        if (node instanceof SourceNode.Scalar scalar && scalar.kind() != SourceNode.Kind.EMPTY) {
+            return Optional.of(new Text(scalar.text().strip(), scalar.place()));
+        }
+        faults.add(node.place(), "one value is needed", node.shown(), "a line, a length or a word", "write one value");
+        return Optional.empty();
+    }
+
+    public static ImmutableList<Text> textsOf(SourceNode node, Faults faults) {
+        if (!(node instanceof SourceNode.Sequence sequence)) {
+            faults.add(node.place(), "a list is needed", node.shown(), "[a, b]", "write it as a list");
+            return Lists.immutable.empty();
+        }
+        MutableList<Text> texts = Lists.mutable.empty();
+        sequence.items().each(item -> textOf(item, faults).ifPresent(texts::add));
+        return texts.toImmutable();
+    }
+}

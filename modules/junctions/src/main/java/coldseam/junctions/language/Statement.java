@@ -1,0 +1,127 @@
+package coldseam.junctions.language;
+
+import coldseam.envelope.Role;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.set.ImmutableSet;
+
+/** One statement of a drawing; a later one covers an earlier one. */
+public sealed interface Statement {
+
+    /**
+     * A band's layers.
+     *
+     * @param name of the band
+     * @param first whether it is the first band
+     * @param to where every layer ends unless {@code ends} says otherwise; empty where each goes on to the outer (in an
+     *     inside corner: inner) face of the like layer of the other band
+     * @param from where every layer begins; empty at the cut
+     * @param ends where these layers end; what names one layer goes before what names all of its role
+     * @param roles those painted
+     */
+    record PaintBand(
+            String name,
+            boolean first,
+            Optional<LineRange.End> to,
+            Optional<LineRange.End> from,
+            ImmutableMap<Which, LineRange.End> ends,
+            ImmutableSet<Role> roles)
+            implements Statement {}
+
+    /**
+     * Which of a band's layers are meant.
+     *
+     * @param role they have
+     * @param nth of that role's layers, counted from the inside from 1 on; 0 for all of them, -1 for the outermost
+     */
+    record Which(Role role, int nth) {
+
+        public static final int ALL = 0;
+        public static final int OUTERMOST = -1;
+
+        public static Which all(Role role) {
+            return new Which(role, ALL);
+        }
+    }
+
+    /**
+     * Something between lines.
+     *
+     * @param what it is, for drawings
+     * @param across range across the first band
+     * @param along range across the second band, or along
+     * @param material that fills it
+     * @param role the part it plays; by its material where empty
+     * @param drawnOnly whether it stays out of the conduction
+     */
+    record PaintBlock(
+            String what,
+            LineRange across,
+            LineRange along,
+            MaterialChoice material,
+            Optional<Role> role,
+            boolean drawnOnly)
+            implements Statement {}
+
+    /**
+     * Something of any outline.
+     *
+     * @param corners each an end across the first band and one across the second, or along
+     */
+    record PaintShape(
+            String what, ImmutableList<Corner> corners, MaterialChoice material, Optional<Role> role, boolean drawnOnly)
+            implements Statement {}
+
+    /**
+     * Takes away what lies between lines: outdoor or indoor air takes its place.
+     *
+     * @param across range across the first band
+     * @param along range across the second band, or along
+     */
+    record Clear(LineRange across, LineRange along) implements Statement {}
+
+    /**
+     * The ground beside and under the house.
+     *
+     * @param level line of the first band at which it lies outdoors
+     */
+    record Ground(Expression level) implements Statement {}
+
+    /**
+     * Where something that is not drawn divides two spaces outside the rooms, such as a roof a cold loft from outdoors.
+     *
+     * @param across end across the first band
+     * @param along end across the second band, or along
+     */
+    record Divide(Expression across, Expression along) implements Statement {}
+
+    /**
+     * The window or door frame.
+     *
+     * @param outside line of its outer face; by the opening's set-back where empty
+     * @param sill line of the first band on which a door stands; the floor behind it where empty
+     */
+    record Frame(Optional<Expression> outside, Optional<Expression> sill) implements Statement {}
+
+    /**
+     * A corner of a shape.
+     *
+     * @param across end across the first band
+     * @param along end across the second band, or along
+     */
+    record Corner(LineRange.End across, LineRange.End along) {}
+
+    /** What fills a block. */
+    sealed interface MaterialChoice {
+
+        /** A material by name. */
+        record Named(String name) implements MaterialChoice {}
+
+        /** The thickest layer of a role in a band. */
+        record SameAs(boolean first, String band, Role role) implements MaterialChoice {}
+
+        /** The ground of the site. */
+        record TheGround() implements MaterialChoice {}
+    }
+}

@@ -1,0 +1,71 @@
+package coldseam.junctions.path;
+
+import coldseam.conduction.Boundary;
+import coldseam.junctions.section.Composition;
+import coldseam.junctions.section.Shapes;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
+import org.locationtech.jts.triangulate.polygon.ConstrainedDelaunayTriangulator;
+
+/**
+ * An arrangement cut into triangles that share whole edges.
+ *
+ * @param triangles the same order each time
+ */
+record Triangles(ImmutableList<Triangle> triangles) {
+
+    /** m²; what is smaller is a sliver of rounding. */
+    private static final double SLIVER = 1e-11;
+
+    /**
+     * One triangle.
+     *
+     * @param conductivity W/(m·K)
+     */
+    record Triangle(Coordinate a, Coordinate b, Coordinate c, double conductivity) {}
+
+    /** The triangles of an arrangement; where a boundary begins or ends on an edge, the edge is cut. */
+    static Triangles of(ImmutableList<Composition.Face> faces, ImmutableList<Boundary> boundaries) {
+        Geometry lines = Shapes.FACTORY.createMultiLineString();
+        for (Composition.Face face : faces) {
+            lines = OverlayNG.overlay(lines, face.area().getBoundary(), OverlayNG.UNION, Shapes.GRID);
+        }
+        for (Boundary boundary : boundaries) {
+            Geometry path = Shapes.FACTORY.createLineString(
+                    boundary.path().collect(Shapes::coordinate).toArray(new Coordinate[0]));
+            lines = OverlayNG.overlay(lines, path, OverlayNG.UNION, Shapes.GRID);
+        }
+        Polygonizer polygonizer = new Polygonizer();
+        polygonizer.add(lines);
+        ImmutableList<PreparedGeometry> areas = faces.collect(face -> PreparedGeometryFactory.prepare(face.area()));
+        MutableList<Geometry> cells = Lists.mutable.empty();
+        for (Object cell : polygonizer.getPolygons()) {
+            // The polygonizer goes by hashed sets: order and beginnings of the rings differ from run to run.
+            cells.add(((Geometry) cell).norm());
+        }
+        MutableList<Triangle> triangles = Lists.mutable.empty();
+        for (Geometry cell : cells.sortThis()) {
+            Geometry inside = cell.getInteriorPoint();
+            int face = areas.detectIndex(area -> area.contains(inside));
+            if (face >= 0 && cell.getArea() > SLIVER) {
+                add(cell, faces.get(face).conductivity(), triangles);
+            }
+        }
+        return new Triangles(triangles.toImmutable());
+    }
+
+    private static void add(Geometry cell, double conductivity, MutableList<Triangle> into) {
+        Geometry parts = ConstrainedDelaunayTriangulator.triangulate(cell);
+        for (int i = 0; i < parts.getNumGeometries(); i++) {
+            Coordinate[] ring = parts.getGeometryN(i).getCoordinates();
+            into.add(new Triangle(ring[0], ring[1], ring[2], conductivity));
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package coldseam.junctions.point;
+
+import coldseam.assemblies.HeatFlow;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Exposure;
+import java.util.Optional;
+import org.eclipse.collections.api.map.ImmutableMap;
+
+/**
+ * Everything of a house that a point's section depends on; points with equal setups have equal results.
+ *
+ * @param host build-up of the surface it goes through
+ * @param exposure what the surface faces
+ * @param flow direction in which heat leaves through it
+ * @param ground what lies under a floor on the ground
+ * @param parameters m, lengths of the detail that are other here
+ * @param indoorTemperature °C
+ * @param outdoorTemperature °C
+ */
+public record PointSetup(
+        Assembly host,
+        Exposure exposure,
+        HeatFlow flow,
+        Optional<GroundBelow> ground,
+        ImmutableMap<String, Double> parameters,
+        double indoorTemperature,
+        double outdoorTemperature) {
+
+    /**
+     * Ground in one dimension: so thick that the floor with it has its U of ISO 13370, and at the outdoor temperature below.
+     *
+     * @param conductivity W/(m·K)
+     * @param transmittance W/(m²·K), of the floor with the ground
+     */
+    public record GroundBelow(double conductivity, double transmittance) {}
+}

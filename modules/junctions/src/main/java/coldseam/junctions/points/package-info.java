@@ -1,2 +1,0 @@
-/** Point thermal transmittances: fasteners, posts and brackets, as axisymmetric sections. */
-package coldseam.junctions.points;

@@ -1,0 +1,302 @@
+package coldseam.junctions.section;
+
+import coldseam.assemblies.EquivalentLayer;
+import coldseam.assemblies.EquivalentLayers;
+import coldseam.assemblies.HeatFlow;
+import coldseam.assemblies.OuterSurface;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.Material;
+import coldseam.envelope.Role;
+import coldseam.junctions.kind.KindForm;
+import coldseam.junctions.language.DrawingNames;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.MutableMap;
+import org.eclipse.collections.impl.factory.Lists;
+
+/**
+ * A surface's layers as a section draws and solves them.
+ *
+ * @param name in its kind
+ * @param strata inside → outside
+ * @param thickness m, to the outer face
+ * @param solvedThickness m, to the outer face of what is solved
+ * @param rsi m²·K/W
+ * @param rse m²·K/W, as large as Rsi behind a well-ventilated air layer
+ * @param resistance m²·K/W, of what is solved, without surfaces
+ * @param exposure what it faces
+ */
+public record Band(
+        String name,
+        ImmutableList<Stratum> strata,
+        double thickness,
+        double solvedThickness,
+        double rsi,
+        double rse,
+        double resistance,
+        Exposure exposure) {
+
+    /**
+     * One layer.
+     *
+     * @param layer as solved
+     * @param inside m from the band's inner face
+     * @param outside m from the band's inner face
+     * @param solvedInside m; differs from {@code inside} beside a membrane, whose place its neighbour takes
+     * @param solvedOutside m, likewise
+     * @param conductivity W/(m·K), which keeps the neighbour's resistance
+     * @param insulates whether it counts as insulation
+     */
+    public record Stratum(
+            EquivalentLayer layer,
+            double inside,
+            double outside,
+            double solvedInside,
+            double solvedOutside,
+            double conductivity,
+            boolean insulates) {
+
+        /** The part it plays. */
+        public Role role() {
+            return layer.layer().role();
+        }
+
+        /** Whether it takes part in the conduction. */
+        public boolean solved() {
+            return layer.part() == EquivalentLayer.Part.CARRIES_HEAT;
+        }
+    }
+
+    /**
+     * Puts the lines of its layers among the names of a drawing, m from its inner face.
+     *
+     * @param word the band's name in the drawing
+     */
+    void nameLines(String word, MutableMap<String, Double> names) {
+        names.put(word + ".inside", 0.0);
+        names.put(word + ".outside", thickness());
+        for (Role role : Role.values()) {
+            names.put(word + "." + DrawingNames.word(role) + ".inside", inside(role));
+            names.put(word + "." + DrawingNames.word(role) + ".outside", outside(role));
+        }
+    }
+
+    static Band of(String name, Assembly assembly, Exposure exposure) {
+        return of(name, assembly, exposure, KindForm.heatFlow(name));
+    }
+
+    /**
+     * The layers of an assembly.
+     *
+     * @param name in its kind
+     * @param flow direction in which heat leaves through it
+     * @throws coldseam.assemblies.AssemblyException where the assembly cannot be computed
+     */
+    public static Band of(String name, Assembly assembly, Exposure exposure, HeatFlow flow) {
+        EquivalentLayers stack = EquivalentLayers.of(assembly, flow, OuterSurface.of(exposure));
+        MutableList<Stratum> strata = Lists.mutable.empty();
+        boolean unbridged = stack.layers().anySatisfy(layer -> insulates(layer, true));
+        double inside = 0;
+        double solvedTo = 0;
+        double resistance = 0;
+        for (EquivalentLayer layer : stack.layers()) {
+            double outside = inside + layer.thickness();
+            if (layer.part() == EquivalentLayer.Part.CARRIES_HEAT) {
+                // A membrane is too thin to mesh: the layer outside it begins at its inner face, with its own
+                // resistance.
+                double wide = outside - solvedTo;
+                strata.add(new Stratum(
+                        layer,
+                        inside,
+                        outside,
+                        solvedTo,
+                        outside,
+                        wide / layer.resistance(),
+                        insulates(layer, unbridged)));
+                solvedTo = outside;
+                resistance += layer.resistance();
+            } else {
+                strata.add(new Stratum(layer, inside, outside, inside, outside, layer.conductivity(), false));
+            }
+            inside = outside;
+        }
+        return new Band(
+                name,
+                strata.toImmutable(),
+                inside,
+                solvedTo,
+                stack.interiorSurfaceResistance(),
+                stack.exteriorSurfaceResistance(),
+                resistance,
+                exposure);
+    }
+
+    /**
+     * Whether a layer counts as insulation. One that members bridge counts only where the surface has none that is
+     * unbridged, and only if it insulates in spite of them: else the pen line would run in the studs' wool past every gap of
+     * the boards outside.
+     */
+    private static boolean insulates(EquivalentLayer layer, boolean unbridged) {
+        boolean insulating = layer.part() == EquivalentLayer.Part.CARRIES_HEAT
+                && layer.layer().material().insulates();
+        return layer.layer().framing().isEmpty()
+                ? insulating
+                : insulating && !unbridged && layer.conductivity() <= Material.INSULATES_UP_TO;
+    }
+
+    /** U of what is solved, W/(m²·K). */
+    public double transmittance() {
+        return 1 / (rsi + resistance + rse);
+    }
+
+    /** Whether heat leaves to a ventilated air layer. */
+    public boolean ventilated() {
+        return strata.anySatisfy(each -> each.layer().part() == EquivalentLayer.Part.VENTILATED);
+    }
+
+    /** Whether it has a layer of a role. */
+    public boolean has(Role role) {
+        return strata.anySatisfy(each -> each.role() == role);
+    }
+
+    /**
+     * The innermost face of a role's layers, as they are solved: a membrane beneath them takes no place, so that no slit is
+     * left where pieces end at the faces on its two sides. Where the band has none, the face where they would lie.
+     */
+    public double inside(Role role) {
+        return inside(usual(role)).orElseGet(() -> place(role));
+    }
+
+    /** The outermost face of a role's layers; where the band has none, the face where they would lie. */
+    public double outside(Role role) {
+        return outside(usual(role)).orElseGet(() -> place(role));
+    }
+
+    private static Optional<Double> inside(ImmutableList<Stratum> of) {
+        return of.getFirstOptional().map(each -> each.solved() ? each.solvedInside() : each.inside());
+    }
+
+    private static Optional<Double> outside(ImmutableList<Stratum> of) {
+        return of.getLastOptional().map(Stratum::outside);
+    }
+
+    private ImmutableList<Stratum> of(Role role) {
+        return strata.select(each -> each.role() == role);
+    }
+
+    /** A role's layers where they usually lie: a service void is not the air layer behind the cladding. */
+    private ImmutableList<Stratum> usual(Role role) {
+        ImmutableList<Stratum> all = of(role);
+        ImmutableList<Stratum> usual = all.select(each -> switch (role) {
+            case FINISH, STRUCTURE -> zone(each) != Zone.OUTSIDE;
+            case INSULATION -> zone(each) == Zone.WITHIN;
+            case AIR_LAYER, CLADDING -> zone(each) != Zone.INSIDE;
+            case MEMBRANE -> true;
+        });
+        return usual.isEmpty() && role != Role.AIR_LAYER ? all : usual;
+    }
+
+    /** Where a layer lies in respect of the band's thickest run of insulation; a band without one has no sides. */
+    enum Zone {
+        INSIDE,
+        WITHIN,
+        OUTSIDE
+    }
+
+    /** The zone of one of this band's layers; null without insulation. */
+    Zone zone(Stratum stratum) {
+        ImmutableList<Stratum> run = insulation();
+        if (run.isEmpty()) {
+            return null;
+        }
+        if (stratum.outside() <= run.getFirst().inside()) {
+            return Zone.INSIDE;
+        }
+        return stratum.inside() >= run.getLast().outside() ? Zone.OUTSIDE : Zone.WITHIN;
+    }
+
+    /**
+     * The face at which a layer of another band that turns the corner with this one meets its like. By the role alone it
+     * could be the wrong one: sheathing outside the studs would run to the battens inside them, a ventilated air layer to a
+     * service void, and cut the insulation between.
+     *
+     * @param outer whether the outermost face is meant, at an outer corner
+     * @param role of the layer
+     * @param zone of the layer in its own band; null where that has no insulation
+     */
+    double like(boolean outer, Role role, Zone zone) {
+        ImmutableList<Stratum> run = insulation();
+        if (zone == null || run.isEmpty()) {
+            return outer ? outside(role) : inside(role);
+        }
+        if (zone == Zone.WITHIN) {
+            // Whatever insulates joins what insulates, over its whole thickness.
+            return outer ? run.getLast().outside() : run.getFirst().solvedInside();
+        }
+        ImmutableList<Stratum> alike = of(role).select(each -> zone(each) == zone);
+        Optional<Double> face = outer ? outside(alike) : inside(alike);
+        return face.orElseGet(() -> switch (zone) {
+            case OUTSIDE -> Math.max(place(role), run.getLast().outside());
+            default -> role == Role.FINISH ? 0 : behindFinish();
+        });
+    }
+
+    private double behindFinish() {
+        return inside(strata.select(each -> each.solved() && each.role() != Role.FINISH))
+                .orElse(0.0);
+    }
+
+    private double place(Role role) {
+        double face = 0;
+        for (Stratum stratum : strata) {
+            if (rank(stratum.role()) < rank(role)) {
+                face = Math.max(face, stratum.outside());
+            }
+        }
+        return face;
+    }
+
+    /** The usual order, inside → outside. */
+    private static int rank(Role role) {
+        return switch (role) {
+            case FINISH -> 0;
+            case STRUCTURE -> 1;
+            case INSULATION -> 2;
+            case MEMBRANE -> 3;
+            case AIR_LAYER -> 4;
+            case CLADDING -> 5;
+        };
+    }
+
+    /** The thickest layer of a role that is solved. */
+    public Optional<Stratum> main(Role role) {
+        ImmutableList<Stratum> of = strata.select(each -> each.role() == role);
+        return of.isEmpty() ? Optional.empty() : Optional.of(of.maxBy(each -> each.outside() - each.inside()));
+    }
+
+    /** m, of the thickest run of insulating layers that touch. */
+    public double insulationThickness() {
+        return thickness(insulation());
+    }
+
+    private static double thickness(ImmutableList<Stratum> run) {
+        return run.sumOfDouble(each -> each.solvedOutside() - each.solvedInside());
+    }
+
+    /** The thickest run of insulating layers that touch; a membrane between them does not part them. */
+    private ImmutableList<Stratum> insulation() {
+        ImmutableList<Stratum> thickest = Lists.immutable.empty();
+        ImmutableList<Stratum> run = Lists.immutable.empty();
+        for (Stratum stratum : strata) {
+            if (stratum.insulates()) {
+                run = run.newWith(stratum);
+                thickest = thickness(run) > thickness(thickest) ? run : thickest;
+            } else if (stratum.layer().part() != EquivalentLayer.Part.NEGLIGIBLE) {
+                run = Lists.immutable.empty();
+            }
+        }
+        return thickest;
+    }
+}

@@ -1,0 +1,329 @@
+package coldseam.junctions.section;
+
+import coldseam.conduction.Boundary;
+import coldseam.conduction.Environment;
+import coldseam.conduction.Point;
+import coldseam.conduction.Polygon;
+import coldseam.conduction.Region;
+import coldseam.conduction.Section;
+import coldseam.conduction.Symmetry;
+import coldseam.envelope.Material;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.detail.BandDrawing;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.kind.Chart;
+import coldseam.junctions.kind.KindForm;
+import coldseam.junctions.plan.SectionPlan;
+import java.util.EnumMap;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * From a detail and a junction to a section that can be solved.
+ *
+ * <p>Each band is cut at right angles, at least 1 m and three times its thickness past the last thing drawn in the junction
+ * (ISO 10211:2017 clause 5.3, from memory); the cuts are adiabatic.
+ */
+public final class Composer {
+
+    /** m, least distance of a cut. */
+    private static final double CUT = 1;
+
+    /** Times the thickness of what is cut, least distance of a cut. */
+    private static final double CUT_THICKNESSES = 3;
+
+    /** m, how far the insulation is followed past the cuts, so that they do not narrow it. */
+    public static final double PAST_THE_CUT = 2;
+
+    /** m; the section is solved on the lattice its outline was found on. */
+    private static final double SNAP = Shapes.STEP;
+
+    /** m; less than this deep, two parts only touch. */
+    private static final double TOUCH = 1e-6;
+
+    /** m²·K/W, indoors, for the temperature factor (ISO 13788:2012 clause 4.4.1, from memory). */
+    public static final double SURFACE_TEMPERATURE_RSI = 0.25;
+
+    private final Detail detail;
+    private final Scene scene;
+    private final Chart chart;
+    private final ImmutableList<Painted> pieces;
+    private final MutableList<String> notes;
+    private final EnumMap<Chart.Cut, Double> cuts;
+    private final Surroundings surroundings;
+
+    private Composer(Detail detail, Scene scene, Painter.Picture picture) {
+        this.detail = detail;
+        this.scene = scene;
+        this.chart = scene.chart();
+        this.pieces = picture.pieces();
+        this.notes = Lists.mutable.withAll(picture.notes());
+        this.cuts = cuts();
+        this.surroundings = Surroundings.of(
+                scene.setup().firstExposure(),
+                scene.form().second() == KindForm.Second.SURFACE || scene.form().second() == KindForm.Second.DOOR
+                        ? scene.setup().secondExposure()
+                        : scene.setup().firstExposure());
+    }
+
+    /**
+     * Composes a detail's section.
+     *
+     * @param library the built-in materials by name
+     * @throws DetailDoesNotFit where the setup lies outside the detail's valid range, with every reason
+     */
+    public static Composition compose(
+            Detail detail, JunctionSetup setup, Function<String, Optional<Material>> library) {
+        if (!(detail.drawing() instanceof BandDrawing drawing)) {
+            throw new DetailDoesNotFit(Lists.immutable.of("\"" + detail.name() + "\" (" + detail.id()
+                    + ") has no drawing that can be laid on a house's layers. Draw it in a detail file."));
+        }
+        Scene scene = Scene.of(detail, drawing, setup);
+        return new Composer(detail, scene, Painter.paint(scene, library)).composed();
+    }
+
+    /** The resistance of a frame without surfaces, from its U with the surface resistances it has in the section. */
+    static double frameResistance(Scene scene) {
+        double transmittance = scene.setup().opening().orElseThrow().frameTransmittance();
+        double rsi = scene.form().second() == KindForm.Second.DOOR
+                ? Surroundings.STILL_AIR
+                : scene.first().rsi();
+        double resistance = 1 / transmittance - rsi - Surroundings.OPEN_AIR;
+        if (!(resistance > 0)) {
+            throw new DetailDoesNotFit(Lists.immutable.of("the frame of \""
+                    + scene.setup().opening().orElseThrow().name() + "\" has U " + transmittance
+                    + " W/(m²·K); allowed is less than "
+                    + Math.round(10 / (rsi + Surroundings.OPEN_AIR)) / 10.0
+                    + " W/(m²·K), what its surfaces alone let through. Correct frame-u."));
+        }
+        return resistance;
+    }
+
+    // 1. Where the section is cut.
+
+    private EnumMap<Chart.Cut, Double> cuts() {
+        EnumMap<Chart.Cut, Double> cutAt = new EnumMap<>(Chart.Cut.class);
+        ImmutableList<Painted> conducting = pieces.select(each -> each.effect() == Painted.Effect.CONDUCTS);
+        ImmutableList<Chart.Place> places = conducting.flatCollect(Painted::solved);
+        ImmutableList<Point> points = places.select(each -> each.cut() == null).collect(each -> each.in(chart));
+        for (Chart.Cut cut : Chart.Cut.values()) {
+            ImmutableList<Chart.Place> on = places.select(each -> each.cut() == cut);
+            if (on.isEmpty()) {
+                continue;
+            }
+            double reach = Math.max(
+                    0,
+                    points.collectDouble(each -> cut.sign() * chart.along(cut.ofFirst(), each))
+                            .maxIfEmpty(0));
+            double least = Math.max(CUT, CUT_THICKNESSES * thickness(on, cut));
+            cutAt.put(cut, reach + least);
+        }
+        boolean edge = scene.form().second() != KindForm.Second.THING;
+        if (scene.form().ground() && edge && cutAt.containsKey(Chart.Cut.FIRST_AWAY)) {
+            groundCuts(cutAt, conducting);
+        }
+        return cutAt;
+    }
+
+    private double thickness(ImmutableList<Chart.Place> on, Chart.Cut cut) {
+        boolean byFirst = !scene.chart().crossing() || cut.ofFirst();
+        double least = on.collectDouble(each -> byFirst ? each.s() : each.t()).min();
+        double most = on.collectDouble(each -> byFirst ? each.s() : each.t()).max();
+        return most - least;
+    }
+
+    /** In the ground, half the floor's width is drawn, and no more. */
+    private void groundCuts(EnumMap<Chart.Cut, Double> cutAt, ImmutableList<Painted> conducting) {
+        double half = scene.setup().ground().orElseThrow().floorWidth() / 2;
+        ImmutableList<Painted> house = conducting.reject(each -> each.what().equals("ground"));
+        double reach = house.flatCollect(Painted::solved)
+                .select(each -> each.cut() == null)
+                .collectDouble(each -> chart.along(true, each.in(chart)))
+                .maxIfEmpty(0);
+        if (half < reach + 0.1) {
+            throw new DetailDoesNotFit(Lists.immutable.of(String.format(
+                    java.util.Locale.ROOT,
+                    "\"%s\" (%s) reaches %.2f m under a floor whose half width is %.2f m; allowed is 0.1 m less than that."
+                            + " Choose a detail that reaches less far.",
+                    detail.name(),
+                    detail.id(),
+                    reach,
+                    half)));
+        }
+        cutAt.put(Chart.Cut.FIRST_AWAY, half);
+        if (cutAt.containsKey(Chart.Cut.SECOND_AWAY)) {
+            double up = house.flatCollect(Painted::solved)
+                    .select(each -> each.cut() == null)
+                    .collectDouble(each -> chart.along(false, each.in(chart)))
+                    .maxIfEmpty(0);
+            double thick = CUT_THICKNESSES * scene.secondThickness();
+            cutAt.put(Chart.Cut.SECOND_AWAY, Math.max(scene.depth(), up) + Math.max(CUT, thick));
+        }
+    }
+
+    private ImmutableList<Point> outline(ImmutableList<Chart.Place> places, double more) {
+        return chart.outline(places.collect(each -> each.cut() == null
+                ? each
+                : new Chart.Place(each.s(), each.t(), each.cut(), cuts.get(each.cut()) + more)));
+    }
+
+    // 2. What is seen of each piece.
+
+    private Composition composed() {
+        ImmutableList<Geometry> areas = pieces.collect(each -> Shapes.of(outline(each.solved(), 0)));
+        ImmutableList<Composition.Face> faces = faces(0);
+        if (faces.isEmpty()) {
+            throw new DetailDoesNotFit(Lists.immutable.of("\"" + detail.name() + "\" (" + detail.id()
+                    + ") draws nothing that conducts with these layers. Choose another detail."));
+        }
+        Geometry body = Shapes.union(faces.collect(Composition.Face::area));
+        Geometry main = largest(body);
+        if (main != body) {
+            notes.add("Parts that touch the rest nowhere are left out of the heat flow.");
+            faces = faces.select(face -> face.area().buffer(-TOUCH).intersects(main));
+        }
+        ImmutableList<Region> regions = regions(areas);
+        OutlineBoundaries outline = new OutlineBoundaries(scene, surroundings, cuts, notes);
+        ImmutableList<Boundary> heatFlow = outline.of(main);
+        ImmutableList<Boundary> surface =
+                heatFlow.collect(each -> each.environment().equals(Surroundings.INDOOR)
+                        ? new Boundary(each.environment(), each.path(), OptionalDouble.of(SURFACE_TEMPERATURE_RSI))
+                        : each);
+        Legs legs = new Legs(scene, cuts);
+        PenEnds ends = PenEnds.of(scene, cuts);
+        return new Composition(
+                section(regions, heatFlow, ""),
+                section(regions, surface, ", for surface temperatures"),
+                SectionPlan.of(drawn(), outline.ends(main)),
+                legs.legs(),
+                legs.factors(),
+                surroundings,
+                faces,
+                insulation(ends),
+                ends.places(),
+                ends.names(),
+                legs.weakestNeighbour(),
+                notes.distinct().toImmutable());
+    }
+
+    private static Geometry largest(Geometry body) {
+        if (body.getNumGeometries() == 1) {
+            return body.getGeometryN(0);
+        }
+        Geometry best = body.getGeometryN(0);
+        for (int i = 1; i < body.getNumGeometries(); i++) {
+            if (body.getGeometryN(i).getArea() > best.getArea()) {
+                best = body.getGeometryN(i);
+            }
+        }
+        return best;
+    }
+
+    /** The arrangement, with the cuts moved outwards by {@code more}. */
+    private ImmutableList<Composition.Face> faces(double more) {
+        MutableList<Composition.Face> faces = Lists.mutable.empty();
+        Geometry covered = Shapes.nothing();
+        for (Painted piece : pieces.toReversed()) {
+            if (piece.effect() == Painted.Effect.DRAWN) {
+                continue;
+            }
+            Geometry area = Shapes.of(outline(piece.solved(), more));
+            if (piece.effect() == Painted.Effect.CONDUCTS) {
+                Geometry seen = Shapes.difference(area, covered);
+                if (!seen.isEmpty()) {
+                    faces.add(new Composition.Face(seen, piece.conductivity(), piece.insulates()));
+                }
+            }
+            covered = Shapes.union(Lists.immutable.of(covered, area));
+        }
+        return faces.reverseThis().toImmutable();
+    }
+
+    private ImmutableList<Region> regions(ImmutableList<Geometry> areas) {
+        MutableList<Region> regions = Lists.mutable.empty();
+        for (int i = 0; i < pieces.size(); i++) {
+            Painted piece = pieces.get(i);
+            if (piece.effect() != Painted.Effect.CONDUCTS) {
+                continue;
+            }
+            Geometry kept = areas.get(i);
+            boolean whole = true;
+            for (int j = i + 1; j < pieces.size(); j++) {
+                if (removes(pieces.get(j)) && areas.get(j).intersects(kept)) {
+                    Geometry less = Shapes.difference(kept, areas.get(j));
+                    whole &= less.getArea() == kept.getArea();
+                    kept = less;
+                }
+            }
+            ImmutableList<Polygon> outlines =
+                    whole ? Lists.immutable.of(new Polygon(outline(piece.solved(), 0))) : Shapes.outlines(kept);
+            outlines.each(each -> regions.add(new Region(piece.what(), piece.conductivity(), each)));
+        }
+        return regions.toImmutable();
+    }
+
+    private static boolean removes(Painted piece) {
+        return piece.effect() == Painted.Effect.REPLACES_BY_AIR || piece.effect() == Painted.Effect.CLEARS;
+    }
+
+    private ImmutableList<SectionPlan.Piece> drawn() {
+        MutableList<SectionPlan.Piece> drawn = Lists.mutable.empty();
+        for (int i = 0; i < pieces.size(); i++) {
+            Painted piece = pieces.get(i);
+            if (piece.effect() == Painted.Effect.CLEARS) {
+                continue;
+            }
+            ImmutableList<Point> corners = outline(piece.drawn(), 0);
+            Geometry kept = Shapes.of(corners);
+            boolean whole = true;
+            for (int j = i + 1; j < pieces.size(); j++) {
+                if (pieces.get(j).effect() == Painted.Effect.CLEARS) {
+                    Geometry hole = Shapes.of(outline(pieces.get(j).solved(), 0));
+                    if (hole.intersects(kept)) {
+                        kept = Shapes.difference(kept, hole);
+                        whole = false;
+                    }
+                }
+            }
+            ImmutableList<Polygon> outlines = whole ? Lists.immutable.of(new Polygon(corners)) : Shapes.outlines(kept);
+            boolean solved = piece.effect() != Painted.Effect.REPLACES_BY_AIR;
+            outlines.each(each ->
+                    drawn.add(new SectionPlan.Piece(each, piece.material(), piece.role(), solved, piece.origin())));
+        }
+        return drawn.toImmutable();
+    }
+
+    private Section section(ImmutableList<Region> regions, ImmutableList<Boundary> boundaries, String suffix) {
+        ImmutableList<Environment> environments = surroundings
+                .environments(scene.setup().indoorTemperature(), scene.setup().outdoorTemperature())
+                .select(each ->
+                        boundaries.anySatisfy(boundary -> boundary.environment().equals(each.name())));
+        return new Section(
+                detail.name() + suffix,
+                Symmetry.PLANAR,
+                SNAP,
+                regions,
+                environments,
+                boundaries,
+                Lists.immutable.empty());
+    }
+
+    private Geometry insulation(PenEnds ends) {
+        MutableList<Geometry> parts = Lists.mutable.withAll(
+                faces(PAST_THE_CUT).select(Composition.Face::insulates).collect(Composition.Face::area));
+        ends.arrivesIn().ifPresent(parts::add);
+        return Shapes.union(parts);
+    }
+
+    /** A segment as an area's end. */
+    public static Geometry line(Point from, Point to) {
+        return Shapes.FACTORY.createLineString(new Coordinate[] {Shapes.coordinate(from), Shapes.coordinate(to)});
+    }
+}

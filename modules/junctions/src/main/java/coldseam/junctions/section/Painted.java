@@ -1,0 +1,44 @@
+package coldseam.junctions.section;
+
+import coldseam.envelope.Material;
+import coldseam.envelope.Role;
+import coldseam.junctions.kind.Chart;
+import coldseam.junctions.plan.SectionPlan;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * A piece on the chart, in painting order.
+ *
+ * @param what it is, for drawings and messages
+ * @param drawn its outline
+ * @param solved its outline in the conduction; differs beside membranes
+ * @param material that fills it
+ * @param conductivity W/(m·K), with which it is solved
+ * @param role the part it plays
+ * @param insulates whether it counts as insulation
+ * @param effect what it does to the conduction
+ * @param origin what it was painted for
+ */
+record Painted(
+        String what,
+        ImmutableList<Chart.Place> drawn,
+        ImmutableList<Chart.Place> solved,
+        Material material,
+        double conductivity,
+        Role role,
+        boolean insulates,
+        Effect effect,
+        SectionPlan.Origin origin) {
+
+    /** What a piece does to the conduction. */
+    enum Effect {
+        /** It conducts. */
+        CONDUCTS,
+        /** It is drawn; the conduction does not see it. */
+        DRAWN,
+        /** It is drawn, and nothing beneath it conducts. */
+        REPLACES_BY_AIR,
+        /** It is not drawn, and nothing beneath it is there. */
+        CLEARS
+    }
+}

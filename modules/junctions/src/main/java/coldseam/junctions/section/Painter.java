@@ -1,0 +1,440 @@
+package coldseam.junctions.section;
+
+import coldseam.envelope.Material;
+import coldseam.envelope.Opening;
+import coldseam.envelope.Provenance;
+import coldseam.envelope.Role;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.kind.Chart;
+import coldseam.junctions.kind.KindForm;
+import coldseam.junctions.language.DrawingNames;
+import coldseam.junctions.language.LineRange;
+import coldseam.junctions.language.Statement;
+import coldseam.junctions.plan.SectionPlan.Origin;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** Carries out a drawing's statements: from lines and roles to pieces on the chart. */
+final class Painter {
+
+    private static final double SLACK = 1e-9;
+
+    private final Scene scene;
+    private final Function<String, Optional<Material>> library;
+    private final MutableList<Painted> pieces = Lists.mutable.empty();
+    private final MutableList<String> reasons = Lists.mutable.empty();
+    private final MutableList<String> notes = Lists.mutable.empty();
+
+    private Painter(Scene scene, Function<String, Optional<Material>> library) {
+        this.scene = scene;
+        this.library = library;
+    }
+
+    /**
+     * The pieces of a scene.
+     *
+     * @param pieces in painting order
+     * @param notes what was simplified
+     */
+    record Picture(ImmutableList<Painted> pieces, ImmutableList<String> notes) {}
+
+    /**
+     * Paints.
+     *
+     * @param library the built-in materials by name
+     * @throws DetailDoesNotFit where a material is not known or a layer it copies is not there
+     */
+    static Picture paint(Scene scene, Function<String, Optional<Material>> library) {
+        Painter painter = new Painter(scene, library);
+        scene.drawing().statements().each(painter::paint);
+        if (!painter.reasons.isEmpty()) {
+            throw new DetailDoesNotFit(painter.reasons.distinct().toImmutable());
+        }
+        return new Picture(
+                painter.pieces.toImmutable(), painter.notes.distinct().toImmutable());
+    }
+
+    private void paint(Statement statement) {
+        if (statement instanceof Statement.PaintBand band) {
+            band(band);
+        } else if (statement instanceof Statement.PaintBlock block) {
+            block(block);
+        } else if (statement instanceof Statement.PaintShape shape) {
+            shape(shape);
+        } else if (statement instanceof Statement.Clear clear) {
+            clear(clear);
+        } else if (statement instanceof Statement.Ground ground) {
+            ground(ground);
+        } else if (statement instanceof Statement.Frame) {
+            frame();
+        }
+    }
+
+    // A side is one coordinate of a corner: a line, or a cut.
+    private record Side(double line, Chart.Cut cut) {
+
+        static Side at(double line) {
+            return new Side(line, null);
+        }
+
+        static Side on(Chart.Cut cut) {
+            return new Side(0, cut);
+        }
+    }
+
+    private Side side(LineRange.End end) {
+        return end.cut()
+                .map(Side::on)
+                .orElseGet(() -> Side.at(scene.value(end.line().orElseThrow())));
+    }
+
+    private static Chart.Place place(Side s, Side t) {
+        if (s.cut() != null) {
+            return new Chart.Place(0, t.line(), s.cut(), Double.NaN);
+        }
+        return t.cut() != null
+                ? new Chart.Place(s.line(), 0, t.cut(), Double.NaN)
+                : Chart.Place.inside(s.line(), t.line());
+    }
+
+    /** The four corners, or none where the lines have crossed or meet. */
+    private static Optional<ImmutableList<Chart.Place>> rectangle(Side s0, Side s1, Side t0, Side t1) {
+        if (empty(s0, s1) || empty(t0, t1)) {
+            return Optional.empty();
+        }
+        return Optional.of(Lists.immutable.of(place(s0, t0), place(s1, t0), place(s1, t1), place(s0, t1)));
+    }
+
+    private static boolean empty(Side from, Side to) {
+        return from.cut() == null && to.cut() == null && to.line() - from.line() <= SLACK;
+    }
+
+    private void band(Statement.PaintBand paint) {
+        Band band = scene.band(paint.first()).orElse(null);
+        if (band == null) {
+            reasons.add("the drawing paints the layers of the " + paint.name()
+                    + ", of which the junction knows none. Give that surface an assembly.");
+            return;
+        }
+        for (Band.Stratum stratum : band.strata()) {
+            if (!paint.roles().contains(stratum.role())) {
+                continue;
+            }
+            Band.Zone zone = band.zone(stratum);
+            Side near = named(paint, band, stratum)
+                    .or(() -> end(paint, stratum.role(), zone))
+                    .map(this::side)
+                    .orElseGet(() -> like(paint.first(), stratum.role(), zone));
+            Side far = paint.from().map(this::side).orElseGet(() -> Side.on(away(paint.first())));
+            Optional<ImmutableList<Chart.Place>> drawn =
+                    layer(paint.first(), stratum.inside(), stratum.outside(), near, far);
+            Optional<ImmutableList<Chart.Place>> solved =
+                    layer(paint.first(), stratum.solvedInside(), stratum.solvedOutside(), near, far);
+            Material material = stratum.layer().layer().material();
+            Origin origin = new Origin.OfLayer(
+                    paint.first(),
+                    band.strata().indexOf(stratum),
+                    stratum.layer().layer());
+            Painted.Effect effect = switch (stratum.layer().part()) {
+                case CARRIES_HEAT -> Painted.Effect.CONDUCTS;
+                case NEGLIGIBLE -> Painted.Effect.DRAWN;
+                case VENTILATED -> Painted.Effect.REPLACES_BY_AIR;
+            };
+            drawn.ifPresent(outline -> pieces.add(new Painted(
+                    band.name() + ": " + material.name(),
+                    outline,
+                    solved.orElse(outline),
+                    material,
+                    stratum.conductivity(),
+                    stratum.role(),
+                    stratum.insulates(),
+                    effect,
+                    origin)));
+            remark(stratum);
+        }
+    }
+
+    /** Where the drawing says that this one layer ends, apart from others of its role. */
+    private static Optional<LineRange.End> named(Statement.PaintBand paint, Band band, Band.Stratum stratum) {
+        ImmutableList<Band.Stratum> alike = band.strata().select(each -> each.role() == stratum.role());
+        int nth = 1 + alike.detectIndex(each -> each == stratum);
+        LineRange.End outermost = nth == alike.size()
+                ? paint.ends().get(new Statement.Which(stratum.role(), Statement.Which.OUTERMOST))
+                : null;
+        return Optional.ofNullable(paint.ends().getIfAbsentValue(new Statement.Which(stratum.role(), nth), outermost));
+    }
+
+    /**
+     * Where a role's layers end; an air layer with its cladding, unless the drawing says otherwise. A void inside the
+     * insulation belongs to the lining.
+     */
+    private static Optional<LineRange.End> end(Statement.PaintBand paint, Role role, Band.Zone zone) {
+        if (role == Role.AIR_LAYER && zone == Band.Zone.INSIDE) {
+            return Optional.ofNullable(paint.ends().get(Statement.Which.all(Role.FINISH)))
+                    .or(paint::to);
+        }
+        return Optional.ofNullable(paint.ends().get(Statement.Which.all(role)))
+                .or(() -> Optional.ofNullable(
+                        role == Role.AIR_LAYER ? paint.ends().get(Statement.Which.all(Role.CLADDING)) : null))
+                .or(paint::to);
+    }
+
+    private void remark(Band.Stratum stratum) {
+        switch (stratum.layer().part()) {
+            case NEGLIGIBLE -> notes.add("Membranes are drawn, and left out of the heat flow.");
+            case VENTILATED ->
+                notes.add(
+                        "What lies outside a well-ventilated air layer is drawn, and left out of the heat flow (ISO 6946).");
+            default -> {
+                if (stratum.layer().layer().framing().isPresent()) {
+                    notes.add("A layer with framing conducts as one homogeneous layer of the same transmittance.");
+                }
+                if (stratum.layer().layer().taper().isPresent()) {
+                    notes.add("A layer cut to falls is drawn at its thinnest.");
+                }
+            }
+        }
+    }
+
+    private Chart.Cut away(boolean first) {
+        return first ? Chart.Cut.FIRST_AWAY : Chart.Cut.SECOND_AWAY;
+    }
+
+    /** Where a layer ends that meets its like. */
+    private Side like(boolean first, Role role, Band.Zone zone) {
+        if (scene.form().meeting() == KindForm.Meeting.END_TO_END) {
+            return Side.at(0);
+        }
+        if (scene.form().second() == KindForm.Second.THING) {
+            return Side.on(Chart.Cut.FIRST_BEYOND);
+        }
+        if (scene.form().second() == KindForm.Second.FRAME) {
+            return Side.at(0);
+        }
+        if (scene.form().second() == KindForm.Second.DOOR) {
+            return Side.at(scene.scope().get("wall.outside"));
+        }
+        Band other = scene.band(!first).orElseThrow();
+        return Side.at(other.like(scene.chart().convex(), role, zone));
+    }
+
+    private Optional<ImmutableList<Chart.Place>> layer(
+            boolean first, double inside, double outside, Side near, Side far) {
+        Side in = Side.at(inside);
+        Side out = Side.at(outside);
+        boolean acrossFirst = first || scene.form().meeting() == KindForm.Meeting.END_TO_END;
+        // A band that runs to growing lines of the other begins at its near end, one that runs to falling ones ends
+        // there.
+        boolean growing = scene.form().meeting() == KindForm.Meeting.END_TO_END
+                ? !first
+                : !scene.chart().convex();
+        Side from = growing ? near : far;
+        Side to = growing ? far : near;
+        return acrossFirst ? rectangle(in, out, from, to) : rectangle(from, to, in, out);
+    }
+
+    private void block(Statement.PaintBlock block) {
+        Optional<ImmutableList<Chart.Place>> outline = rectangle(
+                side(block.across().from()),
+                side(block.across().to()),
+                side(block.along().from()),
+                side(block.along().to()));
+        outline.ifPresent(places -> fill(block.what(), places, block.material(), block.role(), block.drawnOnly()));
+    }
+
+    private void shape(Statement.PaintShape shape) {
+        ImmutableList<Chart.Place> places =
+                shape.corners().collect(corner -> place(side(corner.across()), side(corner.along())));
+        fill(shape.what(), places, shape.material(), shape.role(), shape.drawnOnly());
+    }
+
+    private void clear(Statement.Clear clear) {
+        rectangle(
+                        side(clear.across().from()),
+                        side(clear.across().to()),
+                        side(clear.along().from()),
+                        side(clear.along().to()))
+                .ifPresent(places -> pieces.add(new Painted(
+                        "air",
+                        places,
+                        places,
+                        NOTHING,
+                        1,
+                        Role.AIR_LAYER,
+                        false,
+                        Painted.Effect.CLEARS,
+                        new Origin.OfDetail("air"))));
+    }
+
+    private static final Material NOTHING = homogeneous("air", 1, false, "stands for nothing");
+
+    private static Material homogeneous(String name, double conductivity, boolean insulates, String source) {
+        return new Material(
+                name,
+                conductivity,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                insulates,
+                new Provenance(source, Provenance.Sureness.DECLARED));
+    }
+
+    private void fill(
+            String what,
+            ImmutableList<Chart.Place> places,
+            Statement.MaterialChoice choice,
+            Optional<Role> role,
+            boolean drawnOnly) {
+        Material material;
+        double conductivity;
+        boolean insulates;
+        if (choice instanceof Statement.MaterialChoice.SameAs same) {
+            Optional<Band.Stratum> model = scene.band(same.first()).flatMap(band -> band.main(same.role()));
+            if (model.isEmpty()) {
+                reasons.add("\"" + what + "\" is made of the same as the " + same.band() + "'s "
+                        + DrawingNames.word(same.role())
+                        + ", of which that assembly has none. Choose another detail, or name"
+                        + " the block's material in a copy of this one.");
+                return;
+            }
+            material = model.get().layer().layer().material();
+            // As that layer is solved: where it is framed, so is the block.
+            conductivity = model.get().layer().conductivity();
+            insulates = model.get().insulates();
+        } else if (choice instanceof Statement.MaterialChoice.TheGround) {
+            conductivity = scene.setup()
+                    .ground()
+                    .map(JunctionSetup.GroundBlock::conductivity)
+                    .orElse(2.0);
+            material = homogeneous("ground", conductivity, false, "the site");
+            insulates = false;
+        } else {
+            String name = ((Statement.MaterialChoice.Named) choice).name();
+            Optional<Material> found = named(name);
+            if (found.isEmpty()) {
+                reasons.add("\"" + what + "\" is made of \"" + name + "\", which is neither in the house's assemblies"
+                        + " beside the junction, nor in the detail, nor built in. Name another material.");
+                return;
+            }
+            material = found.get();
+            conductivity = material.conductivity();
+            insulates = material.insulates();
+        }
+        Role part = role.orElse(insulates ? Role.INSULATION : Role.STRUCTURE);
+        Painted.Effect effect = drawnOnly ? Painted.Effect.REPLACES_BY_AIR : Painted.Effect.CONDUCTS;
+        pieces.add(new Painted(
+                what,
+                places,
+                places,
+                material,
+                conductivity,
+                part,
+                insulates,
+                effect,
+                choice instanceof Statement.MaterialChoice.TheGround
+                        ? new Origin.OfGround()
+                        : new Origin.OfDetail(what)));
+    }
+
+    /** The house's own word first: what its layers are made of; then the detail's; then the built-in list. */
+    private Optional<Material> named(String name) {
+        ImmutableList<Material> own = scene.setup()
+                .first()
+                .layers()
+                .collect(layer -> layer.material())
+                .newWithAll(scene.setup()
+                        .second()
+                        .map(each -> each.layers().collect(layer -> layer.material()))
+                        .orElse(Lists.immutable.empty()));
+        return own.detectOptional(material -> material.name().equals(name))
+                .or(() -> Optional.ofNullable(scene.drawing().materials().get(name)))
+                .or(() -> library.apply(name));
+    }
+
+    private void ground(Statement.Ground ground) {
+        JunctionSetup.GroundBlock block = scene.setup().ground().orElseThrow();
+        Material material = homogeneous("ground", block.conductivity(), false, "the site");
+        if (scene.form().second() == KindForm.Second.THING) {
+            soilUnderInnerWall(material, block.conductivity());
+            return;
+        }
+        double level = scene.value(ground.level());
+        double floor = scene.first().thickness();
+        double face = scene.secondThickness();
+        double deep = level + 2.5 * block.floorWidth();
+        Side inner = Side.on(Chart.Cut.FIRST_AWAY);
+        MutableList<ImmutableList<Chart.Place>> outlines = Lists.mutable.empty();
+        Side far = Side.at(face + 2.5 * block.floorWidth());
+        // Under a floor that lies above the ground outdoors, it is filled up to the floor, as far as the foundation.
+        Side foundation =
+                Side.at(scene.second().map(wall -> wall.inside(Role.STRUCTURE)).orElse(0.0));
+        rectangle(Side.at(floor), Side.at(Math.max(level, floor)), inner, foundation)
+                .ifPresent(outlines::add);
+        rectangle(Side.at(Math.max(level, 0)), Side.at(deep), inner, far).ifPresent(outlines::add);
+        // Beside a cellar it stands against the wall.
+        rectangle(Side.at(level), Side.at(0), Side.at(face), far).ifPresent(outlines::add);
+        for (ImmutableList<Chart.Place> outline : outlines) {
+            pieces.add(new Painted(
+                    "ground",
+                    outline,
+                    outline,
+                    material,
+                    block.conductivity(),
+                    Role.STRUCTURE,
+                    false,
+                    Painted.Effect.CONDUCTS,
+                    new Origin.OfGround()));
+        }
+        notes.add("The ground reaches half the floor's width inwards, and 2.5 of it outwards and down (ISO 10211).");
+    }
+
+    private void soilUnderInnerWall(Material material, double conductivity) {
+        double floor = scene.first().thickness();
+        rectangle(
+                        Side.at(floor),
+                        Side.at(floor + Legs.soilUnderInnerWall(scene)),
+                        Side.on(Chart.Cut.FIRST_AWAY),
+                        Side.on(Chart.Cut.FIRST_BEYOND))
+                .ifPresent(outline -> pieces.add(new Painted(
+                        "ground",
+                        outline,
+                        outline,
+                        material,
+                        conductivity,
+                        Role.STRUCTURE,
+                        false,
+                        Painted.Effect.CONDUCTS,
+                        new Origin.OfGround())));
+        notes.add("The ground under the inner wall is as deep as gives the floor beside it the U of ISO 13370.");
+    }
+
+    private void frame() {
+        Opening opening = scene.setup().opening().orElseThrow();
+        double inside = scene.frameOutside() - opening.frameDepth();
+        Side in = Side.at(inside);
+        Side out = Side.at(scene.frameOutside());
+        boolean door = scene.form().second() == KindForm.Second.DOOR;
+        Optional<ImmutableList<Chart.Place>> outline = door
+                ? rectangle(
+                        Side.on(Chart.Cut.SECOND_AWAY), Side.at(scene.scope().get("door.sill")), in, out)
+                : rectangle(in, out, Side.at(0), Side.at(Scene.FRAME_WIDTH));
+        double conductivity = opening.frameDepth() / Composer.frameResistance(scene);
+        Material material = homogeneous(door ? "door" : "frame", conductivity, false, "its U");
+        outline.ifPresent(places -> pieces.add(new Painted(
+                material.name(),
+                places,
+                places,
+                material,
+                conductivity,
+                Role.STRUCTURE,
+                false,
+                Painted.Effect.CONDUCTS,
+                new Origin.OfFrame())));
+        notes.add("The " + material.name() + " is a homogeneous body of the same depth and U.");
+    }
+}

@@ -1,0 +1,90 @@
+package coldseam.junctions.section;
+
+import coldseam.conduction.Point;
+import coldseam.junctions.kind.Chart;
+import coldseam.junctions.kind.KindForm;
+import java.util.Map;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * Where a pen line must begin and arrive.
+ *
+ * @param places lines in the section, two of them
+ * @param names what to call them
+ * @param arrivesIn a frame, which counts as reached where insulation touches it: its body carries the line on
+ */
+record PenEnds(ImmutableList<Geometry> places, ImmutableList<String> names, Optional<Geometry> arrivesIn) {
+
+    static PenEnds of(Scene scene, Map<Chart.Cut, Double> cuts) {
+        String first = scene.drawing().kind().first();
+        String second = scene.drawing().kind().second();
+        Geometry start = across(scene, Chart.Cut.FIRST_AWAY, scene.first().thickness(), cuts);
+        return switch (scene.form().second()) {
+            case SURFACE -> surface(scene, cuts, start, first, second);
+            case THING ->
+                of(
+                        start,
+                        across(scene, Chart.Cut.FIRST_BEYOND, scene.first().thickness(), cuts),
+                        first + " on one side",
+                        first + " on the other");
+            case FRAME, DOOR -> frame(scene, cuts, start, first);
+        };
+    }
+
+    private static PenEnds of(Geometry start, Geometry end, String first, String second) {
+        return new PenEnds(Lists.immutable.of(start, end), Lists.immutable.of(first, second), Optional.empty());
+    }
+
+    private static PenEnds surface(
+            Scene scene, Map<Chart.Cut, Double> cuts, Geometry start, String first, String second) {
+        Band band = scene.second().orElseThrow();
+        Geometry end = across(scene, Chart.Cut.SECOND_AWAY, band.thickness(), cuts);
+        if (band.exposure().factor() > 0 || !scene.chart().crossing()) {
+            return of(start, end, first, second);
+        }
+        // Behind a party wall it is as warm as here: the line may leave at the neighbour's side.
+        double reach = scene.first().thickness();
+        Geometry line = Composer.line(
+                scene.chart().at(-reach, band.thickness()), scene.chart().at(2 * reach, band.thickness()));
+        return of(start, end.union(line), first, "the neighbour's side");
+    }
+
+    private static Geometry across(Scene scene, Chart.Cut cut, double thickness, Map<Chart.Cut, Double> cuts) {
+        double at = cuts.getOrDefault(cut, 0.0) * cut.sign();
+        return Composer.line(
+                scene.chart().beside(cut.ofFirst(), 0, at), scene.chart().beside(cut.ofFirst(), thickness, at));
+    }
+
+    private static PenEnds frame(Scene scene, Map<Chart.Cut, Double> cuts, Geometry start, String first) {
+        double depth = scene.setup().opening().orElseThrow().frameDepth();
+        double outside = scene.frameOutside();
+        double inside = outside - depth;
+        Chart chart = scene.chart();
+        Point a;
+        Point b;
+        ImmutableList<Point> body;
+        if (scene.form().second() == KindForm.Second.FRAME) {
+            double past = Scene.FRAME_WIDTH + Composer.PAST_THE_CUT;
+            a = chart.at(inside, Scene.FRAME_WIDTH);
+            b = chart.at(outside, Scene.FRAME_WIDTH);
+            body = Lists.immutable.of(
+                    chart.at(inside, 0), chart.at(outside, 0), chart.at(outside, past), chart.at(inside, past));
+        } else {
+            double cut = cuts.getOrDefault(Chart.Cut.SECOND_AWAY, 0.0);
+            double past = cut + Composer.PAST_THE_CUT;
+            Point sillIn = chart.at(scene.scope().get("door.sill"), inside);
+            Point sillOut = chart.at(scene.scope().get("door.sill"), outside);
+            a = chart.beside(false, inside, cut);
+            b = chart.beside(false, outside, cut);
+            body = Lists.immutable.of(
+                    sillIn, sillOut, chart.beside(false, outside, past), chart.beside(false, inside, past));
+        }
+        return new PenEnds(
+                Lists.immutable.of(start, Composer.line(a, b)),
+                Lists.immutable.of(first, scene.form().second() == KindForm.Second.DOOR ? "the door" : "the frame"),
+                Optional.of(Shapes.of(body)));
+    }
+}

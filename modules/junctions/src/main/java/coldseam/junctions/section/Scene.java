@@ -1,0 +1,298 @@
+package coldseam.junctions.section;
+
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Opening;
+import coldseam.envelope.Role;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.detail.BandDrawing;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.kind.Chart;
+import coldseam.junctions.kind.KindForm;
+import coldseam.junctions.language.Condition;
+import coldseam.junctions.language.DrawingNames;
+import coldseam.junctions.language.Expression;
+import coldseam.junctions.language.Statement;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.map.MutableMap;
+import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.Maps;
+
+/**
+ * A drawing laid on a house's layers: its bands, its chart, and the value of every name.
+ *
+ * @param drawing of the detail
+ * @param setup of the junction
+ * @param form of the kind
+ * @param first band
+ * @param second band; empty where the kind has one surface
+ * @param chart from lines to the plane
+ * @param scope value of every name: m, or a plain number
+ * @param frameOutside m, the frame's outer face: across the first band, or for a door across the wall
+ */
+record Scene(
+        BandDrawing drawing,
+        JunctionSetup setup,
+        KindForm form,
+        Band first,
+        Optional<Band> second,
+        Chart chart,
+        ImmutableMap<String, Double> scope,
+        double frameOutside) {
+
+    /** m, of a frame as drawn; wide enough for its faces to be undisturbed at the cut. */
+    static final double FRAME_WIDTH = 0.12;
+
+    /** m, of a floor or partition where neither the house nor the detail says. */
+    private static final double THING_THICKNESS = 0.2;
+
+    private static final double SLACK = 1e-9;
+
+    /** m; nobody measures a cellar or a floor closer. */
+    private static final double GIVEN_SLACK = 0.001;
+
+    /** Degrees from flat within which two crossing bands no longer meet in a point. */
+    private static final double FLAT = 12;
+
+    /**
+     * Lays a drawing on a junction.
+     *
+     * @throws DetailDoesNotFit with every reason
+     */
+    static Scene of(Detail detail, BandDrawing drawing, JunctionSetup setup) {
+        MutableList<String> reasons = Lists.mutable.empty();
+        KindForm form = KindForm.of(setup.kind());
+        String who = "\"" + detail.name() + "\" (" + detail.id() + ")";
+        if (setup.kind() != drawing.kind()) {
+            reasons.add(who + " is for: " + drawing.kind().label() + "; the junction is: "
+                    + setup.kind().label() + ". Choose a detail of that kind.");
+        }
+        if (form.twoSurfaces() && setup.second().isEmpty()) {
+            reasons.add(who + " needs the build-up of the " + drawing.kind().second()
+                    + "; the junction gives none. Give that surface an assembly.");
+        }
+        if (form.framed() && setup.opening().isEmpty()) {
+            reasons.add(who + " needs a window or door; the junction gives none. Choose it for openings only.");
+        }
+        if (form.ground() && setup.ground().isEmpty()) {
+            reasons.add(
+                    who + " stands in the ground; the junction gives no ground. Choose it for floors on ground only.");
+        }
+        if (!reasons.isEmpty()) {
+            throw new DetailDoesNotFit(reasons.toImmutable());
+        }
+        Scene scene = build(drawing, setup, form);
+        scene.check(who, reasons);
+        if (!reasons.isEmpty()) {
+            throw new DetailDoesNotFit(reasons.toImmutable());
+        }
+        return scene;
+    }
+
+    private static Scene build(BandDrawing drawing, JunctionSetup setup, KindForm form) {
+        JunctionKind kind = setup.kind();
+        Band first = Band.of(kind.first(), setup.first(), setup.firstExposure());
+        Optional<Band> second = switch (form.second()) {
+            case SURFACE -> setup.second().map(each -> Band.of(kind.second(), each, setup.secondExposure()));
+            case DOOR -> setup.second().map(each -> Band.of(KindForm.WALL, each, setup.secondExposure()));
+            default -> Optional.empty();
+        };
+        Chart chart = Chart.of(form, angle(form, setup));
+        MutableMap<String, Double> scope = Maps.mutable.empty();
+        first.nameLines(kind.first(), scope);
+        second.ifPresent(band -> band.nameLines(kind.second(), scope));
+        scope.put(DrawingNames.UPSTAND, setup.upstand());
+        scope.put(DrawingNames.STOREY_FLOOR + ".near", 0.0);
+        scope.put(DrawingNames.STOREY_FLOOR + ".far", setup.floorThickness());
+        scope.put(DrawingNames.SEAM, 0.0);
+        scope.put(DrawingNames.BEND, chart.bend());
+        drawing.parameters().each(each -> scope.put(each.name(), each.value()));
+        double thing = setup.floorThickness() > 0
+                ? setup.floorThickness()
+                : scope.getIfAbsentValue(DrawingNames.THICKNESS, THING_THICKNESS);
+        scope.put(kind.second() + ".near", 0.0);
+        scope.put(kind.second() + ".far", thing);
+        setup.ground()
+                .ifPresent(ground -> scope.put(
+                        DrawingNames.GROUND_TOP,
+                        -ground.depth().orElseGet(() -> scope.getIfAbsentValue(DrawingNames.DEPTH, 0.0))));
+        double frameOutside = form.framed() ? frame(drawing, setup, form, first, second, scope) : 0;
+        drawing.lines().each(each -> scope.put(each.name(), each.line().value(scope.toImmutable())));
+        return new Scene(drawing, setup, form, first, second, chart, scope.toImmutable(), frameOutside);
+    }
+
+    private static double angle(KindForm form, JunctionSetup setup) {
+        return switch (form.second()) {
+            case SURFACE -> setup.angle();
+            case DOOR -> form.ground() ? 90 : 270;
+            case FRAME, THING -> 90;
+        };
+    }
+
+    /** Names the frame's lines and returns its outer face's. */
+    private static double frame(
+            BandDrawing drawing,
+            JunctionSetup setup,
+            KindForm form,
+            Band first,
+            Optional<Band> second,
+            MutableMap<String, Double> scope) {
+        Opening opening = setup.opening().orElseThrow();
+        Optional<Band> wall = form.second() == KindForm.Second.DOOR ? second : Optional.of(first);
+        double depth = opening.frameDepth();
+        double thickness = wall.map(Band::thickness).orElse(depth);
+        if (form.second() == KindForm.Second.DOOR) {
+            wall.ifPresentOrElse(band -> band.nameLines(KindForm.WALL, scope), () -> bareWall(scope, depth));
+        }
+        Optional<Expression> placed = drawing.statements()
+                .selectInstancesOf(Statement.Frame.class)
+                .getFirstOptional()
+                .flatMap(Statement.Frame::outside);
+        double outside;
+        if (placed.isPresent()) {
+            outside = placed.get().value(scope.toImmutable());
+        } else if (opening.setBack().isPresent()) {
+            outside = thickness - opening.setBack().getAsDouble();
+        } else {
+            double middle = wall.map(band -> (band.inside(Role.INSULATION) + band.outside(Role.INSULATION)) / 2)
+                    .orElse(depth / 2);
+            outside = Math.min(thickness, Math.max(depth, middle + depth / 2));
+        }
+        String name = form.second() == KindForm.Second.DOOR ? "door" : KindForm.FRAME;
+        scope.put(name + ".outside", outside);
+        scope.put(name + ".inside", outside - depth);
+        Optional<Expression> sill = drawing.statements()
+                .selectInstancesOf(Statement.Frame.class)
+                .getFirstOptional()
+                .flatMap(Statement.Frame::sill);
+        double floor = form.floorLines() ? setup.floorThickness() : 0;
+        scope.put("door.sill", sill.map(each -> each.value(scope.toImmutable())).orElse(floor));
+        scope.put("frame.edge", 0.0);
+        scope.put("frame.glass", FRAME_WIDTH);
+        return outside;
+    }
+
+    private static void bareWall(MutableMap<String, Double> scope, double depth) {
+        scope.put("wall.inside", 0.0);
+        scope.put("wall.outside", depth);
+        for (Role role : Role.values()) {
+            scope.put("wall." + DrawingNames.word(role) + ".inside", depth);
+            scope.put("wall." + DrawingNames.word(role) + ".outside", depth);
+        }
+    }
+
+    private void check(String who, MutableList<String> reasons) {
+        checkAngle(who, reasons);
+        for (BandDrawing.Need need : drawing.needs()) {
+            band(need.first())
+                    .filter(band -> !band.has(need.role()))
+                    .ifPresent(band -> reasons.add(who + " needs "
+                            + DrawingNames.word(need.role()) + " in the " + need.band() + "; its assembly has none."
+                            + " Choose another detail or give that layer its role."));
+        }
+        for (BandDrawing.Thickness limit : drawing.thicknesses()) {
+            band(limit.first()).ifPresent(band -> checkThickness(who, limit, band, reasons));
+        }
+        checkGiven(who, DrawingNames.DEPTH, setup.ground().map(JunctionSetup.GroundBlock::depth), reasons);
+        checkGiven(
+                who,
+                DrawingNames.THICKNESS,
+                form.second() == KindForm.Second.THING && setup.floorThickness() > 0
+                        ? Optional.of(OptionalDouble.of(setup.floorThickness()))
+                        : Optional.empty(),
+                reasons);
+        for (Condition condition : drawing.conditions()) {
+            condition.missed(who, side -> side.value(scope)).ifPresent(reasons::add);
+        }
+    }
+
+    /** A house's own geometry goes before a parameter; one that was set to something else would be passed over in silence. */
+    private void checkGiven(String who, String name, Optional<OptionalDouble> ofHouse, MutableList<String> reasons) {
+        double there = ofHouse.orElse(OptionalDouble.empty()).orElse(Double.NaN);
+        drawing.parameters()
+                .select(each ->
+                        each.given() && each.name().equals(name) && Math.abs(each.value() - there) > GIVEN_SLACK)
+                .forEach(each -> reasons.add(String.format(
+                        Locale.ROOT,
+                        "%s was given %s %.0f mm, but the house itself says %.0f mm. Leave the parameter out.",
+                        who,
+                        name,
+                        1000 * each.value(),
+                        1000 * there)));
+    }
+
+    private void checkAngle(String who, MutableList<String> reasons) {
+        if (form.second() != KindForm.Second.SURFACE) {
+            return;
+        }
+        double angle = setup.angle();
+        boolean flat = form.meeting() == KindForm.Meeting.CROSSING && Math.abs(angle - 180) < FLAT;
+        double least = drawing.angles().map(BandDrawing.Angles::least).orElse(20.0);
+        double most = drawing.angles().map(BandDrawing.Angles::most).orElse(340.0);
+        if (flat || !(angle >= least - 1e-6 && angle <= most + 1e-6)) {
+            reasons.add(String.format(
+                    Locale.ROOT,
+                    "%s is drawn for angles of %.0f° to %.0f°%s between the surfaces, measured indoors; here it is %.1f°."
+                            + " Choose another detail, or draw the section by hand.",
+                    who,
+                    least,
+                    most,
+                    flat ? " and at least " + (int) FLAT + "° from flat" : "",
+                    angle));
+        }
+    }
+
+    private void checkThickness(String who, BandDrawing.Thickness limit, Band band, MutableList<String> reasons) {
+        double thickness = limit.role()
+                .map(role -> band.strata()
+                        .select(each -> each.role() == role)
+                        .sumOfDouble(each -> each.outside() - each.inside()))
+                .orElse(band.thickness());
+        if (!(thickness >= limit.least() - SLACK && thickness <= limit.most() + SLACK)) {
+            reasons.add(String.format(
+                    Locale.ROOT,
+                    "%s takes %s of %.0f mm to %.0f mm; here it is %.0f mm. Choose another detail.",
+                    who,
+                    limit.band()
+                            + limit.role()
+                                    .map(role -> " " + DrawingNames.word(role))
+                                    .orElse(""),
+                    1000 * limit.least(),
+                    1000 * limit.most(),
+                    1000 * thickness));
+        }
+    }
+
+    /** m, by which a cellar's floor lies below the ground outdoors; zero where it does not. */
+    double depth() {
+        return drawing.statements()
+                .selectInstancesOf(Statement.Ground.class)
+                .collectDouble(ground -> Math.max(0, -value(ground.level())))
+                .maxIfEmpty(0);
+    }
+
+    /** A band with an assembly. */
+    Optional<Band> band(boolean ofFirst) {
+        return ofFirst ? Optional.of(first) : second;
+    }
+
+    double value(Expression expression) {
+        return expression.value(scope);
+    }
+
+    /** m, of the plane in which the first axis' thing, frame or second band has its outer face. */
+    double secondThickness() {
+        if (second.isPresent()) {
+            return second.get().thickness();
+        }
+        return switch (form.second()) {
+            case DOOR -> scope.get("wall.outside");
+            case FRAME -> FRAME_WIDTH;
+            default -> scope.get(drawing.kind().second() + ".far");
+        };
+    }
+}

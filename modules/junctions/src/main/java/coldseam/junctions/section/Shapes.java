@@ -1,0 +1,137 @@
+package coldseam.junctions.section;
+
+import coldseam.conduction.Point;
+import coldseam.conduction.Polygon;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.noding.snap.SnappingNoder;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/** Areas of a section's plane: from and to polygons, and the set operations on them. */
+public final class Shapes {
+
+    /**
+     * m; places are kept to multiples of this, so that sides that should touch do. Whole micrometres and 1/32 in are multiples
+     * of it.
+     */
+    static final double STEP = 2.5e-7;
+
+    public static final PrecisionModel GRID = new PrecisionModel(1 / STEP);
+
+    public static final GeometryFactory FACTORY = new GeometryFactory(GRID);
+
+    private Shapes() {}
+
+    public static Geometry of(ImmutableList<Point> corners) {
+        Coordinate[] ring = new Coordinate[corners.size() + 1];
+        for (int i = 0; i < ring.length; i++) {
+            ring[i] = coordinate(corners.get(i % corners.size()));
+        }
+        Geometry area = FACTORY.createPolygon(ring);
+        return area.isValid() ? area : area.buffer(0);
+    }
+
+    public static Coordinate coordinate(Point point) {
+        return new Coordinate(GRID.makePrecise(point.x()), GRID.makePrecise(point.y()));
+    }
+
+    public static Point point(Coordinate at) {
+        return new Point(at.x + 0.0, at.y + 0.0);
+    }
+
+    public static Geometry nothing() {
+        return FACTORY.createPolygon();
+    }
+
+    public static Geometry union(Iterable<Geometry> areas) {
+        MutableList<Geometry> list = Lists.mutable.withAll(areas).reject(Geometry::isEmpty);
+        if (list.isEmpty()) {
+            return nothing();
+        }
+        // Pairs of halves: a tree of unions stays small where one after another grows.
+        while (list.size() > 1) {
+            MutableList<Geometry> next = Lists.mutable.empty();
+            for (int i = 0; i < list.size(); i += 2) {
+                next.add(
+                        i + 1 < list.size()
+                                ? areal(overlay(list.get(i), list.get(i + 1), OverlayNG.UNION))
+                                : list.get(i));
+            }
+            list = next;
+        }
+        return list.getFirst();
+    }
+
+    public static Geometry difference(Geometry from, Geometry what) {
+        return what.isEmpty() || from.isEmpty() ? from : areal(overlay(from, what, OverlayNG.DIFFERENCE));
+    }
+
+    static Geometry intersection(Geometry a, Geometry b) {
+        return areal(overlay(a, b, OverlayNG.INTERSECTION));
+    }
+
+    /** m; a corner this near to a side lies on it: the grid moves a corner by half its step, and a side's ends by as much. */
+    private static final double TOUCHING = 3e-7;
+
+    private static Geometry overlay(Geometry a, Geometry b, int operation) {
+        try {
+            return OverlayNG.overlay(a, b, operation, new SnappingNoder(TOUCHING));
+        } catch (RuntimeException robust) {
+            return OverlayNGRobust.overlay(a, b, operation);
+        }
+    }
+
+    private static Geometry areal(Geometry result) {
+        MutableList<Geometry> parts = Lists.mutable.empty();
+        for (int i = 0; i < result.getNumGeometries(); i++) {
+            if (result.getGeometryN(i) instanceof org.locationtech.jts.geom.Polygon
+                    && !result.getGeometryN(i).isEmpty()) {
+                parts.add(result.getGeometryN(i));
+            }
+        }
+        return parts.isEmpty() ? nothing() : parts.size() == 1 ? parts.getFirst() : FACTORY.buildGeometry(parts);
+    }
+
+    /** The outlines of an area; a part with holes is cut through its first hole. */
+    static ImmutableList<Polygon> outlines(Geometry area) {
+        MutableList<Polygon> outlines = Lists.mutable.empty();
+        collect(area, outlines);
+        return outlines.toImmutable();
+    }
+
+    private static void collect(Geometry area, MutableList<Polygon> into) {
+        for (int i = 0; i < area.getNumGeometries(); i++) {
+            var part = (org.locationtech.jts.geom.Polygon) area.getGeometryN(i);
+            if (part.isEmpty()) {
+                continue;
+            }
+            if (part.getNumInteriorRing() == 0) {
+                into.add(new Polygon(corners(part.getExteriorRing())));
+                continue;
+            }
+            Envelope all = part.getEnvelopeInternal();
+            double x = part.getInteriorRingN(0).getEnvelopeInternal().centre().x;
+            Geometry left =
+                    FACTORY.toGeometry(new Envelope(all.getMinX() - 1, x, all.getMinY() - 1, all.getMaxY() + 1));
+            collect(intersection(part, left), into);
+            collect(difference(part, left), into);
+        }
+    }
+
+    /** A ring's corners, the first not repeated, without those on a straight line. */
+    static ImmutableList<Point> corners(Geometry ring) {
+        Coordinate[] all = ring.getCoordinates();
+        MutableList<Point> points = Lists.mutable.empty();
+        for (int i = 0; i < all.length - 1; i++) {
+            points.add(point(all[i]));
+        }
+        return points.toImmutable();
+    }
+}

@@ -1,0 +1,68 @@
+package coldseam.junctions.section;
+
+import coldseam.conduction.Environment;
+import coldseam.envelope.Exposure;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/**
+ * The environments of a section: the rooms, and what each band faces.
+ *
+ * @param first what the first band faces
+ * @param second what the second band faces; the first's where the kind has one surface
+ */
+public record Surroundings(Space first, Space second) {
+
+    public static final String INDOOR = "indoor";
+    public static final String OUTDOOR = "outdoor";
+
+    /** m²·K/W, of surfaces that lie in no band's plane indoors, and of those in unheated spaces. */
+    static final double STILL_AIR = 0.13;
+
+    /** m²·K/W, of surfaces outdoors (ISO 6946:2017 table 7, from memory). */
+    static final double OPEN_AIR = 0.04;
+
+    /**
+     * One environment outside the rooms.
+     *
+     * @param name of it
+     * @param factor temperature factor b
+     * @param surfaceResistance m²·K/W
+     */
+    public record Space(String name, double factor, double surfaceResistance) {}
+
+    static Surroundings of(Exposure first, Exposure second) {
+        return new Surroundings(space(first), space(second));
+    }
+
+    private static Space space(Exposure exposure) {
+        return switch (exposure.kind()) {
+            case OUTDOORS, GROUND -> new Space(OUTDOOR, 1, OPEN_AIR);
+            case CRAWL_SPACE -> new Space("crawl space", exposure.factor(), STILL_AIR);
+            case UNHEATED, PARTY ->
+                new Space(
+                        exposure.neighbour().isEmpty() ? "neighbour" : exposure.neighbour(),
+                        exposure.factor(),
+                        STILL_AIR);
+        };
+    }
+
+    /** The spaces outside, each once; open air last where a detail needs it. */
+    public ImmutableList<Space> spaces() {
+        MutableList<Space> all = Lists.mutable.of(first);
+        if (!second.name().equals(first.name())) {
+            all.add(second);
+        }
+        return all.toImmutable();
+    }
+
+    /** The environments at these temperatures, °C. */
+    ImmutableList<Environment> environments(double indoor, double outdoor) {
+        return Lists.mutable
+                .of(new Environment(INDOOR, indoor, STILL_AIR))
+                .withAll(spaces().collect(space -> new Environment(
+                        space.name(), indoor - space.factor() * (indoor - outdoor), space.surfaceResistance())))
+                .toImmutable();
+    }
+}

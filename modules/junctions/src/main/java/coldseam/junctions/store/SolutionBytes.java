@@ -1,0 +1,181 @@
+package coldseam.junctions.store;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Boundary;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Point;
+import coldseam.conduction.Section;
+import coldseam.conduction.Solution;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.zip.GZIPInputStream;
+import java.util.zip.GZIPOutputStream;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** Questions and answers of the solver as bytes; doubles keep every bit. */
+public final class SolutionBytes {
+
+    private SolutionBytes() {}
+
+    /** What was asked, for its hash; every part that can change the answer. */
+    static byte[] question(Section section, Accuracy accuracy) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream out = new DataOutputStream(bytes)) {
+            out.writeUTF(section.name());
+            out.writeUTF(section.symmetry().name());
+            out.writeDouble(section.snap());
+            out.writeDouble(accuracy.relativeWidth());
+            out.writeInt(accuracy.maximumUnknowns());
+            out.writeInt(section.regions().size());
+            for (var region : section.regions()) {
+                out.writeUTF(region.material());
+                out.writeDouble(region.conductivity());
+                points(region.outline().corners(), out);
+            }
+            out.writeInt(section.environments().size());
+            for (var environment : section.environments()) {
+                out.writeUTF(environment.name());
+                out.writeDouble(environment.temperature());
+                out.writeDouble(environment.surfaceResistance());
+            }
+            out.writeInt(section.boundaries().size());
+            for (Boundary boundary : section.boundaries()) {
+                out.writeUTF(boundary.environment());
+                out.writeBoolean(boundary.surfaceResistance().isPresent());
+                out.writeDouble(boundary.surfaceResistance().orElse(0));
+                points(boundary.path(), out);
+            }
+            out.writeInt(section.probes().size());
+            for (var probe : section.probes()) {
+                out.writeUTF(probe.name());
+                point(probe.at(), out);
+            }
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return bytes.toByteArray();
+    }
+
+    /** A solution as it is read back: whether or not it is kept, a sheet drawn from it has the same digits. */
+    public static Solution asKept(Solution solution) {
+        return read(write(solution), solution.section(), solution.accuracy());
+    }
+
+    /** An answer without its section and accuracy, which the reader knows. */
+    static byte[] write(Solution solution) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream out = new DataOutputStream(new GZIPOutputStream(bytes))) {
+            out.writeInt(solution.couplings().size());
+            for (Solution.Coupling coupling : solution.couplings()) {
+                out.writeUTF(coupling.first());
+                out.writeUTF(coupling.second());
+                interval(coupling.value(), out);
+            }
+            out.writeInt(solution.heatFlows().size());
+            for (Solution.HeatFlow flow : solution.heatFlows()) {
+                out.writeUTF(flow.environment());
+                interval(flow.value(), out);
+            }
+            out.writeInt(solution.surfaces().size());
+            for (Solution.SurfaceTemperature surface : solution.surfaces()) {
+                out.writeUTF(surface.environment());
+                out.writeDouble(surface.lowest());
+                point(surface.at(), out);
+                out.writeDouble(surface.change());
+            }
+            out.writeInt(solution.probes().size());
+            for (Solution.ProbeTemperature probe : solution.probes()) {
+                out.writeUTF(probe.name());
+                out.writeDouble(probe.temperature());
+                out.writeDouble(probe.change());
+            }
+            out.writeBoolean(solution.met());
+            out.writeInt(solution.unknowns());
+            out.writeDouble(solution.seconds());
+            out.writeInt(solution.notes().size());
+            for (String note : solution.notes()) {
+                out.writeUTF(note);
+            }
+            KeptField.of(solution.field()).write(out);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return bytes.toByteArray();
+    }
+
+    /** The answer to a question. */
+    static Solution read(byte[] content, Section section, Accuracy accuracy) {
+        try (DataInputStream in = new DataInputStream(new GZIPInputStream(new ByteArrayInputStream(content)))) {
+            ImmutableList<Solution.Coupling> couplings =
+                    list(in, () -> new Solution.Coupling(in.readUTF(), in.readUTF(), interval(in)));
+            ImmutableList<Solution.HeatFlow> flows = list(in, () -> new Solution.HeatFlow(in.readUTF(), interval(in)));
+            ImmutableList<Solution.SurfaceTemperature> surfaces = list(
+                    in,
+                    () -> new Solution.SurfaceTemperature(in.readUTF(), in.readDouble(), point(in), in.readDouble()));
+            ImmutableList<Solution.ProbeTemperature> probes =
+                    list(in, () -> new Solution.ProbeTemperature(in.readUTF(), in.readDouble(), in.readDouble()));
+            boolean met = in.readBoolean();
+            int unknowns = in.readInt();
+            double seconds = in.readDouble();
+            ImmutableList<String> notes = list(in, in::readUTF);
+            return new Solution(
+                    section,
+                    couplings,
+                    flows,
+                    surfaces,
+                    probes,
+                    KeptField.read(in, section),
+                    accuracy,
+                    met,
+                    unknowns,
+                    seconds,
+                    notes);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+    }
+
+    private interface Reading<T> {
+        T read() throws IOException;
+    }
+
+    private static <T> ImmutableList<T> list(DataInputStream in, Reading<T> one) throws IOException {
+        MutableList<T> all = Lists.mutable.empty();
+        int count = in.readInt();
+        for (int i = 0; i < count; i++) {
+            all.add(one.read());
+        }
+        return all.toImmutable();
+    }
+
+    private static void points(ImmutableList<Point> points, DataOutputStream out) throws IOException {
+        out.writeInt(points.size());
+        for (Point each : points) {
+            point(each, out);
+        }
+    }
+
+    private static void point(Point point, DataOutputStream out) throws IOException {
+        out.writeDouble(point.x());
+        out.writeDouble(point.y());
+    }
+
+    private static Point point(DataInputStream in) throws IOException {
+        return new Point(in.readDouble(), in.readDouble());
+    }
+
+    private static void interval(Interval interval, DataOutputStream out) throws IOException {
+        out.writeDouble(interval.lower());
+        out.writeDouble(interval.upper());
+    }
+
+    private static Interval interval(DataInputStream in) throws IOException {
+        return new Interval(in.readDouble(), in.readDouble());
+    }
+}

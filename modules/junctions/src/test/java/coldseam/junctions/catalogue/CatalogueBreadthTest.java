@@ -1,0 +1,329 @@
+package coldseam.junctions.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Solution;
+import coldseam.conduction.solve.Conduction;
+import coldseam.envelope.Control;
+import coldseam.envelope.JunctionKind;
+import coldseam.junctions.BuiltIn;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.PenLine;
+import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.TypicalSetups;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Rank;
+import coldseam.junctions.path.PenLines;
+import coldseam.junctions.section.Composer;
+import coldseam.junctions.section.Composition;
+import coldseam.junctions.section.Surroundings;
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+/** The catalogue at its full breadth, every option laid on build-ups a builder would use. */
+@Timeout(180)
+final class CatalogueBreadthTest {
+
+    /** Rough: orderings differ by more than this, and a hundred sections are solved. */
+    private static final Accuracy ROUGH = new Accuracy(3e-3, 60_000);
+
+    /** W/(m·K), external: "thermal-bridge free" in the trade's words; common practice. */
+    private static final double BRIDGE_FREE = 0.01;
+
+    /** W/(m·K); no seam of a house loses more than this, a bare metre of old wall. */
+    private static final double BEYOND_REASON = 2;
+
+    /** m, how much thicker every board is in the second reckoning. */
+    private static final double THICKER = 0.08;
+
+    /**
+     * Kinds whose best option stays above the limit in masonry. Where the room fills more than half the section the outer
+     * faces are shorter than the warm ones, and external dimensions give a positive psi whatever is built; around openings
+     * a frame is thinner than the insulation beside it.
+     */
+    private static final Set<JunctionKind> STAY_ABOVE = EnumSet.of(
+            JunctionKind.INSIDE_CORNER,
+            JunctionKind.WALL_UNDER_OVERHANG,
+            JunctionKind.WALL_TO_TERRACE,
+            JunctionKind.TERRACE_THRESHOLD,
+            JunctionKind.TERRACE_TO_ROOF,
+            JunctionKind.ROOF_STEP,
+            JunctionKind.DORMER_CHEEK,
+            JunctionKind.VALLEY,
+            JunctionKind.ROOFLIGHT,
+            JunctionKind.SILL,
+            JunctionKind.SHUTTER_BOX);
+
+    private static final Catalogue CATALOGUE = CatalogueFile.builtIn();
+
+    private static final Map<String, Interval> SOLVED = new ConcurrentHashMap<>();
+
+    private static Interval psi(Detail detail, TypicalBuild build, double thicker) {
+        return SOLVED.computeIfAbsent(
+                detail.id() + "/" + build + "/" + thicker,
+                key -> psi(detail, new TypicalSetups(thicker).setup(detail.kind(), build)));
+    }
+
+    private static Interval psi(Detail detail, JunctionSetup setup) {
+        Composition composition = Composer.compose(detail, setup, BuiltIn.LIBRARY);
+        Solution solution = Conduction.solve(composition.heatFlow(), ROUGH);
+        Interval psi = Interval.of(0);
+        for (Surroundings.Space space : composition.surroundings().spaces()) {
+            boolean faced = solution.section()
+                    .environments()
+                    .anySatisfy(each -> each.name().equals(space.name()));
+            if (faced && space.factor() > 0) {
+                psi = psi.plus(
+                        solution.coupling(Surroundings.INDOOR, space.name()).times(space.factor()));
+            }
+        }
+        for (int i = 0; i < composition.legs().size(); i++) {
+            JunctionResult.Leg leg = composition.legs().get(i);
+            psi = psi.plus(-composition.factors().get(i) * leg.transmittance() * leg.externalLength());
+        }
+        return psi;
+    }
+
+    private static void solveAll(TypicalBuild build, double thicker) {
+        CATALOGUE.details().castToList().parallelStream().forEach(detail -> psi(detail, build, thicker));
+    }
+
+    private static ImmutableList<JunctionKind> kinds() {
+        return Lists.immutable.with(JunctionKind.values());
+    }
+
+    private static String shown(Interval psi) {
+        return String.format(Locale.ROOT, "%.4f W/(m·K)", psi.middle());
+    }
+
+    @Test
+    void everyKindHasThreeOptionsFromWorstToBest() {
+        for (JunctionKind kind : kinds()) {
+            ImmutableList<Rank> ranks = CATALOGUE.options(kind).collect(Detail::rank);
+            assertTrue(ranks.size() >= 3, kind.label() + " has " + ranks.size() + " options");
+            assertEquals(ranks, ranks.toSortedList().toImmutable(), kind.label() + " is not sorted from worst to best");
+            for (Rank rank : Rank.values()) {
+                assertTrue(ranks.contains(rank), kind.label() + " has no option ranked " + rank);
+            }
+        }
+    }
+
+    @Test
+    void breadthIsWhatTheIssueAsksFor() {
+        long kinds = CATALOGUE.details().collect(Detail::kind).distinct().size();
+        assertTrue(kinds >= 32, kinds + " kinds");
+        assertTrue(CATALOGUE.details().size() >= 96, CATALOGUE.details().size() + " options");
+        assertEquals(
+                CATALOGUE.details().size(),
+                CATALOGUE.details().collect(Detail::id).distinct().size(),
+                "ids are unique");
+    }
+
+    @Test
+    void everyOptionSaysWhatABuilderNeeds() {
+        MutableList<String> faults = Lists.mutable.empty();
+        for (Detail detail : CATALOGUE.details()) {
+            if (detail.name().isBlank() || detail.name().length() > 80) {
+                faults.add(detail.id() + ": name \"" + detail.name() + "\"");
+            }
+            if (detail.looksLike().length() < 40) {
+                faults.add(detail.id() + ": looks-like is too short to be recognised by");
+            }
+            lines(detail, "order", detail.order(), 1, 8, faults);
+            lines(detail, "failures", detail.failures(), 1, 4, faults);
+            lines(detail, "photographs", detail.photographs(), 1, 4, faults);
+            lines(detail, "cautions", detail.cautions(), 0, 4, faults);
+            for (Control control : new Control[] {Control.AIR, Control.WATER, Control.VAPOUR}) {
+                if (!detail.connections().containsKey(control)) {
+                    faults.add(detail.id() + ": says nothing of " + control);
+                }
+            }
+        }
+        assertTrue(faults.isEmpty(), faults.makeString("\n"));
+    }
+
+    private static void lines(
+            Detail detail, String what, ImmutableList<String> lines, int least, int most, MutableList<String> faults) {
+        if (lines.size() < least || lines.size() > most) {
+            faults.add(detail.id() + ": " + lines.size() + " " + what);
+        }
+        if (lines.anySatisfy(line -> line.isBlank() || !line.endsWith("."))
+                || lines.distinct().size() < lines.size()) {
+            faults.add(detail.id() + ": " + what + " has a line that is empty, unfinished or there twice");
+        }
+    }
+
+    @Test
+    void everyOptionComputesInMasonryAndFrame() {
+        MutableList<String> faults = Lists.mutable.empty();
+        for (TypicalBuild build : TypicalBuild.values()) {
+            solveAll(build, 0);
+            for (Detail detail : CATALOGUE.details()) {
+                Interval psi = psi(detail, build, 0);
+                // Written so that NaN fails.
+                if (!(psi.lower() <= psi.upper() && Math.abs(psi.middle()) < BEYOND_REASON)) {
+                    faults.add(detail.id() + " in " + build + ": " + shown(psi));
+                }
+            }
+        }
+        assertTrue(faults.isEmpty(), faults.makeString("\n"));
+    }
+
+    @Test
+    void theBestLosesLessThanTheWorstThinOrThick() {
+        MutableList<String> faults = Lists.mutable.empty();
+        for (double thicker : new double[] {0, THICKER}) {
+            solveAll(TypicalBuild.MASONRY, thicker);
+            for (JunctionKind kind : kinds()) {
+                ImmutableList<Detail> options = CATALOGUE.options(kind);
+                Interval worst = psi(options.getFirst(), TypicalBuild.MASONRY, thicker);
+                Interval best = psi(options.getLast(), TypicalBuild.MASONRY, thicker);
+                if (!(best.upper() < worst.lower())) {
+                    faults.add(kind.label() + ", boards " + thicker + " m thicker: best " + shown(best) + ", worst "
+                            + shown(worst));
+                }
+            }
+        }
+        assertTrue(faults.isEmpty(), faults.makeString("\n"));
+    }
+
+    @Test
+    void theBestLosesNoMoreThanTheWorstInFrame() {
+        solveAll(TypicalBuild.FRAME, 0);
+        MutableList<String> faults = Lists.mutable.empty();
+        for (JunctionKind kind : kinds().reject(each -> each == JunctionKind.PARAPET)) {
+            ImmutableList<Detail> options = CATALOGUE.options(kind);
+            Interval worst = psi(options.getFirst(), TypicalBuild.FRAME, 0);
+            Interval best = psi(options.getLast(), TypicalBuild.FRAME, 0);
+            if (!(best.lower() <= worst.upper())) {
+                faults.add(kind.label() + ": best " + shown(best) + ", worst " + shown(worst));
+            }
+        }
+        assertTrue(faults.isEmpty(), faults.makeString("\n"));
+    }
+
+    /**
+     * Why the parapet is left out above: studs with wool between conduct less than the blocks that are to break them, so the
+     * bare one is no bridge. In return it is no line of insulation that one could follow, and the blocks are.
+     */
+    @Test
+    void aFramedParapetInsulatesBetterThanTheBlocksUnderIt() {
+        ImmutableList<Detail> options = CATALOGUE.options(JunctionKind.PARAPET);
+        JunctionSetup setup = new TypicalSetups(0).setup(JunctionKind.PARAPET, TypicalBuild.FRAME);
+        Composition bare = Composer.compose(options.getFirst(), setup, BuiltIn.LIBRARY);
+        Composition blocks = Composer.compose(options.getLast(), setup, BuiltIn.LIBRARY);
+        assertTrue(
+                conductivity(bare, "parapet") < conductivity(blocks, "insulating blocks"),
+                conductivity(bare, "parapet") + " W/(m·K)");
+        assertEquals(conductivity(bare, "parapet"), conductivity(blocks, "parapet"));
+        assertFalse(line(bare).unbroken());
+        assertTrue(line(blocks).unbroken());
+        // The blocks' greater conductivity is all there is between them.
+        double more = psi(options.getLast(), TypicalBuild.FRAME, 0).middle()
+                - psi(options.getFirst(), TypicalBuild.FRAME, 0).middle();
+        assertEquals(0, more, 0.005);
+    }
+
+    private static double conductivity(Composition composition, String material) {
+        return composition
+                .heatFlow()
+                .regions()
+                .detect(region -> region.material().equals(material))
+                .conductivity();
+    }
+
+    private static PenLine line(Composition composition) {
+        return PenLines.of(
+                composition.insulation(),
+                composition.ends().getFirst(),
+                composition.ends().getLast(),
+                0.1);
+    }
+
+    @Test
+    void theMiddleLiesBetweenInMasonry() {
+        solveAll(TypicalBuild.MASONRY, 0);
+        MutableList<String> faults = Lists.mutable.empty();
+        for (JunctionKind kind : kinds()) {
+            ImmutableList<Detail> options = CATALOGUE.options(kind);
+            Interval worst = psi(options.getFirst(), TypicalBuild.MASONRY, 0);
+            Interval best = psi(options.getLast(), TypicalBuild.MASONRY, 0);
+            for (Detail detail : options.select(each -> each.rank() == Rank.MIDDLE)) {
+                Interval middle = psi(detail, TypicalBuild.MASONRY, 0);
+                if (!(best.lower() <= middle.upper() && middle.lower() <= worst.upper())) {
+                    faults.add(detail.id() + ": " + shown(middle) + " outside " + shown(best) + " to " + shown(worst));
+                }
+            }
+        }
+        assertTrue(faults.isEmpty(), faults.makeString("\n"));
+    }
+
+    @Test
+    void theBestIsBridgeFreeWhereTheKindCanBe() {
+        solveAll(TypicalBuild.MASONRY, 0);
+        MutableList<String> faults = Lists.mutable.empty();
+        for (JunctionKind kind : kinds()) {
+            Interval best = psi(CATALOGUE.options(kind).getLast(), TypicalBuild.MASONRY, 0);
+            if (best.lower() <= BRIDGE_FREE == STAY_ABOVE.contains(kind)) {
+                faults.add(kind.label() + ": best " + shown(best) + ", limit " + BRIDGE_FREE
+                        + (STAY_ABOVE.contains(kind) ? "; it can meet the limit: take it off the list" : ""));
+            }
+        }
+        assertTrue(faults.isEmpty(), faults.makeString("\n"));
+    }
+
+    @Test
+    void everyOptionIsSolvedOrRefusedWithThinBoardsAndAtOtherAngles() {
+        Accuracy sketch = new Accuracy(0.05, 20_000);
+        Set<String> faults = ConcurrentHashMap.newKeySet();
+        AtomicInteger solved = new AtomicInteger();
+        CATALOGUE.details().castToList().parallelStream().forEach(detail -> {
+            for (double[] odd : new double[][] {{-0.06, 0}, {0.02, -9}, {0.02, 9}}) {
+                try {
+                    JunctionSetup setup =
+                            turned(new TypicalSetups(odd[0]).setup(detail.kind(), TypicalBuild.FRAME), odd[1]);
+                    Conduction.solve(
+                            Composer.compose(detail, setup, BuiltIn.LIBRARY).heatFlow(), sketch);
+                    solved.incrementAndGet();
+                } catch (DetailDoesNotFit refused) {
+                    assertTrue(refused.reasons().notEmpty());
+                } catch (RuntimeException broken) {
+                    faults.add(detail.id() + ", boards " + odd[0] + " m thicker, turned by " + odd[1] + "°: " + broken);
+                }
+            }
+        });
+        assertTrue(faults.isEmpty(), String.join("\n", faults));
+        assertTrue(solved.get() > 2 * CATALOGUE.details().size(), solved + " solved, most were refused");
+    }
+
+    private static JunctionSetup turned(JunctionSetup setup, double degrees) {
+        return new JunctionSetup(
+                setup.kind(),
+                setup.first(),
+                setup.second(),
+                setup.angle() + degrees,
+                setup.firstExposure(),
+                setup.secondExposure(),
+                setup.opening(),
+                setup.floorThickness(),
+                setup.upstand(),
+                setup.ground(),
+                setup.indoorTemperature(),
+                setup.outdoorTemperature());
+    }
+}

@@ -1,0 +1,207 @@
+package coldseam.junctions.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.conduction.Accuracy;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.file.FileFaultException;
+import coldseam.envelope.file.KnownNames;
+import coldseam.junctions.BuiltIn;
+import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.Samples;
+import coldseam.junctions.compute.JunctionComputers;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Rank;
+import coldseam.junctions.section.Composer;
+import coldseam.junctions.section.Composition;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The built-in details, all of them, and a house's own. */
+class CatalogueFileTest {
+
+    private static final JunctionComputer COMPUTER = JunctionComputers.computer(new Accuracy(3e-3, 60_000));
+
+    static Stream<String> ids() {
+        return CatalogueFile.builtIn().details().collect(Detail::id).castToList().stream();
+    }
+
+    static Stream<JunctionKind> kinds() {
+        return CatalogueFile.builtIn().details().collect(Detail::kind).distinct().castToList().stream();
+    }
+
+    @Test
+    void everyIdIsItsFilesNameAndStandsOnce() {
+        ImmutableList<String> ids = CatalogueFile.builtIn().details().collect(Detail::id);
+        assertEquals(ids.size(), ids.distinct().size());
+        ids.each(id -> assertTrue(CatalogueFile.class.getResource("/details/" + id + ".yaml") != null, id));
+    }
+
+    @ParameterizedTest
+    @MethodSource("ids")
+    void composesWithoutSlits(String id) {
+        Detail detail = CatalogueFile.builtIn().find(id).orElseThrow();
+        Composition composition = Composer.compose(detail, Samples.setup(detail.kind()), BuiltIn.LIBRARY);
+        assertFalse(
+                composition.notes().anySatisfy(note -> note.startsWith("A hole") || note.startsWith("Parts")),
+                () -> composition.notes().makeString());
+    }
+
+    @ParameterizedTest
+    @MethodSource("ids")
+    void dimensionSystemsDifferByTheLegsExactly(String id) {
+        Detail detail = CatalogueFile.builtIn().find(id).orElseThrow();
+        JunctionSetup setup = Samples.setup(detail.kind());
+        Composition composition = Composer.compose(detail, setup, BuiltIn.LIBRARY);
+        double difference = 0;
+        for (int i = 0; i < composition.legs().size(); i++) {
+            JunctionResult.Leg leg = composition.legs().get(i);
+            difference +=
+                    composition.factors().get(i) * leg.transmittance() * (leg.externalLength() - leg.internalLength());
+        }
+        JunctionResult result = COMPUTER.compute(detail, setup);
+        assertEquals(
+                difference, result.psiInternal().lower() - result.psiExternal().lower(), 1e-12);
+        assertEquals(
+                difference, result.psiInternal().upper() - result.psiExternal().upper(), 1e-12);
+        assertTrue(result.weakestPath().ratio() > 0 && result.weakestPath().ratio() <= 1);
+        assertTrue(result.temperatureFactor() > 0 && result.temperatureFactor() < 1);
+        assertTrue(result.solution().met(), () -> result.solution().notes().makeString());
+    }
+
+    /** Each kind has a good and a bad option, and the computed psi agrees with the trade's judgement. */
+    @ParameterizedTest
+    @MethodSource("kinds")
+    void theWorstOptionComesOutWorst(JunctionKind kind) {
+        ImmutableList<Detail> options = CatalogueFile.builtIn().options(kind);
+        Detail worst = options.getFirst();
+        Detail best = options.getLast();
+        assertEquals(Rank.WORST, worst.rank());
+        assertEquals(Rank.BEST, best.rank());
+        assertEquals(worst, CatalogueFile.builtIn().unchosen(kind).orElseThrow());
+        JunctionResult bad = COMPUTER.compute(worst, Samples.setup(kind));
+        JunctionResult good = COMPUTER.compute(best, Samples.setup(kind));
+        assertTrue(
+                good.psiExternal().upper() < bad.psiExternal().lower(),
+                () -> "best " + good.psiExternal() + ", worst " + bad.psiExternal());
+        assertTrue(good.temperatureFactor() > bad.temperatureFactor());
+        // An existing slab stays bare above its skirt: no option but a new floor gives it a pen line.
+        assertEquals(kind != JunctionKind.EXISTING_SLAB_EDGE, good.penLine().unbroken());
+    }
+
+    @Test
+    void anOwnDetailIsFoundUnderItsPath(@TempDir Path folder) throws IOException {
+        String text = Files.readString(Path.of(System.getProperty("coldseam.root"))
+                .resolve("modules/junctions/src/main/resources/details/jamb-middle-lapped.yaml"));
+        Files.createDirectories(folder.resolve("details"));
+        Files.writeString(
+                folder.resolve("details/my-jamb.yaml"),
+                text.replace("lap: {value: 40 mm", "lap: {value: 15 mm")
+                        .replace("detail: jamb-middle-lapped", "detail: my-jamb"));
+        Catalogue catalogue = CatalogueFile.withOwn(
+                CatalogueFile.builtIn(), folder, Lists.immutable.of("details/my-jamb.yaml", "sill-inner-bare"));
+        Detail own = catalogue.find("details/my-jamb.yaml").orElseThrow();
+        JunctionResult less = COMPUTER.compute(own, Samples.setup(JunctionKind.JAMB));
+        JunctionResult builtIn =
+                COMPUTER.compute(catalogue.find("jamb-middle-lapped").orElseThrow(), Samples.setup(JunctionKind.JAMB));
+        assertTrue(less.psiExternal().lower() > builtIn.psiExternal().upper());
+        KnownNames names = CatalogueFile.names(CatalogueFile.builtIn(), folder);
+        assertTrue(names.has().test("details/my-jamb.yaml"));
+        assertFalse(names.has().test("details/your-jamb.yaml"));
+        assertTrue(names.has().test("sill-inner-bare"));
+    }
+
+    /** The corner of DefaultPsiTableTest, drawn by hand. */
+    private static final String BY_HAND = """
+            section: Corner with insulation outside
+            lengths: mm
+            regions:
+            - {material: board, conductivity: 0.04, polygon: [[-1500, 200], [200, 200], [200, -1500], [300, -1500], [300, 300], [-1500, 300]]}
+            - {material: masonry, conductivity: 0.8163, polygon: [[-1500, 0], [0, 0], [0, -1500], [200, -1500], [200, 200], [-1500, 200]]}
+            environments:
+              indoor: {temperature: 20, surface-resistance: 0.13}
+              outdoor: {temperature: 0, surface-resistance: 0.04}
+            boundaries:
+            - {environment: outdoor, path: [[-1500, 300], [300, 300], [300, -1500]]}
+            - {environment: indoor, path: [[-1500, 0], [0, 0], [0, -1500]]}
+            junction:
+              kind: outside corner
+              legs:
+              - {name: wall, transmittance: 0.343053, external: 1800, internal: 1500, insulation: 100, cut: [[-1500, 0], [-1500, 300]]}
+              - {name: other wall, transmittance: 0.343053, external: 1800, internal: 1500, insulation: 100, cut: [[0, -1500], [300, -1500]]}
+            """;
+
+    @Test
+    void aSectionDrawnByHandIsADetail(@TempDir Path folder) throws IOException {
+        Files.writeString(folder.resolve("corner.yaml"), BY_HAND);
+        Catalogue catalogue = CatalogueFile.withOwn(CatalogueFile.builtIn(), folder, Lists.immutable.of("corner.yaml"));
+        JunctionResult result = COMPUTER.compute(
+                catalogue.find("corner.yaml").orElseThrow(), Samples.setup(JunctionKind.OUTSIDE_CORNER));
+        // The independent finite element model of DefaultPsiTableTest.
+        assertEquals(0.1236, result.psiInternal().middle(), 0.002);
+        assertEquals(-0.0822, result.psiExternal().middle(), 0.002);
+        assertEquals(0.1, result.penLine().neck(), 1e-6);
+        assertEquals(0.2 / 0.8163 + 0.1 / 0.04, result.weakestPath().resistance(), 1e-4);
+    }
+
+    @Test
+    void everyFaultOfEveryOwnFileIsTold(@TempDir Path folder) throws IOException {
+        Files.writeString(folder.resolve("one.yaml"), BY_HAND.replaceAll("(?s)junction:.*", ""));
+        Files.writeString(folder.resolve("two.yaml"), """
+                detail: two
+                kind: jamb
+                name: n
+                rank: best
+                looks-like: l
+                needs: [wall.insulaton]
+                drawing:
+                - band: wall
+                  to: frame.edgy
+                - block: b
+                  material: softwood
+                  wall: [frame.edge, wall.outside]
+                  frame: [frame.edge, 50]
+                - blok: c
+                order: []
+                connections: {air: glued}
+                failures: []
+                photographs: []
+                """);
+        FileFaultException refused = assertThrows(
+                FileFaultException.class,
+                () -> CatalogueFile.withOwn(
+                        CatalogueFile.builtIn(), folder, Lists.immutable.of("one.yaml", "two.yaml")));
+        String told = refused.getMessage();
+        assertTrue(told.contains("one.yaml:1:1: a section that is chosen as a detail needs the key junction"), told);
+        assertTrue(told.contains("two.yaml:16:20: air is needed; got \"glued\""), told);
+
+        Files.writeString(
+                folder.resolve("two.yaml"),
+                Files.readString(folder.resolve("two.yaml")).replace("{air: glued}", "{}"));
+        told = assertThrows(
+                        FileFaultException.class,
+                        () -> CatalogueFile.withOwn(CatalogueFile.builtIn(), folder, Lists.immutable.of("two.yaml")))
+                .getMessage();
+        assertTrue(told.contains("two.yaml:6:9: a layer of a band is needed; got \"wall.insulaton\""), told);
+        assertTrue(told.contains("two.yaml:9:7: a line or a length is needed; got \"frame.edgy\""), told);
+        assertTrue(
+                told.contains("two.yaml:12:10: a line of the wall is needed; got \"frame.edge\", a line of the second"),
+                told);
+        assertTrue(told.contains("two.yaml:13:23: a line of the frame is needed; got \"50\", a number"), told);
+        assertTrue(told.contains("two.yaml:14:3: a drawing statement is needed"), told);
+        assertTrue(told.contains("two.yaml:1:1: the drawing needs its frame"), told);
+    }
+}

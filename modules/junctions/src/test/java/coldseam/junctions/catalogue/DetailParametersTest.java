@@ -1,0 +1,139 @@
+package coldseam.junctions.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.conduction.Accuracy;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Prices;
+import coldseam.envelope.quantity.UnitSystem;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.compute.JunctionComputers;
+import coldseam.junctions.detail.Cost;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.language.DetailParameter;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.Maps;
+import org.junit.jupiter.api.Test;
+
+/** Lengths of a detail's own that a house sets, the depth of a cellar, and prices. */
+class DetailParametersTest {
+
+    private static final JunctionComputer COMPUTER = JunctionComputers.computer(new Accuracy(1e-2, 60_000));
+
+    private static Detail builtIn(String id) {
+        return CatalogueFile.builtIn().find(id).orElseThrow();
+    }
+
+    private static JunctionSetup cellar(OptionalDouble depth) {
+        JunctionSetup typical = TypicalBuild.MASONRY.setup(JunctionKind.CELLAR_SLAB_EDGE);
+        return new JunctionSetup(
+                typical.kind(),
+                typical.first(),
+                typical.second(),
+                typical.angle(),
+                typical.firstExposure(),
+                typical.secondExposure(),
+                typical.opening(),
+                typical.floorThickness(),
+                typical.upstand(),
+                Optional.of(new JunctionSetup.GroundBlock(2.0, 8, depth)),
+                typical.indoorTemperature(),
+                typical.outdoorTemperature());
+    }
+
+    @Test
+    void aParameterThatIsSetMovesTheDrawing() {
+        Detail strip = builtIn("cellar-slab-edge-strip");
+        DetailParameter own = strip.parameters().detect(each -> each.name().equals("strip"));
+        assertEquals(0.05, own.value());
+        assertFalse(own.given());
+        Detail thick = strip.with(Maps.immutable.of("strip", 0.1));
+        assertTrue(
+                thick.parameters().detect(each -> each.name().equals("strip")).given());
+        JunctionSetup setup = cellar(OptionalDouble.empty());
+        double thin = COMPUTER.compute(strip, setup).psiExternal().lower();
+        assertTrue(COMPUTER.compute(thick, setup).psiExternal().upper() < thin, "a thicker strip loses less");
+        assertThrows(IllegalArgumentException.class, () -> strip.with(Maps.immutable.of("strip", 0.11)));
+        assertThrows(IllegalArgumentException.class, () -> strip.with(Maps.immutable.of("stripe", 0.1)));
+    }
+
+    @Test
+    void theHousesDepthGoesBeforeTheParameter() {
+        Detail tight = builtIn("cellar-slab-tight-to-wall");
+        JunctionSetup deep = cellar(OptionalDouble.of(2.8));
+        JunctionResult ofHouse = COMPUTER.compute(tight, deep);
+        JunctionResult ofParameter =
+                COMPUTER.compute(tight.with(Maps.immutable.of("depth", 2.8)), cellar(OptionalDouble.empty()));
+        assertEquals(ofParameter.coupling(), ofHouse.coupling());
+        assertEquals(
+                2.8,
+                ofHouse.legs()
+                        .detect(leg -> leg.name().equals("wall in the ground"))
+                        .internalLength(),
+                1e-9);
+        assertEquals(
+                2.0,
+                COMPUTER.compute(tight, cellar(OptionalDouble.empty()))
+                        .legs()
+                        .detect(leg -> leg.name().equals("wall in the ground"))
+                        .internalLength(),
+                1e-9);
+    }
+
+    @Test
+    void depthsTheDetailIsNotDrawnForAreRefused() {
+        Detail tight = builtIn("cellar-slab-tight-to-wall");
+        DetailDoesNotFit tooDeep =
+                assertThrows(DetailDoesNotFit.class, () -> COMPUTER.compute(tight, cellar(OptionalDouble.of(5))));
+        assertTrue(
+                tooDeep.reasons().getFirst().contains("the left side is 5000 mm and the right side 4000 mm"),
+                tooDeep.reasons().toString());
+        Detail set = tight.with(Maps.immutable.of("depth", 1.5));
+        DetailDoesNotFit contradicted =
+                assertThrows(DetailDoesNotFit.class, () -> COMPUTER.compute(set, cellar(OptionalDouble.of(2.8))));
+        assertTrue(
+                contradicted
+                        .reasons()
+                        .getFirst()
+                        .contains("was given depth 1500 mm, but the house itself says 2800 mm"),
+                contradicted.reasons().toString());
+    }
+
+    @Test
+    void pricesComeFromTheHouseAndKeepTheirSource() {
+        Detail own = builtIn("hip-mitred-lapped").at(new Cost(20, "", "the detail's own file"));
+        Catalogue catalogue = new Catalogue(Lists.immutable.of(own, builtIn("hip-foamed"), builtIn("hip-open-v")))
+                .priced(new Prices(
+                        OptionalDouble.empty(),
+                        "EUR",
+                        30,
+                        Maps.immutable.of("hip-foamed", new Prices.OfDetail(35, "quotation of 3 October"))));
+        assertEquals(
+                Lists.immutable.of(
+                        Optional.of(new Cost(20, "EUR", "the detail's own file")),
+                        Optional.of(new Cost(35, "EUR", "quotation of 3 October")),
+                        Optional.empty()),
+                catalogue.details().collect(Detail::cost));
+        Cost cost = catalogue.find("hip-foamed").orElseThrow().cost().orElseThrow();
+        assertEquals("35.00 EUR/m (quotation of 3 October)", cost.sourced(UnitSystem.SI));
+        // 35 / m times 0.3048 m / ft
+        assertEquals("10.67 EUR/ft", cost.text(UnitSystem.US));
+        assertEquals("35.00 per m, no currency given", new Cost(35, "", "").text(UnitSystem.SI));
+    }
+
+    @Test
+    void noBuiltInDetailInventsAPrice() {
+        assertTrue(CatalogueFile.builtIn()
+                .details()
+                .noneSatisfy(each -> each.cost().isPresent()));
+    }
+}

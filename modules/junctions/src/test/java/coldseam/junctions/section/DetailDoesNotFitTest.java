@@ -1,0 +1,94 @@
+package coldseam.junctions.section;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Role;
+import coldseam.junctions.BuiltIn;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.Samples;
+import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.compute.PsiTest;
+import coldseam.junctions.detail.Detail;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Outside its valid range a detail is refused, with every reason. */
+class DetailDoesNotFitTest {
+
+    private static final Assembly BARE =
+            Samples.assembly("bare wall", Samples.layer("brick", 0.77, 215, Role.STRUCTURE));
+
+    private static DetailDoesNotFit refused(String id, JunctionSetup setup) {
+        Detail detail = CatalogueFile.builtIn().find(id).orElseThrow();
+        return assertThrows(DetailDoesNotFit.class, () -> Composer.compose(detail, setup, BuiltIn.LIBRARY));
+    }
+
+    @Test
+    void withoutTheLayersItNeedsAndAtAnotherAngle() {
+        JunctionSetup setup = PsiTest.with(Samples.setup(JunctionKind.OUTSIDE_CORNER), BARE, Optional.of(BARE), 40);
+        DetailDoesNotFit refused = refused("outside-corner-unbroken", setup);
+        assertEquals(3, refused.reasons().size());
+        assertEquals(
+                "\"Boards run round the corner\" (outside-corner-unbroken) is drawn for angles of 60° to 150° between the"
+                        + " surfaces, measured indoors; here it is 40.0°. Choose another detail, or draw the section by hand.",
+                refused.reasons().getFirst());
+        assertEquals(
+                "\"Boards run round the corner\" (outside-corner-unbroken) needs insulation in the other wall; its assembly"
+                        + " has none. Choose another detail or give that layer its role.",
+                refused.reasons().getLast());
+    }
+
+    @Test
+    void forAnotherKind() {
+        String told = refused("outside-corner-unbroken", Samples.setup(JunctionKind.JAMB))
+                .getMessage();
+        assertEquals(
+                "\"Boards run round the corner\" (outside-corner-unbroken) is for: outside corner; the junction is: jamb."
+                        + " Choose a detail of that kind.",
+                told);
+    }
+
+    @Test
+    void whereAConditionFails() {
+        JunctionSetup sample = Samples.setup(JunctionKind.PARAPET);
+        JunctionSetup low = new JunctionSetup(
+                sample.kind(),
+                sample.first(),
+                sample.second(),
+                90,
+                sample.firstExposure(),
+                sample.secondExposure(),
+                Optional.empty(),
+                0,
+                0.02,
+                Optional.empty(),
+                20,
+                -5);
+        String told = refused("parapet-bare", low).getMessage();
+        assertTrue(told.contains("needs upstand >= 50 mm; here the left side is 20 mm and the right side 50 mm"), told);
+    }
+
+    @Test
+    void whereTheHouseGivesNoOpening() {
+        JunctionSetup sample = Samples.setup(JunctionKind.JAMB);
+        JunctionSetup without = new JunctionSetup(
+                sample.kind(),
+                sample.first(),
+                sample.second(),
+                90,
+                sample.firstExposure(),
+                sample.secondExposure(),
+                Optional.empty(),
+                0,
+                0,
+                Optional.empty(),
+                20,
+                -5);
+        assertTrue(refused("jamb-middle-lapped", without).getMessage().contains("needs a window or door"));
+    }
+}
