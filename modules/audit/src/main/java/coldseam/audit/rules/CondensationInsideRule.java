@@ -1,12 +1,12 @@
 package coldseam.audit.rules;
 
 import coldseam.assemblies.moisture.BlockMethod;
-import coldseam.assemblies.moisture.Condensation;
 import coldseam.assemblies.moisture.Condensation.Verdict;
+import coldseam.assemblies.moisture.Condensation;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Finding.Severity;
-import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.quantity.Dimension;
 import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.Optional;

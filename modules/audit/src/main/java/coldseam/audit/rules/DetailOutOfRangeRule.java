@@ -2,8 +2,8 @@ package coldseam.audit.rules;
 
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionRow;
-import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.shell.Edge;
+import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;

@@ -2,8 +2,8 @@ package coldseam.audit.rules;
 
 import coldseam.audit.Finding.Severity;
 import coldseam.envelope.Point3;
-import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.shell.OpenEdge;
+import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;

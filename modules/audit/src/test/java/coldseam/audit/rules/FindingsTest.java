@@ -5,13 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
-import coldseam.audit.Finding;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.engine.Sample;
+import coldseam.audit.Finding;
 import coldseam.audit.engine.Sample.Made;
+import coldseam.audit.engine.Sample;
 import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Rank;
 import org.eclipse.collections.api.factory.Lists;

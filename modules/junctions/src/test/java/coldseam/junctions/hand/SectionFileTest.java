@@ -9,7 +9,7 @@ import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
 import coldseam.conduction.solve.Conduction;
-import coldseam.envelope.file.FileFaultException;
+import coldseam.files.FileFaultException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -144,7 +144,7 @@ public final class SectionDrawing {
         for (Environment environment : picture.solution().section().environments()) {
             String first = environment.name();
             String second = picture.system()
-                    .format(environment.temperature(), coldseam.envelope.quantity.Dimension.TEMPERATURE);
+                    .format(environment.temperature(), coldseam.files.quantity.Dimension.TEMPERATURE);
             double w = Math.max(
                     canvas.metrics().width(first, name), canvas.metrics().width(second, name));
             FreeAir.place(grid, picture.solution().section(), environment.name(), placed, occupied, w + 6, 24)
