@@ -1,8 +1,8 @@
 package coldseam.audit.engine;
 
 import coldseam.assemblies.moisture.Condensation;
-import coldseam.audit.Finding.Severity;
 import coldseam.audit.Finding;
+import coldseam.audit.Finding.Severity;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.Verdict;
 import coldseam.envelope.DimensionSystem;

@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
-import coldseam.audit.Finding.Severity;
 import coldseam.audit.Finding;
-import coldseam.audit.engine.Sample.Made;
+import coldseam.audit.Finding.Severity;
 import coldseam.audit.engine.Sample;
+import coldseam.audit.engine.Sample.Made;
 import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.UnitSystem;
