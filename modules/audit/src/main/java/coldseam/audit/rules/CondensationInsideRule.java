@@ -1,8 +1,8 @@
 package coldseam.audit.rules;
 
 import coldseam.assemblies.moisture.BlockMethod;
-import coldseam.assemblies.moisture.Condensation.Verdict;
 import coldseam.assemblies.moisture.Condensation;
+import coldseam.assemblies.moisture.Condensation.Verdict;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
