@@ -77,7 +77,6 @@ class SvgTest {
         Section corner = new Section(
                 "corner",
                 Symmetry.PLANAR,
-                1e-6,
                 Lists.immutable.of(new Region(
                         "concrete",
                         2.3,

@@ -144,7 +144,6 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
         return new Section(
                 section.name() + ", for surface temperatures",
                 section.symmetry(),
-                section.snap(),
                 section.regions(),
                 section.environments(),
                 section.boundaries()
