@@ -4,8 +4,9 @@ import coldseam.assemblies.moisture.Condensation;
 import coldseam.assemblies.moisture.Condensation.Verdict;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Finding.Severity;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.audit.Subject;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.quantity.Dimension;
 import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.Optional;
@@ -57,7 +58,6 @@ final class CondensationInsideRule implements Rule {
                 .surfaces()
                 .select(surface ->
                         surface.assembly().filter(row.assembly()::equals).isPresent());
-        Surface largest = surfaces.maxBy(Surface::externalArea);
         String name = row.assembly().name();
         return new Draft(
                 this,
@@ -66,11 +66,7 @@ final class CondensationInsideRule implements Rule {
                 (year.verdict() == Verdict.ACCUMULATES ? "water collects in \"" : "much water condenses in \"") + name
                         + "\"",
                 what(facts, year),
-                Facts.phrase(surfaces.collect(Surface::name)),
-                Facts.middle(largest),
-                0,
-                Lists.immutable.empty(),
-                Optional.of(largest.name()),
+                new Subject.Surfaces(surfaces),
                 Lists.immutable.empty(),
                 Optional.empty(),
                 Optional.empty(),

@@ -2,8 +2,9 @@ package coldseam.audit.rules;
 
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionRow;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.audit.Subject;
 import coldseam.envelope.shell.Edge;
+import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -60,11 +61,7 @@ final class DetailOutOfRangeRule implements Rule {
                 Severity.UNKNOWN,
                 "detail does not fit: " + longest.kind().label(),
                 facts.say(length, Dimension.LENGTH) + " could not be computed: " + reasons,
-                facts.places(rows),
-                Facts.middle(longest.from(), longest.to()),
-                length,
-                Facts.longestFirst(rows),
-                Optional.empty(),
+                new Subject.Edges(rows),
                 Lists.immutable.empty(),
                 Optional.empty(),
                 Optional.empty(),

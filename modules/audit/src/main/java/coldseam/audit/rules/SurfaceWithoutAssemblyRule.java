@@ -1,8 +1,9 @@
 package coldseam.audit.rules;
 
 import coldseam.audit.Finding.Severity;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.audit.Subject;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -46,11 +47,7 @@ final class SurfaceWithoutAssemblyRule implements Rule {
                 "no assembly for " + surface.name(),
                 facts.say(surface.externalArea(), Dimension.AREA)
                         + " of the shell have no build-up, so that nothing is known of their insulation",
-                surface.name() + ", " + surface.storey(),
-                Facts.middle(surface),
-                0,
-                Lists.immutable.empty(),
-                Optional.of(surface.name()),
+                new Subject.Surfaces(Lists.immutable.of(surface)),
                 Lists.immutable.empty(),
                 Optional.empty(),
                 Optional.empty(),
