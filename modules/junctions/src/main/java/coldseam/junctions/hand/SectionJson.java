@@ -6,7 +6,7 @@ import coldseam.conduction.Outcome;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
-import coldseam.envelope.file.JsonText;
+import coldseam.files.JsonText;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;

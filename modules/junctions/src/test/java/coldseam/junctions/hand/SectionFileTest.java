@@ -10,8 +10,8 @@ import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
 import coldseam.conduction.solve.Conduction;
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.FileFaultException;
+import coldseam.files.Faults;
+import coldseam.files.FileFaultException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -168,12 +168,20 @@ class SectionFileTest {
         assertEquals(0, solution.surface("cold").lowest());
     }
 
+    private static final String JUNCTION = """
+            junction:
+              kind: outside corner
+              legs:
+              - {name: wall, transmittance: 0.34, external: 1.8, internal: 1.5, insulation: 0.1, cut: [[1.5, 0], [1.5, -0.3]]}
+              - {name: wall, transmittance: 0.34, external: 1.8, internal: 1.5, insulation: 0.1, cut: [[0, 1.5], [-0.3, 1.5]]}
+            """;
+
     /** An environment that nothing faces has no coupling: no refinement looks for one, and no detail is made of it. */
     @Test
     void anEnvironmentThatNothingFaces() throws IOException {
         String corner = Files.readString(Path.of("../../fixtures/sections/corner-insulated-outside.yaml"));
         SectionFile file = SectionFile.load(
-                file("unseen.yaml", corner.replaceAll("- \\{environment: outdoor, path: [^\n]*\n", "")));
+                file("unseen.yaml", corner.replaceAll("- \\{environment: outdoor, path: [^\n]*\n", "") + JUNCTION));
         assertEquals(1, file.section().boundaries().size());
         Solution solution = Conduction.solve(file.section(), Accuracy.standard());
         assertTrue(solution.met() && solution.unknowns() < 10_000, solution.outcome() + " " + solution.unknowns());

@@ -8,7 +8,7 @@ import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
 import coldseam.conduction.TemperatureField;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.plan.PlanarSubdivision;
 import coldseam.junctions.plan.SectionEnd;
 import coldseam.junctions.plan.SectionPlan.Piece;
