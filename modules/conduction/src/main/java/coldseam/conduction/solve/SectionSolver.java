@@ -1,6 +1,7 @@
 package coldseam.conduction.solve;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Environment;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Outcome;
 import coldseam.conduction.Point;
@@ -77,7 +78,8 @@ final class SectionSolver {
             surfaces = field.surfaces(surfaces);
             probes = field.probes(probes);
             met = refinement.relativeWidth <= accuracy.relativeWidth();
-            if (met && (level > 0 || refinement.relativeWidth <= EXACT)) {
+            boolean steady = !met || aimMet(field);
+            if (met && steady && (level > 0 || refinement.relativeWidth <= EXACT)) {
                 break;
             }
             // Once triangles are stuck at a corner, what is left around it falls no further by refining elsewhere.
@@ -90,7 +92,11 @@ final class SectionSolver {
             if (2 * mesh.nodes >= accuracy.maximumUnknowns() || level + 1 == MOST_LEVELS) {
                 break;
             }
-            refinement.refine(0.95 * accuracy.relativeWidth(), accuracy.maximumUnknowns() / 2);
+            if (steady) {
+                refinement.refine(0.95 * accuracy.relativeWidth(), accuracy.maximumUnknowns() / 2);
+            } else {
+                refinement.refineAtPlace(accuracy.aim().orElseThrow().kelvin(), accuracy.maximumUnknowns() / 2);
+            }
             if (mesh.nodes == before) {
                 break;
             }
@@ -107,19 +113,37 @@ final class SectionSolver {
                                         outcome.asked(),
                                         why)));
         ImmutableList<Solution.Coupling> couplings = couplings();
-        field.finish(refinement.gap);
         return new Solution(
                 section,
                 couplings,
                 heatFlows(couplings),
                 surfaces,
                 probes,
-                field,
+                field.kept(refinement.gap),
                 accuracy,
                 outcome,
                 refinement.unknowns(),
                 1e-9 * (System.nanoTime() - start),
                 notes.toImmutable());
+    }
+
+    /** Whether the surface temperature aimed at, if any, is estimated to be as exact as asked. */
+    private boolean aimMet(MeshField field) {
+        if (accuracy.aim().isEmpty()) {
+            return true;
+        }
+        String name = accuracy.aim().get().environment();
+        int aimed = section.environments().detectIndex(each -> each.name().equals(name));
+        MeshField.Coldest at = aimed < 0 ? null : field.coldest(aimed);
+        if (at == null) {
+            return true;
+        }
+        double difference = section.environments()
+                        .collectDouble(Environment::temperature)
+                        .max()
+                - section.environments().collectDouble(Environment::temperature).min();
+        return refinement.errorAtPlace(at.triangle(), at.side(), at.along(), difference)
+                <= accuracy.aim().get().kelvin();
     }
 
     private Outcome outcome(boolean met) {

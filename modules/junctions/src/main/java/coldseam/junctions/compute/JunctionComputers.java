@@ -2,6 +2,7 @@ package coldseam.junctions.compute;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
+import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.Material;
@@ -18,7 +19,6 @@ import coldseam.junctions.path.WeakestPaths;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Surroundings;
-import coldseam.junctions.store.SolutionBytes;
 import coldseam.junctions.store.SolutionStore;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -33,6 +33,9 @@ public final class JunctionComputers {
 
     /** Of the temperature difference: a tenth of what fRsi is printed to. */
     private static final double STEADY = 0.001;
+
+    /** The width from which on refinement is aimed: the field has its shape. */
+    private static final double BEFORE_AIMING = 1e-3;
 
     /** A computer that solves to an accuracy and remembers what it has solved; safe to use from several threads. */
     public static JunctionComputer computer(Accuracy accuracy) {
@@ -50,7 +53,7 @@ public final class JunctionComputers {
 
     /** Solves sections from the start; a solution has the same digits as one that was kept. */
     public static SectionSolving solving() {
-        return (section, accuracy) -> SolutionBytes.asKept(Conduction.solve(section, accuracy));
+        return Conduction::solve;
     }
 
     /** Solves sections and keeps what it has solved in a folder, like the computer that does. */
@@ -68,38 +71,35 @@ public final class JunctionComputers {
         Composition composition = detail.drawing() instanceof HandDrawing byHand
                 ? byHand.composition()
                 : Composer.compose(detail, setup, library);
-        Solution heatFlow = SolutionBytes.asKept(solving.solve(composition.heatFlow(), accuracy));
+        Solution heatFlow = solving.solve(composition.heatFlow(), accuracy);
         Solution surface = surfaceTemperature(composition, accuracy, solving);
         return result(detail, setup, composition, heatFlow, surface);
     }
 
     /**
      * The solution the lowest surface temperature is read from. A coupling within 1e-4 leaves a corner's temperature off by
-     * some hundredths of the difference, since the error of a point goes with the root of the energy's; so the width is
-     * narrowed until the last refinement changed the temperature by no more than {@link #STEADY}.
+     * some hundredths of the difference, since the error of a point goes with the root of the energy's; so the refinement is
+     * aimed at the coldest point, until its error is estimated at no more than {@link #STEADY}.
      */
     private static Solution surfaceTemperature(Composition composition, Accuracy accuracy, SectionSolving solving) {
-        double width = accuracy.relativeWidth();
-        Solution solution;
-        int narrower = 0;
-        do {
-            width /= 10;
-            solution = solving.solve(composition.surfaceTemperature(), new Accuracy(width, accuracy.maximumUnknowns()));
-            narrower++;
-        } while (narrower < 3 && !steady(solution));
-        return solution;
+        Section section = composition.surfaceTemperature();
+        double highest =
+                section.environments().collectDouble(each -> each.temperature()).max();
+        double lowest =
+                section.environments().collectDouble(each -> each.temperature()).min();
+        return solving.solve(section, aimed(accuracy, Surroundings.INDOOR, highest - lowest));
     }
 
-    private static boolean steady(Solution solution) {
-        double highest = solution.section()
-                .environments()
-                .collectDouble(each -> each.temperature())
-                .max();
-        double lowest = solution.section()
-                .environments()
-                .collectDouble(each -> each.temperature())
-                .min();
-        return Math.abs(solution.surface(Surroundings.INDOOR).change()) <= STEADY * (highest - lowest);
+    /**
+     * What is asked of a solution that a surface temperature is read from; the coupling itself is read from another.
+     *
+     * @param accuracy of that other
+     * @param environment that the surface faces
+     * @param difference of the temperatures, K, greater than zero
+     */
+    public static Accuracy aimed(Accuracy accuracy, String environment, double difference) {
+        return new Accuracy(Math.max(accuracy.relativeWidth(), BEFORE_AIMING), accuracy.maximumUnknowns())
+                .aimedAt(environment, STEADY * difference);
     }
 
     private static JunctionResult result(

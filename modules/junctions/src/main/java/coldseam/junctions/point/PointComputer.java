@@ -22,11 +22,6 @@ public final class PointComputer {
     /** Rsi for surface temperatures, m²·K/W (ISO 13788:2012, from memory). */
     private static final double SURFACE_TEMPERATURE_RSI = 0.25;
 
-    /** Of the temperature difference: a tenth of what fRsi is printed to. */
-    private static final double STEADY = 0.001;
-
-    private static final int MOST_ROUNDS = 3;
-
     private final Accuracy accuracy;
     private final SectionSolving solving;
     private final Map<Question, PointResult> answers = new ConcurrentHashMap<>();
@@ -103,20 +98,11 @@ public final class PointComputer {
                 coldest.at());
     }
 
-    /** Narrows until the last refinement changed the temperature by no more than {@link #STEADY}, or three times. */
     private Solution.SurfaceTemperature coldest(PointSection section) {
-        double width = accuracy.relativeWidth();
-        double steady = STEADY * (section.indoorTemperature() - section.outdoorTemperature());
-        Solution.SurfaceTemperature coldest;
-        int round = 0;
-        do {
-            coldest = solving.solve(
-                            section.withInterior(SURFACE_TEMPERATURE_RSI).section(),
-                            new Accuracy(width, accuracy.maximumUnknowns()))
-                    .surface(PointSection.INDOOR);
-            width /= 10;
-            round++;
-        } while (round < MOST_ROUNDS && Math.abs(coldest.change()) > steady);
-        return coldest;
+        double difference = Math.abs(section.indoorTemperature() - section.outdoorTemperature());
+        return solving.solve(
+                        section.withInterior(SURFACE_TEMPERATURE_RSI).section(),
+                        JunctionComputers.aimed(accuracy, PointSection.INDOOR, difference))
+                .surface(PointSection.INDOOR);
     }
 }
