@@ -1,8 +1,12 @@
 package coldseam.conduction.solid;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Coupling;
+import coldseam.conduction.HeatFlow;
 import coldseam.conduction.Interval;
-import coldseam.conduction.Solution;
+import coldseam.conduction.ProbeTemperature;
+import coldseam.conduction.Solved;
+import coldseam.conduction.SurfaceTemperature;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -23,26 +27,18 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 public record BodySolution(
         Body body,
-        ImmutableList<Solution.Coupling> couplings,
-        ImmutableList<Solution.HeatFlow> heatFlows,
-        ImmutableList<Lowest> surfaces,
-        ImmutableList<Solution.ProbeTemperature> probes,
+        ImmutableList<Coupling> couplings,
+        ImmutableList<HeatFlow> heatFlows,
+        ImmutableList<SurfaceTemperature<Place>> surfaces,
+        ImmutableList<ProbeTemperature> probes,
         ImmutableList<PatchTemperature> patches,
         BodyField field,
         Accuracy accuracy,
         boolean met,
         int unknowns,
         double seconds,
-        ImmutableList<String> notes) {
-
-    /**
-     * The lowest surface temperature that faces an environment; an estimate, not proven.
-     *
-     * @param lowest °C
-     * @param at where
-     * @param change K, since the refinement before the last
-     */
-    public record Lowest(String environment, double lowest, Place at, double change) {}
+        ImmutableList<String> notes)
+        implements Solved<Place> {
 
     /**
      * The mean temperature of a patch of surface, proven.
@@ -52,41 +48,8 @@ public record BodySolution(
      */
     public record PatchTemperature(String name, Interval mean, double area) {}
 
-    /**
-     * The coupling between two environments, in either order.
-     *
-     * @throws IllegalArgumentException where the body has no such pair
-     */
-    public Interval coupling(String first, String second) {
-        return one(
-                        couplings.select(c -> c.first().equals(first)
-                                        && c.second().equals(second)
-                                || c.first().equals(second) && c.second().equals(first)),
-                        "coupling between " + first + " and " + second)
-                .value();
-    }
-
-    /** The flow out of an environment, W. */
-    public Interval heatFlow(String environment) {
-        return one(heatFlows.select(each -> each.environment().equals(environment)), "environment " + environment)
-                .value();
-    }
-
-    /** The lowest surface temperature facing an environment. */
-    public Lowest surface(String environment) {
-        return one(surfaces.select(each -> each.environment().equals(environment)), "environment " + environment);
-    }
-
-    /** The temperature at a probe, °C. */
-    public double probe(String name) {
-        return one(probes.select(each -> each.name().equals(name)), "probe " + name)
-                .temperature();
-    }
-
-    private static <T> T one(ImmutableList<T> found, String what) {
-        if (found.size() != 1) {
-            throw new IllegalArgumentException("the body has no " + what);
-        }
-        return found.getOnly();
+    @Override
+    public String couplingUnit() {
+        return "W/K";
     }
 }

@@ -1,9 +1,12 @@
 package coldseam.conduction.solid;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Coupling;
+import coldseam.conduction.HeatFlow;
 import coldseam.conduction.HeatFlowForm;
 import coldseam.conduction.Interval;
-import coldseam.conduction.Solution;
+import coldseam.conduction.ProbeTemperature;
+import coldseam.conduction.SurfaceTemperature;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -72,8 +75,8 @@ public final class BodySolver {
         }
         Grid grid = new Grid(painted);
         Optional<BodyLevel.Before> before = Optional.empty();
-        ImmutableList<BodySolution.Lowest> lowest = Lists.immutable.empty();
-        ImmutableList<Solution.ProbeTemperature> probes = Lists.immutable.empty();
+        ImmutableList<SurfaceTemperature<Place>> lowest = Lists.immutable.empty();
+        ImmutableList<ProbeTemperature> probes = Lists.immutable.empty();
         for (int step = 1; ; step++) {
             BodyLevel level = new BodyLevel(grid, before, accuracy.relativeWidth(), Integer.MAX_VALUE);
             double width = level.relativeWidth();
@@ -97,8 +100,8 @@ public final class BodySolver {
     private BodySolution solution(
             BodyLevel level,
             BodyField field,
-            ImmutableList<BodySolution.Lowest> lowest,
-            ImmutableList<Solution.ProbeTemperature> probes,
+            ImmutableList<SurfaceTemperature<Place>> lowest,
+            ImmutableList<ProbeTemperature> probes,
             boolean met,
             long start) {
         if (!met) {
@@ -110,10 +113,17 @@ public final class BodySolver {
                     accuracy.relativeWidth(),
                     level.unknowns()));
         }
+        ImmutableList<String> names = body.environments().collect(BodyEnvironment::name);
         return new BodySolution(
                 body,
-                couplings(level.form),
-                heatFlows(level.form),
+                level.form
+                        .couplings(names, sets())
+                        .collect(each -> new Coupling(
+                                each.first(), each.second(), each.value().times(body.multiplicity()))),
+                level.form
+                        .heatFlows(names, sets(), ambient())
+                        .collect(each ->
+                                new HeatFlow(each.environment(), each.value().times(body.multiplicity()))),
                 lowest,
                 probes,
                 patches(level.form, field),
@@ -143,32 +153,13 @@ public final class BodySolver {
         return all;
     }
 
-    /** 1 for an environment and its patches, 0 for the others. */
-    private double[] at(int environment) {
-        double[] all = new double[painted.parts];
-        for (int p = 0; p < all.length; p++) {
-            all[p] = painted.environmentOf(p) == environment ? 1 : 0;
+    /** For each environment 1 for itself and its patches, 0 for the others. */
+    private double[][] sets() {
+        double[][] all = new double[body.environments().size()][painted.parts];
+        for (int p = 0; p < painted.parts; p++) {
+            all[painted.environmentOf(p)][p] = 1;
         }
         return all;
-    }
-
-    private ImmutableList<Solution.Coupling> couplings(HeatFlowForm form) {
-        MutableList<Solution.Coupling> all = Lists.mutable.empty();
-        for (int i = 0; i < body.environments().size(); i++) {
-            for (int j = i + 1; j < body.environments().size(); j++) {
-                all.add(new Solution.Coupling(
-                        body.environments().get(i).name(),
-                        body.environments().get(j).name(),
-                        form.coupling(at(i), at(j)).times(body.multiplicity())));
-            }
-        }
-        return all.toImmutable();
-    }
-
-    private ImmutableList<Solution.HeatFlow> heatFlows(HeatFlowForm form) {
-        return body.environments()
-                .collectWithIndex((each, e) -> new Solution.HeatFlow(
-                        each.name(), form.between(at(e), ambient()).times(body.multiplicity())));
     }
 
     /** The mean surface temperature is the air's less the flow's density times the resistance. */

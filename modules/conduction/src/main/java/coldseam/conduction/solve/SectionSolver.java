@@ -1,9 +1,13 @@
 package coldseam.conduction.solve;
 
 import coldseam.conduction.Accuracy;
-import coldseam.conduction.Interval;
+import coldseam.conduction.Environment;
+import coldseam.conduction.HeatFlowForm;
+import coldseam.conduction.Point;
+import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
+import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.Symmetry;
 import coldseam.conduction.arrange.SectionCheck;
 import coldseam.conduction.elements.AxisymmetricElements;
@@ -33,16 +37,8 @@ final class SectionSolver {
     private MeshedSection drawing;
 
     SectionSolver(Section section, Accuracy accuracy) {
-        if (!(accuracy.relativeWidth() > 0)) {
-            throw new IllegalArgumentException("the relative width must be greater than 0, got "
-                    + accuracy.relativeWidth() + "; " + Accuracy.standard().relativeWidth() + " is standard");
-        }
-        if (accuracy.maximumUnknowns() < 100) {
-            throw new IllegalArgumentException(
-                    "the maximum of unknowns must be at least 100, got " + accuracy.maximumUnknowns());
-        }
         this.section = section;
-        this.accuracy = accuracy;
+        this.accuracy = accuracy.checked();
     }
 
     Solution solve() {
@@ -64,8 +60,8 @@ final class SectionSolver {
         }
         MeshField field = new MeshField(section, drawing, temperatures);
         boolean met = false;
-        ImmutableList<Solution.SurfaceTemperature> surfaces = Lists.immutable.empty();
-        ImmutableList<Solution.ProbeTemperature> probes = Lists.immutable.empty();
+        ImmutableList<SurfaceTemperature<Point>> surfaces = Lists.immutable.empty();
+        ImmutableList<ProbeTemperature> probes = Lists.immutable.empty();
         refinement.refineAtJumps();
         for (int level = 0; level < MOST_LEVELS; level++) {
             refinement.solve();
@@ -101,12 +97,14 @@ final class SectionSolver {
                     accuracy.relativeWidth(),
                     refinement.unknowns()));
         }
-        ImmutableList<Solution.Coupling> couplings = couplings();
+        HeatFlowForm form = refinement.forms();
+        ImmutableList<String> names = section.environments().collect(Environment::name);
+        double[][] sets = HeatFlowForm.units(names.size());
         field.finish(refinement.gap);
         return new Solution(
                 section,
-                couplings,
-                heatFlows(couplings),
+                form.couplings(names, sets),
+                form.heatFlows(names, sets, temperatures),
                 surfaces,
                 probes,
                 field,
@@ -115,49 +113,5 @@ final class SectionSolver {
                 refinement.unknowns(),
                 1e-9 * (System.nanoTime() - start),
                 notes.toImmutable());
-    }
-
-    /** L of a pair from the forms of both alone and together: ½ (Q(i) + Q(j) − Q(i, j)). */
-    private ImmutableList<Solution.Coupling> couplings() {
-        MutableList<Solution.Coupling> all = Lists.mutable.empty();
-        int n = section.environments().size();
-        Interval[] alone = new Interval[n];
-        for (int e = 0; e < n && n > 1; e++) {
-            alone[e] = refinement.form(1L << e, false);
-        }
-        for (int i = 0; i < n; i++) {
-            for (int j = i + 1; j < n; j++) {
-                Interval value = alone[i];
-                if (n > 2) {
-                    Interval both = refinement.form(1L << i | 1L << j, false);
-                    double lower = Math.max(0, 0.5 * (alone[i].lower() + alone[j].lower() - both.upper()));
-                    value = new Interval(
-                            lower, Math.max(lower, 0.5 * (alone[i].upper() + alone[j].upper() - both.lower())));
-                }
-                all.add(new Solution.Coupling(
-                        section.environments().get(i).name(),
-                        section.environments().get(j).name(),
-                        value));
-            }
-        }
-        return all.toImmutable();
-    }
-
-    private ImmutableList<Solution.HeatFlow> heatFlows(ImmutableList<Solution.Coupling> couplings) {
-        return section.environments().collect(e -> {
-            Interval sum = Interval.of(0);
-            for (Solution.Coupling c : couplings) {
-                String other =
-                        c.first().equals(e.name()) ? c.second() : c.second().equals(e.name()) ? c.first() : null;
-                if (other != null) {
-                    double difference = e.temperature()
-                            - section.environments()
-                                    .detect(o -> o.name().equals(other))
-                                    .temperature();
-                    sum = difference == 0 ? sum : sum.plus(c.value().times(difference));
-                }
-            }
-            return new Solution.HeatFlow(e.name(), sum);
-        });
     }
 }

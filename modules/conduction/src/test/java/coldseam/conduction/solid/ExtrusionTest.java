@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Boundary;
-import coldseam.conduction.Conduction;
 import coldseam.conduction.Environment;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
@@ -13,6 +12,7 @@ import coldseam.conduction.Polygon;
 import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Symmetry;
+import coldseam.conduction.solve.Conduction;
 import java.util.OptionalDouble;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;

@@ -1,9 +1,10 @@
 package coldseam.junctions.hand;
 
+import coldseam.conduction.Coupling;
 import coldseam.conduction.GapPlaces;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
-import coldseam.conduction.Symmetry;
+import coldseam.conduction.SurfaceTemperature;
 import coldseam.envelope.file.JsonText;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -13,10 +14,10 @@ public final class SectionJson {
 
     private SectionJson() {}
 
-    private record Coupling(
+    private record CouplingValue(
             ImmutableList<String> between, double lower, double upper, String unit, boolean asNarrowAsAsked) {}
 
-    private record HeatFlow(String environment, double lower, double upper, String unit) {}
+    private record FlowValue(String environment, double lower, double upper, String unit) {}
 
     private record Surface(
             String environment, double lowestTemperature, ImmutableList<Double> at, double temperatureFactor) {}
@@ -29,8 +30,8 @@ public final class SectionJson {
 
     private record Document(
             String section,
-            ImmutableList<Coupling> couplings,
-            ImmutableList<HeatFlow> heatFlows,
+            ImmutableList<CouplingValue> couplings,
+            ImmutableList<FlowValue> heatFlows,
             ImmutableList<Surface> surfaces,
             ImmutableList<ProbeValue> probes,
             Gap gap,
@@ -49,23 +50,22 @@ public final class SectionJson {
      * @param unit m, of the file's coordinates
      */
     public static String write(Solution solution, double unit) {
-        boolean planar = solution.section().symmetry() == Symmetry.PLANAR;
-        ImmutableList<Solution.Coupling> wide = solution.widerThanAsked();
+        ImmutableList<Coupling> wide = solution.widerThanAsked();
         return JsonText.write(new Document(
                 solution.section().name(),
                 solution.couplings()
-                        .collect(each -> new Coupling(
+                        .collect(each -> new CouplingValue(
                                 Lists.immutable.of(each.first(), each.second()),
                                 each.value().lower(),
                                 each.value().upper(),
-                                planar ? "W/(m·K)" : "W/K",
+                                solution.couplingUnit(),
                                 !wide.contains(each))),
                 solution.heatFlows()
-                        .collect(each -> new HeatFlow(
+                        .collect(each -> new FlowValue(
                                 each.environment(),
                                 each.value().lower(),
                                 each.value().upper(),
-                                planar ? "W/m" : "W")),
+                                solution.flowUnit())),
                 solution.surfaces().collect(each -> surface(solution, each, unit)),
                 solution.probes().collect(each -> new ProbeValue(each.name(), each.temperature())),
                 gap(solution, unit),
@@ -77,14 +77,14 @@ public final class SectionJson {
     private static Gap gap(Solution solution, double unit) {
         return new Gap(
                 GapPlaces.total(solution.field()),
-                solution.section().symmetry() == Symmetry.PLANAR ? "W/(m·K)" : "W/K",
+                solution.couplingUnit(),
                 GapPlaces.of(solution, MOST_PLACES)
                         .collect(each ->
                                 new GapPlace(each.share(), place(each.at(), unit), rounded(each.distance() / unit))));
     }
 
     /** The temperature factor counts from the coldest environment to the one the surface faces. */
-    private static Surface surface(Solution solution, Solution.SurfaceTemperature surface, double unit) {
+    private static Surface surface(Solution solution, SurfaceTemperature<Point> surface, double unit) {
         double coldest = solution.section()
                 .environments()
                 .collectDouble(each -> each.temperature())
