@@ -6,6 +6,7 @@ import coldseam.conduction.HeatFlow;
 import coldseam.conduction.HeatFlowForm;
 import coldseam.conduction.Interval;
 import coldseam.conduction.ProbeTemperature;
+import coldseam.conduction.SectionException;
 import coldseam.conduction.SurfaceTemperature;
 import java.util.Locale;
 import java.util.Optional;
@@ -43,12 +44,21 @@ public final class BodySolver {
     private BodySolver(Body body, Accuracy accuracy) {
         this.body = body;
         this.accuracy = accuracy.checked();
-        MutableList<String> faults = Lists.mutable.empty();
-        BodyCheck.run(body, faults);
-        BodyCheck.throwIfAny(faults);
+        ImmutableList<BodyFault> faults = faults(body);
+        if (faults.notEmpty()) {
+            throw new SectionException(faults.collect(BodyFault::text));
+        }
         painted = new PaintedGrid(body, notes);
-        PaintedFaults.find(painted, faults);
-        BodyCheck.throwIfAny(faults);
+    }
+
+    /** Every fault of a body; one that has none can be solved. */
+    public static ImmutableList<BodyFault> faults(Body body) {
+        MutableList<BodyFault> faults = Lists.mutable.empty();
+        BodyCheck.run(body, faults);
+        if (faults.isEmpty()) {
+            PaintedFaults.find(new PaintedGrid(body, Lists.mutable.empty()), faults);
+        }
+        return faults.toImmutable();
     }
 
     /**
@@ -58,7 +68,7 @@ public final class BodySolver {
      * systems were solved. Where it cannot be made as narrow as asked within the unknowns allowed, the best one is given,
      * {@code met} is false and a note says so.
      *
-     * @throws coldseam.conduction.SectionException with every fault of the body at once
+     * @throws SectionException with every fault of the body at once
      */
     public static BodySolution solve(Body body, Accuracy accuracy) {
         return new BodySolver(body, accuracy).solve();

@@ -126,7 +126,7 @@ class BodyBoundsTest {
         // Corner values of small faces miss their mean by little beside the interval.
         assertTrue(
                 patch.mean().lower() - 0.1 < mean && mean < patch.mean().upper() + 0.1, () -> patch + " and " + mean);
-        assertTrue(patch.mean().width() < 1.5, patch::toString);
+        assertTrue(patch.mean().width() < 0.15, patch::toString);
         assertTrue(
                 solution.coupling("indoor", "outdoor").contains(2.27907),
                 () -> solution.couplings().toString());
