@@ -2,12 +2,10 @@ package coldseam.junctions;
 
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
-import coldseam.conduction.Polygon;
 import coldseam.conduction.Solution;
 import coldseam.envelope.DimensionSystem;
-import coldseam.envelope.Material;
-import coldseam.envelope.Role;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.plan.SectionPlan;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -16,7 +14,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param detail the option
  * @param setup what it was computed for
  * @param solution of the heat-flow section, with surface resistances 0.10, 0.13 and 0.17 m²·K/W (ISO 6946)
- * @param pieces what is drawn, in painting order
+ * @param plan what is drawn, and where it lies
  * @param legs the plane parts whose U·l is taken off: one for each surface
  * @param coupling L2D, W/(m·K)
  * @param psiExternal W/(m·K)
@@ -31,7 +29,7 @@ public record JunctionResult(
         Detail detail,
         JunctionSetup setup,
         Solution solution,
-        ImmutableList<Piece> pieces,
+        SectionPlan plan,
         ImmutableList<Leg> legs,
         Interval coupling,
         Interval psiExternal,
@@ -41,16 +39,6 @@ public record JunctionResult(
         PenLine penLine,
         WeakestPath weakestPath,
         ImmutableList<String> notes) {
-
-    /**
-     * One painted piece of the section.
-     *
-     * @param outline in the section's plane, m
-     * @param material that fills it
-     * @param role the part it plays
-     * @param solved whether it takes part in the conduction; false for what lies outside a ventilated cavity
-     */
-    public record Piece(Polygon outline, Material material, Role role, boolean solved) {}
 
     /**
      * A plane part of the section.

@@ -4,6 +4,7 @@ import coldseam.conduction.Point;
 import coldseam.envelope.Role;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailFile;
+import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import java.io.IOException;
@@ -59,7 +60,7 @@ final class Pictures {
         double scale = size / (2 * half);
         StringBuilder out = new StringBuilder(
                 String.format(Locale.ROOT, "<svg width='%.0f' height='%.0f' style='background:#eef6ff'>", size, size));
-        for (JunctionResult.Piece piece : composition.pieces()) {
+        for (SectionPlan.Piece piece : composition.plan().pieces()) {
             out.append(polygon(piece.outline().corners(), half, scale, colour(piece), piece.solved()));
         }
         for (var boundary : composition.heatFlow().boundaries()) {
@@ -87,7 +88,7 @@ final class Pictures {
         return out + "'/>";
     }
 
-    private static String colour(JunctionResult.Piece piece) {
+    private static String colour(SectionPlan.Piece piece) {
         String name = piece.material().name();
         if (name.equals("ground")) {
             return "#c9b79a";

@@ -25,6 +25,8 @@ import coldseam.junctions.detail.Cost;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.detail.Rank;
+import coldseam.junctions.plan.SectionEnd;
+import coldseam.junctions.plan.SectionPlan;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -36,14 +38,18 @@ final class SampleJunctions {
 
     private SampleJunctions() {}
 
-    private static JunctionResult.Piece piece(
-            Material material, Role role, double x0, double y0, double x1, double y1) {
-        return new JunctionResult.Piece(Polygon.rectangle(x0, y0, x1, y1), material, role, true);
+    private static SectionPlan.Piece piece(Material material, Role role, double x0, double y0, double x1, double y1) {
+        return new SectionPlan.Piece(
+                Polygon.rectangle(x0, y0, x1, y1),
+                material,
+                role,
+                true,
+                new SectionPlan.Origin.ByHand(material.name()));
     }
 
     /** Wall to the right of outdoors; indoors is right of and above the slab. */
     static JunctionResult slabEdge(boolean good) {
-        ImmutableList<JunctionResult.Piece> pieces = Lists.immutable.of(
+        ImmutableList<SectionPlan.Piece> pieces = Lists.immutable.of(
                 piece(SampleAudit.GROUND, Role.STRUCTURE, -10, -10, 4, -0.15),
                 piece(SampleAudit.RENDER, Role.CLADDING, 0, -0.15, 0.02, 1.5),
                 piece(SampleAudit.BOARD, Role.INSULATION, 0.02, -0.15, 0.18, 1.5),
@@ -82,7 +88,7 @@ final class SampleJunctions {
 
     /** Roof over wall. */
     static JunctionResult roofEdge() {
-        ImmutableList<JunctionResult.Piece> pieces = Lists.immutable.of(
+        ImmutableList<SectionPlan.Piece> pieces = Lists.immutable.of(
                 piece(SampleAudit.RENDER, Role.CLADDING, 0, -1.2, 0.02, 0.42),
                 piece(SampleAudit.BOARD, Role.INSULATION, 0.02, -1.2, 0.18, 0.42),
                 piece(SampleAudit.BRICK, Role.STRUCTURE, 0.18, -1.2, 0.42, 0),
@@ -117,7 +123,7 @@ final class SampleJunctions {
     }
 
     private static Solution solution(
-            String name, ImmutableList<JunctionResult.Piece> pieces, ImmutableList<Boundary> boundaries) {
+            String name, ImmutableList<SectionPlan.Piece> pieces, ImmutableList<Boundary> boundaries) {
         Section section = new Section(
                 name,
                 Symmetry.PLANAR,
@@ -158,7 +164,7 @@ final class SampleJunctions {
             Detail detail,
             JunctionKind kind,
             Solution solution,
-            ImmutableList<JunctionResult.Piece> pieces,
+            ImmutableList<SectionPlan.Piece> pieces,
             Interval psi,
             double factor,
             Point coldest,
@@ -181,7 +187,7 @@ final class SampleJunctions {
                         20,
                         -10),
                 solution,
-                pieces,
+                SectionPlan.of(pieces, SectionEnd.of(solution.section())),
                 Lists.immutable.of(
                         new JunctionResult.Leg(ground ? "floor" : "roof", 0.2, 1.8, 1.365, 0.12),
                         new JunctionResult.Leg("wall", 0.2, 1.65, 1.24, 0.16)),

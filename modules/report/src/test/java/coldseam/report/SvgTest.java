@@ -15,6 +15,7 @@ import coldseam.conduction.Symmetry;
 import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.plan.SectionPlan;
 import coldseam.report.pages.Limits;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
@@ -52,7 +53,7 @@ class SvgTest {
         Document svg = parsed(JunctionSvg.text(SLAB, Limits.of(AUDIT.house().site()), UnitSystem.SI));
         assertEquals("svg", svg.getDocumentElement().getNodeName());
         String words = words(svg);
-        for (JunctionResult.Piece piece : SLAB.pieces()) {
+        for (SectionPlan.Piece piece : SLAB.plan().pieces()) {
             assertTrue(words.contains(piece.material().name()), piece.material().name() + " in " + words);
         }
         assertTrue(words.contains("broken here"), words);

@@ -15,8 +15,8 @@ import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
-import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Cost;
+import coldseam.junctions.plan.SectionPlan;
 import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.Locale;
@@ -204,7 +204,7 @@ final class Inputs {
     private void materials() {
         ImmutableList<Material> ofPoints = points.flatCollect(
                         sheet -> sheet.result().pieces())
-                .collect(JunctionResult.Piece::material)
+                .collect(SectionPlan.Piece::material)
                 .reject(material -> house.materials().containsKey(material.name()))
                 .distinct();
         for (Material material :

@@ -21,6 +21,7 @@ import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.detail.Rank;
+import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.point.PointCatalogue;
 import coldseam.junctions.point.PointComputer;
 import java.io.IOException;
@@ -161,7 +162,7 @@ public final class Sample {
                 detail,
                 setup,
                 null,
-                Lists.immutable.empty(),
+                SectionPlan.of(Lists.immutable.empty(), Lists.immutable.empty()),
                 Lists.immutable.empty(),
                 Interval.of(1),
                 external,

@@ -6,6 +6,10 @@ import org.eclipse.collections.api.list.MutableList;
 
 /** Collects faults, so that all are reported at once. */
 public final class Faults {
+
+    /** More faults than these are counted only: nobody reads them, and many come of one slip. */
+    static final int MOST_SHOWN = 200;
+
     private final MutableList<Fault> list = Lists.mutable.empty();
 
     /** Adds one. */
@@ -28,9 +32,21 @@ public final class Faults {
         return list.size();
     }
 
-    /** All, each once, by position. */
+    /** All, each once, by position; of very many the first, and at the last of these how many more there are. */
     public ImmutableList<Fault> sorted() {
-        return list.distinct().toSortedList().toImmutable();
+        MutableList<Fault> all = list.distinct().toSortedList();
+        int more = all.size() - MOST_SHOWN;
+        if (more <= 0) {
+            return all.toImmutable();
+        }
+        MutableList<Fault> shown = all.take(MOST_SHOWN);
+        return shown.with(new Fault(
+                        shown.getLast().place(),
+                        "there are more faults after this one",
+                        more + " more",
+                        "",
+                        "mend these first"))
+                .toImmutable();
     }
 
     /**

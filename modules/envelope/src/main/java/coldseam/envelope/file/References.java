@@ -51,6 +51,7 @@ final class References {
     }
 
     void check(ImmutableMap<String, KnownNames> known) {
+        int unknown = 0;
         for (Use use : uses.reject(each -> ignored.contains(each.kind()))) {
             Optional<KnownNames> outside = Optional.ofNullable(known.get(use.kind()));
             MutableMap<String, Position> here = defined.getIfAbsentValue(use.kind(), Maps.mutable.empty());
@@ -59,8 +60,12 @@ final class References {
                     || here.containsKey(use.name())
                     || outside.map(each -> each.has().test(use.name())).orElse(false);
             if (checkable && !found) {
-                MutableList<String> all = Lists.mutable.withAll(here.keySet());
-                outside.ifPresent(each -> all.addAllIterable(each.listed()));
+                MutableList<String> all = Lists.mutable.empty();
+                // Past what is shown nothing is suggested: each suggestion looks through every name.
+                if (unknown++ < Faults.MOST_SHOWN) {
+                    all.addAllIterable(here.keySet());
+                    outside.ifPresent(each -> all.addAllIterable(each.listed()));
+                }
                 if (!use.or().isEmpty()) {
                     all.add(use.or());
                 }

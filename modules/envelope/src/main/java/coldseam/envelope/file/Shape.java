@@ -16,8 +16,6 @@ import org.eclipse.collections.api.map.ImmutableMap;
 /** What reflection says about file records; shared by the binder and the schema, so that they cannot disagree. */
 final class Shape {
 
-    private Shape() {}
-
     /** A component that stands in the file. */
     record Part(RecordComponent component, String key, Type type, boolean mayBeMissing) {
 
@@ -30,12 +28,22 @@ final class Shape {
         }
     }
 
+    /** Kept, since a file of many like rows asks for it at each. */
+    private static final ClassValue<ImmutableList<Part>> PARTS = new ClassValue<>() {
+        @Override
+        protected ImmutableList<Part> computeValue(Class<?> record) {
+            return Lists.immutable
+                    .with(record.getRecordComponents())
+                    .reject(each -> each.getType() == Position.class)
+                    .collect(Shape::part);
+        }
+    };
+
+    private Shape() {}
+
     /** The components that stand in the file, in order. */
     static ImmutableList<Part> parts(Class<?> record) {
-        return Lists.immutable
-                .with(record.getRecordComponents())
-                .reject(each -> each.getType() == Position.class)
-                .collect(Shape::part);
+        return PARTS.get(record);
     }
 
     private static Part part(RecordComponent component) {

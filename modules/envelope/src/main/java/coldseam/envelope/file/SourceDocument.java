@@ -42,6 +42,13 @@ public final class SourceDocument {
     static final int LARGEST = 1 << 20;
 
     private static final int DEEPEST = 32;
+
+    /** Longest name, characters; a path of a file beside the house is one, too. */
+    private static final int LONGEST_NAME = 200;
+
+    /** Longest text, characters; a paragraph. */
+    private static final int LONGEST_TEXT = 2000;
+
     private static final Pattern PLAIN_NUMBER =
             Pattern.compile("[+-]?(?:0|[1-9]\\d*)(?:\\.\\d*)?(?:[eE][+-]?\\d+)?|[+-]?\\.\\d+(?:[eE][+-]?\\d+)?");
     private static final StreamReadConstraints LIMITS = StreamReadConstraints.builder()
@@ -246,7 +253,9 @@ public final class SourceDocument {
             Position first = seen.putIfAbsent(key, place);
             parser.nextToken();
             SourceNode value = node();
-            if (key.equals("<<")) {
+            if (key.length() > LONGEST_NAME) {
+                tooLong(place, "a name", key, LONGEST_NAME);
+            } else if (key.equals("<<")) {
                 faults.add(
                         place,
                         "a YAML merge key is refused, since readers disagree on what it means",
@@ -276,14 +285,26 @@ public final class SourceDocument {
         return new SourceNode.Sequence(start, items.toImmutable());
     }
 
+    private void tooLong(Position place, String what, String text, int longest) {
+        faults.add(
+                place,
+                what + " is too long",
+                text.length() + " characters",
+                "up to " + longest + " characters",
+                "shorten it");
+    }
+
     private SourceNode scalar() throws IOException {
         Position place = place();
         String text = parser.getText();
+        if (text.length() > LONGEST_TEXT) {
+            tooLong(place, "a text", text, LONGEST_TEXT);
+            return new SourceNode.Scalar(place, SourceNode.Kind.REFUSED, "");
+        }
         return switch (parser.currentToken()) {
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT ->
                 // A number that YAML 1.1 reads in another base, such as 012 or 1_000, stays a text, and is refused
-                // where
-                // a number is needed.
+                // where a number is needed.
                 new SourceNode.Scalar(
                         place,
                         PLAIN_NUMBER.matcher(text).matches() ? SourceNode.Kind.NUMBER : SourceNode.Kind.TEXT,

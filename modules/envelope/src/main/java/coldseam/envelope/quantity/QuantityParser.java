@@ -1,6 +1,7 @@
 package coldseam.envelope.quantity;
 
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.factory.Lists;
@@ -29,6 +30,9 @@ public final class QuantityParser {
     private static final double US_TRANSMITTANCE = 5.678263341113487;
     private static final double INCH = 0.0254;
 
+    /** Longest quantity, characters. The longest that makes sense has about forty. */
+    private static final int LONGEST = 100;
+
     private QuantityParser() {}
 
     /**
@@ -39,6 +43,7 @@ public final class QuantityParser {
      * @throws QuantityException where it is no number, lacks its unit or is of another dimension
      */
     public static double parse(String written, Dimension dimension) {
+        refuseLong(written, dimension.noun(), dimension.allowed());
         String text = plain(written);
         double value = special(text, dimension).orElseGet(() -> ordinary(text, written, dimension));
         if (Double.isFinite(value)) {
@@ -49,36 +54,49 @@ public final class QuantityParser {
 
     /** A price of energy such as {@code 0.12 EUR/kWh}. */
     public static Price parsePrice(String written) {
-        Matcher match = PRICE.matcher(plain(written));
-        Optional<Measure> per = match.matches() ? UnitExpression.tryParse(match.group(3)) : Optional.empty();
-        if (per.isEmpty() || !per.get().sameKindAs(Dimension.ENERGY.inside())) {
-            throw new QuantityException(
-                    "a price of heat is needed",
-                    written,
-                    "an amount, a currency and an energy, such as 0.12 EUR/kWh or 1.40 USD/therm",
-                    "write it so");
-        }
-        double perKilowattHour = Double.parseDouble(match.group(1))
-                * Dimension.ENERGY.inside().factor()
-                / per.get().factor();
-        return new Price(perKilowattHour, match.group(2));
+        return price(
+                written,
+                Dimension.ENERGY,
+                "a price of heat",
+                "an amount, a currency and an energy, such as 0.12 EUR/kWh or 1.40 USD/therm",
+                Price::new);
     }
 
     /** A price of length such as {@code 35 EUR/m}. */
     public static PriceOfLength parsePriceOfLength(String written) {
+        return price(
+                written,
+                Dimension.LENGTH,
+                "a price of length",
+                "an amount, a currency and a length, such as 35 EUR/m or 11 USD/ft",
+                PriceOfLength::new);
+    }
+
+    private static <T> T price(
+            String written, Dimension per, String noun, String allowed, BiFunction<Double, String, T> form) {
+        refuseLong(written, noun, allowed);
         Matcher match = PRICE.matcher(plain(written));
-        Optional<Measure> per = match.matches() ? UnitExpression.tryParse(match.group(3)) : Optional.empty();
-        if (per.isEmpty() || !per.get().sameKindAs(Dimension.LENGTH.inside())) {
-            throw new QuantityException(
-                    "a price of length is needed",
-                    written,
-                    "an amount, a currency and a length, such as 35 EUR/m or 11 USD/ft",
-                    "write it so");
+        Optional<Measure> unit = match.matches() ? UnitExpression.tryParse(match.group(3)) : Optional.empty();
+        if (unit.isPresent() && unit.get().sameKindAs(per.inside())) {
+            double each = Double.parseDouble(match.group(1))
+                    * per.inside().factor()
+                    / unit.get().factor();
+            if (Double.isFinite(each)) {
+                return form.apply(each, match.group(2));
+            }
         }
-        double perMetre = Double.parseDouble(match.group(1))
-                * Dimension.LENGTH.inside().factor()
-                / per.get().factor();
-        return new PriceOfLength(perMetre, match.group(2));
+        throw new QuantityException(noun + " is needed", written, allowed, "write it so");
+    }
+
+    /** Patterns and units are read in time that grows faster than the text, so the text is bounded. */
+    private static void refuseLong(String written, String noun, String allowed) {
+        if (written.length() > LONGEST) {
+            throw new QuantityException(
+                    noun + " is needed",
+                    "a text of " + written.length() + " characters",
+                    allowed,
+                    "write it in at most " + LONGEST + " characters");
+        }
     }
 
     /**

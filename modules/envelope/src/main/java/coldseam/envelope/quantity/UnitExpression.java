@@ -77,12 +77,12 @@ final class UnitExpression {
             throw new NotAUnit();
         }
         String run = text.substring(start, at);
+        boolean[] splits = splits(run);
         // The exponent belongs to the last unit of a run: m2K is m²·K.
-        int piece = run.length();
-        for (; piece > 0; piece--) {
+        for (int piece = run.length(); piece > 0; piece--) {
             Measure whole = UNITS.get(run.substring(0, piece));
             boolean all = piece == run.length();
-            if (whole != null && (all || isSymbol(run.substring(0, piece)) && splits(run.substring(piece)))) {
+            if (whole != null && (all || isSymbol(run.substring(0, piece)) && splits[piece])) {
                 at = start + piece;
                 return all ? whole.power(exponent()) : whole;
             }
@@ -95,17 +95,17 @@ final class UnitExpression {
         return unit.length() <= 3;
     }
 
-    private static boolean splits(String run) {
-        if (run.isEmpty()) {
-            return true;
-        }
-        for (int piece = run.length(); piece > 0; piece--) {
-            String first = run.substring(0, piece);
-            if (isSymbol(first) && UNITS.containsKey(first) && splits(run.substring(piece))) {
-                return true;
+    /** For each place of a run whether what follows it is a row of units; from the end, so that each is asked once. */
+    private static boolean[] splits(String run) {
+        boolean[] splits = new boolean[run.length() + 1];
+        splits[run.length()] = true;
+        for (int from = run.length() - 1; from > 0; from--) {
+            for (int to = from + 1; to <= run.length() && !splits[from]; to++) {
+                String unit = run.substring(from, to);
+                splits[from] = splits[to] && isSymbol(unit) && UNITS.containsKey(unit);
             }
         }
-        return false;
+        return splits;
     }
 
     private int exponent() {

@@ -265,4 +265,22 @@ class QuantityParserTest {
             assertEquals(value, back, 1e-12 * Math.max(40, Math.abs(value)), written);
         }
     }
+
+    @Test
+    void priceIsAFiniteNumber() {
+        assertThrows(QuantityException.class, () -> QuantityParser.parsePrice("1e999 EUR/kWh"));
+        assertThrows(QuantityException.class, () -> QuantityParser.parsePriceOfLength("1e999 EUR/m"));
+        assertEquals(35, QuantityParser.parsePriceOfLength("35 EUR/m").perMetre());
+    }
+
+    /** As a text of any length would be, but the last reader of patterns is not linear. */
+    @Test
+    void longTextIsRefusedUnread() {
+        String hundred = "1" + " ".repeat(97) + "mm";
+        assertReads(1e-3, hundred, Dimension.LENGTH);
+        QuantityException refused =
+                assertThrows(QuantityException.class, () -> QuantityParser.parse(" " + hundred, Dimension.LENGTH));
+        assertEquals("a text of 101 characters", refused.got());
+        assertThrows(QuantityException.class, () -> QuantityParser.parsePrice("1".repeat(101)));
+    }
 }

@@ -140,7 +140,7 @@ public final class JunctionComputers {
                 detail,
                 setup,
                 heatFlow,
-                composition.pieces(),
+                composition.plan(),
                 composition.legs(),
                 coupling,
                 coupling.plus(-external),

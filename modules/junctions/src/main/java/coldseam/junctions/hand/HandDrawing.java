@@ -15,6 +15,8 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.detail.FileDetail;
 import coldseam.junctions.kind.Vector;
+import coldseam.junctions.plan.SectionEnd;
+import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Shapes;
@@ -104,7 +106,7 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
         return new Composition(
                 section,
                 surfaceSection(),
-                section.regions().collect(HandDrawing::piece),
+                SectionPlan.of(section.regions().collect(HandDrawing::piece), SectionEnd.of(section)),
                 plane,
                 legs.collect(FileSection.FileLeg::factor),
                 surroundings(legs),
@@ -166,10 +168,14 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                 new Provenance("the section file", Provenance.Sureness.DECLARED));
     }
 
-    private static JunctionResult.Piece piece(Region region) {
+    private static SectionPlan.Piece piece(Region region) {
         Material material = material(region);
-        return new JunctionResult.Piece(
-                region.outline(), material, material.insulates() ? Role.INSULATION : Role.STRUCTURE, true);
+        return new SectionPlan.Piece(
+                region.outline(),
+                material,
+                material.insulates() ? Role.INSULATION : Role.STRUCTURE,
+                true,
+                new SectionPlan.Origin.ByHand(region.material()));
     }
 
     private ImmutableList<Composition.Face> faces() {

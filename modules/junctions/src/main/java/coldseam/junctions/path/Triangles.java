@@ -17,7 +17,7 @@ import org.locationtech.jts.triangulate.polygon.ConstrainedDelaunayTriangulator;
 /**
  * An arrangement cut into triangles that share whole edges.
  *
- * @param triangles in no particular order
+ * @param triangles the same order each time
  */
 record Triangles(ImmutableList<Triangle> triangles) {
 
@@ -45,9 +45,13 @@ record Triangles(ImmutableList<Triangle> triangles) {
         Polygonizer polygonizer = new Polygonizer();
         polygonizer.add(lines);
         ImmutableList<PreparedGeometry> areas = faces.collect(face -> PreparedGeometryFactory.prepare(face.area()));
+        MutableList<Geometry> cells = Lists.mutable.empty();
+        for (Object cell : polygonizer.getPolygons()) {
+            // The polygonizer goes by hashed sets: order and beginnings of the rings differ from run to run.
+            cells.add(((Geometry) cell).norm());
+        }
         MutableList<Triangle> triangles = Lists.mutable.empty();
-        for (Object each : polygonizer.getPolygons()) {
-            Geometry cell = (Geometry) each;
+        for (Geometry cell : cells.sortThis()) {
             Geometry inside = cell.getInteriorPoint();
             int face = areas.detectIndex(area -> area.contains(inside));
             if (face >= 0 && cell.getArea() > SLIVER) {

@@ -6,9 +6,10 @@ import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.DetailDoesNotFit;
-import coldseam.junctions.JunctionResult.Piece;
 import coldseam.junctions.language.Condition;
 import coldseam.junctions.language.Expression;
+import coldseam.junctions.plan.SectionPlan.Origin;
+import coldseam.junctions.plan.SectionPlan.Piece;
 import coldseam.junctions.section.Band;
 import java.util.Locale;
 import java.util.Optional;
@@ -260,7 +261,11 @@ record PointComposition(PointSection section, ImmutableList<Piece> pieces, Immut
                         Polygon.rectangle(0, stratum.inside(), radius, stratum.outside()),
                         stratum.layer().layer().material(),
                         stratum.role(),
-                        stratum.solved()));
+                        stratum.solved(),
+                        new Origin.OfLayer(
+                                true,
+                                band.strata().indexOf(stratum),
+                                stratum.layer().layer())));
             }
             if (ground > 0) {
                 Material soil = MaterialLibrary.named("clay or silt").orElseThrow();
@@ -268,7 +273,8 @@ record PointComposition(PointSection section, ImmutableList<Piece> pieces, Immut
                         Polygon.rectangle(0, band.thickness(), radius, band.solvedThickness() + ground),
                         soil,
                         Role.STRUCTURE,
-                        true));
+                        true,
+                        new Origin.OfGround()));
             }
             painted.forEach(each -> all.add(new Piece(
                     Polygon.rectangle(each.inner(), each.from(), each.outer(), each.to()),
@@ -276,7 +282,8 @@ record PointComposition(PointSection section, ImmutableList<Piece> pieces, Immut
                     each.material().name().equals("air")
                             ? Role.AIR_LAYER
                             : each.material().insulates() ? Role.INSULATION : Role.STRUCTURE,
-                    each.solved())));
+                    each.solved(),
+                    new Origin.OfDetail(each.material().name()))));
             return all.toImmutable();
         }
     }

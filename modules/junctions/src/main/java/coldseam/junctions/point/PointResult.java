@@ -1,7 +1,7 @@
 package coldseam.junctions.point;
 
 import coldseam.conduction.Interval;
-import coldseam.junctions.JunctionResult.Piece;
+import coldseam.junctions.plan.SectionPlan.Piece;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**

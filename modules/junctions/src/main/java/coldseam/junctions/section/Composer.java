@@ -9,12 +9,12 @@ import coldseam.conduction.Section;
 import coldseam.conduction.Symmetry;
 import coldseam.envelope.Material;
 import coldseam.junctions.DetailDoesNotFit;
-import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.kind.Chart;
 import coldseam.junctions.kind.KindForm;
+import coldseam.junctions.plan.SectionPlan;
 import java.util.EnumMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -201,7 +201,7 @@ public final class Composer {
         return new Composition(
                 section(regions, heatFlow, ""),
                 section(regions, surface, ", for surface temperatures"),
-                drawn(),
+                SectionPlan.of(drawn(), outline.ends(main)),
                 legs.legs(),
                 legs.factors(),
                 surroundings,
@@ -273,8 +273,8 @@ public final class Composer {
         return piece.effect() == Painted.Effect.REPLACES_BY_AIR || piece.effect() == Painted.Effect.CLEARS;
     }
 
-    private ImmutableList<JunctionResult.Piece> drawn() {
-        MutableList<JunctionResult.Piece> drawn = Lists.mutable.empty();
+    private ImmutableList<SectionPlan.Piece> drawn() {
+        MutableList<SectionPlan.Piece> drawn = Lists.mutable.empty();
         for (int i = 0; i < pieces.size(); i++) {
             Painted piece = pieces.get(i);
             if (piece.effect() == Painted.Effect.CLEARS) {
@@ -294,7 +294,8 @@ public final class Composer {
             }
             ImmutableList<Polygon> outlines = whole ? Lists.immutable.of(new Polygon(corners)) : Shapes.outlines(kept);
             boolean solved = piece.effect() != Painted.Effect.REPLACES_BY_AIR;
-            outlines.each(each -> drawn.add(new JunctionResult.Piece(each, piece.material(), piece.role(), solved)));
+            outlines.each(each ->
+                    drawn.add(new SectionPlan.Piece(each, piece.material(), piece.role(), solved, piece.origin())));
         }
         return drawn.toImmutable();
     }

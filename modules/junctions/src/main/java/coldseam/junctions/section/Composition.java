@@ -2,6 +2,7 @@ package coldseam.junctions.section;
 
 import coldseam.conduction.Section;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.plan.SectionPlan;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.locationtech.jts.geom.Geometry;
 
@@ -10,7 +11,7 @@ import org.locationtech.jts.geom.Geometry;
  *
  * @param heatFlow section with the surface resistances of ISO 6946
  * @param surfaceTemperature section with 0.25 m²·K/W indoors (ISO 13788)
- * @param pieces as drawn
+ * @param plan as drawn
  * @param legs the plane parts, first band first
  * @param factors temperature factor b of what each leg faces
  * @param surroundings the environments
@@ -24,7 +25,7 @@ import org.locationtech.jts.geom.Geometry;
 public record Composition(
         Section heatFlow,
         Section surfaceTemperature,
-        ImmutableList<JunctionResult.Piece> pieces,
+        SectionPlan plan,
         ImmutableList<JunctionResult.Leg> legs,
         ImmutableList<Double> factors,
         Surroundings surroundings,

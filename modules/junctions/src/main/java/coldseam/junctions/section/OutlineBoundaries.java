@@ -7,6 +7,7 @@ import coldseam.junctions.kind.Chart;
 import coldseam.junctions.kind.KindForm;
 import coldseam.junctions.kind.Vector;
 import coldseam.junctions.language.Statement;
+import coldseam.junctions.plan.SectionEnd;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -127,10 +128,7 @@ final class OutlineBoundaries {
         if (polygon.getNumInteriorRing() > 0) {
             notes.add("A hole in the drawing that faces neither rooms nor outdoors is adiabatic.");
         }
-        Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
-        if (!Orientation.isCCW(ring)) {
-            ring = polygon.getExteriorRing().reverse().getCoordinates();
-        }
+        Coordinate[] ring = anticlockwise(polygon);
         int count = ring.length - 1;
         Plane[] on = new Plane[count];
         int start = -1;
@@ -161,6 +159,23 @@ final class OutlineBoundaries {
             face(arc, before, on[(start + i) % count], boundaries);
         }
         return boundaries.toImmutable();
+    }
+
+    /** Where a body is cut off: the straight pieces of its outline that lie in a plane. */
+    ImmutableList<SectionEnd> ends(Geometry body) {
+        Coordinate[] ring = anticlockwise((Polygon) body);
+        MutableList<SectionEnd> ends = Lists.mutable.empty();
+        for (int i = 0; i + 1 < ring.length; i++) {
+            if (plane(ring[i], ring[i + 1]) != null) {
+                ends.add(new SectionEnd(Shapes.point(ring[i]), Shapes.point(ring[i + 1])));
+            }
+        }
+        return ends.toImmutable();
+    }
+
+    private static Coordinate[] anticlockwise(Polygon body) {
+        Coordinate[] ring = body.getExteriorRing().getCoordinates();
+        return Orientation.isCCW(ring) ? ring : body.getExteriorRing().reverse().getCoordinates();
     }
 
     private Plane plane(Coordinate from, Coordinate to) {

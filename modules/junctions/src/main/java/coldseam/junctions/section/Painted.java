@@ -3,6 +3,7 @@ package coldseam.junctions.section;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.junctions.kind.Chart;
+import coldseam.junctions.plan.SectionPlan;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -16,6 +17,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param role the part it plays
  * @param insulates whether it counts as insulation
  * @param effect what it does to the conduction
+ * @param origin what it was painted for
  */
 record Painted(
         String what,
@@ -25,7 +27,8 @@ record Painted(
         double conductivity,
         Role role,
         boolean insulates,
-        Effect effect) {
+        Effect effect,
+        SectionPlan.Origin origin) {
 
     /** What a piece does to the conduction. */
     enum Effect {

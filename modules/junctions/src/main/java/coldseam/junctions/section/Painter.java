@@ -11,6 +11,7 @@ import coldseam.junctions.kind.KindForm;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.LineRange;
 import coldseam.junctions.language.Statement;
+import coldseam.junctions.plan.SectionPlan.Origin;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -135,6 +136,10 @@ final class Painter {
             Optional<ImmutableList<Chart.Place>> solved =
                     layer(paint.first(), stratum.solvedInside(), stratum.solvedOutside(), near, far);
             Material material = stratum.layer().layer().material();
+            Origin origin = new Origin.OfLayer(
+                    paint.first(),
+                    band.strata().indexOf(stratum),
+                    stratum.layer().layer());
             Painted.Effect effect = switch (stratum.layer().part()) {
                 case CARRIES_HEAT -> Painted.Effect.CONDUCTS;
                 case NEGLIGIBLE -> Painted.Effect.DRAWN;
@@ -148,7 +153,8 @@ final class Painter {
                     stratum.conductivity(),
                     stratum.role(),
                     stratum.insulates(),
-                    effect)));
+                    effect,
+                    origin)));
             remark(stratum);
         }
     }
@@ -253,8 +259,16 @@ final class Painter {
                         side(clear.across().to()),
                         side(clear.along().from()),
                         side(clear.along().to()))
-                .ifPresent(places -> pieces.add(
-                        new Painted("air", places, places, NOTHING, 1, Role.AIR_LAYER, false, Painted.Effect.CLEARS)));
+                .ifPresent(places -> pieces.add(new Painted(
+                        "air",
+                        places,
+                        places,
+                        NOTHING,
+                        1,
+                        Role.AIR_LAYER,
+                        false,
+                        Painted.Effect.CLEARS,
+                        new Origin.OfDetail("air"))));
     }
 
     private static final Material NOTHING = homogeneous("air", 1, false, "stands for nothing");
@@ -313,7 +327,18 @@ final class Painter {
         }
         Role part = role.orElse(insulates ? Role.INSULATION : Role.STRUCTURE);
         Painted.Effect effect = drawnOnly ? Painted.Effect.REPLACES_BY_AIR : Painted.Effect.CONDUCTS;
-        pieces.add(new Painted(what, places, places, material, conductivity, part, insulates, effect));
+        pieces.add(new Painted(
+                what,
+                places,
+                places,
+                material,
+                conductivity,
+                part,
+                insulates,
+                effect,
+                choice instanceof Statement.MaterialChoice.TheGround
+                        ? new Origin.OfGround()
+                        : new Origin.OfDetail(what)));
     }
 
     /** The house's own word first: what its layers are made of; then the detail's; then the built-in list. */
@@ -362,7 +387,8 @@ final class Painter {
                     block.conductivity(),
                     Role.STRUCTURE,
                     false,
-                    Painted.Effect.CONDUCTS));
+                    Painted.Effect.CONDUCTS,
+                    new Origin.OfGround()));
         }
         notes.add("The ground reaches half the floor's width inwards, and 2.5 of it outwards and down (ISO 10211).");
     }
@@ -382,7 +408,8 @@ final class Painter {
                         conductivity,
                         Role.STRUCTURE,
                         false,
-                        Painted.Effect.CONDUCTS)));
+                        Painted.Effect.CONDUCTS,
+                        new Origin.OfGround())));
         notes.add("The ground under the inner wall is as deep as gives the floor beside it the U of ISO 13370.");
     }
 
@@ -406,7 +433,8 @@ final class Painter {
                 conductivity,
                 Role.STRUCTURE,
                 false,
-                Painted.Effect.CONDUCTS)));
+                Painted.Effect.CONDUCTS,
+                new Origin.OfFrame())));
         notes.add("The " + material.name() + " is a homogeneous body of the same depth and U.");
     }
 }

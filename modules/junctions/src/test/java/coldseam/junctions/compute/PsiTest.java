@@ -167,7 +167,7 @@ public class PsiTest {
         // Rse is Rsi behind the cavity (ISO 6946:2017 6.9.4, from memory).
         double resistance = 0.13 + 0.215 / 0.77 + 0.16 / 0.036 + 0.13;
         assertEquals(1 / resistance, boards.legs().getFirst().transmittance(), 1e-12);
-        assertTrue(boards.pieces().anySatisfy(piece -> !piece.solved()));
+        assertTrue(boards.plan().pieces().anySatisfy(piece -> !piece.solved()));
     }
 
     private static Assembly cavity(double conductivity) {

@@ -11,6 +11,7 @@ import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Symmetry;
 import coldseam.junctions.WeakestPath;
+import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Shapes;
 import coldseam.junctions.section.Surroundings;
@@ -44,7 +45,7 @@ class WeakestPathsTest {
         return WeakestPaths.of(new Composition(
                 section,
                 section,
-                Lists.immutable.empty(),
+                SectionPlan.of(Lists.immutable.empty(), Lists.immutable.empty()),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
                 new Surroundings(OUTDOOR, OUTDOOR),
@@ -68,6 +69,22 @@ class WeakestPathsTest {
                 Lists.immutable.of(new Point(0.3, 0), new Point(0.3, 1)));
         assertEquals(0.25 + 2.5, found.resistance(), 1e-9);
         assertEquals(2, found.path().size() - (found.path().size() == 3 ? 1 : 0));
+    }
+
+    /** A plain wall with a block: each way through is as weak as the next, and hashed sets must not choose among them. */
+    @Test
+    void theSameWayEachTime() {
+        ImmutableList<WeakestPath> found = Lists.immutable
+                .fromStream(java.util.stream.IntStream.range(0, 20).boxed())
+                .collect(each -> path(
+                        Lists.immutable.of(
+                                region(0.8, 0, 0, 0.2, 1),
+                                region(0.8, 0, 1, 0.2, 2),
+                                region(0.04, 0.2, 0, 0.3, 1),
+                                region(0.04, 0.2, 1, 0.3, 2)),
+                        Lists.immutable.of(new Point(0, 0), new Point(0, 2)),
+                        Lists.immutable.of(new Point(0.3, 0), new Point(0.3, 2))));
+        assertEquals(1, found.distinct().size(), found::toString);
     }
 
     /** From a point-like window at one side to one at the other, 1 m along: the way bends at the interface as light does. */

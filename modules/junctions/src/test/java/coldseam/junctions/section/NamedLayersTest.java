@@ -46,6 +46,7 @@ class NamedLayersTest {
         Composition composition = Composer.compose(detail(ends), setup, BuiltIn.LIBRARY);
         return 1000
                 * composition
+                        .plan()
                         .pieces()
                         .select(piece -> piece.material().name().equals(board))
                         .getFirst()

@@ -59,6 +59,28 @@ public record Box(double x0, double y0, double x1, double y1) {
         return !cutWith(other).empty();
     }
 
+    /** The ends of what of a straight line lies in it; empty where nothing does (Liang and Barsky 1984, from memory). */
+    public ImmutableList<Spot> clipped(Spot from, Spot to) {
+        double dx = to.x() - from.x();
+        double dy = to.y() - from.y();
+        double[] steps = {-dx, dx, -dy, dy};
+        double[] rooms = {from.x() - x0, x1 - from.x(), from.y() - y0, y1 - from.y()};
+        double first = 0;
+        double last = 1;
+        for (int i = 0; i < 4; i++) {
+            if (steps[i] < 0) {
+                first = Math.max(first, rooms[i] / steps[i]);
+            } else if (steps[i] > 0) {
+                last = Math.min(last, rooms[i] / steps[i]);
+            } else if (rooms[i] < 0) {
+                return Lists.immutable.empty();
+            }
+        }
+        return first > last
+                ? Lists.immutable.empty()
+                : Lists.immutable.of(from.plus(first * dx, first * dy), from.plus(last * dx, last * dy));
+    }
+
     /** Its corners, anticlockwise from the lower left. */
     public ImmutableList<Spot> corners() {
         return Lists.immutable.of(new Spot(x0, y0), new Spot(x1, y0), new Spot(x1, y1), new Spot(x0, y1));

@@ -30,10 +30,10 @@ final class Crop {
     private Crop() {}
 
     /** The view of a picture in a room on paper. */
-    static View view(SectionPicture picture, Arrangement arrangement, Box room) {
-        Box core = core(picture, arrangement);
+    static View view(SectionPicture picture, PaintedParts parts, Box room) {
+        Box core = core(picture, parts);
         Scale scale = Scale.fitting(picture.system(), core.width(), core.height(), room.width(), room.height());
-        Box solid = solid(arrangement);
+        Box solid = solid(parts);
         double k = scale.pointsPerMetre();
         double[] x = span(core.x0(), core.x1(), solid.x0(), solid.x1(), room.width() / k, SLIVER / k);
         double[] y = span(core.y0(), core.y1(), solid.y0(), solid.y1(), room.height() / k, SLIVER / k);
@@ -65,15 +65,15 @@ final class Crop {
         return new double[] {whole(a - below, solidFrom, -sliver), whole(b + above, solidTo, sliver)};
     }
 
-    private static Box core(SectionPicture picture, Arrangement arrangement) {
-        Box bounds = solid(arrangement).grown(0.04);
+    private static Box core(SectionPicture picture, PaintedParts parts) {
+        Box bounds = solid(parts).grown(0.04);
         if (picture.penLine().isEmpty()) {
             return bounds;
         }
-        Point focus = focus(picture.coldest().orElseThrow().at(), arrangement);
+        Point focus = focus(picture.coldest().orElseThrow().at(), parts);
         ImmutableList<Point> wanted = Lists.immutable
                 .of(focus)
-                .newWithAll(joints(arrangement).select(p -> distance(p, focus) < HEART))
+                .newWithAll(joints(parts).select(p -> distance(p, focus) < HEART))
                 .newWithAll(picture.weakestPath().orElseThrow().path())
                 .newWithAll(picture.penLine().orElseThrow().neckAt());
         Box near = new Box(focus.x() - REACH, focus.y() - REACH, focus.x() + REACH, focus.y() + REACH);
@@ -88,18 +88,17 @@ final class Crop {
      * The coldest point; where it lies in a plain surface, far from where the layers meet (the floor behind it may be what
      * keeps the junction warm), the joint nearest to it instead, so that the junction itself is what is seen.
      */
-    private static Point focus(Point coldest, Arrangement arrangement) {
-        return joints(arrangement)
+    private static Point focus(Point coldest, PaintedParts parts) {
+        return joints(parts)
                 .minByOptional(joint -> distance(coldest, joint))
                 .filter(nearest -> distance(coldest, nearest) > PLAIN)
                 .orElse(coldest);
     }
 
     /** Corners of painted parts inside the section: where its layers change. */
-    private static ImmutableList<Point> joints(Arrangement arrangement) {
-        Box within = solid(arrangement).grown(-1e-3);
-        return arrangement
-                .parts()
+    private static ImmutableList<Point> joints(PaintedParts parts) {
+        Box within = solid(parts).grown(-1e-3);
+        return parts.parts()
                 .reject(part -> part.look() == Look.AIR)
                 .flatCollect(part -> part.outline().corners())
                 .select(corner -> within.contains(corner.x(), corner.y()));
@@ -110,10 +109,10 @@ final class Crop {
     }
 
     /** Everything that is painted. */
-    private static Box solid(Arrangement arrangement) {
-        ImmutableList<Part> parts = arrangement.parts().reject(part -> part.look() == Look.AIR);
-        return (parts.isEmpty() ? arrangement.parts() : parts)
-                .collect(Arrangement::box)
+    private static Box solid(PaintedParts parts) {
+        ImmutableList<Part> solid = parts.parts().reject(part -> part.look() == Look.AIR);
+        return (solid.isEmpty() ? parts.parts() : solid)
+                .collect(PaintedParts::box)
                 .reduce(Box::joinedWith)
                 .orElseThrow();
     }

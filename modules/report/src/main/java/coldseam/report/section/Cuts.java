@@ -1,29 +1,34 @@
 package coldseam.report.section;
 
-import coldseam.conduction.Boundary;
 import coldseam.conduction.Point;
-import coldseam.conduction.Section;
+import coldseam.junctions.plan.SectionEnd;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Look;
+import coldseam.report.drawing.Spot;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** Finds the lines along which the drawing stops and the house goes on. */
 final class Cuts {
 
     private static final double ON = 1e-4;
-    private static final double STEP = 0.0005;
 
-    private final Arrangement arrangement;
-    private final Section section;
+    /** m, how far inside the drawing a cut is read, so that it runs along no outline. */
+    private static final double INSIDE = 5e-5;
+
+    /** m; a layer whose end lies this near beyond the window is cut whole. */
+    private static final double WHOLE = 4e-4;
+
+    private final PaintedParts parts;
+    private final ImmutableList<SectionEnd> ends;
     private final Box window;
 
-    Cuts(Arrangement arrangement, Section section, Box window) {
-        this.arrangement = arrangement;
-        this.section = section;
+    Cuts(PaintedParts parts, ImmutableList<SectionEnd> ends, Box window) {
+        this.parts = parts;
+        this.ends = ends;
         this.window = window;
     }
 
@@ -65,75 +70,34 @@ final class Cuts {
     }
 
     /** All cuts: at the window's rim, and where the section itself ends inside the window. */
-    ImmutableList<Cut> all(ImmutableList<Arrangement.Seen> seen) {
+    ImmutableList<Cut> all() {
         List<Cut> out = new ArrayList<>();
-        Box bounds = arrangement.bounds();
+        Box bounds = parts.bounds();
         if (bounds.x0() < window.x0() - ON) {
-            rim(out, new Point(window.x0(), window.y0()), 0, 1, -1, 0, window.height());
+            walk(out, new Point(window.x0(), window.y0()), 0, 1, -1, 0);
         }
         if (bounds.x1() > window.x1() + ON) {
-            rim(out, new Point(window.x1(), window.y0()), 0, 1, 1, 0, window.height());
+            walk(out, new Point(window.x1(), window.y0()), 0, 1, 1, 0);
         }
         if (bounds.y0() < window.y0() - ON) {
-            rim(out, new Point(window.x0(), window.y0()), 1, 0, 0, -1, window.width());
+            walk(out, new Point(window.x0(), window.y0()), 1, 0, 0, -1);
         }
         if (bounds.y1() > window.y1() + ON) {
-            rim(out, new Point(window.x0(), window.y1()), 1, 0, 0, 1, window.width());
+            walk(out, new Point(window.x0(), window.y1()), 1, 0, 0, 1);
         }
-        for (Arrangement.Seen edge : seen) {
-            if (ends(edge) && out.stream().noneMatch(cut -> holds(cut, edge.middle()))) {
-                along(out, edge);
+        for (SectionEnd end : ends) {
+            Spot from = new Spot(end.from().x(), end.from().y());
+            ImmutableList<Spot> shown =
+                    window.clipped(from, new Spot(end.to().x(), end.to().y()));
+            if (shown.notEmpty() && out.stream().noneMatch(cut -> holds(cut, end.middle()))) {
+                double length = end.length();
+                double dx = (end.to().x() - end.from().x()) / length;
+                double dy = (end.to().y() - end.from().y()) / length;
+                // Along an end, from → to, the section lies on the left.
+                walk(out, end.from(), dx, dy, dy, -dx);
             }
         }
         return Lists.immutable.ofAll(out);
-    }
-
-    private void rim(List<Cut> out, Point origin, double dx, double dy, double outX, double outY, double length) {
-        walk(out, origin, dx, dy, outX, outY, 0, length);
-    }
-
-    /** Whether an edge bounds the section without facing an environment. */
-    private boolean ends(Arrangement.Seen edge) {
-        if (edge.left() != Arrangement.NOTHING && edge.right() != Arrangement.NOTHING) {
-            return false;
-        }
-        Point m = edge.middle();
-        return window.contains(m.x(), m.y()) && isSolved(edge) && !faces(m) && supports(edge);
-    }
-
-    /** Whether the whole solved section lies on one side of the edge's line, as it does of a cut plane. */
-    private boolean supports(Arrangement.Seen edge) {
-        double side = edge.left() == Arrangement.NOTHING ? 1 : -1;
-        double nx = -(edge.to().y() - edge.from().y()) / edge.length() * side;
-        double ny = (edge.to().x() - edge.from().x()) / edge.length() * side;
-        Point m = edge.middle();
-        return section.regions()
-                .allSatisfy(region ->
-                        region.outline().corners().allSatisfy(p -> (p.x() - m.x()) * nx + (p.y() - m.y()) * ny < 1e-3));
-    }
-
-    private boolean isSolved(Arrangement.Seen edge) {
-        Point m = edge.middle();
-        return section.regions().anySatisfy(region -> {
-            ImmutableList<Point> c = region.outline().corners();
-            for (int i = 0; i < c.size(); i++) {
-                if (distance(m, c.get(i), c.get((i + 1) % c.size())) < ON) {
-                    return true;
-                }
-            }
-            return false;
-        });
-    }
-
-    private boolean faces(Point m) {
-        for (Boundary boundary : section.boundaries()) {
-            for (int i = 1; i < boundary.path().size(); i++) {
-                if (distance(m, boundary.path().get(i - 1), boundary.path().get(i)) < ON) {
-                    return true;
-                }
-            }
-        }
-        return false;
     }
 
     static double distance(Point p, Point a, Point b) {
@@ -151,104 +115,54 @@ final class Cuts {
         return Math.abs(off) < 1e-3 && s > cut.from() - ON && s < cut.to() + ON;
     }
 
-    private void along(List<Cut> out, Arrangement.Seen edge) {
-        double length = edge.length();
-        double dx = (edge.to().x() - edge.from().x()) / length;
-        double dy = (edge.to().y() - edge.from().y()) / length;
-        // The painted side lies left of the edge or right of it; outwards is the other way.
-        double side = edge.left() == Arrangement.NOTHING ? 1 : -1;
-        double outX = -dy * side;
-        double outY = dx * side;
-        double reach = Math.max(window.width(), window.height()) * 1.5;
-        walk(out, edge.middle(), dx, dy, outX, outY, -reach, reach);
-    }
-
-    /** Steps along a line just inside the drawing and notes what is met; each run without a hole is one cut. */
-    private void walk(List<Cut> out, Point o, double dx, double dy, double outX, double outY, double from, double to) {
-        List<Layer> layers = new ArrayList<>();
-        int before = Arrangement.NOTHING;
-        double start = from;
-        for (double s = from; s <= to + STEP; s += STEP) {
-            int part = s > to ? Arrangement.NOTHING : part(o, dx, dy, outX, outY, s);
-            if (part != before && !arrangement.alike(part, before)) {
-                double change = s > to || s == from ? Math.min(s, to) : refined(o, dx, dy, outX, outY, s - STEP, s);
-                if (before != Arrangement.NOTHING) {
-                    boolean whole = ownEnd(o, dx, dy, outX, outY, start, -1, before)
-                            && ownEnd(o, dx, dy, outX, outY, change, 1, before);
-                    layers.add(new Layer(before, start, change, whole));
-                }
-                if (part == Arrangement.NOTHING) {
-                    close(out, layers, o, dx, dy, outX, outY);
-                    layers = new ArrayList<>();
-                }
-                start = change;
-                before = part;
-            }
-        }
-    }
-
-    /** Whether a layer's end is its own: just beyond it, even outside the window, something else is seen. */
-    private boolean ownEnd(Point o, double dx, double dy, double outX, double outY, double s, int way, int layer) {
-        double beyond = s + way * 4e-4;
-        int met = arrangement.topAt(o.x() + beyond * dx - outX * 5e-5, o.y() + beyond * dy - outY * 5e-5);
-        return !arrangement.alike(met, layer);
-    }
-
-    private int part(Point o, double dx, double dy, double outX, double outY, double s) {
-        double x = o.x() + s * dx - outX * 5e-5;
-        double y = o.y() + s * dy - outY * 5e-5;
-        boolean seen = x >= window.x0() - ON && x <= window.x1() + ON && y >= window.y0() - ON && y <= window.y1() + ON;
-        return seen ? arrangement.topAt(x, y) : Arrangement.NOTHING;
-    }
-
-    private double refined(Point o, double dx, double dy, double outX, double outY, double low, double high) {
-        double a = low;
-        double b = high;
-        int first = part(o, dx, dy, outX, outY, a);
-        for (int i = 0; i < 20; i++) {
-            double m = (a + b) / 2;
-            if (arrangement.alike(part(o, dx, dy, outX, outY, m), first)) {
-                a = m;
-            } else {
-                b = m;
-            }
-        }
-        return (a + b) / 2;
-    }
-
-    private void close(List<Cut> out, List<Layer> layers, Point o, double dx, double dy, double outX, double outY) {
-        if (layers.isEmpty()) {
+    /** Notes what a line meets in the window; each run without a gap is one cut. */
+    private void walk(List<Cut> out, Point o, double dx, double dy, double outX, double outY) {
+        Point inside = new Point(o.x() - INSIDE * outX, o.y() - INSIDE * outY);
+        double reach = window.width() + window.height();
+        ImmutableList<Spot> shown = window.grown(ON)
+                .clipped(
+                        new Spot(inside.x() - reach * dx, inside.y() - reach * dy),
+                        new Spot(inside.x() + reach * dx, inside.y() + reach * dy));
+        if (shown.isEmpty()) {
             return;
         }
-        ImmutableList<Layer> sorted = Lists.immutable
-                .ofAll(layers)
-                .toSortedList(Comparator.comparingDouble(Layer::from))
-                .toImmutable();
-        boolean square = true;
-        for (Layer layer : sorted.select(Layer::whole)) {
-            square &= leavesSquare(o, dx, dy, outX, outY, layer.from())
-                    && leavesSquare(o, dx, dy, outX, outY, layer.to());
-        }
-        boolean onlyAir =
-                sorted.allSatisfy(l -> arrangement.parts().get(l.part()).look() == Look.AIR);
-        if (!onlyAir) {
-            out.add(new Cut(o, dx, dy, outX, outY, sorted, square));
-        }
-    }
-
-    /** A line that leaves the cut at a right angle is met again a little further in. */
-    private boolean leavesSquare(Point o, double dx, double dy, double outX, double outY, double s) {
-        for (double depth : new double[] {0.01, 0.03}) {
-            int below = deep(o, dx, dy, outX, outY, s - 4e-4, depth);
-            int above = deep(o, dx, dy, outX, outY, s + 4e-4, depth);
-            if (arrangement.alike(below, above)) {
-                return false;
+        double from = (shown.get(0).x() - inside.x()) * dx + (shown.get(0).y() - inside.y()) * dy;
+        double to = (shown.get(1).x() - inside.x()) * dx + (shown.get(1).y() - inside.y()) * dy;
+        MutableList<PaintedParts.Run> together = Lists.mutable.empty();
+        for (PaintedParts.Run run : parts.along(inside, dx, dy).select(run -> run.to() > from && run.from() < to)) {
+            if (together.notEmpty() && run.from() > together.getLast().to() + ON) {
+                close(out, together, o, dx, dy, outX, outY, from, to);
+                together.clear();
             }
+            together.add(run);
         }
-        return true;
+        close(out, together, o, dx, dy, outX, outY, from, to);
     }
 
-    private int deep(Point o, double dx, double dy, double outX, double outY, double s, double depth) {
-        return arrangement.topAt(o.x() + s * dx - outX * depth, o.y() + s * dy - outY * depth);
+    private void close(
+            List<Cut> out,
+            MutableList<PaintedParts.Run> together,
+            Point o,
+            double dx,
+            double dy,
+            double outX,
+            double outY,
+            double from,
+            double to) {
+        boolean onlyAir =
+                together.allSatisfy(run -> parts.parts().get(run.part()).look() == Look.AIR);
+        if (onlyAir) {
+            return;
+        }
+        ImmutableList<Layer> layers = together.collect(run -> new Layer(
+                        run.part(),
+                        Math.max(from, run.from()),
+                        Math.min(to, run.to()),
+                        run.from() >= from - WHOLE && run.to() <= to + WHOLE))
+                .toImmutable();
+        boolean square = together.zip(layers)
+                .select(each -> each.getTwo().whole())
+                .allSatisfy(each -> each.getOne().square());
+        out.add(new Cut(o, dx, dy, outX, outY, layers, square));
     }
 }

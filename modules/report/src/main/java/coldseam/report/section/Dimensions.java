@@ -29,13 +29,13 @@ final class Dimensions {
     private static final Type TYPE = Type.of(6.4).with(Palette.SLATE);
     private static final Pen PEN = Pen.of(0.35, Palette.SLATE);
 
-    private final Arrangement arrangement;
+    private final PaintedParts parts;
     private final View view;
     private final UnitSystem system;
     private final Occupied occupied;
 
-    Dimensions(Arrangement arrangement, View view, UnitSystem system, Occupied occupied) {
-        this.arrangement = arrangement;
+    Dimensions(PaintedParts parts, View view, UnitSystem system, Occupied occupied) {
+        this.parts = parts;
         this.view = view;
         this.system = system;
         this.occupied = occupied;
@@ -65,7 +65,7 @@ final class Dimensions {
     private ImmutableList<Cuts.Layer> measured(Cuts.Cut cut) {
         List<Cuts.Layer> out = new ArrayList<>();
         for (Cuts.Layer layer : cut.layers()) {
-            if (arrangement.parts().get(layer.part()).look() == Look.GROUND || !layer.whole()) {
+            if (parts.parts().get(layer.part()).look() == Look.GROUND || !layer.whole()) {
                 if (!out.isEmpty()) {
                     break;
                 }

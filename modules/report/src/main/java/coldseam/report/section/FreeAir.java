@@ -16,7 +16,7 @@ final class FreeAir {
 
     /** The place nearest to the environment's boundary where a box of that size covers nothing. */
     static Optional<Spot> place(
-            Arrangement arrangement,
+            PageGrid grid,
             Section section,
             String environment,
             View view,
@@ -29,7 +29,7 @@ final class FreeAir {
         for (double y = page.y0() + height / 2; y <= page.y1() - height / 2; y += STEP) {
             for (double x = page.x0() + width / 2; x <= page.x1() - width / 2; x += STEP) {
                 Box box = new Box(x - width / 2, y - height / 2, x + width / 2, y + height / 2);
-                if (!occupied.free(box) || !clear(arrangement, view, box)) {
+                if (!occupied.free(box) || !grid.clear(box)) {
                     continue;
                 }
                 Point p = view.under(x, y);
@@ -54,17 +54,5 @@ final class FreeAir {
             }
         }
         return Optional.ofNullable(best);
-    }
-
-    private static boolean clear(Arrangement arrangement, View view, Box box) {
-        for (int i = 0; i <= 4; i++) {
-            for (int j = 0; j <= 2; j++) {
-                Point p = view.under(box.x0() + box.width() * i / 4, box.y0() + box.height() * j / 2);
-                if (arrangement.topAt(p.x(), p.y()) != Arrangement.NOTHING) {
-                    return false;
-                }
-            }
-        }
-        return true;
     }
 }

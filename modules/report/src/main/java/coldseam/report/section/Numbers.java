@@ -1,6 +1,5 @@
 package coldseam.report.section;
 
-import coldseam.conduction.Point;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
@@ -17,56 +16,45 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** Sets each material's number: on it where there is room, else beside the drawing with a line to it. */
 final class Numbers {
 
-    private static final double STEP = 2;
     private static final double RADIUS = 5.2;
     private static final Type TYPE = Type.of(6.6).with(Face.SEMIBOLD);
 
-    private final Arrangement arrangement;
+    private final PaintedParts parts;
+    private final PageGrid grid;
     private final View view;
     private final Occupied occupied;
     private final ImmutableList<Key> keys;
     private final Box box;
-    private final int columns;
-    private final int rows;
-    private final int[] grid;
+
+    /** Key number of each part; 0 where it has none. */
+    private final int[] numbers;
+
+    /** Points from each square to where another number begins. */
+    private final double[] room;
 
     /** @param box the whole drawing with its rim */
-    Numbers(Arrangement arrangement, View view, Occupied occupied, ImmutableList<Key> keys, Box box) {
-        this.arrangement = arrangement;
+    Numbers(PaintedParts parts, PageGrid grid, View view, Occupied occupied, ImmutableList<Key> keys, Box box) {
+        this.parts = parts;
+        this.grid = grid;
         this.view = view;
         this.occupied = occupied;
         this.keys = keys;
         this.box = box;
-        this.columns = Math.max(1, (int) (view.page().width() / STEP));
-        this.rows = Math.max(1, (int) (view.page().height() / STEP));
-        this.grid = raster();
+        this.numbers = parts.parts()
+                .collectInt(part -> keys.detectOptional(
+                                key -> key.material().equals(part.material()) && key.look() == part.look())
+                        .map(Key::number)
+                        .orElse(0))
+                .toArray();
+        this.room = grid.room(this::number);
     }
 
-    private int[] raster() {
-        int[] ofPart = new int[arrangement.parts().size()];
-        for (int p = 0; p < ofPart.length; p++) {
-            Part part = arrangement.parts().get(p);
-            ofPart[p] = keys.detectOptional(k -> k.material().equals(part.material()) && k.look() == part.look())
-                    .map(Key::number)
-                    .orElse(0);
-        }
-        int[] out = new int[columns * rows];
-        for (int r = 0; r < rows; r++) {
-            for (int c = 0; c < columns; c++) {
-                Point p = view.under(x(c), y(r));
-                int part = arrangement.topAt(p.x(), p.y());
-                out[r * columns + c] = part == Arrangement.NOTHING ? 0 : ofPart[part];
-            }
-        }
-        return out;
+    private int number(int part) {
+        return part == PaintedParts.NOTHING ? 0 : numbers[part];
     }
 
-    private double x(int column) {
-        return view.page().x0() + (column + 0.5) * STEP;
-    }
-
-    private double y(int row) {
-        return view.page().y0() + (row + 0.5) * STEP;
+    private int number(int row, int column) {
+        return number(grid.part(row, column));
     }
 
     void draw(Canvas canvas) {
@@ -86,16 +74,14 @@ final class Numbers {
 
     /** Where a badge fits with the most room to spare; null where it fits nowhere. */
     private Spot roomiest(int number) {
-        double[] room = distances(number);
         Spot best = null;
         double most = RADIUS + 1;
-        for (int r = 0; r < rows; r++) {
-            for (int c = 0; c < columns; c++) {
-                double d = Math.min(room[r * columns + c] * STEP, 14);
-                Spot at = new Spot(x(c), y(r));
-                if (d > most && occupied.free(around(at))) {
+        for (int r = 0; r < grid.rows(); r++) {
+            for (int c = 0; c < grid.columns(); c++) {
+                double d = Math.min(room[r * grid.columns() + c], 14);
+                if (d > most && number(r, c) == number && occupied.free(around(grid.middle(r, c)))) {
                     most = d;
-                    best = at;
+                    best = grid.middle(r, c);
                 }
             }
         }
@@ -104,39 +90,6 @@ final class Numbers {
 
     private static Box around(Spot at) {
         return new Box(at.x() - RADIUS - 1, at.y() - RADIUS - 1, at.x() + RADIUS + 1, at.y() + RADIUS + 1);
-    }
-
-    /** Chamfer distances to the nearest cell of another material, in cells. */
-    private double[] distances(int number) {
-        double far = 1e9;
-        double diagonal = Math.sqrt(2);
-        double[] d = new double[grid.length];
-        for (int i = 0; i < grid.length; i++) {
-            d[i] = grid[i] == number ? far : 0;
-        }
-        for (int r = 0; r < rows; r++) {
-            for (int c = 0; c < columns; c++) {
-                d[r * columns + c] = Math.min(
-                        d[r * columns + c],
-                        Math.min(
-                                Math.min(at(d, r, c - 1) + 1, at(d, r - 1, c) + 1),
-                                Math.min(at(d, r - 1, c - 1) + diagonal, at(d, r - 1, c + 1) + diagonal)));
-            }
-        }
-        for (int r = rows - 1; r >= 0; r--) {
-            for (int c = columns - 1; c >= 0; c--) {
-                d[r * columns + c] = Math.min(
-                        d[r * columns + c],
-                        Math.min(
-                                Math.min(at(d, r, c + 1) + 1, at(d, r + 1, c) + 1),
-                                Math.min(at(d, r + 1, c + 1) + diagonal, at(d, r + 1, c - 1) + diagonal)));
-            }
-        }
-        return d;
-    }
-
-    private double at(double[] d, int r, int c) {
-        return r < 0 || c < 0 || r >= rows || c >= columns ? 0 : d[r * columns + c];
     }
 
     private void badge(Canvas canvas, Spot at, int number) {
@@ -177,11 +130,7 @@ final class Numbers {
         canvas.line(start.x(), start.y(), tip.x(), tip.y(), Pen.of(1.4, Palette.WHITE));
         canvas.line(start.x(), start.y(), tip.x(), tip.y(), Pen.of(0.45, Palette.INK));
         canvas.disc(tip, 1.3, Palette.INK);
-        for (double t = 0; t <= 1; t += 6 / Math.max(length, 6)) {
-            double x = start.x() + t * (tip.x() - start.x());
-            double y = start.y() + t * (tip.y() - start.y());
-            occupied.take(new Box(x - 1.5, y - 1.5, x + 1.5, y + 1.5));
-        }
+        occupied.take(start, tip, 1.5);
         badge(canvas, leader.badge, number);
     }
 
@@ -196,12 +145,12 @@ final class Numbers {
                 }
             }
         }
-        double[] room = distances(0);
-        int reach = (int) Math.ceil((RADIUS + 2) / STEP);
-        for (int r = reach; r < rows - reach; r += 3) {
-            for (int c = reach; c < columns - reach; c += 3) {
-                Spot at = new Spot(x(c), y(r));
-                if (room[r * columns + c] * STEP > RADIUS + 2 && occupied.free(around(at))) {
+        int reach = (int) Math.ceil((RADIUS + 2) / PageGrid.STEP);
+        for (int r = reach; r < grid.rows() - reach; r += 3) {
+            for (int c = reach; c < grid.columns() - reach; c += 3) {
+                Spot at = grid.middle(r, c);
+                boolean roomy = room[r * grid.columns() + c] > RADIUS + 2;
+                if (roomy && number(r, c) == 0 && occupied.free(around(at))) {
                     out.add(at);
                 }
             }
@@ -219,12 +168,8 @@ final class Numbers {
             if (!occupied.free(new Box(x - 1, y - 1, x + 1, y + 1))) {
                 cost += 20;
             }
-            int c = (int) ((x - view.page().x0()) / STEP);
-            int r = (int) ((y - view.page().y0()) / STEP);
-            if (c >= 0 && r >= 0 && c < columns && r < rows) {
-                int met = grid[r * columns + c];
-                cost += met == 0 || met == number ? 0 : 6;
-            }
+            int met = number(grid.partAt(x, y));
+            cost += met == 0 || met == number ? 0 : 6;
         }
         return cost;
     }
@@ -232,10 +177,10 @@ final class Numbers {
     /** Places where a material is seen, a few of them. */
     private List<Spot> places(int number) {
         List<Spot> out = new ArrayList<>();
-        for (int r = 1; r < rows - 1; r++) {
-            for (int c = 1; c < columns - 1; c++) {
-                if (grid[r * columns + c] == number) {
-                    out.add(new Spot(x(c), y(r)));
+        for (int r = 1; r < grid.rows() - 1; r++) {
+            for (int c = 1; c < grid.columns() - 1; c++) {
+                if (number(r, c) == number) {
+                    out.add(grid.middle(r, c));
                 }
             }
         }
@@ -252,21 +197,14 @@ final class Numbers {
 
     /** A layer thinner than the grid: the middles of its outline. */
     private void thin(int number, List<Spot> out) {
-        Key key = keys.get(number - 1);
-        for (Arrangement.Seen edge : arrangement.seen(view.window())) {
-            for (int side : new int[] {edge.left(), edge.right()}) {
-                if (side != Arrangement.NOTHING
-                        && arrangement.parts().get(side).material().equals(key.material())
-                        && arrangement.parts().get(side).look() == key.look()) {
-                    for (double t = 0.1; t < 1; t += 0.1) {
-                        Spot at = view.at(
-                                edge.from().x()
-                                        + t * (edge.to().x() - edge.from().x()),
-                                edge.from().y()
-                                        + t * (edge.to().y() - edge.from().y()));
-                        if (view.page().contains(at.x(), at.y())) {
-                            out.add(at);
-                        }
+        for (PaintedParts.Seen edge : parts.seen(view.window())) {
+            if (number(edge.left()) == number || number(edge.right()) == number) {
+                Spot from = view.at(edge.from());
+                Spot to = view.at(edge.to());
+                for (double t = 0.1; t < 1; t += 0.1) {
+                    Spot at = from.plus(t * (to.x() - from.x()), t * (to.y() - from.y()));
+                    if (view.page().contains(at.x(), at.y())) {
+                        out.add(at);
                     }
                 }
             }

@@ -43,15 +43,9 @@ final class Overlays {
 
     private void reserve(ImmutableList<Spot> line) {
         for (int i = 1; i < line.size(); i++) {
-            Spot a = line.get(i - 1);
-            Spot b = line.get(i);
-            int pieces = Math.max(1, (int) Math.ceil(a.distance(b) / 5));
-            for (int k = 0; k <= pieces; k++) {
-                double t = (double) k / pieces;
-                Spot at = new Spot(a.x() + t * (b.x() - a.x()), a.y() + t * (b.y() - a.y()));
-                if (view.page().contains(at.x(), at.y())) {
-                    occupied.take(new Box(at.x() - 2.5, at.y() - 2.5, at.x() + 2.5, at.y() + 2.5));
-                }
+            ImmutableList<Spot> shown = view.page().clipped(line.get(i - 1), line.get(i));
+            if (shown.notEmpty()) {
+                occupied.take(shown.get(0), shown.get(1), 2.5);
             }
         }
     }

@@ -9,7 +9,9 @@ import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
 import coldseam.conduction.TemperatureField;
 import coldseam.envelope.quantity.UnitSystem;
-import coldseam.junctions.JunctionResult.Piece;
+import coldseam.junctions.plan.PlanarSubdivision;
+import coldseam.junctions.plan.SectionEnd;
+import coldseam.junctions.plan.SectionPlan.Piece;
 import coldseam.junctions.point.PointResult;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -69,9 +71,13 @@ public final class PointPictures {
         double indoor = result.solved().section().indoorTemperature();
         double outdoor = result.solved().section().outdoorTemperature();
         double coldest = outdoor + result.solved().temperatureFactor() * (indoor - outdoor);
+        ImmutableList<Part> parts = result.pieces().flatCollect(this::parts);
+        Solution whole = solution();
         return new SectionPicture(
-                result.pieces().flatCollect(this::parts),
-                solution(),
+                parts,
+                PlanarSubdivision.of(parts.collect(Part::outline)),
+                SectionEnd.of(whole.section()),
+                whole,
                 system,
                 limits,
                 Optional.empty(),

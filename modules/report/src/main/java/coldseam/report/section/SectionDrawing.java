@@ -1,7 +1,6 @@
 package coldseam.report.section;
 
 import coldseam.conduction.Environment;
-import coldseam.conduction.Point;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
@@ -24,11 +23,14 @@ public final class SectionDrawing {
 
     private static final double ENDS = 34;
 
+    /** m; what reaches no farther into the drawing is not seen. */
+    private static final double HAIR = 1e-3;
+
     private static final Pen LINE = Pen.of(0.4, Palette.INK);
     private static final Pen FACE = Pen.of(0.9, Palette.INK);
 
     private final SectionPicture picture;
-    private final Arrangement arrangement;
+    private final PaintedParts parts;
     private final View view;
     private final double width;
     private final double height;
@@ -42,10 +44,10 @@ public final class SectionDrawing {
      */
     public SectionDrawing(SectionPicture picture, double width, double height) {
         this.picture = picture;
-        this.arrangement = new Arrangement(picture.parts());
+        this.parts = picture.painted();
         this.width = width;
         this.height = height;
-        this.view = Crop.view(picture, arrangement, new Box(SIDE, ENDS, width - SIDE, height - ENDS));
+        this.view = Crop.view(picture, parts, new Box(SIDE, ENDS, width - SIDE, height - ENDS));
         this.keys = visibleKeys();
     }
 
@@ -75,11 +77,11 @@ public final class SectionDrawing {
                         box.y0() + view.page().y1()),
                 view.scale());
         Occupied occupied = new Occupied();
-        ImmutableList<Arrangement.Seen> seen = arrangement.seen(placed.window());
-        ImmutableList<Cuts.Cut> cuts = new Cuts(arrangement, picture.solution().section(), placed.window()).all(seen);
+        ImmutableList<Cuts.Cut> cuts = new Cuts(parts, picture.ends(), placed.window()).all();
+        PageGrid grid = new PageGrid(parts, placed);
         canvas.clipped(placed.page().corners(), () -> {
             paint(canvas, placed);
-            lines(canvas, placed, seen, cuts);
+            lines(canvas, placed, cuts);
         });
         Isotherms isotherms = new Isotherms(picture, placed, occupied);
         Overlays overlays = new Overlays(picture, placed, occupied);
@@ -89,17 +91,17 @@ public final class SectionDrawing {
             overlays.drawPaths(canvas);
         });
         new Breaks(placed, cuts).draw(canvas);
-        new Dimensions(arrangement, placed, picture.system(), occupied).draw(canvas, cuts);
-        Numbers numbers = new Numbers(arrangement, placed, occupied, keys, box);
+        new Dimensions(parts, placed, picture.system(), occupied).draw(canvas, cuts);
+        Numbers numbers = new Numbers(parts, grid, placed, occupied, keys, box);
         numbers.draw(canvas);
-        environments(canvas, placed, occupied);
+        environments(canvas, grid, placed, occupied);
         isotherms.drawLabels(canvas);
         overlays.drawMarks(canvas);
     }
 
     private void paint(Canvas canvas, View placed) {
-        for (Part part : arrangement.parts()) {
-            Box onWindow = Arrangement.box(part).cutWith(placed.window());
+        for (Part part : parts.parts()) {
+            Box onWindow = PaintedParts.box(part).cutWith(placed.window());
             if (onWindow.x1() < onWindow.x0() || onWindow.y1() < onWindow.y0()) {
                 continue;
             }
@@ -112,10 +114,10 @@ public final class SectionDrawing {
         }
     }
 
-    private void lines(Canvas canvas, View placed, ImmutableList<Arrangement.Seen> seen, ImmutableList<Cuts.Cut> cuts) {
+    private void lines(Canvas canvas, View placed, ImmutableList<Cuts.Cut> cuts) {
         List<ImmutableList<Spot>> inner = new ArrayList<>();
         List<ImmutableList<Spot>> outer = new ArrayList<>();
-        for (Arrangement.Seen edge : seen) {
+        for (PaintedParts.Seen edge : parts.seen(placed.window())) {
             boolean cut = cuts.anySatisfy(c -> c.layers().size() > 0
                     && Math.abs((edge.middle().x() - c.origin().x()) * c.outX()
                                     + (edge.middle().y() - c.origin().y()) * c.outY())
@@ -134,10 +136,10 @@ public final class SectionDrawing {
     }
 
     private boolean open(int part) {
-        return part == Arrangement.NOTHING || arrangement.parts().get(part).look() == Look.AIR;
+        return part == PaintedParts.NOTHING || parts.parts().get(part).look() == Look.AIR;
     }
 
-    private void environments(Canvas canvas, View placed, Occupied occupied) {
+    private void environments(Canvas canvas, PageGrid grid, View placed, Occupied occupied) {
         Type name = Type.of(8.5).with(coldseam.report.drawing.Face.SEMIBOLD).with(Palette.SLATE);
         for (Environment environment : picture.solution().section().environments()) {
             String first = environment.name();
@@ -145,7 +147,7 @@ public final class SectionDrawing {
                     .format(environment.temperature(), coldseam.envelope.quantity.Dimension.TEMPERATURE);
             double w = Math.max(
                     canvas.metrics().width(first, name), canvas.metrics().width(second, name));
-            FreeAir.place(arrangement, picture.solution().section(), environment.name(), placed, occupied, w + 6, 24)
+            FreeAir.place(grid, picture.solution().section(), environment.name(), placed, occupied, w + 6, 24)
                     .ifPresent(spot -> {
                         occupied.take(new Box(spot.x() - w / 2, spot.y() - 12, spot.x() + w / 2, spot.y() + 12));
                         canvas.text(first, spot.x(), spot.y() + 2, name, Align.CENTRE);
@@ -160,27 +162,7 @@ public final class SectionDrawing {
     }
 
     private ImmutableList<Key> visibleKeys() {
-        Box page = view.page();
-        List<Integer> met = new ArrayList<>();
-        boolean[] known = new boolean[arrangement.parts().size()];
-        // Every part that shows a corner or an edge's middle, and whatever a fine grid meets.
-        for (Arrangement.Seen edge : arrangement.seen(view.window())) {
-            if (view.window().contains(edge.middle().x(), edge.middle().y())) {
-                note(edge.left(), known, met);
-                note(edge.right(), known, met);
-            }
-        }
-        for (double y = page.y0(); y < page.y1(); y += 3) {
-            for (double x = page.x0(); x < page.x1(); x += 3) {
-                Point p = view.under(x, y);
-                note(arrangement.topAt(p.x(), p.y()), known, met);
-            }
-        }
-        ImmutableList<Part> seen = Lists.immutable
-                .ofAll(met)
-                .toSortedList()
-                .collect(arrangement.parts()::get)
-                .toImmutable();
+        ImmutableList<Part> seen = parts.visible(view.window().grown(-HAIR)).collect(parts.parts()::get);
         return seen.distinctBy(SectionDrawing::likeness)
                 .collectWithIndex((part, i) -> new Key(
                         i + 1,
@@ -192,13 +174,6 @@ public final class SectionDrawing {
 
     private static String likeness(Part part) {
         return part.material() + "\n" + part.look();
-    }
-
-    private static void note(int part, boolean[] known, List<Integer> met) {
-        if (part != Arrangement.NOTHING && !known[part]) {
-            known[part] = true;
-            met.add(part);
-        }
     }
 
     /** The size it was laid out for, points. */

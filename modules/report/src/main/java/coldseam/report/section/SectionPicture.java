@@ -1,12 +1,15 @@
 package coldseam.report.section;
 
 import coldseam.conduction.Point;
+import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.WeakestPath;
+import coldseam.junctions.plan.PlanarSubdivision;
+import coldseam.junctions.plan.SectionEnd;
 import coldseam.report.drawing.Look;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -16,6 +19,8 @@ import org.eclipse.collections.impl.factory.Lists;
  * What is shown of a solved section.
  *
  * @param parts in painting order
+ * @param seen of their outlines
+ * @param ends where the section stops and the house goes on
  * @param solution of it
  * @param system units of its labels
  * @param limits temperatures whose isotherms are marked by name
@@ -25,6 +30,8 @@ import org.eclipse.collections.impl.factory.Lists;
  */
 public record SectionPicture(
         ImmutableList<Part> parts,
+        PlanarSubdivision seen,
+        ImmutableList<SectionEnd> ends,
         Solution solution,
         UnitSystem system,
         ImmutableList<Limit> limits,
@@ -59,18 +66,25 @@ public record SectionPicture(
      */
     public record Key(int number, String material, double conductivity, Look look, boolean solved) {}
 
+    PaintedParts painted() {
+        return new PaintedParts(parts, seen);
+    }
+
     /** The picture of a junction. */
     public static SectionPicture of(JunctionResult result, ImmutableList<Limit> limits, UnitSystem system) {
         double indoor = result.setup().indoorTemperature();
         double outdoor = result.setup().outdoorTemperature();
         return new SectionPicture(
-                result.pieces()
+                result.plan()
+                        .pieces()
                         .collect(piece -> new Part(
                                 piece.outline(),
                                 piece.material().name(),
                                 piece.material().conductivity(),
                                 Looks.of(piece.material(), piece.role()),
                                 piece.solved())),
+                result.plan().seen(),
+                result.plan().ends(),
                 result.solution(),
                 system,
                 limits,
@@ -89,6 +103,8 @@ public record SectionPicture(
                                 region.conductivity(),
                                 Looks.of(region.material(), region.conductivity()),
                                 true)),
+                PlanarSubdivision.of(section.regions().collect(Region::outline)),
+                SectionEnd.of(section),
                 solution,
                 system,
                 Lists.immutable.empty(),

@@ -1,0 +1,71 @@
+package coldseam.junctions.plan;
+
+import coldseam.conduction.Boundary;
+import coldseam.conduction.Point;
+import coldseam.conduction.Region;
+import coldseam.conduction.Section;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * A straight piece of a section's outline at which the drawing stops and the house goes on; it is adiabatic. On the way from
+ * → to the section lies on the left.
+ *
+ * @param from m
+ * @param to m
+ */
+public record SectionEnd(Point from, Point to) {
+
+    /** m; a place this near to a boundary lies on it. */
+    private static final double ON = 1e-4;
+
+    /** m; how far a section may reach over one of its ends: the rounding of slanted corners. */
+    private static final double OVER = 1e-3;
+
+    /** m. */
+    public double length() {
+        return Math.hypot(to.x() - from.x(), to.y() - from.y());
+    }
+
+    /** Halfway. */
+    public Point middle() {
+        return new Point((from.x() + to.x()) / 2, (from.y() + to.y()) / 2);
+    }
+
+    /** The ends of a section of which no more is known: what faces no environment, with all the rest on one side. */
+    public static ImmutableList<SectionEnd> of(Section section) {
+        return PlanarSubdivision.of(section.regions().collect(Region::outline))
+                .edges()
+                .select(edge -> edge.left() == PlanarSubdivision.NOTHING || edge.right() == PlanarSubdivision.NOTHING)
+                .collect(edge -> edge.right() == PlanarSubdivision.NOTHING
+                        ? new SectionEnd(edge.from(), edge.to())
+                        : new SectionEnd(edge.to(), edge.from()))
+                .reject(end -> section.boundaries().anySatisfy(boundary -> end.liesOn(boundary)))
+                .select(end -> section.regions()
+                        .allSatisfy(region -> region.outline().corners().allSatisfy(end::onThisSide)));
+    }
+
+    private boolean liesOn(Boundary boundary) {
+        Point middle = middle();
+        for (int i = 1; i < boundary.path().size(); i++) {
+            if (distance(middle, boundary.path().get(i - 1), boundary.path().get(i)) < ON) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean onThisSide(Point corner) {
+        return ((to.x() - from.x()) * (corner.y() - from.y()) - (to.y() - from.y()) * (corner.x() - from.x()))
+                        / length()
+                > -OVER;
+    }
+
+    private static double distance(Point p, Point a, Point b) {
+        double dx = b.x() - a.x();
+        double dy = b.y() - a.y();
+        double square = dx * dx + dy * dy;
+        double t = square == 0 ? 0 : ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / square;
+        t = Math.max(0, Math.min(1, t));
+        return Math.hypot(p.x() - a.x() - t * dx, p.y() - a.y() - t * dy);
+    }
+}

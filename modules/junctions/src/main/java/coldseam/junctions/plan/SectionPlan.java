@@ -1,0 +1,58 @@
+package coldseam.junctions.plan;
+
+import coldseam.conduction.Polygon;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Material;
+import coldseam.envelope.Role;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * A section as it is drawn: kept from where it was composed, for whoever draws it or follows a layer through it.
+ *
+ * @param pieces in painting order
+ * @param seen of their outlines
+ * @param ends where the section stops and the house goes on
+ */
+public record SectionPlan(ImmutableList<Piece> pieces, PlanarSubdivision seen, ImmutableList<SectionEnd> ends) {
+
+    /** The plan of pieces. */
+    public static SectionPlan of(ImmutableList<Piece> pieces, ImmutableList<SectionEnd> ends) {
+        return new SectionPlan(pieces, PlanarSubdivision.of(pieces.collect(Piece::outline)), ends);
+    }
+
+    /**
+     * One painted piece of the section.
+     *
+     * @param outline in the section's plane, m
+     * @param material that fills it
+     * @param role the part it plays
+     * @param solved whether it takes part in the conduction; false for what lies outside a ventilated cavity
+     * @param origin what it was painted for
+     */
+    public record Piece(Polygon outline, Material material, Role role, boolean solved, Origin origin) {}
+
+    /** What a piece was painted for. */
+    public sealed interface Origin {
+
+        /**
+         * A surface's layer.
+         *
+         * @param first whether it is the kind's first surface
+         * @param index from the inside, from 0 on
+         * @param layer as the house has it
+         */
+        record OfLayer(boolean first, int index, Layer layer) implements Origin {}
+
+        /** Something of the detail's own, by its name. */
+        record OfDetail(String what) implements Origin {}
+
+        /** The window's or door's frame. */
+        record OfFrame() implements Origin {}
+
+        /** The ground. */
+        record OfGround() implements Origin {}
+
+        /** A region of a drawing by hand. */
+        record ByHand(String material) implements Origin {}
+    }
+}
