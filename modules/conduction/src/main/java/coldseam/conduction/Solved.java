@@ -28,8 +28,13 @@ public interface Solved<P> {
     /** What was asked. */
     Accuracy accuracy();
 
+    /** Whether the interval is as narrow as asked, and if not, why. */
+    Outcome outcome();
+
     /** Whether the interval is as narrow as asked. */
-    boolean met();
+    default boolean met() {
+        return outcome() instanceof Outcome.Met;
+    }
 
     /** How many unknowns both solved systems had at the last refinement. */
     int unknowns();

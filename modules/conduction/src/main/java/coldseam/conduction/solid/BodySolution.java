@@ -4,6 +4,7 @@ import coldseam.conduction.Accuracy;
 import coldseam.conduction.Coupling;
 import coldseam.conduction.HeatFlow;
 import coldseam.conduction.Interval;
+import coldseam.conduction.Outcome;
 import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.Solved;
 import coldseam.conduction.SurfaceTemperature;
@@ -20,7 +21,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param patches in the body's order
  * @param field the temperature behind it
  * @param accuracy what was asked
- * @param met whether the interval is as narrow as asked
+ * @param outcome whether the interval is as narrow as asked, and if not, why
  * @param unknowns of both solved systems at the last refinement
  * @param seconds wall time
  * @param notes what was made one, left out or given up, in plain words
@@ -34,7 +35,7 @@ public record BodySolution(
         ImmutableList<PatchTemperature> patches,
         BodyField field,
         Accuracy accuracy,
-        boolean met,
+        Outcome outcome,
         int unknowns,
         double seconds,
         ImmutableList<String> notes)

@@ -5,10 +5,10 @@ import coldseam.conduction.Coupling;
 import coldseam.conduction.HeatFlow;
 import coldseam.conduction.HeatFlowForm;
 import coldseam.conduction.Interval;
+import coldseam.conduction.Outcome;
 import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.SectionException;
 import coldseam.conduction.SurfaceTemperature;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -114,15 +114,10 @@ public final class BodySolver {
             ImmutableList<ProbeTemperature> probes,
             boolean met,
             long start) {
-        if (!met) {
-            notes.add(String.format(
-                    Locale.ROOT,
-                    "the interval is %.3g of the coupling wide, not %.3g as asked: refinement ended at %d unknowns;"
-                            + " allow more unknowns or a wider interval",
-                    level.relativeWidth(),
-                    accuracy.relativeWidth(),
-                    level.unknowns()));
-        }
+        Outcome outcome = met
+                ? new Outcome.Met(accuracy.relativeWidth(), level.relativeWidth())
+                : new Outcome.UnknownsSpent(accuracy.relativeWidth(), level.relativeWidth(), level.unknowns());
+        outcome.note().ifPresent(notes::add);
         ImmutableList<String> names = body.environments().collect(BodyEnvironment::name);
         return new BodySolution(
                 body,
@@ -139,7 +134,7 @@ public final class BodySolver {
                 patches(level.form, field),
                 field,
                 accuracy,
-                met,
+                outcome,
                 level.unknowns(),
                 1e-9 * (System.nanoTime() - start),
                 notes.toImmutable());

@@ -57,7 +57,6 @@ public final class CutPlanes {
         return new Section(
                 body.name() + ", cut at " + side,
                 Symmetry.PLANAR,
-                Body.SNAP,
                 regions.toImmutable(),
                 body.environments()
                         .collect(each -> new Environment(each.name(), each.temperature(), each.horizontal())),

@@ -3,13 +3,13 @@ package coldseam.conduction.solve;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Environment;
 import coldseam.conduction.HeatFlowForm;
+import coldseam.conduction.Outcome;
 import coldseam.conduction.Point;
 import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.Symmetry;
-import coldseam.conduction.arrange.SectionCheck;
 import coldseam.conduction.elements.AxisymmetricElements;
 import coldseam.conduction.elements.Elements;
 import coldseam.conduction.elements.PlanarElements;
@@ -17,7 +17,6 @@ import coldseam.conduction.field.MeshField;
 import coldseam.conduction.mesh.Mesh;
 import coldseam.conduction.mesh.MeshedSection;
 import coldseam.conduction.mesh.Topology;
-import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -28,6 +27,8 @@ final class SectionSolver {
     private static final int MOST_LEVELS = 60;
     /** An interval this narrow comes from rounding alone. */
     private static final double EXACT = 1e-9;
+    /** A round that leaves more than this share of the width was not worth its triangles. */
+    private static final double WORTH = 0.9;
 
     private final Section section;
     private final Accuracy accuracy;
@@ -49,9 +50,9 @@ final class SectionSolver {
         Topology topology = drawing.topology();
         Elements elements = section.symmetry() == Symmetry.PLANAR
                 ? new PlanarElements(
-                        mesh, section.snap(), drawing.conductivity, drawing.environment, drawing.resistance)
+                        mesh, drawing.lattice.step(), drawing.conductivity, drawing.environment, drawing.resistance)
                 : new AxisymmetricElements(
-                        mesh, section.snap(), drawing.conductivity, drawing.environment, drawing.resistance);
+                        mesh, drawing.lattice.step(), drawing.conductivity, drawing.environment, drawing.resistance);
         refinement = new Refinement(
                 drawing, topology, elements, section.environments().size());
         double[] temperatures = new double[section.environments().size()];
@@ -62,6 +63,7 @@ final class SectionSolver {
         boolean met = false;
         ImmutableList<SurfaceTemperature<Point>> surfaces = Lists.immutable.empty();
         ImmutableList<ProbeTemperature> probes = Lists.immutable.empty();
+        double widthBefore = Double.POSITIVE_INFINITY;
         refinement.refineAtJumps();
         for (int level = 0; level < MOST_LEVELS; level++) {
             refinement.solve();
@@ -72,6 +74,12 @@ final class SectionSolver {
             if (met && (level > 0 || refinement.relativeWidth <= EXACT)) {
                 break;
             }
+            // Once triangles are stuck at a corner, what is left around it falls no further by refining elsewhere.
+            boolean stuck = refinement.held() > 0;
+            if (stuck && refinement.relativeWidth > WORTH * widthBefore) {
+                break;
+            }
+            widthBefore = refinement.relativeWidth;
             int before = mesh.nodes;
             if (2 * mesh.nodes >= accuracy.maximumUnknowns() || level + 1 == MOST_LEVELS) {
                 break;
@@ -81,22 +89,8 @@ final class SectionSolver {
                 break;
             }
         }
-        if (refinement.jumps()) {
-            met = false;
-            int v = refinement.firstJump();
-            notes.add("two temperatures are prescribed without surface resistance and meet at "
-                    + SectionCheck.place(section.snap() * mesh.x[v], section.snap() * mesh.y[v])
-                    + ": the heat flow there is infinite, and so is the coupling between the two; temperatures away"
-                    + " from there hold");
-        } else if (!met) {
-            notes.add(String.format(
-                    Locale.ROOT,
-                    "the interval is %.3g of the coupling wide, not %.3g as asked: refinement ended at %d unknowns;"
-                            + " allow more unknowns or a wider interval",
-                    refinement.relativeWidth,
-                    accuracy.relativeWidth(),
-                    refinement.unknowns()));
-        }
+        Outcome outcome = outcome(met);
+        outcome.note().ifPresent(notes::add);
         HeatFlowForm form = refinement.forms();
         ImmutableList<String> names = section.environments().collect(Environment::name);
         double[][] sets = HeatFlowForm.units(names.size());
@@ -109,9 +103,33 @@ final class SectionSolver {
                 probes,
                 field,
                 accuracy,
-                met,
+                outcome,
                 refinement.unknowns(),
                 1e-9 * (System.nanoTime() - start),
                 notes.toImmutable());
+    }
+
+    private Outcome outcome(boolean met) {
+        double asked = accuracy.relativeWidth();
+        double got = refinement.relativeWidth;
+        if (refinement.jumps()) {
+            return new Outcome.Infinite(asked, place(refinement.firstJump()));
+        }
+        if (met) {
+            return new Outcome.Met(asked, got);
+        }
+        int stuck = refinement.worstStuck();
+        if (stuck < 0) {
+            return new Outcome.UnknownsSpent(asked, got, refinement.unknowns());
+        }
+        int corner = mesh.node[6 * stuck];
+        for (int i = 1; i < 3; i++) {
+            corner = Math.min(corner, mesh.node[6 * stuck + i]);
+        }
+        return new Outcome.SingularCorner(asked, got, place(corner));
+    }
+
+    private Point place(int node) {
+        return new Point(drawing.lattice.metresX(mesh.x[node]), drawing.lattice.metresY(mesh.y[node]));
     }
 }
