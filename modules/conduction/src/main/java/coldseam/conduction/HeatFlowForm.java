@@ -25,8 +25,8 @@ public final class HeatFlowForm {
     private final int n;
 
     /**
-     * @param upper symmetric, of as many rows as there are environments but one; its diagonal may be infinite where two
-     *     prescribed temperatures meet
+     * @param upper symmetric, of as many rows as there are environments but one; may be infinite where there are two
+     *     environments
      * @param lower of the same shape
      */
     public HeatFlowForm(double[][] upper, double[][] lower) {
@@ -48,9 +48,6 @@ public final class HeatFlowForm {
         }
         double widthA = value(upper, a, a) - value(lower, a, a);
         double widthB = value(upper, b, b) - value(lower, b, b);
-        if (!(widthA < Double.POSITIVE_INFINITY && widthB < Double.POSITIVE_INFINITY)) {
-            return new Interval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
-        }
         double middle = 0.5 * (value(upper, a, b) + value(lower, a, b));
         double half = 0.5 * Math.sqrt(Math.max(0, widthA) * Math.max(0, widthB));
         return new Interval(middle - half, middle + half);

@@ -31,6 +31,22 @@ public record Solution(
         ImmutableList<String> notes)
         implements Solved<Point> {
 
+    /** @throws IllegalStateException where a temperature is not a number: nothing that is leaves the solver unnoticed */
+    public Solution {
+        for (SurfaceTemperature<Point> each : surfaces) {
+            finite(each.lowest(), "the lowest temperature facing " + each.environment());
+        }
+        for (ProbeTemperature each : probes) {
+            finite(each.temperature(), "the temperature at " + each.name());
+        }
+    }
+
+    private static void finite(double value, String what) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalStateException("internal error, please report: " + what + " came out as " + value);
+        }
+    }
+
     @Override
     public String couplingUnit() {
         return section.symmetry() == Symmetry.PLANAR ? "W/(m·K)" : "W/K";

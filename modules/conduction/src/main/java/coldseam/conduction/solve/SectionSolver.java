@@ -1,8 +1,11 @@
 package coldseam.conduction.solve;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Coupling;
 import coldseam.conduction.Environment;
+import coldseam.conduction.HeatFlow;
 import coldseam.conduction.HeatFlowForm;
+import coldseam.conduction.Interval;
 import coldseam.conduction.Outcome;
 import coldseam.conduction.Point;
 import coldseam.conduction.ProbeTemperature;
@@ -94,11 +97,14 @@ final class SectionSolver {
         HeatFlowForm form = refinement.forms();
         ImmutableList<String> names = section.environments().collect(Environment::name);
         double[][] sets = HeatFlowForm.units(names.size());
+        ImmutableList<Coupling> couplings = refinement.jumps() ? couplingsByDifferences() : form.couplings(names, sets);
+        ImmutableList<HeatFlow> flows =
+                refinement.jumps() ? sums(couplings) : form.heatFlows(names, sets, temperatures);
         field.finish(refinement.gap);
         return new Solution(
                 section,
-                form.couplings(names, sets),
-                form.heatFlows(names, sets, temperatures),
+                couplings,
+                flows,
                 surfaces,
                 probes,
                 field,
@@ -131,5 +137,55 @@ final class SectionSolver {
 
     private Point place(int node) {
         return new Point(drawing.lattice.metresX(mesh.x[node]), drawing.lattice.metresY(mesh.y[node]));
+    }
+
+    /**
+     * Where temperatures jump, forms are infinite and only differences can be told: L of a pair is ½ (Q(i) + Q(j) − Q(i, j)),
+     * from the forms of both alone and together.
+     */
+    private ImmutableList<Coupling> couplingsByDifferences() {
+        MutableList<Coupling> all = Lists.mutable.empty();
+        int n = section.environments().size();
+        Interval[] alone = new Interval[n];
+        for (int e = 0; e < n && n > 1; e++) {
+            alone[e] = refinement.form(1L << e, false);
+        }
+        for (int i = 0; i < n; i++) {
+            for (int j = i + 1; j < n; j++) {
+                Interval value = alone[i];
+                if (n > 2) {
+                    Interval both = refinement.form(1L << i | 1L << j, false);
+                    double lower = Math.max(0, 0.5 * (alone[i].lower() + alone[j].lower() - both.upper()));
+                    double upper = 0.5 * (alone[i].upper() + alone[j].upper() - both.lower());
+                    // Q of one environment is the sum of its couplings, none of which is negative: so one stays finite
+                    // where only another of the pair is infinite.
+                    upper = Math.min(upper, Math.min(alone[i].upper(), alone[j].upper()));
+                    value = new Interval(lower, Math.max(lower, upper));
+                }
+                all.add(new Coupling(
+                        section.environments().get(i).name(),
+                        section.environments().get(j).name(),
+                        value));
+            }
+        }
+        return all.toImmutable();
+    }
+
+    private ImmutableList<HeatFlow> sums(ImmutableList<Coupling> couplings) {
+        return section.environments().collect(e -> {
+            Interval sum = Interval.of(0);
+            for (Coupling c : couplings) {
+                String other =
+                        c.first().equals(e.name()) ? c.second() : c.second().equals(e.name()) ? c.first() : null;
+                if (other != null) {
+                    double difference = e.temperature()
+                            - section.environments()
+                                    .detect(o -> o.name().equals(other))
+                                    .temperature();
+                    sum = difference == 0 ? sum : sum.plus(c.value().times(difference));
+                }
+            }
+            return new HeatFlow(e.name(), sum);
+        });
     }
 }
