@@ -30,6 +30,9 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true)
 final class SectionCommand implements Callable<Integer> {
 
+    /** Significant digits of an interval, at least. */
+    private static final int DIGITS = 6;
+
     private final Terminal terminal;
 
     @Parameters(paramLabel = "FILE", description = "Section file, YAML or JSON.")
@@ -85,15 +88,16 @@ final class SectionCommand implements Callable<Integer> {
         ImmutableList<Solution.Coupling> wide = solution.widerThanAsked();
         solution.couplings()
                 .forEach(coupling -> say(
-                        "L %s - %s: %s %s%s",
+                        "L %s - %s: %s%s",
                         coupling.first(),
                         coupling.second(),
-                        interval(coupling.value()),
-                        planar ? "W/(m·K)" : "W/K",
-                        wide.contains(coupling) ? width(coupling, solution) : ""));
+                        amount(coupling.value(), planar ? "W/(m·K)" : "W/K"),
+                        Double.isFinite(coupling.relativeWidth()) && wide.contains(coupling)
+                                ? width(coupling, solution)
+                                : ""));
         solution.heatFlows()
-                .forEach(flow -> say(
-                        "heat flow from %s: %s %s", flow.environment(), interval(flow.value()), planar ? "W/m" : "W"));
+                .forEach(flow ->
+                        say("heat flow from %s: %s", flow.environment(), amount(flow.value(), planar ? "W/m" : "W")));
         solution.surfaces()
                 .forEach(surface -> say(
                         "lowest temperature facing %s: %.2f °C at (%.4g, %.4g)",
@@ -136,8 +140,10 @@ final class SectionCommand implements Callable<Integer> {
                 solution.met() ? " and holds for the total: give a smaller --width" : "");
     }
 
-    private static String interval(Interval value) {
-        return String.format(Locale.ROOT, "%.6g … %.6g", value.lower(), value.upper());
+    private static String amount(Interval value, String unit) {
+        return Double.isFinite(value.lower()) && Double.isFinite(value.upper())
+                ? UnitSystem.significant(value.lower(), value.upper(), DIGITS) + " " + unit
+                : "infinite";
     }
 
     private void say(String format, Object... values) {

@@ -30,6 +30,22 @@ public record Solution(
         double seconds,
         ImmutableList<String> notes) {
 
+    /** @throws IllegalStateException where a temperature is not a number: nothing that is leaves the solver unnoticed */
+    public Solution {
+        for (SurfaceTemperature each : surfaces) {
+            finite(each.lowest(), "the lowest temperature facing " + each.environment());
+        }
+        for (ProbeTemperature each : probes) {
+            finite(each.temperature(), "the temperature at " + each.name());
+        }
+    }
+
+    private static void finite(double value, String what) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalStateException("internal error, please report: " + what + " came out as " + value);
+        }
+    }
+
     /** As much of the largest coupling as rounding alone may leave open. */
     private static final double ROUNDING = 1e-9;
 

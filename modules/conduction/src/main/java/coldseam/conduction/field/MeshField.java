@@ -72,11 +72,13 @@ public final class MeshField implements TemperatureField {
                     continue;
                 }
                 int e = drawing.environment[tag];
+                // A prescribed side has its environment's temperature, also where another one meets it.
+                boolean held = drawing.resistance[tag] == 0;
                 int a = mesh.node[6 * t + (i + 1) % 3];
                 int b = mesh.node[6 * t + (i + 2) % 3];
-                double ta = temperature[a];
-                double tm = temperature[mesh.node[6 * t + 3 + i]];
-                double tb = temperature[b];
+                double ta = held ? ambient[e] : temperature[a];
+                double tm = held ? ambient[e] : temperature[mesh.node[6 * t + 3 + i]];
+                double tb = held ? ambient[e] : temperature[b];
                 double at = ta <= tb ? 0 : 1;
                 double value = Math.min(ta, tb);
                 // T(ξ) = ta + slope ξ + curve ξ², ξ from 0 to 1

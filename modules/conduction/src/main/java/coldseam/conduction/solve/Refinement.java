@@ -51,6 +51,12 @@ final class Refinement {
     /** The width of the total coupling over its middle; where the coupling is infinite, of what lies off the jumps. */
     double relativeWidth;
 
+    /** Of the conductance of a square of the best conductor: no drawing's coupling is smaller but by having none. */
+    private static final double NOTHING = 1e-14;
+
+    /** W/(m·K), or W/K if axisymmetric: the conductance of a square, or of a ring as large as the drawing. */
+    private final double best;
+
     private double counted;
     private double zone;
     private final MutableIntList zones = IntLists.mutable.empty();
@@ -79,6 +85,11 @@ final class Refinement {
         this.u = new double[units][0];
         this.s = new double[units][0];
         this.ambient = new double[environments];
+        double most = 0;
+        for (double k : drawing.conductivity) {
+            most = Math.max(most, k);
+        }
+        this.best = elements.form() == 1 ? most : most * drawing.lattice.size();
     }
 
     int unknowns() {
@@ -184,7 +195,8 @@ final class Refinement {
         }
         counted *= times * elements.form();
         relativeWidth = unknowns.jumps > 0 ? total / counted : 2 * (upper - lower) / (upper + lower);
-        if (!(upper > 0)) {
+        // Where nothing joins the environments all that is left is rounding.
+        if (!(upper > NOTHING * best)) {
             relativeWidth = 0;
         }
     }

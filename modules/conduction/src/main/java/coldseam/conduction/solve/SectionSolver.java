@@ -160,8 +160,11 @@ final class SectionSolver {
                 if (n > 2) {
                     Interval both = refinement.form(1L << i | 1L << j, false);
                     double lower = Math.max(0, 0.5 * (alone[i].lower() + alone[j].lower() - both.upper()));
-                    value = new Interval(
-                            lower, Math.max(lower, 0.5 * (alone[i].upper() + alone[j].upper() - both.lower())));
+                    double upper = 0.5 * (alone[i].upper() + alone[j].upper() - both.lower());
+                    // Q of one environment is the sum of its couplings, none of which is negative: so one stays finite
+                    // where only another of the pair is infinite.
+                    upper = Math.min(upper, Math.min(alone[i].upper(), alone[j].upper()));
+                    value = new Interval(lower, Math.max(lower, upper));
                 }
                 all.add(new Solution.Coupling(
                         section.environments().get(i).name(),

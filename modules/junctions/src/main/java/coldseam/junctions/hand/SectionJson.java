@@ -1,10 +1,13 @@
 package coldseam.junctions.hand;
 
 import coldseam.conduction.GapPlaces;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Outcome;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
 import coldseam.files.JsonText;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -13,10 +16,13 @@ public final class SectionJson {
 
     private SectionJson() {}
 
+    /** Bounds are null where the value is infinite, and the width says why. */
     private record Coupling(
-            ImmutableList<String> between, double lower, double upper, String unit, boolean asNarrowAsAsked) {}
+            ImmutableList<String> between, Object lower, Object upper, String unit, boolean asNarrowAsAsked) {}
 
-    private record HeatFlow(String environment, double lower, double upper, String unit) {}
+    private record HeatFlow(String environment, Object lower, Object upper, String unit) {}
+
+    private record Width(double asked, Object got, Optional<String> why, Optional<ImmutableList<Double>> at) {}
 
     private record Surface(
             String environment, double lowestTemperature, ImmutableList<Double> at, double temperatureFactor) {}
@@ -33,6 +39,7 @@ public final class SectionJson {
             ImmutableList<HeatFlow> heatFlows,
             ImmutableList<Surface> surfaces,
             ImmutableList<ProbeValue> probes,
+            Width width,
             Gap gap,
             int unknowns,
             double seconds,
@@ -44,7 +51,8 @@ public final class SectionJson {
      * The solution of a section file: couplings W/(m·K) (axisymmetric: W/K), flows W/m (W), temperatures °C, places in the
      * file's unit. A coupling is as narrow as asked where its own interval is, not only the total's. The gap is the width of
      * the total coupling's interval, with the corners of the drawing that most of it lies around; no corners where it is
-     * rounding alone.
+     * rounding alone. Where a coupling is infinite its bounds are null, and so are those of the flows it feeds; {@code width}
+     * says why.
      *
      * @param unit m, of the file's coordinates
      */
@@ -56,22 +64,36 @@ public final class SectionJson {
                 solution.couplings()
                         .collect(each -> new Coupling(
                                 Lists.immutable.of(each.first(), each.second()),
-                                each.value().lower(),
-                                each.value().upper(),
+                                lower(each.value()),
+                                upper(each.value()),
                                 planar ? "W/(m·K)" : "W/K",
                                 !wide.contains(each))),
                 solution.heatFlows()
                         .collect(each -> new HeatFlow(
-                                each.environment(),
-                                each.value().lower(),
-                                each.value().upper(),
-                                planar ? "W/m" : "W")),
+                                each.environment(), lower(each.value()), upper(each.value()), planar ? "W/m" : "W")),
                 solution.surfaces().collect(each -> surface(solution, each, unit)),
                 solution.probes().collect(each -> new ProbeValue(each.name(), each.temperature())),
+                width(solution.outcome(), unit),
                 gap(solution, unit),
                 solution.unknowns(),
                 solution.seconds(),
                 solution.notes()));
+    }
+
+    private static Width width(Outcome outcome, double unit) {
+        return new Width(
+                outcome.asked(),
+                JsonText.orNull(outcome.got()),
+                outcome.why(),
+                outcome.at().map(at -> place(at, unit)));
+    }
+
+    private static Object lower(Interval value) {
+        return JsonText.orNull(Double.isFinite(value.upper()) ? value.lower() : Double.NaN);
+    }
+
+    private static Object upper(Interval value) {
+        return JsonText.orNull(Double.isFinite(value.lower()) ? value.upper() : Double.NaN);
     }
 
     private static Gap gap(Solution solution, double unit) {
