@@ -31,7 +31,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class FuzzTest {
 
-    private static final int COUNT = Integer.getInteger("coldseam.fuzz", 150);
+    private static final int COUNT = Integer.getInteger("coldseam.fuzz", 100);
     private static final long FROM = Long.getLong("coldseam.fuzz.from", 0);
 
     /** A guard against hanging, many times what any file takes; no speed is asserted. */
@@ -121,7 +121,7 @@ class FuzzTest {
     /** The command's exit code, its data and its findings agree, and the data keep to their schema, on whole audits. */
     @Test
     void wholeAuditsHoldTogether() throws Exception {
-        int count = Integer.getInteger("coldseam.fuzz.audits", 2);
+        int count = Integer.getInteger("coldseam.fuzz.audits", 1);
         Mutator mutator = mutator(Probe.HOUSE);
         Map<String, String> finds = new TreeMap<>();
         int audited = 0;
