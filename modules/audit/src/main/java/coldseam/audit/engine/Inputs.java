@@ -1,5 +1,6 @@
 package coldseam.audit.engine;
 
+import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.InputRow;
 import coldseam.audit.PointSheet;
 import coldseam.envelope.Climate;
@@ -136,13 +137,17 @@ final class Inputs {
 
     private void openings() {
         house.openings()
-                .groupBy(Opening::transmittance)
+                .groupBy(WindowTransmittance::transmittance)
                 .keyMultiValuePairsView()
                 .toSortedListBy(pair -> pair.getOne())
                 .forEach(pair -> row(
                         "U of " + pair.getTwo().collect(Opening::name).makeString(", "),
                         say(pair.getOne(), Dimension.TRANSMITTANCE),
-                        FILE));
+                        pair.getTwo()
+                                        .anySatisfy(each ->
+                                                WindowTransmittance.of(each).isPresent())
+                                ? "of glass, frame and spacer in the house file (ISO 10077-1)"
+                                : FILE));
     }
 
     private void ownPsi() {
