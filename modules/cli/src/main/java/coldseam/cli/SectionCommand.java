@@ -1,6 +1,7 @@
 package coldseam.cli;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Coupling;
 import coldseam.conduction.GapPlaces;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Solution;
@@ -85,7 +86,7 @@ final class SectionCommand implements Callable<Integer> {
     private void print(SectionFile loaded, Solution solution) {
         boolean planar = loaded.section().symmetry() == Symmetry.PLANAR;
         Columns.fold(loaded.section().name(), "", "").forEach(terminal.out()::println);
-        ImmutableList<Solution.Coupling> wide = solution.widerThanAsked();
+        ImmutableList<Coupling> wide = solution.widerThanAsked();
         solution.couplings()
                 .forEach(coupling -> say(
                         "L %s - %s: %s%s",
@@ -131,7 +132,7 @@ final class SectionCommand implements Callable<Integer> {
     }
 
     /** What is said of a coupling whose own interval is wider than asked. */
-    private static String width(Solution.Coupling coupling, Solution solution) {
+    private static String width(Coupling coupling, Solution solution) {
         return String.format(
                 Locale.ROOT,
                 "; %.2g of its middle wide, %.2g was asked%s",

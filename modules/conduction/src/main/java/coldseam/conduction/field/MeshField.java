@@ -1,8 +1,9 @@
 package coldseam.conduction.field;
 
 import coldseam.conduction.Point;
+import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.Section;
-import coldseam.conduction.Solution;
+import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.arrange.Lattice;
 import coldseam.conduction.mesh.Mesh;
 import coldseam.conduction.mesh.MeshedSection;
@@ -65,7 +66,7 @@ public final class MeshField {
     }
 
     /** The lowest temperature of each environment's surfaces, with the change since an earlier answer. */
-    public ImmutableList<Solution.SurfaceTemperature> surfaces(ImmutableList<Solution.SurfaceTemperature> earlier) {
+    public ImmutableList<SurfaceTemperature<Point>> surfaces(ImmutableList<SurfaceTemperature<Point>> earlier) {
         int n = ambient.length;
         double[] lowest = new double[n];
         double[] x = new double[n];
@@ -107,21 +108,21 @@ public final class MeshField {
                 }
             }
         }
-        MutableList<Solution.SurfaceTemperature> all = Lists.mutable.empty();
+        MutableList<SurfaceTemperature<Point>> all = Lists.mutable.empty();
         for (int e = 0; e < n; e++) {
             if (lowest[e] < Double.POSITIVE_INFINITY) {
                 String name = section.environments().get(e).name();
-                Solution.SurfaceTemperature before =
+                SurfaceTemperature<Point> before =
                         earlier.detect(s -> s.environment().equals(name));
                 double change = before == null ? 0 : Math.abs(lowest[e] - before.lowest());
-                all.add(new Solution.SurfaceTemperature(name, lowest[e], new Point(x[e], y[e]), change));
+                all.add(new SurfaceTemperature<>(name, lowest[e], new Point(x[e], y[e]), change));
             }
         }
         return all.toImmutable();
     }
 
     /** The temperatures at the probes, with the change since an earlier answer. */
-    public ImmutableList<Solution.ProbeTemperature> probes(ImmutableList<Solution.ProbeTemperature> earlier) {
+    public ImmutableList<ProbeTemperature> probes(ImmutableList<ProbeTemperature> earlier) {
         if (section.probes().isEmpty()) {
             return Lists.immutable.empty();
         }
@@ -130,7 +131,7 @@ public final class MeshField {
             double value = now.temperatureAt(probe.at().x(), probe.at().y());
             double change =
                     earlier.isEmpty() ? 0 : Math.abs(value - earlier.get(i).temperature());
-            return new Solution.ProbeTemperature(probe.name(), value, change);
+            return new ProbeTemperature(probe.name(), value, change);
         });
     }
 }

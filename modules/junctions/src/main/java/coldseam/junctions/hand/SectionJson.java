@@ -1,11 +1,12 @@
 package coldseam.junctions.hand;
 
+import coldseam.conduction.Coupling;
 import coldseam.conduction.GapPlaces;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Outcome;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
-import coldseam.conduction.Symmetry;
+import coldseam.conduction.SurfaceTemperature;
 import coldseam.files.JsonText;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -17,10 +18,10 @@ public final class SectionJson {
     private SectionJson() {}
 
     /** Bounds are null where the value is infinite, and the width says why. */
-    private record Coupling(
+    private record CouplingValue(
             ImmutableList<String> between, Object lower, Object upper, String unit, boolean asNarrowAsAsked) {}
 
-    private record HeatFlow(String environment, Object lower, Object upper, String unit) {}
+    private record FlowValue(String environment, Object lower, Object upper, String unit) {}
 
     private record Width(double asked, Object got, Optional<String> why, Optional<ImmutableList<Double>> at) {}
 
@@ -35,8 +36,8 @@ public final class SectionJson {
 
     private record Document(
             String section,
-            ImmutableList<Coupling> couplings,
-            ImmutableList<HeatFlow> heatFlows,
+            ImmutableList<CouplingValue> couplings,
+            ImmutableList<FlowValue> heatFlows,
             ImmutableList<Surface> surfaces,
             ImmutableList<ProbeValue> probes,
             Width width,
@@ -57,20 +58,19 @@ public final class SectionJson {
      * @param unit m, of the file's coordinates
      */
     public static String write(Solution solution, double unit) {
-        boolean planar = solution.section().symmetry() == Symmetry.PLANAR;
-        ImmutableList<Solution.Coupling> wide = solution.widerThanAsked();
+        ImmutableList<Coupling> wide = solution.widerThanAsked();
         return JsonText.write(new Document(
                 solution.section().name(),
                 solution.couplings()
-                        .collect(each -> new Coupling(
+                        .collect(each -> new CouplingValue(
                                 Lists.immutable.of(each.first(), each.second()),
                                 lower(each.value()),
                                 upper(each.value()),
-                                planar ? "W/(m·K)" : "W/K",
+                                solution.couplingUnit(),
                                 !wide.contains(each))),
                 solution.heatFlows()
-                        .collect(each -> new HeatFlow(
-                                each.environment(), lower(each.value()), upper(each.value()), planar ? "W/m" : "W")),
+                        .collect(each -> new FlowValue(
+                                each.environment(), lower(each.value()), upper(each.value()), solution.flowUnit())),
                 solution.surfaces().collect(each -> surface(solution, each, unit)),
                 solution.probes().collect(each -> new ProbeValue(each.name(), each.temperature())),
                 width(solution.outcome(), unit),
@@ -99,14 +99,14 @@ public final class SectionJson {
     private static Gap gap(Solution solution, double unit) {
         return new Gap(
                 GapPlaces.total(solution.field()),
-                solution.section().symmetry() == Symmetry.PLANAR ? "W/(m·K)" : "W/K",
+                solution.couplingUnit(),
                 GapPlaces.of(solution, MOST_PLACES)
                         .collect(each ->
                                 new GapPlace(each.share(), place(each.at(), unit), rounded(each.distance() / unit))));
     }
 
     /** The temperature factor counts from the coldest environment to the one the surface faces. */
-    private static Surface surface(Solution solution, Solution.SurfaceTemperature surface, double unit) {
+    private static Surface surface(Solution solution, SurfaceTemperature<Point> surface, double unit) {
         double coldest = solution.section()
                 .environments()
                 .collectDouble(each -> each.temperature())

@@ -2,7 +2,9 @@ package coldseam.junctions.point;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
+import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
+import coldseam.conduction.SurfaceTemperature;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.compute.JunctionComputers;
@@ -87,7 +89,7 @@ public final class PointComputer {
     public PointSolution compute(PointSection section) {
         Solution solution = solving.solve(section.section(), accuracy);
         Interval coupling = solution.coupling(PointSection.INDOOR, PointSection.OUTDOOR);
-        Solution.SurfaceTemperature coldest = coldest(section);
+        SurfaceTemperature<Point> coldest = coldest(section);
         return new PointSolution(
                 section,
                 solution,
@@ -98,7 +100,7 @@ public final class PointComputer {
                 coldest.at());
     }
 
-    private Solution.SurfaceTemperature coldest(PointSection section) {
+    private SurfaceTemperature<Point> coldest(PointSection section) {
         double difference = Math.abs(section.indoorTemperature() - section.outdoorTemperature());
         return solving.solve(
                         section.withInterior(SURFACE_TEMPERATURE_RSI).section(),
