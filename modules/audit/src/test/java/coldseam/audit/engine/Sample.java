@@ -176,6 +176,7 @@ public final class Sample {
                         Lists.immutable.empty(),
                         made.share()),
                 new WeakestPath(Lists.immutable.empty(), 5 * made.ratio(), 5, made.ratio()),
+                Lists.immutable.empty(),
                 Lists.immutable.empty());
     }
 
