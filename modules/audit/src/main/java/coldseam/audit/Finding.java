@@ -1,10 +1,8 @@
 package coldseam.audit;
 
 import coldseam.conduction.Interval;
-import coldseam.envelope.Point3;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * One thing that is missing, broken, pinched or beyond a limit.
@@ -15,11 +13,9 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param title short
  * @param what was found, with the values and their units
  * @param place a person can walk to
- * @param at a point for the drawing, on the outer shell
- * @param length m; zero where it has none
- * @param edges names of all the edges it stands for, the longest first; empty for surfaces and holes
- * @param surface name of the surface; empty for edges
- * @param sheet id of the junction's sheet
+ * @param subject what it is about
+ * @param sheet of the worst junction it is about; empty where it is about none, or nothing could be computed
+ * @param pointSheet the same of points
  * @param loss W/K lost against the best option of the catalogue; empty where that cannot be said
  * @param moneyPerYear where a price is given
  * @param toDo what closes it
@@ -31,14 +27,17 @@ public record Finding(
         String title,
         String what,
         String place,
-        Point3 at,
-        double length,
-        ImmutableList<String> edges,
-        Optional<String> surface,
-        Optional<String> sheet,
+        Subject subject,
+        Optional<JunctionSheet> sheet,
+        Optional<PointSheet> pointSheet,
         Optional<Interval> loss,
         OptionalDouble moneyPerYear,
         String toDo) {
+
+    /** Id of the sheet it is about. */
+    public Optional<String> sheetId() {
+        return sheet.map(JunctionSheet::id).or(() -> pointSheet.map(PointSheet::id));
+    }
 
     /** How grave a finding is. */
     public enum Severity {

@@ -8,18 +8,22 @@ import java.util.Optional;
  * One edge in the audit.
  *
  * @param edge of the shell
- * @param sheet id of its sheet; empty where nothing could be computed
+ * @param sheet of its junction; empty where nothing could be computed
  * @param psi W/(m·K), in the site's dimension system
  * @param length m, in the site's dimension system
  * @param factor temperature factor b that weighs it
- * @param source "computed", or the source of an own psi, or why there is none
- * @param unknown whether its psi is a stand-in, so that the verdict cannot be unbroken
+ * @param source of psi
  */
 public record JunctionRow(
-        Edge edge, Optional<String> sheet, Interval psi, double length, double factor, String source, boolean unknown) {
+        Edge edge, Optional<JunctionSheet> sheet, Interval psi, double length, double factor, BridgeSource source) {
 
     /** psi times length times factor, W/K. */
     public Interval loss() {
         return psi.times(length * factor);
+    }
+
+    /** Whether it is one of the edges that a sheet stands for. */
+    public boolean isOn(JunctionSheet other) {
+        return sheet.filter(own -> own.id().equals(other.id())).isPresent();
     }
 }

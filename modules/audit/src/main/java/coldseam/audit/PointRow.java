@@ -13,30 +13,28 @@ import java.util.Optional;
  * @param kind of thing they are
  * @param surface they go through
  * @param number of them
- * @param sheet id of their sheet; empty where nothing could be computed
+ * @param sheet of them; empty where nothing could be computed
  * @param chi W/K, of one
  * @param factor temperature factor b that weighs it
- * @param source "computed", or why there is nothing
- * @param unknown whether its chi is a stand-in, so that the verdict cannot be unbroken
+ * @param source of chi
  */
 public record PointRow(
         PointBridges points,
         PointKind kind,
         Surface surface,
         int number,
-        Optional<String> sheet,
+        Optional<PointSheet> sheet,
         Interval chi,
         double factor,
-        String source,
-        boolean unknown) {
+        BridgeSource source) {
 
     /** chi times number times factor, W/K. */
     public Interval loss() {
         return chi.times(number * factor);
     }
 
-    /** Where they are, in words. */
-    public String place() {
-        return points.name() + ", " + surface.name();
+    /** Whether it is one of the sets that a sheet stands for. */
+    public boolean isOn(PointSheet other) {
+        return sheet.filter(own -> own.id().equals(other.id())).isPresent();
     }
 }

@@ -106,12 +106,7 @@ final class VerdictText {
             return;
         }
         Mould.Surface coldest = mould.surfaces().getFirst();
-        String kind = audit.sheets()
-                .detect(sheet -> sheet.id().equals(coldest.sheet()))
-                .result()
-                .setup()
-                .kind()
-                .label();
+        String kind = coldest.sheet().result().setup().kind().label();
         row(
                 lines,
                 "coldest seam",
@@ -120,7 +115,7 @@ final class VerdictText {
                         "fRsi %.2f, %s (%s); the limit is %.2f",
                         coldest.temperatureFactor(),
                         kind,
-                        coldest.sheet(),
+                        coldest.sheet().id(),
                         mould.limit()));
         row(lines, "mould", atDesign(mould, coldest));
         row(lines, "", byMonth(mould, coldest));
@@ -194,8 +189,8 @@ final class VerdictText {
     /** Severity, length, loss and money of a finding, as far as they are known. */
     private String numbers(Finding finding) {
         MutableList<String> parts = Lists.mutable.of(finding.severity().name().toLowerCase(Locale.ROOT));
-        if (finding.length() > 0) {
-            parts.add(units.format(finding.length(), Dimension.LENGTH));
+        if (finding.subject().length() > 0) {
+            parts.add(units.format(finding.subject().length(), Dimension.LENGTH));
         }
         finding.loss().ifPresent(loss -> parts.add(say(loss, Dimension.HEAT_LOSS_COEFFICIENT) + " lost"));
         finding.moneyPerYear()

@@ -15,6 +15,7 @@ import coldseam.envelope.shell.Edge;
 import coldseam.junctions.JunctionResult;
 import coldseam.report.JunctionSvg;
 import coldseam.report.pages.Limits;
+import coldseam.report.words.HeatLossWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -69,7 +70,7 @@ class HousesTest {
                 audit.findings().collect(Finding::title));
         assertEquals(Exit.FOUND, Exit.of(audit));
         // The knee wall that is missing is 8.42 m long and, above the flat roof, 0.92 m high.
-        assertEquals(2 * (8.42 + 0.92), audit.findings().getFirst().length(), 0.01);
+        assertEquals(2 * (8.42 + 0.92), audit.findings().getFirst().subject().length(), 0.01);
         Finding slab = audit.findings().get(2);
         assertTrue(slab.place().startsWith("west side"), slab::place);
         assertTrue(slab.loss().orElseThrow().lower() > 5, slab::toString);
@@ -107,9 +108,7 @@ class HousesTest {
     void psiOfTheSystemsDiffersByTransmittanceTimesSetBack(String house) throws IOException {
         Audit audit = audit(house);
         for (JunctionRow row : audit.junctions()) {
-            JunctionResult result = audit.sheets()
-                    .detect(sheet -> row.sheet().orElseThrow().equals(sheet.id()))
-                    .result();
+            JunctionResult result = row.sheet().orElseThrow().result();
             Edge edge = row.edge();
             double expected = part(result, edge.kind().first(), result.setup().firstExposure(), edge.firstSetBack())
                     + part(result, edge.kind().second(), result.setup().secondExposure(), edge.secondSetBack());
@@ -154,7 +153,7 @@ class HousesTest {
         return audit(house)
                 .heatLoss()
                 .lines()
-                .detect(line -> line.name().equals("lowest floor"))
+                .detect(line -> HeatLossWords.name(line.part()).equals("lowest floor"))
                 .transmittance()
                 .middle();
     }

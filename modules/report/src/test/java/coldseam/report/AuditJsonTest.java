@@ -97,6 +97,19 @@ class AuditJsonTest {
         assertTrue(lines[lines.length - 1].startsWith("total,"), lines[lines.length - 1]);
     }
 
+    /** However many places a finding names in words, its status is that of every set it is about. */
+    @Test
+    void pointsInCsvBearTheStatusOfWhatWasFoundAboutThem() {
+        String[] rows = AuditCsv.POINTS
+                .text(SampleAudit.withPoints(), coldseam.envelope.quantity.UnitSystem.SI)
+                .split("\r\n");
+        assertEquals(7, rows.length);
+        for (int i = 1; i <= 5; i++) {
+            assertTrue(rows[i].endsWith(",weak,computed"), rows[i]);
+        }
+        assertTrue(rows[6].endsWith(",in order,computed"), rows[6]);
+    }
+
     @Test
     void moistureIsDataToo() throws IOException {
         JsonNode json = MAPPER.readTree(AuditJson.text(AUDIT));
@@ -113,7 +126,9 @@ class AuditJsonTest {
         assertTrue(rows[0].contains("most kg/m²"), rows[0]);
         assertTrue(rows[3].contains("not checked") && rows[3].contains("meets the ground"), rows[3]);
         assertEquals(
-                AUDIT.findings().getFirst().edges().size(),
+                ((coldseam.audit.Subject.Edges) AUDIT.findings().getFirst().subject())
+                        .rows()
+                        .size(),
                 json.at("/findings/0/edges").size());
     }
 

@@ -80,7 +80,7 @@ public final class Auditor {
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
         Points points = new Points.Run(house, pointCatalogue, pointComputer)
                 .compute(HousePoints.of(house, shell, surfaceHeats, heats), progress);
-        HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), junctions.sheets(), points.rows()).compute();
+        HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), points.rows()).compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats, units);
         Moisture moisture = new Moisture(house);
         ImmutableList<AssemblyRow> assemblies = assemblies(house, heats, moisture);
@@ -125,14 +125,12 @@ public final class Auditor {
                 Words.cautions());
     }
 
+    /** Whether the floors' edges are computed as sections with their ground, which then hold what insulates them. */
     private static boolean rimsComputed(Junctions junctions) {
         return junctions
                 .rows()
-                .anySatisfy(row -> row.source().startsWith("computed")
+                .anySatisfy(row -> row.source().computed()
                         && row.sheet()
-                                .flatMap(id -> junctions
-                                        .sheets()
-                                        .detectOptional(sheet -> sheet.id().equals(id)))
                                 .flatMap(sheet -> sheet.result().setup().ground())
                                 .isPresent());
     }

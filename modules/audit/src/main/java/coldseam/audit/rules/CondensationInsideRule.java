@@ -5,6 +5,7 @@ import coldseam.assemblies.moisture.Condensation;
 import coldseam.assemblies.moisture.Condensation.Verdict;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.Subject;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.shell.Surface;
 import java.time.format.TextStyle;
@@ -58,7 +59,6 @@ final class CondensationInsideRule implements Rule {
                 .surfaces()
                 .select(surface ->
                         surface.assembly().filter(row.assembly()::equals).isPresent());
-        Surface largest = surfaces.maxBy(Surface::externalArea);
         String name = row.assembly().name();
         return new Draft(
                 this,
@@ -67,11 +67,7 @@ final class CondensationInsideRule implements Rule {
                 (year.verdict() == Verdict.ACCUMULATES ? "water collects in \"" : "much water condenses in \"") + name
                         + "\"",
                 what(facts, year),
-                Facts.phrase(surfaces.collect(Surface::name)),
-                Facts.middle(largest),
-                0,
-                Lists.immutable.empty(),
-                Optional.of(largest.name()),
+                new Subject.Surfaces(surfaces),
                 Lists.immutable.empty(),
                 Optional.empty(),
                 Optional.empty(),

@@ -2,6 +2,7 @@ package coldseam.audit.rules;
 
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.Subject;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.shell.Edge;
 import java.util.Optional;
@@ -60,11 +61,7 @@ final class DetailOutOfRangeRule implements Rule {
                 Severity.UNKNOWN,
                 "detail does not fit: " + longest.kind().label(),
                 facts.say(length, Dimension.LENGTH) + " could not be computed: " + reasons,
-                facts.places(rows),
-                Facts.middle(longest.from(), longest.to()),
-                length,
-                Facts.longestFirst(rows),
-                Optional.empty(),
+                new Subject.Edges(rows),
                 Lists.immutable.empty(),
                 Optional.empty(),
                 Optional.empty(),

@@ -7,6 +7,7 @@ import coldseam.audit.JunctionSheet;
 import coldseam.audit.Mould;
 import coldseam.audit.PointRow;
 import coldseam.audit.PointSheet;
+import coldseam.audit.Subject;
 import coldseam.audit.TerraceLine;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Control;
@@ -17,7 +18,6 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Edge;
-import coldseam.envelope.shell.OpenEdge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.JunctionResult;
@@ -72,7 +72,7 @@ public record Facts(
 
     /** The rows of a sheet. */
     ImmutableList<JunctionRow> rows(JunctionSheet sheet) {
-        return rows.select(row -> row.sheet().equals(Optional.of(sheet.id())));
+        return rows.select(row -> row.isOn(sheet));
     }
 
     /** Sheets whose detail somebody chose and whose surfaces all have the heat layer they need: what is judged by value. */
@@ -170,18 +170,13 @@ public record Facts(
             String what,
             String toDo) {
         ImmutableList<JunctionRow> rows = worstFirst.flatCollect(this::rows);
-        Edge longest = rows.maxBy(JunctionRow::length).edge();
         return new Draft(
                 rule,
                 cause(worstFirst.getFirst()),
                 severity,
                 title,
                 what,
-                places(rows),
-                middle(longest.from(), longest.to()),
-                rows.sumOfDouble(JunctionRow::length),
-                longestFirst(rows),
-                Optional.empty(),
+                new Subject.Edges(rows),
                 worstFirst,
                 Optional.empty(),
                 lostAgainstBest(worstFirst),
@@ -212,22 +207,25 @@ public record Facts(
                 .orElse("the catalogue has nothing better for these layers");
     }
 
-    /** Names of the edges of some rows. */
-    static ImmutableList<String> longestFirst(ImmutableList<JunctionRow> rows) {
-        return rows.toSortedListBy(row -> -row.length())
-                .collect(row -> row.edge().name())
-                .toImmutable();
+    /** Where something is, in words. */
+    String place(Subject subject) {
+        return phrase(subject.match(
+                edges -> edges.rows()
+                        .collect(row -> place(
+                                row.edge().place(),
+                                row.length(),
+                                row.edge().from(),
+                                row.edge().to())),
+                points -> points.rows()
+                        .collect(row ->
+                                row.points().name() + ", " + row.surface().name()),
+                surfaces -> surfaces.all().collect(Facts::place),
+                hole -> hole.edges().collect(edge -> place(edge.place(), edge.length(), edge.from(), edge.to()))));
     }
 
-    /** Where some edges are, each with its length. */
-    String places(ImmutableList<JunctionRow> several) {
-        return phrase(several.collect(row -> place(
-                row.edge().place(), row.length(), row.edge().from(), row.edge().to())));
-    }
-
-    /** Where the edges of a hole are, each with its length. */
-    String placesOfHole(ImmutableList<OpenEdge> hole) {
-        return phrase(hole.collect(edge -> place(edge.place(), edge.length(), edge.from(), edge.to())));
+    private static String place(Surface surface) {
+        boolean said = surface.name().contains(surface.storey());
+        return said ? surface.name() : surface.name() + ", " + surface.storey();
     }
 
     private String place(String words, double length, Point3 from, Point3 to) {
@@ -244,19 +242,5 @@ public record Facts(
         int more = distinct.size() - MOST_PLACES;
         String named = distinct.take(MOST_PLACES).makeString("; ");
         return more > 0 ? named + "; and " + more + " more" : named;
-    }
-
-    static Point3 middle(Point3 a, Point3 b) {
-        return new Point3((a.x() + b.x()) / 2, (a.y() + b.y()) / 2, (a.z() + b.z()) / 2);
-    }
-
-    /** The mean of a surface's corners. */
-    static Point3 middle(Surface surface) {
-        ImmutableList<Point3> corners = surface.outline();
-        double n = corners.size();
-        return new Point3(
-                corners.sumOfDouble(Point3::x) / n,
-                corners.sumOfDouble(Point3::y) / n,
-                corners.sumOfDouble(Point3::z) / n);
     }
 }

@@ -2,6 +2,7 @@ package coldseam.audit.rules;
 
 import coldseam.audit.Finding;
 import coldseam.audit.JunctionSheet;
+import coldseam.audit.Subject;
 import coldseam.conduction.Interval;
 import coldseam.envelope.House;
 import java.util.Comparator;
@@ -24,14 +25,14 @@ public final class Findings {
      */
     public static ImmutableList<Finding> of(Facts facts) {
         ImmutableList<Draft> drafts = Rules.all().flatCollect(rule -> rule.find(facts));
-        ImmutableList<Finding> found = drafts.collect(Draft::subject)
+        ImmutableList<Finding> found = drafts.collect(Draft::cause)
                 .distinct()
-                .collect(subject ->
-                        joined(facts, drafts.select(each -> each.subject().equals(subject))))
+                .collect(cause ->
+                        joined(facts, drafts.select(each -> each.cause().equals(cause))))
                 .toSortedList(Comparator.comparing(Finding::severity)
-                        .thenComparing(finding -> finding.rule().equals("open-edge") ? 0 : 1)
+                        .thenComparing(finding -> finding.subject() instanceof Subject.Hole ? 0 : 1)
                         .thenComparing(finding -> -loss(finding))
-                        .thenComparing(finding -> -finding.length())
+                        .thenComparing(finding -> -finding.subject().length())
                         .thenComparing(Finding::title)
                         .thenComparing(Finding::place))
                 .toImmutable();
@@ -58,12 +59,10 @@ public final class Findings {
                 byGravity.collect(Draft::severity).min(),
                 Facts.sentence(lead.title()),
                 Facts.sentence(byGravity.collect(Draft::what).makeString("; ")) + ".",
-                whole.place(),
-                whole.at(),
-                whole.length(),
-                whole.edges(),
-                whole.surface(),
-                sheets.getFirstOptional().map(JunctionSheet::id).or(lead::pointSheet),
+                facts.place(whole.subject()),
+                whole.subject(),
+                sheets.getFirstOptional(),
+                lead.pointSheet(),
                 whole.loss(),
                 money(facts.house(), whole.loss()),
                 Facts.sentence(lead.toDo()) + ".");
@@ -88,11 +87,9 @@ public final class Findings {
                 finding.title(),
                 finding.what(),
                 finding.place(),
-                finding.at(),
-                finding.length(),
-                finding.edges(),
-                finding.surface(),
+                finding.subject(),
                 finding.sheet(),
+                finding.pointSheet(),
                 finding.loss(),
                 finding.moneyPerYear(),
                 finding.toDo());

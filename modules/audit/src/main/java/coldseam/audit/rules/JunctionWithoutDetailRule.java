@@ -3,9 +3,9 @@ package coldseam.audit.rules;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
+import coldseam.audit.Subject;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.shell.Edge;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -48,21 +48,14 @@ final class JunctionWithoutDetailRule implements Rule {
         if (noAssembly) {
             return false;
         }
-        Optional<JunctionSheet> sheet = sheet(facts, row);
-        return sheet.isPresent()
-                ? !sheet.get().chosen()
-                : !facts.misfits().containsKey(row.edge().name());
-    }
-
-    private static Optional<JunctionSheet> sheet(Facts facts, JunctionRow row) {
         return row.sheet()
-                .flatMap(id -> facts.sheets().detectOptional(each -> each.id().equals(id)));
+                .map(sheet -> !sheet.chosen())
+                .orElseGet(() -> !facts.misfits().containsKey(row.edge().name()));
     }
 
     private Draft draft(Facts facts, JunctionKind kind, ImmutableList<JunctionRow> rows) {
-        Edge longest = rows.maxBy(JunctionRow::length).edge();
         double length = rows.sumOfDouble(JunctionRow::length);
-        ImmutableList<JunctionSheet> sheets = rows.collect(row -> sheet(facts, row))
+        ImmutableList<JunctionSheet> sheets = rows.collect(JunctionRow::sheet)
                 .select(Optional::isPresent)
                 .collect(Optional::get)
                 .distinct();
@@ -72,11 +65,7 @@ final class JunctionWithoutDetailRule implements Rule {
                 Severity.UNKNOWN,
                 "no detail chosen: " + kind.label(),
                 what(facts, length, sheets, rows),
-                facts.places(rows),
-                Facts.middle(longest.from(), longest.to()),
-                length,
-                Facts.longestFirst(rows),
-                Optional.empty(),
+                new Subject.Edges(rows),
                 sheets,
                 Optional.empty(),
                 facts.lostAgainstBest(sheets),
@@ -95,7 +84,7 @@ final class JunctionWithoutDetailRule implements Rule {
                     sheet.result().detail().name(),
                     facts.say(sheet.result().psiExternal(), Dimension.LINEAR_TRANSMITTANCE));
         }
-        return rows.anySatisfy(JunctionRow::unknown)
+        return rows.anySatisfy(row -> !row.source().known())
                 ? start + "; nothing stands in for it, since no detail of the catalogue is for it"
                 : start + "; its psi is given, yet not how the layers pass";
     }

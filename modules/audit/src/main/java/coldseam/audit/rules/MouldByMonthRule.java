@@ -42,8 +42,8 @@ final class MouldByMonthRule implements Rule {
             return Lists.immutable.empty();
         }
         MonthlyTemperatureFactor.Need need = facts.mould().monthly().get().critical();
-        ImmutableList<String> wet = facts.mould().wetByMonth().collect(Mould.Surface::sheet);
-        ImmutableList<JunctionSheet> judged = facts.judged().select(sheet -> wet.contains(sheet.id()));
+        ImmutableList<Mould.Surface> wet = facts.mould().wetByMonth();
+        ImmutableList<JunctionSheet> judged = facts.judged().select(sheet -> Mould.among(wet, sheet));
         return Facts.byDetail(judged)
                 .collect(sheets -> draft(
                         facts,

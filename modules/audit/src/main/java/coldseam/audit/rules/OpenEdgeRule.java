@@ -1,6 +1,7 @@
 package coldseam.audit.rules;
 
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.Subject;
 import coldseam.envelope.Point3;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.shell.OpenEdge;
@@ -54,22 +55,11 @@ final class OpenEdgeRule implements Rule {
                 Severity.GAP,
                 "a surface is missing",
                 what,
-                facts.placesOfHole(hole),
-                centre(hole),
-                length,
-                Lists.immutable.empty(),
-                Optional.empty(),
+                new Subject.Hole(hole),
                 Lists.immutable.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 "give the missing surface an assembly in the house file, or say what closes the envelope there");
-    }
-
-    private static Point3 centre(ImmutableList<OpenEdge> hole) {
-        ImmutableList<Point3> ends = hole.flatCollect(edge -> Lists.immutable.of(edge.from(), edge.to()));
-        double n = ends.size();
-        return new Point3(
-                ends.sumOfDouble(Point3::x) / n, ends.sumOfDouble(Point3::y) / n, ends.sumOfDouble(Point3::z) / n);
     }
 
     private static ImmutableList<ImmutableList<OpenEdge>> holes(ImmutableList<OpenEdge> edges) {

@@ -3,6 +3,7 @@ package coldseam.audit.rules;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.PointRow;
 import coldseam.audit.PointSheet;
+import coldseam.audit.Subject;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Control;
 import coldseam.envelope.quantity.Dimension;
@@ -25,7 +26,7 @@ final class PointDrafts {
 
     /** The sets of points of a sheet. */
     static ImmutableList<PointRow> rows(Facts facts, PointSheet sheet) {
-        return facts.points().select(row -> row.sheet().equals(Optional.of(sheet.id())));
+        return facts.points().select(row -> row.isOn(sheet));
     }
 
     private static boolean keeps(PointRow row, Control control) {
@@ -65,7 +66,7 @@ final class PointDrafts {
                 severity,
                 title,
                 what,
-                Optional.of(worst.id()),
+                Optional.of(worst),
                 lostAgainstBest(facts, worstFirst),
                 toDo);
     }
@@ -75,25 +76,20 @@ final class PointDrafts {
             Facts facts,
             ImmutableList<PointRow> rows,
             Rule rule,
-            String subject,
+            String cause,
             Severity severity,
             String title,
             String what,
-            Optional<String> sheet,
+            Optional<PointSheet> sheet,
             Optional<Interval> loss,
             String toDo) {
-        PointRow most = rows.maxBy(PointRow::number);
         return new Draft(
                 rule,
-                subject,
+                cause,
                 severity,
                 title,
                 what,
-                Facts.phrase(rows.collect(PointRow::place)),
-                Facts.middle(most.surface()),
-                0,
-                Lists.immutable.empty(),
-                Optional.of(most.surface().name()),
+                new Subject.Points(rows),
                 Lists.immutable.empty(),
                 sheet,
                 loss,

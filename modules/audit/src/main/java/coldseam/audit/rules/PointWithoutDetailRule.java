@@ -37,8 +37,7 @@ final class PointWithoutDetailRule implements Rule {
     }
 
     private Draft draft(Facts facts, PointRow row) {
-        Optional<PointSheet> sheet =
-                facts.pointSheets().detectOptional(each -> row.sheet().equals(Optional.of(each.id())));
+        Optional<PointSheet> sheet = row.sheet();
         return PointDrafts.about(
                 facts,
                 Lists.immutable.of(row),
@@ -51,7 +50,7 @@ final class PointWithoutDetailRule implements Rule {
                                 + facts.say(each.result().chi(), Dimension.POINT_TRANSMITTANCE))
                         .orElse(
                                 "nobody has said how it goes through, and no detail of the catalogue fits these layers"),
-                row.sheet(),
+                sheet,
                 sheet.flatMap(each -> PointDrafts.lostAgainstBest(facts, Lists.immutable.of(each))),
                 sheet.map(each -> "choose a detail for it under points; " + PointDrafts.better(facts, each))
                         .orElse("write a point file of your own and name it under points"));

@@ -1,6 +1,7 @@
 package coldseam.audit.rules;
 
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.Subject;
 import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.shell.Surface;
 import java.util.Optional;
@@ -46,11 +47,7 @@ final class SurfaceWithoutAssemblyRule implements Rule {
                 "no assembly for " + surface.name(),
                 facts.say(surface.externalArea(), Dimension.AREA)
                         + " of the shell have no build-up, so that nothing is known of their insulation",
-                surface.name() + ", " + surface.storey(),
-                Facts.middle(surface),
-                0,
-                Lists.immutable.empty(),
-                Optional.of(surface.name()),
+                new Subject.Surfaces(Lists.immutable.of(surface)),
                 Lists.immutable.empty(),
                 Optional.empty(),
                 Optional.empty(),

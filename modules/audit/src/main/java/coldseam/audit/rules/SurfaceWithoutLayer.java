@@ -1,6 +1,7 @@
 package coldseam.audit.rules;
 
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.Subject;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
@@ -43,7 +44,6 @@ abstract class SurfaceWithoutLayer implements Rule {
         boolean external = facts.house().site().dimensions() == DimensionSystem.EXTERNAL;
         double area = surfaces.sumOfDouble(
                 surface -> (external ? surface.externalArea() : surface.internalArea()) - surface.openingArea());
-        Surface largest = surfaces.maxBy(Surface::externalArea);
         String what = String.format(
                 Locale.ROOT,
                 "no layer of \"%s\" is named for %s control, on %s of %s",
@@ -57,11 +57,7 @@ abstract class SurfaceWithoutLayer implements Rule {
                 Severity.GAP,
                 String.format(Locale.ROOT, "no %s layer in \"%s\"", word, assembly),
                 what,
-                Facts.phrase(surfaces.collect(Surface::name)),
-                Facts.middle(largest),
-                0,
-                Lists.immutable.empty(),
-                Optional.of(largest.name()),
+                new Subject.Surfaces(surfaces),
                 Lists.immutable.empty(),
                 Optional.empty(),
                 loss(facts, surfaces),

@@ -1,6 +1,7 @@
 package coldseam.audit.rules;
 
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.Subject;
 import coldseam.audit.TerraceLine;
 import coldseam.envelope.shell.Surface;
 import java.util.Optional;
@@ -43,11 +44,7 @@ final class TerraceBelowDewPointRule implements Rule {
                 Severity.WEAK,
                 "terrace deck below the dew point",
                 line.sentence(),
-                line.surface() + ", " + surface.storey(),
-                Facts.middle(surface),
-                0,
-                Lists.immutable.empty(),
-                Optional.of(line.surface()),
+                new Subject.Surfaces(Lists.immutable.of(surface)),
                 Lists.immutable.empty(),
                 Optional.empty(),
                 Optional.empty(),

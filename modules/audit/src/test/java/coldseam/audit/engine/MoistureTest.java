@@ -9,6 +9,7 @@ import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
 import coldseam.audit.MoistureCheck;
+import coldseam.audit.Subject;
 import coldseam.audit.engine.Sample.Made;
 import coldseam.envelope.JunctionKind;
 import java.time.Month;
@@ -53,7 +54,7 @@ class MoistureTest {
         assertEquals(Finding.Severity.WEAK, cold.severity());
         assertTrue(cold.what().contains("February"), cold::what);
         assertTrue(cold.what().contains("at 57 % indoors"), cold::what);
-        assertEquals(4, cold.edges().size());
+        assertEquals(4, ((Subject.Edges) cold.subject()).rows().size());
         assertEquals(Lists.immutable.empty(), byMonth(audit(yaml, 0.727)));
         assertEquals(Lists.immutable.empty(), byMonth(audit(Sample.yaml(), 0.726)), "without a climate");
     }

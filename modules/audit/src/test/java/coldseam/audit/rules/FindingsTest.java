@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.Subject;
 import coldseam.audit.engine.Sample;
 import coldseam.audit.engine.Sample.Made;
 import coldseam.envelope.Control;
@@ -54,7 +55,7 @@ class FindingsTest {
         assertEquals(Severity.GAP, finding.severity());
         // Two sides 8 m long, two as high as the shell.
         double height = Sample.audit(Sample.yaml(), Sample.good()).shell().externalVolume() / 48;
-        assertEquals(16 + 2 * height, finding.length(), 1e-3);
+        assertEquals(16 + 2 * height, finding.subject().length(), 1e-3);
         assertTrue(finding.place().contains("where lowest floor should meet"), finding::place);
         assertTrue(finding.place().contains(", 8.00 m long; "), finding::place);
         assertTrue(finding.place().contains(" m high"), finding::place);
@@ -131,15 +132,16 @@ class FindingsTest {
         double length = audit.junctions()
                 .select(row -> row.edge().kind() == JunctionKind.OUTSIDE_CORNER)
                 .sumOfDouble(row -> row.length());
-        assertEquals(length, finding.length(), 1e-9);
+        assertEquals(length, finding.subject().length(), 1e-9);
         // The box has four corners, and all of them are meant.
-        assertEquals(4, finding.edges().size());
+        Subject.Edges about = (Subject.Edges) finding.subject();
+        assertEquals(4, about.rows().size());
         assertEquals(
                 audit.junctions()
                         .select(row -> row.edge().kind() == JunctionKind.OUTSIDE_CORNER)
                         .collect(row -> row.edge().name())
                         .toSet(),
-                finding.edges().toSet());
+                about.longestFirst().toSet());
         // Against the good corner: 0.3 − (−0.05) W/(m·K) along all corners.
         assertEquals(0.35 * length, finding.loss().orElseThrow().middle(), 1e-9);
         // 3000 K·d of 24 h at 0.10 a kWh.

@@ -64,7 +64,7 @@ class PointFindingsTest {
         assertTrue(finding.what().contains("W/K each; the limit is 0.0500 W/K"), finding::what);
         assertTrue(finding.what().contains("does not show how vapour control is joined to it"), finding::what);
         assertTrue(finding.place().startsWith("rail, "), finding::place);
-        assertEquals("P1", finding.sheet().orElseThrow());
+        assertEquals("P1", finding.sheetId().orElseThrow());
         var sheet = audit.pointSheets().getOnly();
         Interval more = finding.loss().orElseThrow();
         assertEquals(
@@ -116,7 +116,7 @@ class PointFindingsTest {
         assertFalse(audit.verdict().unbroken());
         assertTrue(finding.what().contains("the worst option stands in, \"Metal duct in an open gap\""), finding::what);
         assertTrue(finding.toDo().contains("duct-insulated"), finding::toDo);
-        assertTrue(audit.points().getOnly().unknown());
+        assertTrue(!audit.points().getOnly().source().known());
     }
 
     @Test
@@ -163,6 +163,21 @@ class PointFindingsTest {
         assertEquals(3, audit.pointSheets().size(), "equal details on equal layers share a sheet");
     }
 
+    /** A window takes no cladding brackets: 2 for each m² of 20.95 m² of wall, and not of the window's 2.4 m² too. */
+    @Test
+    void pointsByAreaLeaveOpeningsOut() {
+        Audit audit = Sample.audit(
+                Sample.yaml()
+                        + "points:\n  rail: {surface: ground floor south wall, detail: cladding-bracket-plastic, per-area: 2 per m²}\n"
+                        + "openings:\n  window: {kind: window, surface: ground floor south wall, width: 2 m, height: 1.2 m, "
+                        + "sill: 0.9 m, transmittance: 1 W/(m²·K)}\n",
+                Sample.good());
+        var south = audit.shell().surfaces().detect(each -> each.name().equals("ground floor south wall"));
+        int expected = (int) Math.ceil(2 * (south.externalArea() - 2.4));
+        assertTrue(expected < Math.ceil(2 * south.externalArea()));
+        assertEquals(expected, audit.points().getOnly().number());
+    }
+
     @Test
     void theTableHoldsNumberTimesChi() {
         Audit audit = audit(
@@ -198,10 +213,10 @@ class PointFindingsTest {
                 "conduit: {surface: ground floor north wall, detail: pipe-in-insulated-collar, number: 1}",
                 "rail: {surface: " + roof() + ", detail: steel-post-on-block, number: 2}");
         var pipes = audit.holdPoints().detect(each -> each.name().equals("Pipes, cables and vents"));
-        assertEquals(Lists.immutable.of("P1"), pipes.junctions());
+        assertEquals(Lists.immutable.of("P1"), pipes.sheets());
         assertTrue(pipes.lookAt().contains("The gasket taped to the airtight layer, before the lining"));
         var posts = audit.holdPoints().detect(each -> each.name().equals("Posts, columns, brackets and anchors"));
-        assertEquals(Lists.immutable.of("P2"), posts.junctions());
+        assertEquals(Lists.immutable.of("P2"), posts.sheets());
         assertTrue(audit.inputs().anySatisfy(row -> row.what().equals("Conductivity of structural foam block")));
     }
 }

@@ -4,14 +4,18 @@ import coldseam.audit.Audit;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
+import coldseam.audit.Subject;
 import coldseam.conduction.Point;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
+import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.language.DetailParameter;
+import coldseam.report.words.HeatLossWords;
+import coldseam.report.words.SourceWords;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -81,8 +85,7 @@ final class Convert {
                 audit.terraces()
                         .collect(t -> new AuditData.Terrace(
                                 t.surface(), t.underside(), t.dewPoint(), t.safe(), t.sentence())),
-                audit.holdPoints()
-                        .collect(h -> new AuditData.HoldPoint(h.name(), h.before(), h.lookAt(), h.junctions())),
+                audit.holdPoints().collect(h -> new AuditData.HoldPoint(h.name(), h.before(), h.lookAt(), h.sheets())),
                 audit.inputs().collect(i -> new AuditData.Input(i.what(), i.value(), i.source())),
                 audit.method(),
                 audit.cautions());
@@ -220,12 +223,12 @@ final class Convert {
                 edge.angle(),
                 point(edge.from()),
                 point(edge.to()),
-                row.sheet(),
+                row.sheet().map(JunctionSheet::id),
                 Bounds.of(row.psi()),
                 row.factor(),
                 Bounds.of(row.loss()),
-                row.source(),
-                row.unknown());
+                SourceWords.of(row.source()),
+                !row.source().known());
     }
 
     private static HeatLossData heatLoss(HeatLoss h) {
@@ -247,12 +250,16 @@ final class Convert {
                 h.lines()
                         .collect(line -> new HeatLossData.LineData(
                                 word(line.group()),
-                                line.name(),
+                                HeatLossWords.name(line.part()),
                                 line.size(),
-                                line.sizeUnit().replace("m²", "m2"),
+                                sizeUnit(line.group()),
                                 Bounds.of(line.transmittance()),
                                 line.factor(),
                                 Bounds.of(line.loss()))));
+    }
+
+    private static String sizeUnit(HeatLoss.Group group) {
+        return group.size().map(size -> size == Dimension.AREA ? "m2" : "m").orElse("");
     }
 
     private static FindingData finding(coldseam.audit.Finding f) {
@@ -263,13 +270,21 @@ final class Convert {
                 f.title(),
                 f.what(),
                 f.place(),
-                point(f.at()),
-                f.length(),
-                f.edges(),
-                f.surface(),
-                f.sheet(),
+                point(f.subject().at()),
+                f.subject().length(),
+                edges(f.subject()),
+                f.subject().surface().map(coldseam.envelope.shell.Surface::name),
+                f.sheetId(),
                 f.loss().map(Bounds::of),
                 f.moneyPerYear(),
                 f.toDo());
+    }
+
+    private static ImmutableList<String> edges(Subject subject) {
+        return subject.match(
+                Subject.Edges::longestFirst,
+                points -> Lists.immutable.empty(),
+                surfaces -> Lists.immutable.empty(),
+                hole -> Lists.immutable.empty());
     }
 }

@@ -56,9 +56,9 @@ public final class Gaps {
                 .plus(Rich.of(finding.place()).with(Palette.DEEP))
                 .plus(Rich.newLine())
                 .plus(Rich.trade(finding.what()));
-        if (finding.sheet().isPresent()) {
+        if (finding.sheetId().isPresent()) {
             what = what.plus(Rich.newLine())
-                    .plus(Rich.of("Sheet " + finding.sheet().get() + " · rule " + finding.rule())
+                    .plus(Rich.of("Sheet " + finding.sheetId().get() + " · rule " + finding.rule())
                             .with(Palette.SLATE));
         } else {
             what = what.plus(Rich.newLine())
@@ -71,7 +71,10 @@ public final class Gaps {
                         Cover.badge(finding),
                         Table.Cell.of(what),
                         Table.Cell.of(Rich.trade(finding.toDo())),
-                        Table.Cell.of(finding.length() > 0 ? print.number(finding.length(), Dimension.LENGTH) : "–"),
+                        Table.Cell.of(
+                                finding.subject().length() > 0
+                                        ? print.number(finding.subject().length(), Dimension.LENGTH)
+                                        : "–"),
                         Table.Cell.of(finding.loss()
                                 .map(loss -> print.number(loss, Dimension.HEAT_LOSS_COEFFICIENT))
                                 .orElse("not known"))));

@@ -13,7 +13,7 @@ import org.eclipse.collections.impl.factory.Sets;
 import org.locationtech.jts.geom.Polygon;
 
 /** What a body by storeys must be before a shell can be built on it; every fault is collected. */
-final class StoreyChecks {
+final class BodyChecks {
 
     /** Pitches, degrees, between which a pitched roof is built. */
     private static final double FLATTEST = 1;
@@ -24,7 +24,7 @@ final class StoreyChecks {
     private final Body.Storeys body;
     private final MutableList<String> faults;
 
-    StoreyChecks(House house, Body.Storeys body, MutableList<String> faults) {
+    BodyChecks(House house, Body.Storeys body, MutableList<String> faults) {
         this.house = house;
         this.body = body;
         this.faults = faults;
@@ -91,7 +91,7 @@ final class StoreyChecks {
                 return;
             }
         }
-        Polygon polygon = Plan.polygon(corners.collect(p -> new Vertex(Vertex.units(p.x()), Vertex.units(p.y()), 0)));
+        Polygon polygon = Plan.polygon(corners.collect(Vertex::inPlan));
         double area = new Footprint(corners, Lists.immutable.empty()).area();
         if (!polygon.isValid()) {
             fault("%s: its footprint crosses or touches itself. Give the corners in order around the storey.", place);

@@ -8,12 +8,12 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
 /** Readable names that stay the same from run to run. */
-final class Names {
+final class FacetNames {
 
-    private Names() {}
+    private FacetNames() {}
 
     /**
-     * Names like facets: the plain name where there is one, by side of the house where there are several ("roof, south
+     * FacetNames like facets: the plain name where there is one, by side of the house where there are several ("roof, south
      * slope"), numbered where two lie on one side.
      */
     static ImmutableList<Facet> apart(MutableList<Facet> facets, String name, Vertex centre) {
