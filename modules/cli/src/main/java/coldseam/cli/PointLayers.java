@@ -44,7 +44,7 @@ record PointLayers(
      * Reads what was asked for.
      *
      * @throws RefusedException where a name means no build-up
-     * @throws coldseam.envelope.file.FileFaultException with every fault of the house file
+     * @throws coldseam.files.FileFaultException with every fault of the house file
      */
     static PointLayers of(LayerOptions options, Workshop workshop) {
         Optional<Assembly> named = options.layers(workshop).first();

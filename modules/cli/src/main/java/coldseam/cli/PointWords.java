@@ -1,8 +1,8 @@
 package coldseam.cli;
 
 import coldseam.audit.house.ToolVersion;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.point.PointComputer;
 import coldseam.junctions.point.PointDetail;
 import coldseam.junctions.point.PointDrawing;

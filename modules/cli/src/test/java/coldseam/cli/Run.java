@@ -3,7 +3,7 @@ package coldseam.cli;
 import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.Workshop;
 import coldseam.envelope.House;
-import coldseam.envelope.file.KnownNames;
+import coldseam.files.KnownNames;
 import coldseam.junctions.JunctionComputer;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;

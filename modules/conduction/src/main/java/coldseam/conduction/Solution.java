@@ -12,7 +12,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param probes in the section's order
  * @param field the temperature field behind it
  * @param accuracy what was asked
- * @param met whether the interval is as narrow as asked
+ * @param outcome whether the interval is as narrow as asked, and if not, why
  * @param unknowns of both solved systems at the last refinement
  * @param seconds wall time
  * @param notes what was snapped, closed or given up, in plain words
@@ -25,7 +25,7 @@ public record Solution(
         ImmutableList<ProbeTemperature> probes,
         TemperatureField field,
         Accuracy accuracy,
-        boolean met,
+        Outcome outcome,
         int unknowns,
         double seconds,
         ImmutableList<String> notes) {
@@ -62,6 +62,11 @@ public record Solution(
      * @param change K, since the refinement before the last
      */
     public record ProbeTemperature(String name, double temperature, double change) {}
+
+    /** Whether the interval is as narrow as asked. */
+    public boolean met() {
+        return outcome instanceof Outcome.Met;
+    }
 
     /**
      * The coupling between two environments, in either order.

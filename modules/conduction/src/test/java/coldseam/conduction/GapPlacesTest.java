@@ -112,7 +112,7 @@ class GapPlacesTest {
                 solution.probes(),
                 solution.field(),
                 solution.accuracy(),
-                solution.met(),
+                solution.outcome(),
                 solution.unknowns(),
                 solution.seconds(),
                 solution.notes());

@@ -111,7 +111,6 @@ class NestingTest {
         Section backwards = new Section(
                 section.name(),
                 section.symmetry(),
-                section.snap(),
                 section.regions(),
                 section.environments().toReversed(),
                 section.boundaries(),

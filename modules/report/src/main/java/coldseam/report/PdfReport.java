@@ -1,8 +1,8 @@
 package coldseam.report;
 
 import coldseam.audit.Audit;
-import coldseam.envelope.file.AtomicFiles;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.AtomicFiles;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.report.pages.Assemblies;
 import coldseam.report.pages.Cover;
 import coldseam.report.pages.Gaps;

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
-import coldseam.envelope.file.AtomicFiles;
+import coldseam.files.AtomicFiles;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -86,7 +86,7 @@ class AuditJsonTest {
 
     @Test
     void csvHasOneRowForEachEdgeAndEachLine() {
-        var units = coldseam.envelope.quantity.UnitSystem.SI;
+        var units = coldseam.files.quantity.UnitSystem.SI;
         String[] edges = AuditCsv.EDGES.text(AUDIT, units).split("\r\n");
         assertEquals(AUDIT.junctions().size() + 1, edges.length);
         assertTrue(edges[0].contains("psi lower W/(m·K)"), edges[0]);
@@ -101,7 +101,7 @@ class AuditJsonTest {
     @Test
     void pointsInCsvBearTheStatusOfWhatWasFoundAboutThem() {
         String[] rows = AuditCsv.POINTS
-                .text(SampleAudit.withPoints(), coldseam.envelope.quantity.UnitSystem.SI)
+                .text(SampleAudit.withPoints(), coldseam.files.quantity.UnitSystem.SI)
                 .split("\r\n");
         assertEquals(7, rows.length);
         for (int i = 1; i <= 5; i++) {
@@ -120,7 +120,7 @@ class AuditJsonTest {
         assertEquals(12, json.at("/assemblies/0/condensation/months").size());
         assertFalse(json.at("/assemblies/2/condensation/checked").asBoolean());
         String[] rows = AuditCsv.MOISTURE
-                .text(AUDIT, coldseam.envelope.quantity.UnitSystem.SI)
+                .text(AUDIT, coldseam.files.quantity.UnitSystem.SI)
                 .split("\r\n");
         assertEquals(AUDIT.assemblies().size() + 1, rows.length);
         assertTrue(rows[0].contains("most kg/m²"), rows[0]);
@@ -134,7 +134,7 @@ class AuditJsonTest {
 
     @Test
     void csvGivesTheUnitsAskedFor() {
-        String us = AuditCsv.EDGES.text(AUDIT, coldseam.envelope.quantity.UnitSystem.US);
+        String us = AuditCsv.EDGES.text(AUDIT, coldseam.files.quantity.UnitSystem.US);
         assertTrue(us.startsWith("edge,kind,"), us);
         assertTrue(us.contains("psi lower Btu/(h·ft·°F)"), us);
         assertFalse(us.contains("W/(m·K)"), us);

@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
 import coldseam.audit.JunctionSheet;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.io.StringWriter;

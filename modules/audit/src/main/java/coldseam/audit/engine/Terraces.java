@@ -9,8 +9,8 @@ import coldseam.envelope.Control;
 import coldseam.envelope.House;
 import coldseam.envelope.Role;
 import coldseam.envelope.Site;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 

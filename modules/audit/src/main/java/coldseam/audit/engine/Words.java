@@ -7,8 +7,8 @@ import coldseam.audit.HeatLoss;
 import coldseam.audit.Verdict;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Site;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 

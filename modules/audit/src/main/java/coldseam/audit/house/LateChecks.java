@@ -1,12 +1,12 @@
 package coldseam.audit.house;
 
 import coldseam.envelope.Opening;
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.Located;
-import coldseam.envelope.file.Nearest;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Faults;
+import coldseam.files.Located;
+import coldseam.files.Nearest;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.ChoiceChecks;
 import coldseam.junctions.point.PointCatalogue;
@@ -21,7 +21,7 @@ final class LateChecks {
     /**
      * @param catalogue with the house's own details
      * @param points with the house's own point details
-     * @throws coldseam.envelope.file.FileFaultException with every name that is not beside any junction, every parameter or
+     * @throws coldseam.files.FileFaultException with every name that is not beside any junction, every parameter or
      *     price that no detail has, and every point that cannot be where it is said to be
      */
     static void refuse(LoadedHouse loaded, Shell shell, Catalogue catalogue, PointCatalogue points) {

@@ -1,7 +1,7 @@
 package coldseam.audit.house;
 
 import coldseam.envelope.House;
-import coldseam.envelope.file.KnownNames;
+import coldseam.files.KnownNames;
 import coldseam.junctions.JunctionComputer;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.point.PointCatalogue;

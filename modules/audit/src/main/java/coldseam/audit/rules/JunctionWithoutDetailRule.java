@@ -5,7 +5,7 @@ import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
 import coldseam.audit.Subject;
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;

@@ -4,7 +4,7 @@ import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionSheet;
 import coldseam.audit.Mould;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import java.time.format.TextStyle;
 import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;

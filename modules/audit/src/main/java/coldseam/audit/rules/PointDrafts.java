@@ -6,7 +6,7 @@ import coldseam.audit.PointSheet;
 import coldseam.audit.Subject;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Control;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;

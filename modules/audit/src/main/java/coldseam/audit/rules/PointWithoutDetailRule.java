@@ -3,7 +3,7 @@ package coldseam.audit.rules;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.PointRow;
 import coldseam.audit.PointSheet;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;

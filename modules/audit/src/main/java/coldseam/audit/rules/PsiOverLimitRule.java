@@ -6,7 +6,7 @@ import coldseam.audit.JunctionSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Limits;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import java.util.Locale;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;

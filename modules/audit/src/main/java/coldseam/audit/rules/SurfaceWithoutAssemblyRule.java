@@ -2,8 +2,8 @@ package coldseam.audit.rules;
 
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
-import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;

@@ -2,7 +2,7 @@ package coldseam.audit.rules;
 
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionSheet;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 

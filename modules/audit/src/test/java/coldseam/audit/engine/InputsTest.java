@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.InputRow;
 import coldseam.envelope.House;
-import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.ShellBuilder;
+import coldseam.files.quantity.UnitSystem;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;

@@ -12,7 +12,7 @@ import coldseam.audit.engine.Sample;
 import coldseam.audit.engine.Sample.Made;
 import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Rank;
 import org.eclipse.collections.api.factory.Lists;

@@ -4,6 +4,7 @@ import coldseam.conduction.Point;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.TemperatureField;
+import coldseam.conduction.arrange.Lattice;
 import coldseam.conduction.mesh.Mesh;
 import coldseam.conduction.mesh.MeshedSection;
 import coldseam.conduction.mesh.TriangleIndex;
@@ -19,7 +20,7 @@ public final class MeshField implements TemperatureField {
     private final MeshedSection drawing;
     private final Mesh mesh;
     private final double[] ambient;
-    private final double step;
+    private final Lattice lattice;
     private double[] temperature = new double[0];
     private double[] gap = new double[0];
     private TriangleIndex index;
@@ -29,7 +30,7 @@ public final class MeshField implements TemperatureField {
         this.drawing = drawing;
         this.mesh = drawing.mesh;
         this.ambient = ambient;
-        this.step = section.snap();
+        this.lattice = drawing.lattice;
     }
 
     /**
@@ -91,8 +92,8 @@ public final class MeshField implements TemperatureField {
                 }
                 if (value < lowest[e]) {
                     lowest[e] = value;
-                    x[e] = metres(mesh.x[a] + at * (mesh.x[b] - mesh.x[a]));
-                    y[e] = metres(mesh.y[a] + at * (mesh.y[b] - mesh.y[a]));
+                    x[e] = lattice.metresX(mesh.x[a] + at * (mesh.x[b] - mesh.x[a]));
+                    y[e] = lattice.metresY(mesh.y[a] + at * (mesh.y[b] - mesh.y[a]));
                 }
             }
         }
@@ -121,7 +122,7 @@ public final class MeshField implements TemperatureField {
 
     private TriangleIndex index() {
         if (index == null) {
-            index = new TriangleIndex(mesh);
+            index = new TriangleIndex(mesh, lattice.close());
         }
         return index;
     }
@@ -129,7 +130,7 @@ public final class MeshField implements TemperatureField {
     @Override
     public double temperatureAt(double x, double y) {
         double[] l = new double[3];
-        int t = index().find(x / step, y / step, l);
+        int t = index().find(lattice.stepsX(x), lattice.stepsY(y), l);
         if (t < 0) {
             return Double.NaN;
         }
@@ -145,7 +146,7 @@ public final class MeshField implements TemperatureField {
     @Override
     public double[] fluxAt(double x, double y) {
         double[] l = new double[3];
-        int t = index().find(x / step, y / step, l);
+        int t = index().find(lattice.stepsX(x), lattice.stepsY(y), l);
         if (t < 0) {
             return new double[] {Double.NaN, Double.NaN};
         }
@@ -165,13 +166,13 @@ public final class MeshField implements TemperatureField {
             gy += c * (mesh.x[b] - mesh.x[a]);
             area2 += mesh.x[a] * mesh.y[b] - mesh.x[b] * mesh.y[a];
         }
-        double f = -drawing.conductivity[mesh.region[t]] / (area2 * step);
+        double f = -drawing.conductivity[mesh.region[t]] / (area2 * lattice.step());
         return new double[] {f * gx, f * gy};
     }
 
     @Override
     public ImmutableList<ImmutableList<Point>> isotherm(double value) {
-        return new Isotherm(mesh, temperature, step).lines(value);
+        return new Isotherm(mesh, temperature, lattice).lines(value);
     }
 
     @Override
@@ -183,14 +184,8 @@ public final class MeshField implements TemperatureField {
         return all.toImmutable();
     }
 
-    /** Lattice steps in metres; by division where the step is a whole part of a metre, so that 1.1 m stays 1.1. */
-    private double metres(double steps) {
-        double whole = Math.rint(1 / step);
-        return Math.abs(whole * step - 1) < 1e-12 ? steps / whole : steps * step;
-    }
-
     private Point corner(int t, int i) {
         int v = mesh.node[6 * t + i];
-        return new Point(metres(mesh.x[v]), metres(mesh.y[v]));
+        return new Point(lattice.metresX(mesh.x[v]), lattice.metresY(mesh.y[v]));
     }
 }

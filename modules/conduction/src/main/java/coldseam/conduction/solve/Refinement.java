@@ -300,18 +300,25 @@ final class Refinement {
      * by as much as it can, since the mesh before it is solved in vain.
      *
      * <p>Triangles expected to carry more than a level are bisected, and the level is lowered until the expected gaps add up
-     * to the goal. In a smooth field the sum falls as the power ⅔ of the level, elsewhere more slowly.
+     * to the goal. In a smooth field the sum falls as the power ⅔ of the level, elsewhere more slowly. What stuck triangles
+     * carry stays; the others' goal is what they leave of the target, or a share {@link #BESIDE_STUCK} of what they carry
+     * where they leave nothing.
      */
     void refine(double relativeTarget, int mostNodes) {
         double total = 0;
         double most = 0;
         for (int t = 0; t < mesh.triangles; t++) {
-            total += gap[t];
-            most = Math.max(most, gap[t]);
+            total += mesh.stuck[t] ? 0 : gap[t];
+            most = Math.max(most, mesh.stuck[t] ? 0 : gap[t]);
         }
-        double goal = relativeTarget * counted;
-        while (goal * STEP < total) {
-            goal *= STEP;
+        double held = held();
+        double goal = Math.max(relativeTarget * counted - held, BESIDE_STUCK * held);
+        if (held > 0 && total <= goal) {
+            return;
+        }
+        double step = held > 0 ? STEP_AROUND_STUCK : STEP;
+        while (goal * step < total) {
+            goal *= step;
         }
         goal = Math.min(goal, 0.5 * total);
         System.arraycopy(gap, 0, mesh.error, 0, mesh.triangles);
@@ -322,14 +329,34 @@ final class Refinement {
         }
     }
 
-    /** The gap the refined mesh is expected to leave. */
+    /** The gap the refined mesh is expected to leave in triangles that are not stuck. */
     private double expected() {
         double sum = 0;
         for (int t = 0; t < mesh.triangles; t++) {
-            sum += mesh.error[t];
+            sum += mesh.stuck[t] ? 0 : mesh.error[t];
         }
         return sum;
     }
 
+    /** The gap of the triangles that are stuck. */
+    double held() {
+        double sum = 0;
+        for (int t = 0; t < mesh.triangles; t++) {
+            sum += mesh.stuck[t] ? gap[t] : 0;
+        }
+        return sum;
+    }
+
+    /** The stuck triangle with the largest gap, or -1. */
+    int worstStuck() {
+        int worst = -1;
+        for (int t = 0; t < mesh.triangles; t++) {
+            worst = mesh.stuck[t] && (worst < 0 || gap[t] > gap[worst]) ? t : worst;
+        }
+        return worst;
+    }
+
     private static final double STEP = 16;
+    private static final double STEP_AROUND_STUCK = 4;
+    private static final double BESIDE_STUCK = 0.05;
 }

@@ -2,10 +2,11 @@ package coldseam.conduction.solve;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
+import coldseam.conduction.Outcome;
+import coldseam.conduction.Point;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
-import coldseam.conduction.arrange.SectionCheck;
 import coldseam.conduction.elements.AxisymmetricElements;
 import coldseam.conduction.elements.Elements;
 import coldseam.conduction.elements.PlanarElements;
@@ -24,6 +25,8 @@ final class SectionSolver {
     private static final int MOST_LEVELS = 60;
     /** An interval this narrow comes from rounding alone. */
     private static final double EXACT = 1e-9;
+    /** A round that leaves more than this share of the width was not worth its triangles. */
+    private static final double WORTH = 0.9;
 
     private final Section section;
     private final Accuracy accuracy;
@@ -53,9 +56,9 @@ final class SectionSolver {
         Topology topology = drawing.topology();
         Elements elements = section.symmetry() == Symmetry.PLANAR
                 ? new PlanarElements(
-                        mesh, section.snap(), drawing.conductivity, drawing.environment, drawing.resistance)
+                        mesh, drawing.lattice.step(), drawing.conductivity, drawing.environment, drawing.resistance)
                 : new AxisymmetricElements(
-                        mesh, section.snap(), drawing.conductivity, drawing.environment, drawing.resistance);
+                        mesh, drawing.lattice.step(), drawing.conductivity, drawing.environment, drawing.resistance);
         refinement = new Refinement(
                 drawing, topology, elements, section.environments().size());
         double[] temperatures = new double[section.environments().size()];
@@ -66,6 +69,7 @@ final class SectionSolver {
         boolean met = false;
         ImmutableList<Solution.SurfaceTemperature> surfaces = Lists.immutable.empty();
         ImmutableList<Solution.ProbeTemperature> probes = Lists.immutable.empty();
+        double widthBefore = Double.POSITIVE_INFINITY;
         refinement.refineAtJumps();
         for (int level = 0; level < MOST_LEVELS; level++) {
             refinement.solve();
@@ -76,6 +80,12 @@ final class SectionSolver {
             if (met && (level > 0 || refinement.relativeWidth <= EXACT)) {
                 break;
             }
+            // Once triangles are stuck at a corner, what is left around it falls no further by refining elsewhere.
+            boolean stuck = refinement.held() > 0;
+            if (stuck && refinement.relativeWidth > WORTH * widthBefore) {
+                break;
+            }
+            widthBefore = refinement.relativeWidth;
             int before = mesh.nodes;
             if (2 * mesh.nodes >= accuracy.maximumUnknowns() || level + 1 == MOST_LEVELS) {
                 break;
@@ -85,22 +95,17 @@ final class SectionSolver {
                 break;
             }
         }
-        if (refinement.jumps()) {
-            met = false;
-            int v = refinement.firstJump();
-            notes.add("two temperatures are prescribed without surface resistance and meet at "
-                    + SectionCheck.place(section.snap() * mesh.x[v], section.snap() * mesh.y[v])
-                    + ": the heat flow there is infinite, and so is the coupling between the two; temperatures away"
-                    + " from there hold");
-        } else if (!met) {
-            notes.add(String.format(
-                    Locale.ROOT,
-                    "the interval is %.3g of the coupling wide, not %.3g as asked: refinement ended at %d unknowns;"
-                            + " allow more unknowns or a wider interval",
-                    refinement.relativeWidth,
-                    accuracy.relativeWidth(),
-                    refinement.unknowns()));
-        }
+        Outcome outcome = outcome(met);
+        outcome.why()
+                .ifPresent(why -> notes.add(
+                        refinement.jumps()
+                                ? why
+                                : String.format(
+                                        Locale.ROOT,
+                                        "the interval is %.3g of the coupling wide, not %.3g as asked: %s",
+                                        outcome.got(),
+                                        outcome.asked(),
+                                        why)));
         ImmutableList<Solution.Coupling> couplings = couplings();
         field.finish(refinement.gap);
         return new Solution(
@@ -111,10 +116,34 @@ final class SectionSolver {
                 probes,
                 field,
                 accuracy,
-                met,
+                outcome,
                 refinement.unknowns(),
                 1e-9 * (System.nanoTime() - start),
                 notes.toImmutable());
+    }
+
+    private Outcome outcome(boolean met) {
+        double asked = accuracy.relativeWidth();
+        double got = refinement.relativeWidth;
+        if (refinement.jumps()) {
+            return new Outcome.Infinite(asked, place(refinement.firstJump()));
+        }
+        if (met) {
+            return new Outcome.Met(asked, got);
+        }
+        int stuck = refinement.worstStuck();
+        if (stuck < 0) {
+            return new Outcome.UnknownsSpent(asked, got, refinement.unknowns());
+        }
+        int corner = mesh.node[6 * stuck];
+        for (int i = 1; i < 3; i++) {
+            corner = Math.min(corner, mesh.node[6 * stuck + i]);
+        }
+        return new Outcome.SingularCorner(asked, got, place(corner));
+    }
+
+    private Point place(int node) {
+        return new Point(drawing.lattice.metresX(mesh.x[node]), drawing.lattice.metresY(mesh.y[node]));
     }
 
     /** L of a pair from the forms of both alone and together: ½ (Q(i) + Q(j) − Q(i, j)). */

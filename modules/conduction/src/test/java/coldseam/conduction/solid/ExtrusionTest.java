@@ -24,7 +24,6 @@ class ExtrusionTest {
         return new Section(
                 "wall and flat roof",
                 Symmetry.PLANAR,
-                1e-6,
                 Lists.immutable.of(
                         new Region("insulation", 0.035, Polygon.rectangle(0, 0, 1.58, 1.6)),
                         new Region("brick", 0.8, Polygon.rectangle(0.2, 0, 0.38, 1.2)),
@@ -52,7 +51,6 @@ class ExtrusionTest {
         Section section = new Section(
                 whole.name(),
                 whole.symmetry(),
-                whole.snap(),
                 Lists.immutable.of(
                         new Region(
                                 "insulation",

@@ -1,11 +1,11 @@
 package coldseam.junctions.catalogue;
 
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.FileFaultException;
-import coldseam.envelope.file.KnownNames;
-import coldseam.envelope.file.Position;
-import coldseam.envelope.file.SourceDocument;
-import coldseam.envelope.file.SourceNode;
+import coldseam.files.Faults;
+import coldseam.files.FileFaultException;
+import coldseam.files.KnownNames;
+import coldseam.files.Position;
+import coldseam.files.SourceDocument;
+import coldseam.files.SourceNode;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailFile;
 import coldseam.junctions.hand.HandDrawing;

@@ -8,7 +8,7 @@ import coldseam.envelope.Control;
 import coldseam.envelope.Material;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
-import coldseam.envelope.file.Faults;
+import coldseam.files.Faults;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Detail;
@@ -144,7 +144,6 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
         return new Section(
                 section.name() + ", for surface temperatures",
                 section.symmetry(),
-                section.snap(),
                 section.regions(),
                 section.environments(),
                 section.boundaries()

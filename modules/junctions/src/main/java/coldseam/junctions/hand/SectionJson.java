@@ -4,7 +4,7 @@ import coldseam.conduction.GapPlaces;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
-import coldseam.envelope.file.JsonText;
+import coldseam.files.JsonText;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 

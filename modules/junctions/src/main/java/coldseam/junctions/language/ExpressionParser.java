@@ -1,7 +1,7 @@
 package coldseam.junctions.language;
 
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.QuantityParser;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.QuantityParser;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

@@ -1,11 +1,11 @@
 package coldseam.junctions.point;
 
 import coldseam.envelope.PointKind;
-import coldseam.envelope.file.Bounds;
-import coldseam.envelope.file.Default;
-import coldseam.envelope.file.Located;
-import coldseam.envelope.file.Named;
-import coldseam.envelope.file.Noun;
+import coldseam.files.Bounds;
+import coldseam.files.Default;
+import coldseam.files.Located;
+import coldseam.files.Named;
+import coldseam.files.Noun;
 import coldseam.junctions.detail.FileDetail;
 import coldseam.junctions.detail.Rank;
 import java.util.Optional;

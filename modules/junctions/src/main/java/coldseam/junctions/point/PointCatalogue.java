@@ -1,13 +1,13 @@
 package coldseam.junctions.point;
 
 import coldseam.envelope.PointKind;
-import coldseam.envelope.file.Binder;
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.FileFaultException;
-import coldseam.envelope.file.KnownNames;
-import coldseam.envelope.file.Position;
-import coldseam.envelope.file.SourceDocument;
-import coldseam.envelope.file.SourceNode;
+import coldseam.files.Binder;
+import coldseam.files.Faults;
+import coldseam.files.FileFaultException;
+import coldseam.files.KnownNames;
+import coldseam.files.Position;
+import coldseam.files.SourceDocument;
+import coldseam.files.SourceNode;
 import coldseam.junctions.catalogue.ResourceFolder;
 import coldseam.junctions.detail.DetailFile;
 import java.io.IOException;

@@ -1,10 +1,10 @@
 package coldseam.junctions.point;
 
 import coldseam.envelope.Role;
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.Located;
-import coldseam.envelope.file.Named;
-import coldseam.envelope.file.Position;
+import coldseam.files.Faults;
+import coldseam.files.Located;
+import coldseam.files.Named;
+import coldseam.files.Position;
 import coldseam.junctions.detail.DetailFile;
 import coldseam.junctions.detail.FileDetail;
 import coldseam.junctions.language.Condition;

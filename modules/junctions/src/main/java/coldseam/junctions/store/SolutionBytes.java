@@ -3,6 +3,7 @@ package coldseam.junctions.store;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Boundary;
 import coldseam.conduction.Interval;
+import coldseam.conduction.Outcome;
 import coldseam.conduction.Point;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
@@ -29,7 +30,6 @@ public final class SolutionBytes {
         try (DataOutputStream out = new DataOutputStream(bytes)) {
             out.writeUTF(section.name());
             out.writeUTF(section.symmetry().name());
-            out.writeDouble(section.snap());
             out.writeDouble(accuracy.relativeWidth());
             out.writeInt(accuracy.maximumUnknowns());
             out.writeInt(section.regions().size());
@@ -95,7 +95,7 @@ public final class SolutionBytes {
                 out.writeDouble(probe.temperature());
                 out.writeDouble(probe.change());
             }
-            out.writeBoolean(solution.met());
+            outcome(solution.outcome(), out);
             out.writeInt(solution.unknowns());
             out.writeDouble(solution.seconds());
             out.writeInt(solution.notes().size());
@@ -120,7 +120,7 @@ public final class SolutionBytes {
                     () -> new Solution.SurfaceTemperature(in.readUTF(), in.readDouble(), point(in), in.readDouble()));
             ImmutableList<Solution.ProbeTemperature> probes =
                     list(in, () -> new Solution.ProbeTemperature(in.readUTF(), in.readDouble(), in.readDouble()));
-            boolean met = in.readBoolean();
+            Outcome outcome = outcome(in);
             int unknowns = in.readInt();
             double seconds = in.readDouble();
             ImmutableList<String> notes = list(in, in::readUTF);
@@ -132,13 +132,36 @@ public final class SolutionBytes {
                     probes,
                     KeptField.read(in, section),
                     accuracy,
-                    met,
+                    outcome,
                     unknowns,
                     seconds,
                     notes);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
+    }
+
+    private static void outcome(Outcome outcome, DataOutputStream out) throws IOException {
+        out.writeUTF(outcome.getClass().getSimpleName());
+        out.writeDouble(outcome.asked());
+        out.writeDouble(outcome.got());
+        out.writeInt(outcome instanceof Outcome.UnknownsSpent spent ? spent.unknowns() : 0);
+        point(outcome.at().orElse(new Point(0, 0)), out);
+    }
+
+    private static Outcome outcome(DataInputStream in) throws IOException {
+        String kind = in.readUTF();
+        double asked = in.readDouble();
+        double got = in.readDouble();
+        int unknowns = in.readInt();
+        Point at = point(in);
+        return switch (kind) {
+            case "Met" -> new Outcome.Met(asked, got);
+            case "UnknownsSpent" -> new Outcome.UnknownsSpent(asked, got, unknowns);
+            case "SingularCorner" -> new Outcome.SingularCorner(asked, got, at);
+            case "Infinite" -> new Outcome.Infinite(asked, at);
+            default -> throw new IOException("unknown outcome " + kind);
+        };
     }
 
     private interface Reading<T> {

@@ -4,7 +4,7 @@ import coldseam.audit.Audit;
 import coldseam.audit.Finding;
 import coldseam.audit.JunctionSheet;
 import coldseam.envelope.DimensionSystem;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Ink;

@@ -2,7 +2,7 @@ package coldseam.report.pages;
 
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Blocks;

@@ -2,8 +2,8 @@ package coldseam.report.pages;
 
 import coldseam.audit.JunctionSheet;
 import coldseam.audit.Mould;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Detail;
 import coldseam.report.drawing.Align;

@@ -6,7 +6,7 @@ import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.Mould;
 import coldseam.envelope.Site;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;

@@ -2,7 +2,7 @@ package coldseam.report.pages;
 
 import coldseam.audit.PointRow;
 import coldseam.audit.PointSheet;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;

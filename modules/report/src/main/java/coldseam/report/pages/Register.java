@@ -2,7 +2,7 @@ package coldseam.report.pages;
 
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Style;

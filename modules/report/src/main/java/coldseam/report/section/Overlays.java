@@ -1,7 +1,7 @@
 package coldseam.report.section;
 
 import coldseam.envelope.Control;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.WeakestPath;

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldseam.envelope.file.Fault;
-import coldseam.envelope.file.FileFaultException;
+import coldseam.files.Fault;
+import coldseam.files.FileFaultException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Optional;
