@@ -79,7 +79,10 @@ class FindingsTest {
         assertTrue(finding.what().contains("heat control"), finding::what);
         assertTrue(finding.what().contains("air control"), finding::what);
         assertTrue(finding.what().contains("vapour control"), finding::what);
-        assertFalse(finding.what().contains("water control"), finding::what);
+        assertFalse(finding.what().contains("named for water control, on"), finding::what);
+        assertTrue(
+                finding.what().contains("\"old solid brick\" is named for water control; that material cannot do it"),
+                finding::what);
     }
 
     @Test

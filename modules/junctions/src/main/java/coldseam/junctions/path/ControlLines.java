@@ -21,6 +21,7 @@ import org.eclipse.collections.impl.factory.Lists;
 import org.locationtech.jts.algorithm.RobustLineIntersector;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.operation.distance.DistanceOp;
 
@@ -29,7 +30,8 @@ import org.locationtech.jts.operation.distance.DistanceOp;
  *
  * <p>A face can control where its material can (by its source) and it does not insulate; what insulates counts only where a
  * surface names that very layer for it, since boards have joints. From a face the line goes on into another across a common
- * edge, and over what cannot control along edges, as a strip. The way with the least of strips is sought (Dijkstra).
+ * edge, and over what cannot control along edges, as a strip. The way with the least of strips is sought (Dijkstra). Strips
+ * against water stay on the outer side of the pen line, unless a surface has its water control indoors of the insulation.
  */
 public final class ControlLines {
 
@@ -53,8 +55,8 @@ public final class ControlLines {
         this.ends = composition.ends();
         this.detail = detail;
         this.penLine = penLine;
-        this.secondIsBand = plan.pieces()
-                .anySatisfy(piece -> piece.origin() instanceof Origin.OfLayer layer && !layer.first());
+        this.secondIsBand =
+                plan.pieces().anySatisfy(piece -> piece.origin() instanceof Origin.OfLayer layer && !layer.first());
         this.framed = plan.pieces().anySatisfy(piece -> piece.origin() instanceof Origin.OfFrame);
         this.faces = plan.seen().faces().collect(ControlLines::area);
     }
@@ -62,8 +64,7 @@ public final class ControlLines {
     /** The lines of a section, in the order air, water, vapour. */
     public static ImmutableList<ControlLine> of(Composition composition, Detail detail, PenLine penLine) {
         if (composition.plan().pieces().anySatisfy(piece -> piece.origin() instanceof Origin.ByHand)) {
-            return FOLLOWED.collect(
-                    control -> new ControlLine.NotShown(control, ControlLine.NotShown.Reason.BY_HAND));
+            return FOLLOWED.collect(control -> new ControlLine.NotShown(control, ControlLine.NotShown.Reason.BY_HAND));
         }
         ControlLines lines = new ControlLines(composition, detail, penLine);
         return FOLLOWED.collect(lines::line);
@@ -81,19 +82,24 @@ public final class ControlLines {
         if (how == null || how == Connection.NOT_SHOWN) {
             return new ControlLine.NotShown(control, ControlLine.NotShown.Reason.DETAIL_SILENT);
         }
-        StripWays ways = new StripWays(plan, face -> able(face, control), from, to, this::isBarred);
         if (how == Connection.BROKEN) {
-            return new ControlLine.Broken(
-                    control, beginning(from, to), ControlLine.Broken.Reason.SAID);
+            return new ControlLine.Broken(control, beginning(from, to), ControlLine.Broken.Reason.SAID);
         }
         Zone first = zone(from.getFirst());
         Zone second = framed ? first : zone(to.getFirst());
+        boolean outdoors = control == Control.WATER && first != Zone.INSIDE && second != Zone.INSIDE;
+        StripWays ways = new StripWays(
+                plan,
+                face -> able(face, control),
+                from,
+                to,
+                edge -> isBarred(edge) || outdoors && penLine.unbroken() && indoors(edge.middle()));
         return ways.way(first.opposite(second) ? StripWays.Strips.NONE : StripWays.Strips.ALONG_EDGES)
                 .<ControlLine>map(way -> new ControlLine.Continuous(control, drawn(way, from, to), way.strips()))
-                .orElseGet(() -> first.opposite(second) || ways.way(StripWays.Strips.ACROSS_THE_BAR).isPresent()
+                .orElseGet(() -> first.opposite(second)
+                                || ways.way(StripWays.Strips.ACROSS_THE_BAR).isPresent()
                         ? new ControlLine.ChangesSide(control, beginning(from, to), first, second)
-                        : new ControlLine.Broken(
-                                control, beginning(from, to), ControlLine.Broken.Reason.OUT_OF_REACH));
+                        : new ControlLine.Broken(control, beginning(from, to), ControlLine.Broken.Reason.OUT_OF_REACH));
     }
 
     /** The line with its two ends on the section's ends, straight pieces that leave their face bent to stay in it. */
@@ -104,7 +110,8 @@ public final class ControlLines {
         if (way.steps().isEmpty()) {
             return inFace(way.firstFace(), begins, arrives);
         }
-        line.addAllIterable(inFace(way.firstFace(), begins, way.steps().getFirst().from()));
+        line.addAllIterable(
+                inFace(way.firstFace(), begins, way.steps().getFirst().from()));
         for (StripWays.Step step : way.steps()) {
             line.addAllIterable(
                     step.face() == PlanarSubdivision.NOTHING
@@ -127,7 +134,8 @@ public final class ControlLines {
 
     private ImmutableList<Point> inFace(int face, Point from, Point to) {
         Geometry straight = line(from, to);
-        return straight.getLength() < TOUCHING || faces.get(face).buffer(TOUCHING).covers(straight)
+        return straight.getLength() < TOUCHING
+                        || faces.get(face).buffer(TOUCHING).covers(straight)
                 ? Lists.immutable.of(from, to)
                 : ClearWay.through(faces.get(face), point(from), point(to));
     }
@@ -179,7 +187,8 @@ public final class ControlLines {
     }
 
     private static boolean names(Origin.OfLayer layer, Control control) {
-        return layer.layer().controls().contains(control) && layer.layer().material().canControl(control);
+        return layer.layer().controls().contains(control)
+                && layer.layer().material().canControl(control);
     }
 
     private Zone zone(int face) {
@@ -224,14 +233,46 @@ public final class ControlLines {
         return false;
     }
 
+    /**
+     * Whether a place lies on the room side of the pen line: on the side of the nearest piece of it on which the first
+     * surface's inner face begins.
+     */
+    private boolean indoors(Point at) {
+        Coordinate inner = ends.getFirst().getCoordinates()[0];
+        return (side(Shapes.coordinate(at)) > 0) == (side(inner) > 0);
+    }
+
+    /** Positive on the left of the pen line, by its nearest piece; at a bend, by the two pieces that meet there. */
+    private double side(Coordinate at) {
+        ImmutableList<Point> path = penLine.path();
+        double nearest = Double.POSITIVE_INFINITY;
+        double side = 0;
+        for (int i = 1; i < path.size(); i++) {
+            LineSegment piece = new LineSegment(Shapes.coordinate(path.get(i - 1)), Shapes.coordinate(path.get(i)));
+            double distance = piece.distance(at);
+            double across =
+                    (piece.p1.x - piece.p0.x) * (at.y - piece.p0.y) - (piece.p1.y - piece.p0.y) * (at.x - piece.p0.x);
+            double share = across / piece.getLength();
+            if (distance < nearest - TOUCHING) {
+                nearest = distance;
+                side = share;
+            } else if (distance < nearest + TOUCHING && Math.abs(share) > Math.abs(side)) {
+                // The same corner is nearest of both: the piece that is seen less aslant tells the side.
+                side = share;
+            }
+        }
+        return side;
+    }
+
     private static boolean along(SectionEnd end, Point point) {
         return line(end.from(), end.to()).distance(point(point)) < TOUCHING;
     }
 
     private static Geometry area(PlanarSubdivision.Face face) {
         LinearRing[] rings = face.rings()
-                .collect(ring -> Shapes.FACTORY.createLinearRing(
-                        ring.newWith(ring.getFirst()).collect(Shapes::coordinate).toArray(new Coordinate[0])))
+                .collect(ring -> Shapes.FACTORY.createLinearRing(ring.newWith(ring.getFirst())
+                        .collect(Shapes::coordinate)
+                        .toArray(new Coordinate[0])))
                 .toArray(new LinearRing[0]);
         LinearRing[] holes = new LinearRing[rings.length - 1];
         System.arraycopy(rings, 1, holes, 0, holes.length);

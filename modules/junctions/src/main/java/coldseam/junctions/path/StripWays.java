@@ -13,8 +13,8 @@ import java.util.function.Predicate;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.list.primitive.MutableIntList;
-import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.api.set.primitive.MutableIntSet;
+import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.primitive.IntLists;
 import org.eclipse.collections.impl.factory.primitive.IntSets;
 
@@ -146,7 +146,8 @@ final class StripWays {
         }
     }
 
-    // A state is a node together with the face it was reached in, so that a common corner of two faces is passed only by a
+    // A state is a node together with the face it was reached in, so that a common corner of two faces is passed only
+    // by a
     // strip, of no length: state = node * (faces + 1) + face + 1, face -1 on a strip.
 
     /** The way with the least of strips. */

@@ -72,7 +72,8 @@ final class Overlays {
     private void controls(Canvas canvas) {
         picture.controls()
                 .toSortedListBy(line -> -pen(line.control()).width())
-                .forEach(line -> canvas.stroke(view.at(line.path()), pen(line.control()).rounded()));
+                .forEach(line ->
+                        canvas.stroke(view.at(line.path()), pen(line.control()).rounded()));
     }
 
     void drawPaths(Canvas canvas) {

@@ -41,7 +41,8 @@ record FileMaterial(
         @Doc("Whether it counts as insulation; up to 0.065 W/(m·K) it does unless this says otherwise.")
         Optional<Boolean> insulates,
 
-        @Doc("What a layer of it can control, each with the source that says so; a built-in material's own where left out.")
+        @Doc(
+                "What a layer of it can control, each with the source that says so; a built-in material's own where left out.")
         Optional<FileControls> controls,
 
         @Doc("Where the conductivity comes from, such as a declaration of performance or a test report.")
@@ -55,9 +56,12 @@ record FileMaterial(
     @Doc("What a layer of a material can control when it is joined up, each with the source that says so.")
     record FileControls(
             @Doc("Source that says that it is airtight.") Optional<String> air,
+
             @Doc("Source that says that it sheds or keeps out water.")
             Optional<String> water,
-            @Doc("Source that says that it slows vapour enough.") Optional<String> vapour) {
+
+            @Doc("Source that says that it slows vapour enough.")
+            Optional<String> vapour) {
 
         ImmutableMap<Control, String> sources() {
             MutableMap<Control, String> sources = Maps.mutable.empty();
