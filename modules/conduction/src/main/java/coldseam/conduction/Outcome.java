@@ -1,5 +1,6 @@
 package coldseam.conduction;
 
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -19,6 +20,18 @@ public sealed interface Outcome {
     /** Where it stood in the way, m; empty where it is no one place. */
     default Optional<Point> at() {
         return Optional.empty();
+    }
+
+    /** What is said beside the solution; empty where nothing stood in the way. */
+    default Optional<String> note() {
+        return why().map(why -> Double.isInfinite(got())
+                ? why
+                : String.format(
+                        Locale.ROOT,
+                        "the interval is %.3g of the coupling wide, not %.3g as asked: %s",
+                        got(),
+                        asked(),
+                        why));
     }
 
     /** As narrow as asked. */

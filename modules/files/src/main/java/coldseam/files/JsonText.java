@@ -35,6 +35,11 @@ public final class JsonText {
 
     private static final JsonFactory FACTORY = new JsonFactory();
 
+    /** Written as null. */
+    private enum Null {
+        NULL
+    }
+
     private final JsonGenerator out;
 
     private JsonText(JsonGenerator out) {
@@ -65,11 +70,18 @@ public final class JsonText {
         return text.append('\n').toString();
     }
 
+    /** A number where it is finite, else null: for a place where a number may be missing and the reason stands beside it. */
+    public static Object orNull(double value) {
+        return Double.isFinite(value) ? value : Null.NULL;
+    }
+
     private void value(Object value, String at) throws IOException {
         if (value instanceof Double || value instanceof Float) {
             number(((Number) value).doubleValue(), at);
         } else if (value instanceof Integer || value instanceof Long) {
             out.writeNumber(((Number) value).longValue());
+        } else if (value == Null.NULL) {
+            out.writeNull();
         } else if (value instanceof Boolean flag) {
             out.writeBoolean(flag);
         } else if (value instanceof CharSequence text) {

@@ -1,6 +1,5 @@
 package coldseam.audit.rules;
 
-import coldseam.assemblies.moisture.BlockMethod;
 import coldseam.assemblies.moisture.Condensation;
 import coldseam.assemblies.moisture.Condensation.Verdict;
 import coldseam.audit.AssemblyRow;
@@ -51,7 +50,7 @@ final class CondensationInsideRule implements Rule {
     }
 
     private static boolean wet(Condensation year) {
-        return year.verdict() == Verdict.ACCUMULATES || year.most() > BlockMethod.MOST;
+        return year.verdict() == Verdict.ACCUMULATES || year.most() > Condensation.MOST;
     }
 
     private Draft draft(Facts facts, AssemblyRow row, Condensation year) {
@@ -84,7 +83,7 @@ final class CondensationInsideRule implements Rule {
                 year.wettestPlane());
         return year.verdict() == Verdict.ACCUMULATES
                 ? most + ", and after a year " + facts.say(year.left(), Dimension.MASS_PER_AREA) + " are left"
-                : most + "; " + facts.say(BlockMethod.MOST, Dimension.MASS_PER_AREA)
+                : most + "; " + facts.say(Condensation.MOST, Dimension.MASS_PER_AREA)
                         + " is the most that is usually allowed (DIN 4108-3, from memory)";
     }
 }

@@ -1,8 +1,9 @@
 package coldseam.conduction.field;
 
 import coldseam.conduction.Point;
+import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.Section;
-import coldseam.conduction.Solution;
+import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.TemperatureField;
 import coldseam.conduction.arrange.Lattice;
 import coldseam.conduction.mesh.Mesh;
@@ -59,7 +60,7 @@ public final class MeshField implements TemperatureField {
     }
 
     /** The lowest temperature of each environment's surfaces, with the change since an earlier answer. */
-    public ImmutableList<Solution.SurfaceTemperature> surfaces(ImmutableList<Solution.SurfaceTemperature> earlier) {
+    public ImmutableList<SurfaceTemperature<Point>> surfaces(ImmutableList<SurfaceTemperature<Point>> earlier) {
         int n = ambient.length;
         double[] lowest = new double[n];
         double[] x = new double[n];
@@ -72,11 +73,13 @@ public final class MeshField implements TemperatureField {
                     continue;
                 }
                 int e = drawing.environment[tag];
+                // A prescribed side has its environment's temperature, also where another one meets it.
+                boolean held = drawing.resistance[tag] == 0;
                 int a = mesh.node[6 * t + (i + 1) % 3];
                 int b = mesh.node[6 * t + (i + 2) % 3];
-                double ta = temperature[a];
-                double tm = temperature[mesh.node[6 * t + 3 + i]];
-                double tb = temperature[b];
+                double ta = held ? ambient[e] : temperature[a];
+                double tm = held ? ambient[e] : temperature[mesh.node[6 * t + 3 + i]];
+                double tb = held ? ambient[e] : temperature[b];
                 double at = ta <= tb ? 0 : 1;
                 double value = Math.min(ta, tb);
                 // T(ξ) = ta + slope ξ + curve ξ², ξ from 0 to 1
@@ -97,26 +100,26 @@ public final class MeshField implements TemperatureField {
                 }
             }
         }
-        MutableList<Solution.SurfaceTemperature> all = Lists.mutable.empty();
+        MutableList<SurfaceTemperature<Point>> all = Lists.mutable.empty();
         for (int e = 0; e < n; e++) {
             if (lowest[e] < Double.POSITIVE_INFINITY) {
                 String name = section.environments().get(e).name();
-                Solution.SurfaceTemperature before =
+                SurfaceTemperature<Point> before =
                         earlier.detect(s -> s.environment().equals(name));
                 double change = before == null ? 0 : Math.abs(lowest[e] - before.lowest());
-                all.add(new Solution.SurfaceTemperature(name, lowest[e], new Point(x[e], y[e]), change));
+                all.add(new SurfaceTemperature<>(name, lowest[e], new Point(x[e], y[e]), change));
             }
         }
         return all.toImmutable();
     }
 
     /** The temperatures at the probes, with the change since an earlier answer. */
-    public ImmutableList<Solution.ProbeTemperature> probes(ImmutableList<Solution.ProbeTemperature> earlier) {
+    public ImmutableList<ProbeTemperature> probes(ImmutableList<ProbeTemperature> earlier) {
         return section.probes().collectWithIndex((probe, i) -> {
             double value = temperatureAt(probe.at().x(), probe.at().y());
             double change =
                     earlier.isEmpty() ? 0 : Math.abs(value - earlier.get(i).temperature());
-            return new Solution.ProbeTemperature(probe.name(), value, change);
+            return new ProbeTemperature(probe.name(), value, change);
         });
     }
 

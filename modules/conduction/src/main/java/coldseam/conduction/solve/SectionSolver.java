@@ -1,11 +1,17 @@
 package coldseam.conduction.solve;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Coupling;
+import coldseam.conduction.Environment;
+import coldseam.conduction.HeatFlow;
+import coldseam.conduction.HeatFlowForm;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Outcome;
 import coldseam.conduction.Point;
+import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
+import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.Symmetry;
 import coldseam.conduction.elements.AxisymmetricElements;
 import coldseam.conduction.elements.Elements;
@@ -14,7 +20,6 @@ import coldseam.conduction.field.MeshField;
 import coldseam.conduction.mesh.Mesh;
 import coldseam.conduction.mesh.MeshedSection;
 import coldseam.conduction.mesh.Topology;
-import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -36,16 +41,8 @@ final class SectionSolver {
     private MeshedSection drawing;
 
     SectionSolver(Section section, Accuracy accuracy) {
-        if (!(accuracy.relativeWidth() > 0)) {
-            throw new IllegalArgumentException("the relative width must be greater than 0, got "
-                    + accuracy.relativeWidth() + "; " + Accuracy.standard().relativeWidth() + " is standard");
-        }
-        if (accuracy.maximumUnknowns() < 100) {
-            throw new IllegalArgumentException(
-                    "the maximum of unknowns must be at least 100, got " + accuracy.maximumUnknowns());
-        }
         this.section = section;
-        this.accuracy = accuracy;
+        this.accuracy = accuracy.checked();
     }
 
     Solution solve() {
@@ -67,8 +64,8 @@ final class SectionSolver {
         }
         MeshField field = new MeshField(section, drawing, temperatures);
         boolean met = false;
-        ImmutableList<Solution.SurfaceTemperature> surfaces = Lists.immutable.empty();
-        ImmutableList<Solution.ProbeTemperature> probes = Lists.immutable.empty();
+        ImmutableList<SurfaceTemperature<Point>> surfaces = Lists.immutable.empty();
+        ImmutableList<ProbeTemperature> probes = Lists.immutable.empty();
         double widthBefore = Double.POSITIVE_INFINITY;
         refinement.refineAtJumps();
         for (int level = 0; level < MOST_LEVELS; level++) {
@@ -96,22 +93,18 @@ final class SectionSolver {
             }
         }
         Outcome outcome = outcome(met);
-        outcome.why()
-                .ifPresent(why -> notes.add(
-                        refinement.jumps()
-                                ? why
-                                : String.format(
-                                        Locale.ROOT,
-                                        "the interval is %.3g of the coupling wide, not %.3g as asked: %s",
-                                        outcome.got(),
-                                        outcome.asked(),
-                                        why)));
-        ImmutableList<Solution.Coupling> couplings = couplings();
+        outcome.note().ifPresent(notes::add);
+        HeatFlowForm form = refinement.forms();
+        ImmutableList<String> names = section.environments().collect(Environment::name);
+        double[][] sets = HeatFlowForm.units(names.size());
+        ImmutableList<Coupling> couplings = refinement.jumps() ? couplingsByDifferences() : form.couplings(names, sets);
+        ImmutableList<HeatFlow> flows =
+                refinement.jumps() ? sums(couplings) : form.heatFlows(names, sets, temperatures);
         field.finish(refinement.gap);
         return new Solution(
                 section,
                 couplings,
-                heatFlows(couplings),
+                flows,
                 surfaces,
                 probes,
                 field,
@@ -146,9 +139,12 @@ final class SectionSolver {
         return new Point(drawing.lattice.metresX(mesh.x[node]), drawing.lattice.metresY(mesh.y[node]));
     }
 
-    /** L of a pair from the forms of both alone and together: ½ (Q(i) + Q(j) − Q(i, j)). */
-    private ImmutableList<Solution.Coupling> couplings() {
-        MutableList<Solution.Coupling> all = Lists.mutable.empty();
+    /**
+     * Where temperatures jump, forms are infinite and only differences can be told: L of a pair is ½ (Q(i) + Q(j) − Q(i, j)),
+     * from the forms of both alone and together.
+     */
+    private ImmutableList<Coupling> couplingsByDifferences() {
+        MutableList<Coupling> all = Lists.mutable.empty();
         int n = section.environments().size();
         Interval[] alone = new Interval[n];
         for (int e = 0; e < n && n > 1; e++) {
@@ -160,10 +156,13 @@ final class SectionSolver {
                 if (n > 2) {
                     Interval both = refinement.form(1L << i | 1L << j, false);
                     double lower = Math.max(0, 0.5 * (alone[i].lower() + alone[j].lower() - both.upper()));
-                    value = new Interval(
-                            lower, Math.max(lower, 0.5 * (alone[i].upper() + alone[j].upper() - both.lower())));
+                    double upper = 0.5 * (alone[i].upper() + alone[j].upper() - both.lower());
+                    // Q of one environment is the sum of its couplings, none of which is negative: so one stays finite
+                    // where only another of the pair is infinite.
+                    upper = Math.min(upper, Math.min(alone[i].upper(), alone[j].upper()));
+                    value = new Interval(lower, Math.max(lower, upper));
                 }
-                all.add(new Solution.Coupling(
+                all.add(new Coupling(
                         section.environments().get(i).name(),
                         section.environments().get(j).name(),
                         value));
@@ -172,10 +171,10 @@ final class SectionSolver {
         return all.toImmutable();
     }
 
-    private ImmutableList<Solution.HeatFlow> heatFlows(ImmutableList<Solution.Coupling> couplings) {
+    private ImmutableList<HeatFlow> sums(ImmutableList<Coupling> couplings) {
         return section.environments().collect(e -> {
             Interval sum = Interval.of(0);
-            for (Solution.Coupling c : couplings) {
+            for (Coupling c : couplings) {
                 String other =
                         c.first().equals(e.name()) ? c.second() : c.second().equals(e.name()) ? c.first() : null;
                 if (other != null) {
@@ -186,7 +185,7 @@ final class SectionSolver {
                     sum = difference == 0 ? sum : sum.plus(c.value().times(difference));
                 }
             }
-            return new Solution.HeatFlow(e.name(), sum);
+            return new HeatFlow(e.name(), sum);
         });
     }
 }

@@ -91,9 +91,28 @@ public enum UnitSystem {
         if (lower == upper) {
             return number(lower, dimension);
         }
-        double from = value(lower, dimension);
-        double to = value(upper, dimension);
-        int least = dimension.display(this).decimals();
+        return outwards(
+                value(lower, dimension),
+                value(upper, dimension),
+                dimension.display(this).decimals());
+    }
+
+    /**
+     * A proven interval of a number that has no dimension of its own here, to as many significant digits at least, rounded
+     * outwards as {@link #interval} is.
+     *
+     * @param lower may be infinite
+     * @param upper not below it
+     * @param digits significant ones of the larger bound, at least 1
+     */
+    public static String significant(double lower, double upper, int digits) {
+        double size = Math.max(Math.abs(lower), Math.abs(upper));
+        boolean finite = size > 0 && size < Double.POSITIVE_INFINITY;
+        int decimals = finite ? Math.max(0, digits - 1 - (int) Math.floor(Math.log10(size))) : 0;
+        return outwards(lower, upper, decimals);
+    }
+
+    private static String outwards(double from, double to, int least) {
         int decimals = least;
         while (decimals < least + MORE_DIGITS && 3 * (to - from) < width(from, to, decimals)) {
             decimals++;
@@ -104,6 +123,9 @@ public enum UnitSystem {
     }
 
     private static double width(double from, double to, int decimals) {
+        if (!Double.isFinite(to - from)) {
+            return Double.POSITIVE_INFINITY;
+        }
         return decimal(to)
                 .setScale(decimals, RoundingMode.CEILING)
                 .subtract(decimal(from).setScale(decimals, RoundingMode.FLOOR))

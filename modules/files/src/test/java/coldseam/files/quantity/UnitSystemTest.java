@@ -101,4 +101,14 @@ class UnitSystemTest {
             assertTrue(tight || new BigDecimal(bounds[0]).scale() == most);
         }
     }
+
+    @Test
+    void significantDigitsAreRoundedOutwards() {
+        // The exact value 5.7208236 lies inside what is printed.
+        assertEquals("5.7208235…5.7208241", UnitSystem.significant(5.7208235, 5.7208241, 6));
+        assertEquals("-5.721…-5.720", UnitSystem.significant(-5.7208241, -5.7202, 4));
+        assertEquals("0.041234…0.041236", UnitSystem.significant(0.0412345, 0.0412355, 4));
+        assertEquals("123457", UnitSystem.significant(123457, 123457, 3));
+        assertEquals("0…∞", UnitSystem.significant(0, Double.POSITIVE_INFINITY, 6));
+    }
 }

@@ -59,6 +59,18 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                     "name them so");
             return Optional.empty();
         }
+        ImmutableList<String> unseen = names.reject(name -> drawn.section()
+                .boundaries()
+                .anySatisfy(each -> each.environment().equals(name)));
+        if (unseen.notEmpty()) {
+            faults.add(
+                    drawn.file().place(),
+                    "a section that is chosen as a detail needs a boundary for each environment",
+                    "none faces " + unseen.makeString(", "),
+                    "at least one each",
+                    "add it to boundaries");
+            return Optional.empty();
+        }
         FileDetail.FileConnections connections = junction.get()
                 .connections()
                 .orElse(new FileDetail.FileConnections(

@@ -2,7 +2,9 @@ package coldseam.junctions.point;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
+import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
+import coldseam.conduction.SurfaceTemperature;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.compute.JunctionComputers;
@@ -92,7 +94,7 @@ public final class PointComputer {
     public PointSolution compute(PointSection section) {
         Solution solution = solving.solve(section.section(), accuracy);
         Interval coupling = solution.coupling(PointSection.INDOOR, PointSection.OUTDOOR);
-        Solution.SurfaceTemperature coldest = coldest(section);
+        SurfaceTemperature<Point> coldest = coldest(section);
         return new PointSolution(
                 section,
                 solution,
@@ -104,10 +106,10 @@ public final class PointComputer {
     }
 
     /** Narrows until the last refinement changed the temperature by no more than {@link #STEADY}, or three times. */
-    private Solution.SurfaceTemperature coldest(PointSection section) {
+    private SurfaceTemperature<Point> coldest(PointSection section) {
         double width = accuracy.relativeWidth();
         double steady = STEADY * (section.indoorTemperature() - section.outdoorTemperature());
-        Solution.SurfaceTemperature coldest;
+        SurfaceTemperature<Point> coldest;
         int round = 0;
         do {
             coldest = solving.solve(

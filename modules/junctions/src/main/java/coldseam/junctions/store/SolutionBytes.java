@@ -2,11 +2,15 @@ package coldseam.junctions.store;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Boundary;
+import coldseam.conduction.Coupling;
+import coldseam.conduction.HeatFlow;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Outcome;
 import coldseam.conduction.Point;
+import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
+import coldseam.conduction.SurfaceTemperature;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
@@ -72,25 +76,25 @@ public final class SolutionBytes {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (DataOutputStream out = new DataOutputStream(new GZIPOutputStream(bytes))) {
             out.writeInt(solution.couplings().size());
-            for (Solution.Coupling coupling : solution.couplings()) {
+            for (Coupling coupling : solution.couplings()) {
                 out.writeUTF(coupling.first());
                 out.writeUTF(coupling.second());
                 interval(coupling.value(), out);
             }
             out.writeInt(solution.heatFlows().size());
-            for (Solution.HeatFlow flow : solution.heatFlows()) {
+            for (HeatFlow flow : solution.heatFlows()) {
                 out.writeUTF(flow.environment());
                 interval(flow.value(), out);
             }
             out.writeInt(solution.surfaces().size());
-            for (Solution.SurfaceTemperature surface : solution.surfaces()) {
+            for (SurfaceTemperature<Point> surface : solution.surfaces()) {
                 out.writeUTF(surface.environment());
                 out.writeDouble(surface.lowest());
                 point(surface.at(), out);
                 out.writeDouble(surface.change());
             }
             out.writeInt(solution.probes().size());
-            for (Solution.ProbeTemperature probe : solution.probes()) {
+            for (ProbeTemperature probe : solution.probes()) {
                 out.writeUTF(probe.name());
                 out.writeDouble(probe.temperature());
                 out.writeDouble(probe.change());
@@ -112,14 +116,12 @@ public final class SolutionBytes {
     /** The answer to a question. */
     static Solution read(byte[] content, Section section, Accuracy accuracy) {
         try (DataInputStream in = new DataInputStream(new GZIPInputStream(new ByteArrayInputStream(content)))) {
-            ImmutableList<Solution.Coupling> couplings =
-                    list(in, () -> new Solution.Coupling(in.readUTF(), in.readUTF(), interval(in)));
-            ImmutableList<Solution.HeatFlow> flows = list(in, () -> new Solution.HeatFlow(in.readUTF(), interval(in)));
-            ImmutableList<Solution.SurfaceTemperature> surfaces = list(
-                    in,
-                    () -> new Solution.SurfaceTemperature(in.readUTF(), in.readDouble(), point(in), in.readDouble()));
-            ImmutableList<Solution.ProbeTemperature> probes =
-                    list(in, () -> new Solution.ProbeTemperature(in.readUTF(), in.readDouble(), in.readDouble()));
+            ImmutableList<Coupling> couplings = list(in, () -> new Coupling(in.readUTF(), in.readUTF(), interval(in)));
+            ImmutableList<HeatFlow> flows = list(in, () -> new HeatFlow(in.readUTF(), interval(in)));
+            ImmutableList<SurfaceTemperature<Point>> surfaces =
+                    list(in, () -> new SurfaceTemperature<>(in.readUTF(), in.readDouble(), point(in), in.readDouble()));
+            ImmutableList<ProbeTemperature> probes =
+                    list(in, () -> new ProbeTemperature(in.readUTF(), in.readDouble(), in.readDouble()));
             Outcome outcome = outcome(in);
             int unknowns = in.readInt();
             double seconds = in.readDouble();

@@ -10,6 +10,7 @@ import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
 import coldseam.conduction.solve.Conduction;
+import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -153,6 +154,43 @@ class SectionFileTest {
                 """, unit, 0.4 * scale, slanted * scale, 0.3 * scale, 0.2 * scale, (0.2 + steel) * scale);
         return Conduction.solve(SectionFile.read(file(unit + steel + ".yaml", text)), Accuracy.standard())
                 .coupling("indoor", "outdoor");
+    }
+
+    /** Infinite flow between two prescribed sides that meet: null and why, and each side has what it is prescribed. */
+    @Test
+    void infinityIsNullWithItsReason() {
+        SectionFile file = SectionFile.load(Path.of("../../fixtures/sections/iso-10211-case-1.yaml"));
+        Solution solution = Conduction.solve(file.section(), new Accuracy(1e-2, 20_000));
+        String json = SectionJson.write(solution, file.unit());
+        assertTrue(json.contains("\"lower\": null") && json.contains("\"upper\": null"), json);
+        assertTrue(json.contains("\"got\": null") && json.contains("and meet at (0, 2) m"), json);
+        assertEquals(20, solution.surface("warm").lowest());
+        assertEquals(0, solution.surface("cold").lowest());
+    }
+
+    private static final String JUNCTION = """
+            junction:
+              kind: outside corner
+              legs:
+              - {name: wall, transmittance: 0.34, external: 1.8, internal: 1.5, insulation: 0.1, cut: [[1.5, 0], [1.5, -0.3]]}
+              - {name: wall, transmittance: 0.34, external: 1.8, internal: 1.5, insulation: 0.1, cut: [[0, 1.5], [-0.3, 1.5]]}
+            """;
+
+    /** An environment that nothing faces has no coupling: no refinement looks for one, and no detail is made of it. */
+    @Test
+    void anEnvironmentThatNothingFaces() throws IOException {
+        String corner = Files.readString(Path.of("../../fixtures/sections/corner-insulated-outside.yaml"));
+        SectionFile file = SectionFile.load(
+                file("unseen.yaml", corner.replaceAll("- \\{environment: outdoor, path: [^\n]*\n", "") + JUNCTION));
+        assertEquals(1, file.section().boundaries().size());
+        Solution solution = Conduction.solve(file.section(), Accuracy.standard());
+        assertTrue(solution.met() && solution.unknowns() < 10_000, solution.outcome() + " " + solution.unknowns());
+        assertTrue(solution.coupling("indoor", "outdoor").upper() < 1e-14);
+        Faults faults = new Faults();
+        assertTrue(HandDrawing.detail("corner", file, faults).isEmpty());
+        assertTrue(assertThrows(FileFaultException.class, faults::throwIfAny)
+                .getMessage()
+                .contains("none faces outdoor"));
     }
 
     @Test

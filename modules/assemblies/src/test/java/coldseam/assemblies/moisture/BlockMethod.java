@@ -3,7 +3,8 @@ package coldseam.assemblies.moisture;
 import coldseam.assemblies.internal.Arguments;
 
 /**
- * Condensation by one block of winter and one of drying: the quick check of DIN 4108-3 (from memory).
+ * Condensation by one block of winter and one of drying: the quick check of DIN 4108-3 (from memory), here to hold the stack and
+ * the profile against published examples; the audit follows the months.
  *
  * <p>Winter: 20 °C and 50 % indoors, −5 °C and 80 % outdoors, 90 days, usually with Rsi 0.25. Drying: 1200 Pa on both sides and a
  * fixed saturation pressure in the wet planes, 90 days.
@@ -14,12 +15,6 @@ import coldseam.assemblies.internal.Arguments;
  * @param plane its name; empty where nothing condenses
  */
 public record BlockMethod(double wetted, double evaporated, double planeTemperature, String plane) {
-
-    /** kg/m², the most that may condense. */
-    public static final double MOST = 1.0;
-
-    /** kg/m², the most that may condense on a layer that does not absorb water. */
-    public static final double MOST_NOT_ABSORBING = 0.5;
 
     /** Pa, in a wall's wet plane while it dries. */
     public static final double DRYING_WALL = 1700;
