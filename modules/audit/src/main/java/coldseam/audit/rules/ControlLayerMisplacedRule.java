@@ -1,6 +1,6 @@
 package coldseam.audit.rules;
 
-import coldseam.assemblies.moisture.BlockMethod;
+import coldseam.assemblies.moisture.Condensation;
 import coldseam.assemblies.moisture.Condensation.Verdict;
 import coldseam.audit.Finding.Severity;
 import coldseam.envelope.Assembly;
@@ -84,7 +84,7 @@ final class ControlLayerMisplacedRule extends SurfaceControlRule {
                 .select(row -> row.assembly().equals(assembly))
                 .allSatisfy(row -> row.moisture()
                         .year()
-                        .filter(year -> year.verdict() != Verdict.ACCUMULATES && year.most() <= BlockMethod.MOST)
+                        .filter(year -> year.verdict() != Verdict.ACCUMULATES && year.most() <= Condensation.MOST)
                         .isPresent());
     }
 }
