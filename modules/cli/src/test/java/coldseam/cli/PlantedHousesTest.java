@@ -3,11 +3,13 @@ package coldseam.cli;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
+import coldseam.audit.Breach;
 import coldseam.audit.Finding;
 import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.report.words.FindingWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -27,6 +30,8 @@ import org.junit.jupiter.api.io.TempDir;
 class PlantedHousesTest {
 
     private static final Path FOLDER = CommittedReport.ROOT.resolve("fixtures/houses/planted");
+
+    private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);
 
     /** Sections that several of the houses have in common are solved once. */
     @TempDir
@@ -80,7 +85,7 @@ class PlantedHousesTest {
     private Audit audit(String name, String house, Workshop workshop) throws IOException {
         Path file = folder.resolve(name + ".yaml");
         Files.writeString(file, house);
-        return HouseAudit.of(file, workshop).compute(UnitSystem.SI);
+        return HouseAudit.of(file, workshop).compute();
     }
 
     @Test
@@ -95,18 +100,21 @@ class PlantedHousesTest {
         for (Path file : planted()) {
             Planted planted = read(file);
             Audit audit = audit(planted.name(), planted.house(), workshop);
-            if (!new TreeSet<>(planted.finds())
-                    .equals(new TreeSet<>(
-                            audit.findings().collect(Finding::rule).castToList()))) {
-                wrong.add(planted.name() + ": must be found by " + planted.finds() + ", is found by "
-                        + audit.findings().collect(finding -> finding.rule() + " (" + finding.title() + ")"));
+            ImmutableList<String> rules = audit.findings()
+                    .flatCollect(Finding::breaches)
+                    .collect(Breach::rule)
+                    .distinct();
+            String titles = audit.findings().collect(WORDS::title).makeString("; ");
+            if (!new TreeSet<>(planted.finds()).equals(new TreeSet<>(rules.castToList()))) {
+                wrong.add(planted.name() + ": must be found by " + planted.finds() + ", is found by " + rules + ": "
+                        + titles);
             }
             page.append("| ")
                     .append(planted.says())
                     .append(" | ")
-                    .append(audit.findings().collect(Finding::title).makeString("; "))
+                    .append(titles)
                     .append(" | ")
-                    .append(audit.findings().collect(Finding::rule).distinct().makeString(", "))
+                    .append(rules.makeString(", "))
                     .append(" |\n");
         }
         assertTrue(wrong.isEmpty(), () -> String.join("\n", wrong));

@@ -2,36 +2,35 @@ package coldseam.audit.rules;
 
 import coldseam.assemblies.moisture.Condensation;
 import coldseam.assemblies.moisture.Condensation.Verdict;
+import coldseam.audit.Breach.Evidence;
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.Value;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.plan.SectionPlan.Zone;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
- * Water control on the room side of insulation that must stay dry, or vapour control on the cold side only.
+ * Water control lies outside the insulation or is its surface; vapour control does not lie outside it alone.
  *
  * <p>Insulation that can keep out water itself may lie outside (an inverted roof, boards in the ground), and in the ground
  * boards outside the sealing are usual. Vapour control may lie outside where the monthly balance of ISO 13788 carries it.
  */
-final class ControlLayerMisplacedRule extends SurfaceControlRule {
+public final class ControlLayerMisplacedRule extends SurfaceControlRule<ControlLayerMisplacedRule.Misplaced> {
 
-    @Override
-    public String id() {
-        return "control-layer-misplaced";
-    }
+    /** The layer that controls on the wrong side: water on the room side, or vapour on the cold side. */
+    public record Misplaced(Control control, String material) {}
 
-    @Override
-    public String says() {
-        return "Water control lies outside the insulation or is its surface; vapour control does not lie outside it alone.";
-    }
-
-    @Override
-    public String closing() {
-        return "Move the control to the right side of the insulation, or add a layer there.";
+    /** An assembly with such layers. */
+    public record Found(String assembly, ImmutableList<Misplaced> layers) implements Evidence {
+        @Override
+        public ImmutableList<Value> values() {
+            return Lists.immutable.empty();
+        }
     }
 
     @Override
@@ -40,35 +39,23 @@ final class ControlLayerMisplacedRule extends SurfaceControlRule {
     }
 
     @Override
-    Optional<Fault> fault(Facts facts, Surface surface, Control control) {
+    Optional<Misplaced> fault(Facts facts, Surface surface, Control control) {
         ImmutableList<ControlLayer> able = ControlLayer.of(surface, control).select(ControlLayer::able);
         if (able.isEmpty()) {
             return Optional.empty();
         }
         Assembly assembly = surface.assembly().orElseThrow();
-        String material = able.getFirst().layer().material().name();
-        if (control == Control.WATER
+        boolean wet = control == Control.WATER
                 && able.allSatisfy(layer -> layer.zone() == Zone.INSIDE)
                 && surface.exposure().kind() == Exposure.Kind.OUTDOORS
-                && !keepsDry(assembly)) {
-            return Optional.of(new Fault(
-                    Severity.GAP,
-                    "lies inside the insulation",
-                    "\"" + material + "\" keeps out water on the room side of the insulation only, which gets wet",
-                    "put a layer that sheds water outside the insulation"));
-        }
-        if (control == Control.VAPOUR
+                && !keepsDry(assembly);
+        boolean cold = control == Control.VAPOUR
                 && able.allSatisfy(layer -> layer.zone() == Zone.OUTSIDE)
-                && !driesByMonths(facts, assembly)) {
-            return Optional.of(new Fault(
-                    Severity.GAP,
-                    "lies outside the insulation",
-                    "\"" + material
-                            + "\" holds vapour back on the cold side of the insulation only, where it condenses",
-                    "put a layer that governs vapour on the warm side, or give the monthly climate and show that the build-up"
-                            + " dries"));
-        }
-        return Optional.empty();
+                && !driesByMonths(facts, assembly);
+        return wet || cold
+                ? Optional.of(new Misplaced(
+                        control, able.getFirst().layer().material().name()))
+                : Optional.empty();
     }
 
     /** Whether all its insulation can keep out water itself. */
@@ -86,5 +73,15 @@ final class ControlLayerMisplacedRule extends SurfaceControlRule {
                         .year()
                         .filter(year -> year.verdict() != Verdict.ACCUMULATES && year.most() <= Condensation.MOST)
                         .isPresent());
+    }
+
+    @Override
+    Severity severity(Misplaced fault) {
+        return Severity.GAP;
+    }
+
+    @Override
+    Evidence evidence(String assembly, ImmutableList<Misplaced> faults) {
+        return new Found(assembly, faults);
     }
 }

@@ -1,30 +1,35 @@
 package coldseam.audit.rules;
 
+import coldseam.audit.Breach.Evidence;
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.Value;
 import coldseam.envelope.Control;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.envelope.shell.Surface;
-import java.util.Locale;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** A layer that is named for air, water or vapour control and cannot do it, by its material or its place. */
-final class ControlLayerUnableRule extends SurfaceControlRule {
+/**
+ * The layer that is named for air, water or vapour control is of a material that can do it, and no moving air is on its inner
+ * side.
+ */
+public final class ControlLayerUnableRule extends SurfaceControlRule<ControlLayerUnableRule.Unable> {
 
-    @Override
-    public String id() {
-        return "control-layer-unable";
-    }
+    /**
+     * A layer that is named and cannot do it.
+     *
+     * @param aired whether it is a ventilated air layer, or lies outside a well-ventilated one
+     * @param known whether its material is a built-in one, of which it is known that it cannot
+     */
+    public record Unable(Control control, String material, boolean aired, boolean known) {}
 
-    @Override
-    public String says() {
-        return "The layer that is named for air, water or vapour control is of a material that can do it, and no moving air is"
-                + " on its inner side.";
-    }
-
-    @Override
-    public String closing() {
-        return "Name a layer that can do it, add one, or give the source that says that this material can.";
+    /** An assembly with such layers. */
+    public record Found(String assembly, ImmutableList<Unable> layers) implements Evidence {
+        @Override
+        public ImmutableList<Value> values() {
+            return Lists.immutable.empty();
+        }
     }
 
     @Override
@@ -33,31 +38,27 @@ final class ControlLayerUnableRule extends SurfaceControlRule {
     }
 
     @Override
-    Optional<Fault> fault(Facts facts, Surface surface, Control control) {
+    Optional<Unable> fault(Facts facts, Surface surface, Control control) {
         ImmutableList<ControlLayer> named = ControlLayer.of(surface, control);
         if (named.isEmpty() || named.anySatisfy(ControlLayer::able)) {
             return Optional.empty();
         }
-        ControlLayer layer = named.getFirst();
-        String material = layer.layer().material().name();
-        boolean known = MaterialLibrary.named(material).isPresent();
-        String what = layer.aired()
-                ? String.format(
-                        Locale.ROOT,
-                        "\"%s\" is named for %s control, but it is ventilated or lies outside a ventilated air layer",
-                        material,
-                        word(control))
-                : String.format(
-                        Locale.ROOT,
-                        "\"%s\" is named for %s control; %s",
-                        material,
-                        word(control),
-                        known ? "that material cannot do it" : "no source says that that material can do it");
-        return Optional.of(new Fault(
-                layer.aired() || known ? Severity.GAP : Severity.UNKNOWN,
-                "is a name only",
-                what,
-                "name a layer that can do it, or add one; where this material can, give the source under controls of the"
-                        + " material"));
+        String material = named.getFirst().layer().material().name();
+        return Optional.of(new Unable(
+                control,
+                material,
+                named.getFirst().aired(),
+                MaterialLibrary.named(material).isPresent()));
+    }
+
+    /** Of a house's own material nobody may have said what it can do. */
+    @Override
+    Severity severity(Unable fault) {
+        return fault.aired() || fault.known() ? Severity.GAP : Severity.UNKNOWN;
+    }
+
+    @Override
+    Evidence evidence(String assembly, ImmutableList<Unable> faults) {
+        return new Found(assembly, faults);
     }
 }

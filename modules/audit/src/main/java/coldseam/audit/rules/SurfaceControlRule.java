@@ -1,34 +1,32 @@
 package coldseam.audit.rules;
 
+import coldseam.audit.Breach.Evidence;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.shell.Surface;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** What the rules about the layers that surfaces name share: surfaces of one assembly have one fault, with one cause. */
-abstract class SurfaceControlRule implements Rule {
+/**
+ * What the rules about the layers that surfaces name for a control share: surfaces of one assembly have one fault for each
+ * control, and all of an assembly's faults are one breach.
+ *
+ * @param <F> a fault
+ */
+abstract class SurfaceControlRule<F> implements Rule {
 
-    /**
-     * What is wrong with a surface's control.
-     *
-     * @param severity how grave
-     * @param title ends a title that begins with the control and the assembly
-     * @param what a sentence without its full stop
-     * @param toDo what closes it
-     */
-    record Fault(Severity severity, String title, String what, String toDo) {}
+    /** Layers whose duty is a name until it is checked; heat is computed. */
+    private static final ImmutableList<Control> NAMED = Lists.immutable.of(Control.AIR, Control.WATER, Control.VAPOUR);
 
     @Override
     public final ImmutableList<Draft> find(Facts facts) {
         ImmutableList<Surface> faulty = facts.shell()
                 .surfaces()
                 .select(surface ->
-                        surface.assembly().isPresent() && faulty(facts, surface).notEmpty());
+                        surface.assembly().isPresent() && faults(facts, surface).notEmpty());
         return faulty.collect(SurfaceControlRule::assembly)
                 .distinct()
                 .collect(name -> draft(
@@ -39,38 +37,30 @@ abstract class SurfaceControlRule implements Rule {
         return surface.assembly().map(Assembly::name).orElseThrow();
     }
 
-    private ImmutableList<Control> faulty(Facts facts, Surface surface) {
-        return Layers.CONNECTED.select(control ->
-                Facts.needs(surface, control) && fault(facts, surface, control).isPresent());
+    private ImmutableList<F> faults(Facts facts, Surface surface) {
+        return NAMED.select(control -> Facts.needs(surface, control))
+                .collect(control -> fault(facts, surface, control))
+                .select(Optional::isPresent)
+                .collect(Optional::get);
     }
 
     private Draft draft(Facts facts, String assembly, ImmutableList<Surface> surfaces) {
-        Surface worst = surfaces.maxBy(surface -> faulty(facts, surface).size());
-        ImmutableList<Control> controls = faulty(facts, worst);
-        ImmutableList<Fault> faults =
-                controls.collect(control -> fault(facts, worst, control).orElseThrow());
+        ImmutableList<F> faults =
+                faults(facts, surfaces.maxBy(surface -> faults(facts, surface).size()));
         return new Draft(
                 this,
                 "assembly " + assembly,
-                faults.collect(Fault::severity).min(),
-                String.format(
-                        Locale.ROOT,
-                        "%s of \"%s\" %s",
-                        Facts.sentence(Layers.phrase(controls)),
-                        assembly,
-                        faults.getFirst().title()),
-                faults.collect(Fault::what).distinct().makeString("; "),
-                new Subject.Surfaces(surfaces),
-                Lists.immutable.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                faults.collect(Fault::toDo).distinct().makeString("; "));
-    }
-
-    static String word(Control control) {
-        return control.name().toLowerCase(Locale.ROOT);
+                faults.collect(this::severity).min(),
+                evidence(assembly, faults),
+                new Subject.Surfaces(surfaces));
     }
 
     /** What is wrong with a surface that has an assembly and needs the control; empty where nothing is. */
-    abstract Optional<Fault> fault(Facts facts, Surface surface, Control control);
+    abstract Optional<F> fault(Facts facts, Surface surface, Control control);
+
+    /** How grave a fault is. */
+    abstract Severity severity(F fault);
+
+    /** An assembly's faults. */
+    abstract Evidence evidence(String assembly, ImmutableList<F> faults);
 }
