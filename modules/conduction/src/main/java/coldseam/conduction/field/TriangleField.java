@@ -53,7 +53,7 @@ public final class TriangleField implements TemperatureField {
                 Arrays.copyOf(gap, mesh.triangles));
     }
 
-    /** Writes every bit of it. */
+    @Override
     public void write(DataOutput out) throws IOException {
         out.writeDouble(lattice.size());
         out.writeDouble(lattice.step());

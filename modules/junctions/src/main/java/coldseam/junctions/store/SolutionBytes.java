@@ -11,7 +11,7 @@ import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.SurfaceTemperature;
-import coldseam.conduction.field.TriangleField;
+import coldseam.conduction.solve.Conduction;
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
 import java.io.ByteArrayInputStream;
@@ -115,8 +115,7 @@ public final class SolutionBytes {
             for (String note : solution.notes()) {
                 out.writeUTF(note);
             }
-            // What the solver gives is what is kept; other fields are made for drawings and not solved.
-            ((TriangleField) solution.field()).write(out);
+            solution.field().write(out);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
@@ -143,7 +142,7 @@ public final class SolutionBytes {
                     flows,
                     surfaces,
                     probes,
-                    TriangleField.read(in, section),
+                    Conduction.readField(in, section),
                     accuracy,
                     outcome,
                     unknowns,
