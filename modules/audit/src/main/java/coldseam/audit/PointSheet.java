@@ -1,6 +1,6 @@
 package coldseam.audit;
 
-import coldseam.junctions.point.PointResult;
+import coldseam.junctions.PointResult;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 

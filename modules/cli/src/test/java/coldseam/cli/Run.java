@@ -4,7 +4,7 @@ import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.Workshop;
 import coldseam.envelope.House;
 import coldseam.envelope.file.KnownNames;
-import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import java.io.StringWriter;
@@ -30,7 +30,7 @@ record Run(int code, String out, String err) {
     }
 
     /** A workshop that has the built-in catalogue and computes with this. */
-    static Workshop computing(JunctionComputer computer) {
+    static Workshop computing(BridgeComputer computer) {
         return new Workshop() {
             @Override
             public KnownNames known(Path houseFile) {
@@ -43,7 +43,7 @@ record Run(int code, String out, String err) {
             }
 
             @Override
-            public JunctionComputer computer() {
+            public BridgeComputer computer() {
                 return computer;
             }
         };

@@ -3,7 +3,7 @@ package coldseam.report;
 import coldseam.envelope.Site;
 import coldseam.envelope.file.AtomicFiles;
 import coldseam.envelope.quantity.UnitSystem;
-import coldseam.junctions.point.PointResult;
+import coldseam.junctions.PointResult;
 import coldseam.report.pages.Limits;
 import coldseam.report.pages.PointDetailSheet;
 import coldseam.report.pdf.DocumentInfo;

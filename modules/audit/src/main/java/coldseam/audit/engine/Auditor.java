@@ -12,10 +12,8 @@ import coldseam.audit.rules.Findings;
 import coldseam.envelope.House;
 import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Shell;
-import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
-import coldseam.junctions.point.PointCatalogue;
-import coldseam.junctions.point.PointComputer;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -23,9 +21,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 public final class Auditor {
 
     private final Catalogue catalogue;
-    private final JunctionComputer computer;
-    private final PointCatalogue pointCatalogue;
-    private final PointComputer pointComputer;
+    private final BridgeComputer computer;
     private final UnitSystem units;
     private final String version;
 
@@ -37,31 +33,9 @@ public final class Auditor {
      * @param units in which the audit's sentences give their values
      * @param version of the tool, for the record
      */
-    public Auditor(Catalogue catalogue, JunctionComputer computer, UnitSystem units, String version) {
-        this(catalogue, computer, PointCatalogue.builtIn(), PointComputer.standard(), units, version);
-    }
-
-    /**
-     * An auditor that knows more point details than the built-in ones, or computes them by other means.
-     *
-     * @param catalogue of details, own ones of the house included
-     * @param computer that computes them; asked from several threads at once
-     * @param pointCatalogue of point details, likewise
-     * @param pointComputer that computes them, likewise
-     * @param units in which the audit's sentences give their values
-     * @param version of the tool, for the record
-     */
-    public Auditor(
-            Catalogue catalogue,
-            JunctionComputer computer,
-            PointCatalogue pointCatalogue,
-            PointComputer pointComputer,
-            UnitSystem units,
-            String version) {
+    public Auditor(Catalogue catalogue, BridgeComputer computer, UnitSystem units, String version) {
         this.catalogue = catalogue;
         this.computer = computer;
-        this.pointCatalogue = pointCatalogue;
-        this.pointComputer = pointComputer;
         this.units = units;
         this.version = version;
     }
@@ -78,7 +52,7 @@ public final class Auditor {
         Junctions junctions = junctions(house, shell, progress);
         SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions));
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
-        Points points = new Points.Run(house, pointCatalogue, pointComputer)
+        Points points = new Points.Run(house, catalogue, computer)
                 .compute(HousePoints.of(house, shell, surfaceHeats, heats), progress);
         HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), junctions.sheets(), points.rows()).compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats, units);

@@ -192,7 +192,7 @@ final class Inputs {
                 .toSortedListBy(pair -> pair.getOne())
                 .forEach(pair -> row(
                         "Cost of " + pair.getOne(),
-                        new Cost(
+                        Cost.perMetre(
                                         pair.getTwo().perMetre(),
                                         house.prices().currency(),
                                         pair.getTwo().source())

@@ -11,7 +11,7 @@ import coldseam.envelope.file.Fault;
 import coldseam.envelope.file.FileFaultException;
 import coldseam.envelope.file.KnownNames;
 import coldseam.envelope.quantity.UnitSystem;
-import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -41,13 +41,13 @@ class HouseAuditTest {
     }
 
     /** The details of the sample; {@code meanwhile} happens once the file has been read. */
-    private static Workshop workshop(Runnable meanwhile, JunctionComputer computer) {
-        Catalogue catalogue = new Catalogue(Sample.good().collect(Sample.Made::detail));
+    private static Workshop workshop(Runnable meanwhile, BridgeComputer computer) {
+        Catalogue catalogue = Sample.catalogue(Sample.good());
         return new Workshop() {
             @Override
             public KnownNames known(Path houseFile) {
                 meanwhile.run();
-                return KnownNames.of(catalogue.details().collect(each -> each.id()));
+                return KnownNames.of(catalogue.junctions().collect(each -> each.id()));
             }
 
             @Override
@@ -56,7 +56,7 @@ class HouseAuditTest {
             }
 
             @Override
-            public JunctionComputer computer() {
+            public BridgeComputer computer() {
                 return computer;
             }
         };
@@ -103,10 +103,10 @@ class HouseAuditTest {
     @Test
     void givenUpAuditSolvesNothingMore() {
         AtomicInteger solved = new AtomicInteger();
-        HouseAudit ready = HouseAudit.of(file, workshop(() -> {}, (detail, setup) -> {
+        HouseAudit ready = HouseAudit.of(file, workshop(() -> {}, Sample.computer((detail, setup) -> {
             solved.incrementAndGet();
             return Sample.computer().compute(detail, setup);
-        }));
+        })));
         assertThrows(
                 CancellationException.class, () -> ready.compute(UnitSystem.SI, (step, done, of) -> {}, () -> true));
         assertEquals(0, solved.get());

@@ -2,7 +2,7 @@ package coldseam.report.data;
 
 import coldseam.audit.PointRow;
 import coldseam.audit.PointSheet;
-import coldseam.junctions.point.PointResult;
+import coldseam.junctions.PointResult;
 import org.eclipse.collections.impl.factory.Maps;
 import org.eclipse.collections.impl.factory.SortedMaps;
 
@@ -41,8 +41,8 @@ final class ConvertPoints {
                 sheet.number(),
                 result.setup().host().name(),
                 result.transmittance(),
-                result.solved().section().area(),
-                Bounds.of(result.solved().coupling()),
+                result.area(),
+                Bounds.of(result.coupling()),
                 Bounds.of(result.chi()),
                 result.temperatureFactor(),
                 sheet.dewPointHumidity(),
@@ -54,8 +54,8 @@ final class ConvertPoints {
                                 best.detail().name(),
                                 Bounds.of(best.chi()),
                                 best.temperatureFactor())),
-                result.solved().solution().unknowns(),
-                result.solved().solution().met(),
+                result.solution().unknowns(),
+                result.solution().met(),
                 result.notes());
     }
 }
