@@ -2,7 +2,12 @@ package coldseam.audit;
 
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.Opening;
+import coldseam.envelope.shell.Surface;
+import coldseam.files.quantity.Dimension;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -55,30 +60,71 @@ public record HeatLoss(
     /**
      * One line of the table.
      *
-     * @param group surfaces, openings, ground, unheated, junctions or points
-     * @param name what it is
-     * @param size m², m or a count
-     * @param sizeUnit "m²", "m" or ""
-     * @param transmittance W/(m²·K), W/(m·K) or W/K
+     * @param group that it belongs to, which says its dimensions
+     * @param part of the house that loses it
+     * @param size m², m or a count, by the group
+     * @param transmittance W/(m²·K), W/(m·K) or W/K, by the group
      * @param factor temperature factor b
      * @param loss W/K
      */
-    public record Line(
-            Group group,
-            String name,
-            double size,
-            String sizeUnit,
-            Interval transmittance,
-            double factor,
-            Interval loss) {}
+    public record Line(Group group, Part part, double size, Interval transmittance, double factor, Interval loss) {}
+
+    /** What a line is about. */
+    public sealed interface Part {
+
+        /** A plane surface. */
+        record OfSurface(Surface surface) implements Part {}
+
+        /** A window or a door. */
+        record OfOpening(Opening opening) implements Part {}
+
+        /** Edges of one kind with one psi from one source, at least one. */
+        record OfJunction(ImmutableList<JunctionRow> edges) implements Part {}
+
+        /** A set of points. */
+        record OfPoints(PointRow points) implements Part {}
+
+        /** What its alternative makes of it. */
+        default <T> T match(
+                Function<OfSurface, T> plane,
+                Function<OfOpening, T> window,
+                Function<OfJunction, T> junction,
+                Function<OfPoints, T> points) {
+            if (this instanceof OfSurface it) {
+                return plane.apply(it);
+            }
+            if (this instanceof OfOpening it) {
+                return window.apply(it);
+            }
+            return this instanceof OfJunction it ? junction.apply(it) : points.apply((OfPoints) this);
+        }
+    }
 
     /** Groups of the table. */
     public enum Group {
-        SURFACES,
-        OPENINGS,
-        GROUND,
-        UNHEATED,
-        JUNCTIONS,
-        POINTS
+        SURFACES(Optional.of(Dimension.AREA), Dimension.TRANSMITTANCE),
+        OPENINGS(Optional.of(Dimension.AREA), Dimension.TRANSMITTANCE),
+        GROUND(Optional.of(Dimension.AREA), Dimension.TRANSMITTANCE),
+        UNHEATED(Optional.of(Dimension.AREA), Dimension.TRANSMITTANCE),
+        JUNCTIONS(Optional.of(Dimension.LENGTH), Dimension.LINEAR_TRANSMITTANCE),
+        POINTS(Optional.empty(), Dimension.POINT_TRANSMITTANCE);
+
+        private final Optional<Dimension> size;
+        private final Dimension transmittance;
+
+        Group(Optional<Dimension> size, Dimension transmittance) {
+            this.size = size;
+            this.transmittance = transmittance;
+        }
+
+        /** Of what its lines count; empty where they are counted by the piece. */
+        public Optional<Dimension> size() {
+            return size;
+        }
+
+        /** Of what each unit of size loses. */
+        public Dimension transmittance() {
+            return transmittance;
+        }
     }
 }

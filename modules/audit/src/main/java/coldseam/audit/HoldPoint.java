@@ -8,6 +8,18 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param name plain
  * @param before what would cover it
  * @param lookAt what to look at and photograph
- * @param junctions ids of the sheets it belongs to, of junctions and of points
+ * @param junctions sheets of those it belongs to
+ * @param points sheets of those it belongs to
  */
-public record HoldPoint(String name, String before, ImmutableList<String> lookAt, ImmutableList<String> junctions) {}
+public record HoldPoint(
+        String name,
+        String before,
+        ImmutableList<String> lookAt,
+        ImmutableList<JunctionSheet> junctions,
+        ImmutableList<PointSheet> points) {
+
+    /** Ids of all sheets it belongs to. */
+    public ImmutableList<String> sheets() {
+        return junctions.collect(JunctionSheet::id).newWithAll(points.collect(PointSheet::id));
+    }
+}

@@ -2,24 +2,56 @@ package coldseam.audit;
 
 import coldseam.conduction.Interval;
 import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.Surface;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * One edge in the audit.
  *
  * @param edge of the shell
- * @param sheet id of its sheet; empty where nothing could be computed
+ * @param sheet of its junction; empty where nothing could be computed
  * @param psi W/(m·K), in the site's dimension system
  * @param length m, in the site's dimension system
  * @param factor temperature factor b that weighs it
- * @param source "computed", or the source of an own psi, or why there is none
- * @param unknown whether its psi is a stand-in, so that the verdict cannot be unbroken
+ * @param source of psi
+ * @param misfits why the detail chosen for it does not fit; empty where it does, or where none is chosen
  */
 public record JunctionRow(
-        Edge edge, Optional<String> sheet, Interval psi, double length, double factor, String source, boolean unknown) {
+        Edge edge,
+        Optional<JunctionSheet> sheet,
+        Interval psi,
+        double length,
+        double factor,
+        BridgeSource source,
+        ImmutableList<String> misfits)
+        implements BridgeRow {
 
-    /** psi times length times factor, W/K. */
-    public Interval loss() {
-        return psi.times(length * factor);
+    @Override
+    public String name() {
+        return edge.name();
+    }
+
+    @Override
+    public String kindLabel() {
+        return edge.kind().label();
+    }
+
+    @Override
+    public ImmutableList<Surface> surfaces() {
+        return edge.second()
+                .map(second -> Lists.immutable.of(edge.first(), second))
+                .orElse(Lists.immutable.of(edge.first()));
+    }
+
+    @Override
+    public Interval transmittance() {
+        return psi;
+    }
+
+    @Override
+    public double size() {
+        return length;
     }
 }

@@ -25,17 +25,25 @@ public record Mould(
     /**
      * The coldest inner surface of a junction.
      *
-     * @param sheet id of the junction's sheet
+     * @param sheet of the junction
      * @param temperatureFactor fRsi
      * @param humidityAtDesign indoor relative humidity, 0 to 1, from which mould may grow there at the design temperatures
      * @param humidityInCriticalMonth the same in the month that asks for most; empty without months
      */
     public record Surface(
-            String sheet, double temperatureFactor, double humidityAtDesign, OptionalDouble humidityInCriticalMonth) {}
+            JunctionSheet sheet,
+            double temperatureFactor,
+            double humidityAtDesign,
+            OptionalDouble humidityInCriticalMonth) {}
 
     /** Surfaces on which mould may grow at the site's own humidity while the design temperature lasts. */
     public ImmutableList<Surface> wetAtDesign() {
         return surfaces.select(surface -> surface.temperatureFactor() < designNeed);
+    }
+
+    /** Whether a junction's surface is among some of these. */
+    public static boolean among(ImmutableList<Surface> some, JunctionSheet sheet) {
+        return some.anySatisfy(surface -> surface.sheet().id().equals(sheet.id()));
     }
 
     /** Surfaces on which mould may grow in some month. */

@@ -5,6 +5,8 @@ import coldseam.envelope.PointBridges;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.shell.Surface;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * One set of points in the audit.
@@ -13,30 +15,46 @@ import java.util.Optional;
  * @param kind of thing they are
  * @param surface they go through
  * @param number of them
- * @param sheet id of their sheet; empty where nothing could be computed
+ * @param sheet of them; empty where nothing could be computed
  * @param chi W/K, of one
  * @param factor temperature factor b that weighs it
- * @param source "computed", or why there is nothing
- * @param unknown whether its chi is a stand-in, so that the verdict cannot be unbroken
+ * @param source of chi
+ * @param misfits why the detail chosen for it does not fit; empty where it does, or where none is chosen
  */
 public record PointRow(
         PointBridges points,
         PointKind kind,
         Surface surface,
         int number,
-        Optional<String> sheet,
+        Optional<PointSheet> sheet,
         Interval chi,
         double factor,
-        String source,
-        boolean unknown) {
+        BridgeSource source,
+        ImmutableList<String> misfits)
+        implements BridgeRow {
 
-    /** chi times number times factor, W/K. */
-    public Interval loss() {
-        return chi.times(number * factor);
+    @Override
+    public String name() {
+        return points.name();
     }
 
-    /** Where they are, in words. */
-    public String place() {
-        return points.name() + ", " + surface.name();
+    @Override
+    public String kindLabel() {
+        return kind.label();
+    }
+
+    @Override
+    public ImmutableList<Surface> surfaces() {
+        return Lists.immutable.of(surface);
+    }
+
+    @Override
+    public Interval transmittance() {
+        return chi;
+    }
+
+    @Override
+    public double size() {
+        return number;
     }
 }

@@ -180,7 +180,6 @@ public final class Sections {
         return new Section(
                 name,
                 Symmetry.PLANAR,
-                1e-6,
                 regions.toImmutable(),
                 environments.toImmutable(),
                 boundaries.toImmutable(),

@@ -2,7 +2,7 @@ package coldseam.cli;
 
 import coldseam.audit.Audit;
 import coldseam.audit.house.Workshop;
-import coldseam.envelope.file.AtomicFiles;
+import coldseam.files.AtomicFiles;
 import coldseam.report.AuditCsv;
 import coldseam.report.AuditJson;
 import coldseam.report.PdfReport;

@@ -2,9 +2,9 @@ package coldseam.cli;
 
 import coldseam.assemblies.AssemblyException;
 import coldseam.conduction.SectionException;
-import coldseam.envelope.file.Fault;
-import coldseam.envelope.file.FileFaultException;
 import coldseam.envelope.shell.ShellException;
+import coldseam.files.Fault;
+import coldseam.files.FileFaultException;
 import coldseam.junctions.DetailDoesNotFit;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -3,7 +3,7 @@ package coldseam.cli;
 import coldseam.audit.Audit;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.UnitSystem;
 import java.nio.file.Path;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -30,14 +30,14 @@ final class HouseOptions {
     /**
      * Audits the house, saying how far it has come.
      *
-     * @throws coldseam.envelope.file.FileFaultException with every fault of the file
+     * @throws coldseam.files.FileFaultException with every fault of the file
      * @throws coldseam.envelope.shell.ShellException with every fault of the shape
      */
     Audit audit(Workshop workshop, Terminal terminal) {
         HouseAudit ready = HouseAudit.of(house, store == null ? workshop : workshop.keepingIn(store));
         ProgressLines progress = new ProgressLines(terminal);
         try {
-            return ready.compute(units, progress, () -> false);
+            return ready.compute(progress, () -> false);
         } finally {
             progress.close();
         }

@@ -5,7 +5,7 @@ import coldseam.audit.house.HouseAudit;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Site;
-import coldseam.envelope.file.Nearest;
+import coldseam.files.Nearest;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.Catalogue;

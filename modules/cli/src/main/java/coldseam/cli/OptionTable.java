@@ -2,8 +2,8 @@ package coldseam.cli;
 
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DefaultPsi;
 import coldseam.junctions.DetailDoesNotFit;

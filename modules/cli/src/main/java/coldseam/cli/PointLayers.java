@@ -1,7 +1,5 @@
 package coldseam.cli;
 
-import org.eclipse.collections.api.factory.Maps;
-
 import coldseam.audit.engine.HousePoints;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
@@ -16,6 +14,7 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.point.PointHost;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
@@ -60,7 +59,7 @@ record PointLayers(
      * Reads what was asked for.
      *
      * @throws RefusedException where a name means no build-up
-     * @throws coldseam.envelope.file.FileFaultException with every fault of the house file
+     * @throws coldseam.files.FileFaultException with every fault of the house file
      */
     static PointLayers of(LayerOptions options, Workshop workshop) {
         Optional<Assembly> named = options.layers(workshop).first();

@@ -1,8 +1,8 @@
 package coldseam.cli;
 
 import coldseam.envelope.PointKind;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.PointResult;

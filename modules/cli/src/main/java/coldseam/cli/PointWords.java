@@ -1,8 +1,8 @@
 package coldseam.cli;
 
 import coldseam.audit.house.ToolVersion;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Detail;

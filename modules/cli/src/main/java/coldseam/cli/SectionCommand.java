@@ -1,13 +1,14 @@
 package coldseam.cli;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Coupling;
 import coldseam.conduction.GapPlaces;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
 import coldseam.conduction.solve.Conduction;
-import coldseam.envelope.file.AtomicFiles;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.AtomicFiles;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.hand.SectionFile;
 import coldseam.junctions.hand.SectionJson;
 import coldseam.report.SectionSvg;
@@ -29,6 +30,9 @@ import picocli.CommandLine.Parameters;
         description = "Solves a section drawn by hand: proven intervals of its heat flows, and its coldest points.",
         mixinStandardHelpOptions = true)
 final class SectionCommand implements Callable<Integer> {
+
+    /** Significant digits of an interval, at least. */
+    private static final int DIGITS = 6;
 
     private final Terminal terminal;
 
@@ -82,18 +86,19 @@ final class SectionCommand implements Callable<Integer> {
     private void print(SectionFile loaded, Solution solution) {
         boolean planar = loaded.section().symmetry() == Symmetry.PLANAR;
         Columns.fold(loaded.section().name(), "", "").forEach(terminal.out()::println);
-        ImmutableList<Solution.Coupling> wide = solution.widerThanAsked();
+        ImmutableList<Coupling> wide = solution.widerThanAsked();
         solution.couplings()
                 .forEach(coupling -> say(
-                        "L %s - %s: %s %s%s",
+                        "L %s - %s: %s%s",
                         coupling.first(),
                         coupling.second(),
-                        interval(coupling.value()),
-                        planar ? "W/(m·K)" : "W/K",
-                        wide.contains(coupling) ? width(coupling, solution) : ""));
+                        amount(coupling.value(), planar ? "W/(m·K)" : "W/K"),
+                        Double.isFinite(coupling.relativeWidth()) && wide.contains(coupling)
+                                ? width(coupling, solution)
+                                : ""));
         solution.heatFlows()
-                .forEach(flow -> say(
-                        "heat flow from %s: %s %s", flow.environment(), interval(flow.value()), planar ? "W/m" : "W"));
+                .forEach(flow ->
+                        say("heat flow from %s: %s", flow.environment(), amount(flow.value(), planar ? "W/m" : "W")));
         solution.surfaces()
                 .forEach(surface -> say(
                         "lowest temperature facing %s: %.2f °C at (%.4g, %.4g)",
@@ -127,7 +132,7 @@ final class SectionCommand implements Callable<Integer> {
     }
 
     /** What is said of a coupling whose own interval is wider than asked. */
-    private static String width(Solution.Coupling coupling, Solution solution) {
+    private static String width(Coupling coupling, Solution solution) {
         return String.format(
                 Locale.ROOT,
                 "; %.2g of its middle wide, %.2g was asked%s",
@@ -136,8 +141,10 @@ final class SectionCommand implements Callable<Integer> {
                 solution.met() ? " and holds for the total: give a smaller --width" : "");
     }
 
-    private static String interval(Interval value) {
-        return String.format(Locale.ROOT, "%.6g … %.6g", value.lower(), value.upper());
+    private static String amount(Interval value, String unit) {
+        return Double.isFinite(value.lower()) && Double.isFinite(value.upper())
+                ? UnitSystem.significant(value.lower(), value.upper(), DIGITS) + " " + unit
+                : "infinite";
     }
 
     private void say(String format, Object... values) {

@@ -9,12 +9,14 @@ import coldseam.audit.JunctionRow;
 import coldseam.audit.house.HouseAudit;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.file.AtomicFiles;
-import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Edge;
+import coldseam.files.AtomicFiles;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.report.JunctionSvg;
 import coldseam.report.pages.Limits;
+import coldseam.report.words.FindingWords;
+import coldseam.report.words.HeatLossWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,12 +35,13 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class HousesTest {
 
+    private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);
     private static final Path ROOT = Path.of(System.getProperty("coldseam.root"));
     private static final MutableMap<String, Audit> AUDITS = Maps.mutable.empty();
 
     private static Audit audit(String house) throws IOException {
         if (!AUDITS.containsKey(house)) {
-            AUDITS.put(house, HouseAudit.of(file(house), Run.REAL).compute(UnitSystem.SI));
+            AUDITS.put(house, HouseAudit.of(file(house), Run.REAL).compute());
         }
         return AUDITS.get(house);
     }
@@ -50,7 +53,7 @@ class HousesTest {
     @Test
     void heronRowIsUnbrokenWithoutWeakSpot() throws IOException {
         Audit audit = audit("heron-row");
-        assertEquals(Lists.immutable.empty(), audit.findings().collect(Finding::title));
+        assertEquals(Lists.immutable.empty(), audit.findings().collect(WORDS::title));
         assertTrue(audit.verdict().unbroken());
         assertEquals(Exit.UNBROKEN, Exit.of(audit));
     }
@@ -66,12 +69,12 @@ class HousesTest {
                         "No air layer in \"brick wall without air layer\"",
                         "No detail chosen: door threshold on a slab",
                         "Insulation pinched at the eaves of an insulated roof"),
-                audit.findings().collect(Finding::title));
+                audit.findings().collect(WORDS::title));
         assertEquals(Exit.FOUND, Exit.of(audit));
         // The knee wall that is missing is 8.42 m long and, above the flat roof, 0.92 m high.
-        assertEquals(2 * (8.42 + 0.92), audit.findings().getFirst().length(), 0.01);
+        assertEquals(2 * (8.42 + 0.92), audit.findings().getFirst().subject().length(), 0.01);
         Finding slab = audit.findings().get(2);
-        assertTrue(slab.place().startsWith("west side"), slab::place);
+        assertTrue(WORDS.place(slab).startsWith("west side"), WORDS.place(slab));
         assertTrue(slab.loss().orElseThrow().lower() > 5, slab::toString);
         assertTrue(slab.moneyPerYear().isPresent());
     }
@@ -79,7 +82,7 @@ class HousesTest {
     @Test
     void marshBungalowStandsUnbrokenOverItsCrawlSpace() throws IOException {
         Audit audit = audit("marsh-bungalow");
-        assertEquals(Lists.immutable.empty(), audit.findings().collect(Finding::title));
+        assertEquals(Lists.immutable.empty(), audit.findings().collect(WORDS::title));
         assertTrue(
                 audit.heatLoss().ground() > 1,
                 () -> "through the crawl space " + audit.heatLoss().ground() + " W/K");
@@ -107,9 +110,7 @@ class HousesTest {
     void psiOfTheSystemsDiffersByTransmittanceTimesSetBack(String house) throws IOException {
         Audit audit = audit(house);
         for (JunctionRow row : audit.junctions()) {
-            JunctionResult result = audit.sheets()
-                    .detect(sheet -> row.sheet().orElseThrow().equals(sheet.id()))
-                    .result();
+            JunctionResult result = row.sheet().orElseThrow().result();
             Edge edge = row.edge();
             double expected = part(result, edge.kind().first(), result.setup().firstExposure(), edge.firstSetBack())
                     + part(result, edge.kind().second(), result.setup().secondExposure(), edge.secondSetBack());
@@ -154,7 +155,7 @@ class HousesTest {
         return audit(house)
                 .heatLoss()
                 .lines()
-                .detect(line -> line.name().equals("lowest floor"))
+                .detect(line -> HeatLossWords.name(line.part()).equals("lowest floor"))
                 .transmittance()
                 .middle();
     }

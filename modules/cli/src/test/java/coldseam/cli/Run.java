@@ -3,13 +3,19 @@ package coldseam.cli;
 import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.Workshop;
 import coldseam.envelope.House;
-import coldseam.envelope.file.KnownNames;
+import coldseam.files.KnownNames;
 import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.PointResult;
+import coldseam.junctions.PointSetup;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.detail.Detail;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.BiFunction;
 import org.eclipse.collections.api.factory.Lists;
 
 /** One run of the command, with what it printed. */
@@ -27,6 +33,21 @@ record Run(int code, String out, String err) {
 
     static Run of(String... arguments) {
         return with(REAL, arguments);
+    }
+
+    /** A workshop that has the built-in catalogue and computes junctions with this; it has no answer for points. */
+    static Workshop computing(BiFunction<Detail, JunctionSetup, JunctionResult> junctions) {
+        return computing(new BridgeComputer() {
+            @Override
+            public JunctionResult compute(Detail detail, JunctionSetup setup) {
+                return junctions.apply(detail, setup);
+            }
+
+            @Override
+            public PointResult compute(Detail detail, PointSetup setup) {
+                throw new UnsupportedOperationException("points");
+            }
+        });
     }
 
     /** A workshop that has the built-in catalogue and computes with this. */

@@ -1,5 +1,9 @@
 package coldseam.conduction;
 
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
 /**
  * The heat flow form Q(T) = Σ_{i&lt;j} L_ij (T_i − T_j)² of several environments between two quadratic forms, U ⪰ Q ⪰ l.
  *
@@ -21,19 +25,14 @@ public final class HeatFlowForm {
     private final int n;
 
     /**
-     * @param upper symmetric, of as many rows as there are environments but one; its diagonal may be infinite where two
-     *     prescribed temperatures meet
+     * @param upper symmetric, of as many rows as there are environments but one; may be infinite where there are two
+     *     environments
      * @param lower of the same shape
      */
     public HeatFlowForm(double[][] upper, double[][] lower) {
         this.upper = upper;
         this.lower = lower;
         n = upper.length + 1;
-    }
-
-    /** How many environments there are. */
-    public int environments() {
-        return n;
     }
 
     /**
@@ -43,11 +42,12 @@ public final class HeatFlowForm {
      * @param b likewise
      */
     public Interval between(double[] a, double[] b) {
+        if (n == 2) {
+            double product = (a[1] - a[0]) * (b[1] - b[0]);
+            return product == 0 ? Interval.of(0) : new Interval(lower[0][0], upper[0][0]).times(product);
+        }
         double widthA = value(upper, a, a) - value(lower, a, a);
         double widthB = value(upper, b, b) - value(lower, b, b);
-        if (!(widthA < Double.POSITIVE_INFINITY && widthB < Double.POSITIVE_INFINITY)) {
-            return new Interval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
-        }
         double middle = 0.5 * (value(upper, a, b) + value(lower, a, b));
         double half = 0.5 * Math.sqrt(Math.max(0, widthA) * Math.max(0, widthB));
         return new Interval(middle - half, middle + half);
@@ -64,23 +64,52 @@ public final class HeatFlowForm {
         return sum;
     }
 
-    /** L_ij of two environments, or of two sets of them; none is negative. */
-    public Interval coupling(double[] first, double[] second) {
-        Interval form = between(first, second);
-        double lower = Math.max(0, -form.upper());
-        return new Interval(lower, Math.max(lower, -form.lower()));
-    }
-
     /** Half the sum of Q(e_i) over all environments: the sum of all couplings, with the width of its bounds. */
     public Interval total() {
         double low = 0;
         double up = 0;
-        for (int e = 0; e < n; e++) {
-            double[] unit = new double[n];
-            unit[e] = 1;
+        for (double[] unit : units(n)) {
             low += value(lower, unit, unit);
             up += value(upper, unit, unit);
         }
         return new Interval(0.5 * Math.min(low, up), 0.5 * up);
+    }
+
+    /**
+     * L_ij of each pair; none is negative.
+     *
+     * @param names of environments
+     * @param sets for each name 1 for the environments of this form that belong to it, 0 for the others
+     */
+    public ImmutableList<Coupling> couplings(ImmutableList<String> names, double[][] sets) {
+        MutableList<Coupling> all = Lists.mutable.empty();
+        for (int i = 0; i < names.size(); i++) {
+            for (int j = i + 1; j < names.size(); j++) {
+                Interval form = between(sets[i], sets[j]);
+                double least = Math.max(0, -form.upper());
+                all.add(new Coupling(names.get(i), names.get(j), new Interval(least, Math.max(least, -form.lower()))));
+            }
+        }
+        return all.toImmutable();
+    }
+
+    /**
+     * Q(e_i, T) of each.
+     *
+     * @param names of environments
+     * @param sets as of {@link #couplings}
+     * @param temperatures of each environment of this form, °C
+     */
+    public ImmutableList<HeatFlow> heatFlows(ImmutableList<String> names, double[][] sets, double[] temperatures) {
+        return names.collectWithIndex((name, i) -> new HeatFlow(name, between(sets[i], temperatures)));
+    }
+
+    /** The sets of n environments that stand for themselves. */
+    public static double[][] units(int n) {
+        double[][] units = new double[n][n];
+        for (int e = 0; e < n; e++) {
+            units[e][e] = 1;
+        }
+        return units;
     }
 }

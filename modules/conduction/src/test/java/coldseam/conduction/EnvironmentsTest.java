@@ -114,4 +114,37 @@ class EnvironmentsTest {
         assertEquals(20, solution.field().temperatureAt(0.05, 0.05), 1e-12);
         assertEquals(Interval.of(0), solution.heatFlows().get(0).value());
     }
+
+    /**
+     * Two prescribed temperatures meet and a third environment stands across: only the coupling of the two is infinite.
+     * What the third gives is known from the section where the two are one; it is the sum of its two couplings.
+     */
+    @Test
+    void aThirdEnvironmentsCouplingsStayFinite() {
+        Sketch apart = Sketch.of("meeting").rectangle(1, 0, 0, 400, 200).environment("third", 5, 0.1);
+        Solution solution = apart.environment("warm", 20, 0)
+                .environment("cold", 0, 0)
+                .boundary("third", 0, 0, 400, 0)
+                .boundary("warm", 0, 200, 100, 200)
+                .boundary("cold", 100, 200, 400, 200)
+                .solve(1e-3);
+        Interval one = Sketch.of("one")
+                .rectangle(1, 0, 0, 400, 200)
+                .environment("third", 5, 0.1)
+                .environment("both", 0, 0)
+                .boundary("third", 0, 0, 400, 0)
+                .boundary("both", 0, 200, 400, 200)
+                .solve(1e-6)
+                .coupling("third", "both");
+        assertEquals(Double.POSITIVE_INFINITY, solution.coupling("warm", "cold").upper());
+        Interval warm = solution.coupling("third", "warm");
+        Interval cold = solution.coupling("third", "cold");
+        assertTrue(warm.upper() < 1.01 * one.upper() && cold.upper() < 1.01 * one.upper(), warm + " " + cold);
+        assertTrue(warm.lower() + cold.lower() <= one.upper() && one.lower() <= warm.upper() + cold.upper());
+        HeatFlow flow = solution.heatFlows().getFirst();
+        assertTrue(
+                Double.isFinite(flow.value().lower())
+                        && Double.isFinite(flow.value().upper()),
+                flow::toString);
+    }
 }

@@ -98,6 +98,63 @@ class FaultsTest {
                 "at least 0.02 mm");
     }
 
+    /** A corner rounded to a millimetre off the line it stands on leaves a crack of up to that. */
+    @Test
+    void crackThatNarrowsToNothing() {
+        refused(
+                slab().polygon(1, 0, 0, 1000, 0, 1000, 100, 0, 100)
+                        .polygon(1, 0, 100, 500, 100.7, 1000, 100, 1000, 200, 0, 200),
+                "gap that narrows to nothing",
+                "0.7 mm",
+                "more digits");
+    }
+
+    @Test
+    void regionTooThinToBeThere() {
+        refused(
+                slab().rectangle(1, 0, 0, 1000, 200).rectangle(50, 300, 0, 300.001, 200),
+                "region 2 (material 2)",
+                "(0.3, 0) m",
+                "closer than 0.005 mm is one");
+    }
+
+    @Test
+    void moreEnvironmentsThanAreToldApart() {
+        Sketch sketch = Sketch.of("many").rectangle(1, 0, 0, 6500, 200);
+        for (int i = 0; i < 65; i++) {
+            sketch.environment("e" + i, i, 0.1).boundary("e" + i, 100 * i, 0, 100 * i + 100, 0);
+        }
+        refused(sketch, "65 environments", "at most 64");
+    }
+
+    @Test
+    void moreHolesThanAreToldApart() {
+        refused(holes(33), "more than 32 holes", "split the section");
+    }
+
+    /** As many as are told apart work: each hole's heat flow is that of its like, since all lie alike in a long strip. */
+    @Test
+    void asManyHolesAsAreToldApart() {
+        Solution solution = holes(32).solve(1e-2);
+        Interval all = solution.coupling("outdoor", "indoor");
+        Interval one = holes(1).solve(1e-2).coupling("outdoor", "indoor");
+        assertTrue(all.lower() <= 32 * one.upper() && all.upper() >= 32 * one.lower(), () -> all + " and " + one);
+    }
+
+    /** A row of square holes, each in the middle of a square of its own with adiabatic left and right sides. */
+    private static Sketch holes(int count) {
+        Sketch sketch = Sketch.of("holes").environment("indoor", 20, 0.1).environment("outdoor", 0, 0.1);
+        for (int i = 0; i < count; i++) {
+            int x = 400 * i;
+            sketch.rectangle(1, x, 0, x + 400, 100)
+                    .rectangle(1, x, 300, x + 400, 400)
+                    .rectangle(1, x, 100, x + 100, 300)
+                    .rectangle(1, x + 300, 100, x + 400, 300)
+                    .boundary("indoor", x + 100, 100, x + 300, 100, x + 300, 300, x + 100, 300, x + 100, 100);
+        }
+        return sketch.boundary("outdoor", 0, 0, 400 * count, 0).boundary("outdoor", 0, 400, 400 * count, 400);
+    }
+
     @Test
     void negativeRadius() {
         refused(

@@ -78,9 +78,9 @@ class GapPlacesTest {
     void smallCouplingsMayBeWiderThanAsked() {
         Solution solution = wall().solve(1e-2);
         assertTrue(solution.met());
-        ImmutableList<Solution.Coupling> wide = solution.widerThanAsked();
-        assertEquals("shaft", wide.collect(Solution.Coupling::second).distinct().makeString());
-        for (Solution.Coupling coupling : solution.couplings()) {
+        ImmutableList<Coupling> wide = solution.widerThanAsked();
+        assertEquals("shaft", wide.collect(Coupling::second).distinct().makeString());
+        for (Coupling coupling : solution.couplings()) {
             assertEquals(
                     coupling.value().width() > 1e-2 * coupling.value().middle(),
                     wide.contains(coupling),
@@ -104,15 +104,13 @@ class GapPlacesTest {
         Solution solution = wall().solve(1e-2);
         return new Solution(
                 solution.section(),
-                Lists.immutable.of(
-                        new Solution.Coupling("a", "b", new Interval(1, 1.001)),
-                        new Solution.Coupling("a", "c", small)),
+                Lists.immutable.of(new Coupling("a", "b", new Interval(1, 1.001)), new Coupling("a", "c", small)),
                 solution.heatFlows(),
                 solution.surfaces(),
                 solution.probes(),
                 solution.field(),
                 solution.accuracy(),
-                solution.met(),
+                solution.outcome(),
                 solution.unknowns(),
                 solution.seconds(),
                 solution.notes());

@@ -23,7 +23,6 @@ class HalfSpaceTest {
     private static Interval halfStrip(double a, double c, double width, double depth, boolean cold, double accuracy) {
         Sketch sketch = Sketch.of("strip")
                 .metres()
-                .snap(2e-5)
                 .rectangle(1, 0, -depth, width, 0)
                 .environment("strip", 1, 0)
                 .environment("surface", 0, 0)

@@ -98,7 +98,7 @@ class IsoCasesTest {
         Solution solution = case2().solve(1e-5);
         double[] printed = {7.1, 0.8, 7.9, 6.3, 0.8, 16.4, 16.3, 16.8, 18.3};
         for (int i = 0; i < 9; i++) {
-            Solution.ProbeTemperature probe = solution.probes().get(i);
+            ProbeTemperature probe = solution.probes().get(i);
             assertEquals(printed[i], probe.temperature(), 0.1, probe.name());
             assertTrue(probe.change() < 0.01, () -> probe.name() + " still changes by " + probe.change());
         }

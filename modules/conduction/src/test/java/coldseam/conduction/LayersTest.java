@@ -40,7 +40,7 @@ class LayersTest {
                 .solve(1e-4)
                 .coupling("below", "above");
         double exact = 5 / (20 / 2.0 + 0.16 / 0.035 + 0.0001 / 160 + 0.0125 / 0.13 + 0.1);
-        // 0.1 µm is less than the snap: thicknesses are met to 1e-6/0.16.
+        // The lattice holds tenths of a micrometre, so all thicknesses are met and rounding alone is left.
         assertEquals(exact, l.middle(), 1e-9 * exact);
         assertTrue(l.width() < 1e-9, () -> "width " + l.width());
     }

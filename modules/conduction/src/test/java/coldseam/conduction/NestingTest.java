@@ -111,7 +111,6 @@ class NestingTest {
         Section backwards = new Section(
                 section.name(),
                 section.symmetry(),
-                section.snap(),
                 section.regions(),
                 section.environments().toReversed(),
                 section.boundaries(),
@@ -119,7 +118,7 @@ class NestingTest {
         Solution one = Conduction.solve(section, new Accuracy(1e-3, 100_000));
         Solution other = Conduction.solve(backwards, new Accuracy(1e-3, 100_000));
         assertEquals(6, one.couplings().size());
-        for (Solution.Coupling c : one.couplings()) {
+        for (Coupling c : one.couplings()) {
             Interval there = other.coupling(c.first(), c.second());
             assertTrue(
                     c.value().lower() <= there.upper()

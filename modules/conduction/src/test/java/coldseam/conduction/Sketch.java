@@ -10,7 +10,6 @@ public final class Sketch {
 
     private final String name;
     private double unit = 1e-3;
-    private double snap = 1e-6;
     private Symmetry symmetry = Symmetry.PLANAR;
     private final MutableList<Region> regions = Lists.mutable.empty();
     private final MutableList<Environment> environments = Lists.mutable.empty();
@@ -27,11 +26,6 @@ public final class Sketch {
 
     Sketch metres() {
         unit = 1;
-        return this;
-    }
-
-    Sketch snap(double metres) {
-        snap = metres;
         return this;
     }
 
@@ -79,7 +73,6 @@ public final class Sketch {
         return new Section(
                 name,
                 symmetry,
-                snap,
                 regions.toImmutable(),
                 environments.toImmutable(),
                 boundaries.toImmutable(),

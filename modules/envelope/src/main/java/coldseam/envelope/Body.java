@@ -35,9 +35,10 @@ public sealed interface Body {
      * @param footprint a simple polygon, counterclockwise, at least three corners
      * @param height m, floor to floor (to the top of the top ceiling's structure in the top storey)
      * @param walls one for each side of the footprint, side i from corner i to corner i + 1
-     * @param terrace assembly of what lies open above this storey where the next is smaller; the roof's where empty
+     * @param terrace assembly of what lies open above this storey where the next is smaller; needed wherever walls of different
+     *     thickness do not explain it
      * @param terraceIsWalkedOn whether those parts are terraces (true) or lower roofs (false)
-     * @param overhang assembly of the floor where this storey projects over the one below
+     * @param overhang assembly of the floor where this storey projects over the one below; needed as the terrace is
      * @param floorThickness m, of the internal floor on which this storey stands; zero for the lowest
      */
     record Storey(

@@ -4,7 +4,7 @@ import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
 import coldseam.envelope.DimensionSystem;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.plan.SectionPlan.Piece;
 import org.eclipse.collections.api.list.ImmutableList;

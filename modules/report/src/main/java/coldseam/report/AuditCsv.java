@@ -3,16 +3,18 @@ package coldseam.report;
 import coldseam.assemblies.moisture.Condensation;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeSource;
+import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
-import coldseam.audit.JunctionSheet;
 import coldseam.audit.PointRow;
-import coldseam.audit.PointSheet;
 import coldseam.conduction.Interval;
-import coldseam.envelope.file.Csv;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Csv;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.report.words.HeatLossWords;
+import coldseam.report.words.SourceWords;
 import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.Optional;
@@ -58,35 +60,28 @@ public enum AuditCsv {
                         "second surface",
                         row -> row.edge().second().map(Surface::name).orElse(""))
                 .with("place", row -> row.edge().place())
-                .with("sheet", row -> row.sheet().orElse(""))
-                .with(
-                        "detail",
-                        row -> of(sheet(audit, row), s -> s.result().detail().id()))
-                .with(
-                        "fRsi",
-                        row -> of(sheet(audit, row), s -> Csv.plain(s.result().temperatureFactor())))
-                .with(
-                        "mould from indoor humidity %",
-                        row -> of(sheet(audit, row), s -> Csv.plain(100 * s.mouldHumidity())))
+                .with("sheet", row -> of(row.sheet(), sheet -> sheet.id()))
+                .with("detail", row -> of(row.sheet(), s -> s.result().detail().id()))
+                .with("fRsi", row -> of(row.sheet(), s -> Csv.plain(s.result().temperatureFactor())))
+                .with("mould from indoor humidity %", row -> of(row.sheet(), s -> Csv.plain(100 * s.mouldHumidity())))
                 .with("length", Dimension.LENGTH, JunctionRow::length);
         csv = bounds(csv, "psi", Dimension.LINEAR_TRANSMITTANCE, JunctionRow::psi)
                 .with("factor b", Dimension.RATIO, JunctionRow::factor);
         return bounds(csv, "loss", Dimension.HEAT_LOSS_COEFFICIENT, JunctionRow::loss)
-                .with("status", row -> status(audit, row))
-                .with("source", JunctionRow::source)
+                .with(
+                        "status",
+                        row -> status(audit.findings().select(f -> f.subject().isAbout(row.edge())), row.source()))
+                .with("source", row -> SourceWords.of(row.source()))
                 .text(audit.junctions());
     }
 
-    private static Optional<JunctionSheet> sheet(Audit audit, JunctionRow row) {
-        return row.sheet().flatMap(id -> audit.sheets().detectOptional(s -> s.id().equals(id)));
-    }
-
-    private static String status(Audit audit, JunctionRow row) {
-        ImmutableList<String> words = audit.findings()
-                .select(f -> f.edges().contains(row.edge().name()))
-                .collect(f -> f.severity().name().toLowerCase(Locale.ROOT))
-                .distinct();
-        return words.notEmpty() ? words.makeString(" and ") : row.unknown() ? "unknown" : "in order";
+    /** How grave what was found about something is. */
+    private static String status(ImmutableList<Finding> about, BridgeSource source) {
+        return about.isEmpty()
+                ? source.known() ? "in order" : "unknown"
+                : about.collect(finding -> finding.severity().name().toLowerCase(Locale.ROOT))
+                        .distinct()
+                        .makeString(" and ");
     }
 
     /** A row of the table: one of its lines, or the total, which has neither size nor transmittance. */
@@ -97,10 +92,15 @@ public enum AuditCsv {
                 .lines()
                 .collect(line -> new Loss(line.group().name().toLowerCase(Locale.ROOT), Optional.of(line), line.loss()))
                 .newWith(new Loss("total", Optional.empty(), audit.heatLoss().total()));
-        Csv<Loss> csv =
-                Csv.<Loss>in(units).with("group", Loss::group).with("part", row -> of(row.line(), HeatLoss.Line::name));
-        csv = csv.with("size", row -> of(row.line(), line -> number(units, line.size(), size(line))))
-                .with("unit of size", row -> of(row.line(), line -> units.label(size(line))))
+        Csv<Loss> csv = Csv.<Loss>in(units)
+                .with("group", Loss::group)
+                .with("part", row -> of(row.line(), line -> HeatLossWords.name(line.part())));
+        csv = csv.with(
+                        "size",
+                        row -> of(
+                                row.line(),
+                                line -> number(units, line.size(), size(line).orElse(Dimension.RATIO))))
+                .with("unit of size", row -> of(row.line().flatMap(AuditCsv::size), units::label))
                 .with(
                         "transmittance lower",
                         row -> of(
@@ -114,20 +114,12 @@ public enum AuditCsv {
         return bounds(csv, "loss", Dimension.HEAT_LOSS_COEFFICIENT, Loss::loss).text(rows);
     }
 
-    private static Dimension size(HeatLoss.Line line) {
-        return switch (line.sizeUnit()) {
-            case "m²" -> Dimension.AREA;
-            case "m" -> Dimension.LENGTH;
-            default -> Dimension.RATIO;
-        };
+    private static Optional<Dimension> size(HeatLoss.Line line) {
+        return line.group().size();
     }
 
     private static Dimension transmittance(HeatLoss.Line line) {
-        return switch (line.sizeUnit()) {
-            case "m²" -> Dimension.TRANSMITTANCE;
-            case "m" -> Dimension.LINEAR_TRANSMITTANCE;
-            default -> Dimension.POINT_TRANSMITTANCE;
-        };
+        return line.group().transmittance();
     }
 
     private static String moisture(Audit audit, UnitSystem units) {
@@ -169,34 +161,18 @@ public enum AuditCsv {
                 .with("points", row -> row.points().name())
                 .with("kind", row -> row.kind().label())
                 .with("surface", row -> row.surface().name())
-                .with("sheet", row -> row.sheet().orElse(""))
-                .with(
-                        "detail",
-                        row -> of(sheet(audit, row), s -> s.result().detail().id()))
+                .with("sheet", row -> of(row.sheet(), sheet -> sheet.id()))
+                .with("detail", row -> of(row.sheet(), s -> s.result().detail().id()))
                 .with("number", row -> Csv.plain(row.number()));
         csv = bounds(csv, "chi", Dimension.POINT_TRANSMITTANCE, PointRow::chi)
                 .with("factor b", Dimension.RATIO, PointRow::factor);
         return bounds(csv, "loss", Dimension.HEAT_LOSS_COEFFICIENT, PointRow::loss)
+                .with("fRsi", row -> of(row.sheet(), s -> Csv.plain(s.result().temperatureFactor())))
                 .with(
-                        "fRsi",
-                        row -> of(sheet(audit, row), s -> Csv.plain(s.result().temperatureFactor())))
-                .with("status", row -> status(audit, row))
-                .with("source", PointRow::source)
+                        "status",
+                        row -> status(audit.findings().select(f -> f.subject().isAbout(row)), row.source()))
+                .with("source", row -> SourceWords.of(row.source()))
                 .text(audit.points());
-    }
-
-    private static Optional<PointSheet> sheet(Audit audit, PointRow row) {
-        return row.sheet().flatMap(id -> audit.pointSheets().detectOptional(s -> s.id().equals(id)));
-    }
-
-    private static String status(Audit audit, PointRow point) {
-        ImmutableList<String> words = audit.findings()
-                .select(f -> f.rule().startsWith("point-")
-                        && (f.sheet().isPresent() && f.sheet().equals(point.sheet())
-                                || f.place().contains(point.place())))
-                .collect(f -> f.severity().name().toLowerCase(Locale.ROOT))
-                .distinct();
-        return words.notEmpty() ? words.makeString(" and ") : point.unknown() ? "unknown" : "in order";
     }
 
     private static <R> Csv<R> bounds(Csv<R> csv, String name, Dimension dimension, Function<R, Interval> value) {

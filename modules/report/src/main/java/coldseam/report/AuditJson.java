@@ -1,7 +1,7 @@
 package coldseam.report;
 
 import coldseam.audit.Audit;
-import coldseam.envelope.file.AtomicFiles;
+import coldseam.files.AtomicFiles;
 import coldseam.report.data.AuditText;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -1,8 +1,8 @@
 package coldseam.report;
 
 import coldseam.envelope.Site;
-import coldseam.envelope.file.AtomicFiles;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.AtomicFiles;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.PointResult;
 import coldseam.report.pages.Limits;
 import coldseam.report.pages.PointDetailSheet;

@@ -1,8 +1,8 @@
 package coldseam.report;
 
 import coldseam.conduction.Solution;
-import coldseam.envelope.file.AtomicFiles;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.AtomicFiles;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.SvgCanvas;
 import coldseam.report.pdf.FontMetrics;

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
-import coldseam.envelope.file.AtomicFiles;
+import coldseam.files.AtomicFiles;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -86,7 +86,7 @@ class AuditJsonTest {
 
     @Test
     void csvHasOneRowForEachEdgeAndEachLine() {
-        var units = coldseam.envelope.quantity.UnitSystem.SI;
+        var units = coldseam.files.quantity.UnitSystem.SI;
         String[] edges = AuditCsv.EDGES.text(AUDIT, units).split("\r\n");
         assertEquals(AUDIT.junctions().size() + 1, edges.length);
         assertTrue(edges[0].contains("psi lower W/(m·K)"), edges[0]);
@@ -95,6 +95,19 @@ class AuditJsonTest {
         String[] lines = AuditCsv.HEAT_LOSS.text(AUDIT, units).split("\r\n");
         assertEquals(AUDIT.heatLoss().lines().size() + 2, lines.length);
         assertTrue(lines[lines.length - 1].startsWith("total,"), lines[lines.length - 1]);
+    }
+
+    /** However many places a finding names in words, its status is that of every set it is about. */
+    @Test
+    void pointsInCsvBearTheStatusOfWhatWasFoundAboutThem() {
+        String[] rows = AuditCsv.POINTS
+                .text(SampleAudit.withPoints(), coldseam.files.quantity.UnitSystem.SI)
+                .split("\r\n");
+        assertEquals(7, rows.length);
+        for (int i = 1; i <= 5; i++) {
+            assertTrue(rows[i].endsWith(",weak,computed"), rows[i]);
+        }
+        assertTrue(rows[6].endsWith(",in order,computed"), rows[6]);
     }
 
     @Test
@@ -107,19 +120,21 @@ class AuditJsonTest {
         assertEquals(12, json.at("/assemblies/0/condensation/months").size());
         assertFalse(json.at("/assemblies/2/condensation/checked").asBoolean());
         String[] rows = AuditCsv.MOISTURE
-                .text(AUDIT, coldseam.envelope.quantity.UnitSystem.SI)
+                .text(AUDIT, coldseam.files.quantity.UnitSystem.SI)
                 .split("\r\n");
         assertEquals(AUDIT.assemblies().size() + 1, rows.length);
         assertTrue(rows[0].contains("most kg/m²"), rows[0]);
         assertTrue(rows[3].contains("not checked") && rows[3].contains("meets the ground"), rows[3]);
         assertEquals(
-                AUDIT.findings().getFirst().edges().size(),
+                ((coldseam.audit.Subject.Bridges) AUDIT.findings().getFirst().subject())
+                        .rows()
+                        .size(),
                 json.at("/findings/0/edges").size());
     }
 
     @Test
     void csvGivesTheUnitsAskedFor() {
-        String us = AuditCsv.EDGES.text(AUDIT, coldseam.envelope.quantity.UnitSystem.US);
+        String us = AuditCsv.EDGES.text(AUDIT, coldseam.files.quantity.UnitSystem.US);
         assertTrue(us.startsWith("edge,kind,"), us);
         assertTrue(us.contains("psi lower Btu/(h·ft·°F)"), us);
         assertFalse(us.contains("W/(m·K)"), us);

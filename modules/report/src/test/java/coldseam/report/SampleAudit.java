@@ -10,17 +10,26 @@ import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
 import coldseam.assemblies.moisture.VapourStack;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
+import coldseam.audit.Breach;
+import coldseam.audit.BridgeRow;
+import coldseam.audit.BridgeSource;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.HoldPoint;
-import coldseam.audit.InputRow;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
 import coldseam.audit.MoistureCheck;
 import coldseam.audit.Mould;
+import coldseam.audit.Note;
+import coldseam.audit.PointRow;
 import coldseam.audit.SideSummary;
+import coldseam.audit.Subject;
 import coldseam.audit.TerraceLine;
 import coldseam.audit.Verdict;
+import coldseam.audit.rules.DetailNotChosenRule;
+import coldseam.audit.rules.LayerBrokenRule;
+import coldseam.audit.rules.TemperatureFactorUnderLimitRule;
+import coldseam.audit.rules.TransmittanceOverLimitRule;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
@@ -35,6 +44,8 @@ import coldseam.envelope.Limits;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
+import coldseam.envelope.PointBridges;
+import coldseam.envelope.PointKind;
 import coldseam.envelope.Prices;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
@@ -148,17 +159,13 @@ final class SampleAudit {
                         0.83,
                         0.66));
         ImmutableList<JunctionRow> rows = shell.edges().collect(edge -> row(edge, sheets));
-        ImmutableList<Finding> findings = findings(shell);
+        ImmutableList<Finding> findings = findings(shell, rows);
         return new Audit(
                 house(name),
                 "5d41402abc4b2a76b9719d911017c5925d41402abc4b2a76b9719d911017c592",
                 "0.1.0",
                 shell,
-                new Verdict(
-                        false,
-                        2,
-                        1,
-                        "The insulation is open in one place and nobody has said how it passes in another."),
+                Verdict.of(findings),
                 sides(),
                 Lists.immutable.of(
                         row(WALL, HeatFlow.HORIZONTAL, OuterSurface.OUTDOORS, 170),
@@ -168,16 +175,11 @@ final class SampleAudit {
                 rows,
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
-                heatLoss(rows),
+                heatLoss(shell, rows),
                 findings,
-                mould(),
+                mould(sheets),
                 Lists.immutable.of(
-                        new TerraceLine(
-                                "terrace over the kitchen",
-                                18.6,
-                                9.3,
-                                true,
-                                "Under the deck it is 18.6 °C at the design temperature; the indoor air turns wet at 9.3 °C. The deck stays dry.")),
+                        new TerraceLine(surface(shell, "terrace"), house(name).site(), 18.6, 9.3)),
                 Lists.immutable.of(
                         new HoldPoint(
                                 "Slab edge before backfill",
@@ -185,21 +187,57 @@ final class SampleAudit {
                                 Lists.immutable.of(
                                         "the board stands tight on the footing",
                                         "its top edge is under the wall board"),
-                                Lists.immutable.of("J1")),
+                                Lists.immutable.of(sheets.get(0)),
+                                Lists.immutable.empty()),
                         new HoldPoint(
                                 "Roof edge before the metal cap",
                                 "the cap",
                                 Lists.immutable.of("wall board and roof board meet without a gap"),
-                                Lists.immutable.of("J2"))),
-                Lists.immutable.of(
-                        new InputRow("outdoor design temperature", "-10.0 °C", "given by the house file"),
-                        new InputRow(
-                                "conductivity of mineral wool board", "0.036 W/(m·K)", "invented for this sample")),
-                Lists.immutable.of(
-                        "Transmittances by ISO 6946; they count as exact.",
-                        "Linear transmittances by two-dimensional conduction, bounded from both sides; the interval is the discretisation's alone."),
-                Lists.immutable.of(
-                        "The audit does not look at structure, fire or sound. Ask those who answer for them before anything is cut or hung."));
+                                Lists.immutable.of(sheets.get(1)),
+                                Lists.immutable.empty())),
+                Lists.immutable.of(new Note.EdgeInsulationInSection()));
+    }
+
+    private static Surface surface(Shell shell, String name) {
+        return shell.surfaces().detect(each -> each.name().equals(name));
+    }
+
+    /** The same house with six sets of brackets; one finding is about the first five, more than a sentence names. */
+    static Audit withPoints() {
+        Audit plain = create();
+        Surface wall = plain.shell().surfaces().get(1);
+        ImmutableList<PointRow> rows = Lists.immutable
+                .of("first", "second", "third", "fourth", "fifth", "sixth")
+                .collect(name -> brackets(wall, name, 2));
+        Finding finding = new Finding(
+                1,
+                Finding.Severity.WEAK,
+                Lists.immutable.of(new Breach(
+                        "detail-not-chosen",
+                        new DetailNotChosenRule.Found(Lists.immutable.ofAll(rows.take(5)), Optional.empty()))),
+                new Subject.Bridges(rows.take(5)),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty());
+
+        return new Audit(
+                plain.house(),
+                plain.inputDigest(),
+                plain.version(),
+                plain.shell(),
+                plain.verdict(),
+                plain.sides(),
+                plain.assemblies(),
+                plain.sheets(),
+                plain.junctions(),
+                plain.pointSheets(),
+                rows,
+                plain.heatLoss(),
+                Lists.immutable.of(finding),
+                plain.mould(),
+                plain.terraces(),
+                plain.holdPoints(),
+                plain.notes());
     }
 
     private static AssemblyRow row(Assembly assembly, HeatFlow direction, OuterSurface outer, double area) {
@@ -230,15 +268,28 @@ final class SampleAudit {
                         20));
     }
 
-    private static Mould mould() {
+    private static Mould mould(ImmutableList<JunctionSheet> sheets) {
         return new Mould(
                 0.7,
                 0.75,
                 MonthlyTemperatureFactor.ofHeated(CLIMATE, HumidityClass.DWELLING, 20),
                 Lists.immutable.of(
-                        new Mould.Surface("J1", 0.66, 0.41, OptionalDouble.of(0.52)),
-                        new Mould.Surface("J2", 0.88, 0.66, OptionalDouble.of(0.72))));
+                        new Mould.Surface(sheets.get(0), 0.66, 0.41, OptionalDouble.of(0.52)),
+                        new Mould.Surface(sheets.get(1), 0.88, 0.66, OptionalDouble.of(0.72))));
     }
+
+    private static final Opening WINDOW = new Opening(
+            "kitchen window",
+            Opening.Kind.WINDOW,
+            "south wall, ground floor",
+            1.8,
+            1.3,
+            OptionalDouble.empty(),
+            0.9,
+            0.85,
+            0.09,
+            0.9,
+            OptionalDouble.empty());
 
     private static House house(String name) {
         return new House(
@@ -259,18 +310,7 @@ final class SampleAudit {
                 Maps.immutable.empty(),
                 Maps.immutable.empty(),
                 new Body.Explicit(Maps.immutable.empty(), Lists.immutable.empty(), 0),
-                Lists.immutable.of(new Opening(
-                        "kitchen window",
-                        Opening.Kind.WINDOW,
-                        "south wall, ground floor",
-                        1.8,
-                        1.3,
-                        OptionalDouble.empty(),
-                        0.9,
-                        0.85,
-                        0.09,
-                        0.9,
-                        OptionalDouble.empty())),
+                Lists.immutable.of(WINDOW),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
@@ -294,35 +334,39 @@ final class SampleAudit {
         Interval psi = sheet.map(s -> s.result().psiExternal()).orElse(Interval.of(-0.062));
         return new JunctionRow(
                 edge,
-                sheet.map(JunctionSheet::id),
+                sheet,
                 psi,
                 edge.externalLength(),
                 1,
-                sheet.isPresent() ? "computed" : "from a handbook",
-                false);
+                sheet.isPresent() ? new BridgeSource.Computed() : new BridgeSource.Own("from a handbook"),
+                Lists.immutable.empty());
     }
 
-    private static HeatLoss heatLoss(ImmutableList<JunctionRow> rows) {
+    private static HeatLoss heatLoss(Shell shell, ImmutableList<JunctionRow> rows) {
         List<HeatLoss.Line> lines = new ArrayList<>();
-        lines.add(line(HeatLoss.Group.SURFACES, "brick wall with mineral wool outside", 171.5, "m²", 0.2013));
-        lines.add(line(HeatLoss.Group.SURFACES, "warm flat roof", 80, "m²", 0.1447));
-        lines.add(line(HeatLoss.Group.OPENINGS, "kitchen window", 2.34, "m²", 0.85));
-        lines.add(line(HeatLoss.Group.OPENINGS, "other windows", 16.56, "m²", 0.85));
-        lines.add(line(HeatLoss.Group.GROUND, "slab on foam, on clay or silt", 80, "m²", 0.1871));
+        ImmutableList<Surface> surfaces = shell.surfaces();
+        lines.add(line(HeatLoss.Group.SURFACES, new HeatLoss.Part.OfSurface(surfaces.get(1)), 171.5, 0.2013));
+        lines.add(line(HeatLoss.Group.SURFACES, new HeatLoss.Part.OfSurface(surfaces.getLast()), 80, 0.1447));
+        lines.add(line(HeatLoss.Group.OPENINGS, new HeatLoss.Part.OfOpening(WINDOW), 2.34, 0.85));
+        lines.add(line(HeatLoss.Group.OPENINGS, new HeatLoss.Part.OfOpening(WINDOW), 16.56, 0.85));
+        lines.add(line(HeatLoss.Group.GROUND, new HeatLoss.Part.OfSurface(surfaces.get(0)), 80, 0.1871));
         for (JunctionKind kind :
                 new JunctionKind[] {JunctionKind.SLAB_EDGE, JunctionKind.OUTSIDE_CORNER, JunctionKind.FLAT_ROOF_EDGE}) {
             ImmutableList<JunctionRow> of = rows.select(r -> r.edge().kind() == kind);
             double length = of.sumOfDouble(JunctionRow::length);
             lines.add(new HeatLoss.Line(
                     HeatLoss.Group.JUNCTIONS,
-                    kind.label(),
+                    new HeatLoss.Part.OfJunction(of),
                     length,
-                    "m",
                     of.getFirst().psi(),
                     1,
                     of.getFirst().psi().times(length)));
         }
-        lines.add(line(HeatLoss.Group.POINTS, "brackets of the awning", 6, "", 0.05));
+        lines.add(line(
+                HeatLoss.Group.POINTS,
+                new HeatLoss.Part.OfPoints(brackets(surfaces.get(1), "brackets of the awning", 6)),
+                6,
+                0.05));
         Interval total = Lists.immutable.ofAll(lines).injectInto(Interval.of(0), (sum, line) -> sum.plus(line.loss()));
         Interval junctions = Lists.immutable
                 .ofAll(lines)
@@ -347,57 +391,70 @@ final class SampleAudit {
                 OptionalDouble.of(total.middle() * 3400 * 24 / 1000));
     }
 
-    private static HeatLoss.Line line(HeatLoss.Group group, String name, double size, String unit, double u) {
-        return new HeatLoss.Line(group, name, size, unit, Interval.of(u), 1, Interval.of(size * u));
+    private static HeatLoss.Line line(HeatLoss.Group group, HeatLoss.Part part, double size, double u) {
+        return new HeatLoss.Line(group, part, size, Interval.of(u), 1, Interval.of(size * u));
     }
 
-    private static ImmutableList<Finding> findings(Shell shell) {
+    /** A set of brackets that nobody computed. */
+    static PointRow brackets(Surface surface, String name, int number) {
+        return new PointRow(
+                new PointBridges(
+                        name,
+                        surface.name(),
+                        Optional.of(PointKind.BRACKET),
+                        Optional.empty(),
+                        new PointBridges.Count.Number(number),
+                        Maps.immutable.empty()),
+                PointKind.BRACKET,
+                surface,
+                number,
+                Optional.empty(),
+                Interval.of(0.05),
+                1,
+                new BridgeSource.Computed(),
+                Lists.immutable.empty());
+    }
+
+    private static ImmutableList<Finding> findings(Shell shell, ImmutableList<JunctionRow> rows) {
+        ImmutableList<JunctionRow> slab = rows.select(row -> row.edge().kind() == JunctionKind.SLAB_EDGE);
+        JunctionSheet sheet = slab.getFirst().sheet().orElseThrow();
+        ImmutableList<BridgeRow> corners =
+                Lists.immutable.ofAll(rows.select(row -> row.edge().kind() == JunctionKind.OUTSIDE_CORNER));
         return Lists.immutable.of(
                 new Finding(
                         1,
-                        "pen-line",
                         Finding.Severity.GAP,
-                        "Slab runs through the insulation",
-                        "The pen line ends at the slab; psi is 0.58 W/(m·K), the limit 0.01 W/(m·K).",
-                        "all round the ground floor, at the foot of the walls",
-                        new Point3(5, 0, 0),
-                        36,
-                        Lists.immutable.of("slab edge: floor, south wall"),
-                        Optional.empty(),
-                        Optional.of("J1"),
+                        Lists.immutable.of(
+                                new Breach(
+                                        "layer-broken",
+                                        new LayerBrokenRule.Found(sheet, Lists.immutable.of(Control.HEAT))),
+                                new Breach(
+                                        "transmittance-over-limit",
+                                        new TransmittanceOverLimitRule.Found(
+                                                sheet, slab.getFirst().psi(), 0.01))),
+                        new Subject.Bridges(slab),
+                        Optional.of(sheet),
                         Optional.of(new Interval(19.81, 19.83)),
-                        OptionalDouble.of(226),
-                        "Dig the edge free and set board against it down to the footing, joined to the wall board."),
+                        OptionalDouble.of(226)),
                 new Finding(
                         2,
-                        "no-detail",
                         Finding.Severity.UNKNOWN,
-                        "Nobody has chosen how the terrace meets the wall",
-                        "No detail is chosen; the worst of the catalogue stands in.",
-                        "first floor, where the terrace door stands",
-                        new Point3(6, 4, 2.8),
-                        8,
-                        Lists.immutable.of("wall to terrace"),
+                        Lists.immutable.of(new Breach(
+                                "detail-not-chosen", new DetailNotChosenRule.Found(corners, Optional.empty()))),
+                        new Subject.Bridges(corners),
                         Optional.empty(),
                         Optional.empty(),
-                        Optional.empty(),
-                        OptionalDouble.empty(),
-                        "Choose a detail for it in the house file."),
+                        OptionalDouble.empty()),
                 new Finding(
                         3,
-                        "surface-temperature",
                         Finding.Severity.WEAK,
-                        "Cold strip along the floor",
-                        "fRsi is 0.66, the limit 0.70.",
-                        "ground floor, along the north wall",
-                        new Point3(5, 8, 0.1),
-                        10,
-                        Lists.immutable.empty(),
-                        Optional.of("north wall, ground floor"),
-                        Optional.of("J1"),
+                        Lists.immutable.of(new Breach(
+                                "temperature-factor-under-limit",
+                                new TemperatureFactorUnderLimitRule.Found(sheet, 0.7))),
+                        new Subject.Surfaces(Lists.immutable.of(surface(shell, "north wall"))),
+                        Optional.of(sheet),
                         Optional.of(new Interval(1.2, 1.21)),
-                        OptionalDouble.of(14),
-                        "The same edge board closes it."));
+                        OptionalDouble.of(14)));
     }
 
     private static Surface surface(

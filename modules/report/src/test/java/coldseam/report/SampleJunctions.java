@@ -127,7 +127,6 @@ final class SampleJunctions {
         Section section = new Section(
                 name,
                 Symmetry.PLANAR,
-                1e-6,
                 pieces.collect(p -> new Region(p.material().name(), p.material().conductivity(), p.outline())),
                 Lists.immutable.of(new Environment("indoor", 20, 0.13), new Environment("outdoor", -10, 0.04)),
                 boundaries,

@@ -13,7 +13,7 @@ import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Symmetry;
 import coldseam.conduction.solve.Conduction;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.report.pages.Limits;
@@ -77,7 +77,6 @@ class SvgTest {
         Section corner = new Section(
                 "corner",
                 Symmetry.PLANAR,
-                1e-6,
                 Lists.immutable.of(new Region(
                         "concrete",
                         2.3,

@@ -21,6 +21,12 @@ import org.eclipse.collections.impl.factory.Lists;
 public record Condensation(
         ImmutableList<String> planes, ImmutableList<Balance> months, double most, double left, Verdict verdict) {
 
+    /** kg/m², the most that may condense: DIN 4108-3 (from memory). */
+    public static final double MOST = 1.0;
+
+    /** kg/m², the most that may condense on a layer that does not absorb water: DIN 4108-3 (from memory). */
+    public static final double MOST_NOT_ABSORBING = 0.5;
+
     /** What goes wherever a result goes. */
     public static final String CAUTION = "Diffusion in steady state only: driving rain, air leakage, built-in water and"
             + " storage in materials are not in it. Where these matter, have a dynamic study made.";

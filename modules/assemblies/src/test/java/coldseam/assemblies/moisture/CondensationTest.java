@@ -207,10 +207,10 @@ class CondensationTest {
         VapourStack.Slice control = new VapourStack.Slice("foil", 0, 20);
         BlockMethod dry = BlockMethod.of(stack(PLASTERBOARD, control, WOOL, BOARD), BlockMethod.DRYING_WALL);
         assertEquals(0, dry.wetted(), 0);
-        assertTrue(dry.passes(BlockMethod.MOST_NOT_ABSORBING));
+        assertTrue(dry.passes(Condensation.MOST_NOT_ABSORBING));
         BlockMethod wet = BlockMethod.of(stack(PLASTERBOARD, WOOL, BOARD), BlockMethod.DRYING_WALL);
-        assertTrue(wet.wetted() > BlockMethod.MOST);
-        assertTrue(!wet.passes(BlockMethod.MOST));
+        assertTrue(wet.wetted() > Condensation.MOST);
+        assertTrue(!wet.passes(Condensation.MOST));
         // Within the limit, yet it does not dry.
         assertTrue(!new BlockMethod(0.4, 0.3, 0, "p").passes(0.5));
         assertTrue(new BlockMethod(0.4, 0.5, 0, "p").passes(0.5));

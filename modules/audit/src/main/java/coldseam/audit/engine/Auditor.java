@@ -3,14 +3,17 @@ package coldseam.audit.engine;
 import coldseam.assemblies.Transmittance;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeRow;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.Mould;
+import coldseam.audit.Note;
 import coldseam.audit.TerraceLine;
+import coldseam.audit.Verdict;
 import coldseam.audit.rules.Facts;
 import coldseam.audit.rules.Findings;
 import coldseam.envelope.House;
-import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Shell;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
@@ -22,7 +25,6 @@ public final class Auditor {
 
     private final Catalogue catalogue;
     private final BridgeComputer computer;
-    private final UnitSystem units;
     private final String version;
 
     /**
@@ -30,13 +32,11 @@ public final class Auditor {
      *
      * @param catalogue of details, own ones of the house included
      * @param computer that computes them; asked from several threads at once
-     * @param units in which the audit's sentences give their values
      * @param version of the tool, for the record
      */
-    public Auditor(Catalogue catalogue, BridgeComputer computer, UnitSystem units, String version) {
+    public Auditor(Catalogue catalogue, BridgeComputer computer, String version) {
         this.catalogue = catalogue;
         this.computer = computer;
-        this.units = units;
         this.version = version;
     }
 
@@ -54,8 +54,8 @@ public final class Auditor {
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
         Points points = new Points.Run(house, catalogue, computer)
                 .compute(HousePoints.of(house, shell, surfaceHeats, heats), progress);
-        HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), junctions.sheets(), points.rows()).compute();
-        ImmutableList<TerraceLine> terraces = Terraces.of(house, heats, units);
+        HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), points.rows()).compute();
+        ImmutableList<TerraceLine> terraces = Terraces.of(house, heats);
         Moisture moisture = new Moisture(house);
         ImmutableList<AssemblyRow> assemblies = assemblies(house, heats, moisture);
         Mould mould = moisture.mould(junctions.sheets());
@@ -63,22 +63,17 @@ public final class Auditor {
                 house,
                 shell,
                 heats.toImmutableMap(heat -> heat.surface().name(), SurfaceHeat::transmittance),
-                junctions.sheets(),
-                junctions.rows(),
-                junctions.misfits(),
+                Lists.immutable.<BridgeSheet>ofAll(junctions.sheets()).newWithAll(points.sheets()),
+                Lists.immutable.<BridgeRow>ofAll(junctions.rows()).newWithAll(points.rows()),
                 assemblies,
                 mould,
-                points.sheets(),
-                points.rows(),
-                points.misfits(),
-                terraces,
-                units));
+                terraces));
         return new Audit(
                 house,
                 inputDigest,
                 version,
                 shell,
-                Words.verdict(findings),
+                Verdict.of(findings),
                 Sides.of(house, heats),
                 assemblies,
                 junctions.sheets(),
@@ -90,23 +85,15 @@ public final class Auditor {
                 mould,
                 terraces,
                 HoldPoints.of(junctions.sheets(), points.sheets()),
-                Inputs.of(house, shell, points.sheets(), units),
-                Words.method(
-                        house.site(),
-                        loss,
-                        units,
-                        surfaceHeats.notes().newWithAll(warnings(heats)).newWithAll(Words.methodOfPoints(points))),
-                Words.cautions());
+                surfaceHeats.notes().newWithAll(warnings(heats)));
     }
 
+    /** Whether the floors' edges are computed as sections with their ground, which then hold what insulates them. */
     private static boolean rimsComputed(Junctions junctions) {
         return junctions
                 .rows()
-                .anySatisfy(row -> row.source().startsWith("computed")
+                .anySatisfy(row -> row.source().computed()
                         && row.sheet()
-                                .flatMap(id -> junctions
-                                        .sheets()
-                                        .detectOptional(sheet -> sheet.id().equals(id)))
                                 .flatMap(sheet -> sheet.result().setup().ground())
                                 .isPresent());
     }
@@ -118,12 +105,13 @@ public final class Auditor {
         return Junctions.of(house, edges, run);
     }
 
-    private static ImmutableList<String> warnings(ImmutableList<SurfaceHeat> heats) {
+    private static ImmutableList<Note> warnings(ImmutableList<SurfaceHeat> heats) {
         return heats.flatCollect(heat -> heat.build()
                         .map(Transmittance::warnings)
                         .orElse(Lists.immutable.empty())
-                        .collect(Transmittance.Warning::text))
-                .distinct();
+                        .distinct())
+                .distinct()
+                .collect(Note.OfTransmittance::new);
     }
 
     /** One row for each assembly, direction of heat flow and outer surface, in the surfaces' order. */

@@ -1,14 +1,17 @@
 package coldseam.audit.engine;
 
+import coldseam.audit.BridgeSource;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.HeatLoss.Group;
 import coldseam.audit.HeatLoss.Line;
+import coldseam.audit.HeatLoss.Part;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
 import coldseam.audit.PointRow;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.House;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Site;
 import coldseam.envelope.shell.Edge;
@@ -17,10 +20,8 @@ import coldseam.junctions.JunctionResult;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
-import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
-import org.eclipse.collections.api.map.MutableMap;
 
 /**
  * The heat-loss coefficient by transmission (ISO 13789), line by line.
@@ -36,7 +37,6 @@ final class HeatLossTable {
     private final House house;
     private final ImmutableList<SurfaceHeat> heats;
     private final ImmutableList<JunctionRow> rows;
-    private final ImmutableList<JunctionSheet> sheets;
     private final ImmutableList<PointRow> points;
     private final DimensionSystem system;
 
@@ -44,12 +44,10 @@ final class HeatLossTable {
             House house,
             ImmutableList<SurfaceHeat> heats,
             ImmutableList<JunctionRow> rows,
-            ImmutableList<JunctionSheet> sheets,
             ImmutableList<PointRow> points) {
         this.house = house;
         this.heats = heats;
         this.rows = rows;
-        this.sheets = sheets;
         this.points = points;
         this.system = house.site().dimensions();
     }
@@ -95,9 +93,8 @@ final class HeatLossTable {
         return heats.select(heat -> heat.group() == group)
                 .collect(heat -> new Line(
                         group,
-                        heat.surface().name(),
+                        new Part.OfSurface(heat.surface()),
                         heat.opaqueArea(system),
-                        "m²",
                         Interval.of(heat.transmittance()),
                         heat.factor(),
                         rounded(Interval.of(heat.loss(system)))));
@@ -115,9 +112,8 @@ final class HeatLossTable {
                     double area = opening.width() * opening.height();
                     return new Line(
                             Group.OPENINGS,
-                            opening.name(),
+                            new Part.OfOpening(opening),
                             area,
-                            "m²",
                             Interval.of(opening.transmittance()),
                             factor,
                             rounded(Interval.of(area * opening.transmittance() * factor)));
@@ -128,56 +124,35 @@ final class HeatLossTable {
         return heats.detectOptional(heat -> heat.surface().name().equals(opening.surface()));
     }
 
-    /** What makes several edges one line. */
-    private record Key(String name, Interval psi, double factor) {}
+    /** What makes several edges one line: an own psi is one whatever sheet shows how the edges are built. */
+    private record Key(JunctionKind kind, Optional<String> sheet, BridgeSource source, Interval psi, double factor) {
+        static Key of(JunctionRow row) {
+            return new Key(
+                    row.edge().kind(),
+                    row.sheet().filter(sheet -> row.source().computed()).map(JunctionSheet::id),
+                    row.source(),
+                    row.psi(),
+                    row.factor());
+        }
+    }
 
     private ImmutableList<Line> junctionLines() {
-        MutableList<Key> order = Lists.mutable.empty();
-        MutableMap<Key, Double> lengths = Maps.mutable.empty();
-        for (JunctionRow row : rows) {
-            Key key = new Key(lineName(row), row.psi(), row.factor());
-            if (!lengths.containsKey(key)) {
-                order.add(key);
-            }
-            lengths.merge(key, row.length(), Double::sum);
-        }
-        return order.collect(key -> new Line(
-                        Group.JUNCTIONS,
-                        key.name(),
-                        lengths.get(key),
-                        "m",
-                        key.psi(),
-                        key.factor(),
-                        rounded(key.psi().times(lengths.get(key) * key.factor()))))
-                .toImmutable();
+        return rows.collect(Key::of).distinct().collect(key -> {
+            ImmutableList<JunctionRow> edges = rows.select(row -> Key.of(row).equals(key));
+            double length = edges.sumOfDouble(JunctionRow::length);
+            return new Line(
+                    Group.JUNCTIONS,
+                    new Part.OfJunction(edges),
+                    length,
+                    key.psi(),
+                    key.factor(),
+                    rounded(key.psi().times(length * key.factor())));
+        });
     }
 
     private ImmutableList<Line> pointLines() {
-        return points.collect(row ->
-                new Line(Group.POINTS, pointName(row), row.number(), "", row.chi(), row.factor(), rounded(row.loss())));
-    }
-
-    private static String pointName(PointRow row) {
-        String kind = row.kind().label() + " in " + row.surface().name();
-        return row.sheet()
-                .map(id -> id + " " + row.points().name() + ": " + kind + (row.unknown() ? ", not chosen" : ""))
-                .orElse(row.points().name() + ": " + kind + ", " + row.source());
-    }
-
-    private String lineName(JunctionRow row) {
-        String kind = row.edge().kind().label();
-        Optional<JunctionSheet> sheet = row.sheet().flatMap(this::sheet);
-        boolean computed = row.source().startsWith("computed");
-        if (sheet.isPresent() && computed) {
-            String detail = sheet.get().result().detail().name();
-            String stand = sheet.get().chosen() ? "" : ", not chosen";
-            return sheet.get().id() + " " + kind + ": " + detail + stand;
-        }
-        return row.unknown() ? kind + ": " + row.source() : kind + ": own psi, " + row.source();
-    }
-
-    private Optional<JunctionSheet> sheet(String id) {
-        return sheets.detectOptional(each -> each.id().equals(id));
+        return points.collect(row -> new Line(
+                Group.POINTS, new Part.OfPoints(row), row.number(), row.chi(), row.factor(), rounded(row.loss())));
     }
 
     private static boolean positive(Line line) {
@@ -253,7 +228,7 @@ final class HeatLossTable {
     }
 
     private Optional<JunctionResult> computed(JunctionRow row) {
-        return row.sheet().flatMap(this::sheet).map(JunctionSheet::result);
+        return row.sheet().map(JunctionSheet::result);
     }
 
     /** W/(m·K): psi in the other system minus psi in the site's, exactly Σ U·Δl of the section. */

@@ -277,11 +277,11 @@ final class HoldPoints {
                                     .newWithAll(photographs)
                                     .collect(HoldPoints::item)
                                     .distinct(),
-                            own.collect(JunctionSheet::id).newWithAll(ownPoints.collect(PointSheet::id)));
+                            own,
+                            ownPoints);
                 })
                 .zip(STOPS)
-                .select(pair ->
-                        pair.getTwo().always() || pair.getOne().junctions().notEmpty())
+                .select(pair -> pair.getTwo().always() || pair.getOne().sheets().notEmpty())
                 .collect(pair -> pair.getOne());
     }
 }

@@ -1,66 +1,56 @@
 package coldseam.audit.engine;
 
 import coldseam.assemblies.moisture.SurfaceHumidity;
+import coldseam.audit.BridgeSource;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.House;
+import coldseam.envelope.OwnPsi;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.Detail;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
-import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
-import org.eclipse.collections.api.map.ImmutableMap;
-import org.eclipse.collections.api.map.MutableMap;
 
 /**
  * The junctions of a house, computed: a sheet for each different one and a row for each edge.
  *
  * @param sheets in the order of their first edge
  * @param rows in the shell's order
- * @param misfits why the detail chosen for an edge does not fit, by the edge's name; only edges with such reasons
  */
-record Junctions(
-        ImmutableList<JunctionSheet> sheets,
-        ImmutableList<JunctionRow> rows,
-        ImmutableMap<String, ImmutableList<String>> misfits) {
+record Junctions(ImmutableList<JunctionSheet> sheets, ImmutableList<JunctionRow> rows) {
 
     /** What makes two edges one junction: the result (a detail and a setup) and whether somebody chose it. */
     private record Key(Detail detail, JunctionSetup setup, boolean chosen) {}
 
     /** Gathers what was computed. */
     static Junctions of(House house, ImmutableList<PlannedEdge> edges, JunctionRun run) {
-        MutableMap<Key, String> ids = Maps.mutable.empty();
-        MutableList<Key> order = Lists.mutable.empty();
-        MutableList<JunctionRow> rows = Lists.mutable.empty();
-        MutableMap<Key, MutableList<PlannedEdge>> groups = Maps.mutable.empty();
-        MutableMap<String, ImmutableList<String>> misfits = Maps.mutable.empty();
+        Map<Key, MutableList<PlannedEdge>> groups = new LinkedHashMap<>();
         for (PlannedEdge planned : edges) {
-            Optional<JunctionResult> result = run.result(planned);
-            Optional<String> sheet = result.map(found -> {
-                Key key = new Key(found.detail(), found.setup(), planned.chosen());
-                if (!ids.containsKey(key)) {
-                    ids.put(key, "J" + (ids.size() + 1));
-                    order.add(key);
-                }
-                groups.getIfAbsentPut(key, Lists.mutable::empty).add(planned);
-                return ids.get(key);
-            });
-            rows.add(row(house, planned, result, sheet));
-            ImmutableList<String> reasons = run.misfits(planned);
-            if (planned.chosen() && reasons.notEmpty()) {
-                misfits.put(planned.edge().name(), reasons);
-            }
+            key(planned, run)
+                    .ifPresent(key -> groups.computeIfAbsent(key, none -> Lists.mutable.empty())
+                            .add(planned));
         }
-        ImmutableList<JunctionSheet> sheets = order.collect(key -> sheet(house, ids.get(key), groups.get(key), run))
-                .toImmutable();
-        return new Junctions(sheets, rows.toImmutable(), misfits.toImmutable());
+        Map<Key, JunctionSheet> sheets = new LinkedHashMap<>();
+        groups.forEach((key, group) -> sheets.put(key, sheet(house, "J" + (sheets.size() + 1), group, run)));
+        ImmutableList<JunctionRow> rows = edges.collect(planned -> row(
+                house,
+                planned,
+                key(planned, run).map(sheets::get),
+                planned.chosen() ? run.misfits(planned) : Lists.immutable.empty()));
+        return new Junctions(Lists.immutable.ofAll(sheets.values()), rows);
+    }
+
+    private static Optional<Key> key(PlannedEdge planned, JunctionRun run) {
+        return run.result(planned).map(found -> new Key(found.detail(), found.setup(), planned.chosen()));
     }
 
     private static JunctionSheet sheet(House house, String id, MutableList<PlannedEdge> edges, JunctionRun run) {
@@ -82,37 +72,40 @@ record Junctions(
     }
 
     private static JunctionRow row(
-            House house, PlannedEdge planned, Optional<JunctionResult> result, Optional<String> sheet) {
+            House house, PlannedEdge planned, Optional<JunctionSheet> sheet, ImmutableList<String> misfits) {
         Edge edge = planned.edge();
         DimensionSystem system = house.site().dimensions();
         double length = length(edge, system);
         if (planned.own().isPresent()) {
-            Interval psi = Interval.of(planned.own().get().psi());
+            OwnPsi own = planned.own().get();
             return new JunctionRow(
                     edge,
                     sheet,
-                    psi,
+                    Interval.of(own.psi()),
                     length,
                     factorOfOwnPsi(edge),
-                    planned.own().get().source(),
-                    false);
+                    new BridgeSource.Own(own.source()),
+                    misfits);
         }
-        if (result.isPresent()) {
-            String source = planned.chosen() ? "computed" : "computed; the worst option stands in for one not chosen";
-            return new JunctionRow(edge, sheet, result.get().psi(system), length, 1, source, !planned.chosen());
-        }
-        return new JunctionRow(edge, sheet, Interval.of(0), length, 1, whyNothing(planned), true);
+        return sheet.map(found -> new JunctionRow(
+                        edge,
+                        sheet,
+                        found.result().psi(system),
+                        length,
+                        1,
+                        planned.chosen() ? new BridgeSource.Computed() : new BridgeSource.StandIn(),
+                        misfits))
+                .orElseGet(() -> new JunctionRow(
+                        edge, sheet, Interval.of(0), length, 1, new BridgeSource.None(whyNothing(planned)), misfits));
     }
 
-    private static String whyNothing(PlannedEdge planned) {
+    private static BridgeSource.Reason whyNothing(PlannedEdge planned) {
         if (planned.setup().isEmpty()) {
-            return "not computed: a surface beside it has no assembly";
+            return BridgeSource.Reason.NO_ASSEMBLY;
         }
         return planned.candidates().isEmpty()
-                ? "not computed: the catalogue has no detail of this kind"
-                : planned.chosen()
-                        ? "not computed: the detail does not fit these layers"
-                        : "not computed: no detail of the catalogue fits these layers";
+                ? BridgeSource.Reason.NO_DETAIL_OF_THE_KIND
+                : planned.chosen() ? BridgeSource.Reason.CHOSEN_DOES_NOT_FIT : BridgeSource.Reason.NONE_FITS;
     }
 
     /** m, in a dimension system. */

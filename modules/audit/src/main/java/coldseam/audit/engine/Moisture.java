@@ -64,7 +64,7 @@ final class Moisture {
             inMonth = OptionalDouble.of(SurfaceHumidity.of(Math.min(1, factor), site.indoorTemperature(), outdoors)
                     .humidityAtMouldLimit());
         }
-        return new Mould.Surface(sheet.id(), factor, sheet.mouldHumidity(), inMonth);
+        return new Mould.Surface(sheet, factor, sheet.mouldHumidity(), inMonth);
     }
 
     /** A year of an assembly towards outdoors. */

@@ -1,6 +1,7 @@
 package coldseam.audit.engine;
 
 import coldseam.assemblies.moisture.SurfaceHumidity;
+import coldseam.audit.BridgeSource;
 import coldseam.audit.PointRow;
 import coldseam.audit.PointSheet;
 import coldseam.conduction.Interval;
@@ -11,29 +12,20 @@ import coldseam.junctions.PointResult;
 import coldseam.junctions.PointSetup;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.detail.Detail;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
-import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
-import org.eclipse.collections.api.map.ImmutableMap;
-import org.eclipse.collections.api.map.MutableMap;
 
 /**
  * The points of a house, computed: a sheet for each different one and a row for each set.
  *
  * @param sheets in the order of their first set
  * @param rows in the house file's order
- * @param misfits why the detail chosen for a set does not fit, by the set's name; only sets with such reasons
  */
-record Points(
-        ImmutableList<PointSheet> sheets,
-        ImmutableList<PointRow> rows,
-        ImmutableMap<String, ImmutableList<String>> misfits) {
-
-    static Points none() {
-        return new Points(Lists.immutable.empty(), Lists.immutable.empty(), Maps.immutable.empty());
-    }
+record Points(ImmutableList<PointSheet> sheets, ImmutableList<PointRow> rows) {
 
     /** A detail for a setup: what is computed once, however many sets ask. */
     private record Question(Detail detail, PointSetup setup) {}
@@ -60,29 +52,19 @@ record Points(
                     sets.flatCollect(this::allQuestions),
                     question -> computer.compute(question.detail(), question.setup()),
                     progress);
-            MutableMap<Key, MutableList<HousePoints>> groups = Maps.mutable.empty();
-            MutableList<Key> order = Lists.mutable.empty();
-            MutableList<PointRow> rows = Lists.mutable.empty();
-            MutableMap<String, ImmutableList<String>> misfits = Maps.mutable.empty();
+            Map<Key, MutableList<HousePoints>> groups = new LinkedHashMap<>();
             for (HousePoints set : sets) {
-                Optional<PointResult> result = result(set);
-                Optional<String> sheet = result.map(found -> {
-                    Key key = new Key(found.detail(), found.setup(), chosen(set));
-                    if (!order.contains(key)) {
-                        order.add(key);
-                    }
-                    groups.getIfAbsentPut(key, Lists.mutable::empty).add(set);
-                    return "P" + (order.indexOf(key) + 1);
-                });
-                rows.add(row(set, result, sheet));
-                if (result.isEmpty() && chosen(set) && set.setup().isPresent()) {
-                    misfits.put(set.points().name(), reasons(set));
-                }
+                key(set).ifPresent(key -> groups.computeIfAbsent(key, none -> Lists.mutable.empty())
+                        .add(set));
             }
-            ImmutableList<PointSheet> sheets = order.collectWithIndex(
-                            (key, index) -> sheet("P" + (index + 1), groups.get(key)))
-                    .toImmutable();
-            return new Points(sheets, rows.toImmutable(), misfits.toImmutable());
+            Map<Key, PointSheet> sheets = new LinkedHashMap<>();
+            groups.forEach((key, group) -> sheets.put(key, sheet("P" + (sheets.size() + 1), group)));
+            return new Points(
+                    Lists.immutable.ofAll(sheets.values()), sets.collect(set -> row(set, key(set).map(sheets::get))));
+        }
+
+        private Optional<Key> key(HousePoints set) {
+            return result(set).map(found -> new Key(found.detail(), found.setup(), chosen(set)));
         }
 
         private ImmutableList<Question> allQuestions(HousePoints set) {
@@ -135,25 +117,30 @@ record Points(
             return answers.reasons(questions(set));
         }
 
-        private PointRow row(HousePoints set, Optional<PointResult> result, Optional<String> sheet) {
+        private PointRow row(HousePoints set, Optional<PointSheet> sheet) {
             double factor = set.setup()
                     .map(each -> each.exposure().factor())
                     .orElse(set.surface().exposure().factor());
-            String source = result.isEmpty()
-                    ? set.setup().isEmpty()
-                            ? "not computed: the surface has no assembly"
-                            : "not computed: the detail does not fit these layers"
-                    : chosen(set) ? "computed" : "computed; the worst option stands in for one not chosen";
             return new PointRow(
                     set.points(),
                     kind(set),
                     set.surface(),
                     set.number(),
                     sheet,
-                    result.map(PointResult::chi).orElse(Interval.of(0)),
+                    sheet.map(found -> found.result().chi()).orElse(Interval.of(0)),
                     factor,
-                    source,
-                    result.isEmpty() || !chosen(set));
+                    source(set, sheet.isPresent()),
+                    sheet.isEmpty() && chosen(set) ? reasons(set) : Lists.immutable.empty());
+        }
+
+        private static BridgeSource source(HousePoints set, boolean computed) {
+            if (computed) {
+                return chosen(set) ? new BridgeSource.Computed() : new BridgeSource.StandIn();
+            }
+            return new BridgeSource.None(
+                    set.setup().isEmpty()
+                            ? BridgeSource.Reason.NO_ASSEMBLY
+                            : chosen(set) ? BridgeSource.Reason.CHOSEN_DOES_NOT_FIT : BridgeSource.Reason.NONE_FITS);
         }
 
         private PointSheet sheet(String id, MutableList<HousePoints> sets) {

@@ -3,7 +3,7 @@ package coldseam.audit.house;
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
-import coldseam.envelope.file.KnownNames;
+import coldseam.files.KnownNames;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;

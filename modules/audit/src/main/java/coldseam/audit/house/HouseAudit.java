@@ -4,14 +4,13 @@ import coldseam.audit.Audit;
 import coldseam.audit.engine.Auditor;
 import coldseam.audit.engine.Progress;
 import coldseam.envelope.House;
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.FileFaultException;
-import coldseam.envelope.file.SourceDocument;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.file.house.LoadedHouse;
-import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
+import coldseam.files.Faults;
+import coldseam.files.FileFaultException;
+import coldseam.files.SourceDocument;
 import coldseam.junctions.catalogue.Catalogue;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -97,26 +96,24 @@ public final class HouseAudit {
         return catalogue;
     }
 
-    /** Audits the house without telling anyone how far it has come; see {@link #compute(UnitSystem, Progress, BooleanSupplier)}. */
-    public Audit compute(UnitSystem units) {
-        return compute(units, Progress.SILENT, () -> false);
+    /** Audits the house without telling anyone how far it has come; see {@link #compute(Progress, BooleanSupplier)}. */
+    public Audit compute() {
+        return compute(Progress.SILENT, () -> false);
     }
 
     /**
      * Audits the house.
      *
-     * @param units in which the audit's sentences give their values
      * @param progress hears how far it has come
      * @param cancelled asked before and after each section, from several threads, one at a time
      * @throws CancellationException once {@code cancelled} says so; what was solved meanwhile is kept in the workshop's store
      */
-    public Audit compute(UnitSystem units, Progress progress, BooleanSupplier cancelled) {
+    public Audit compute(Progress progress, BooleanSupplier cancelled) {
         Progress asked = (step, done, of) -> {
             refuseCancelled(cancelled);
             progress.at(step, done, of);
         };
-        return new Auditor(catalogue, workshop.computer(), units, ToolVersion.read())
-                .audit(house, shell, digest, asked);
+        return new Auditor(catalogue, workshop.computer(), ToolVersion.read()).audit(house, shell, digest, asked);
     }
 
     private static void refuseCancelled(BooleanSupplier cancelled) {

@@ -1,12 +1,12 @@
 package coldseam.audit.house;
 
 import coldseam.envelope.Opening;
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.Located;
-import coldseam.envelope.file.Nearest;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Faults;
+import coldseam.files.Located;
+import coldseam.files.Nearest;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.ChoiceChecks;
 import org.eclipse.collections.api.factory.Lists;
@@ -19,7 +19,7 @@ final class LateChecks {
 
     /**
      * @param catalogue with the house's own details
-     * @throws coldseam.envelope.file.FileFaultException with every name that is not beside any junction, every parameter or
+     * @throws coldseam.files.FileFaultException with every name that is not beside any junction, every parameter or
      *     price that no detail has, and every point that cannot be where it is said to be
      */
     static void refuse(LoadedHouse loaded, Shell shell, Catalogue catalogue) {

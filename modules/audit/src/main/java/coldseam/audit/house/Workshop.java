@@ -1,7 +1,7 @@
 package coldseam.audit.house;
 
 import coldseam.envelope.House;
-import coldseam.envelope.file.KnownNames;
+import coldseam.files.KnownNames;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;

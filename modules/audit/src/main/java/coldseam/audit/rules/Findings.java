@@ -1,7 +1,9 @@
 package coldseam.audit.rules;
 
+import coldseam.audit.Breach;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
-import coldseam.audit.JunctionSheet;
+import coldseam.audit.Subject;
 import coldseam.conduction.Interval;
 import coldseam.envelope.House;
 import java.util.Comparator;
@@ -24,16 +26,15 @@ public final class Findings {
      */
     public static ImmutableList<Finding> of(Facts facts) {
         ImmutableList<Draft> drafts = Rules.all().flatCollect(rule -> rule.find(facts));
-        ImmutableList<Finding> found = drafts.collect(Draft::subject)
+        ImmutableList<Finding> found = drafts.collect(Draft::cause)
                 .distinct()
-                .collect(subject ->
-                        joined(facts, drafts.select(each -> each.subject().equals(subject))))
+                .collect(cause ->
+                        joined(facts, drafts.select(each -> each.cause().equals(cause))))
                 .toSortedList(Comparator.comparing(Finding::severity)
-                        .thenComparing(finding -> finding.rule().equals("open-edge") ? 0 : 1)
+                        .thenComparing(finding -> finding.subject() instanceof Subject.Hole ? 0 : 1)
                         .thenComparing(finding -> -loss(finding))
-                        .thenComparing(finding -> -finding.length())
-                        .thenComparing(Finding::title)
-                        .thenComparing(Finding::place))
+                        .thenComparing(finding -> -finding.subject().length())
+                        .thenComparing(Finding::rule))
                 .toImmutable();
         return found.collectWithIndex((finding, index) -> numbered(finding, index + 1));
     }
@@ -46,27 +47,18 @@ public final class Findings {
         ImmutableList<Draft> byGravity =
                 drafts.toSortedListBy(draft -> draft.rule().gravity()).toImmutable();
         Draft lead = byGravity.getFirst();
-        ImmutableList<JunctionSheet> sheets =
-                byGravity.flatCollect(Draft::sheets).distinct();
+        ImmutableList<BridgeSheet> sheets = byGravity.flatCollect(Draft::sheets).distinctBy(BridgeSheet::id);
         // Rules may find fault with different sheets of one detail: the finding is about all of them.
         boolean more = sheets.size() > lead.sheets().size();
-        Draft whole =
-                more ? facts.about(sheets, lead.rule(), lead.severity(), lead.title(), lead.what(), lead.toDo()) : lead;
+        Draft whole = more ? facts.about(sheets, lead.rule(), lead.severity(), lead.evidence()) : lead;
         return new Finding(
                 0,
-                lead.rule().id(),
                 byGravity.collect(Draft::severity).min(),
-                Facts.sentence(lead.title()),
-                Facts.sentence(byGravity.collect(Draft::what).makeString("; ")) + ".",
-                whole.place(),
-                whole.at(),
-                whole.length(),
-                whole.edges(),
-                whole.surface(),
-                sheets.getFirstOptional().map(JunctionSheet::id).or(lead::pointSheet),
+                byGravity.collect(draft -> new Breach(draft.rule().id(), draft.evidence())),
+                whole.subject(),
+                sheets.getFirstOptional(),
                 whole.loss(),
-                money(facts.house(), whole.loss()),
-                Facts.sentence(lead.toDo()) + ".");
+                money(facts.house(), whole.loss()));
     }
 
     /** A year's heat for a loss, by degree days, at the house's price. */
@@ -83,18 +75,11 @@ public final class Findings {
     private static Finding numbered(Finding finding, int number) {
         return new Finding(
                 number,
-                finding.rule(),
                 finding.severity(),
-                finding.title(),
-                finding.what(),
-                finding.place(),
-                finding.at(),
-                finding.length(),
-                finding.edges(),
-                finding.surface(),
+                finding.breaches(),
+                finding.subject(),
                 finding.sheet(),
                 finding.loss(),
-                finding.moneyPerYear(),
-                finding.toDo());
+                finding.moneyPerYear());
     }
 }

@@ -4,12 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeSource;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.HeatLoss.Group;
 import coldseam.audit.HeatLoss.Line;
 import coldseam.audit.JunctionRow;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
@@ -178,9 +180,7 @@ class HeatLossTableTest {
             Edge edge = row.edge();
             double expected = transmittance(edge.first()) * edge.firstSetBack()
                     + transmittance(edge.second().orElseThrow()) * edge.secondSetBack();
-            var result = audit.sheets()
-                    .detect(sheet -> row.sheet().orElseThrow().equals(sheet.id()))
-                    .result();
+            var result = row.sheet().orElseThrow().result();
             // The shell lies on a lattice of 0.1 mm: set-backs are true to that, U at most 0.17 W/(m²·K) each.
             assertEquals(
                     expected,
@@ -197,6 +197,62 @@ class HeatLossTableTest {
     void designLoadAndYearFollowFromTheTotal() {
         assertEquals(loss.total().lower() * 30, loss.designLoad().lower(), ROUND_OFF);
         assertEquals(loss.total().middle() * 3000 * 24 / 1000, loss.annualLoss().orElseThrow(), 1e-6);
+    }
+
+    /** ISO 13789: what ventilation loses counts in the load and in the year as well as what the shell loses. */
+    @Test
+    void ventilationCountsInLoadAndYear() {
+        HeatLoss with = Sample.audit(
+                        Sample.yaml().replace("  dimensions:", "  ventilation-heat-loss: 25 W/K\n  dimensions:"),
+                        Sample.good())
+                .heatLoss();
+        assertEquals(loss.total(), with.total(), "H_T is by transmission alone");
+        assertEquals(25, with.ventilation().orElseThrow());
+        assertEquals(
+                loss.annualLoss().orElseThrow() + 25 * 3000 * 24 / 1000.0,
+                with.annualLoss().orElseThrow(),
+                1e-6);
+        assertEquals(loss.designLoad().lower() + 25 * 30, with.designLoad().lower(), ROUND_OFF);
+    }
+
+    private static final String GARAGE = Sample.yaml()
+                    .replace(
+                            "    walls: {all: wall}\n",
+                            "    walls: {all: wall, east: {assembly: wall, faces: garage}}\n")
+            + "neighbours: {garage: {temperature-factor: 0.7}}\n"
+            + "openings:\n  hatch: {kind: window, surface: ground floor east wall, width: 1 m, height: 2 m, sill: 0.2 m, "
+            + "left: 2 m, transmittance: 1.5 W/(m²·K)}\n";
+
+    private static final String PSI = "psi: 0.2 W/(m·K), source: our own computation}\n";
+
+    @Test
+    void anOpeningLosesByTheFactorOfTheSurfaceItIsIn() {
+        Line hatch = Sample.audit(GARAGE, Sample.good())
+                .heatLoss()
+                .lines()
+                .select(line -> line.group() == Group.OPENINGS)
+                .getOnly();
+        assertEquals(0.7, hatch.factor());
+        assertEquals(1 * 2 * 1.5 * 0.7, hatch.loss().middle(), 0.0005);
+    }
+
+    /** The colder side decides: 0.7 around a hatch into the garage, 1 at the corner of garage wall and outer wall. */
+    @Test
+    void anOwnPsiIsWeighedByTheColderSide() {
+        Audit garage = Sample.audit(
+                GARAGE + "own-psi:\n- {kinds: [jamb, head, sill], " + PSI + "- {kinds: [outside corner], " + PSI,
+                Sample.good());
+        ImmutableList<JunctionRow> own = garage.junctions().select(row -> row.source() instanceof BridgeSource.Own);
+        ImmutableList<JunctionRow> hatch =
+                own.select(row -> row.edge().opening().isPresent());
+        assertEquals(4, hatch.size());
+        for (JunctionRow row : hatch) {
+            assertEquals(0.7, row.factor());
+            assertEquals(0.2 * row.length() * 0.7, row.loss().middle(), ROUND_OFF);
+        }
+        ImmutableList<JunctionRow> corners = own.select(row -> row.edge().kind() == JunctionKind.OUTSIDE_CORNER);
+        assertEquals(4, corners.size());
+        assertTrue(corners.allSatisfy(row -> row.factor() == 1), corners::toString);
     }
 
     private static Point3 minus(Point3 a, Point3 b) {

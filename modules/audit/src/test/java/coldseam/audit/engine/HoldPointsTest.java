@@ -39,11 +39,11 @@ class HoldPointsTest {
     void aStopNamesItsSheetsAndAsksForTheirPhotographs() {
         HoldPoint slab = point("Under the slab");
         assertEquals("concrete is poured", slab.before());
-        assertEquals(1, slab.junctions().size());
+        assertEquals(1, slab.sheets().size());
         assertTrue(slab.lookAt().contains("The slab-good"), slab.lookAt()::toString);
         assertFalse(slab.lookAt().contains("The corner-good"), slab.lookAt()::toString);
         assertTrue(point("Wall insulation").lookAt().contains("The corner-good"));
-        assertEquals(Lists.immutable.empty(), point("The finished envelope").junctions());
+        assertEquals(Lists.immutable.empty(), point("The finished envelope").sheets());
     }
 
     @Test
@@ -61,6 +61,6 @@ class HoldPointsTest {
     void aHouseWithoutSheetsKeepsWhatEveryHouseHas() {
         ImmutableList<HoldPoint> none = HoldPoints.of(Lists.immutable.empty(), Lists.immutable.empty());
         assertEquals(5, none.size());
-        assertTrue(none.allSatisfy(each -> each.junctions().isEmpty()));
+        assertTrue(none.allSatisfy(each -> each.sheets().isEmpty()));
     }
 }

@@ -8,7 +8,6 @@ import coldseam.envelope.Control;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.file.house.HouseFile;
-import coldseam.envelope.quantity.UnitSystem;
 import coldseam.envelope.shell.ShellBuilder;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
@@ -129,18 +128,29 @@ public final class Sample {
         }
     }
 
+    /** The box with a smaller second storey, whose ground floor is open above as a terrace; with the layers of its deck. */
+    public static String terrace(String layers) {
+        return yaml().replace(
+                        "body:\n",
+                        "  deck:\n    layers:\n" + layers
+                                + "    - {material: bitumen sheet, thickness: 8 mm, role: membrane, controls: [water]}\n"
+                                + "body:\n")
+                .replace(
+                        "    walls: {all: wall}\n",
+                        "    walls: {all: wall}\n    terrace: deck\n"
+                                + "  - name: upper floor\n"
+                                + "    footprint: {rectangle: [8 m, 4 m], at: [0 m, 2 m]}\n"
+                                + "    height: 3 m\n    floor-thickness: 300 mm\n    walls: {all: wall}\n");
+    }
+
     public static House house(String yaml) {
         return HouseFile.read("box.yaml", yaml.getBytes(StandardCharsets.UTF_8), Optional.empty())
                 .house();
     }
 
     public static Audit audit(String yaml, ImmutableList<Made> details) {
-        return audit(yaml, details, UnitSystem.SI);
-    }
-
-    public static Audit audit(String yaml, ImmutableList<Made> details, UnitSystem units) {
         House house = house(yaml);
-        return new Auditor(catalogue(details), computer(), units, "test")
+        return new Auditor(catalogue(details), computer(), "test")
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
     }
 

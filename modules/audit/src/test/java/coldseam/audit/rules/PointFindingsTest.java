@@ -5,13 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
+import coldseam.audit.Breach;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.HeatLoss.Group;
 import coldseam.audit.HeatLoss.Line;
 import coldseam.audit.PointRow;
+import coldseam.audit.Value;
 import coldseam.audit.engine.Sample;
 import coldseam.conduction.Interval;
+import coldseam.envelope.Control;
+import coldseam.files.quantity.Dimension;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
@@ -33,7 +38,7 @@ class PointFindingsTest {
         assertEquals(
                 1,
                 audit.findings().size(),
-                () -> audit.findings().collect(Finding::title).makeString("; "));
+                () -> audit.findings().collect(Finding::rule).makeString("; "));
         return audit.findings().getFirst();
     }
 
@@ -42,7 +47,7 @@ class PointFindingsTest {
         Audit audit = audit(
                 "canopy: {surface: ground floor north wall, detail: bracket-stainless-on-pad, number: 2}",
                 "vent: {surface: flat roof, detail: pipe-in-insulated-collar, number: 1}".replace("flat roof", roof()));
-        assertEquals(Lists.immutable.empty(), audit.findings().collect(Finding::title));
+        assertEquals(Lists.immutable.empty(), audit.findings().collect(Finding::rule));
         assertTrue(audit.verdict().unbroken());
         assertEquals(Lists.immutable.of("P1", "P2"), audit.pointSheets().collect(each -> each.id()));
     }
@@ -59,12 +64,17 @@ class PointFindingsTest {
     void aSteelPostThroughIsOneFindingWithWhatItCosts() {
         Audit audit = audit("rail: {surface: " + roof() + ", detail: steel-post-through, number: 4}");
         Finding finding = only(audit);
-        assertEquals("point-layer-not-shown", finding.rule(), "vapour is not shown, which is graver than its chi");
+        assertEquals("layer-not-shown", finding.rule(), "vapour is not shown, which is graver than its chi");
         assertEquals(Severity.UNKNOWN, finding.severity());
-        assertTrue(finding.what().contains("W/K each; the limit is 0.0500 W/K"), finding::what);
-        assertTrue(finding.what().contains("does not show how vapour control is joined to it"), finding::what);
-        assertTrue(finding.place().startsWith("rail, "), finding::place);
-        assertEquals("P1", finding.sheet().orElseThrow());
+        assertEquals(
+                Lists.immutable.of("layer-not-shown", "transmittance-over-limit"),
+                finding.breaches().collect(Breach::rule));
+        assertTrue(finding.breaches()
+                .getLast()
+                .evidence()
+                .values()
+                .contains(Value.of("limit", 0.05, Dimension.POINT_TRANSMITTANCE)));
+        assertEquals("P1", finding.sheet().orElseThrow().id());
         var sheet = audit.pointSheets().getOnly();
         Interval more = finding.loss().orElseThrow();
         assertEquals(
@@ -82,11 +92,11 @@ class PointFindingsTest {
     void whatLosesTooMuchIsAWeakSpot() {
         String bracket = "canopy: {surface: ground floor north wall, detail: bracket-stainless, number: 2}";
         Finding finding = only(audit(bracket));
-        assertEquals("point-chi-over-limit", finding.rule());
+        assertEquals("transmittance-over-limit", finding.rule());
         assertEquals(Severity.WEAK, finding.severity());
         Audit lenient =
                 Sample.audit(Sample.yaml() + "points:\n  " + bracket + "\nlimits: {chi: 0.06 W/K}\n", Sample.good());
-        assertEquals(Lists.immutable.empty(), lenient.findings().collect(Finding::title));
+        assertEquals(Lists.immutable.empty(), lenient.findings().collect(Finding::rule));
     }
 
     @Test
@@ -96,27 +106,30 @@ class PointFindingsTest {
                 Sample.yaml() + "points:\n  " + pipe + "\nlimits: {temperature-factor: 0.959}\n",
                 Sample.good().collect(made -> made.fRsi(0.99)));
         Finding finding = only(strict);
-        assertEquals("point-temperature-factor-under-limit", finding.rule());
-        assertTrue(finding.what().contains("fRsi is 0.95"), finding::what);
+        assertEquals("temperature-factor-under-limit", finding.rule());
+        assertEquals(0.955, finding.sheet().orElseThrow().temperatureFactor(), 0.005);
     }
 
     @Test
     void anOpenGapIsAGap() {
         Finding finding = only(audit("hood: {surface: ground floor north wall, detail: duct-in-open-gap, number: 1}"));
-        assertEquals("point-layer-broken", finding.rule());
+        assertEquals("layer-broken", finding.rule());
         assertEquals(Severity.GAP, finding.severity());
-        assertTrue(finding.title().startsWith("Air and vapour control broken at a duct"), finding::title);
+        assertEquals(
+                Lists.immutable.of(Control.AIR, Control.VAPOUR),
+                ((LayerBrokenRule.Found) finding.breaches().getFirst().evidence()).layers());
     }
 
     @Test
     void whatNobodyChoseStandsInAndIsUnknown() {
         Audit audit = audit("hood: {surface: ground floor north wall, kind: duct, number: 1}");
         Finding finding = only(audit);
-        assertEquals("point-without-detail", finding.rule());
+        assertEquals("detail-not-chosen", finding.rule());
         assertFalse(audit.verdict().unbroken());
-        assertTrue(finding.what().contains("the worst option stands in, \"Metal duct in an open gap\""), finding::what);
-        assertTrue(finding.toDo().contains("duct-insulated"), finding::toDo);
-        assertTrue(audit.points().getOnly().unknown());
+        BridgeSheet sheet = finding.sheet().orElseThrow();
+        assertEquals("Metal duct in an open gap", sheet.option().name());
+        assertEquals("duct-insulated", sheet.better().orElseThrow().id());
+        assertTrue(!audit.points().getOnly().source().known());
     }
 
     @Test
@@ -124,8 +137,9 @@ class PointFindingsTest {
         Audit audit = audit("post: {surface: ground floor north wall, detail: steel-post-on-block, number: 1, "
                 + "parameters: {side: 400 mm}}");
         Finding finding = only(audit);
-        assertEquals("point-detail-out-of-range", finding.rule());
-        assertTrue(finding.what().contains("side is 400.0 mm; allowed is 30.0 mm to 150.0 mm"), finding::what);
+        assertEquals("detail-out-of-range", finding.rule());
+        String reasons = audit.points().getOnly().misfits().makeString();
+        assertTrue(reasons.contains("side is 400.0 mm; allowed is 30.0 mm to 150.0 mm"), reasons);
         assertEquals(Interval.of(0), audit.heatLoss().points());
     }
 
@@ -136,8 +150,7 @@ class PointFindingsTest {
                 + "points:\n  conduit: {surface: ground floor north wall, kind: pipe, number: 1}\n";
         ImmutableList<Finding> findings = Sample.audit(yaml, Sample.good()).findings();
         assertEquals(
-                Lists.immutable.of("surface-without-heat-layer", "point-without-detail"),
-                findings.collect(Finding::rule));
+                Lists.immutable.of("surface-without-heat-layer", "detail-not-chosen"), findings.collect(Finding::rule));
     }
 
     @Test
@@ -161,6 +174,21 @@ class PointFindingsTest {
                 audit.points().collect(PointRow::number));
         assertTrue(height > 3 && height < 6, () -> "height " + height);
         assertEquals(3, audit.pointSheets().size(), "equal details on equal layers share a sheet");
+    }
+
+    /** A window takes no cladding brackets: 2 for each m² of 20.95 m² of wall, and not of the window's 2.4 m² too. */
+    @Test
+    void pointsByAreaLeaveOpeningsOut() {
+        Audit audit = Sample.audit(
+                Sample.yaml()
+                        + "points:\n  rail: {surface: ground floor south wall, detail: cladding-bracket-plastic, per-area: 2 per m²}\n"
+                        + "openings:\n  window: {kind: window, surface: ground floor south wall, width: 2 m, height: 1.2 m, "
+                        + "sill: 0.9 m, transmittance: 1 W/(m²·K)}\n",
+                Sample.good());
+        var south = audit.shell().surfaces().detect(each -> each.name().equals("ground floor south wall"));
+        int expected = (int) Math.ceil(2 * (south.externalArea() - 2.4));
+        assertTrue(expected < Math.ceil(2 * south.externalArea()));
+        assertEquals(expected, audit.points().getOnly().number());
     }
 
     @Test
@@ -198,10 +226,9 @@ class PointFindingsTest {
                 "conduit: {surface: ground floor north wall, detail: pipe-in-insulated-collar, number: 1}",
                 "rail: {surface: " + roof() + ", detail: steel-post-on-block, number: 2}");
         var pipes = audit.holdPoints().detect(each -> each.name().equals("Pipes, cables and vents"));
-        assertEquals(Lists.immutable.of("P1"), pipes.junctions());
+        assertEquals(Lists.immutable.of("P1"), pipes.sheets());
         assertTrue(pipes.lookAt().contains("The gasket taped to the airtight layer, before the lining"));
         var posts = audit.holdPoints().detect(each -> each.name().equals("Posts, columns, brackets and anchors"));
-        assertEquals(Lists.immutable.of("P2"), posts.junctions());
-        assertTrue(audit.inputs().anySatisfy(row -> row.what().equals("Conductivity of structural foam block")));
+        assertEquals(Lists.immutable.of("P2"), posts.sheets());
     }
 }

@@ -1,31 +1,30 @@
 package coldseam.conduction.arrange;
 
 import java.util.Arrays;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
 
 /**
  * Line segments snapped onto an integer lattice and cut at each other, so that any two edges meet in a common vertex or
  * not at all.
  *
- * <p>Every point is rounded to the lattice. A vertex no farther than {@link #CLOSE} lattice steps from another is the
- * same vertex; one no farther than that from an edge becomes part of the edge, which bends through it. Crossing edges
- * get a vertex at their rounded crossing. This is repeated until nothing changes, so a hair crack between two outlines
- * that should be one cannot remain. Two lattice steps are needed because two points that belong together may each have
- * been rounded by up to 1/√2 step before they came here, and the line between two such points as well.
+ * <p>Every point is rounded to the lattice. A vertex {@link Lattice#close} to another is the same vertex; one as close to
+ * an edge becomes part of the edge, which bends through it. Crossing edges get a vertex at their rounded crossing. This
+ * is repeated until nothing changes, so a hair crack between two outlines that should be one cannot remain.
  *
  * <p>Each edge knows the set of rings (region outlines) that run along it an odd number of times and the path (boundary)
  * that claims it. Coordinates stay below 2^30 in size, so that orientation tests are exact in 64-bit integers.
  */
 public final class LineArrangement {
 
-    /** Points and lines closer than this many lattice steps are one. */
-    public static final double CLOSE = 2.0;
-
-    /** The largest coordinate, in lattice steps. */
-    static final long LARGEST = 1L << 29;
-
     private static final int MOST_PASSES = 40;
 
-    private final double step;
+    private final Lattice lattice;
+    /** Points and lines no farther apart are one: lattice steps, and its square. */
+    private final double close;
+
+    private final double close2;
+    private final long reach;
     private final int words;
 
     public int vertices;
@@ -39,8 +38,11 @@ public final class LineArrangement {
     public int[] path = new int[64];
     public boolean[] twice = new boolean[64];
 
-    /** How many points were moved onto another point or line rather than only rounded. */
-    public int closed;
+    /** The points that were moved onto another point or line rather than only rounded. */
+    public final MutableList<Move> moves = Lists.mutable.empty();
+
+    /** A place on the lattice and how far what was there was moved, lattice steps. */
+    public record Move(double x, double y, double distance) {}
 
     private int[] slots = new int[256];
 
@@ -49,12 +51,12 @@ public final class LineArrangement {
     private int[] bentEdge = new int[16];
     private int[] bentTo = new int[16];
 
-    /**
-     * @param step lattice step, metres
-     * @param ringCount how many rings will be added at most
-     */
-    public LineArrangement(double step, int ringCount) {
-        this.step = step;
+    /** @param ringCount how many rings will be added at most */
+    public LineArrangement(Lattice lattice, int ringCount) {
+        this.lattice = lattice;
+        this.close = lattice.close();
+        this.close2 = close * close;
+        this.reach = (long) Math.ceil(close) + 1;
         this.words = Math.max(1, (ringCount + 63) >>> 6);
         this.rings = new long[64 * words];
         Arrays.fill(slots, -1);
@@ -65,17 +67,27 @@ public final class LineArrangement {
         return words;
     }
 
+    /** Whether anything is left of a ring. */
+    public boolean has(int ring) {
+        for (int e = 0; e < edges; e++) {
+            if ((rings[e * words + (ring >>> 6)] >>> ring & 1) != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** The vertex at a point: an old one if close, else a new one. */
     public int vertex(double metresX, double metresY) {
-        return vertex(Math.round(metresX / step), Math.round(metresY / step));
+        return vertex(lattice.x(metresX), lattice.y(metresY));
     }
 
     private int vertex(long px, long py) {
         int best = -1;
-        double bestDistance = CLOSE * CLOSE;
+        double bestDistance = close2;
         for (int v = 0; v < vertices; v++) {
             long dx = x[v] - px;
-            if (dx > 2 || dx < -2) {
+            if (dx > reach || dx < -reach) {
                 continue;
             }
             long dy = y[v] - py;
@@ -87,7 +99,7 @@ public final class LineArrangement {
         }
         if (best >= 0) {
             if (bestDistance > 0) {
-                closed++;
+                moves.add(new Move(x[best], y[best], Math.sqrt(bestDistance)));
             }
             return best;
         }
@@ -250,9 +262,12 @@ public final class LineArrangement {
                     continue;
                 }
                 double t = (double) c / ((double) c - (double) d);
-                int before = closed;
+                int before = moves.size();
                 int v = vertex(Math.round(cx + t * (dx - cx)), Math.round(cy + t * (dy - cy)));
-                closed = before;
+                // A crossing that falls on a corner moves nothing that was drawn.
+                while (moves.size() > before) {
+                    moves.remove(before);
+                }
                 bend(e, v);
                 bend(f, v);
             }
@@ -280,11 +295,11 @@ public final class LineArrangement {
             long ux = x[b] - ax;
             long uy = y[b] - ay;
             double length2 = (double) ux * ux + (double) uy * uy;
-            // A crossing's vertex may lie three steps off.
-            long left = Math.min(ax, ax + ux) - 3;
-            long right = Math.max(ax, ax + ux) + 3;
-            long low = Math.min(ay, ay + uy) - 3;
-            long high = Math.max(ay, ay + uy) + 3;
+            // A crossing's vertex may lie a step farther off.
+            long left = Math.min(ax, ax + ux) - reach;
+            long right = Math.max(ax, ax + ux) + reach;
+            long low = Math.min(ay, ay + uy) - reach;
+            long high = Math.max(ay, ay + uy) + reach;
             int n = 0;
             for (int v = 0; v < vertices; v++) {
                 if (x[v] < left || x[v] > right || y[v] < low || y[v] > high || v == a || v == b) {
@@ -295,10 +310,10 @@ public final class LineArrangement {
                 double dot = px * ux + py * uy;
                 double cross = px * uy - py * ux;
                 boolean crossing = bends > 0 && bent(e, v);
-                if (crossing || dot > 0 && dot < length2 && cross * cross <= CLOSE * CLOSE * length2) {
+                if (crossing || dot > 0 && dot < length2 && cross * cross <= close2 * length2) {
                     // At a crossing one step is rounding, no drawing error that was closed.
                     if (cross * cross > (crossing ? length2 : 0)) {
-                        closed++;
+                        moves.add(new Move(x[v], y[v], Math.abs(cross) / Math.sqrt(length2)));
                     }
                     if (n == inside.length) {
                         inside = Arrays.copyOf(inside, 2 * n);

@@ -16,6 +16,9 @@ import org.eclipse.collections.api.list.MutableList;
 /** The faults of a section that show before anything is drawn: numbers out of range, names that do not fit. */
 public final class SectionCheck {
 
+    /** Their sets are bits of a long. */
+    private static final int MOST_ENVIRONMENTS = 64;
+
     private final Section section;
     private final MutableList<String> faults;
 
@@ -25,9 +28,9 @@ public final class SectionCheck {
     }
 
     public void run() {
-        if (!(section.snap() > 0 && section.snap() < 1)) {
-            faults.add("the snap must be greater than 0 m and less than 1 m, got " + section.snap()
-                    + " m; give a thousandth of the drawing's unit");
+        if (section.environments().size() > MOST_ENVIRONMENTS) {
+            faults.add("the section has " + section.environments().size() + " environments; at most "
+                    + MOST_ENVIRONMENTS + " are told apart: join those of one temperature, or split the section");
         }
         if (section.symmetry() == null) {
             faults.add("the symmetry is missing; give planar or axisymmetric");
@@ -41,6 +44,9 @@ public final class SectionCheck {
                 faults.add("probe " + probe.name() + " is there twice; give each probe a name of its own");
             }
             finite("probe " + probe.name(), probe.at());
+        }
+        if (faults.isEmpty()) {
+            shapes();
         }
     }
 
@@ -59,17 +65,27 @@ public final class SectionCheck {
             if (corners.size() < 3) {
                 faults.add(what + " has " + corners.size() + " corners; an outline needs at least 3");
             }
-            boolean known = true;
             for (Point corner : corners) {
-                known &= finite(what, corner);
-            }
-            if (known && corners.size() >= 3) {
-                selfCrossing(what, corners);
+                finite(what, corner);
             }
         }
     }
 
-    private void selfCrossing(String what, ImmutableList<Point> corners) {
+    /** What can only be said of a drawing whose coordinates are numbers. */
+    private void shapes() {
+        Lattice lattice = Lattice.of(section);
+        if (lattice.size() < Lattice.SMALLEST) {
+            faults.add("the drawing is " + lattice.size() + " m large; it must be at least " + Lattice.SMALLEST
+                    + " m: look at its unit");
+            return;
+        }
+        double touch = lattice.close() * lattice.step();
+        for (int r = 0; r < section.regions().size(); r++) {
+            selfCrossing(region(section, r), section.regions().get(r).outline().corners(), touch);
+        }
+    }
+
+    private void selfCrossing(String what, ImmutableList<Point> corners, double touch) {
         int n = corners.size();
         for (int i = 0; i < n; i++) {
             Point a = corners.get(i);
@@ -87,10 +103,10 @@ public final class SectionCheck {
                 if (cSide * dSide < 0 && aSide * bSide < 0) {
                     double t = cSide / (cSide - dSide);
                     Point at = new Point(c.x() + t * (d.x() - c.x()), c.y() + t * (d.y() - c.y()));
-                    // A crossing within the snap is a touch after rounding.
+                    // A crossing of lines that are closed up is a touch.
                     double depth = Math.min(
                             Math.min(distance(at, a), distance(at, b)), Math.min(distance(at, c), distance(at, d)));
-                    if (depth > 2 * section.snap()) {
+                    if (depth > touch) {
                         faults.add(what + " crosses itself at " + place(at) + "; draw its outline without crossings,"
                                 + " or as two regions");
                         return;
@@ -155,33 +171,23 @@ public final class SectionCheck {
         }
     }
 
-    private boolean finite(String what, Point point) {
-        boolean known = Double.isFinite(point.x()) && Double.isFinite(point.y());
-        if (!known) {
+    private void finite(String what, Point point) {
+        if (!(Double.isFinite(point.x()) && Double.isFinite(point.y()))) {
             faults.add(what + " has a point (" + point.x() + ", " + point.y() + ") m; coordinates must be numbers");
-            return false;
-        }
-        if (section.symmetry() == Symmetry.AXISYMMETRIC && point.x() < -section.snap()) {
+        } else if (section.symmetry() == Symmetry.AXISYMMETRIC && point.x() < -Lattice.LEAST) {
             faults.add(what + " has a point at " + place(point)
                     + "; in an axisymmetric section x is the radius and must be 0 m or greater");
-            return false;
-        }
-        double largest = LineArrangement.LARGEST * section.snap();
-        if (Math.abs(point.x()) > largest || Math.abs(point.y()) > largest) {
+        } else if (Math.abs(point.x()) > Lattice.FARTHEST || Math.abs(point.y()) > Lattice.FARTHEST) {
             faults.add(String.format(
                     Locale.ROOT,
-                    "%s has a point at %s; with a snap of %s m coordinates may be at most %.1f m, move the drawing"
-                            + " towards the origin or give a coarser snap",
+                    "%s has a point at %s; coordinates may be at most %.0f m, move the drawing towards the origin",
                     what,
                     place(point),
-                    section.snap(),
-                    largest));
-            return false;
+                    Lattice.FARTHEST));
         }
-        return true;
     }
 
-    static String region(Section section, int index) {
+    public static String region(Section section, int index) {
         return "region " + (index + 1) + " (" + section.regions().get(index).material() + ")";
     }
 
@@ -192,23 +198,10 @@ public final class SectionCheck {
 
     /** A place in metres, to the micrometre. */
     public static String place(Point point) {
-        return place(point.x(), point.y());
+        return point.text();
     }
 
     public static String place(double x, double y) {
-        return "(" + number(x) + ", " + number(y) + ") m";
-    }
-
-    public static String number(double value) {
-        String text = String.format(Locale.ROOT, "%.6f", value);
-        int end = text.length();
-        while (text.charAt(end - 1) == '0') {
-            end--;
-        }
-        if (text.charAt(end - 1) == '.') {
-            end--;
-        }
-        text = text.substring(0, end);
-        return text.equals("-0") ? "0" : text;
+        return new Point(x, y).text();
     }
 }

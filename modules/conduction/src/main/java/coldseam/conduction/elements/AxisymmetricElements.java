@@ -15,9 +15,11 @@ import java.util.Arrays;
  *
  * <p>Integrals with the weight r are of polynomials of degree five at most and exact by Radon's seven points (J. Radon,
  * Zur mechanischen Kubatur, Monatshefte für Mathematik 52, 1948, pp. 286–300). Integrals with 1/r are done in strips of
- * constant r: two Gauss points along a strip are exact, and ten Gauss points across radii from a to b ≤ 2a leave a
- * relative error below (3 + √8)^−20 = 5e-16, since 1/r is analytic but for r = 0; wider ranges are divided. Where a strip
- * begins on the axis the integrand is a polynomial. All weights are positive.
+ * constant r: two Gauss points along a strip are exact, and n Gauss points across radii from a to b are enough where
+ * ρ^(3 − 2n) is below 1e-15, ρ = z + √(z² − 1), z = (a + b)/(b − a), since a cubic over r is analytic but for r = 0; with
+ * ten of them wider ranges than b = {@link #RANGE} a are divided. Where a strip begins on the axis the integrand is a
+ * polynomial. All weights are positive. Places are kept from a triangle's first corner, so that the smallest triangle far
+ * from the axis loses no digits.
  */
 public final class AxisymmetricElements implements Elements {
 
@@ -72,13 +74,17 @@ public final class AxisymmetricElements implements Elements {
         }
     }
 
+    /** The widest range of radii one rule is used for. */
+    private static final double RANGE = 1.6;
+
     private final Mesh mesh;
     private final double step;
     private final double[] conductivity;
     private final int[] environment;
     private final double[] resistance;
 
-    // Of the triangle last looked at, in metres.
+    // Of the triangle last looked at, in metres from its first corner, which has the radius base.
+    private double base;
     private final double[] r = new double[3];
     private final double[] y = new double[3];
     private final double[] dr = new double[3];
@@ -115,10 +121,12 @@ public final class AxisymmetricElements implements Elements {
 
     private void triangle(int t) {
         int o = 6 * t;
+        int first = mesh.node[o];
+        base = step * mesh.x[first];
         for (int i = 0; i < 3; i++) {
             int v = mesh.node[o + i];
-            r[i] = step * mesh.x[v];
-            y[i] = step * mesh.y[v];
+            r[i] = step * (mesh.x[v] - mesh.x[first]);
+            y[i] = step * (mesh.y[v] - mesh.y[first]);
             byRadius[i] = i;
         }
         double twice = (r[1] - r[0]) * (y[2] - y[0]) - (r[2] - r[0]) * (y[1] - y[0]);
@@ -136,7 +144,7 @@ public final class AxisymmetricElements implements Elements {
         l[0] = l0;
         l[1] = l1;
         l[2] = l2;
-        radius = l0 * r[0] + l1 * r[1] + l2 * r[2];
+        radius = base + l0 * r[0] + l1 * r[1] + l2 * r[2];
         for (int i = 0; i < 3; i++) {
             int j = (i + 1) % 3;
             int k = (i + 2) % 3;
@@ -171,13 +179,13 @@ public final class AxisymmetricElements implements Elements {
     private void part(double from, double to, double y0, double y1, double z0, double z1) {
         double low = from;
         while (low < to) {
-            double high = low > 0 ? Math.min(to, 2 * low) : to;
+            double high = base + low > 0 ? Math.min(to, RANGE * low + (RANGE - 1) * base) : to;
             for (int i = 0; i < TEN.length; i++) {
                 double at = low + TEN[i] * (high - low);
                 double share = (at - from) / (to - from);
                 double one = y0 + share * (y1 - y0);
                 double two = z0 + share * (z1 - z0);
-                double w = 0.5 * Math.abs(two - one) * TEN_WEIGHT[i] * (high - low) / at;
+                double w = 0.5 * Math.abs(two - one) * TEN_WEIGHT[i] * (high - low) / (base + at);
                 if (points + 2 > atR.length) {
                     atR = Arrays.copyOf(atR, 2 * points + 2);
                     atY = Arrays.copyOf(atY, 2 * points + 2);
@@ -209,7 +217,7 @@ public final class AxisymmetricElements implements Elements {
         double most = Math.max(from, to);
         double low = least;
         do {
-            double high = low > 0 ? Math.min(most, 2 * low) : most;
+            double high = base + low > 0 ? Math.min(most, RANGE * low + (RANGE - 1) * base) : most;
             double share = most > least ? (high - low) / (most - least) : 1;
             double begin = most > least ? (low - least) / (most - least) : 0;
             for (int g = 0; g < TEN.length; g++) {
@@ -220,7 +228,7 @@ public final class AxisymmetricElements implements Elements {
                     atWeight = Arrays.copyOf(atWeight, 2 * points);
                 }
                 atR[points] = from <= to ? at : 1 - at;
-                atWeight[points++] = length * share * TEN_WEIGHT[g] / (least + at * (most - least));
+                atWeight[points++] = length * share * TEN_WEIGHT[g] / (base + least + at * (most - least));
             }
             low = high;
         } while (low < most);
@@ -409,7 +417,7 @@ public final class AxisymmetricElements implements Elements {
                 lower += film * atWeight[p] * flow * flow;
                 lowerOff += film * atWeight[p] * size * (2 * Math.abs(flow) + size);
                 double d = (1 - z) * (1 - 2 * z) * ua + z * (2 * z - 1) * ub + 4 * z * (1 - z) * um;
-                double at = r[from] + z * (r[to] - r[from]);
+                double at = base + r[from] + z * (r[to] - r[from]);
                 double e = flow - at * d / film;
                 gap += film * atWeight[p] * e * e;
             }
@@ -417,7 +425,10 @@ public final class AxisymmetricElements implements Elements {
         out[UPPER] = upper;
         out[LOWER] = lower;
         out[GAP] = gap;
-        out[UPPER_ALLOWANCE] = upperOff + 64 * ROUNDING * upper;
-        out[LOWER_ALLOWANCE] = lowerOff + 64 * ROUNDING * lower;
+        // The area's two products may nearly cancel in a sliver.
+        double products = Math.abs(r[1] * y[2]) + Math.abs(r[2] * y[1]);
+        double off = (64 + 4 * products / area) * ROUNDING;
+        out[UPPER_ALLOWANCE] = upperOff + off * upper;
+        out[LOWER_ALLOWANCE] = lowerOff + off * lower;
     }
 }

@@ -219,8 +219,10 @@ public final class PlanarElements implements Elements {
         out[UPPER] = upper;
         out[LOWER] = lower;
         out[GAP] = gap;
-        out[UPPER_ALLOWANCE] = upperOff + 32 * ROUNDING * upper;
-        out[LOWER_ALLOWANCE] = lowerOff + 32 * ROUNDING * lower;
+        // The area's two products may nearly cancel in a sliver.
+        double off = (32 + 4 * (Math.abs(x1 * y2) + Math.abs(x2 * y1)) / area2) * ROUNDING;
+        out[UPPER_ALLOWANCE] = upperOff + off * upper;
+        out[LOWER_ALLOWANCE] = lowerOff + off * lower;
     }
 
     /** ∫ R (q·n − (u − T)/R)² over a side; the bracket is quadratic along it. */

@@ -1,6 +1,7 @@
 package coldseam.conduction.field;
 
 import coldseam.conduction.Point;
+import coldseam.conduction.arrange.Lattice;
 import coldseam.conduction.mesh.Mesh;
 import java.util.Arrays;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -20,7 +21,7 @@ final class Isotherm {
 
     private final Mesh mesh;
     private final double[] temperature;
-    private final double step;
+    private final Lattice lattice;
 
     // Crossings, found by the pair of small-grid points they lie between; each has at most two pieces.
     private final MutableLongIntMap crossings = LongIntMaps.mutable.empty();
@@ -29,10 +30,10 @@ final class Isotherm {
     private double[] y = new double[256];
     private int[] link = new int[512];
 
-    Isotherm(Mesh mesh, double[] temperature, double step) {
+    Isotherm(Mesh mesh, double[] temperature, Lattice lattice) {
         this.mesh = mesh;
         this.temperature = temperature;
-        this.step = step;
+        this.lattice = lattice;
     }
 
     ImmutableList<ImmutableList<Point>> lines(double value) {
@@ -158,8 +159,8 @@ final class Isotherm {
         int o = 6 * t;
         double x0 = mesh.x[mesh.node[o]];
         double y0 = mesh.y[mesh.node[o]];
-        x[count] = step * (x0 + l1 * (mesh.x[mesh.node[o + 1]] - x0) + l2 * (mesh.x[mesh.node[o + 2]] - x0));
-        y[count] = step * (y0 + l1 * (mesh.y[mesh.node[o + 1]] - y0) + l2 * (mesh.y[mesh.node[o + 2]] - y0));
+        x[count] = lattice.metresX(x0 + l1 * (mesh.x[mesh.node[o + 1]] - x0) + l2 * (mesh.x[mesh.node[o + 2]] - x0));
+        y[count] = lattice.metresY(y0 + l1 * (mesh.y[mesh.node[o + 1]] - y0) + l2 * (mesh.y[mesh.node[o + 2]] - y0));
         link[2 * count] = -1;
         link[2 * count + 1] = -1;
         crossings.put(key, count);

@@ -1,9 +1,11 @@
 package coldseam.conduction.field;
 
 import coldseam.conduction.Point;
+import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.Section;
-import coldseam.conduction.Solution;
+import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.TemperatureField;
+import coldseam.conduction.arrange.Lattice;
 import coldseam.conduction.mesh.Mesh;
 import coldseam.conduction.mesh.MeshedSection;
 import coldseam.conduction.mesh.TriangleIndex;
@@ -19,7 +21,7 @@ public final class MeshField implements TemperatureField {
     private final MeshedSection drawing;
     private final Mesh mesh;
     private final double[] ambient;
-    private final double step;
+    private final Lattice lattice;
     private double[] temperature = new double[0];
     private double[] gap = new double[0];
     private TriangleIndex index;
@@ -29,7 +31,7 @@ public final class MeshField implements TemperatureField {
         this.drawing = drawing;
         this.mesh = drawing.mesh;
         this.ambient = ambient;
-        this.step = section.snap();
+        this.lattice = drawing.lattice;
     }
 
     /**
@@ -58,7 +60,7 @@ public final class MeshField implements TemperatureField {
     }
 
     /** The lowest temperature of each environment's surfaces, with the change since an earlier answer. */
-    public ImmutableList<Solution.SurfaceTemperature> surfaces(ImmutableList<Solution.SurfaceTemperature> earlier) {
+    public ImmutableList<SurfaceTemperature<Point>> surfaces(ImmutableList<SurfaceTemperature<Point>> earlier) {
         int n = ambient.length;
         double[] lowest = new double[n];
         double[] x = new double[n];
@@ -71,11 +73,13 @@ public final class MeshField implements TemperatureField {
                     continue;
                 }
                 int e = drawing.environment[tag];
+                // A prescribed side has its environment's temperature, also where another one meets it.
+                boolean held = drawing.resistance[tag] == 0;
                 int a = mesh.node[6 * t + (i + 1) % 3];
                 int b = mesh.node[6 * t + (i + 2) % 3];
-                double ta = temperature[a];
-                double tm = temperature[mesh.node[6 * t + 3 + i]];
-                double tb = temperature[b];
+                double ta = held ? ambient[e] : temperature[a];
+                double tm = held ? ambient[e] : temperature[mesh.node[6 * t + 3 + i]];
+                double tb = held ? ambient[e] : temperature[b];
                 double at = ta <= tb ? 0 : 1;
                 double value = Math.min(ta, tb);
                 // T(ξ) = ta + slope ξ + curve ξ², ξ from 0 to 1
@@ -91,37 +95,37 @@ public final class MeshField implements TemperatureField {
                 }
                 if (value < lowest[e]) {
                     lowest[e] = value;
-                    x[e] = metres(mesh.x[a] + at * (mesh.x[b] - mesh.x[a]));
-                    y[e] = metres(mesh.y[a] + at * (mesh.y[b] - mesh.y[a]));
+                    x[e] = lattice.metresX(mesh.x[a] + at * (mesh.x[b] - mesh.x[a]));
+                    y[e] = lattice.metresY(mesh.y[a] + at * (mesh.y[b] - mesh.y[a]));
                 }
             }
         }
-        MutableList<Solution.SurfaceTemperature> all = Lists.mutable.empty();
+        MutableList<SurfaceTemperature<Point>> all = Lists.mutable.empty();
         for (int e = 0; e < n; e++) {
             if (lowest[e] < Double.POSITIVE_INFINITY) {
                 String name = section.environments().get(e).name();
-                Solution.SurfaceTemperature before =
+                SurfaceTemperature<Point> before =
                         earlier.detect(s -> s.environment().equals(name));
                 double change = before == null ? 0 : Math.abs(lowest[e] - before.lowest());
-                all.add(new Solution.SurfaceTemperature(name, lowest[e], new Point(x[e], y[e]), change));
+                all.add(new SurfaceTemperature<>(name, lowest[e], new Point(x[e], y[e]), change));
             }
         }
         return all.toImmutable();
     }
 
     /** The temperatures at the probes, with the change since an earlier answer. */
-    public ImmutableList<Solution.ProbeTemperature> probes(ImmutableList<Solution.ProbeTemperature> earlier) {
+    public ImmutableList<ProbeTemperature> probes(ImmutableList<ProbeTemperature> earlier) {
         return section.probes().collectWithIndex((probe, i) -> {
             double value = temperatureAt(probe.at().x(), probe.at().y());
             double change =
                     earlier.isEmpty() ? 0 : Math.abs(value - earlier.get(i).temperature());
-            return new Solution.ProbeTemperature(probe.name(), value, change);
+            return new ProbeTemperature(probe.name(), value, change);
         });
     }
 
     private TriangleIndex index() {
         if (index == null) {
-            index = new TriangleIndex(mesh);
+            index = new TriangleIndex(mesh, lattice.close());
         }
         return index;
     }
@@ -129,7 +133,7 @@ public final class MeshField implements TemperatureField {
     @Override
     public double temperatureAt(double x, double y) {
         double[] l = new double[3];
-        int t = index().find(x / step, y / step, l);
+        int t = index().find(lattice.stepsX(x), lattice.stepsY(y), l);
         if (t < 0) {
             return Double.NaN;
         }
@@ -145,7 +149,7 @@ public final class MeshField implements TemperatureField {
     @Override
     public double[] fluxAt(double x, double y) {
         double[] l = new double[3];
-        int t = index().find(x / step, y / step, l);
+        int t = index().find(lattice.stepsX(x), lattice.stepsY(y), l);
         if (t < 0) {
             return new double[] {Double.NaN, Double.NaN};
         }
@@ -165,13 +169,13 @@ public final class MeshField implements TemperatureField {
             gy += c * (mesh.x[b] - mesh.x[a]);
             area2 += mesh.x[a] * mesh.y[b] - mesh.x[b] * mesh.y[a];
         }
-        double f = -drawing.conductivity[mesh.region[t]] / (area2 * step);
+        double f = -drawing.conductivity[mesh.region[t]] / (area2 * lattice.step());
         return new double[] {f * gx, f * gy};
     }
 
     @Override
     public ImmutableList<ImmutableList<Point>> isotherm(double value) {
-        return new Isotherm(mesh, temperature, step).lines(value);
+        return new Isotherm(mesh, temperature, lattice).lines(value);
     }
 
     @Override
@@ -183,14 +187,8 @@ public final class MeshField implements TemperatureField {
         return all.toImmutable();
     }
 
-    /** Lattice steps in metres; by division where the step is a whole part of a metre, so that 1.1 m stays 1.1. */
-    private double metres(double steps) {
-        double whole = Math.rint(1 / step);
-        return Math.abs(whole * step - 1) < 1e-12 ? steps / whole : steps * step;
-    }
-
     private Point corner(int t, int i) {
         int v = mesh.node[6 * t + i];
-        return new Point(metres(mesh.x[v]), metres(mesh.y[v]));
+        return new Point(lattice.metresX(mesh.x[v]), lattice.metresY(mesh.y[v]));
     }
 }

@@ -8,7 +8,8 @@ import java.util.Arrays;
  *
  * <p>Triangle t has six nodes {@code node[6t..6t+5]}: its corners anticlockwise, then the middles of the sides opposite
  * them. A side's middle node becomes a corner when the side is cut, so nodes never change their number or place.
- * Coordinates are lattice steps; halving keeps them exact in floating point (30 bits of lattice and 23 halvings).
+ * Coordinates are lattice steps and stay multiples of {@link #FINEST} of one, so that halving is exact in floating point
+ * (28 bits of lattice and 24 halvings); a triangle whose halves would not be is stuck and stays as it is.
  * {@code neighbour[3t+i]} is the triangle across the side opposite corner i, or -1 on the outline, where
  * {@code tag[3t+i]} tells what the side faces: a boundary's index, or {@code ~arc} for an adiabatic arc.
  *
@@ -24,6 +25,9 @@ public final class Mesh {
     /** The tag of a side on the axis of an axisymmetric section. */
     public static final int AXIS = Integer.MIN_VALUE;
 
+    /** One lattice step over this is the finest that coordinates are told apart. */
+    private static final double FINEST = 0x1p24;
+
     public int triangles;
     public int nodes;
     public int[] node;
@@ -34,6 +38,8 @@ public final class Mesh {
     public int[] leaf;
     /** The error a triangle is expected to carry, set by the marker and shared out to its halves. */
     public double[] error;
+    /** Triangles that are too small to be halved exactly. */
+    public boolean[] stuck;
     /** Nodes below this number are corners of the drawing, where the solution may be singular. */
     int drawn;
     /** 1 where the stream function on this triangle's side of a cut jumps at the corner; see {@link Cuts}. */
@@ -51,6 +57,7 @@ public final class Mesh {
         this.region = new int[triangles];
         this.leaf = new int[triangles];
         this.error = new double[triangles];
+        this.stuck = new boolean[triangles];
         this.side = new int[3 * triangles];
         this.x = new double[nodes];
         this.y = new double[nodes];
@@ -66,6 +73,7 @@ public final class Mesh {
             region = Arrays.copyOf(region, room);
             leaf = Arrays.copyOf(leaf, room);
             error = Arrays.copyOf(error, room);
+            stuck = Arrays.copyOf(stuck, room);
             side = Arrays.copyOf(side, 3 * room);
         }
         return triangles++;
@@ -123,8 +131,8 @@ public final class Mesh {
     /** Bisects until no triangle is expected to carry more than a given error, or there are too many nodes. */
     public void refine(double most, int mostNodes) {
         for (int t = 0; t < triangles; t++) {
-            while (error[t] > most && nodes < mostNodes) {
-                bisect(t);
+            while (error[t] > most && nodes < mostNodes && !stuck[t]) {
+                stuck[t] = !bisect(t);
             }
         }
     }
@@ -138,14 +146,21 @@ public final class Mesh {
         }
     }
 
-    /** Cuts t's longest side, after as many cuts elsewhere as conformity needs. */
-    private void bisect(int t) {
+    /**
+     * Cuts t's longest side, after as many cuts elsewhere as conformity needs.
+     *
+     * @return false where a triangle on the way is too small to be halved exactly
+     */
+    private boolean bisect(int t) {
         int before = node[6 * t + 3 + longest(t)];
         int current = t;
         while (true) {
             int i = longest(current);
             int u = neighbour[3 * current + i];
             int middle = node[6 * current + 3 + i];
+            if (!halves(current, i)) {
+                return false;
+            }
             if (u < 0) {
                 cut(current, i, -1, 0);
             } else {
@@ -154,13 +169,28 @@ public final class Mesh {
                     current = u;
                     continue;
                 }
+                if (!halves(u, j)) {
+                    return false;
+                }
                 cut(current, i, u, j);
             }
             if (middle == before) {
-                return;
+                return true;
             }
             current = t;
         }
+    }
+
+    /** Whether the nodes that cutting a triangle's side opposite corner i makes lie where they should, exactly. */
+    private boolean halves(int t, int i) {
+        int m = node[6 * t + 3 + i];
+        return exact(node[6 * t + i], m) && exact(node[6 * t + (i + 1) % 3], m) && exact(node[6 * t + (i + 2) % 3], m);
+    }
+
+    private boolean exact(int a, int b) {
+        double mx = FINEST * 0.5 * (x[a] + x[b]);
+        double my = FINEST * 0.5 * (y[a] + y[b]);
+        return mx == Math.rint(mx) && my == Math.rint(my);
     }
 
     /** Cuts the side that t (opposite corner i) shares with u (opposite corner j), or has alone if u is -1. */

@@ -7,6 +7,7 @@ import coldseam.conduction.Probe;
 import coldseam.conduction.Section;
 import coldseam.conduction.SectionException;
 import coldseam.conduction.Symmetry;
+import coldseam.conduction.arrange.Lattice;
 import coldseam.conduction.arrange.LineArrangement;
 import coldseam.conduction.arrange.SectionCheck;
 import java.util.Arrays;
@@ -37,6 +38,7 @@ public final class MeshedSection {
 
     private int[] right;
 
+    public final Lattice lattice;
     public Mesh mesh;
     private Topology topology;
     private final boolean axisymmetric;
@@ -58,6 +60,7 @@ public final class MeshedSection {
         resistance = new double[boundaries];
         new SectionCheck(section, faults).run();
         stopIfFaulty();
+        lattice = Lattice.of(section);
         for (int r = 0; r < regions; r++) {
             conductivity[r] = section.regions().get(r).conductivity();
         }
@@ -76,7 +79,7 @@ public final class MeshedSection {
         triangulate();
         topology = new Topology(mesh, axisymmetric, faults);
         topology.findArcs();
-        topology.findParts(section.snap());
+        topology.findParts(lattice);
         checkProbes();
         stopIfFaulty();
         for (int tries = 0; !topology.findCuts(); tries++) {
@@ -92,10 +95,14 @@ public final class MeshedSection {
         if (section.probes().isEmpty()) {
             return;
         }
-        TriangleIndex index = new TriangleIndex(mesh);
+        TriangleIndex index = new TriangleIndex(mesh, lattice.close());
         double[] l = new double[3];
         for (Probe probe : section.probes()) {
-            if (index.find(probe.at().x() / section.snap(), probe.at().y() / section.snap(), l) < 0) {
+            if (index.find(
+                            lattice.stepsX(probe.at().x()),
+                            lattice.stepsY(probe.at().y()),
+                            l)
+                    < 0) {
                 faults.add("probe " + probe.name() + " at " + SectionCheck.place(probe.at())
                         + " is outside the section; put it on or inside a painted region");
             }
@@ -106,8 +113,11 @@ public final class MeshedSection {
         return topology;
     }
 
-    /** Gaps narrower than this many lattice steps are taken for drawing errors. */
-    private static final double THIN = 20;
+    /** Gaps narrower than this many times what is closed up are taken for drawing errors. */
+    private static final double THIN = 4;
+
+    /** The angle of a gap that nobody draws, radians. */
+    private static final double NEEDLE = 0.005;
 
     private void stopIfFaulty() {
         if (faults.notEmpty()) {
@@ -116,13 +126,13 @@ public final class MeshedSection {
     }
 
     private void arrange() {
-        cutLines = new LineArrangement(section.snap(), section.regions().size());
+        cutLines = new LineArrangement(lattice, section.regions().size());
         for (int r = 0; r < section.regions().size(); r++) {
             ImmutableList<Point> corners = section.regions().get(r).outline().corners();
-            int first = cutLines.vertex(corners.get(0).x(), corners.get(0).y());
+            int first = vertex(corners.get(0));
             int previous = first;
             for (int i = 1; i < corners.size(); i++) {
-                int next = cutLines.vertex(corners.get(i).x(), corners.get(i).y());
+                int next = vertex(corners.get(i));
                 cutLines.addRingSide(previous, next, r);
                 previous = next;
             }
@@ -130,23 +140,37 @@ public final class MeshedSection {
         }
         for (int b = 0; b < section.boundaries().size(); b++) {
             ImmutableList<Point> path = section.boundaries().get(b).path();
-            int previous = cutLines.vertex(path.get(0).x(), path.get(0).y());
+            int previous = vertex(path.get(0));
             for (int i = 1; i < path.size(); i++) {
-                int next = cutLines.vertex(path.get(i).x(), path.get(i).y());
+                int next = vertex(path.get(i));
                 cutLines.addPathSide(previous, next, b);
                 previous = next;
             }
         }
         if (!cutLines.cut()) {
-            faults.add("the drawing has more lines closer than the snap of " + section.snap()
-                    + " m than can be told apart; give a finer snap or draw fewer lines");
+            faults.add("the drawing has more lines closer than " + lattice.millimetres(lattice.close())
+                    + " than can be told apart; draw fewer lines");
             stopIfFaulty();
         }
-        if (cutLines.closed > 0) {
-            notes.add(cutLines.closed + (cutLines.closed == 1 ? " point was" : " points were")
-                    + " moved onto a point or line closer than "
-                    + SectionCheck.number(1e3 * LineArrangement.CLOSE * section.snap()) + " mm");
+        for (int r = 0; r < section.regions().size(); r++) {
+            if (!cutLines.has(r)) {
+                faults.add(SectionCheck.region(section, r) + " at "
+                        + SectionCheck.place(
+                                section.regions().get(r).outline().corners().get(0))
+                        + " is so thin that nothing of it is left: what is closer than "
+                        + lattice.millimetres(lattice.close()) + " is one; draw it thicker, or leave it out");
+            }
         }
+        stopIfFaulty();
+        if (cutLines.moves.notEmpty()) {
+            notes.add(lattice.moved(cutLines.moves.toImmutable()));
+        }
+    }
+
+    private int vertex(Point at) {
+        // What is close to the axis is on it.
+        boolean axis = axisymmetric && Math.abs(lattice.stepsX(at.x())) <= lattice.close();
+        return cutLines.vertex(axis ? 0 : at.x(), at.y());
     }
 
     /** Finds the region on top on both sides of every edge. */
@@ -197,11 +221,47 @@ public final class MeshedSection {
             }
         }
         checkThin(all, tops);
+        checkNeedles(all, tops);
+    }
+
+    /**
+     * Refuses gaps that narrow to nothing under less than {@link #NEEDLE}: where a corner was rounded off the line it stands
+     * on, and by more than is closed up.
+     */
+    private void checkNeedles(ConstrainedTriangulation all, int[] tops) {
+        LineArrangement lines = cutLines;
+        int needles = 0;
+        for (int t = 0; t < all.triangles && needles < 5; t++) {
+            for (int i = 0; i < 3 && tops[t] < 0; i++) {
+                int tip = all.corner[3 * t + i];
+                int a = all.corner[3 * t + (i + 1) % 3];
+                int b = all.corner[3 * t + (i + 2) % 3];
+                if (!drawn(all, t, (i + 1) % 3) || !drawn(all, t, (i + 2) % 3)) {
+                    continue;
+                }
+                double ux = lines.x[a] - lines.x[tip];
+                double uy = lines.y[a] - lines.y[tip];
+                double vx = lines.x[b] - lines.x[tip];
+                double vy = lines.y[b] - lines.y[tip];
+                double twice = ux * vy - uy * vx;
+                if (twice < NEEDLE * (ux * vx + uy * vy)) {
+                    boolean toA = Math.hypot(ux, uy) <= Math.hypot(vx, vy);
+                    double width = twice / Math.hypot(toA ? vx : ux, toA ? vy : uy);
+                    needles++;
+                    faults.add("a gap that narrows to nothing is left at " + lattice.place(lines.x[tip], lines.y[tip])
+                            + ", " + lattice.millimetres(width) + " wide at "
+                            + lattice.place(lines.x[toA ? a : b], lines.y[toA ? a : b])
+                            + "; close it, or write the coordinates with more digits");
+                    break;
+                }
+            }
+        }
     }
 
     /** Refuses hair-thin gaps between outlines and notes hair-thin slivers of a region. */
     private void checkThin(ConstrainedTriangulation all, int[] tops) {
         LineArrangement lines = cutLines;
+        double thin = THIN * lattice.close();
         int gaps = 0;
         boolean[] told = new boolean[all.triangles];
         int slivers = 0;
@@ -221,14 +281,14 @@ public final class MeshedSection {
                 double length = Math.hypot(ux, uy);
                 double along = (vx * ux + vy * uy) / length;
                 double away = (ux * vy - uy * vx) / length;
-                boolean inside = along > THIN && along < length - THIN;
-                boolean across = length > 2 * THIN
-                        && (along <= THIN && along >= -THIN && !drawn(all, t, (i + 2) % 3)
-                                || along >= length - THIN && along <= length + THIN && !drawn(all, t, (i + 1) % 3));
-                if (away < THIN && (inside || across)) {
-                    String at = SectionCheck.place(section.snap() * lines.x[c], section.snap() * lines.y[c]);
-                    String width = SectionCheck.number(1e3 * section.snap() * away) + " mm";
-                    String limit = SectionCheck.number(1e3 * section.snap() * THIN) + " mm";
+                boolean inside = along > thin && along < length - thin;
+                boolean across = length > 2 * thin
+                        && (along <= thin && along >= -thin && !drawn(all, t, (i + 2) % 3)
+                                || along >= length - thin && along <= length + thin && !drawn(all, t, (i + 1) % 3));
+                if (away < thin && (inside || across)) {
+                    String at = lattice.place(lines.x[c], lines.y[c]);
+                    String width = lattice.millimetres(away);
+                    String limit = lattice.millimetres(thin);
                     boolean known = told[t];
                     for (int j = 3 * t; j < 3 * t + 3; j++) {
                         known |= all.neighbour[j] >= 0 && told[all.neighbour[j]];
@@ -265,23 +325,24 @@ public final class MeshedSection {
             if (b < 0) {
                 continue;
             }
-            double mx = 0.5 * section.snap() * (lines.x[lines.from[e]] + lines.x[lines.to[e]]);
-            double my = 0.5 * section.snap() * (lines.y[lines.from[e]] + lines.y[lines.to[e]]);
+            String middle = lattice.place(
+                    0.5 * (lines.x[lines.from[e]] + lines.x[lines.to[e]]),
+                    0.5 * (lines.y[lines.from[e]] + lines.y[lines.to[e]]));
             if ((left[e] < 0) == (right[e] < 0) && !off[b]) {
                 off[b] = true;
-                faults.add(SectionCheck.boundary(section, b) + " is not on the outline at " + SectionCheck.place(mx, my)
+                faults.add(SectionCheck.boundary(section, b) + " is not on the outline at " + middle
                         + (left[e] < 0 ? " (nothing is painted there)" : " (both sides are painted)")
                         + "; a boundary runs along the outline or along a hole");
             }
             if (axisymmetric && lines.x[lines.from[e]] == 0 && lines.x[lines.to[e]] == 0 && !off[b]) {
                 off[b] = true;
-                faults.add(SectionCheck.boundary(section, b) + " runs along the axis at " + SectionCheck.place(mx, my)
+                faults.add(SectionCheck.boundary(section, b) + " runs along the axis at " + middle
                         + "; the axis x = 0 is inside the turned body, let the boundary end there");
             }
             if (lines.twice[e] && !over[b]) {
                 over[b] = true;
                 faults.add(SectionCheck.boundary(section, b) + " runs over another boundary, or over itself, at "
-                        + SectionCheck.place(mx, my) + "; each part of the outline faces one environment");
+                        + middle + "; each part of the outline faces one environment");
             }
         }
     }

@@ -1,6 +1,6 @@
 package coldseam.conduction.mesh;
 
-import coldseam.conduction.arrange.SectionCheck;
+import coldseam.conduction.arrange.Lattice;
 import java.util.Arrays;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.list.primitive.MutableIntList;
@@ -19,6 +19,8 @@ public final class Topology {
 
     private final Mesh mesh;
     private static final int AT_AXIS = -2;
+    /** A triangle's are the bits of an int. */
+    private static final int MOST_CUTS = 32;
 
     private final MutableList<String> faults;
     private final boolean axisymmetric;
@@ -86,7 +88,7 @@ public final class Topology {
     }
 
     /** Finds the connected parts, a zero for each, and faults where one faces nothing. */
-    void findParts(double step) {
+    void findParts(Lattice lattice) {
         boolean[] seen = new boolean[mesh.triangles];
         int[] queue = new int[mesh.triangles];
         for (int seed = 0; seed < mesh.triangles; seed++) {
@@ -125,7 +127,7 @@ public final class Topology {
                 int o = 6 * seed;
                 double cx = (mesh.x[mesh.node[o]] + mesh.x[mesh.node[o + 1]] + mesh.x[mesh.node[o + 2]]) / 3;
                 double cy = (mesh.y[mesh.node[o]] + mesh.y[mesh.node[o + 1]] + mesh.y[mesh.node[o + 2]]) / 3;
-                faults.add("the part of the section around " + SectionCheck.place(cx * step, cy * step)
+                faults.add("the part of the section around " + lattice.place(cx, cy)
                         + " touches no environment, so its temperature is unknown; join it to the rest, give it a"
                         + " boundary, or take it away");
             }
@@ -203,11 +205,12 @@ public final class Topology {
                 if (way == null) {
                     return false;
                 }
-                markLeft(way, 1 << cuts++);
-                if (cuts == 31) {
-                    faults.add("more than 31 holes of one part face environments; split the section");
+                if (cuts == MOST_CUTS) {
+                    faults.add("more than " + MOST_CUTS + " holes face environments; split the section, or close"
+                            + " holes that matter little");
                     return true;
                 }
+                markLeft(way, 1 << cuts++);
             } else {
                 firstRim[part] = r;
             }

@@ -1,12 +1,13 @@
 package coldseam.conduction.mesh;
 
-import coldseam.conduction.arrange.LineArrangement;
 import java.util.Arrays;
 
 /** Finds the triangle at a point through a grid of boxes, each holding the triangles that touch it. */
 public final class TriangleIndex {
 
     private final Mesh mesh;
+    private final double close;
+    private final double slack;
     private final int across;
     private final int up;
     private final double left;
@@ -16,8 +17,11 @@ public final class TriangleIndex {
     private final int[] start;
     private final int[] held;
 
-    public TriangleIndex(Mesh mesh) {
+    /** @param close lattice steps: how far beside the outline a point still finds its triangle */
+    public TriangleIndex(Mesh mesh, double close) {
         this.mesh = mesh;
+        this.close = close;
+        this.slack = close + 1;
         double l = Double.POSITIVE_INFINITY;
         double r = Double.NEGATIVE_INFINITY;
         double b = Double.POSITIVE_INFINITY;
@@ -54,11 +58,10 @@ public final class TriangleIndex {
             double y0 = mesh.y[mesh.node[o]];
             double y1 = mesh.y[mesh.node[o + 1]];
             double y2 = mesh.y[mesh.node[o + 2]];
-            // Three lattice steps of slack, so that a point beside the outline still finds its triangle.
-            int c0 = column(Math.min(x0, Math.min(x1, x2)) - 3);
-            int c1 = column(Math.max(x0, Math.max(x1, x2)) + 3);
-            int r0 = row(Math.min(y0, Math.min(y1, y2)) - 3);
-            int r1 = row(Math.max(y0, Math.max(y1, y2)) + 3);
+            int c0 = column(Math.min(x0, Math.min(x1, x2)) - slack);
+            int c1 = column(Math.max(x0, Math.max(x1, x2)) + slack);
+            int r0 = row(Math.min(y0, Math.min(y1, y2)) - slack);
+            int r1 = row(Math.max(y0, Math.max(y1, y2)) + slack);
             for (int r = r0; r <= r1; r++) {
                 for (int c = c0; c <= c1; c++) {
                     if (next == null) {
@@ -80,19 +83,22 @@ public final class TriangleIndex {
     }
 
     /**
-     * The triangle at a point, or the nearest within two lattice steps; -1 if none.
+     * The triangle at a point, or the nearest of those close to it; -1 if none.
      *
      * @param x lattice steps
      * @param y lattice steps
      * @param l (Output) its three barycentric coordinates, none below zero
      */
     public int find(double x, double y, double[] l) {
-        if (!(x >= left - 3 && x <= left + across * width + 3 && y >= low - 3 && y <= low + up * height + 3)) {
+        if (!(x >= left - slack
+                && x <= left + across * width + slack
+                && y >= low - slack
+                && y <= low + up * height + slack)) {
             return -1;
         }
         int box = row(y) * across + column(x);
         int best = -1;
-        double least = LineArrangement.CLOSE;
+        double least = close;
         for (int i = start[box]; i < start[box + 1]; i++) {
             double outside = outside(held[i], x, y, l);
             if (outside <= 0) {

@@ -1,6 +1,5 @@
 package coldseam.conduction.solid;
 
-import coldseam.conduction.SectionException;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
@@ -10,15 +9,18 @@ import org.eclipse.collections.api.list.MutableList;
 final class BodyCheck {
 
     private final Body body;
-    private final MutableList<String> faults;
+    private final MutableList<BodyFault> faults;
 
-    private BodyCheck(Body body, MutableList<String> faults) {
+    private BodyFault.About about = BodyFault.About.BODY;
+    private int index;
+
+    private BodyCheck(Body body, MutableList<BodyFault> faults) {
         this.body = body;
         this.faults = faults;
     }
 
     /** (Output) every fault found. */
-    static void run(Body body, MutableList<String> faults) {
+    static void run(Body body, MutableList<BodyFault> faults) {
         BodyCheck check = new BodyCheck(body, faults);
         check.extent();
         check.painted();
@@ -27,30 +29,33 @@ final class BodyCheck {
         check.probes();
     }
 
-    /** @throws SectionException where there is a fault */
-    static void throwIfAny(MutableList<String> faults) {
-        if (faults.notEmpty()) {
-            throw new SectionException(faults.toImmutable());
-        }
+    private void add(String text) {
+        faults.add(new BodyFault(about, index, text));
+    }
+
+    private void look(BodyFault.About at, int i) {
+        about = at;
+        index = i;
     }
 
     private void extent() {
         box("the body", body.extent());
         if (!(body.multiplicity() >= 1 && body.multiplicity() < Double.POSITIVE_INFINITY)) {
-            faults.add("the multiplicity is " + body.multiplicity()
+            add("the multiplicity is " + body.multiplicity()
                     + "; it must be a number, 1 or greater: 4 where a quarter is drawn");
         }
         if (body.painted().noneSatisfy(each -> each.match(solid -> false, air -> true, none -> false))) {
-            faults.add("no air is painted; paint a box of each environment, it may reach outside the body");
+            add("no air is painted; paint a box of each environment, it may reach outside the body");
         }
     }
 
     private void painted() {
         if (body.painted().noneSatisfy(each -> each.match(solid -> true, air -> false, none -> false))) {
-            faults.add("the body has no solid; paint at least one box of a material");
+            add("the body has no solid; paint at least one box of a material");
         }
         Set<String> names = body.environments().collect(BodyEnvironment::name).toSet();
         for (int i = 0; i < body.painted().size(); i++) {
+            look(BodyFault.About.PAINTED, i);
             String what = piece(body, i);
             Painted painted = body.painted().get(i);
             box(what, painted.box());
@@ -61,7 +66,7 @@ final class BodyCheck {
                     },
                     air -> {
                         if (!names.contains(air.environment())) {
-                            faults.add(what + " is air of an environment that is not defined; there are "
+                            add(what + " is air of an environment that is not defined; there are "
                                     + String.join(", ", names.stream().sorted().toList()));
                         }
                         return what;
@@ -72,13 +77,12 @@ final class BodyCheck {
 
     private void solid(String what, Painted.Solid solid) {
         if (!(solid.conductivity() > 0 && solid.conductivity() < Double.POSITIVE_INFINITY)) {
-            faults.add(what + " has conductivity " + solid.conductivity()
-                    + " W/(m·K); it must be a number greater than 0");
+            add(what + " has conductivity " + solid.conductivity() + " W/(m·K); it must be a number greater than 0");
         }
         for (Side side : Side.values()) {
             double beyond = side.of(solid.box()) - side.of(body.extent());
             if ((side.high() ? beyond : -beyond) > Body.SNAP) {
-                faults.add(String.format(
+                add(String.format(
                         Locale.ROOT,
                         "%s reaches to %s = %s m, past the face of the body at %s m; nothing is solid outside the"
                                 + " body: end the box there or make the body larger",
@@ -91,21 +95,24 @@ final class BodyCheck {
     }
 
     private void environments() {
+        look(BodyFault.About.BODY, 0);
         if (body.environments().isEmpty()) {
-            faults.add("the body has no environment; give at least one with its temperature");
+            add("the body has no environment; give at least one with its temperature");
         }
         Set<String> names = new HashSet<>();
-        for (BodyEnvironment environment : body.environments()) {
+        for (int i = 0; i < body.environments().size(); i++) {
+            BodyEnvironment environment = body.environments().get(i);
+            look(BodyFault.About.ENVIRONMENT, i);
             String what = "environment " + environment.name();
             if (!names.add(environment.name())) {
-                faults.add(what + " is there twice; give each a name of its own");
+                add(what + " is there twice; give each a name of its own");
             }
             if (!Double.isFinite(environment.temperature())) {
-                faults.add(what + " has temperature " + environment.temperature() + " °C; it must be a number");
+                add(what + " has temperature " + environment.temperature() + " °C; it must be a number");
             }
             for (double each : new double[] {environment.up(), environment.horizontal(), environment.down()}) {
                 if (!(each >= 0 && each < Double.POSITIVE_INFINITY)) {
-                    faults.add(what + " has surface resistance " + each + " m²·K/W; it must be a number, 0 or greater");
+                    add(what + " has surface resistance " + each + " m²·K/W; it must be a number, 0 or greater");
                     break;
                 }
             }
@@ -114,19 +121,21 @@ final class BodyCheck {
 
     private void patches() {
         Set<String> names = new HashSet<>();
-        for (Patch patch : body.patches()) {
+        for (int i = 0; i < body.patches().size(); i++) {
+            Patch patch = body.patches().get(i);
+            look(BodyFault.About.PATCH, i);
             String what = "patch " + patch.name();
             if (!names.add(patch.name())) {
-                faults.add(what + " is there twice; give each patch a name of its own");
+                add(what + " is there twice; give each patch a name of its own");
             }
             box(what, patch.box());
             BodyEnvironment faced =
                     body.environments().detect(each -> each.name().equals(patch.environment()));
             if (faced == null) {
-                faults.add(what + " faces " + patch.environment() + ", which is not defined; there are "
+                add(what + " faces " + patch.environment() + ", which is not defined; there are "
                         + body.environments().collect(BodyEnvironment::name).makeString(", "));
             } else if (!(faced.up() > 0 && faced.horizontal() > 0 && faced.down() > 0)) {
-                faults.add(what + " faces " + patch.environment() + ", whose surface resistance is 0: the temperature"
+                add(what + " faces " + patch.environment() + ", whose surface resistance is 0: the temperature"
                         + " there is the environment's own; leave the patch out");
             }
         }
@@ -134,25 +143,27 @@ final class BodyCheck {
 
     private void probes() {
         Set<String> names = new HashSet<>();
-        for (BodyProbe probe : body.probes()) {
+        for (int i = 0; i < body.probes().size(); i++) {
+            BodyProbe probe = body.probes().get(i);
+            look(BodyFault.About.PROBE, i);
             String what = "probe " + probe.name();
             if (!names.add(probe.name())) {
-                faults.add(what + " is there twice; give each probe a name of its own");
+                add(what + " is there twice; give each probe a name of its own");
             }
             if (!finite(probe.at())) {
-                faults.add(what + " is at " + probe.at() + "; coordinates must be numbers");
+                add(what + " is at " + probe.at() + "; coordinates must be numbers");
             }
         }
     }
 
     private void box(String what, Box box) {
         if (!finite(box.from()) || !finite(box.to())) {
-            faults.add(what + " has a corner that is not a number; give six coordinates");
+            add(what + " has a corner that is not a number; give six coordinates");
             return;
         }
         for (int d = 0; d < 3; d++) {
             if (!(box.size(d) >= 2 * Body.SNAP)) {
-                faults.add(String.format(
+                add(String.format(
                         Locale.ROOT,
                         "%s is %s mm thick in %s; a box must be at least %s mm thick in each direction",
                         what,

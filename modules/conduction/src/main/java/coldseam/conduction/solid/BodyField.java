@@ -1,6 +1,7 @@
 package coldseam.conduction.solid;
 
-import coldseam.conduction.Solution;
+import coldseam.conduction.ProbeTemperature;
+import coldseam.conduction.SurfaceTemperature;
 import java.util.Arrays;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -149,7 +150,7 @@ public final class BodyField {
     }
 
     /** The lowest temperature of each environment's surfaces, with the change since an earlier answer. */
-    ImmutableList<BodySolution.Lowest> lowest(ImmutableList<BodySolution.Lowest> earlier) {
+    ImmutableList<SurfaceTemperature<Place>> lowest(ImmutableList<SurfaceTemperature<Place>> earlier) {
         int environments = grid.painted.body.environments().size();
         double[] lowest = new double[environments];
         Place[] at = new Place[environments];
@@ -168,11 +169,11 @@ public final class BodyField {
                 }
             }
         }
-        MutableList<BodySolution.Lowest> all = Lists.mutable.empty();
+        MutableList<SurfaceTemperature<Place>> all = Lists.mutable.empty();
         for (int e = 0; e < environments; e++) {
             double change =
                     earlier.isEmpty() ? 0 : Math.abs(lowest[e] - earlier.get(e).lowest());
-            all.add(new BodySolution.Lowest(
+            all.add(new SurfaceTemperature<>(
                     grid.painted.body.environments().get(e).name(), lowest[e], at[e], change));
         }
         return all.toImmutable();
@@ -194,12 +195,12 @@ public final class BodyField {
     }
 
     /** The temperatures at the probes, with the change since an earlier answer. */
-    ImmutableList<Solution.ProbeTemperature> probes(ImmutableList<Solution.ProbeTemperature> earlier) {
+    ImmutableList<ProbeTemperature> probes(ImmutableList<ProbeTemperature> earlier) {
         return grid.painted.body.probes().collectWithIndex((probe, i) -> {
             double value = temperatureAt(probe.at());
             double change =
                     earlier.isEmpty() ? 0 : Math.abs(value - earlier.get(i).temperature());
-            return new Solution.ProbeTemperature(probe.name(), value, change);
+            return new ProbeTemperature(probe.name(), value, change);
         });
     }
 

@@ -1,10 +1,14 @@
 package coldseam.conduction.solid;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Coupling;
+import coldseam.conduction.HeatFlow;
 import coldseam.conduction.HeatFlowForm;
 import coldseam.conduction.Interval;
-import coldseam.conduction.Solution;
-import java.util.Locale;
+import coldseam.conduction.Outcome;
+import coldseam.conduction.ProbeTemperature;
+import coldseam.conduction.SectionException;
+import coldseam.conduction.SurfaceTemperature;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -40,12 +44,21 @@ public final class BodySolver {
     private BodySolver(Body body, Accuracy accuracy) {
         this.body = body;
         this.accuracy = accuracy.checked();
-        MutableList<String> faults = Lists.mutable.empty();
-        BodyCheck.run(body, faults);
-        BodyCheck.throwIfAny(faults);
+        ImmutableList<BodyFault> faults = faults(body);
+        if (faults.notEmpty()) {
+            throw new SectionException(faults.collect(BodyFault::text));
+        }
         painted = new PaintedGrid(body, notes);
-        PaintedFaults.find(painted, faults);
-        BodyCheck.throwIfAny(faults);
+    }
+
+    /** Every fault of a body; one that has none can be solved. */
+    public static ImmutableList<BodyFault> faults(Body body) {
+        MutableList<BodyFault> faults = Lists.mutable.empty();
+        BodyCheck.run(body, faults);
+        if (faults.isEmpty()) {
+            PaintedFaults.find(new PaintedGrid(body, Lists.mutable.empty()), faults);
+        }
+        return faults.toImmutable();
     }
 
     /**
@@ -55,7 +68,7 @@ public final class BodySolver {
      * systems were solved. Where it cannot be made as narrow as asked within the unknowns allowed, the best one is given,
      * {@code met} is false and a note says so.
      *
-     * @throws coldseam.conduction.SectionException with every fault of the body at once
+     * @throws SectionException with every fault of the body at once
      */
     public static BodySolution solve(Body body, Accuracy accuracy) {
         return new BodySolver(body, accuracy).solve();
@@ -72,8 +85,8 @@ public final class BodySolver {
         }
         Grid grid = new Grid(painted);
         Optional<BodyLevel.Before> before = Optional.empty();
-        ImmutableList<BodySolution.Lowest> lowest = Lists.immutable.empty();
-        ImmutableList<Solution.ProbeTemperature> probes = Lists.immutable.empty();
+        ImmutableList<SurfaceTemperature<Place>> lowest = Lists.immutable.empty();
+        ImmutableList<ProbeTemperature> probes = Lists.immutable.empty();
         for (int step = 1; ; step++) {
             BodyLevel level = new BodyLevel(grid, before, accuracy.relativeWidth(), Integer.MAX_VALUE);
             double width = level.relativeWidth();
@@ -97,29 +110,31 @@ public final class BodySolver {
     private BodySolution solution(
             BodyLevel level,
             BodyField field,
-            ImmutableList<BodySolution.Lowest> lowest,
-            ImmutableList<Solution.ProbeTemperature> probes,
+            ImmutableList<SurfaceTemperature<Place>> lowest,
+            ImmutableList<ProbeTemperature> probes,
             boolean met,
             long start) {
-        if (!met) {
-            notes.add(String.format(
-                    Locale.ROOT,
-                    "the interval is %.3g of the coupling wide, not %.3g as asked: refinement ended at %d unknowns;"
-                            + " allow more unknowns or a wider interval",
-                    level.relativeWidth(),
-                    accuracy.relativeWidth(),
-                    level.unknowns()));
-        }
+        Outcome outcome = met
+                ? new Outcome.Met(accuracy.relativeWidth(), level.relativeWidth())
+                : new Outcome.UnknownsSpent(accuracy.relativeWidth(), level.relativeWidth(), level.unknowns());
+        outcome.note().ifPresent(notes::add);
+        ImmutableList<String> names = body.environments().collect(BodyEnvironment::name);
         return new BodySolution(
                 body,
-                couplings(level.form),
-                heatFlows(level.form),
+                level.form
+                        .couplings(names, sets())
+                        .collect(each -> new Coupling(
+                                each.first(), each.second(), each.value().times(body.multiplicity()))),
+                level.form
+                        .heatFlows(names, sets(), ambient())
+                        .collect(each ->
+                                new HeatFlow(each.environment(), each.value().times(body.multiplicity()))),
                 lowest,
                 probes,
                 patches(level.form, field),
                 field,
                 accuracy,
-                met,
+                outcome,
                 level.unknowns(),
                 1e-9 * (System.nanoTime() - start),
                 notes.toImmutable());
@@ -143,32 +158,13 @@ public final class BodySolver {
         return all;
     }
 
-    /** 1 for an environment and its patches, 0 for the others. */
-    private double[] at(int environment) {
-        double[] all = new double[painted.parts];
-        for (int p = 0; p < all.length; p++) {
-            all[p] = painted.environmentOf(p) == environment ? 1 : 0;
+    /** For each environment 1 for itself and its patches, 0 for the others. */
+    private double[][] sets() {
+        double[][] all = new double[body.environments().size()][painted.parts];
+        for (int p = 0; p < painted.parts; p++) {
+            all[painted.environmentOf(p)][p] = 1;
         }
         return all;
-    }
-
-    private ImmutableList<Solution.Coupling> couplings(HeatFlowForm form) {
-        MutableList<Solution.Coupling> all = Lists.mutable.empty();
-        for (int i = 0; i < body.environments().size(); i++) {
-            for (int j = i + 1; j < body.environments().size(); j++) {
-                all.add(new Solution.Coupling(
-                        body.environments().get(i).name(),
-                        body.environments().get(j).name(),
-                        form.coupling(at(i), at(j)).times(body.multiplicity())));
-            }
-        }
-        return all.toImmutable();
-    }
-
-    private ImmutableList<Solution.HeatFlow> heatFlows(HeatFlowForm form) {
-        return body.environments()
-                .collectWithIndex((each, e) -> new Solution.HeatFlow(
-                        each.name(), form.between(at(e), ambient()).times(body.multiplicity())));
     }
 
     /** The mean surface temperature is the air's less the flow's density times the resistance. */

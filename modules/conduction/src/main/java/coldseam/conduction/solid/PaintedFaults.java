@@ -17,15 +17,15 @@ final class PaintedFaults {
     private static final double ALTERNATING = 100;
 
     private final PaintedGrid grid;
-    private final MutableList<String> faults;
+    private final MutableList<BodyFault> faults;
 
-    private PaintedFaults(PaintedGrid grid, MutableList<String> faults) {
+    private PaintedFaults(PaintedGrid grid, MutableList<BodyFault> faults) {
         this.grid = grid;
         this.faults = faults;
     }
 
     /** (Output) every fault. */
-    static void find(PaintedGrid grid, MutableList<String> faults) {
+    static void find(PaintedGrid grid, MutableList<BodyFault> faults) {
         PaintedFaults find = new PaintedFaults(grid, faults);
         find.exposedFaces();
         find.touchingLines();
@@ -36,8 +36,13 @@ final class PaintedFaults {
 
     /** A rectangle or line that grows to hold all of one fault. */
     private static final class Extent {
+        private final int piece;
         private final double[] low = {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE};
         private final double[] high = {-Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
+
+        Extent(int piece) {
+            this.piece = piece;
+        }
 
         void add(int d, double from, double to) {
             low[d] = Math.min(low[d], from);
@@ -51,6 +56,10 @@ final class PaintedFaults {
         }
     }
 
+    private void add(BodyFault.About about, int index, String text) {
+        faults.add(new BodyFault(about, index, text));
+    }
+
     private void exposedFaces() {
         Map<String, Extent> found = new LinkedHashMap<>();
         for (int z = 0; z < grid.n[2]; z++) {
@@ -60,10 +69,11 @@ final class PaintedFaults {
                     for (int s = 0; s < 6 && grid.piece[cell] >= 0; s++) {
                         if (grid.exposed(x, y, z, s)) {
                             int[] at = {x, y, z};
+                            int piece = grid.piece[cell];
                             String key = "the " + Side.values()[s] + " face of "
                                     + BodyCheck.piece(grid.body, grid.piece[cell]) + " at " + "xyz".charAt(s / 2)
                                     + " = " + BodyCheck.number(grid.plane[s / 2][at[s / 2] + s % 2]) + " m";
-                            Extent extent = found.computeIfAbsent(key, any -> new Extent());
+                            Extent extent = found.computeIfAbsent(key, any -> new Extent(piece));
                             for (int d = 0; d < 3; d++) {
                                 double low = grid.plane[d][at[d] + (d == s / 2 ? s % 2 : 0)];
                                 extent.add(d, low, d == s / 2 ? low : grid.plane[d][at[d] + 1]);
@@ -83,10 +93,10 @@ final class PaintedFaults {
         int told = 0;
         for (Map.Entry<String, Extent> each : found.entrySet()) {
             if (++told > MOST) {
-                faults.add((found.size() - MOST) + " more of the same kind");
+                add(BodyFault.About.PAINTED, each.getValue().piece, (found.size() - MOST) + " more of the same kind");
                 break;
             }
-            faults.add(each.getKey() + ", " + each.getValue() + "," + what);
+            add(BodyFault.About.PAINTED, each.getValue().piece, each.getKey() + ", " + each.getValue() + "," + what);
         }
     }
 
@@ -111,7 +121,8 @@ final class PaintedFaults {
                                     + " touch along a line only, at " + "xyz".charAt(e) + " = "
                                     + BodyCheck.number(line[e]) + " m, " + "xyz".charAt(f) + " = "
                                     + BodyCheck.number(line[f]) + " m";
-                            Extent extent = found.computeIfAbsent(key, any -> new Extent());
+                            int piece = grid.piece[four[good]];
+                            Extent extent = found.computeIfAbsent(key, any -> new Extent(piece));
                             extent.add(e, line[e], line[e]);
                             extent.add(f, line[f], line[f]);
                             extent.add(d, grid.plane[d][at[d]], grid.plane[d][at[d] + 1]);
@@ -165,9 +176,12 @@ final class PaintedFaults {
                 }
             }
             if (!open) {
-                faults.add(BodyCheck.piece(grid.body, grid.piece[start]) + " at " + middle(start)
-                        + " and what it touches face no environment at all, so their temperature is not defined; join"
-                        + " them to the rest or remove them");
+                add(
+                        BodyFault.About.PAINTED,
+                        grid.piece[start],
+                        BodyCheck.piece(grid.body, grid.piece[start]) + " at " + middle(start)
+                                + " and what it touches face no environment at all, so their temperature is not defined; join"
+                                + " them to the rest or remove them");
             }
         }
     }
@@ -211,8 +225,11 @@ final class PaintedFaults {
                 }
             }
         }
-        found.forEach((pair, place) -> faults.add("the surfaces of " + pair + " have no surface resistance and meet at "
-                + place + ": the heat flow there is infinite; give one of them a resistance or part them"));
+        found.forEach((pair, place) -> add(
+                BodyFault.About.BODY,
+                0,
+                "the surfaces of " + pair + " have no surface resistance and meet at " + place
+                        + ": the heat flow there is infinite; give one of them a resistance or part them"));
     }
 
     private String name(int environment) {
@@ -240,17 +257,25 @@ final class PaintedFaults {
         int environments = grid.body.environments().size();
         for (int part = 0; part < grid.parts; part++) {
             if (!used.get(part)) {
-                faults.add(String.format(
-                        Locale.ROOT,
-                        part < environments
-                                ? "the air of environment %s touches no solid; paint a box of it against a surface, or"
-                                        + " leave the environment out"
-                                : "patch %s holds no surface that faces its environment's air; move its box there",
-                        part < environments
-                                ? name(part)
-                                : grid.body.patches().get(part - environments).name()));
+                add(
+                        part < environments ? BodyFault.About.ENVIRONMENT : BodyFault.About.PATCH,
+                        part < environments ? part : part - environments,
+                        String.format(
+                                Locale.ROOT,
+                                part < environments
+                                        ? "the air of environment %s touches no solid; paint a box of it against a surface, or"
+                                                + " leave the environment out"
+                                        : "patch %s holds no surface that faces its environment's air; move its box there",
+                                part < environments
+                                        ? name(part)
+                                        : grid.body
+                                                .patches()
+                                                .get(part - environments)
+                                                .name()));
             } else if (part >= environments && differ.get(part)) {
-                faults.add(
+                add(
+                        BodyFault.About.PATCH,
+                        part - environments,
                         "patch " + grid.body.patches().get(part - environments).name()
                                 + " holds surfaces of more than one surface resistance; draw one patch for each");
             }

@@ -1,5 +1,6 @@
 package coldseam.conduction.solve;
 
+import coldseam.conduction.HeatFlowForm;
 import coldseam.conduction.Interval;
 import coldseam.conduction.elements.Elements;
 import coldseam.conduction.mesh.Mesh;
@@ -51,6 +52,12 @@ final class Refinement {
     /** The width of the total coupling over its middle; where the coupling is infinite, of what lies off the jumps. */
     double relativeWidth;
 
+    /** Of the conductance of a square of the best conductor: no drawing's coupling is smaller but by having none. */
+    private static final double NOTHING = 1e-14;
+
+    /** W/(m·K), or W/K if axisymmetric: the conductance of a square, or of a ring as large as the drawing. */
+    private final double best;
+
     private double counted;
     private double zone;
     private final MutableIntList zones = IntLists.mutable.empty();
@@ -79,6 +86,11 @@ final class Refinement {
         this.u = new double[units][0];
         this.s = new double[units][0];
         this.ambient = new double[environments];
+        double most = 0;
+        for (double k : drawing.conductivity) {
+            most = Math.max(most, k);
+        }
+        this.best = elements.form() == 1 ? most : most * drawing.lattice.size();
     }
 
     int unknowns() {
@@ -184,7 +196,8 @@ final class Refinement {
         }
         counted *= times * elements.form();
         relativeWidth = unknowns.jumps > 0 ? total / counted : 2 * (upper - lower) / (upper + lower);
-        if (!(upper > 0)) {
+        // Where nothing joins the environments all that is left is rounding.
+        if (!(upper > NOTHING * best)) {
             relativeWidth = 0;
         }
     }
@@ -201,24 +214,40 @@ final class Refinement {
         if (base == 0) {
             return Interval.of(0);
         }
+        sums(base, addGaps);
+        double flow = Math.abs(sum[FLOW]) - sum[FLOW_OFF];
+        double low = sum[LOW] + sum[LOW_OFF];
+        double bound = flow > 0 && low > 0 ? flow * flow / low * (1 - 8 * ROUNDING) : 0;
+        double scale = elements.form();
+        double up = scale * (sum[UP] + sum[UP_OFF]) * (1 + 4 * ROUNDING);
+        return new Interval(Math.min(scale * bound, up), splits(base) ? Double.POSITIVE_INFINITY : up);
+    }
+
+    private static final int UP = 0;
+    private static final int UP_OFF = 1;
+    private static final int LOW = 2;
+    private static final int LOW_OFF = 3;
+    private static final int FLOW = 4;
+    private static final int FLOW_OFF = 5;
+
+    private final double[] sum = new double[6];
+
+    /** The two energies of the added fields and the flow, each with what rounding may have done to it, into {@code sum}. */
+    private void sums(long base, boolean addGaps) {
         ambientOf(base);
-        double up = 0;
-        double low = 0;
-        double upOff = 0;
-        double lowOff = 0;
+        Arrays.fill(sum, 0);
         for (int t = 0; t < mesh.triangles; t++) {
             local(t, base);
             elements.energies(t, u6, s6, ambient, energy);
-            up += energy[Elements.UPPER];
-            low += energy[Elements.LOWER];
-            upOff += energy[Elements.UPPER_ALLOWANCE];
-            lowOff += energy[Elements.LOWER_ALLOWANCE];
+            sum[UP] += energy[Elements.UPPER];
+            sum[LOW] += energy[Elements.LOWER];
+            sum[UP_OFF] += energy[Elements.UPPER_ALLOWANCE];
+            sum[LOW_OFF] += energy[Elements.LOWER_ALLOWANCE];
             if (addGaps && !(unknowns.jumps > 0 && nearJump(t))) {
                 gap[t] += energy[Elements.GAP];
                 counted += energy[Elements.UPPER];
             }
         }
-        double flow = 0;
         double flowSize = 0;
         for (int t = 0; t < mesh.triangles; t++) {
             for (int i = 0; i < 3; i++) {
@@ -227,19 +256,55 @@ final class Refinement {
                     local(t, base);
                     double a = s6[(i + 1) % 3];
                     double b = s6[(i + 2) % 3];
-                    flow += a - b;
+                    sum[FLOW] += a - b;
                     flowSize += Math.abs(a - b);
                 }
             }
         }
         double count = mesh.triangles + 8;
-        up += upOff + count * ROUNDING * up;
-        low += lowOff + count * ROUNDING * low;
-        flow = Math.abs(flow) - count * ROUNDING * flowSize;
-        double bound = flow > 0 && low > 0 ? flow * flow / low * (1 - 8 * ROUNDING) : 0;
-        double scale = elements.form();
-        up *= scale * (1 + 4 * ROUNDING);
-        return new Interval(Math.min(scale * bound, up), splits(base) ? Double.POSITIVE_INFINITY : up);
+        sum[UP_OFF] += count * ROUNDING * sum[UP];
+        sum[LOW_OFF] += count * ROUNDING * sum[LOW];
+        sum[FLOW_OFF] = count * ROUNDING * flowSize;
+    }
+
+    /**
+     * Both energies as forms of the environments' temperatures. With two environments the lower one is of the best multiple
+     * of s; with more it must be 2F − E, since only that is a form. An entry may be off by ε of the values it is made of,
+     * and then the form of n temperatures by n ε Σ T².
+     */
+    HeatFlowForm forms() {
+        int n = environments - 1;
+        if (n == 1) {
+            Interval q = form(1, false);
+            return new HeatFlowForm(new double[][] {{q.upper()}}, new double[][] {{q.lower()}});
+        }
+        double[][] up = new double[n][n];
+        double[][] low = new double[n][n];
+        double off = 0;
+        for (int i = 0; i < n; i++) {
+            for (int j = i; j >= 0; j--) {
+                long set = 1L << i + 1 | 1L << j + 1;
+                long base = (set >>> units & 1) == 0 ? set : ~set & (1L << units) - 1;
+                double scale = elements.form();
+                double upper = 0;
+                double lower = 0;
+                if (base != 0) {
+                    sums(base, false);
+                    upper = splits(base) ? Double.POSITIVE_INFINITY : scale * sum[UP];
+                    lower = scale * (2 * sum[FLOW] - sum[LOW]);
+                    off = Math.max(off, 2 * scale * Math.max(sum[UP_OFF], sum[LOW_OFF] + 2 * sum[FLOW_OFF]));
+                }
+                up[i][j] = i == j ? upper : 0.5 * (upper - up[i][i] - up[j][j]);
+                low[i][j] = i == j ? lower : 0.5 * (lower - low[i][i] - low[j][j]);
+                up[j][i] = up[i][j];
+                low[j][i] = low[i][j];
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            up[i][i] += 2 * n * off;
+            low[i][i] -= 2 * n * off;
+        }
+        return new HeatFlowForm(up, low);
     }
 
     /** Whether a set puts two environments apart whose prescribed temperatures meet in a point. */
@@ -300,18 +365,25 @@ final class Refinement {
      * by as much as it can, since the mesh before it is solved in vain.
      *
      * <p>Triangles expected to carry more than a level are bisected, and the level is lowered until the expected gaps add up
-     * to the goal. In a smooth field the sum falls as the power ⅔ of the level, elsewhere more slowly.
+     * to the goal. In a smooth field the sum falls as the power ⅔ of the level, elsewhere more slowly. What stuck triangles
+     * carry stays; the others' goal is what they leave of the target, or a share {@link #BESIDE_STUCK} of what they carry
+     * where they leave nothing.
      */
     void refine(double relativeTarget, int mostNodes) {
         double total = 0;
         double most = 0;
         for (int t = 0; t < mesh.triangles; t++) {
-            total += gap[t];
-            most = Math.max(most, gap[t]);
+            total += mesh.stuck[t] ? 0 : gap[t];
+            most = Math.max(most, mesh.stuck[t] ? 0 : gap[t]);
         }
-        double goal = relativeTarget * counted;
-        while (goal * STEP < total) {
-            goal *= STEP;
+        double held = held();
+        double goal = Math.max(relativeTarget * counted - held, BESIDE_STUCK * held);
+        if (held > 0 && total <= goal) {
+            return;
+        }
+        double step = held > 0 ? STEP_AROUND_STUCK : STEP;
+        while (goal * step < total) {
+            goal *= step;
         }
         goal = Math.min(goal, 0.5 * total);
         System.arraycopy(gap, 0, mesh.error, 0, mesh.triangles);
@@ -322,14 +394,34 @@ final class Refinement {
         }
     }
 
-    /** The gap the refined mesh is expected to leave. */
+    /** The gap the refined mesh is expected to leave in triangles that are not stuck. */
     private double expected() {
         double sum = 0;
         for (int t = 0; t < mesh.triangles; t++) {
-            sum += mesh.error[t];
+            sum += mesh.stuck[t] ? 0 : mesh.error[t];
         }
         return sum;
     }
 
+    /** The gap of the triangles that are stuck. */
+    double held() {
+        double sum = 0;
+        for (int t = 0; t < mesh.triangles; t++) {
+            sum += mesh.stuck[t] ? gap[t] : 0;
+        }
+        return sum;
+    }
+
+    /** The stuck triangle with the largest gap, or -1. */
+    int worstStuck() {
+        int worst = -1;
+        for (int t = 0; t < mesh.triangles; t++) {
+            worst = mesh.stuck[t] && (worst < 0 || gap[t] > gap[worst]) ? t : worst;
+        }
+        return worst;
+    }
+
     private static final double STEP = 16;
+    private static final double STEP_AROUND_STUCK = 4;
+    private static final double BESIDE_STUCK = 0.05;
 }

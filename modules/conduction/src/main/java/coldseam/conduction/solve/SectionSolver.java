@@ -1,11 +1,18 @@
 package coldseam.conduction.solve;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Coupling;
+import coldseam.conduction.Environment;
+import coldseam.conduction.HeatFlow;
+import coldseam.conduction.HeatFlowForm;
 import coldseam.conduction.Interval;
+import coldseam.conduction.Outcome;
+import coldseam.conduction.Point;
+import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
+import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.Symmetry;
-import coldseam.conduction.arrange.SectionCheck;
 import coldseam.conduction.elements.AxisymmetricElements;
 import coldseam.conduction.elements.Elements;
 import coldseam.conduction.elements.PlanarElements;
@@ -13,7 +20,6 @@ import coldseam.conduction.field.MeshField;
 import coldseam.conduction.mesh.Mesh;
 import coldseam.conduction.mesh.MeshedSection;
 import coldseam.conduction.mesh.Topology;
-import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -24,6 +30,8 @@ final class SectionSolver {
     private static final int MOST_LEVELS = 60;
     /** An interval this narrow comes from rounding alone. */
     private static final double EXACT = 1e-9;
+    /** A round that leaves more than this share of the width was not worth its triangles. */
+    private static final double WORTH = 0.9;
 
     private final Section section;
     private final Accuracy accuracy;
@@ -33,16 +41,8 @@ final class SectionSolver {
     private MeshedSection drawing;
 
     SectionSolver(Section section, Accuracy accuracy) {
-        if (!(accuracy.relativeWidth() > 0)) {
-            throw new IllegalArgumentException("the relative width must be greater than 0, got "
-                    + accuracy.relativeWidth() + "; " + Accuracy.standard().relativeWidth() + " is standard");
-        }
-        if (accuracy.maximumUnknowns() < 100) {
-            throw new IllegalArgumentException(
-                    "the maximum of unknowns must be at least 100, got " + accuracy.maximumUnknowns());
-        }
         this.section = section;
-        this.accuracy = accuracy;
+        this.accuracy = accuracy.checked();
     }
 
     Solution solve() {
@@ -53,9 +53,9 @@ final class SectionSolver {
         Topology topology = drawing.topology();
         Elements elements = section.symmetry() == Symmetry.PLANAR
                 ? new PlanarElements(
-                        mesh, section.snap(), drawing.conductivity, drawing.environment, drawing.resistance)
+                        mesh, drawing.lattice.step(), drawing.conductivity, drawing.environment, drawing.resistance)
                 : new AxisymmetricElements(
-                        mesh, section.snap(), drawing.conductivity, drawing.environment, drawing.resistance);
+                        mesh, drawing.lattice.step(), drawing.conductivity, drawing.environment, drawing.resistance);
         refinement = new Refinement(
                 drawing, topology, elements, section.environments().size());
         double[] temperatures = new double[section.environments().size()];
@@ -64,8 +64,9 @@ final class SectionSolver {
         }
         MeshField field = new MeshField(section, drawing, temperatures);
         boolean met = false;
-        ImmutableList<Solution.SurfaceTemperature> surfaces = Lists.immutable.empty();
-        ImmutableList<Solution.ProbeTemperature> probes = Lists.immutable.empty();
+        ImmutableList<SurfaceTemperature<Point>> surfaces = Lists.immutable.empty();
+        ImmutableList<ProbeTemperature> probes = Lists.immutable.empty();
+        double widthBefore = Double.POSITIVE_INFINITY;
         refinement.refineAtJumps();
         for (int level = 0; level < MOST_LEVELS; level++) {
             refinement.solve();
@@ -76,6 +77,12 @@ final class SectionSolver {
             if (met && (level > 0 || refinement.relativeWidth <= EXACT)) {
                 break;
             }
+            // Once triangles are stuck at a corner, what is left around it falls no further by refining elsewhere.
+            boolean stuck = refinement.held() > 0;
+            if (stuck && refinement.relativeWidth > WORTH * widthBefore) {
+                break;
+            }
+            widthBefore = refinement.relativeWidth;
             int before = mesh.nodes;
             if (2 * mesh.nodes >= accuracy.maximumUnknowns() || level + 1 == MOST_LEVELS) {
                 break;
@@ -85,41 +92,59 @@ final class SectionSolver {
                 break;
             }
         }
-        if (refinement.jumps()) {
-            met = false;
-            int v = refinement.firstJump();
-            notes.add("two temperatures are prescribed without surface resistance and meet at "
-                    + SectionCheck.place(section.snap() * mesh.x[v], section.snap() * mesh.y[v])
-                    + ": the heat flow there is infinite, and so is the coupling between the two; temperatures away"
-                    + " from there hold");
-        } else if (!met) {
-            notes.add(String.format(
-                    Locale.ROOT,
-                    "the interval is %.3g of the coupling wide, not %.3g as asked: refinement ended at %d unknowns;"
-                            + " allow more unknowns or a wider interval",
-                    refinement.relativeWidth,
-                    accuracy.relativeWidth(),
-                    refinement.unknowns()));
-        }
-        ImmutableList<Solution.Coupling> couplings = couplings();
+        Outcome outcome = outcome(met);
+        outcome.note().ifPresent(notes::add);
+        HeatFlowForm form = refinement.forms();
+        ImmutableList<String> names = section.environments().collect(Environment::name);
+        double[][] sets = HeatFlowForm.units(names.size());
+        ImmutableList<Coupling> couplings = refinement.jumps() ? couplingsByDifferences() : form.couplings(names, sets);
+        ImmutableList<HeatFlow> flows =
+                refinement.jumps() ? sums(couplings) : form.heatFlows(names, sets, temperatures);
         field.finish(refinement.gap);
         return new Solution(
                 section,
                 couplings,
-                heatFlows(couplings),
+                flows,
                 surfaces,
                 probes,
                 field,
                 accuracy,
-                met,
+                outcome,
                 refinement.unknowns(),
                 1e-9 * (System.nanoTime() - start),
                 notes.toImmutable());
     }
 
-    /** L of a pair from the forms of both alone and together: ½ (Q(i) + Q(j) − Q(i, j)). */
-    private ImmutableList<Solution.Coupling> couplings() {
-        MutableList<Solution.Coupling> all = Lists.mutable.empty();
+    private Outcome outcome(boolean met) {
+        double asked = accuracy.relativeWidth();
+        double got = refinement.relativeWidth;
+        if (refinement.jumps()) {
+            return new Outcome.Infinite(asked, place(refinement.firstJump()));
+        }
+        if (met) {
+            return new Outcome.Met(asked, got);
+        }
+        int stuck = refinement.worstStuck();
+        if (stuck < 0) {
+            return new Outcome.UnknownsSpent(asked, got, refinement.unknowns());
+        }
+        int corner = mesh.node[6 * stuck];
+        for (int i = 1; i < 3; i++) {
+            corner = Math.min(corner, mesh.node[6 * stuck + i]);
+        }
+        return new Outcome.SingularCorner(asked, got, place(corner));
+    }
+
+    private Point place(int node) {
+        return new Point(drawing.lattice.metresX(mesh.x[node]), drawing.lattice.metresY(mesh.y[node]));
+    }
+
+    /**
+     * Where temperatures jump, forms are infinite and only differences can be told: L of a pair is ½ (Q(i) + Q(j) − Q(i, j)),
+     * from the forms of both alone and together.
+     */
+    private ImmutableList<Coupling> couplingsByDifferences() {
+        MutableList<Coupling> all = Lists.mutable.empty();
         int n = section.environments().size();
         Interval[] alone = new Interval[n];
         for (int e = 0; e < n && n > 1; e++) {
@@ -131,10 +156,13 @@ final class SectionSolver {
                 if (n > 2) {
                     Interval both = refinement.form(1L << i | 1L << j, false);
                     double lower = Math.max(0, 0.5 * (alone[i].lower() + alone[j].lower() - both.upper()));
-                    value = new Interval(
-                            lower, Math.max(lower, 0.5 * (alone[i].upper() + alone[j].upper() - both.lower())));
+                    double upper = 0.5 * (alone[i].upper() + alone[j].upper() - both.lower());
+                    // Q of one environment is the sum of its couplings, none of which is negative: so one stays finite
+                    // where only another of the pair is infinite.
+                    upper = Math.min(upper, Math.min(alone[i].upper(), alone[j].upper()));
+                    value = new Interval(lower, Math.max(lower, upper));
                 }
-                all.add(new Solution.Coupling(
+                all.add(new Coupling(
                         section.environments().get(i).name(),
                         section.environments().get(j).name(),
                         value));
@@ -143,10 +171,10 @@ final class SectionSolver {
         return all.toImmutable();
     }
 
-    private ImmutableList<Solution.HeatFlow> heatFlows(ImmutableList<Solution.Coupling> couplings) {
+    private ImmutableList<HeatFlow> sums(ImmutableList<Coupling> couplings) {
         return section.environments().collect(e -> {
             Interval sum = Interval.of(0);
-            for (Solution.Coupling c : couplings) {
+            for (Coupling c : couplings) {
                 String other =
                         c.first().equals(e.name()) ? c.second() : c.second().equals(e.name()) ? c.first() : null;
                 if (other != null) {
@@ -157,7 +185,7 @@ final class SectionSolver {
                     sum = difference == 0 ? sum : sum.plus(c.value().times(difference));
                 }
             }
-            return new Solution.HeatFlow(e.name(), sum);
+            return new HeatFlow(e.name(), sum);
         });
     }
 }

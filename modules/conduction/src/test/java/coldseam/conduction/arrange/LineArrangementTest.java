@@ -15,8 +15,10 @@ import org.junit.jupiter.api.Test;
 /** What an arrangement promises once it is cut; lattice step 1. */
 class LineArrangementTest {
 
+    static final Lattice STEPS_OF_ONE_METRE = new Lattice(1, 1, 0, 0, 2);
+
     private static LineArrangement of(List<Integer> numbers, int rings) {
-        LineArrangement lines = new LineArrangement(1, rings);
+        LineArrangement lines = new LineArrangement(STEPS_OF_ONE_METRE, rings);
         int corners = numbers.size() / 2 / rings;
         for (int r = 0; r < rings; r++) {
             int[] v = new int[corners];
@@ -53,14 +55,14 @@ class LineArrangementTest {
         for (int a = 0; a < lines.vertices; a++) {
             for (int b = 0; b < a; b++) {
                 double apart = Math.hypot(lines.x[a] - lines.x[b], lines.y[a] - lines.y[b]);
-                assertTrue(apart > LineArrangement.CLOSE, () -> "two vertices are " + apart + " apart");
+                assertTrue(apart > STEPS_OF_ONE_METRE.close(), () -> "two vertices are " + apart + " apart");
             }
         }
         for (int e = 0; e < lines.edges; e++) {
             for (int c = 0; c < lines.vertices; c++) {
                 if (c != lines.from[e] && c != lines.to[e]) {
                     double away = away(lines, e, c);
-                    assertTrue(away > LineArrangement.CLOSE, () -> "a vertex is " + away + " from an edge");
+                    assertTrue(away > STEPS_OF_ONE_METRE.close(), () -> "a vertex is " + away + " from an edge");
                 }
             }
             for (int f = 0; f < e; f++) {
@@ -123,7 +125,7 @@ class LineArrangementTest {
             @ForAll @Size(24) List<@IntRange(min = -1000, max = 1000) Integer> numbers,
             @ForAll @IntRange(min = 1, max = 3) int rings) {
         LineArrangement here = of(numbers, rings);
-        int far = (int) LineArrangement.LARGEST - 1000;
+        int far = (1 << 29) - 1000;
         LineArrangement there = of(numbers.stream().map(n -> n + far).toList(), rings);
         assertTrue(here.cut() && there.cut());
         assertEquals(here.vertices, there.vertices);
@@ -141,12 +143,12 @@ class LineArrangementTest {
             @ForAll @IntRange(min = -4, max = 4) int dx,
             @ForAll @IntRange(min = -4, max = 4) int dy,
             @ForAll @IntRange(min = 0, max = 100_000) int at) {
-        LineArrangement lines = new LineArrangement(1, 1);
+        LineArrangement lines = new LineArrangement(STEPS_OF_ONE_METRE, 1);
         int first = lines.vertex(at, -at);
         int second = lines.vertex(at + dx, dy - at);
-        boolean close = dx * dx + dy * dy <= LineArrangement.CLOSE * LineArrangement.CLOSE;
+        boolean close = dx * dx + dy * dy <= STEPS_OF_ONE_METRE.close() * STEPS_OF_ONE_METRE.close();
         assertEquals(close, first == second);
-        assertEquals(close && (dx != 0 || dy != 0) ? 1 : 0, lines.closed);
+        assertEquals(close && (dx != 0 || dy != 0) ? 1 : 0, lines.moves.size());
     }
 
     /** Rings along shared lines: their common part is one edge that knows both, and the rest knows one. */
@@ -178,7 +180,7 @@ class LineArrangementTest {
 
     @Test
     void aCrossingGetsAVertexAtItsRoundedPlace() {
-        LineArrangement lines = new LineArrangement(1, 1);
+        LineArrangement lines = new LineArrangement(STEPS_OF_ONE_METRE, 1);
         lines.addPathSide(lines.vertex(0, 0), lines.vertex(100, 33), 0);
         lines.addPathSide(lines.vertex(0, 50), lines.vertex(100, -20), 1);
         assertTrue(lines.cut());
@@ -187,7 +189,7 @@ class LineArrangementTest {
         // 33 x/100 = 50 − 70 x/100: x = 48.54, y = 16.02
         assertEquals(49, lines.x[4]);
         assertEquals(16, lines.y[4]);
-        assertEquals(0, lines.closed, "a crossing is no closing");
+        assertEquals(0, lines.moves.size(), "a crossing is no closing");
         for (int e = 0; e < 4; e++) {
             assertEquals(
                     lines.from[e] == 2 || lines.to[e] == 3 || lines.from[e] == 3 || lines.to[e] == 2 ? 1 : 0,
@@ -199,7 +201,7 @@ class LineArrangementTest {
     /** Two boundaries along one line are told, whether drawn whole or in parts. */
     @Test
     void boundariesOverEachOtherAreTold() {
-        LineArrangement lines = new LineArrangement(1, 1);
+        LineArrangement lines = new LineArrangement(STEPS_OF_ONE_METRE, 1);
         lines.addPathSide(lines.vertex(0, 0), lines.vertex(100, 0), 0);
         lines.addPathSide(lines.vertex(150, 0), lines.vertex(60, 0), 1);
         assertTrue(lines.cut());
@@ -213,12 +215,12 @@ class LineArrangementTest {
     /** A vertex beside an edge bends the edge to it, and is counted as closed. */
     @Test
     void anEdgeBendsThroughACloseVertex() {
-        LineArrangement lines = new LineArrangement(1, 1);
+        LineArrangement lines = new LineArrangement(STEPS_OF_ONE_METRE, 1);
         lines.addPathSide(lines.vertex(0, 0), lines.vertex(100, 0), 0);
         lines.vertex(50, 2);
         lines.vertex(70, 5);
         assertTrue(lines.cut());
         assertEquals(2, lines.edges);
-        assertTrue(lines.closed >= 1);
+        assertTrue(lines.moves.size() >= 1);
     }
 }

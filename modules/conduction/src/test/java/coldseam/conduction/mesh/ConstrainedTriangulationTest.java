@@ -3,6 +3,7 @@ package coldseam.conduction.mesh;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.conduction.arrange.Lattice;
 import coldseam.conduction.arrange.LineArrangement;
 import java.math.BigInteger;
 import java.util.List;
@@ -18,7 +19,7 @@ class ConstrainedTriangulationTest {
 
     /** Random rings cut at each other. */
     private static LineArrangement lines(List<Integer> numbers, int scale) {
-        LineArrangement lines = new LineArrangement(1, 1);
+        LineArrangement lines = new LineArrangement(new Lattice(1, 1, 0, 0, 2), 1);
         int n = numbers.size() / 2;
         int first = -1;
         int previous = -1;
@@ -134,7 +135,7 @@ class ConstrainedTriangulationTest {
     @Property(tries = 20, seed = "2026")
     void gridsOfRectangles(
             @ForAll @IntRange(min = 2, max = 9) int n, @ForAll @IntRange(min = 5, max = 1_000_000) int cell) {
-        LineArrangement lines = new LineArrangement(1, 1);
+        LineArrangement lines = new LineArrangement(new Lattice(1, 1, 0, 0, 2), 1);
         for (int i = 0; i <= n; i++) {
             lines.addPathSide(
                     lines.vertex(0, (double) i * cell), lines.vertex((double) n * cell, (double) i * cell), 0);

@@ -90,8 +90,9 @@ class TopologyTest {
             }
         }
         for (double l : length) {
-            // Lattice steps are micrometres; both ends of a gap are rounded.
-            assertEquals(1e6 * 4 * 0.01 * gap / boundaries, l, 3);
+            // Both ends of a gap are rounded to the lattice.
+            double step = drawing.lattice.step();
+            assertEquals(4 * 0.01 * gap / boundaries, step * l, 3 * step);
         }
     }
 

@@ -20,16 +20,18 @@ import org.junit.jupiter.api.Test;
 /** A section drawn 1 m long is solved by the other core, too: another mesh, other elements, another solver. */
 class ExtrusionTest {
 
+    /** Drawn as a section: an L of insulation and what lies in it. */
     private static Section section() {
         return new Section(
                 "wall and flat roof",
                 Symmetry.PLANAR,
-                1e-6,
                 Lists.immutable.of(
-                        new Region("insulation", 0.035, Polygon.rectangle(0, 0, 1.58, 1.6)),
+                        new Region(
+                                "insulation",
+                                0.035,
+                                new Polygon(path(0, 0, 0.38, 0, 0.38, 1.2, 1.58, 1.2, 1.58, 1.6, 0, 1.6))),
                         new Region("brick", 0.8, Polygon.rectangle(0.2, 0, 0.38, 1.2)),
-                        new Region("concrete", 2.3, Polygon.rectangle(0.2, 1.2, 1.58, 1.35)),
-                        new Region("room", 1, Polygon.rectangle(0.38, 0, 1.58, 1.2))),
+                        new Region("concrete", 2.3, Polygon.rectangle(0.2, 1.2, 1.58, 1.35))),
                 Lists.immutable.of(new Environment("indoor", 20, 0.13), new Environment("outdoor", -5, 0.04)),
                 Lists.immutable.of(
                         new Boundary("outdoor", path(0, 0, 0, 1.6, 1.58, 1.6), OptionalDouble.empty()),
@@ -45,27 +47,38 @@ class ExtrusionTest {
         return points.toImmutable();
     }
 
+    private static void meet(Interval a, Interval b) {
+        assertTrue(a.lower() <= b.upper() && b.lower() <= a.upper(), () -> a + " and " + b);
+        // Both are 1e-5 wide.
+        assertEquals(a.middle(), b.middle(), 1e-5 * a.middle());
+    }
+
     @Test
     void meetsTheSectionsInterval() {
-        Section whole = section();
-        // The room is air, not a solid: draw the L of wall and roof instead of painting over it.
-        Section section = new Section(
-                whole.name(),
-                whole.symmetry(),
-                whole.snap(),
-                Lists.immutable.of(
-                        new Region(
-                                "insulation",
-                                0.035,
-                                new Polygon(path(0, 0, 0.38, 0, 0.38, 1.2, 1.58, 1.2, 1.58, 1.6, 0, 1.6))),
-                        whole.regions().get(1),
-                        whole.regions().get(2)),
-                whole.environments(),
-                whole.boundaries(),
-                whole.probes());
-        Interval planar = Conduction.solve(section, new Accuracy(1e-5, 400_000)).coupling("indoor", "outdoor");
-        Interval solid = SolidCases.ext().solve(1e-5).coupling("indoor", "outdoor");
-        assertTrue(planar.lower() <= solid.upper() && solid.lower() <= planar.upper(), () -> planar + " and " + solid);
-        assertEquals(planar.middle(), solid.middle(), 1e-5);
+        Accuracy accuracy = new Accuracy(1e-5, 400_000);
+        Interval planar = Conduction.solve(section(), accuracy).coupling("indoor", "outdoor");
+        meet(planar, SolidCases.ext().solve(1e-5).coupling("indoor", "outdoor"));
+        meet(
+                planar,
+                Conduction.solve(CutPlanes.section(SolidCases.ext().body(), Side.Y0), accuracy)
+                        .coupling("indoor", "outdoor"));
+    }
+
+    /** The lines where cut planes meet are the plane parts' stacks; closed forms. */
+    @Test
+    void linesWhereCutPlanesMeetAreStacks() {
+        Body body = SolidCases.ext().body();
+        assertEquals(
+                1 / (0.04 + 0.2 / 0.035 + 0.18 / 0.8 + 0.13),
+                CutPlanes.transmittance(body, Side.Y1, Side.Z0).orElseThrow(),
+                1e-12);
+        assertEquals(
+                1 / (0.13 + 0.15 / 2.3 + 0.25 / 0.035 + 0.04),
+                CutPlanes.transmittance(body, Side.X1, Side.Y0).orElseThrow(),
+                1e-12);
+        // Along the joist's floor there is indoor air on both sides.
+        assertEquals(
+                OptionalDouble.empty(),
+                CutPlanes.transmittance(SolidCases.joist().body(), Side.X0, Side.Y1));
     }
 }

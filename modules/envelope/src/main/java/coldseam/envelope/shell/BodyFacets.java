@@ -8,8 +8,9 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param facets of the whole shell, those left out included
  * @param storeys what lies between each storey and the next; empty for explicit bodies
  * @param floorArea m², of all storeys between inner faces; NaN where only the facets can tell
+ * @param widestStep m, between the outer faces of two walls; a junction that is shorter belongs to the corner it lies in
  */
-record BodyFacets(ImmutableList<Facet> facets, ImmutableList<Above> storeys, double floorArea) {
+record BodyFacets(ImmutableList<Facet> facets, ImmutableList<Above> storeys, double floorArea, double widestStep) {
 
     /**
      * One storey, and the line where the next storey's walls take over.
@@ -20,4 +21,9 @@ record BodyFacets(ImmutableList<Facet> facets, ImmutableList<Above> storeys, dou
      *     otherwise
      */
     record Above(String name, double floorThickness, double takeOver) {}
+
+    /** Lattice units within which a corner lies on a side: explicit corners were measured, others are reckoned. */
+    long reach() {
+        return storeys.isEmpty() ? Vertex.ONE : 2;
+    }
 }

@@ -48,7 +48,7 @@ final class ExplicitFacets {
             turnedInsideOut(facets.toImmutable(), faults);
         }
         return faults.isEmpty()
-                ? Optional.of(new BodyFacets(facets.toImmutable(), Lists.immutable.empty(), Double.NaN))
+                ? Optional.of(new BodyFacets(facets.toImmutable(), Lists.immutable.empty(), Double.NaN, StepZones.HAIR))
                 : Optional.empty();
     }
 
@@ -57,7 +57,7 @@ final class ExplicitFacets {
      * clockwise, all are, and the shell's volume is negative.
      */
     private static void turnedInsideOut(ImmutableList<Facet> facets, MutableList<String> faults) {
-        FacetMesh mesh = FacetMesh.of(facets);
+        FacetMesh mesh = FacetMesh.of(facets, Vertex.ONE);
         for (int f = 0; f < facets.size(); f++) {
             int facet = f;
             ImmutableList<FacetMesh.Line> shared = mesh.lines()
@@ -91,7 +91,7 @@ final class ExplicitFacets {
     private static Optional<Facet> facet(
             House house, Body.Explicit body, Body.ExplicitSurface surface, String place, MutableList<String> faults) {
         ImmutableList<Vertex> outline = Facet.tidy(
-                surface.points().collect(name -> Vertex.of(body.points().get(name))));
+                surface.points().collect(name -> Vertex.measured(body.points().get(name))));
         Optional<Assembly> assembly = surface.assembly().map(house.assemblies()::get);
         boolean cellar = surface.use() == Body.Use.FLOOR
                 && outline.allSatisfy(v -> Vertex.metres(v.z()) < body.groundLevel() - 1.0);

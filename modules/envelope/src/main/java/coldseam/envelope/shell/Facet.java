@@ -92,6 +92,15 @@ record Facet(
 
     /** The outline without repeated corners and without corners in the middle of a straight line. */
     static ImmutableList<Vertex> tidy(ImmutableList<Vertex> outline) {
+        return within(outline, 0);
+    }
+
+    /** The same without corners that rounding alone puts beside a straight line. */
+    static ImmutableList<Vertex> straight(ImmutableList<Vertex> outline) {
+        return within(outline, 2 * Vertex.ONE);
+    }
+
+    private static ImmutableList<Vertex> within(ImmutableList<Vertex> outline, double off) {
         MutableList<Vertex> kept = Lists.mutable.empty();
         for (Vertex corner : outline) {
             if (kept.isEmpty() || !kept.getLast().equals(corner)) {
@@ -106,7 +115,8 @@ record Facet(
             Vertex after = kept.get((i + 1) % kept.size());
             Vertex here = kept.get(i);
             Vertex turn = here.minus(before).cross(after.minus(here));
-            if (turn.equals(new Vertex(0, 0, 0))) {
+            boolean back = off > 0 && here.minus(before).dot(after.minus(here)) < 0;
+            if (!back && turn.length() <= off * after.minus(before).length()) {
                 kept.remove(i);
                 i = Math.max(0, i - 1);
             } else {

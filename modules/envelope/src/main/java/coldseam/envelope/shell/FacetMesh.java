@@ -11,7 +11,7 @@ import org.eclipse.collections.api.list.MutableList;
 /**
  * Facets split at one another's corners, and every edge matched with its twin.
  *
- * <p>A corner of any facet that lies on another's side, to within a lattice unit, becomes a corner of that facet too. Then
+ * <p>A corner of any facet that lies on another's side, to within a reach, becomes a corner of that facet too. Then
  * two facets share an edge exactly where one runs a → b and the other b → a, in whole numbers.
  */
 final class FacetMesh {
@@ -83,10 +83,13 @@ final class FacetMesh {
         this.lines = all.toImmutable();
     }
 
-    static FacetMesh of(ImmutableList<Facet> facets) {
+    /**
+     * @param reach lattice units, within which a corner lies on a side
+     */
+    static FacetMesh of(ImmutableList<Facet> facets, long reach) {
         TreeSet<Vertex> corners = new TreeSet<>();
         facets.forEach(facet -> facet.outline().forEach(corners::add));
-        return new FacetMesh(facets.collect(facet -> facet.withOutline(split(facet.outline(), corners))));
+        return new FacetMesh(facets.collect(facet -> facet.withOutline(split(facet.outline(), corners, reach))));
     }
 
     /** The facets, split. */
@@ -143,7 +146,7 @@ final class FacetMesh {
         return list == null ? Lists.immutable.empty() : list.toImmutable();
     }
 
-    private static ImmutableList<Vertex> split(ImmutableList<Vertex> outline, TreeSet<Vertex> corners) {
+    private static ImmutableList<Vertex> split(ImmutableList<Vertex> outline, TreeSet<Vertex> corners, long reach) {
         MutableList<Vertex> result = Lists.mutable.empty();
         for (int i = 0; i < outline.size(); i++) {
             Vertex a = outline.get(i);
@@ -156,7 +159,7 @@ final class FacetMesh {
                 double t = off.dot(along) / (length * length);
                 if (t > 0 && t < 1 && !corner.equals(a) && !corner.equals(b)) {
                     double distance = off.cross(along).length() / length;
-                    if (distance <= 1) {
+                    if (distance <= reach) {
                         between.add(corner);
                     }
                 }

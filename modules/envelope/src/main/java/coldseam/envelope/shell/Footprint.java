@@ -14,15 +14,16 @@ import org.eclipse.collections.api.list.MutableList;
  * A storey's footprint with each side moved by its own distance.
  *
  * @param corners counterclockwise, m
- * @param sides for each corner, the storey's side that starts there, or {@link #STEP} where two sides of one line are
- *     moved by different distances and a step joins them
+ * @param sides for each corner, the storey's side that starts there, or −1 − i where side i and the one before it lie in one
+ *     line, were moved by different distances, and a jog joins them
  */
 record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> sides) {
 
-    static final int STEP = -1;
-
     /** Sine of the angle below which two neighbouring sides count as one line. */
     private static final double IN_LINE = 0.01;
+
+    /** m, distances that differ by less leave no jog. */
+    private static final double SAME = 1e-4;
 
     /** From the inner face through the last structure layer, m; zero without one. */
     static double throughStructure(Optional<Assembly> assembly) {
@@ -40,6 +41,11 @@ record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> sides) {
         return reached;
     }
 
+    /** From the outer face of the outermost structure to that of the whole, m. */
+    static double beyondStructure(Optional<Assembly> assembly) {
+        return thickness(assembly) - throughStructure(assembly);
+    }
+
     static double thickness(Optional<Assembly> assembly) {
         return assembly.map(Assembly::thickness).orElse(0.0);
     }
@@ -48,7 +54,7 @@ record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> sides) {
     static double outward(Body.FootprintLine line, Optional<Assembly> assembly) {
         return switch (line) {
             case INNER_FACE -> thickness(assembly);
-            case STRUCTURE -> thickness(assembly) - throughStructure(assembly);
+            case STRUCTURE -> beyondStructure(assembly);
             case OUTER_FACE -> 0;
         };
     }
@@ -74,10 +80,10 @@ record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> sides) {
             double cosine = in.x() * out.x() + in.y() * out.y();
             if (Math.abs(sine) < IN_LINE && cosine > 0) {
                 points.add(beside(corner, in, a));
-                if (Vertex.units(a) == Vertex.units(b)) {
+                if (Math.abs(a - b) < SAME) {
                     sides.add(i);
                 } else {
-                    sides.add(STEP);
+                    sides.add(-1 - i);
                     points.add(beside(corner, out, b));
                     sides.add(i);
                 }
@@ -105,7 +111,7 @@ record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> sides) {
     boolean turnsBack(ImmutableList<Point2> original) {
         for (int i = 0; i < corners.size(); i++) {
             int side = sides.get(i);
-            if (side != STEP) {
+            if (side >= 0) {
                 Point2 along = unit(original.get(side), original.get((side + 1) % original.size()));
                 Point2 a = corners.get(i);
                 Point2 b = corners.get((i + 1) % corners.size());

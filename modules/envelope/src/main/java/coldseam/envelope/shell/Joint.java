@@ -42,7 +42,7 @@ record Joint(
                 && whole.applyAsInt(first) == whole.applyAsInt(next.first)
                 && whole.applyAsInt(second) == whole.applyAsInt(next.second)
                 && to.equals(next.from)
-                && off <= 2
+                && off <= 2 * Vertex.ONE
                 && one.dot(two) > 0;
     }
 

@@ -14,22 +14,28 @@ import org.eclipse.collections.api.list.MutableList;
  * All junctions between facets.
  *
  * <p>A step between two outer planes is a strip with two long edges, but one junction: a change of wall thickness from the
- * wall on its one side to the wall on its other. What is shorter than a step may be wide
- * ({@link PlanCuts#STRIP}), such as the step's ends, belongs to the corner it lies in and is no junction.
+ * wall on its one side to the wall on its other. What is no longer than the house's widest step, such as the step's ends,
+ * belongs to the corner it lies in and is no junction.
  */
 final class Joints {
 
-    /** m, by which walls of one build-up may be out of line without a change in them; our own rule. */
-    private static final double HAIR = 0.01;
-
-    /** m, well below the lattice: lengths that differ by less are alike. */
-    private static final double ROUNDING = 1e-6;
+    /** m, by which snapping may move a corner: lengths that differ by less are alike. */
+    private static final double ROUNDING = 3e-4;
 
     private final FacetMesh mesh;
     private final InnerPlanes planes;
     private final ImmutableList<ImmutableList<InnerPlanes.Corner>> inner;
+    private final double widestStep;
 
-    Joints(FacetMesh mesh, InnerPlanes planes, ImmutableList<ImmutableList<InnerPlanes.Corner>> inner) {
+    /**
+     * @param widestStep m, of the house
+     */
+    Joints(
+            FacetMesh mesh,
+            InnerPlanes planes,
+            ImmutableList<ImmutableList<InnerPlanes.Corner>> inner,
+            double widestStep) {
+        this.widestStep = widestStep + ROUNDING;
         this.mesh = mesh;
         this.planes = planes;
         this.inner = inner;
@@ -186,7 +192,7 @@ final class Joints {
             across.select(other -> before(edge, other))
                     .forEach(other -> kind(edge, other).ifPresent(found -> joints.add(part(found, edge, other))));
         }
-        return joints.select(joint -> joint.externalLength() > PlanCuts.STRIP + ROUNDING);
+        return joints.select(joint -> joint.externalLength() > widestStep);
     }
 
     /**
@@ -198,7 +204,7 @@ final class Joints {
                 new JunctionRules(mesh, planes).find(edge.first(), other.first(), edge.from(), edge.to());
         Facet a = mesh.facets().get(edge.first());
         Facet b = mesh.facets().get(other.first());
-        boolean hair = a.assembly().equals(b.assembly()) && apart(edge, other) <= HAIR;
+        boolean hair = a.assembly().equals(b.assembly()) && apart(edge, other) <= StepZones.HAIR;
         boolean party =
                 a.exposure().kind() == Exposure.Kind.PARTY && b.exposure().kind() == Exposure.Kind.PARTY;
         if (hair || party) {
@@ -228,7 +234,7 @@ final class Joints {
         return Vertex.metres(1) * point.minus(edge.from()).dot(along) / along.length();
     }
 
-    private static boolean opposite(Joint edge, Joint other) {
+    private boolean opposite(Joint edge, Joint other) {
         Vertex one = edge.to().minus(edge.from());
         Vertex two = other.to().minus(other.from());
         boolean parallel = one.cross(two).length() <= 0.02 * one.length() * two.length() && one.dot(two) < 0;
@@ -237,11 +243,11 @@ final class Joints {
         }
         double overlap =
                 Math.min(place(edge, other.from()), edge.externalLength()) - Math.max(place(edge, other.to()), 0);
-        return apart(edge, other) < PlanCuts.STRIP + ROUNDING && overlap > 0;
+        return apart(edge, other) < widestStep && overlap > 0;
     }
 
     /** The stretch two edges run along together; at their ends, up to a step's width further along the longer. */
-    private static Joint part(JunctionRules.Found found, Joint edge, Joint other) {
+    private Joint part(JunctionRules.Found found, Joint edge, Joint other) {
         double start = end(0, place(edge, other.to()), -1);
         double end = end(edge.externalLength(), place(edge, other.from()), 1);
         Point3 along = Vectors.unit(edge.to().minus(edge.from()).point());
@@ -262,8 +268,8 @@ final class Joints {
                 (turn ? edge : other).firstSetBack());
     }
 
-    private static double end(double one, double other, int outwards) {
-        boolean corner = Math.abs(one - other) < PlanCuts.STRIP + ROUNDING;
+    private double end(double one, double other, int outwards) {
+        boolean corner = Math.abs(one - other) < widestStep;
         return (outwards > 0) == corner ? Math.max(one, other) : Math.min(one, other);
     }
 }

@@ -16,6 +16,7 @@ final class OpenEdges {
                     && leftOut.equals(next.leftOut)
                     && b.minus(a).cross(next.b.minus(next.a)).length()
                             <= 2
+                                    * Vertex.ONE
                                     * Math.max(
                                             b.minus(a).length(),
                                             next.b.minus(next.a).length());

@@ -15,7 +15,8 @@ final class Places {
         return switch (use) {
             case FLOOR, OVERHANG -> Side.BELOW;
             case ROOF, CEILING, TERRACE -> Side.ABOVE;
-            case WALL -> Math.abs(normal.z()) > 0.95 ? normal.z() > 0 ? Side.ABOVE : Side.BELOW : Names.side(normal);
+            case WALL ->
+                Math.abs(normal.z()) > 0.95 ? normal.z() > 0 ? Side.ABOVE : Side.BELOW : FacetNames.side(normal);
         };
     }
 

@@ -1,62 +1,83 @@
 package coldseam.envelope.shell;
 
+import java.util.ArrayDeque;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.noding.NodedSegmentString;
-import org.locationtech.jts.noding.SegmentString;
-import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
  * All storeys' outer footprints laid over one another on the lattice: cells, and the bounds between them.
  *
- * <p>Every storey is noded with every other at once, so that a wall has the same corners at its foot and at its head.
+ * <p>Every storey is noded with every other at once, so that a wall has the same corners at its foot and at its head. Which
+ * storeys cover a cell is counted over the bounds from outdoors inwards, by the sense of the sides that run there; no point
+ * is looked for in a polygon.
  */
 final class Plan {
 
-    /** Whole lattice units. */
-    static final PrecisionModel LATTICE = new PrecisionModel(1);
-
-    static final GeometryFactory GEOMETRY = new GeometryFactory(LATTICE);
+    static final GeometryFactory GEOMETRY = new GeometryFactory(new PrecisionModel(1));
 
     /** Index of the plane outside every footprint. */
     static final int OUTSIDE = -1;
 
+    /** What a line of the plan is. */
+    enum Kind {
+        /** A storey's side. */
+        SIDE,
+        /** A jog between two sides of one line. */
+        JOG,
+        /** The end of a step of the walls: parts it from what else lies open there. */
+        STEP_END,
+        /** A cut through what lies open above a storey, so that no part of it has a hole; it cuts nothing else. */
+        CUT_OPEN,
+        /** The same through what hangs over the storey below. */
+        CUT_OVER
+    }
+
     /**
      * Where a line comes from.
      *
-     * @param storey index
-     * @param side of that storey, or {@link Footprint#STEP}, or less for a cut
+     * @param kind of line
+     * @param storey index; the lower of two for what lies between them
+     * @param number of the side; other lines are counted
      */
-    record Tag(int storey, int side) {
+    record Tag(Kind kind, int storey, int number) implements Comparable<Tag> {
 
-        private static final int CUT_OPEN = -2;
-        private static final int CUT_OVER = -3;
+        private static final Comparator<Tag> ORDER =
+                Comparator.comparingInt(Tag::storey).thenComparing(Tag::kind).thenComparingInt(Tag::number);
 
-        /**
-         * A cut through what lies open above a storey, or through what its upper neighbour hangs over. It cuts nothing
-         * else: another storey's terrace that happens to lie over or under it stays whole.
-         */
-        static Tag cut(int storey, boolean openAbove) {
-            return new Tag(storey, openAbove ? CUT_OPEN : CUT_OVER);
+        static Tag cut(int storey, boolean openAbove, int number) {
+            return new Tag(openAbove ? Kind.CUT_OPEN : Kind.CUT_OVER, storey, number);
         }
 
-        boolean isSideOf(int which) {
-            return storey == which && side > CUT_OPEN;
+        boolean bounds(int which) {
+            return storey == which && (kind == Kind.SIDE || kind == Kind.JOG);
+        }
+
+        boolean cuts() {
+            return kind != Kind.SIDE && kind != Kind.JOG;
+        }
+
+        @Override
+        public int compareTo(Tag other) {
+            return ORDER.compare(this, other);
         }
     }
+
+    /** A straight line laid into the plan; a storey's sides run counterclockwise around it. */
+    record Line(Vertex from, Vertex to, Tag tag) {}
 
     /**
      * A part of the plan that no line crosses.
@@ -67,37 +88,50 @@ final class Plan {
     record Cell(Polygon polygon, BitSet storeys) {}
 
     /**
+     * A line that runs along a bound.
+     *
+     * @param tag where it comes from
+     * @param forward whether it runs as the bound does
+     */
+    record Run(Tag tag, boolean forward) {}
+
+    /**
      * A piece of line between two cells.
      *
      * @param from one end
      * @param to the other end
      * @param left index of the cell on the left, {@link #OUTSIDE} for none
      * @param right the same on the right
-     * @param tags of all lines that run here, in order
+     * @param runs all lines that run here, in order
      */
-    record Bound(Vertex from, Vertex to, int left, int right, ImmutableList<Tag> tags) {
+    record Bound(Vertex from, Vertex to, int left, int right, ImmutableList<Run> runs) {
 
         boolean cuts(int storey, boolean openAbove) {
-            return tags.contains(Tag.cut(storey, openAbove));
+            Kind kind = openAbove ? Kind.CUT_OPEN : Kind.CUT_OVER;
+            return runs.anySatisfy(run -> run.tag().kind() == kind && run.tag().storey() == storey);
         }
 
-        /** The side of a storey that runs here; {@link Footprint#STEP} where none is known. */
-        int side(int storey) {
-            return tags.detectOptional(tag -> tag.isSideOf(storey))
-                    .map(Tag::side)
-                    .orElse(Footprint.STEP);
+        /** The side or jog of a storey that runs here with the storey on the given hand. */
+        Optional<Tag> side(int storey, boolean onLeft) {
+            return runs.detectOptional(
+                            run -> run.forward() == onLeft && run.tag().bounds(storey))
+                    .map(Run::tag);
+        }
+
+        /** The first line of all that merely cuts here. */
+        Optional<Tag> cut() {
+            return runs.detectOptional(run -> run.tag().cuts()).map(Run::tag);
         }
     }
 
-    /** A straight line laid into the plan. */
-    record Line(Vertex from, Vertex to, Tag tag) {}
-
     private final ImmutableList<Cell> cells;
     private final ImmutableList<Bound> bounds;
+    private final ImmutableList<ImmutableList<Vertex>> walks;
 
-    private Plan(ImmutableList<Cell> cells, ImmutableList<Bound> bounds) {
+    private Plan(ImmutableList<Cell> cells, ImmutableList<Bound> bounds, ImmutableList<ImmutableList<Vertex>> walks) {
         this.cells = cells;
         this.bounds = bounds;
+        this.walks = walks;
     }
 
     ImmutableList<Cell> cells() {
@@ -108,13 +142,30 @@ final class Plan {
         return bounds;
     }
 
+    /** Every node around a storey's footprint, counterclockwise from its first corner on. */
+    ImmutableList<Vertex> walk(int storey) {
+        return walks.get(storey);
+    }
+
     boolean in(int cell, int storey) {
         return cell != OUTSIDE && cells.get(cell).storeys().get(storey);
     }
 
+    /** Indices of the cells a storey covers. */
+    ImmutableList<Integer> cellsOf(int storey) {
+        MutableList<Integer> covered = Lists.mutable.empty();
+        for (int c = 0; c < cells.size(); c++) {
+            if (in(c, storey)) {
+                covered.add(c);
+            }
+        }
+        return covered.toImmutable();
+    }
+
     /** Lays the storeys' outlines and the cuts over one another. */
-    static Plan of(ImmutableList<Polygon> storeys, ImmutableList<Line> lines) {
-        Map<Segment, MutableList<Tag>> segments = node(lines);
+    static Plan of(int storeys, ImmutableList<Line> lines) {
+        ImmutableList<Line> pieces = PlanNoder.pieces(lines);
+        Map<Segment, MutableList<Run>> segments = segments(storeys, pieces);
         Polygonizer polygonizer = new Polygonizer();
         segments.keySet().forEach(segment -> polygonizer.add(line(segment.a(), segment.b())));
         MutableList<Polygon> polygons = Lists.mutable.empty();
@@ -122,83 +173,98 @@ final class Plan {
             // The polygonizer goes by hashed sets: where a ring begins differs from run to run.
             polygons.add((Polygon) ((Polygon) polygon).norm());
         }
-        polygons.sortThis((p, q) -> vertex(p.getInteriorPoint().getCoordinate())
-                .compareTo(vertex(q.getInteriorPoint().getCoordinate())));
-
-        MutableList<Cell> cells = Lists.mutable.empty();
+        Comparator<Polygon> byPlace = Comparator.comparing(
+                polygon -> vertex(polygon.getInteriorPoint().getCoordinate()));
+        polygons.sortThis(byPlace.thenComparing((p, q) -> p.compareTo(q)));
         Map<Segment, Integer> leftOf = new TreeMap<>();
-        for (Polygon polygon : polygons) {
-            BitSet covered = new BitSet();
-            Geometry inside = polygon.getInteriorPoint();
-            for (int k = 0; k < storeys.size(); k++) {
-                covered.set(k, storeys.get(k).covers(inside));
-            }
-            int index = cells.size();
+        polygons.forEachWithIndex((polygon, index) -> {
             ring(polygon.getExteriorRing(), true).forEach(segment -> leftOf.put(segment, index));
             for (int h = 0; h < polygon.getNumInteriorRing(); h++) {
                 ring(polygon.getInteriorRingN(h), false).forEach(segment -> leftOf.put(segment, index));
             }
-            cells.add(new Cell(polygon, covered));
-        }
+        });
         MutableList<Bound> bounds = Lists.mutable.empty();
-        segments.forEach((segment, tags) -> bounds.add(new Bound(
-                segment.a(),
-                segment.b(),
-                leftOf.getOrDefault(segment, OUTSIDE),
-                leftOf.getOrDefault(segment.reversed(), OUTSIDE),
-                tags.toImmutableList())));
-        return new Plan(cells.toImmutable(), bounds.toImmutable());
+        segments.forEach((segment, runs) -> {
+            int left = leftOf.getOrDefault(segment, OUTSIDE);
+            int right = leftOf.getOrDefault(segment.reversed(), OUTSIDE);
+            if (left != right) {
+                bounds.add(new Bound(segment.a(), segment.b(), left, right, runs.toImmutableList()));
+            }
+        });
+        ImmutableList<BitSet> covered = covered(storeys, polygons.size(), bounds);
+        return new Plan(
+                polygons.collectWithIndex((polygon, c) -> new Cell(polygon, covered.get(c)))
+                        .toImmutable(),
+                bounds.toImmutable(),
+                Lists.immutable.fromStream(java.util.stream.IntStream.range(0, storeys)
+                        .mapToObj(k ->
+                                pieces.select(piece -> piece.tag().bounds(k)).collect(Line::from))));
     }
 
-    /** Connected parts of the plan that {@code upper} covers or leaves, beside storey pair k, k + 1. */
-    ImmutableList<ImmutableList<Integer>> regions(int storey, boolean openAbove) {
-        MutableList<Integer> waiting = Lists.mutable.empty();
-        for (int c = 0; c < cells.size(); c++) {
-            if (in(c, openAbove ? storey : storey + 1) && !in(c, openAbove ? storey + 1 : storey)) {
-                waiting.add(c);
-            }
+    /** 1 where a storey lies on the left of these sides only, −1 on their right only, 0 on both hands or on none. */
+    private static int net(ImmutableList<Run> runs, int storey) {
+        return Long.signum(runs.select(run -> run.tag().bounds(storey)).sumOfInt(run -> run.forward() ? 1 : -1));
+    }
+
+    /** Which storeys cover each cell: one more on the left of a side than on its right, none outdoors. */
+    private static ImmutableList<BitSet> covered(int storeys, int cells, MutableList<Bound> bounds) {
+        BitSet[] covered = new BitSet[cells];
+        MutableList<MutableList<Bound>> beside = Lists.mutable.empty();
+        for (int c = 0; c < cells; c++) {
+            beside.add(Lists.mutable.empty());
         }
-        MutableList<ImmutableList<Integer>> regions = Lists.mutable.empty();
-        while (waiting.notEmpty()) {
-            MutableList<Integer> region = Lists.mutable.of(waiting.remove(0));
-            for (int i = 0; i < region.size(); i++) {
-                int cell = region.get(i);
-                for (Bound bound : bounds) {
-                    if (!bound.cuts(storey, openAbove) && (bound.left() == cell || bound.right() == cell)) {
-                        Integer other = bound.left() == cell ? bound.right() : bound.left();
-                        if (waiting.remove(other)) {
-                            region.add(other);
-                        }
-                    }
+        ArrayDeque<Integer> reached = new ArrayDeque<>();
+        for (Bound bound : bounds) {
+            for (int cell : new int[] {bound.left(), bound.right()}) {
+                if (cell != OUTSIDE) {
+                    beside.get(cell).add(bound);
                 }
             }
-            regions.add(region.toSortedList().toImmutable());
         }
-        return regions.toImmutable();
+        bounds.select(bound -> bound.left() == OUTSIDE || bound.right() == OUTSIDE)
+                .forEach(bound -> reach(bound, new BitSet(), bound.left() == OUTSIDE, storeys, covered, reached));
+        while (!reached.isEmpty()) {
+            int cell = reached.poll();
+            for (Bound bound : beside.get(cell)) {
+                reach(bound, covered[cell], bound.left() == cell, storeys, covered, reached);
+            }
+        }
+        return Lists.immutable.of(covered);
     }
 
-    /** The union of cells, lattice units. */
-    Geometry union(ImmutableList<Integer> which) {
-        Geometry sum = GEOMETRY.createPolygon();
-        for (int cell : which) {
-            sum = OverlayNG.overlay(sum, cells.get(cell).polygon(), OverlayNG.UNION, LATTICE);
+    private static void reach(
+            Bound bound, BitSet here, boolean fromLeft, int storeys, BitSet[] covered, ArrayDeque<Integer> reached) {
+        int there = fromLeft ? bound.right() : bound.left();
+        BitSet counted = new BitSet();
+        for (int k = 0; k < storeys; k++) {
+            int net = net(bound.runs(), k);
+            counted.set(k, net == 0 ? here.get(k) : (net > 0) != fromLeft);
         }
-        return sum;
+        if (there == OUTSIDE) {
+            if (!counted.isEmpty()) {
+                throw new IllegalStateException("a storey has no end in the plan at " + bound.from());
+            }
+        } else if (covered[there] == null) {
+            covered[there] = counted;
+            reached.add(there);
+        } else if (!covered[there].equals(counted)) {
+            throw new IllegalStateException("the storeys' sides contradict one another at " + bound.from());
+        }
     }
 
-    /** Corners of a polygon's outer ring, counterclockwise from the least one on, at a height. */
-    static ImmutableList<Vertex> outline(Polygon polygon, long height) {
-        Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
-        MutableList<Vertex> corners = Lists.mutable.empty();
-        for (int i = 0; i + 1 < ring.length; i++) {
-            corners.add(vertex(ring[i]).at(height));
+    private static Map<Segment, MutableList<Run>> segments(int storeys, ImmutableList<Line> pieces) {
+        Map<Segment, MutableList<Run>> segments = new TreeMap<>();
+        for (Line piece : pieces) {
+            boolean forward = piece.from().compareTo(piece.to()) < 0;
+            Segment segment = forward ? new Segment(piece.from(), piece.to()) : new Segment(piece.to(), piece.from());
+            segments.computeIfAbsent(segment, s -> Lists.mutable.empty()).add(new Run(piece.tag(), forward));
         }
-        if (!Orientation.isCCW(ring)) {
-            corners.reverseThis();
-        }
-        ImmutableList<Vertex> tidy = Facet.tidy(corners.toImmutable());
-        int start = tidy.indexOf(tidy.min());
-        return tidy.drop(start).newWithAll(tidy.take(start));
+        // Where a storey folds back on itself there is nothing between its two sides.
+        segments.values()
+                .removeIf(runs -> runs.noneSatisfy(run -> run.tag().cuts())
+                        && java.util.stream.IntStream.range(0, storeys).allMatch(k -> net(runs.toImmutable(), k) == 0));
+        segments.values().forEach(runs -> runs.sortThisBy(Run::tag));
+        return segments;
     }
 
     static LineString line(Vertex a, Vertex b) {
@@ -212,39 +278,16 @@ final class Plan {
         return GEOMETRY.createPolygon(ring.toArray(new Coordinate[0]));
     }
 
+    static Point point(Vertex at) {
+        return GEOMETRY.createPoint(coordinate(at));
+    }
+
     static Vertex vertex(Coordinate coordinate) {
         return new Vertex(Math.round(coordinate.x), Math.round(coordinate.y), 0);
     }
 
     private static Coordinate coordinate(Vertex vertex) {
         return new Coordinate(vertex.x(), vertex.y());
-    }
-
-    private static Map<Segment, MutableList<Tag>> node(ImmutableList<Line> lines) {
-        MutableList<SegmentString> strings = Lists.mutable.empty();
-        for (Line line : lines) {
-            strings.add(new NodedSegmentString(
-                    new Coordinate[] {coordinate(line.from()), coordinate(line.to())}, line.tag()));
-        }
-        SnapRoundingNoder noder = new SnapRoundingNoder(LATTICE);
-        noder.computeNodes(strings);
-        Map<Segment, MutableList<Tag>> segments = new TreeMap<>();
-        for (Object noded : noder.getNodedSubstrings()) {
-            SegmentString string = (SegmentString) noded;
-            for (int i = 0; i + 1 < string.size(); i++) {
-                Vertex a = vertex(string.getCoordinate(i));
-                Vertex b = vertex(string.getCoordinate(i + 1));
-                if (!a.equals(b)) {
-                    Segment segment = a.compareTo(b) < 0 ? new Segment(a, b) : new Segment(b, a);
-                    MutableList<Tag> tags = segments.computeIfAbsent(segment, s -> Lists.mutable.empty());
-                    if (!tags.contains(string.getData())) {
-                        tags.add((Tag) string.getData());
-                        tags.sortThisBy(tag -> tag.storey() * 10_000 + tag.side());
-                    }
-                }
-            }
-        }
-        return segments;
     }
 
     /** A ring's segments, directed so that the ring's polygon lies on their left. */

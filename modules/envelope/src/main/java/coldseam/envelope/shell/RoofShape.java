@@ -56,14 +56,14 @@ final class RoofShape {
             Vertex low,
             double wall,
             long top) {
-        double outside = Footprint.thickness(assembly) - Footprint.throughStructure(assembly);
+        double outside = Footprint.beyondStructure(assembly);
         if (flatTop(roof)) {
             ImmutableList<Vertex> corners = rectangle(outline) ? turned(outline, low) : outline;
-            return new RoofShape(corners, roof, top + Vertex.units(outside), 0, true);
+            return new RoofShape(corners, roof, top + Vertex.height(outside), 0, true);
         }
         double slope = Math.tan(Math.toRadians(roof.pitch()));
         double cosine = Math.cos(Math.toRadians(roof.pitch()));
-        long eaves = top + Vertex.units(outside / cosine - wall * slope);
+        long eaves = top + Vertex.height(outside / cosine - wall * slope);
         return new RoofShape(turned(outline, low), roof, eaves, slope, false);
     }
 
@@ -129,7 +129,7 @@ final class RoofShape {
 
     private ImmutableList<Plane> gable() {
         ImmutableList<Vertex> c = corners.collect(corner -> corner.at(eaves));
-        long ridge = eaves + Math.round(slope * distance(0, corners.get(2)) / 2);
+        long ridge = eaves + rise(distance(0, corners.get(2)) / 2);
         Vertex a = between(corners.get(0), corners.get(3), 0.5).at(ridge);
         Vertex b = between(corners.get(1), corners.get(2), 0.5).at(ridge);
         return Lists.immutable.of(
@@ -147,7 +147,7 @@ final class RoofShape {
         double share = width / Math.max(along, across) / 2;
         ImmutableList<Vertex> c = Lists.immutable.fromStream(java.util.stream.IntStream.range(0, 4)
                 .mapToObj(i -> corners.get((i + start) % 4).at(eaves)));
-        long ridge = eaves + Math.round(slope * width / 2);
+        long ridge = eaves + rise(width / 2);
         Vertex west = between(c.get(0), c.get(3), 0.5);
         Vertex east = between(c.get(1), c.get(2), 0.5);
         Vertex a = between(west, east, share).at(ridge);
@@ -167,6 +167,11 @@ final class RoofShape {
     private static Vertex between(Vertex a, Vertex b, double share) {
         return new Vertex(
                 Math.round(a.x() + share * (b.x() - a.x())), Math.round(a.y() + share * (b.y() - a.y())), a.z());
+    }
+
+    /** How far a ridge lies over the eaves. */
+    private long rise(double run) {
+        return Vertex.height(slope * run / Vertex.PER_METRE);
     }
 
     /** Distance of a plan point from the line of a side, lattice units. */

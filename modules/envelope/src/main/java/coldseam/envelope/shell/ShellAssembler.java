@@ -28,7 +28,7 @@ final class ShellAssembler {
         this.faults = faults;
         ImmutableList<Facet> sorted =
                 body.facets().toSortedListBy(ShellAssembler::rank).toImmutable();
-        this.mesh = FacetMesh.of(sorted);
+        this.mesh = FacetMesh.of(sorted, body.reach());
         this.planes = new InnerPlanes(mesh, body.storeys());
         this.corners = sorted.collectWithIndex((facet, f) -> planes.corners(f));
         this.inner = corners.collect(list -> list.flatCollect(
@@ -47,7 +47,7 @@ final class ShellAssembler {
     }
 
     Shell assemble() {
-        ImmutableList<Joint> joints = new Joints(mesh, planes, corners).all();
+        ImmutableList<Joint> joints = new Joints(mesh, planes, corners, body.widestStep()).all();
         ImmutableList<Side> sides =
                 mesh.facets().collectWithIndex((facet, f) -> Places.side(facet.use(), planes.normal(f)));
         ImmutableList<OpenEdge> open = OpenEdges.of(mesh, sides);
@@ -66,7 +66,8 @@ final class ShellAssembler {
         ImmutableList<Surface> placed = openings.surfaces();
         MutableList<Edge> edges = openings.edges().toList();
         edges.addAllIterable(new Seams(house, placed.reject(this::step), faults).edges());
-        ImmutableList<String> names = Names.numbered(edges.collect(Edge::name).toImmutable());
+        ImmutableList<String> names =
+                FacetNames.numbered(edges.collect(Edge::name).toImmutable());
         ImmutableList<Edge> named =
                 edges.collectWithIndex((edge, i) -> renamed(edge, names.get(i))).toImmutable();
         return takeOff(placed, named, open);
@@ -74,7 +75,7 @@ final class ShellAssembler {
 
     private Surface surface(int f, Side side, TreeSet<Vertex> ends) {
         Facet facet = mesh.facets().get(f);
-        ImmutableList<Vertex> tidy = Facet.tidy(facet.outline());
+        ImmutableList<Vertex> tidy = Facet.straight(facet.outline());
         MutableList<Point3> outline = Lists.mutable.empty();
         MutableList<Point3> inside = Lists.mutable.empty();
         facet.outline().forEachWithIndex((corner, i) -> {

@@ -10,15 +10,13 @@ import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.Polygon;
 
 /**
  * Facets of a body by storeys.
  *
- * <p>1. Each footprint is moved to the outside of its finished walls. 2. All are laid over one another ({@link Plan}), and
- * what lies open above a storey or hangs over the one below is found. 3. Each cell of the plan gets its heated heights.
- * 4. Level faces close them below and above, upright faces beside; the roof closes the top storey.
+ * <p>1. The storeys are laid over one another, and what lies open above one or hangs over the one below is found
+ * ({@link StoreyPlan}). 2. Each cell of the plan gets its heated heights. 3. Level faces close them below and above, upright
+ * faces beside; the roof closes the top storey. 4. The whole is compared with the footprints ({@link StoreySections}).
  */
 final class StoreyFacets {
 
@@ -31,11 +29,10 @@ final class StoreyFacets {
     private final MutableList<String> faults;
     private final MutableList<Facet> facets = Lists.mutable.empty();
 
+    private PlanRegions regions;
     private Plan plan;
     private StoreyLevels levels;
-    private RoofShape roof;
-    private final Map<String, ImmutableList<ImmutableList<Integer>>> wide = new java.util.TreeMap<>();
-    private final Map<String, ImmutableList<ImmutableList<Integer>>> strips = new java.util.TreeMap<>();
+    private StoreyRoof roof;
 
     private StoreyFacets(House house, Body.Storeys body, MutableList<String> faults) {
         this.house = house;
@@ -50,59 +47,21 @@ final class StoreyFacets {
     }
 
     private Optional<BodyFacets> build() {
-        if (!new StoreyChecks(house, body, faults).pass()) {
+        if (!new BodyChecks(house, body, faults).pass()) {
             return Optional.empty();
         }
-        double floorArea = 0;
-        MutableList<Polygon> polygons = Lists.mutable.empty();
-        MutableList<Plan.Line> lines = Lists.mutable.empty();
-        for (int k = 0; k < count; k++) {
-            Footprint outer = footprint(k, true);
-            Footprint inner = footprint(k, false);
-            ImmutableList<Vertex> corners =
-                    outer.corners().collect(p -> new Vertex(Vertex.units(p.x()), Vertex.units(p.y()), 0));
-            Polygon polygon = Plan.polygon(corners);
-            if (!polygon.isValid() || outer.area() <= 0) {
-                faults.add(say(
-                        "Storey \"%s\": its footprint crosses itself once its walls are moved to the outside of the finished"
-                                + " envelope. Check the corners and the walls' thicknesses.",
-                        body.storeys().get(k).name()));
-            } else if (inner.turnsBack(body.storeys().get(k).footprint())) {
-                faults.add(say(
-                        "Storey \"%s\": its walls leave no room between their inner faces somewhere. Check the footprint's line (%s)"
-                                + " and the walls' thicknesses.",
-                        body.storeys().get(k).name(), body.line()));
-            }
-            floorArea += inner.area();
-            polygons.add(polygon);
-            for (int i = 0; i < corners.size(); i++) {
-                lines.add(new Plan.Line(
-                        corners.get(i),
-                        corners.get((i + 1) % corners.size()),
-                        new Plan.Tag(k, outer.sides().get(i))));
-            }
-        }
-        if (faults.notEmpty()) {
+        Optional<StoreyPlan> laid = StoreyPlan.of(house, body, faults);
+        if (laid.isEmpty()) {
             return Optional.empty();
         }
-        plan = PlanCuts.cut(polygons.toImmutable(), lines.toImmutable());
-        for (int k = 0; k + 1 < count; k++) {
-            if (cellsOf(k).noneSatisfy(cellsOf(k + 1)::contains)) {
-                faults.add(say(
-                        "Storey \"%s\" does not stand on \"%s\": their footprints nowhere overlap. Check the footprints'"
-                                + " corners; all storeys are measured from one origin.",
-                        body.storeys().get(k + 1).name(), body.storeys().get(k).name()));
-            }
-        }
-        if (faults.notEmpty()) {
-            return Optional.empty();
-        }
-        sortRegions();
+        regions = laid.get().regions();
+        plan = regions.plan();
         levels = StoreyLevels.of(body, find(body.base().assembly()), lookup());
-        roof = roofShape(polygons.getLast());
-        if (faults.notEmpty()) {
+        Optional<StoreyRoof> top = StoreyRoof.of(house, body, plan, levels, faults);
+        if (top.isEmpty()) {
             return Optional.empty();
         }
+        roof = top.get();
         ImmutableList<ImmutableList<WallPieces.Span>> spans = spans();
         if (faults.notEmpty()) {
             return Optional.empty();
@@ -110,7 +69,8 @@ final class StoreyFacets {
         addBase();
         addWalls(spans);
         addLevelFaces();
-        addRoof();
+        facets.addAllIterable(roof.facets(house(count - 1)));
+        new StoreySections(laid.get().moved(), regions, levels, facets.toImmutable()).check();
         MutableList<BodyFacets.Above> storeys = Lists.mutable.empty();
         for (int k = 0; k < count; k++) {
             double takeOver = k + 1 < count
@@ -120,15 +80,11 @@ final class StoreyFacets {
             storeys.add(new BodyFacets.Above(
                     body.storeys().get(k).name(), body.storeys().get(k).floorThickness(), takeOver));
         }
-        return Optional.of(new BodyFacets(facets.toImmutable(), storeys.toImmutable(), floorArea));
-    }
-
-    private Footprint footprint(int storey, boolean outer) {
-        Body.Storey s = body.storeys().get(storey);
-        return Footprint.moved(s.footprint(), s.walls().collect(wall -> {
-            double outward = Footprint.outward(body.line(), find(wall.assembly()));
-            return outer ? outward : outward - Footprint.thickness(find(wall.assembly()));
-        }));
+        return Optional.of(new BodyFacets(
+                facets.toImmutable(),
+                storeys.toImmutable(),
+                laid.get().floorArea(),
+                laid.get().widestStep()));
     }
 
     private Optional<Assembly> find(Optional<String> name) {
@@ -136,8 +92,7 @@ final class StoreyFacets {
     }
 
     private Optional<Assembly> terraceAssembly(int storey) {
-        Optional<String> own = body.storeys().get(storey).terrace();
-        return find(own.isPresent() ? own : body.roof().assembly());
+        return find(body.storeys().get(storey).terrace());
     }
 
     private StoreyLevels.Lookup lookup() {
@@ -154,63 +109,14 @@ final class StoreyFacets {
 
             @Override
             public boolean hasTerrace(int storey) {
-                return wide.get(key(storey, true)).notEmpty();
+                return regions.beside(storey, true, false).notEmpty();
             }
 
             @Override
             public boolean hasOverhang(int storey) {
-                return wide.get(key(storey, false)).notEmpty();
+                return regions.beside(storey, false, false).notEmpty();
             }
         };
-    }
-
-    private static String key(int storey, boolean open) {
-        return storey + (open ? " open" : " over");
-    }
-
-    private void sortRegions() {
-        for (int k = 0; k + 1 < count; k++) {
-            for (boolean open : new boolean[] {true, false}) {
-                ImmutableList<ImmutableList<Integer>> regions = plan.regions(k, open);
-                wide.put(key(k, open), regions.reject(region -> PlanCuts.strip(plan.union(region))));
-                strips.put(key(k, open), regions.select(region -> PlanCuts.strip(plan.union(region))));
-            }
-        }
-    }
-
-    private RoofShape roofShape(Polygon top) {
-        ImmutableList<Vertex> outline = Plan.outline(top, 0);
-        Body.Roof r = body.roof();
-        boolean flat = RoofShape.flatTop(r);
-        boolean square = RoofShape.rectangle(outline);
-        Body.Storey storey = body.storeys().getLast();
-        if (!flat && !square) {
-            faults.add(say(
-                    "Roof: a %s roof needs a rectangular top storey, but the outer faces of \"%s\" have %d corners (steps between"
-                            + " walls of different thickness count). Use a flat roof, or describe the body by explicit surfaces.",
-                    r.form().name().toLowerCase(Locale.ROOT).replace('_', '-'), storey.name(), outline.size()));
-            return null;
-        }
-        boolean sided = r.form() == Body.Roof.Form.MONO_PITCH || r.form() == Body.Roof.Form.GABLE;
-        Vertex low = outline.get(0);
-        if (sided && square) {
-            low = middle(storey, r.lowSide());
-        }
-        RoofShape rectangle = RoofShape.of(outline, r, find(r.assembly()), low, 0, levels.top());
-        double wall = 0;
-        for (int i = 0; i < storey.walls().size(); i++) {
-            if (!square || !rectangle.gableSide(rectangle.side(middle(storey, i)))) {
-                wall = Math.max(
-                        wall, Footprint.thickness(find(storey.walls().get(i).assembly())));
-            }
-        }
-        return RoofShape.of(outline, r, find(r.assembly()), low, wall, levels.top());
-    }
-
-    private static Vertex middle(Body.Storey storey, int side) {
-        var a = storey.footprint().get(side);
-        var b = storey.footprint().get((side + 1) % storey.footprint().size());
-        return new Vertex(Vertex.units((a.x() + b.x()) / 2), Vertex.units((a.y() + b.y()) / 2), 0);
     }
 
     private ImmutableList<ImmutableList<WallPieces.Span>> spans() {
@@ -241,7 +147,8 @@ final class StoreyFacets {
     }
 
     private long faceLevel(int storey, boolean open, int cell) {
-        boolean step = strips.get(key(storey, open)).anySatisfy(region -> region.contains(cell));
+        boolean step = regions.beside(storey, open, true)
+                .anySatisfy(region -> region.cells().contains(cell));
         if (step) {
             return levels.takeOver().get(storey);
         }
@@ -249,11 +156,11 @@ final class StoreyFacets {
     }
 
     private void addBase() {
-        ImmutableList<Integer> under = cellsOf(0);
         Body.Base base = body.base();
         Optional<Assembly> assembly = find(base.assembly());
         boolean cellar = base.kind() == Body.Base.Kind.HEATED_CELLAR;
-        ImmutableList<Vertex> outline = Plan.outline((Polygon) plan.union(under), levels.underside());
+        ImmutableList<Vertex> outline =
+                PlanRings.of(plan, plan.cellsOf(0)).only().collect(v -> v.at(levels.underside()));
         facets.add(new Facet(
                 FLOOR,
                 Body.Use.FLOOR,
@@ -263,16 +170,6 @@ final class StoreyFacets {
                 Footprint.thickness(assembly),
                 assembly.isEmpty(),
                 traits(0, cellar ? Facet.Mark.CELLAR : Facet.Mark.NONE)));
-    }
-
-    private ImmutableList<Integer> cellsOf(int storey) {
-        MutableList<Integer> cells = Lists.mutable.empty();
-        for (int c = 0; c < plan.cells().size(); c++) {
-            if (plan.in(c, storey)) {
-                cells.add(c);
-            }
-        }
-        return cells.toImmutable();
     }
 
     private Facet.Traits traits(int storey, Facet.Mark mark) {
@@ -288,27 +185,31 @@ final class StoreyFacets {
         WallPieces pieces = new WallPieces(plan, count, levels, spans, roof::wallTop);
         Map<WallPieces.Owner, ImmutableList<ImmutableList<Vertex>>> outlines = pieces.outlines(owner -> cellar
                 && owner.storey() == 0
-                && owner.side() != Footprint.STEP
+                && owner.isWall()
                 && wall(owner).exposure().kind() == Exposure.Kind.OUTDOORS);
+        MutableList<Facet> steps = Lists.mutable.empty();
         outlines.forEach((owner, list) -> {
             boolean alone = list.size() == 1;
-            boolean split = outlines.containsKey(new WallPieces.Owner(owner.storey(), owner.side(), false));
+            boolean split = outlines.containsKey(new WallPieces.Owner(owner.storey(), owner.line(), false));
             for (int i = 0; i < list.size(); i++) {
-                if (owner.side() == Footprint.STEP) {
-                    String name = "step of the walls, "
-                            + body.storeys().get(owner.storey()).name();
-                    facets.add(step(alone ? name : name + " (" + (i + 1) + ")", owner.storey(), list.get(i), 0));
-                } else {
+                if (owner.isWall()) {
                     String ground = owner.belowGround() && split ? ", below ground" : "";
                     String name = wall(owner).name() + ground;
                     facets.add(wallFacet(owner, alone ? name : name + " (" + (i + 1) + ")", list.get(i)));
+                } else {
+                    String name = "step of the walls, "
+                            + body.storeys().get(owner.storey()).name();
+                    steps.add(step(name, owner.storey(), list.get(i), 0));
                 }
             }
         });
+        ImmutableList<String> names =
+                FacetNames.numbered(steps.collect(Facet::name).toImmutable());
+        steps.forEachWithIndex((step, i) -> facets.add(step.withName(names.get(i))));
     }
 
     private Body.Wall wall(WallPieces.Owner owner) {
-        return body.storeys().get(owner.storey()).walls().get(owner.side());
+        return body.storeys().get(owner.storey()).walls().get(owner.line().number());
     }
 
     private Facet wallFacet(WallPieces.Owner owner, String name, ImmutableList<Vertex> outline) {
@@ -318,10 +219,8 @@ final class StoreyFacets {
         if (body.base().kind() == Body.Base.Kind.HEATED_CELLAR && owner.storey() == 0) {
             mark = Facet.Mark.CELLAR;
         }
-        if (owner.storey() + 1 == count
-                && RoofShape.rectangle(Plan.outline((Polygon) plan.union(cellsOf(count - 1)), 0))) {
-            int side = roof.side(middle(body.storeys().get(owner.storey()), owner.side()));
-            mark = roof.gableSide(side) ? Facet.Mark.UNDER_GABLE : mark;
+        if (owner.storey() + 1 == count && roof.gableOver(owner.line().number())) {
+            mark = Facet.Mark.UNDER_GABLE;
         }
         return new Facet(
                 name,
@@ -354,37 +253,38 @@ final class StoreyFacets {
             double rise = Vertex.metres(
                     levels.takeOver().get(k) - levels.takeOverInside().get(k));
             MutableList<Facet> open = Lists.mutable.empty();
-            for (ImmutableList<Integer> region : wide.get(key(k, true))) {
+            for (PlanRegions.Region region : regions.beside(k, true, false)) {
                 open.add(terrace(k, outline(region, levels.terraces().get(k))));
             }
             MutableList<Facet> over = Lists.mutable.empty();
-            for (ImmutableList<Integer> region : wide.get(key(k, false))) {
+            for (PlanRegions.Region region : regions.beside(k, false, false)) {
                 over.add(overhang(
                         k + 1, outline(region, levels.overhangs().get(k)).toReversed()));
             }
             MutableList<Facet> steps = Lists.mutable.empty();
-            for (ImmutableList<Integer> region : strips.get(key(k, true))) {
+            for (PlanRegions.Region region : regions.beside(k, true, true)) {
                 steps.add(step("", k, outline(region, levels.takeOver().get(k)), rise));
             }
-            for (ImmutableList<Integer> region : strips.get(key(k, false))) {
+            for (PlanRegions.Region region : regions.beside(k, false, true)) {
                 steps.add(step(
                         "", k + 1, outline(region, levels.takeOver().get(k)).toReversed(), -rise));
             }
             String deck = below.terraceIsWalkedOn() ? "terrace over " : "lower roof over ";
-            facets.addAllIterable(Names.apart(open, deck + below.name(), house(k + 1)));
-            facets.addAllIterable(Names.apart(over, "overhang under " + above.name(), house(k)));
+            facets.addAllIterable(FacetNames.apart(open, deck + below.name(), house(k + 1)));
+            facets.addAllIterable(FacetNames.apart(over, "overhang under " + above.name(), house(k)));
             facets.addAllIterable(
-                    Names.apart(steps, "step between " + below.name() + " and " + above.name(), house(k)));
+                    FacetNames.apart(steps, "step between " + below.name() + " and " + above.name(), house(k)));
         }
     }
 
-    private ImmutableList<Vertex> outline(ImmutableList<Integer> region, long height) {
-        Geometry union = plan.union(region);
-        return Plan.outline((Polygon) union.getGeometryN(0), height);
+    private ImmutableList<Vertex> outline(PlanRegions.Region region, long height) {
+        return PlanRings.of(plan, region.cells()).only().collect(v -> v.at(height));
     }
 
+    /** The middle of a storey in plan. */
     private Vertex house(int storey) {
-        return Plan.vertex(plan.union(cellsOf(storey)).getCentroid().getCoordinate());
+        ImmutableList<Vertex> outline = Facet.straight(plan.walk(storey));
+        return Plan.vertex(Plan.polygon(outline).getCentroid().getCoordinate());
     }
 
     private Facet terrace(int storey, ImmutableList<Vertex> outline) {
@@ -413,55 +313,6 @@ final class StoreyFacets {
                 Footprint.thickness(assembly),
                 assembly.isEmpty(),
                 traits(storey, Facet.Mark.NONE));
-    }
-
-    private void addRoof() {
-        Body.Roof r = body.roof();
-        Optional<Assembly> assembly = find(r.assembly());
-        boolean cold = r.insulatedAtCeiling();
-        Exposure exposure = cold
-                ? new Exposure(Exposure.Kind.UNHEATED, "loft", r.loftFactor().orElse(1))
-                : Exposure.outdoors();
-        boolean parapet = !cold && r.form() == Body.Roof.Form.FLAT && r.parapetHeight() > 0;
-        MutableList<Facet> slopes = Lists.mutable.empty();
-        MutableList<Facet> gables = Lists.mutable.empty();
-        for (RoofShape.Plane plane : roof.planes()) {
-            if (plane.wall() >= 0) {
-                gables.add(gable(plane));
-                continue;
-            }
-            slopes.add(new Facet(
-                    "",
-                    cold ? Body.Use.CEILING : Body.Use.ROOF,
-                    assembly,
-                    exposure,
-                    plane.outline(),
-                    Footprint.thickness(assembly),
-                    assembly.isEmpty(),
-                    traits(count - 1, parapet ? Facet.Mark.PARAPET : Facet.Mark.NONE)));
-        }
-        facets.addAllIterable(gables);
-        facets.addAllIterable(Names.apart(slopes, cold ? "top ceiling" : "roof", house(count - 1)));
-    }
-
-    private Facet gable(RoofShape.Plane plane) {
-        Body.Storey storey = body.storeys().getLast();
-        int side = 0;
-        while (roof.side(middle(storey, side)) != plane.wall()) {
-            side++;
-        }
-        Body.Wall wall = storey.walls().get(side);
-        Optional<String> own = body.roof().gableAssembly();
-        Optional<Assembly> assembly = find(own.isPresent() ? own : wall.assembly());
-        return new Facet(
-                "gable over " + wall.name(),
-                Body.Use.WALL,
-                assembly,
-                wall.exposure(),
-                plane.outline(),
-                Footprint.thickness(assembly),
-                assembly.isEmpty(),
-                traits(count - 1, Facet.Mark.UNDER_GABLE));
     }
 
     private static String say(String format, Object... values) {

@@ -69,7 +69,7 @@ record StoreyLevels(
         double floor = lowestFloor(body.base());
         double underside = floor - Footprint.thickness(base);
         for (int k = 0; k < body.storeys().size(); k++) {
-            floors.add(Vertex.units(floor));
+            floors.add(Vertex.height(floor));
             floor += body.storeys().get(k).height();
             if (k + 1 < body.storeys().size()) {
                 double ceiling = floor - body.storeys().get(k + 1).floorThickness();
@@ -77,10 +77,10 @@ record StoreyLevels(
                 double soffit = floor - Footprint.thickness(lookup.overhang(k + 1));
                 boolean terrace = lookup.hasTerrace(k) && deck <= floor;
                 boolean overhang = lookup.hasOverhang(k);
-                terraces.add(Vertex.units(deck));
-                overhangs.add(Vertex.units(soffit));
-                takeOver.add(Vertex.units(terrace ? deck : overhang ? soffit : floor));
-                takeOverInside.add(Vertex.units(terrace ? ceiling : floor));
+                terraces.add(Vertex.height(deck));
+                overhangs.add(Vertex.height(soffit));
+                takeOver.add(Vertex.height(terrace ? deck : overhang ? soffit : floor));
+                takeOverInside.add(Vertex.height(terrace ? ceiling : floor));
             }
         }
         return new StoreyLevels(
@@ -89,8 +89,8 @@ record StoreyLevels(
                 overhangs.toImmutable(),
                 takeOver.toImmutable(),
                 takeOverInside.toImmutable(),
-                Vertex.units(underside),
-                Vertex.units(floor));
+                Vertex.height(underside),
+                Vertex.height(floor));
     }
 
     private static double lowestFloor(Body.Base base) {

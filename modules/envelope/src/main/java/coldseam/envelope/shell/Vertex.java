@@ -1,18 +1,23 @@
 package coldseam.envelope.shell;
 
+import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
 import java.util.Comparator;
 
 /**
- * A corner of the outer shell on the lattice of 0.1 mm.
+ * A corner of the outer shell on the lattice of a micrometre.
  *
  * <p>Whole numbers, so that two corners are the same or they are not, and area vectors add up without round-off. A house
- * of 100 m is 10⁶ units wide; products of two differences stay below 10¹³ and sums of thousands of them fit a long.
+ * file reaches 1,000 m either way, 2·10⁹ units: the product of two differences stays below 4·10¹⁸ and the cross product of
+ * two below 8·10¹⁸, which a long holds; sums that pass its end come back as long as the result fits.
  */
 record Vertex(long x, long y, long z) implements Comparable<Vertex> {
 
     /** Lattice units per metre. */
-    static final double PER_METRE = 10_000;
+    static final double PER_METRE = 1_000_000;
+
+    /** Units within which things were meant to be one: 0.1 mm, less than anyone builds to. */
+    static final long ONE = 100;
 
     private static final Comparator<Vertex> ORDER =
             Comparator.comparingLong(Vertex::z).thenComparingLong(Vertex::y).thenComparingLong(Vertex::x);
@@ -21,12 +26,27 @@ record Vertex(long x, long y, long z) implements Comparable<Vertex> {
         return Math.round(metres * PER_METRE);
     }
 
+    /** A height: storeys stand on a lattice of 0.1 mm, so that levels that were meant to be one are. */
+    static long height(double metres) {
+        return ONE * Math.round(metres * (PER_METRE / ONE));
+    }
+
     static double metres(long units) {
         return units / PER_METRE;
     }
 
     static Vertex of(Point3 point) {
         return new Vertex(units(point.x()), units(point.y()), units(point.z()));
+    }
+
+    /** A point of the plan. */
+    static Vertex inPlan(Point2 point) {
+        return new Vertex(units(point.x()), units(point.y()), 0);
+    }
+
+    /** A corner that was measured by itself: on the lattice of 0.1 mm, where those that were meant to be one are. */
+    static Vertex measured(Point3 point) {
+        return new Vertex(height(point.x()), height(point.y()), height(point.z()));
     }
 
     Point3 point() {

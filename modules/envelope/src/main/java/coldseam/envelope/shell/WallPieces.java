@@ -21,14 +21,25 @@ final class WallPieces {
     /** A heated range of heights over a cell. */
     record Span(long bottom, long top) {}
 
-    /** Whose face it is: a storey's side, or a step. */
-    record Owner(int storey, int side, boolean belowGround) implements Comparable<Owner> {
+    /**
+     * Whose face it is.
+     *
+     * @param storey index
+     * @param line of the plan on which it stands: that storey's side, or a step's
+     * @param belowGround whether it stands in the ground
+     */
+    record Owner(int storey, Plan.Tag line, boolean belowGround) implements Comparable<Owner> {
+
+        boolean isWall() {
+            return line.kind() == Plan.Kind.SIDE;
+        }
 
         @Override
         public int compareTo(Owner other) {
             int byStorey = Integer.compare(storey, other.storey);
-            int bySide = byStorey != 0 ? byStorey : Integer.compare(side, other.side);
-            return bySide != 0 ? bySide : Boolean.compare(other.belowGround, belowGround);
+            int byKind = byStorey != 0 ? byStorey : Boolean.compare(isWall(), other.isWall());
+            int byLine = byKind != 0 ? byKind : line.compareTo(other.line);
+            return byLine != 0 ? byLine : Boolean.compare(other.belowGround, belowGround);
         }
     }
 
@@ -115,7 +126,13 @@ final class WallPieces {
             }
         }
         if (here.isEmpty()) {
-            add(new Owner(nearest(span), Footprint.STEP, false), a, b, span);
+            // Heated to different heights on both hands of a line that merely cuts.
+            Plan.Tag line = bound.cut().orElse(bound.runs().getFirst().tag());
+            add(
+                    new Owner(nearest(span), new Plan.Tag(Plan.Kind.STEP_END, line.storey(), line.number()), false),
+                    a,
+                    b,
+                    span);
             return;
         }
         long from = span.bottom();
@@ -124,9 +141,9 @@ final class WallPieces {
             long to = i + 1 < here.size() ? levels.takeOver().get(here.get(i + 1) - 1) : ROOF;
             Span part = new Span(Math.max(from, span.bottom()), Math.min(to, span.top()));
             if (part.bottom() < part.top()) {
-                Owner owner = new Owner(storey, bound.side(storey), false);
+                Owner owner = new Owner(storey, bound.side(storey, fullOnLeft).orElseThrow(), false);
                 if (meetsGround.test(owner) && part.bottom() < 0) {
-                    add(new Owner(storey, owner.side(), true), a, b, new Span(part.bottom(), Math.min(0, part.top())));
+                    add(new Owner(storey, owner.line(), true), a, b, new Span(part.bottom(), Math.min(0, part.top())));
                     part = new Span(Math.min(0, part.top()), part.top());
                 }
                 if (part.bottom() < part.top()) {
@@ -151,7 +168,7 @@ final class WallPieces {
         pieces.computeIfAbsent(owner, o -> Lists.mutable.empty()).add(new Piece(a, b, span.bottom(), topA, topB));
     }
 
-    /** Joins pieces of one line that touch; steps of one owner may lie on several lines. */
+    /** Joins pieces of one line that touch. */
     private static ImmutableList<ImmutableList<Vertex>> join(MutableList<Piece> list) {
         MutableList<Piece> waiting = list.toSortedListBy(piece -> (double) piece.bottom());
         MutableList<ImmutableList<Vertex>> outlines = Lists.mutable.empty();
@@ -178,13 +195,7 @@ final class WallPieces {
     }
 
     private static boolean follows(Piece left, Piece right) {
-        Vertex one = left.b().minus(left.a());
-        Vertex two = right.b().minus(right.a());
-        // Snapping turns a piece of a slanting side by less than a unit over its length.
-        double off = Math.abs(one.cross(two).z()) / Math.max(one.length(), two.length());
         return left.b().equals(right.a())
-                && off <= 2
-                && one.dot(two) > 0
                 && Math.max(left.bottom(), right.bottom()) < Math.min(left.topB(), right.topA());
     }
 

@@ -1,8 +1,8 @@
 package coldseam.junctions.atlas;
 
-import coldseam.envelope.file.Csv;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.Csv;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;

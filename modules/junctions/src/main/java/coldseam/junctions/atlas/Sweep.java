@@ -1,7 +1,7 @@
 package coldseam.junctions.atlas;
 
 import coldseam.envelope.Assembly;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.InsulationThickness;
 import coldseam.junctions.JunctionSetup;
 import java.util.Optional;

@@ -1,13 +1,13 @@
 package coldseam.junctions.catalogue;
 
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.Located;
-import coldseam.envelope.file.Named;
-import coldseam.envelope.file.Nearest;
-import coldseam.envelope.file.Position;
 import coldseam.envelope.file.house.LoadedHouse;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.Faults;
+import coldseam.files.Located;
+import coldseam.files.Named;
+import coldseam.files.Nearest;
+import coldseam.files.Position;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
 import java.util.Optional;

@@ -2,7 +2,9 @@ package coldseam.junctions.compute;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
+import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
+import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.Material;
 import coldseam.envelope.file.house.MaterialLibrary;
@@ -155,7 +157,7 @@ public final class BridgeComputers {
             external += perMetre * leg.externalLength();
             internal += perMetre * leg.internalLength();
         }
-        Solution.SurfaceTemperature coldest = surface.surface(Surroundings.INDOOR);
+        SurfaceTemperature<Point> coldest = surface.surface(Surroundings.INDOOR);
         double factor = temperatureFactor(surface, coldest.lowest());
         double thinner = composition
                 .legs()

@@ -2,9 +2,9 @@ package coldseam.junctions.detail;
 
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.Position;
-import coldseam.envelope.file.SourceNode;
+import coldseam.files.Faults;
+import coldseam.files.Position;
+import coldseam.files.SourceNode;
 import coldseam.junctions.kind.Chart;
 import coldseam.junctions.kind.KindForm;
 import coldseam.junctions.language.DrawingNames;

@@ -1,7 +1,7 @@
 package coldseam.junctions.detail;
 
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import java.util.Locale;
 
 /**

@@ -1,10 +1,10 @@
 package coldseam.junctions.detail;
 
-import coldseam.envelope.file.Binder;
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.FileFaultException;
-import coldseam.envelope.file.SourceDocument;
-import coldseam.envelope.file.SourceNode;
+import coldseam.files.Binder;
+import coldseam.files.Faults;
+import coldseam.files.FileFaultException;
+import coldseam.files.SourceDocument;
+import coldseam.files.SourceNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;

@@ -1,7 +1,7 @@
 package coldseam.junctions.detail;
 
 import coldseam.envelope.Control;
-import coldseam.envelope.file.Default;
+import coldseam.files.Default;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.impl.factory.Maps;
 

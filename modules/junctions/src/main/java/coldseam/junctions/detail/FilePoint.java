@@ -1,13 +1,13 @@
 package coldseam.junctions.detail;
 
 import coldseam.envelope.PointKind;
-import coldseam.envelope.file.Bounds;
-import coldseam.envelope.file.Default;
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.Located;
-import coldseam.envelope.file.Marked;
-import coldseam.envelope.file.Named;
-import coldseam.envelope.file.Noun;
+import coldseam.files.Bounds;
+import coldseam.files.Default;
+import coldseam.files.Faults;
+import coldseam.files.Located;
+import coldseam.files.Marked;
+import coldseam.files.Named;
+import coldseam.files.Noun;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;

@@ -1,8 +1,8 @@
 package coldseam.junctions.detail;
 
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.Located;
-import coldseam.envelope.file.Position;
+import coldseam.files.Faults;
+import coldseam.files.Located;
+import coldseam.files.Position;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
 import coldseam.junctions.language.Measured;

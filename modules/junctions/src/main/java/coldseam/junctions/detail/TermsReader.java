@@ -1,10 +1,10 @@
 package coldseam.junctions.detail;
 
 import coldseam.envelope.Role;
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.Located;
-import coldseam.envelope.file.Named;
-import coldseam.envelope.file.Position;
+import coldseam.files.Faults;
+import coldseam.files.Located;
+import coldseam.files.Named;
+import coldseam.files.Position;
 import coldseam.junctions.language.Condition;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.junctions.language.DrawingNames;

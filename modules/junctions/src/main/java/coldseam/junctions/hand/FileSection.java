@@ -1,16 +1,16 @@
 package coldseam.junctions.hand;
 
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.file.BadValueException;
-import coldseam.envelope.file.Bounds;
-import coldseam.envelope.file.Default;
-import coldseam.envelope.file.Defines;
-import coldseam.envelope.file.Named;
-import coldseam.envelope.file.Noun;
-import coldseam.envelope.file.Position;
-import coldseam.envelope.file.Positional;
-import coldseam.envelope.file.Refers;
-import coldseam.envelope.file.Size;
+import coldseam.files.BadValueException;
+import coldseam.files.Bounds;
+import coldseam.files.Default;
+import coldseam.files.Defines;
+import coldseam.files.Named;
+import coldseam.files.Noun;
+import coldseam.files.Position;
+import coldseam.files.Positional;
+import coldseam.files.Refers;
+import coldseam.files.Size;
 import coldseam.junctions.detail.FileConnections;
 import coldseam.junctions.detail.Rank;
 import java.util.Optional;

@@ -7,7 +7,7 @@ import coldseam.conduction.Section;
 import coldseam.envelope.Material;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
-import coldseam.envelope.file.Faults;
+import coldseam.files.Faults;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
@@ -54,6 +54,18 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                     names.makeString(", "),
                     "indoor and one or two others",
                     "name them so");
+            return Optional.empty();
+        }
+        ImmutableList<String> unseen = names.reject(name -> drawn.section()
+                .boundaries()
+                .anySatisfy(each -> each.environment().equals(name)));
+        if (unseen.notEmpty()) {
+            faults.add(
+                    drawn.file().place(),
+                    "a section that is chosen as a detail needs a boundary for each environment",
+                    "none faces " + unseen.makeString(", "),
+                    "at least one each",
+                    "add it to boundaries");
             return Optional.empty();
         }
         return Optional.of(new Detail(
@@ -132,7 +144,6 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
         return new Section(
                 section.name() + ", for surface temperatures",
                 section.symmetry(),
-                section.snap(),
                 section.regions(),
                 section.environments(),
                 section.boundaries()

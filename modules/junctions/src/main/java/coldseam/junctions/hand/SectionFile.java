@@ -8,17 +8,14 @@ import coldseam.conduction.Probe;
 import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Symmetry;
-import coldseam.envelope.file.Binder;
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.FileFaultException;
-import coldseam.envelope.file.SourceDocument;
-import coldseam.envelope.file.SourceNode;
+import coldseam.files.Binder;
+import coldseam.files.Faults;
+import coldseam.files.FileFaultException;
+import coldseam.files.SourceDocument;
+import coldseam.files.SourceNode;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.list.primitive.MutableDoubleList;
-import org.eclipse.collections.impl.factory.Lists;
-import org.eclipse.collections.impl.factory.primitive.DoubleLists;
 
 /**
  * A section drawn by hand.
@@ -28,15 +25,6 @@ import org.eclipse.collections.impl.factory.primitive.DoubleLists;
  * @param file as written
  */
 public record SectionFile(Section section, double unit, FileSection file) {
-
-    /** Digits after the point to which coordinates of a turned drawing may be rounded. */
-    private static final int TURNED_DIGITS = 3;
-
-    /** Most digits that are told apart. */
-    private static final int MOST_DIGITS = 7;
-
-    /** m; no drawing needs a finer lattice, and a coarser one reaches farther. */
-    private static final double FINEST = 1e-7;
 
     /**
      * Reads the section of a file, YAML or JSON.
@@ -64,7 +52,6 @@ public record SectionFile(Section section, double unit, FileSection file) {
         Section section = new Section(
                 file.section(),
                 file.axisymmetric() ? Symmetry.AXISYMMETRIC : Symmetry.PLANAR,
-                snap(file, unit),
                 file.regions().collect(each -> region(each, unit)),
                 file.environments()
                         .collect(each -> new Environment(
@@ -76,35 +63,6 @@ public record SectionFile(Section section, double unit, FileSection file) {
                                 new Boundary(each.environment(), points(each.path(), unit), each.surfaceResistance())),
                 file.probes().collect(each -> new Probe(each.name(), point(each.at(), unit))));
         return new SectionFile(section, unit, file);
-    }
-
-    /**
-     * The lattice: a thousandth of the unit where the drawing has slanted edges, whose ends were rounded to it; a tenth of
-     * that where it has none, so that thin layers stay; finer where coordinates are written finer.
-     */
-    private static double snap(FileSection file, double unit) {
-        MutableDoubleList coordinates = DoubleLists.mutable.empty();
-        boolean slanted = false;
-        for (FileSection.FileRegion region : file.regions()) {
-            region.rectangle().ifPresent(each -> coordinates.addAll(each.x0(), each.y0(), each.x1(), each.y1()));
-            ImmutableList<FileSection.FilePlace> corners = region.polygon().orElse(Lists.immutable.empty());
-            for (int i = 0; i < corners.size(); i++) {
-                FileSection.FilePlace from = corners.get(i);
-                FileSection.FilePlace to = corners.get((i + 1) % corners.size());
-                slanted |= from.x() != to.x() && from.y() != to.y();
-                coordinates.addAll(from.x(), from.y());
-            }
-        }
-        int digits = slanted ? TURNED_DIGITS : TURNED_DIGITS + 1;
-        while (digits < MOST_DIGITS && !roundedTo(coordinates, digits)) {
-            digits++;
-        }
-        return Math.max(FINEST, unit * Math.pow(10, -digits));
-    }
-
-    private static boolean roundedTo(MutableDoubleList coordinates, int digits) {
-        double scale = Math.pow(10, digits);
-        return coordinates.allSatisfy(each -> Math.abs(each * scale - Math.rint(each * scale)) < 1e-5);
     }
 
     private static Region region(FileSection.FileRegion region, double unit) {

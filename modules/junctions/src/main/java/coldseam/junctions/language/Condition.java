@@ -1,7 +1,7 @@
 package coldseam.junctions.language;
 
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.Located;
+import coldseam.files.Faults;
+import coldseam.files.Located;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;

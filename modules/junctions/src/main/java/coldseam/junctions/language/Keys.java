@@ -1,8 +1,8 @@
 package coldseam.junctions.language;
 
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.Position;
-import coldseam.envelope.file.SourceNode;
+import coldseam.files.Faults;
+import coldseam.files.Position;
+import coldseam.files.SourceNode;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;

@@ -2,6 +2,7 @@ package coldseam.junctions.path;
 
 import coldseam.conduction.Boundary;
 import coldseam.conduction.Point;
+import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.WeakestPath;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Shapes;
@@ -197,7 +198,8 @@ public final class WeakestPaths {
                 }
             }
         }
-        throw new IllegalStateException("no way leads from indoors to outdoors; please report this section");
+        throw new DetailDoesNotFit(Lists.immutable.of("no way leads from indoors to outdoors through what is drawn;"
+                + " join its parts, or give outdoors a boundary"));
     }
 
     private Way way(Step end, int[] before) {

@@ -40,9 +40,6 @@ public record PointSection(
     static final String INDOOR = "indoor";
     static final String OUTDOOR = "outdoor";
 
-    /** m: a hundredth of the thinnest plate drawn. */
-    private static final double SNAP = 1e-5;
-
     /** m, how exactly faces must meet. */
     private static final double SAME = 1e-9;
 
@@ -146,7 +143,6 @@ public record PointSection(
         return new Section(
                 name,
                 Symmetry.AXISYMMETRIC,
-                SNAP,
                 regions.toImmutable(),
                 Lists.immutable.of(
                         new Environment(INDOOR, indoorTemperature, interiorResistance),

@@ -4,6 +4,7 @@ import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
+import coldseam.conduction.SurfaceTemperature;
 import coldseam.junctions.SectionSolving;
 
 /**
@@ -41,7 +42,7 @@ public record PointSolution(
     public static PointSolution of(PointSection section, Accuracy accuracy, SectionSolving solving) {
         Solution solution = solving.solve(section.section(), accuracy);
         Interval coupling = solution.coupling(PointSection.INDOOR, PointSection.OUTDOOR);
-        Solution.SurfaceTemperature coldest = coldest(section, accuracy, solving);
+        SurfaceTemperature<Point> coldest = coldest(section, accuracy, solving);
         return new PointSolution(
                 section,
                 solution,
@@ -53,11 +54,10 @@ public record PointSolution(
     }
 
     /** Narrows until the last refinement changed the temperature by no more than {@link #STEADY}, or three times. */
-    private static Solution.SurfaceTemperature coldest(
-            PointSection section, Accuracy accuracy, SectionSolving solving) {
+    private static SurfaceTemperature<Point> coldest(PointSection section, Accuracy accuracy, SectionSolving solving) {
         double width = accuracy.relativeWidth();
         double steady = STEADY * (section.indoorTemperature() - section.outdoorTemperature());
-        Solution.SurfaceTemperature coldest;
+        SurfaceTemperature<Point> coldest;
         int round = 0;
         do {
             coldest = solving.solve(

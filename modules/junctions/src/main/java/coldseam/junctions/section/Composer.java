@@ -43,7 +43,6 @@ public final class Composer {
     public static final double PAST_THE_CUT = 2;
 
     /** m; the section is solved on the lattice its outline was found on. */
-    private static final double SNAP = Shapes.STEP;
 
     /** m; less than this deep, two parts only touch. */
     private static final double TOUCH = 1e-6;
@@ -306,13 +305,7 @@ public final class Composer {
                 .select(each ->
                         boundaries.anySatisfy(boundary -> boundary.environment().equals(each.name())));
         return new Section(
-                detail.name() + suffix,
-                Symmetry.PLANAR,
-                SNAP,
-                regions,
-                environments,
-                boundaries,
-                Lists.immutable.empty());
+                detail.name() + suffix, Symmetry.PLANAR, regions, environments, boundaries, Lists.immutable.empty());
     }
 
     private Geometry insulation(PenEnds ends) {

@@ -2,10 +2,15 @@ package coldseam.junctions.store;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Boundary;
+import coldseam.conduction.Coupling;
+import coldseam.conduction.HeatFlow;
 import coldseam.conduction.Interval;
+import coldseam.conduction.Outcome;
 import coldseam.conduction.Point;
+import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
+import coldseam.conduction.SurfaceTemperature;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
@@ -29,7 +34,6 @@ public final class SolutionBytes {
         try (DataOutputStream out = new DataOutputStream(bytes)) {
             out.writeUTF(section.name());
             out.writeUTF(section.symmetry().name());
-            out.writeDouble(section.snap());
             out.writeDouble(accuracy.relativeWidth());
             out.writeInt(accuracy.maximumUnknowns());
             out.writeInt(section.regions().size());
@@ -72,30 +76,30 @@ public final class SolutionBytes {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (DataOutputStream out = new DataOutputStream(new GZIPOutputStream(bytes))) {
             out.writeInt(solution.couplings().size());
-            for (Solution.Coupling coupling : solution.couplings()) {
+            for (Coupling coupling : solution.couplings()) {
                 out.writeUTF(coupling.first());
                 out.writeUTF(coupling.second());
                 interval(coupling.value(), out);
             }
             out.writeInt(solution.heatFlows().size());
-            for (Solution.HeatFlow flow : solution.heatFlows()) {
+            for (HeatFlow flow : solution.heatFlows()) {
                 out.writeUTF(flow.environment());
                 interval(flow.value(), out);
             }
             out.writeInt(solution.surfaces().size());
-            for (Solution.SurfaceTemperature surface : solution.surfaces()) {
+            for (SurfaceTemperature<Point> surface : solution.surfaces()) {
                 out.writeUTF(surface.environment());
                 out.writeDouble(surface.lowest());
                 point(surface.at(), out);
                 out.writeDouble(surface.change());
             }
             out.writeInt(solution.probes().size());
-            for (Solution.ProbeTemperature probe : solution.probes()) {
+            for (ProbeTemperature probe : solution.probes()) {
                 out.writeUTF(probe.name());
                 out.writeDouble(probe.temperature());
                 out.writeDouble(probe.change());
             }
-            out.writeBoolean(solution.met());
+            outcome(solution.outcome(), out);
             out.writeInt(solution.unknowns());
             out.writeDouble(solution.seconds());
             out.writeInt(solution.notes().size());
@@ -112,15 +116,13 @@ public final class SolutionBytes {
     /** The answer to a question. */
     static Solution read(byte[] content, Section section, Accuracy accuracy) {
         try (DataInputStream in = new DataInputStream(new GZIPInputStream(new ByteArrayInputStream(content)))) {
-            ImmutableList<Solution.Coupling> couplings =
-                    list(in, () -> new Solution.Coupling(in.readUTF(), in.readUTF(), interval(in)));
-            ImmutableList<Solution.HeatFlow> flows = list(in, () -> new Solution.HeatFlow(in.readUTF(), interval(in)));
-            ImmutableList<Solution.SurfaceTemperature> surfaces = list(
-                    in,
-                    () -> new Solution.SurfaceTemperature(in.readUTF(), in.readDouble(), point(in), in.readDouble()));
-            ImmutableList<Solution.ProbeTemperature> probes =
-                    list(in, () -> new Solution.ProbeTemperature(in.readUTF(), in.readDouble(), in.readDouble()));
-            boolean met = in.readBoolean();
+            ImmutableList<Coupling> couplings = list(in, () -> new Coupling(in.readUTF(), in.readUTF(), interval(in)));
+            ImmutableList<HeatFlow> flows = list(in, () -> new HeatFlow(in.readUTF(), interval(in)));
+            ImmutableList<SurfaceTemperature<Point>> surfaces =
+                    list(in, () -> new SurfaceTemperature<>(in.readUTF(), in.readDouble(), point(in), in.readDouble()));
+            ImmutableList<ProbeTemperature> probes =
+                    list(in, () -> new ProbeTemperature(in.readUTF(), in.readDouble(), in.readDouble()));
+            Outcome outcome = outcome(in);
             int unknowns = in.readInt();
             double seconds = in.readDouble();
             ImmutableList<String> notes = list(in, in::readUTF);
@@ -132,13 +134,36 @@ public final class SolutionBytes {
                     probes,
                     KeptField.read(in, section),
                     accuracy,
-                    met,
+                    outcome,
                     unknowns,
                     seconds,
                     notes);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
+    }
+
+    private static void outcome(Outcome outcome, DataOutputStream out) throws IOException {
+        out.writeUTF(outcome.getClass().getSimpleName());
+        out.writeDouble(outcome.asked());
+        out.writeDouble(outcome.got());
+        out.writeInt(outcome instanceof Outcome.UnknownsSpent spent ? spent.unknowns() : 0);
+        point(outcome.at().orElse(new Point(0, 0)), out);
+    }
+
+    private static Outcome outcome(DataInputStream in) throws IOException {
+        String kind = in.readUTF();
+        double asked = in.readDouble();
+        double got = in.readDouble();
+        int unknowns = in.readInt();
+        Point at = point(in);
+        return switch (kind) {
+            case "Met" -> new Outcome.Met(asked, got);
+            case "UnknownsSpent" -> new Outcome.UnknownsSpent(asked, got, unknowns);
+            case "SingularCorner" -> new Outcome.SingularCorner(asked, got, at);
+            case "Infinite" -> new Outcome.Infinite(asked, at);
+            default -> throw new IOException("unknown outcome " + kind);
+        };
     }
 
     private interface Reading<T> {

@@ -3,7 +3,7 @@ package coldseam.junctions.store;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
-import coldseam.envelope.file.AtomicFiles;
+import coldseam.files.AtomicFiles;
 import coldseam.junctions.SectionSolving;
 import java.io.IOException;
 import java.net.URI;

@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.file.FileFaultException;
-import coldseam.envelope.file.KnownNames;
+import coldseam.files.FileFaultException;
+import coldseam.files.KnownNames;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.JunctionResult;

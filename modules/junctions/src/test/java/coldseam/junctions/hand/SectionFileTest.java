@@ -5,16 +5,22 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Interval;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
 import coldseam.conduction.solve.Conduction;
-import coldseam.envelope.file.FileFaultException;
+import coldseam.files.Faults;
+import coldseam.files.FileFaultException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
+import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Sections drawn by hand, and their answers as JSON. */
 class SectionFileTest {
@@ -50,7 +56,6 @@ class SectionFileTest {
                 file.section().regions().getFirst().outline().corners().get(1).x(),
                 1e-12);
         assertEquals(Symmetry.PLANAR, file.section().symmetry());
-        assertEquals(1e-7, file.section().snap(), 1e-15);
         Solution solution = Conduction.solve(file.section(), Accuracy.standard());
         double u = 1 / (0.13 + 0.18 / 0.8 + 0.04);
         assertTrue(solution.coupling("indoor", "outdoor").width() < 1e-6);
@@ -112,19 +117,80 @@ class SectionFileTest {
         assertEquals(0.2, section.boundaries().getFirst().surfaceResistance().orElseThrow());
     }
 
-    /** A turned drawing keeps the rounding of a thousandth of its unit; layers of half a millimetre in metres stay apart. */
+    /**
+     * Brick with a strip of steel through it, 2 mm in the first and 0.2 mm in the second, the first with a slanted edge,
+     * drawn in four units: the layers stay, and the intervals are the same but for rounding. Worked out apart: without the
+     * steel the coupling is that of the brick alone, far outside.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.002, 0.39", "0.0002, 0.4"})
+    void theSameInEveryUnit(double steel, double slanted) throws IOException {
+        Interval millimetres = solved("mm", 1000, steel, slanted);
+        double brick = 0.4 / (0.13 + 0.3 / 0.8 + 0.04);
+        assertTrue(millimetres.lower() > 1.01 * brick, millimetres::toString);
+        for (Interval other : Lists.immutable.of(
+                solved("cm", 100, steel, slanted),
+                solved("m", 1, steel, slanted),
+                solved("in", 1 / 0.0254, steel, slanted))) {
+            assertEquals(millimetres.lower(), other.lower(), 1e-10 * brick);
+            assertEquals(millimetres.upper(), other.upper(), 1e-10 * brick);
+        }
+    }
+
+    private Interval solved(String unit, double scale, double steel, double slanted) throws IOException {
+        String text = String.format(
+                Locale.ROOT, """
+                section: Steel in brick
+                lengths: %s
+                regions:
+                - {material: brick, conductivity: 0.8, polygon: [[0, 0], [%2$.17g, 0], [%3$.17g, %4$.17g], [0, %4$.17g]]}
+                - {material: steel, conductivity: 50, rectangle: [%5$.17g, 0, %6$.17g, %4$.17g]}
+                environments:
+                  indoor: {temperature: 20, surface-resistance: 0.13}
+                  outdoor: {temperature: 0, surface-resistance: 0.04}
+                boundaries:
+                - {environment: indoor, path: [[0, 0], [%2$.17g, 0]]}
+                - {environment: outdoor, path: [[0, %4$.17g], [%3$.17g, %4$.17g]]}
+                """, unit, 0.4 * scale, slanted * scale, 0.3 * scale, 0.2 * scale, (0.2 + steel) * scale);
+        return Conduction.solve(SectionFile.read(file(unit + steel + ".yaml", text)), Accuracy.standard())
+                .coupling("indoor", "outdoor");
+    }
+
+    /** Infinite flow between two prescribed sides that meet: null and why, and each side has what it is prescribed. */
     @Test
-    void theLatticeFollowsTheDrawing() throws IOException {
-        String turned = WALL.replace(
-                "rectangle: [200, 0, 380, 1000]",
-                "polygon: [[0, 0], [173.205, 100], [73.205, 273.205], [-100, 173.205]]");
-        assertEquals(1e-6, SectionFile.read(file("turned.yaml", turned)).snap(), 1e-12);
-        String metres = WALL.replace("lengths: mm", "lengths: m")
-                .replace("380", "0.3805")
-                .replace("1000", "1");
-        assertEquals(1e-4, SectionFile.read(file("metres.yaml", metres)).snap(), 1e-12);
-        String fine = metres.replace("0.3805", "0.38055");
-        assertEquals(1e-5, SectionFile.read(file("fine.yaml", fine)).snap(), 1e-12);
+    void infinityIsNullWithItsReason() {
+        SectionFile file = SectionFile.load(Path.of("../../fixtures/sections/iso-10211-case-1.yaml"));
+        Solution solution = Conduction.solve(file.section(), new Accuracy(1e-2, 20_000));
+        String json = SectionJson.write(solution, file.unit());
+        assertTrue(json.contains("\"lower\": null") && json.contains("\"upper\": null"), json);
+        assertTrue(json.contains("\"got\": null") && json.contains("and meet at (0, 2) m"), json);
+        assertEquals(20, solution.surface("warm").lowest());
+        assertEquals(0, solution.surface("cold").lowest());
+    }
+
+    private static final String JUNCTION = """
+            junction:
+              kind: outside corner
+              legs:
+              - {name: wall, transmittance: 0.34, external: 1.8, internal: 1.5, insulation: 0.1, cut: [[1.5, 0], [1.5, -0.3]]}
+              - {name: wall, transmittance: 0.34, external: 1.8, internal: 1.5, insulation: 0.1, cut: [[0, 1.5], [-0.3, 1.5]]}
+            """;
+
+    /** An environment that nothing faces has no coupling: no refinement looks for one, and no detail is made of it. */
+    @Test
+    void anEnvironmentThatNothingFaces() throws IOException {
+        String corner = Files.readString(Path.of("../../fixtures/sections/corner-insulated-outside.yaml"));
+        SectionFile file = SectionFile.load(
+                file("unseen.yaml", corner.replaceAll("- \\{environment: outdoor, path: [^\n]*\n", "") + JUNCTION));
+        assertEquals(1, file.section().boundaries().size());
+        Solution solution = Conduction.solve(file.section(), Accuracy.standard());
+        assertTrue(solution.met() && solution.unknowns() < 10_000, solution.outcome() + " " + solution.unknowns());
+        assertTrue(solution.coupling("indoor", "outdoor").upper() < 1e-14);
+        Faults faults = new Faults();
+        assertTrue(HandDrawing.detail("corner", file, faults).isEmpty());
+        assertTrue(assertThrows(FileFaultException.class, faults::throwIfAny)
+                .getMessage()
+                .contains("none faces outdoor"));
     }
 
     @Test

@@ -35,7 +35,6 @@ class WeakestPathsTest {
         Section section = new Section(
                 "test",
                 Symmetry.PLANAR,
-                1e-6,
                 regions,
                 Lists.immutable.of(new Environment("indoor", 20, 0.13), new Environment("outdoor", 0, 0.04)),
                 Lists.immutable.of(

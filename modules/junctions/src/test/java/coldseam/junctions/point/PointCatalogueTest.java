@@ -8,7 +8,7 @@ import coldseam.assemblies.HeatFlow;
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.PointKind;
-import coldseam.envelope.file.FileFaultException;
+import coldseam.files.FileFaultException;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.PointResult;

@@ -8,7 +8,7 @@ import coldseam.conduction.Interval;
 import coldseam.conduction.Solution;
 import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;

@@ -8,7 +8,7 @@ import coldseam.conduction.Point;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
-import coldseam.envelope.file.FileFaultException;
+import coldseam.files.FileFaultException;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;

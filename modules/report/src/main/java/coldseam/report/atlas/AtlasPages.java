@@ -1,8 +1,8 @@
 package coldseam.report.atlas;
 
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.atlas.AtlasCurve;
 import coldseam.junctions.atlas.Sweep;

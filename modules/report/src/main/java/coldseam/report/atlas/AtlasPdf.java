@@ -1,8 +1,8 @@
 package coldseam.report.atlas;
 
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.file.AtomicFiles;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.AtomicFiles;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.atlas.AtlasCsv;
 import coldseam.junctions.atlas.AtlasCurve;
 import coldseam.report.pdf.DocumentInfo;

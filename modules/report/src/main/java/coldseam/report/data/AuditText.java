@@ -1,7 +1,7 @@
 package coldseam.report.data;
 
 import coldseam.audit.Audit;
-import coldseam.envelope.file.JsonText;
+import coldseam.files.JsonText;
 
 /** The audit as JSON text, and the schema of it. */
 public final class AuditText {

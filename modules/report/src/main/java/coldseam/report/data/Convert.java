@@ -1,17 +1,28 @@
 package coldseam.report.data;
 
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
+import coldseam.audit.Subject;
 import coldseam.conduction.Point;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.language.DetailParameter;
+import coldseam.report.words.FindingWords;
+import coldseam.report.words.HeatLossWords;
+import coldseam.report.words.InputWords;
+import coldseam.report.words.MethodWords;
+import coldseam.report.words.SourceWords;
+import coldseam.report.words.TerraceWords;
+import coldseam.report.words.VerdictWords;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -24,6 +35,8 @@ import org.eclipse.collections.impl.factory.SortedMaps;
 final class Convert {
 
     private static final int FORMAT_VERSION = 2;
+
+    private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);
 
     private Convert() {}
 
@@ -48,7 +61,8 @@ final class Convert {
                         site.groundConductivity()),
                 new AuditData.Limits(
                         limits.neckShare(), limits.pathShare(), limits.psi(), limits.temperatureFactor(), limits.chi()),
-                new AuditData.Verdict(verdict.unbroken(), verdict.gaps(), verdict.weakSpots(), verdict.sentence()),
+                new AuditData.Verdict(
+                        verdict.unbroken(), verdict.gaps(), verdict.weakSpots(), VerdictWords.sentence(verdict)),
                 new AuditData.Shell(
                         shell.closed(),
                         shell.externalVolume(),
@@ -80,12 +94,15 @@ final class Convert {
                 MoistureConvert.mould(audit.mould()),
                 audit.terraces()
                         .collect(t -> new AuditData.Terrace(
-                                t.surface(), t.underside(), t.dewPoint(), t.safe(), t.sentence())),
-                audit.holdPoints()
-                        .collect(h -> new AuditData.HoldPoint(h.name(), h.before(), h.lookAt(), h.junctions())),
-                audit.inputs().collect(i -> new AuditData.Input(i.what(), i.value(), i.source())),
-                audit.method(),
-                audit.cautions());
+                                t.surface().name(),
+                                t.underside(),
+                                t.dewPoint(),
+                                t.safe(),
+                                TerraceWords.brief(t, UnitSystem.SI))),
+                audit.holdPoints().collect(h -> new AuditData.HoldPoint(h.name(), h.before(), h.lookAt(), h.sheets())),
+                InputWords.of(audit, UnitSystem.SI).collect(i -> new AuditData.Input(i.what(), i.value(), i.source())),
+                MethodWords.method(audit, UnitSystem.SI),
+                MethodWords.cautions());
     }
 
     static String word(Enum<?> constant) {
@@ -220,12 +237,12 @@ final class Convert {
                 edge.angle(),
                 point(edge.from()),
                 point(edge.to()),
-                row.sheet(),
+                row.sheet().map(JunctionSheet::id),
                 Bounds.of(row.psi()),
                 row.factor(),
                 Bounds.of(row.loss()),
-                row.source(),
-                row.unknown());
+                SourceWords.of(row.source()),
+                !row.source().known());
     }
 
     private static HeatLossData heatLoss(HeatLoss h) {
@@ -247,12 +264,16 @@ final class Convert {
                 h.lines()
                         .collect(line -> new HeatLossData.LineData(
                                 word(line.group()),
-                                line.name(),
+                                HeatLossWords.name(line.part()),
                                 line.size(),
-                                line.sizeUnit().replace("m²", "m2"),
+                                sizeUnit(line.group()),
                                 Bounds.of(line.transmittance()),
                                 line.factor(),
                                 Bounds.of(line.loss()))));
+    }
+
+    private static String sizeUnit(HeatLoss.Group group) {
+        return group.size().map(size -> size == Dimension.AREA ? "m2" : "m").orElse("");
     }
 
     private static FindingData finding(coldseam.audit.Finding f) {
@@ -260,16 +281,20 @@ final class Convert {
                 f.number(),
                 f.rule(),
                 word(f.severity()),
-                f.title(),
-                f.what(),
-                f.place(),
-                point(f.at()),
-                f.length(),
-                f.edges(),
-                f.surface(),
-                f.sheet(),
+                WORDS.title(f),
+                WORDS.what(f),
+                WORDS.place(f),
+                point(f.subject().at()),
+                f.subject().length(),
+                f.subject()
+                        .match(
+                                Subject.Bridges::edges,
+                                surfaces -> Lists.immutable.empty(),
+                                hole -> Lists.immutable.empty()),
+                f.subject().surface().map(coldseam.envelope.shell.Surface::name),
+                f.sheet().map(BridgeSheet::id),
                 f.loss().map(Bounds::of),
                 f.moneyPerYear(),
-                f.toDo());
+                WORDS.toDo(f));
     }
 }

@@ -3,6 +3,7 @@ package coldseam.report.data;
 import coldseam.audit.PointRow;
 import coldseam.audit.PointSheet;
 import coldseam.junctions.PointResult;
+import coldseam.report.words.SourceWords;
 import org.eclipse.collections.impl.factory.Maps;
 import org.eclipse.collections.impl.factory.SortedMaps;
 
@@ -17,12 +18,12 @@ final class ConvertPoints {
                 row.kind().label(),
                 row.surface().name(),
                 row.number(),
-                row.sheet(),
+                row.sheet().map(PointSheet::id),
                 Bounds.of(row.chi()),
                 row.factor(),
                 Bounds.of(row.loss()),
-                row.source(),
-                row.unknown());
+                SourceWords.of(row.source()),
+                !row.source().known());
     }
 
     static PointSheetData sheet(PointSheet sheet) {

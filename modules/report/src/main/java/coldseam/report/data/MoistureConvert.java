@@ -23,7 +23,7 @@ final class MoistureConvert {
                 mould.monthly().map(MoistureConvert::monthly),
                 mould.surfaces()
                         .collect(surface -> new MouldData.SurfaceData(
-                                surface.sheet(),
+                                surface.sheet().id(),
                                 surface.temperatureFactor(),
                                 surface.humidityAtDesign(),
                                 surface.humidityInCriticalMonth(),

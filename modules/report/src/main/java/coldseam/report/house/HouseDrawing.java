@@ -51,7 +51,8 @@ public final class HouseDrawing {
     /** Findings that neither view shows, because something lies in front of them. */
     public ImmutableList<Finding> hidden() {
         return audit.findings()
-                .reject(f -> views.anySatisfy(view -> view.shown().shows(f.at())));
+                .reject(f ->
+                        views.anySatisfy(view -> view.shown().shows(f.subject().at())));
     }
 
     /** The height at which both views fill a width, points. */
@@ -167,8 +168,7 @@ public final class HouseDrawing {
                 : Pen.of(2.6, FindingMark.ink(finding.severity())).rounded();
         placing.shown()
                 .traces()
-                .select(trace ->
-                        trace.visible() && finding.edges().contains(trace.edge().name()))
+                .select(trace -> trace.visible() && finding.subject().isAbout(trace.edge()))
                 .forEach(trace ->
                         canvas.stroke(Lists.immutable.of(placing.at(trace.from()), placing.at(trace.to())), pen));
     }
@@ -177,9 +177,9 @@ public final class HouseDrawing {
         double radius = audit.findings().size() > 30 ? 5 : 6.4;
         List<Spot> taken = new ArrayList<>();
         ImmutableList<Finding> seen =
-                audit.findings().select(f -> placing.shown().shows(f.at()));
+                audit.findings().select(f -> placing.shown().shows(f.subject().at()));
         for (Finding finding : seen) {
-            Spot place = placing.at(finding.at());
+            Spot place = placing.at(finding.subject().at());
             Spot free = free(place, taken, box, radius);
             taken.add(free);
             if (free.distance(place) > radius) {

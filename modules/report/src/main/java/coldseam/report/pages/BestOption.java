@@ -3,7 +3,7 @@ package coldseam.report.pages;
 import coldseam.audit.JunctionSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import coldseam.junctions.JunctionResult;
 import coldseam.report.drawing.Box;
 import coldseam.report.pdf.Block;

@@ -1,7 +1,7 @@
 package coldseam.report.pages;
 
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.DefaultPsi;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Detail;

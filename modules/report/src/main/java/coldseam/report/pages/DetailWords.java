@@ -1,7 +1,7 @@
 package coldseam.report.pages;
 
 import coldseam.envelope.Control;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Detail;

@@ -3,13 +3,14 @@ package coldseam.report.pages;
 import coldseam.audit.HeatLoss;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
+import coldseam.report.words.HeatLossWords;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -75,7 +76,7 @@ public final class HeatLossTable {
                 Printed bounds = printed(line.loss(), print);
                 sum = sum.plus(bounds);
                 table = table.row(
-                        line.name(),
+                        HeatLossWords.name(line.part()),
                         size(line, print),
                         transmittance(line, print),
                         print.number(line.factor(), Dimension.RATIO),
@@ -115,25 +116,17 @@ public final class HeatLossTable {
     }
 
     private static String size(HeatLoss.Line line, Print print) {
-        return switch (line.sizeUnit()) {
-            case "m²" -> print.of(line.size(), Dimension.AREA);
-            case "m" ->
-                print.units().number(line.size(), Dimension.LENGTH, 2) + " "
-                        + print.units().label(Dimension.LENGTH);
-            default ->
-                line.size() == Math.rint(line.size())
-                        ? Long.toString(Math.round(line.size()))
-                        : Double.toString(line.size());
-        };
+        return line.group()
+                .size()
+                .map(size -> size == Dimension.LENGTH
+                        ? print.units().number(line.size(), size, 2) + " "
+                                + print.units().label(size)
+                        : print.of(line.size(), size))
+                .orElseGet(() -> Long.toString(Math.round(line.size())));
     }
 
     private static String transmittance(HeatLoss.Line line, Print print) {
-        Dimension dimension = switch (line.sizeUnit()) {
-            case "m²" -> Dimension.TRANSMITTANCE;
-            case "m" -> Dimension.LINEAR_TRANSMITTANCE;
-            default -> Dimension.POINT_TRANSMITTANCE;
-        };
-        return print.of(line.transmittance(), dimension);
+        return print.of(line.transmittance(), line.group().transmittance());
     }
 
     private static void summary(Page page) {

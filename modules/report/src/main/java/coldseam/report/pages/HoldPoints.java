@@ -41,9 +41,9 @@ public final class HoldPoints {
                 Style.BODY.with(Palette.DEEP).sized(10.5, 14)));
         out.add(Blocks.text(
                 "Before " + point.before()
-                        + (point.junctions().isEmpty()
+                        + (point.sheets().isEmpty()
                                 ? ""
-                                : " · sheets " + point.junctions().makeString(", ")),
+                                : " · sheets " + point.sheets().makeString(", ")),
                 Style.BODY.with(Palette.SLATE)));
         out.add(Blocks.space(2));
         point.lookAt()

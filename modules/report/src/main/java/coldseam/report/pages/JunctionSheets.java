@@ -1,8 +1,9 @@
 package coldseam.report.pages;
 
 import coldseam.audit.JunctionSheet;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.audit.Mould;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Detail;
 import coldseam.report.drawing.Align;
@@ -177,12 +178,11 @@ public final class JunctionSheets {
     private static void own(Page page, JunctionSheet sheet, MutableList<Block> out) {
         var mould = page.audit().mould();
         String own = page.print().of(page.audit().house().site().indoorHumidity(), Dimension.SHARE);
-        boolean wet = mould.wetAtDesign().anySatisfy(surface -> surface.sheet().equals(sheet.id()));
+        boolean wet = Mould.among(mould.wetAtDesign(), sheet);
         if (!wet) {
             return;
         }
-        boolean byMonth =
-                mould.wetByMonth().anySatisfy(surface -> surface.sheet().equals(sheet.id()));
+        boolean byMonth = Mould.among(mould.wetByMonth(), sheet);
         String months = mould.monthly().isEmpty()
                 ? " It was not judged by months, since the house file gives no monthly climate."
                 : byMonth
@@ -203,9 +203,7 @@ public final class JunctionSheets {
     private static void edges(Page page, JunctionSheet sheet) {
         page.flow().heading("Where it is");
         Table table = Table.of(Table.Column.share("place", 1), Table.Column.number("length", 74));
-        for (var row : page.audit()
-                .junctions()
-                .select(j -> sheet.edges().contains(j.edge().name()))) {
+        for (var row : page.audit().junctions().select(row -> row.isOn(sheet))) {
             table = table.row(row.edge().place(), page.print().length(row.length()));
         }
         page.flow().add(table);

@@ -6,7 +6,7 @@ import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.Mould;
 import coldseam.envelope.Site;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
@@ -82,14 +82,9 @@ public final class Moisture {
                 months ? start.newWith(Table.Column.number("mould from, in " + critical(mould), 66)) : start;
         Table table = new Table(columns.newWith(Table.Column.share("says", 0.62)), Lists.immutable.empty());
         for (Mould.Surface surface : mould.surfaces()) {
-            String kind = audit.sheets()
-                    .detect(sheet -> sheet.id().equals(surface.sheet()))
-                    .result()
-                    .setup()
-                    .kind()
-                    .label();
+            String kind = surface.sheet().result().setup().kind().label();
             ImmutableList<Table.Cell> cells = Lists.immutable.of(
-                    Table.Cell.of(surface.sheet()),
+                    Table.Cell.of(surface.sheet().id()),
                     Table.Cell.of(kind),
                     Table.Cell.of(Print.factor(surface.temperatureFactor())),
                     Table.Cell.of(Print.percent(surface.humidityAtDesign())));

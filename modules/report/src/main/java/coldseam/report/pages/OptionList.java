@@ -2,8 +2,8 @@ package coldseam.report.pages;
 
 import coldseam.audit.JunctionSheet;
 import coldseam.envelope.DimensionSystem;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Cost;
 import coldseam.junctions.language.DetailParameter;

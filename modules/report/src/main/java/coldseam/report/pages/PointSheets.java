@@ -2,7 +2,7 @@ package coldseam.report.pages;
 
 import coldseam.audit.PointRow;
 import coldseam.audit.PointSheet;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
@@ -10,6 +10,7 @@ import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
+import coldseam.report.words.SourceWords;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -48,19 +49,14 @@ public final class PointSheets {
             table = table.row(
                     Print.capital(row.points().name()) + ": " + row.kind().label() + ", "
                             + row.surface().name(),
-                    row.sheet().orElse("–"),
+                    row.sheet().map(PointSheet::id).orElse("–"),
                     Integer.toString(row.number()),
                     row.sheet().isPresent() ? print.number(row.chi(), Dimension.POINT_TRANSMITTANCE) : "–",
                     print.number(row.factor(), Dimension.RATIO),
                     row.sheet().isPresent() ? print.number(row.loss(), Dimension.HEAT_LOSS_COEFFICIENT) : "–",
-                    source(row));
+                    SourceWords.brief(row.source()));
         }
         flow.add(table);
-    }
-
-    private static String source(PointRow row) {
-        boolean computed = row.source().startsWith("computed");
-        return (computed ? "computed" : row.source()) + (row.unknown() && computed ? ", a stand-in" : "");
     }
 
     private static void write(Page page, PointSheet sheet) {

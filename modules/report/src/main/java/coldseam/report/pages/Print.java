@@ -1,8 +1,8 @@
 package coldseam.report.pages;
 
 import coldseam.conduction.Interval;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import java.util.Locale;
 
 /** Numbers as the report prints them: always with their unit, intervals with both bounds. */

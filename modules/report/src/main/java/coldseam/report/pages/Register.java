@@ -1,11 +1,13 @@
 package coldseam.report.pages;
 
 import coldseam.audit.JunctionRow;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.audit.JunctionSheet;
+import coldseam.files.quantity.Dimension;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
+import coldseam.report.words.SourceWords;
 
 /** Every edge of the shell, so that none can be silent. */
 public final class Register {
@@ -32,18 +34,12 @@ public final class Register {
         for (JunctionRow row : page.audit().junctions()) {
             table = table.row(
                     row.edge().name(),
-                    row.sheet().orElse("–"),
+                    row.sheet().map(JunctionSheet::id).orElse("–"),
                     print.units().number(row.length(), Dimension.LENGTH, 2),
                     print.number(row.psi(), Dimension.LINEAR_TRANSMITTANCE),
                     print.number(row.loss(), Dimension.HEAT_LOSS_COEFFICIENT),
-                    source(row));
+                    SourceWords.brief(row.source()));
         }
         flow.add(table);
-    }
-
-    /** "computed" for all that is; what stands in for a detail nobody chose says so. */
-    private static String source(JunctionRow row) {
-        boolean computed = row.source().startsWith("computed");
-        return (computed ? "computed" : row.source()) + (row.unknown() && computed ? ", a stand-in" : "");
     }
 }

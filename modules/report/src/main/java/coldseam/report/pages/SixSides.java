@@ -1,9 +1,9 @@
 package coldseam.report.pages;
 
 import coldseam.audit.SideSummary;
-import coldseam.envelope.quantity.Dimension;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Side;
+import coldseam.files.quantity.Dimension;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;

@@ -4,7 +4,7 @@ import coldseam.conduction.GapPlaces;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
 import coldseam.conduction.TemperatureField;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;

@@ -1,6 +1,6 @@
 package coldseam.report.section;
 
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.quantity.Dimension;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.WeakestPath;
 import coldseam.report.drawing.Align;

@@ -8,7 +8,7 @@ import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
 import coldseam.conduction.TemperatureField;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.plan.PlanarSubdivision;
 import coldseam.junctions.plan.SectionEnd;
@@ -135,7 +135,6 @@ public final class PointPictures {
         Section whole = new Section(
                 section.name(),
                 Symmetry.PLANAR,
-                section.snap(),
                 section.regions()
                         .flatCollect(region -> mirrored(region.outline())
                                 .collect(outline -> new Region(region.material(), region.conductivity(), outline))),
@@ -152,7 +151,7 @@ public final class PointPictures {
                 half.probes(),
                 new Mirrored(half.field()),
                 half.accuracy(),
-                half.met(),
+                half.outcome(),
                 half.unknowns(),
                 half.seconds(),
                 half.notes());

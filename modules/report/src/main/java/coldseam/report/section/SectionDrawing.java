@@ -143,8 +143,8 @@ public final class SectionDrawing {
         Type name = Type.of(8.5).with(coldseam.report.drawing.Face.SEMIBOLD).with(Palette.SLATE);
         for (Environment environment : picture.solution().section().environments()) {
             String first = environment.name();
-            String second = picture.system()
-                    .format(environment.temperature(), coldseam.envelope.quantity.Dimension.TEMPERATURE);
+            String second =
+                    picture.system().format(environment.temperature(), coldseam.files.quantity.Dimension.TEMPERATURE);
             double w = Math.max(
                     canvas.metrics().width(first, name), canvas.metrics().width(second, name));
             FreeAir.place(grid, picture.solution().section(), environment.name(), placed, occupied, w + 6, 24)

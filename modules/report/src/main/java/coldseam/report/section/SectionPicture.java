@@ -4,7 +4,7 @@ import coldseam.conduction.Point;
 import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.WeakestPath;

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.atlas.Atlas;
 import coldseam.junctions.atlas.AtlasCurve;

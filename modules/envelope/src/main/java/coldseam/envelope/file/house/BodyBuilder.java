@@ -5,7 +5,7 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.Material;
 import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
-import coldseam.envelope.file.Named;
+import coldseam.files.Named;
 import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;

@@ -1,20 +1,20 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Body;
-import coldseam.envelope.file.Bounds;
-import coldseam.envelope.file.Default;
-import coldseam.envelope.file.Defines;
-import coldseam.envelope.file.Doc;
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.Marked;
-import coldseam.envelope.file.Named;
-import coldseam.envelope.file.Noun;
-import coldseam.envelope.file.Positional;
-import coldseam.envelope.file.Refers;
-import coldseam.envelope.file.SelfChecking;
-import coldseam.envelope.file.Size;
-import coldseam.envelope.file.Unit;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.Bounds;
+import coldseam.files.Default;
+import coldseam.files.Defines;
+import coldseam.files.Doc;
+import coldseam.files.Faults;
+import coldseam.files.Marked;
+import coldseam.files.Named;
+import coldseam.files.Noun;
+import coldseam.files.Positional;
+import coldseam.files.Refers;
+import coldseam.files.SelfChecking;
+import coldseam.files.Size;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
 import org.eclipse.collections.api.list.ImmutableList;
 
 @Noun("a body")

@@ -1,14 +1,14 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Climate;
-import coldseam.envelope.file.Bounds;
-import coldseam.envelope.file.Default;
-import coldseam.envelope.file.Doc;
-import coldseam.envelope.file.Noun;
-import coldseam.envelope.file.Positional;
-import coldseam.envelope.file.Size;
-import coldseam.envelope.file.Unit;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.Bounds;
+import coldseam.files.Default;
+import coldseam.files.Doc;
+import coldseam.files.Noun;
+import coldseam.files.Positional;
+import coldseam.files.Size;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
 import org.eclipse.collections.api.list.ImmutableList;
 
 @Noun("a climate")

@@ -1,16 +1,16 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Point2;
-import coldseam.envelope.file.Bounds;
-import coldseam.envelope.file.Doc;
-import coldseam.envelope.file.Marked;
-import coldseam.envelope.file.Noun;
-import coldseam.envelope.file.Position;
-import coldseam.envelope.file.Positional;
-import coldseam.envelope.file.Size;
-import coldseam.envelope.file.Unit;
-import coldseam.envelope.file.Whole;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.Bounds;
+import coldseam.files.Doc;
+import coldseam.files.Marked;
+import coldseam.files.Noun;
+import coldseam.files.Position;
+import coldseam.files.Positional;
+import coldseam.files.Size;
+import coldseam.files.Unit;
+import coldseam.files.Whole;
+import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;

@@ -1,12 +1,12 @@
 package coldseam.envelope.file.house;
 
-import coldseam.envelope.file.Bounds;
-import coldseam.envelope.file.Doc;
-import coldseam.envelope.file.Marked;
-import coldseam.envelope.file.Noun;
-import coldseam.envelope.file.Short;
-import coldseam.envelope.file.Unit;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.Bounds;
+import coldseam.files.Doc;
+import coldseam.files.Marked;
+import coldseam.files.Noun;
+import coldseam.files.Short;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
 import java.util.Locale;
 
 @Noun("ground")

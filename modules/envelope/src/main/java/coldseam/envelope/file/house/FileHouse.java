@@ -1,12 +1,12 @@
 package coldseam.envelope.file.house;
 
-import coldseam.envelope.file.Default;
-import coldseam.envelope.file.Defines;
-import coldseam.envelope.file.Doc;
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.Named;
-import coldseam.envelope.file.Noun;
-import coldseam.envelope.file.SelfChecking;
+import coldseam.files.Default;
+import coldseam.files.Defines;
+import coldseam.files.Doc;
+import coldseam.files.Faults;
+import coldseam.files.Named;
+import coldseam.files.Noun;
+import coldseam.files.SelfChecking;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The house file, whole. */

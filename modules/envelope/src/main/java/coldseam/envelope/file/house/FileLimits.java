@@ -1,12 +1,12 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Limits;
-import coldseam.envelope.file.Bounds;
-import coldseam.envelope.file.Default;
-import coldseam.envelope.file.Doc;
-import coldseam.envelope.file.Noun;
-import coldseam.envelope.file.Unit;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.Bounds;
+import coldseam.files.Default;
+import coldseam.files.Doc;
+import coldseam.files.Noun;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
 
 @Noun("limits")
 @Doc("What the audit holds junctions and points to.")

@@ -2,13 +2,13 @@ package coldseam.envelope.file.house;
 
 import coldseam.envelope.Material;
 import coldseam.envelope.Provenance;
-import coldseam.envelope.file.BadValueException;
-import coldseam.envelope.file.Bounds;
-import coldseam.envelope.file.Default;
-import coldseam.envelope.file.Doc;
-import coldseam.envelope.file.Noun;
-import coldseam.envelope.file.Unit;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.BadValueException;
+import coldseam.files.Bounds;
+import coldseam.files.Default;
+import coldseam.files.Doc;
+import coldseam.files.Noun;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

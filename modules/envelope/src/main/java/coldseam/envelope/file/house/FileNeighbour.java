@@ -1,13 +1,13 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Exposure;
-import coldseam.envelope.file.BadValueException;
-import coldseam.envelope.file.Bounds;
-import coldseam.envelope.file.Doc;
-import coldseam.envelope.file.Marked;
-import coldseam.envelope.file.Noun;
-import coldseam.envelope.file.Unit;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.BadValueException;
+import coldseam.files.Bounds;
+import coldseam.files.Doc;
+import coldseam.files.Marked;
+import coldseam.files.Noun;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
 
 @Noun("a neighbour")
 @Doc("What lies on the far side of a wall, floor or roof.")

@@ -1,14 +1,14 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Prices;
-import coldseam.envelope.file.BadValueException;
-import coldseam.envelope.file.Bounds;
-import coldseam.envelope.file.Default;
-import coldseam.envelope.file.Doc;
-import coldseam.envelope.file.Named;
-import coldseam.envelope.file.Noun;
-import coldseam.envelope.quantity.QuantityException;
-import coldseam.envelope.quantity.QuantityParser;
+import coldseam.files.BadValueException;
+import coldseam.files.Bounds;
+import coldseam.files.Default;
+import coldseam.files.Doc;
+import coldseam.files.Named;
+import coldseam.files.Noun;
+import coldseam.files.quantity.QuantityException;
+import coldseam.files.quantity.QuantityParser;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;

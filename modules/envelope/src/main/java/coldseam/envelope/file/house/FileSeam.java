@@ -2,12 +2,12 @@ package coldseam.envelope.file.house;
 
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Seam;
-import coldseam.envelope.file.Bounds;
-import coldseam.envelope.file.Doc;
-import coldseam.envelope.file.Located;
-import coldseam.envelope.file.Noun;
-import coldseam.envelope.file.Unit;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.Bounds;
+import coldseam.files.Doc;
+import coldseam.files.Located;
+import coldseam.files.Noun;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
 
 @Noun("a seam")
 @Doc("A junction that the shape cannot show.")

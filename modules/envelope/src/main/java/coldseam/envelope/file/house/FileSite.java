@@ -2,14 +2,14 @@ package coldseam.envelope.file.house;
 
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Site;
-import coldseam.envelope.file.BadValueException;
-import coldseam.envelope.file.Bounds;
-import coldseam.envelope.file.Default;
-import coldseam.envelope.file.Doc;
-import coldseam.envelope.file.Noun;
-import coldseam.envelope.file.Unit;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.BadValueException;
+import coldseam.files.Bounds;
+import coldseam.files.Default;
+import coldseam.files.Doc;
+import coldseam.files.Noun;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

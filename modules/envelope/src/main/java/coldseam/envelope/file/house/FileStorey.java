@@ -1,16 +1,16 @@
 package coldseam.envelope.file.house;
 
-import coldseam.envelope.file.BadValueException;
-import coldseam.envelope.file.Bounds;
-import coldseam.envelope.file.Defines;
-import coldseam.envelope.file.Doc;
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.Noun;
-import coldseam.envelope.file.Position;
-import coldseam.envelope.file.Refers;
-import coldseam.envelope.file.SelfChecking;
-import coldseam.envelope.file.Unit;
-import coldseam.envelope.quantity.Dimension;
+import coldseam.files.BadValueException;
+import coldseam.files.Bounds;
+import coldseam.files.Defines;
+import coldseam.files.Doc;
+import coldseam.files.Faults;
+import coldseam.files.Noun;
+import coldseam.files.Position;
+import coldseam.files.Refers;
+import coldseam.files.SelfChecking;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

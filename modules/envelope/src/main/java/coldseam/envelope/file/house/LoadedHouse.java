@@ -4,9 +4,9 @@ import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.OwnPsi;
 import coldseam.envelope.PointBridges;
-import coldseam.envelope.file.Located;
-import coldseam.envelope.file.Named;
-import coldseam.envelope.file.Position;
+import coldseam.files.Located;
+import coldseam.files.Named;
+import coldseam.files.Position;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 

@@ -1,13 +1,13 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Material;
-import coldseam.envelope.file.Binder;
-import coldseam.envelope.file.Defines;
-import coldseam.envelope.file.Doc;
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.Named;
-import coldseam.envelope.file.Noun;
-import coldseam.envelope.file.SourceDocument;
+import coldseam.files.Binder;
+import coldseam.files.Defines;
+import coldseam.files.Doc;
+import coldseam.files.Faults;
+import coldseam.files.Named;
+import coldseam.files.Noun;
+import coldseam.files.SourceDocument;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

@@ -1,9 +1,9 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Point2;
-import coldseam.envelope.file.BadValueException;
-import coldseam.envelope.quantity.Dimension;
-import coldseam.envelope.quantity.UnitSystem;
+import coldseam.files.BadValueException;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;

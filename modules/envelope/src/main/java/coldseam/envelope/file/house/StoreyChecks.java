@@ -1,6 +1,6 @@
 package coldseam.envelope.file.house;
 
-import coldseam.envelope.file.Faults;
+import coldseam.files.Faults;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldseam.envelope.file.FileFaultException;
-import coldseam.envelope.file.KnownNames;
+import coldseam.files.FileFaultException;
+import coldseam.files.KnownNames;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

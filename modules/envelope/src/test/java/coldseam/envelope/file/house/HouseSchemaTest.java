@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldseam.envelope.file.AtomicFiles;
-import coldseam.envelope.file.Faults;
-import coldseam.envelope.file.SourceDocument;
-import coldseam.envelope.file.SourceNode;
+import coldseam.files.AtomicFiles;
+import coldseam.files.Faults;
+import coldseam.files.SourceDocument;
+import coldseam.files.SourceNode;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;

@@ -2,7 +2,7 @@ package coldseam.envelope.file.house;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import coldseam.envelope.file.FileFaultException;
+import coldseam.files.FileFaultException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

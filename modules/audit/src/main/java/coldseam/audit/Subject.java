@@ -1,0 +1,100 @@
+package coldseam.audit;
+
+import coldseam.envelope.Point3;
+import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.OpenEdge;
+import coldseam.envelope.shell.Surface;
+import java.util.Optional;
+import java.util.function.Function;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** What a finding is about; at least one of whatever it is. */
+public sealed interface Subject {
+
+    /**
+     * Edges of the shell, or sets of points.
+     *
+     * @param rows those of the worst sheet first
+     */
+    record Bridges(ImmutableList<? extends BridgeRow> rows) implements Subject {
+
+        /** Names of the edges, the longest first; empty for points. */
+        public ImmutableList<String> edges() {
+            return rows.selectInstancesOf(JunctionRow.class)
+                    .toSortedListBy(row -> -row.length())
+                    .collect(JunctionRow::name)
+                    .toImmutable();
+        }
+
+        private BridgeRow largest() {
+            return rows.maxBy(BridgeRow::size);
+        }
+    }
+
+    /** Plane surfaces. */
+    record Surfaces(ImmutableList<Surface> all) implements Subject {}
+
+    /**
+     * A hole in the shell.
+     *
+     * @param edges that surround it, as far as they are there
+     */
+    record Hole(ImmutableList<OpenEdge> edges) implements Subject {}
+
+    /** What its alternative makes of it. */
+    default <T> T match(Function<Bridges, T> bridges, Function<Surfaces, T> surfaces, Function<Hole, T> hole) {
+        if (this instanceof Bridges it) {
+            return bridges.apply(it);
+        }
+        return this instanceof Surfaces it ? surfaces.apply(it) : hole.apply((Hole) this);
+    }
+
+    /** m; zero where it has none. */
+    default double length() {
+        return match(
+                bridges -> bridges.rows().selectInstancesOf(JunctionRow.class).sumOfDouble(JunctionRow::length),
+                surfaces -> 0.0,
+                hole -> hole.edges().sumOfDouble(OpenEdge::length));
+    }
+
+    /** A point of it for the drawing, on the outer shell. */
+    default Point3 at() {
+        return match(
+                bridges -> bridges.largest() instanceof JunctionRow row
+                        ? middle(
+                                Lists.immutable.of(row.edge().from(), row.edge().to()))
+                        : middle(surface().orElseThrow().outline()),
+                surfaces -> middle(surface().orElseThrow().outline()),
+                hole -> middle(hole.edges().flatCollect(edge -> Lists.immutable.of(edge.from(), edge.to()))));
+    }
+
+    /** The largest surface, or that of the largest set of points; empty for edges and holes. */
+    default Optional<Surface> surface() {
+        return match(
+                bridges -> bridges.largest() instanceof PointRow row ? Optional.of(row.surface()) : Optional.empty(),
+                surfaces -> Optional.of(surfaces.all().maxBy(Surface::externalArea)),
+                hole -> Optional.empty());
+    }
+
+    /** Whether it is about an edge. */
+    default boolean isAbout(Edge edge) {
+        return this instanceof Bridges it
+                && it.rows()
+                        .anySatisfy(row -> row instanceof JunctionRow junction
+                                && junction.edge().name().equals(edge.name()));
+    }
+
+    /** Whether it is about a set of points. */
+    default boolean isAbout(PointRow set) {
+        return this instanceof Bridges it
+                && it.rows()
+                        .anySatisfy(row ->
+                                row instanceof PointRow points && points.name().equals(set.name()));
+    }
+
+    private static Point3 middle(ImmutableList<Point3> of) {
+        double n = of.size();
+        return new Point3(of.sumOfDouble(Point3::x) / n, of.sumOfDouble(Point3::y) / n, of.sumOfDouble(Point3::z) / n);
+    }
+}

@@ -1,0 +1,92 @@
+package coldseam.audit.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.Audit;
+import coldseam.audit.HeatLoss.Group;
+import coldseam.audit.HeatLoss.Line;
+import coldseam.audit.Note;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+
+/** Floors and walls in the ground. */
+class SurfaceHeatsTest {
+
+    private static final double GROUND = 1.5;
+
+    private static final String EDGED = Sample.yaml()
+            .replace(
+                    "base: {kind: slab on ground, assembly: slab}",
+                    "base: {kind: slab on ground, assembly: slab, edge: {direction: vertical, extent: 600 mm,"
+                            + " thickness: 100 mm, material: extruded polystyrene board}}");
+
+    private static String ownPsi(String citation) {
+        return EDGED + "own-psi:\n- {kinds: [slab edge], psi: 0.1 W/(m·K), source: " + citation + "}\n";
+    }
+
+    private static double ground(String yaml) {
+        return Sample.audit(yaml, Sample.good()).heatLoss().ground();
+    }
+
+    /** A rim that is computed as a section with its ground holds its insulation: it may not count again in the floor's U. */
+    @Test
+    void edgeInsulationCountsOnceWhereTheRimIsComputed() {
+        double plain = BoxByHand.LENGTH * BoxByHand.WIDTH * BoxByHand.transmittance("slab");
+        assertEquals(plain, ground(EDGED), 0.0005);
+        assertEquals(
+                Lists.immutable.of(new Note.EdgeInsulationInSection()),
+                Sample.audit(EDGED, Sample.good()).notes());
+    }
+
+    /**
+     * ISO 13370:2017 annex B (from memory), vertical: ψ = −λ/π·(ln(2D/dt + 1) − ln(2D/(dt + d') + 1)), with d' = λ·R' and
+     * R' = dn/λn − dn/λ; U = U0 + 2ψ/B'.
+     */
+    @Test
+    void edgeInsulationCountsInTheFloorWhereTheRimHasAPsiOfItsOwn() {
+        double dt = BoxByHand.WALL + GROUND * (0.17 + 0.15 / 2.3 + 0.16 / 0.035 + 0.04);
+        double more = GROUND * (0.1 / 0.035 - 0.1 / GROUND);
+        double psi = -GROUND / Math.PI * (Math.log(2 * 0.6 / dt + 1) - Math.log(2 * 0.6 / (dt + more) + 1));
+        double area = BoxByHand.LENGTH * BoxByHand.WIDTH;
+        double saved = psi * 2 * (BoxByHand.LENGTH + BoxByHand.WIDTH);
+        assertTrue(saved < -0.5, "worth counting");
+        assertEquals(area * BoxByHand.transmittance("slab") + saved, ground(ownPsi("our own computation")), 0.001);
+    }
+
+    /** What the citation says is for people: no word of it may move the sum. */
+    @Test
+    void theCitationOfAnOwnPsiChangesNothing() {
+        Audit plain = Sample.audit(ownPsi("our own computation"), Sample.good());
+        Audit computed = Sample.audit(ownPsi("computed by the maker"), Sample.good());
+        assertEquals(plain.heatLoss().total(), computed.heatLoss().total());
+        assertEquals(plain.notes(), computed.notes());
+        assertEquals(Lists.immutable.empty(), plain.notes());
+    }
+
+    /**
+     * Walls of a cellar beside one another: their conductances' mean by area, here by length, since all are as high.
+     * Ubw = 2λ/(πz)·(1 + 0.5·dw/(dw + z))·ln(z/dw + 1), ISO 13370:2017 clause 7.4 (from memory), with dw below dt.
+     */
+    @Test
+    void wallsOfACellarCountByTheirArea() {
+        String yaml = Sample.yaml()
+                .replace("    walls: {all: wall}\n", "    walls: {all: wall, north: bare wall}\n")
+                .replace("{kind: slab on ground, assembly", "{kind: heated cellar, depth: 2 m, assembly");
+        double bare = 0.24 / 0.81;
+        double insulated = 0.015 / 0.8 + 0.24 / 0.81 + 0.2 / 0.035 + 0.01 / 0.7;
+        double mean = 28 / (8 / bare + 20 / insulated);
+        double dw = GROUND * (0.13 + mean + 0.04);
+        double expected = 2 * GROUND / (Math.PI * 2) * (1 + 0.5 * dw / (dw + 2)) * Math.log(2 / dw + 1);
+        ImmutableList<Line> walls = Sample.audit(yaml, Sample.good())
+                .heatLoss()
+                .lines()
+                .select(line -> line.group() == Group.GROUND)
+                .drop(1);
+        assertEquals(4, walls.size());
+        for (Line wall : walls) {
+            assertEquals(expected, wall.transmittance().middle(), 1e-6, wall::toString);
+        }
+    }
+}

@@ -1,2 +1,0 @@
-/** Reading and writing files: every fault at once, each with its line and column. Jackson is used here and nowhere else. */
-package coldseam.envelope.file;

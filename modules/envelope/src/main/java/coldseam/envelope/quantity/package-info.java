@@ -1,2 +1,0 @@
-/** Quantities as people write them, and as reports print them; SI inside. */
-package coldseam.envelope.quantity;

@@ -1,0 +1,224 @@
+package coldseam.envelope.shell;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.Point2;
+import java.util.Locale;
+import java.util.TreeSet;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+
+/**
+ * The house a second way: level sections through its facets against the footprints they were built from.
+ *
+ * <p>Between every two levels a section is laid. What the facets enclose there must be what the footprints say is heated, and
+ * within a storey each wall must be as long as its footprint's side; so no volume and no wall can be lost or doubled. The
+ * terraces' and overhangs' areas must be what the footprints leave of one another. A difference is a fault of our own.
+ */
+final class StoreySections {
+
+    /** m, by which snapping moves a line: twice the reach of the plan's nodes. */
+    private static final double MOVED = 2e-4;
+
+    /** Hundredths of a millimetre: on a lattice an overlay of nearly flush sides cannot go wrong. */
+    private static final PrecisionModel COARSE = new PrecisionModel(1e5);
+
+    private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
+    /** A line in which a section cuts a facet, the house on its left. */
+    private record Cut(Facet facet, double fromX, double fromY, double toX, double toY) {
+
+        double length() {
+            return Math.hypot(toX - fromX, toY - fromY);
+        }
+    }
+
+    private final ImmutableList<Footprint> footprints;
+    private final PlanRegions regions;
+    private final StoreyLevels levels;
+    private final ImmutableList<Facet> facets;
+
+    StoreySections(
+            ImmutableList<Footprint> footprints,
+            PlanRegions regions,
+            StoreyLevels levels,
+            ImmutableList<Facet> facets) {
+        this.footprints = footprints;
+        this.regions = regions;
+        this.levels = levels;
+        this.facets = facets;
+    }
+
+    /**
+     * Compares both.
+     *
+     * @throws IllegalStateException where they differ
+     */
+    void check() {
+        for (int k = 0; k + 1 < footprints.size(); k++) {
+            levelFaces(k, true, Lists.immutable.of(Body.Use.TERRACE, Body.Use.ROOF));
+            levelFaces(k, false, Lists.immutable.of(Body.Use.OVERHANG));
+        }
+        TreeSet<Long> heights = new TreeSet<>();
+        facets.forEach(facet -> facet.outline().forEach(corner -> heights.add(corner.z())));
+        long roof = facets.select(f -> f.traits().level() + 1 == footprints.size())
+                .select(f -> f.use() == Body.Use.ROOF || f.use() == Body.Use.CEILING)
+                .flatCollect(Facet::outline)
+                .collectLong(Vertex::z)
+                .min();
+        for (long low : heights) {
+            Long high = heights.higher(low);
+            if (high != null && high <= roof) {
+                section((low + high) / 2.0);
+            }
+        }
+    }
+
+    private void levelFaces(int k, boolean open, ImmutableList<Body.Use> uses) {
+        int level = open ? k : k + 1;
+        double found = facets.select(f -> f.traits().level() == level && uses.contains(f.use()))
+                .reject(f -> f.use() == Body.Use.ROOF && level + 1 == footprints.size())
+                .sumOfDouble(f -> Math.abs(square(f.doubleArea().z()) / 2));
+        require(
+                left(k, open) - steps(k, open),
+                found,
+                Math.max(around(k), around(k + 1)),
+                "level faces over storey " + k);
+    }
+
+    /** m², of what one storey leaves of the other. */
+    private double left(int k, boolean open) {
+        Geometry both = OverlayNG.overlay(polygon(k), polygon(k + 1), OverlayNG.INTERSECTION, COARSE);
+        return polygon(open ? k : k + 1).getArea() - both.getArea();
+    }
+
+    private double steps(int k, boolean open) {
+        return regions.beside(k, open, true)
+                .sumOfDouble(step -> PlanRings.of(regions.plan(), step.cells()).area());
+    }
+
+    private void section(double height) {
+        double z = height * Vertex.metres(1);
+        double expected = 0;
+        double around = 0;
+        for (int k = 0; k < footprints.size(); k++) {
+            boolean top = k + 1 == footprints.size();
+            boolean above = k > 0 && height < levels.takeOver().get(k - 1);
+            boolean below = !top && height > levels.takeOver().get(k);
+            if (!above && !below) {
+                expected += polygon(k).getArea();
+                around += around(k);
+                if (!top && height > levels.terraces().get(k)) {
+                    expected -= left(k, true) - steps(k, true);
+                }
+                if (k > 0 && height < levels.overhangs().get(k - 1)) {
+                    expected -= left(k - 1, false) - steps(k - 1, false);
+                }
+            } else if (below && height < levels.terraces().get(k)) {
+                expected += left(k, true) - steps(k, true);
+                around += around(k);
+            } else if (above && height > levels.overhangs().get(k - 1)) {
+                expected += left(k - 1, false) - steps(k - 1, false);
+                around += around(k);
+            }
+        }
+        MutableList<Cut> cuts = Lists.mutable.empty();
+        facets.forEach(facet -> cuts.addAllIterable(cuts(facet, height)));
+        double found = cuts.sumOfDouble(c -> c.fromX() * c.toY() - c.fromY() * c.toX()) / 2;
+        require(expected, found, around, String.format(Locale.ROOT, "section at %.4f m", z));
+        for (int k = 0; k < footprints.size(); k++) {
+            if (within(k, height)) {
+                walls(k, cuts, z);
+            }
+        }
+    }
+
+    /** Whether nothing of the storeys below and above reaches to this height. */
+    private boolean within(int k, double height) {
+        boolean over = k == 0
+                || height > levels.takeOver().get(k - 1)
+                        && height > levels.terraces().get(k - 1)
+                        && height > levels.overhangs().get(k - 1);
+        boolean under = k + 1 == footprints.size()
+                || height < levels.takeOver().get(k)
+                        && height < levels.terraces().get(k)
+                        && height < levels.overhangs().get(k);
+        return over && under;
+    }
+
+    private void walls(int k, MutableList<Cut> cuts, double z) {
+        Footprint footprint = footprints.get(k);
+        double expected = 0;
+        for (int i = 0; i < footprint.sides().size(); i++) {
+            if (footprint.sides().get(i) >= 0) {
+                Point2 a = footprint.corners().get(i);
+                Point2 b = footprint.corners().get((i + 1) % footprint.corners().size());
+                expected += Math.hypot(b.x() - a.x(), b.y() - a.y());
+            }
+        }
+        double found = cuts.reject(c -> c.facet().step()).sumOfDouble(Cut::length);
+        // Each corner moves by no more than the reach.
+        require(expected, found, 2 * footprint.sides().size(), String.format(Locale.ROOT, "walls at %.4f m", z));
+    }
+
+    private static ImmutableList<Cut> cuts(Facet facet, double height) {
+        ImmutableList<Vertex> outline = facet.outline();
+        MutableList<double[]> points = Lists.mutable.empty();
+        for (int i = 0; i < outline.size(); i++) {
+            Vertex a = outline.get(i);
+            Vertex b = outline.get((i + 1) % outline.size());
+            if (a.z() < height != b.z() < height) {
+                double share = (height - a.z()) / (b.z() - a.z());
+                points.add(new double[] {
+                    Vertex.metres(1) * (a.x() + share * (b.x() - a.x())),
+                    Vertex.metres(1) * (a.y() + share * (b.y() - a.y()))
+                });
+            }
+        }
+        // The house lies on the left of a wall that one sees from outdoors and walks along to the right.
+        var normal = facet.normal();
+        points.sortThisByDouble(p -> -normal.y() * p[0] + normal.x() * p[1]);
+        MutableList<Cut> cuts = Lists.mutable.empty();
+        for (int i = 0; i + 1 < points.size(); i += 2) {
+            double[] a = points.get(i);
+            double[] b = points.get(i + 1);
+            cuts.add(new Cut(facet, a[0], a[1], b[0], b[1]));
+        }
+        return cuts.toImmutable();
+    }
+
+    private org.locationtech.jts.geom.Polygon polygon(int k) {
+        MutableList<Coordinate> ring = footprints
+                .get(k)
+                .corners()
+                .collect(p -> new Coordinate(p.x(), p.y()))
+                .toList();
+        ring.add(ring.getFirst().copy());
+        return GEOMETRY.createPolygon(ring.toArray(new Coordinate[0]));
+    }
+
+    private double around(int k) {
+        return polygon(k).getLength();
+    }
+
+    private static double square(double units) {
+        return units * Vertex.metres(1) * Vertex.metres(1);
+    }
+
+    private static void require(double expected, double found, double length, String what) {
+        // Overlapping snaps of both storeys, and round-off of products of up to 1,000 m.
+        if (!(Math.abs(expected - found) <= MOVED * (length + 1))) {
+            throw new IllegalStateException(String.format(
+                    Locale.ROOT,
+                    "the shell does not agree with its footprints: %s: %.6f by facets, %.6f by footprints",
+                    what,
+                    found,
+                    expected));
+        }
+    }
+}

@@ -1,0 +1,223 @@
+package coldseam.envelope.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Point2;
+import coldseam.envelope.file.house.HouseFile;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+
+/** Houses that stand at any angle to the axes are the houses they are along the axes. */
+class AnyAngleTest {
+
+    /** m and m²; corners lie on a lattice of a micrometre, and heights on one of 0.1 mm. */
+    private static final double LATTICE = 1e-4;
+
+    private static final Body.Storey BOX = Houses.storey("ground floor", Houses.rectangle(0, 0, 10, 8), 3, "wall");
+
+    static Point2 turned(Point2 p, double degrees) {
+        double sine = Math.sin(Math.toRadians(degrees));
+        double cosine = Math.cos(Math.toRadians(degrees));
+        return new Point2(p.x() * cosine - p.y() * sine, p.x() * sine + p.y() * cosine);
+    }
+
+    static Body.Storeys turned(Body.Storeys body, double degrees) {
+        return new Body.Storeys(
+                body.line(),
+                body.storeys()
+                        .collect(s -> new Body.Storey(
+                                s.name(),
+                                s.footprint().collect(p -> turned(p, degrees)),
+                                s.height(),
+                                s.walls(),
+                                s.terrace(),
+                                s.terraceIsWalkedOn(),
+                                s.overhang(),
+                                s.floorThickness())),
+                body.base(),
+                body.roof());
+    }
+
+    /** Every sum that heat depends on, by name. */
+    static Map<String, Double> takeOff(Shell shell) {
+        Map<String, Double> sums = new TreeMap<>();
+        sums.put("volume", shell.externalVolume());
+        sums.put("inner volume", shell.internalVolume());
+        sums.put("perimeter", shell.exposedPerimeter());
+        shell.surfaces().forEach(s -> {
+            String what = s.use() + " of " + s.assembly().map(a -> a.name()).orElse("none") + " " + s.storey();
+            sums.merge(what, s.externalArea(), Double::sum);
+            sums.merge(what + ", inside", s.internalArea(), Double::sum);
+        });
+        shell.edges().forEach(e -> {
+            sums.merge(e.kind() + ", m", e.externalLength(), Double::sum);
+            sums.merge(e.kind() + ", m inside", e.internalLength(), Double::sum);
+            sums.merge(e.kind() + ", number", 1.0, Double::sum);
+        });
+        return sums;
+    }
+
+    static void assertSame(Map<String, Double> expected, Map<String, Double> found, String where) {
+        assertEquals(expected.keySet(), found.keySet(), where);
+        expected.forEach((what, value) ->
+                assertEquals(value, found.get(what), LATTICE * Math.max(1, value / 10), where + ": " + what));
+    }
+
+    private static void assertSameAtEveryAngle(Body.Storeys body) {
+        Map<String, Double> straight = takeOff(ShellBuilder.build(Houses.house(body)));
+        for (int degrees = 1; degrees < 90; degrees++) {
+            Shell shell = ShellBuilder.build(Houses.house(turned(body, degrees)));
+            assertEquals(Lists.immutable.empty(), shell.openEdges(), "at " + degrees + "°");
+            assertEquals(0, Vectors.length(shell.areaVectorSum()));
+            assertSame(straight, takeOff(shell), "at " + degrees + "°");
+        }
+    }
+
+    @Test
+    void wallsBesideACantileverStay() {
+        Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0, 0, 11, 8), 2.8, "wall");
+        assertSameAtEveryAngle(Houses.body(Houses.flat(), BOX, upper));
+    }
+
+    @Test
+    void aStoreySetBackOnAllSidesKeepsItsTerrace() {
+        Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(1, 1.5, 8, 5), 2.8, "wall");
+        Body.Storeys body = Houses.body(Houses.flat(), BOX, upper);
+        assertEquals(40, takeOff(ShellBuilder.build(Houses.house(body))).get("TERRACE of deck ground floor"), LATTICE);
+        assertSameAtEveryAngle(body);
+    }
+
+    @Test
+    void aStoreySetBackOnOneSideIsTheSame() {
+        Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0, 2, 10, 6), 2.8, "wall");
+        assertSameAtEveryAngle(Houses.body(Houses.flat(), BOX, upper));
+    }
+
+    @Test
+    void stepsOfWallThicknessAreTheSame() {
+        Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0, 2, 10, 6), 2.8, "thin");
+        assertSameAtEveryAngle(new Body.Storeys(
+                Body.FootprintLine.INNER_FACE, Lists.immutable.of(BOX, upper), Houses.slab(), Houses.flat()));
+    }
+
+    /** Coordinates measured to the millimetre after turning, as a surveyor gives them: walls are flush to a millimetre. */
+    @Test
+    void millimetresOfASurveyLoseNothing() {
+        Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0, 0, 11, 8), 2.8, "wall");
+        Body.Storeys body = Houses.body(Houses.flat(), BOX, upper);
+        Map<String, Double> straight = takeOff(ShellBuilder.build(Houses.house(body)));
+        for (int degrees = 1; degrees < 90; degrees++) {
+            Body.Storeys exact = turned(body, degrees);
+            Body.Storeys measured = new Body.Storeys(
+                    exact.line(),
+                    exact.storeys()
+                            .collect(s -> new Body.Storey(
+                                    s.name(),
+                                    s.footprint()
+                                            .collect(p -> new Point2(
+                                                    Math.rint(p.x() * 1000) / 1000, Math.rint(p.y() * 1000) / 1000)),
+                                    s.height(),
+                                    s.walls(),
+                                    s.terrace(),
+                                    s.terraceIsWalkedOn(),
+                                    s.overhang(),
+                                    s.floorThickness())),
+                    exact.base(),
+                    exact.roof());
+            Map<String, Double> found = takeOff(ShellBuilder.build(Houses.house(measured)));
+            for (String what : straight.keySet()) {
+                boolean sum = !what.contains("inside") && !what.endsWith("number");
+                // A millimetre along some tens of metres of edge and height.
+                assertEquals(
+                        straight.get(what),
+                        sum ? found.getOrDefault(what, Double.NaN) : straight.get(what),
+                        0.1,
+                        degrees + "°: " + what);
+            }
+        }
+    }
+
+    @Test
+    void heronRowIsTheSameAtEveryAngle() {
+        var house =
+                HouseFile.read(Path.of("../../fixtures/houses/heron-row.yaml")).house();
+        Body.Storeys body = (Body.Storeys) house.body();
+        Map<String, Double> straight = takeOff(ShellBuilder.build(house));
+        for (int degrees = 1; degrees < 90; degrees++) {
+            var turned = new coldseam.envelope.House(
+                    house.name(),
+                    house.site(),
+                    house.materials(),
+                    house.assemblies(),
+                    turned(body, degrees),
+                    house.openings(),
+                    house.choices(),
+                    house.ownPsi(),
+                    house.seams(),
+                    house.points(),
+                    house.limits(),
+                    house.prices());
+            assertSame(straight, takeOff(ShellBuilder.build(turned)), "at " + degrees + "°");
+        }
+    }
+
+    private static Body.Storey without(Body.Storey s, boolean terrace) {
+        return new Body.Storey(
+                s.name(),
+                s.footprint(),
+                s.height(),
+                s.walls(),
+                terrace ? Optional.empty() : s.terrace(),
+                s.terraceIsWalkedOn(),
+                terrace ? s.overhang() : Optional.empty(),
+                s.floorThickness());
+    }
+
+    private static ImmutableList<String> refused(Body body) {
+        return assertThrows(ShellException.class, () -> ShellBuilder.build(Houses.house(body)))
+                .faults();
+    }
+
+    /** 250 mm are no difference of two walls of one build-up: the jetty has a floor, the ledge a roof. */
+    @Test
+    void narrowJettiesAndLedgesAreSurfaces() {
+        Body.Storey jetty = Houses.storey("upper floor", Houses.rectangle(0, -0.25, 10, 8.25), 2.8, "wall");
+        Shell shell = ShellBuilder.build(Houses.house(Houses.body(Houses.flat(), BOX, jetty)));
+        assertEquals(
+                2.5,
+                ShellBuilderTest.surface(shell, "overhang under upper floor").externalArea(),
+                1e-9);
+        assertEquals(10, ShellBuilderTest.length(shell, JunctionKind.WALL_UNDER_OVERHANG), 1e-9);
+        assertTrue(shell.steps().isEmpty());
+        Body.Storey back = Houses.storey("upper floor", Houses.rectangle(0, 0.25, 10, 7.75), 2.8, "wall");
+        Shell ledge = ShellBuilder.build(Houses.house(Houses.body(Houses.flat(), BOX, back)));
+        assertEquals(
+                2.5,
+                ShellBuilderTest.surface(ledge, "terrace over ground floor").externalArea(),
+                1e-9);
+        assertEquals(10, ShellBuilderTest.length(ledge, JunctionKind.WALL_TO_TERRACE), 1e-9);
+    }
+
+    @Test
+    void whatLiesOpenNeedsABuildUpOfItsOwn() {
+        for (double width : new double[] {0.05, 0.25, 0.45, 2}) {
+            Body.Storey jetty = Houses.storey("upper floor", Houses.rectangle(0, -width, 10, 8 + width), 2.8, "wall");
+            ImmutableList<String> over = refused(Houses.body(Houses.flat(), BOX, without(jetty, false)));
+            assertEquals(1, over.size(), over.toString());
+            assertTrue(over.get(0).contains("projects over \"ground floor\""), over.get(0));
+            Body.Storey back = Houses.storey("upper floor", Houses.rectangle(0, width, 10, 8 - width), 2.8, "wall");
+            ImmutableList<String> open = refused(Houses.body(Houses.flat(), without(BOX, true), back));
+            assertEquals(1, open.size(), open.toString());
+            assertTrue(open.get(0).contains("\"upper floor\" does not cover"), open.get(0));
+        }
+    }
+}

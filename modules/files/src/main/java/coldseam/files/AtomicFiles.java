@@ -1,0 +1,43 @@
+package coldseam.files;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Writes a file whole or not at all. */
+public final class AtomicFiles {
+
+    private AtomicFiles() {}
+
+    /**
+     * Writes to a temporary file in the same folder, then moves it into place. Missing folders are made.
+     *
+     * @throws IOException where the folder cannot be written; the old file is then untouched
+     */
+    public static void write(Path path, byte[] bytes) throws IOException {
+        Path target = path.toAbsolutePath();
+        Files.createDirectories(target.getParent());
+        // Made beside the target, since a move is atomic within one file system only; not createTempFile, whose files
+        // only their owner may read.
+        Path temporary = target.resolveSibling("." + target.getFileName() + "."
+                + ProcessHandle.current().pid() + "-" + Thread.currentThread().getId() + ".tmp");
+        try {
+            Files.write(temporary, bytes);
+            try {
+                Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            } catch (AtomicMoveNotSupportedException notHere) {
+                Files.move(temporary, target, StandardCopyOption.REPLACE_EXISTING);
+            }
+        } finally {
+            Files.deleteIfExists(temporary);
+        }
+    }
+
+    /** Writes text in UTF-8; see {@link #write(Path, byte[])}. */
+    public static void write(Path path, String text) throws IOException {
+        write(path, text.getBytes(StandardCharsets.UTF_8));
+    }
+}

@@ -1,0 +1,50 @@
+package coldseam.files;
+
+import java.util.Optional;
+
+/**
+ * Thrown by a file record's constructor for what its annotations cannot say; the binder reports it at the place of the
+ * component named.
+ */
+public final class BadValueException extends RuntimeException {
+    private final String component;
+    private final transient Optional<Position> place;
+    private final String asked;
+    private final String got;
+    private final String allowed;
+    private final String next;
+
+    /**
+     * The parts of a {@link Fault}.
+     *
+     * @param component of the record, at whose value the fault lies; empty for the whole record
+     */
+    public BadValueException(String component, String asked, String got, String allowed, String next) {
+        this(component, Optional.empty(), asked, got, allowed, next);
+    }
+
+    /** As above, at a place of its own. */
+    public BadValueException(Position place, String asked, String got, String allowed, String next) {
+        this("", Optional.of(place), asked, got, allowed, next);
+    }
+
+    private BadValueException(
+            String component, Optional<Position> place, String asked, String got, String allowed, String next) {
+        super(asked + "; got " + got + "; allowed: " + allowed + "; " + next);
+        this.component = component;
+        this.place = place;
+        this.asked = asked;
+        this.got = got;
+        this.allowed = allowed;
+        this.next = next;
+    }
+
+    String component() {
+        return component;
+    }
+
+    /** The fault, at this place unless it brings one along. */
+    public Fault at(Position otherwise) {
+        return new Fault(place.orElse(otherwise), asked, got, allowed, next);
+    }
+}

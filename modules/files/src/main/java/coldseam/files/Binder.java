@@ -1,0 +1,384 @@
+package coldseam.files;
+
+import java.lang.reflect.Type;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.factory.Sets;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.set.ImmutableSet;
+import org.eclipse.collections.api.set.MutableSet;
+
+/**
+ * Binds a tree to records, collecting every fault.
+ *
+ * <p>A record's components are its keys, in kebab-case. Types of components: {@code double}, {@code int},
+ * {@code boolean}, {@code String}, enums (their words), records, sealed interfaces (by {@link Marked}, {@link Positional},
+ * {@link Short} or {@link Whole}), {@code ImmutableList}, {@code ImmutableSet}, {@code ImmutableMap} from names, a list of
+ * {@link Named}, {@link Located}, {@link SourceNode} as it stands, and optional ones of all these. A component of type
+ * {@link Position} is no key: it gets the place of the record. Annotations say the rest: {@link Unit}, {@link Bounds},
+ * {@link Default}, {@link Size}, {@link Refers}, {@link Defines}. A constructor may throw a {@link BadValueException}, and a
+ * {@link SelfChecking} record may add faults of its own.
+ */
+public final class Binder {
+
+    private final Faults faults;
+    private final References references;
+    private final ScalarBinder scalars;
+
+    private Binder(Faults faults) {
+        this.faults = faults;
+        this.references = new References(faults);
+        this.scalars = new ScalarBinder(faults, references);
+    }
+
+    /** Binds without names from outside; see {@link #bind(SourceNode, Class, Faults, ImmutableMap)}. */
+    public static <T> Optional<T> bind(SourceNode node, Class<T> type, Faults faults) {
+        return bind(node, type, faults, Maps.immutable.empty());
+    }
+
+    /**
+     * Binds a tree to a type.
+     *
+     * @param node root of the tree
+     * @param type a record or sealed interface of records
+     * @param faults to which every fault is added
+     * @param known names of each {@link Refers} kind that are known without being defined in the file
+     * @return the bound value; empty where there were faults in it
+     */
+    public static <T> Optional<T> bind(
+            SourceNode node, Class<T> type, Faults faults, ImmutableMap<String, KnownNames> known) {
+        Binder binder = new Binder(faults);
+        Optional<Object> value = binder.value(node, type, null, Words.noun(type));
+        binder.references.check(known);
+        return value.map(type::cast);
+    }
+
+    private Optional<Object> value(SourceNode node, Type type, Shape.Part part, String what) {
+        Class<?> raw = Shape.raw(type);
+        if (node instanceof SourceNode.Scalar scalar && scalar.kind() == SourceNode.Kind.REFUSED) {
+            return Optional.empty();
+        }
+        if (raw == SourceNode.class) {
+            return Optional.of(node);
+        }
+        if (raw == Located.class) {
+            return value(node, Shape.argument(type, 0), part, what).map(each -> new Located<>(each, node.place()));
+        }
+        if (raw == ImmutableList.class || raw == ImmutableSet.class) {
+            return collection(node, type, part, what);
+        }
+        if (raw == ImmutableMap.class) {
+            return named(node, Shape.argument(type, 1), part, what)
+                    .map(list -> list.toImmutableMap(Named::name, Named::value));
+        }
+        if (raw.isRecord()) {
+            return record(node, raw, what).map(each -> each);
+        }
+        if (raw.isSealed()) {
+            return alternative(node, raw, what);
+        }
+        return node instanceof SourceNode.Scalar scalar
+                ? scalars.bind(scalar, raw, part, what)
+                : wrongKind(node, what, raw);
+    }
+
+    private Optional<Object> wrongKind(SourceNode node, String what, Class<?> raw) {
+        faults.add(node.place(), what + " is needed", node.shown(), "one value", "write one value here");
+        return Optional.empty();
+    }
+
+    static Optional<String> meant(String word, Iterable<String> known) {
+        return Nearest.to(word, known).map(each -> "did you mean \"" + each + "\"?");
+    }
+
+    private Optional<Object> collection(SourceNode node, Type type, Shape.Part part, String what) {
+        Type item = Shape.argument(type, 0);
+        if (Shape.raw(item) == Named.class) {
+            return named(node, Shape.argument(item, 0), part, what).map(each -> each);
+        }
+        if (!(node instanceof SourceNode.Sequence sequence)) {
+            faults.add(
+                    node.place(),
+                    what + " is needed",
+                    node.shown(),
+                    "a list",
+                    "write it as a list: [a, b], or one a line after \"- \"");
+            return Optional.empty();
+        }
+        int count = sequence.items().size();
+        boolean fits = fits(node.place(), count, part, what);
+        String each = itemNoun(Shape.raw(item), what);
+        MutableList<Object> items = Lists.mutable.empty();
+        for (SourceNode one : sequence.items()) {
+            value(one, item, part, each).ifPresent(items::add);
+        }
+        if (!fits || items.size() < count) {
+            return Optional.empty();
+        }
+        return Optional.of(Shape.raw(type) == ImmutableSet.class ? Sets.immutable.withAll(items) : items.toImmutable());
+    }
+
+    private boolean fits(Position place, int count, Shape.Part part, String what) {
+        Size size = part == null ? null : part.note(Size.class).orElse(null);
+        boolean fits = size == null || count >= size.min() && count <= size.max();
+        if (!fits) {
+            faults.add(
+                    place,
+                    what + " has too " + (count < size.min() ? "few" : "many") + " items",
+                    String.valueOf(count),
+                    span(size),
+                    "add or remove some");
+        }
+        return fits;
+    }
+
+    private static String itemNoun(Class<?> type, String listed) {
+        return type.isRecord() || type.isSealed() ? Words.noun(type) : listed;
+    }
+
+    private static String span(Size size) {
+        if (size.max() == Integer.MAX_VALUE) {
+            return size.min() + " or more";
+        }
+        return size.min() == size.max() ? String.valueOf(size.min()) : size.min() + " to " + size.max();
+    }
+
+    private Optional<ImmutableList<Named<Object>>> named(SourceNode node, Type type, Shape.Part part, String what) {
+        if (!(node instanceof SourceNode.Mapping mapping)) {
+            faults.add(
+                    node.place(),
+                    what + " is needed",
+                    node.shown(),
+                    "a mapping from names",
+                    "write \"name: …\" for each");
+            return Optional.empty();
+        }
+        Optional<String> kind =
+                part == null ? Optional.empty() : part.note(Defines.class).map(Defines::value);
+        kind.ifPresent(references::open);
+        MutableList<Named<Object>> items = Lists.mutable.empty();
+        if (!fits(node.place(), mapping.entries().size(), part, what)) {
+            return Optional.empty();
+        }
+        for (SourceNode.Entry entry : mapping.entries()) {
+            kind.ifPresent(each -> references.define(each, entry.key(), entry.place()));
+            String each = itemNoun(Shape.raw(type), what);
+            value(entry.value(), type, null, each)
+                    .ifPresent(v -> items.add(new Named<>(entry.key(), v, entry.place())));
+        }
+        return items.size() < mapping.entries().size() ? Optional.empty() : Optional.of(items.toImmutable());
+    }
+
+    private Optional<Object> alternative(SourceNode node, Class<?> sealed, String what) {
+        ImmutableList<Class<?>> all = Shape.alternatives(sealed);
+        if (node instanceof SourceNode.Sequence) {
+            Optional<Class<?>> list =
+                    all.detectOptional(each -> each.isAnnotationPresent(Positional.class) || Shape.isWholeList(each));
+            if (list.isPresent()) {
+                return record(node, list.get(), what).map(each -> each);
+            }
+        } else if (node instanceof SourceNode.Scalar) {
+            Optional<Class<?>> one = all.detectOptional(each -> each.isAnnotationPresent(Short.class));
+            if (one.isPresent()) {
+                return record(node, one.get(), what).map(each -> each);
+            }
+        } else if (node instanceof SourceNode.Mapping mapping) {
+            ImmutableList<Class<?>> marked = all.select(each -> each.isAnnotationPresent(Marked.class));
+            ImmutableList<Class<?>> fitting = marked.select(each ->
+                    mapping.entry(each.getAnnotation(Marked.class).value()).isPresent());
+            if (fitting.size() == 1) {
+                return record(node, fitting.getOnly(), what).map(each -> each);
+            }
+            Optional<Class<?>> names = all.detectOptional(Shape::isWholeMapping);
+            if (fitting.isEmpty() && names.isPresent()) {
+                return record(node, names.get(), what).map(each -> each);
+            }
+            ImmutableList<String> keys =
+                    marked.collect(each -> each.getAnnotation(Marked.class).value());
+            String got = mapping.entries().collect(SourceNode.Entry::key).makeString(", ");
+            Optional<String> near = mapping.entries()
+                    .asLazy()
+                    .collect(each -> meant(each.key(), keys))
+                    .detectOptional(Optional::isPresent)
+                    .map(Optional::get);
+            faults.add(
+                    node.place(),
+                    what + " needs exactly one of the keys " + keys.makeString(", "),
+                    got.isEmpty() ? "no key" : "the keys " + got,
+                    "",
+                    fitting.isEmpty() ? near.orElse("add one of them") : "remove all but one of them");
+            return Optional.empty();
+        }
+        faults.add(node.place(), what + " is needed", node.shown(), forms(all), "write it so");
+        return Optional.empty();
+    }
+
+    private static String forms(ImmutableList<Class<?>> alternatives) {
+        return alternatives
+                .collect(each -> {
+                    if (each.isAnnotationPresent(Positional.class)) {
+                        return "a list " + positions(each);
+                    }
+                    if (each.isAnnotationPresent(Whole.class)) {
+                        return Shape.isWholeList(each) ? "a list" : "a mapping from names";
+                    }
+                    return each.isAnnotationPresent(Marked.class)
+                            ? "a mapping with the key "
+                                    + each.getAnnotation(Marked.class).value()
+                            : "one value";
+                })
+                .distinct()
+                .makeString(", or ");
+    }
+
+    private static String positions(Class<?> record) {
+        return Shape.parts(record).collect(Shape.Part::key).makeString("[", ", ", "]");
+    }
+
+    private <T> Optional<T> record(SourceNode node, Class<T> type, String what) {
+        ImmutableList<Shape.Part> parts = Shape.parts(type);
+        RecordDraft<T> target = new RecordDraft<>(type, node.place());
+        if (type.isAnnotationPresent(Whole.class)) {
+            bindPart(target, parts.getOnly(), node, what);
+        } else if (node instanceof SourceNode.Sequence sequence && type.isAnnotationPresent(Positional.class)) {
+            if (sequence.items().size() != parts.size()) {
+                faults.add(
+                        node.place(),
+                        what + " is needed",
+                        node.shown(),
+                        "a list " + positions(type),
+                        "write all of them");
+                return Optional.empty();
+            }
+            parts.forEachWithIndex(
+                    (part, i) -> bindPart(target, part, sequence.items().get(i)));
+        } else if (node instanceof SourceNode.Scalar && type.isAnnotationPresent(Short.class)) {
+            bindPart(target, parts.getFirst(), node);
+            parts.drop(1).forEach(part -> missing(target, part, node.place(), type));
+        } else if (node instanceof SourceNode.Mapping mapping && !type.isAnnotationPresent(Positional.class)) {
+            bindKeys(target, parts, mapping, type);
+        } else {
+            String allowed = type.isAnnotationPresent(Positional.class)
+                    ? "a list " + positions(type)
+                    : "a mapping with keys such as "
+                            + parts.take(3).collect(Shape.Part::key).makeString(", ");
+            faults.add(node.place(), what + " is needed", node.shown(), allowed, "write it so");
+            return Optional.empty();
+        }
+        return target.build(faults);
+    }
+
+    private <T> void bindKeys(
+            RecordDraft<T> target, ImmutableList<Shape.Part> parts, SourceNode.Mapping mapping, Class<T> type) {
+        ImmutableList<String> keys = parts.collect(Shape.Part::key);
+        ImmutableList<String> unused = keys.reject(key -> mapping.entry(key).isPresent());
+        MutableSet<String> meantKeys = Sets.mutable.empty();
+        for (SourceNode.Entry entry : mapping.entries().reject(each -> keys.contains(each.key()))) {
+            Optional<String> near = Nearest.to(entry.key(), unused);
+            near.ifPresent(meantKeys::add);
+            parts.select(part -> near.isPresent() && part.key().equals(near.get()))
+                    .forEach(part -> part.note(Defines.class).ifPresent(each -> references.ignore(each.value())));
+            target.fail();
+            faults.add(
+                    entry.place(),
+                    Words.noun(type) + " has no such key",
+                    '"' + entry.key() + '"',
+                    keys.makeString(", "),
+                    nextFor(entry, unused));
+        }
+        for (Shape.Part part : parts) {
+            Optional<SourceNode.Entry> entry = mapping.entry(part.key());
+            if (entry.isPresent()) {
+                bindPart(target, part, entry.get().value());
+            } else if (meantKeys.contains(part.key())) {
+                target.fail();
+            } else {
+                missing(target, part, mapping.place(), type);
+            }
+        }
+    }
+
+    private static String nextFor(SourceNode.Entry entry, ImmutableList<String> unused) {
+        boolean cutNumber = entry.key().matches("\\d.*")
+                && entry.value() instanceof SourceNode.Scalar scalar
+                && scalar.kind() == SourceNode.Kind.EMPTY;
+        return cutNumber
+                ? "a comma ends the value before it: write decimals after a point"
+                : meant(entry.key(), unused).orElse("remove it");
+    }
+
+    private <T> void bindPart(RecordDraft<T> target, Shape.Part part, SourceNode node) {
+        bindPart(target, part, node, part.key());
+    }
+
+    private <T> void bindPart(RecordDraft<T> target, Shape.Part part, SourceNode node, String what) {
+        target.place(part.component(), node.place());
+        Optional<Object> value = value(node, part.type(), part, what);
+        if (value.isPresent()) {
+            target.set(part.component(), wrapped(part, value));
+        } else {
+            target.fail();
+        }
+    }
+
+    private <T> void missing(RecordDraft<T> target, Shape.Part part, Position place, Class<T> type) {
+        if (part.defaultText().isPresent()) {
+            Optional<Object> value = value(defaultNode(part, place), part.type(), part, part.key());
+            value.ifPresentOrElse(each -> target.set(part.component(), wrapped(part, value)), target::fail);
+        } else if (part.mayBeMissing()) {
+            target.set(part.component(), wrapped(part, Optional.empty()));
+        } else {
+            target.fail();
+            faults.add(place, Words.noun(type) + " needs the key " + part.key(), "", "", "add it: " + example(part));
+        }
+    }
+
+    private static String example(Shape.Part part) {
+        Class<?> raw = Shape.raw(part.type());
+        Class<?> inner = raw == Located.class ? Shape.raw(Shape.argument(part.type(), 0)) : raw;
+        String sample = ScalarBinder.unit(part)
+                .map(each -> each.examples().getFirst())
+                .orElseGet(() -> {
+                    if (inner.isEnum()) {
+                        return Words.words(inner).makeString(" or ");
+                    }
+                    return part.note(Doc.class).map(Doc::value).orElse("…");
+                });
+        return part.key() + ": " + sample;
+    }
+
+    private static SourceNode defaultNode(Shape.Part part, Position place) {
+        String text = part.defaultText().orElseThrow();
+        Class<?> raw = Shape.raw(part.type());
+        if (raw == ImmutableList.class && Shape.raw(Shape.argument(part.type(), 0)) != Named.class
+                || raw == ImmutableSet.class) {
+            return new SourceNode.Sequence(place, Lists.immutable.empty());
+        }
+        if (raw == ImmutableList.class || raw == ImmutableMap.class || raw.isRecord() && text.isEmpty()) {
+            return new SourceNode.Mapping(place, Lists.immutable.empty());
+        }
+        SourceNode.Kind kind = SourceNode.Kind.TEXT;
+        if (raw == boolean.class) {
+            kind = SourceNode.Kind.BOOLEAN;
+        } else if (raw == int.class || raw == double.class) {
+            kind = SourceNode.Kind.NUMBER;
+        }
+        return new SourceNode.Scalar(place, kind, text);
+    }
+
+    private static Object wrapped(Shape.Part part, Optional<Object> value) {
+        Class<?> declared = part.component().getType();
+        if (declared == OptionalDouble.class) {
+            return value.isPresent() ? OptionalDouble.of((Double) value.get()) : OptionalDouble.empty();
+        }
+        if (declared == OptionalInt.class) {
+            return value.isPresent() ? OptionalInt.of((Integer) value.get()) : OptionalInt.empty();
+        }
+        return declared == Optional.class ? value : value.orElse(null);
+    }
+}

@@ -1,0 +1,87 @@
+package coldseam.files;
+
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.regex.Pattern;
+import org.eclipse.collections.api.RichIterable;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/**
+ * A table as comma-separated values (RFC 4180, lines end with CR LF): a column is a head and how a row's cell is made, so
+ * that neither stands without the other.
+ *
+ * @param units of the numbers; the head of a column of numbers names its unit
+ * @param columns left to right
+ * @param <R> what a row shows
+ */
+public record Csv<R>(UnitSystem units, ImmutableList<Column<R>> columns) {
+
+    /** Beyond it a double may stand between two whole numbers. */
+    private static final double LARGEST_WHOLE = 1e15;
+
+    private static final Pattern QUOTED = Pattern.compile("[,\"\r\n]");
+
+    /** What a spreadsheet would run as a formula; a number with its sign is none. */
+    private static final Pattern FORMULA = Pattern.compile("[=@\t\r].*|[+-](?![0-9.]+(E-?[0-9]+)?$).+", Pattern.DOTALL);
+
+    /**
+     * A column.
+     *
+     * @param head its name, with the unit where there is one
+     * @param cell the text in a row, empty where there is none
+     */
+    public record Column<R>(String head, Function<R, String> cell) {}
+
+    /** A table without columns yet. */
+    public static <R> Csv<R> in(UnitSystem units) {
+        return new Csv<>(units, Lists.immutable.empty());
+    }
+
+    /** With a column of text at the right. */
+    public Csv<R> with(String head, Function<R, String> cell) {
+        return new Csv<>(units, columns.newWith(new Column<>(head, cell)));
+    }
+
+    /** With a column of numbers that are not rounded; values in the dimension's inside unit. */
+    public Csv<R> with(String head, Dimension dimension, ToDoubleFunction<R> value) {
+        return with(head(head, dimension), row -> number(value.applyAsDouble(row), dimension));
+    }
+
+    /** The head of a column in the unit of a dimension. */
+    public String head(String name, Dimension dimension) {
+        return (name + " " + units.label(dimension)).strip();
+    }
+
+    /** A cell with a number that is not rounded; the value in the dimension's inside unit. */
+    public String number(double value, Dimension dimension) {
+        return plain(units.value(value, dimension));
+    }
+
+    /** A number that is not rounded, whole where it is whole. */
+    public static String plain(double value) {
+        return value == Math.rint(value) && Math.abs(value) < LARGEST_WHOLE
+                ? Long.toString((long) value)
+                : Double.toString(value);
+    }
+
+    /** The head and a line for each row. */
+    public String text(RichIterable<? extends R> rows) {
+        StringBuilder out = new StringBuilder();
+        line(out, columns.collect(Column::head));
+        rows.forEach(row -> line(out, columns.collect(column -> column.cell().apply(row))));
+        return out.toString();
+    }
+
+    private static void line(StringBuilder out, ImmutableList<String> cells) {
+        out.append(cells.collect(Csv::cell).makeString(",")).append("\r\n");
+    }
+
+    /** Quoted where it must be; a text that a spreadsheet would run as a formula is kept from it by a quote mark. */
+    private static String cell(String text) {
+        String safe = FORMULA.matcher(text).matches() ? "'" + text : text;
+        return QUOTED.matcher(safe).find() ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
+    }
+}

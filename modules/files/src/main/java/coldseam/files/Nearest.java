@@ -1,0 +1,87 @@
+package coldseam.files;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Finds the known word that a misspelt one most likely meant. */
+public final class Nearest {
+
+    /** Longer words are not mistyped but wrong. */
+    private static final int LONGEST = 200;
+
+    /** Letters that may differ at most, however long the word is. */
+    private static final int MOST = 12;
+
+    /** From more words than these none is suggested: looking through them for each fault would take too long. */
+    private static final int MOST_KNOWN = 2000;
+
+    private Nearest() {}
+
+    /**
+     * The nearest known word, where it is near enough: a third of the letters may differ, and at least two.
+     *
+     * <p>Takes time in proportion to the known words' letters.
+     */
+    public static Optional<String> to(String word, Iterable<String> known) {
+        ImmutableList<String> words = Lists.immutable.withAll(known);
+        if (word.length() > LONGEST || words.size() > MOST_KNOWN) {
+            return Optional.empty();
+        }
+        String asked = word.toLowerCase(Locale.ROOT);
+        int least = Math.min(MOST, Math.max(2, asked.length() / 3)) + 1;
+        String best = null;
+        for (String each : words.toSortedList()) {
+            int distance = distance(asked, each.toLowerCase(Locale.ROOT), least);
+            if (distance < least && distance < Math.max(asked.length(), each.length())) {
+                least = distance;
+                best = each;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    /**
+     * Insertions, deletions, changes and swaps of neighbours (optimal string alignment), as far as they are fewer than a
+     * limit: only a band of the table as wide as twice the limit is looked at (Ukkonen, Algorithms for approximate string
+     * matching, Information and Control 64, 1985).
+     *
+     * @return the distance, or any number not less than the limit
+     */
+    private static int distance(String a, String b, int limit) {
+        if (Math.abs(a.length() - b.length()) >= limit) {
+            return limit;
+        }
+        int[] beforeLast = new int[b.length() + 1];
+        int[] last = new int[b.length() + 1];
+        int[] now = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            last[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int from = Math.max(1, i - limit);
+            int to = Math.min(b.length(), i + limit);
+            now[from - 1] = from == 1 ? i : limit;
+            int leastOfRow = now[from - 1];
+            for (int j = from; j <= to; j++) {
+                int above = j == i + limit ? limit : last[j];
+                int least = Math.min(above, now[j - 1]) + 1;
+                least = Math.min(least, last[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1));
+                boolean swapped =
+                        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
+                now[j] = swapped ? Math.min(least, beforeLast[j - 2] + 1) : least;
+                leastOfRow = Math.min(leastOfRow, now[j]);
+            }
+            // A swap reaches back two rows, so that this row alone is no bound yet; its successor adds at least one.
+            if (leastOfRow > limit) {
+                return limit;
+            }
+            int[] spare = beforeLast;
+            beforeLast = last;
+            last = now;
+            now = spare;
+        }
+        return last[b.length()];
+    }
+}

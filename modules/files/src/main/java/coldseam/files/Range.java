@@ -1,0 +1,48 @@
+package coldseam.files;
+
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.QuantityParser;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.MutableList;
+
+/**
+ * The range of a number, from {@link Bounds}.
+ *
+ * @param least NaN where open
+ * @param leastIsIn whether the least is allowed itself
+ * @param most NaN where open
+ * @param mostIsIn whether the most is allowed itself
+ * @param shown for messages
+ */
+record Range(double least, boolean leastIsIn, double most, boolean mostIsIn, String shown) {
+
+    static Range of(Bounds bounds, Optional<Dimension> dimension) {
+        boolean leastIsIn = bounds.above().isEmpty();
+        boolean mostIsIn = bounds.below().isEmpty();
+        String least = leastIsIn ? bounds.atLeast() : bounds.above();
+        String most = mostIsIn ? bounds.atMost() : bounds.below();
+        MutableList<String> words = Lists.mutable.empty();
+        if (!least.isEmpty()) {
+            words.add((leastIsIn ? "at least " : "more than ") + least);
+        }
+        if (!most.isEmpty()) {
+            words.add((mostIsIn ? "at most " : "less than ") + most);
+        }
+        return new Range(
+                value(least, dimension), leastIsIn, value(most, dimension), mostIsIn, words.makeString(" and "));
+    }
+
+    private static double value(String text, Optional<Dimension> dimension) {
+        if (text.isEmpty()) {
+            return Double.NaN;
+        }
+        return dimension.isPresent() ? QuantityParser.parse(text, dimension.get()) : Double.parseDouble(text);
+    }
+
+    boolean holds(double value) {
+        boolean above = Double.isNaN(least) || value > least || leastIsIn && value == least;
+        boolean below = Double.isNaN(most) || value < most || mostIsIn && value == most;
+        return above && below;
+    }
+}

@@ -1,0 +1,136 @@
+package coldseam.files;
+
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.QuantityException;
+import coldseam.files.quantity.QuantityParser;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Binds single values: quantities, numbers, words, texts. */
+final class ScalarBinder {
+
+    /** From this many on, words are listed in full only where none is near. */
+    private static final int MANY = 12;
+
+    private final Faults faults;
+    private final References references;
+
+    ScalarBinder(Faults faults, References references) {
+        this.faults = faults;
+        this.references = references;
+    }
+
+    Optional<Object> bind(SourceNode.Scalar scalar, Class<?> raw, Shape.Part part, String what) {
+        if (scalar.kind() == SourceNode.Kind.EMPTY) {
+            faults.add(scalar.place(), what + " is needed", "nothing", "", "write a value, or leave the key out");
+            return Optional.empty();
+        }
+        if (raw == double.class || raw == Double.class) {
+            Optional<Dimension> dimension = unit(part);
+            return dimension.isPresent()
+                    ? quantity(scalar, dimension.get(), part, what).map(each -> each)
+                    : number(scalar, part, what).map(each -> each);
+        }
+        if (raw == int.class || raw == Integer.class) {
+            return whole(scalar, part, what).map(each -> each);
+        }
+        if (raw == boolean.class || raw == Boolean.class) {
+            if (scalar.kind() == SourceNode.Kind.BOOLEAN) {
+                return Optional.of(scalar.text().equals("true"));
+            }
+            faults.add(scalar.place(), what + " is needed", scalar.shown(), "true, false", "write one of them");
+            return Optional.empty();
+        }
+        if (raw.isEnum()) {
+            return word(scalar, raw, what);
+        }
+        return text(scalar, part, what).map(each -> each);
+    }
+
+    private Optional<String> text(SourceNode.Scalar scalar, Shape.Part part, String what) {
+        if (scalar.kind() != SourceNode.Kind.TEXT) {
+            faults.add(scalar.place(), what + " is needed", scalar.shown(), "a text", "put it in quotes");
+            return Optional.empty();
+        }
+        String text = scalar.text().strip();
+        if (part != null) {
+            part.note(Refers.class).ifPresent(each -> references.refer(each, text, scalar.place()));
+            part.note(Defines.class).ifPresent(each -> references.define(each.value(), text, scalar.place()));
+        }
+        return Optional.of(text);
+    }
+
+    static Optional<Dimension> unit(Shape.Part part) {
+        return part == null ? Optional.empty() : part.note(Unit.class).map(Unit::value);
+    }
+
+    private Optional<Double> quantity(SourceNode.Scalar scalar, Dimension dimension, Shape.Part part, String what) {
+        try {
+            double value = QuantityParser.parse(scalar.text(), dimension);
+            return inBounds(scalar, value, Optional.of(dimension), part, what);
+        } catch (QuantityException bad) {
+            faults.add(scalar.place(), what + ": " + bad.asked(), bad.got(), bad.allowed(), bad.next());
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Double> number(SourceNode.Scalar scalar, Shape.Part part, String what) {
+        double value = scalar.kind() == SourceNode.Kind.NUMBER ? Double.parseDouble(scalar.text()) : Double.NaN;
+        if (Double.isFinite(value)) {
+            return inBounds(scalar, value, Optional.empty(), part, what);
+        }
+        boolean leadingZero = scalar.text().matches("[+-]?0\\d+.*");
+        faults.add(
+                scalar.place(),
+                what + " is needed",
+                scalar.shown(),
+                "a number without a unit",
+                leadingZero ? "write it without the leading zero" : "write a number");
+        return Optional.empty();
+    }
+
+    private Optional<Integer> whole(SourceNode.Scalar scalar, Shape.Part part, String what) {
+        if (scalar.kind() == SourceNode.Kind.NUMBER && scalar.text().matches("[+-]?\\d{1,9}")) {
+            int value = Integer.parseInt(scalar.text());
+            return inBounds(scalar, value, Optional.empty(), part, what).map(Double::intValue);
+        }
+        faults.add(scalar.place(), what + " is needed", scalar.shown(), "a whole number", "write a whole number");
+        return Optional.empty();
+    }
+
+    private Optional<Double> inBounds(
+            SourceNode.Scalar scalar, double value, Optional<Dimension> dimension, Shape.Part part, String what) {
+        Optional<Range> range =
+                part == null ? Optional.empty() : part.note(Bounds.class).map(b -> Range.of(b, dimension));
+        if (range.isEmpty() || range.get().holds(value)) {
+            return Optional.of(value);
+        }
+        faults.add(
+                scalar.place(),
+                what + " is out of range",
+                scalar.text(),
+                range.get().shown(),
+                "check value and unit");
+        return Optional.empty();
+    }
+
+    private Optional<Object> word(SourceNode.Scalar scalar, Class<?> type, String what) {
+        String asked = scalar.text().strip();
+        for (Object constant : type.getEnumConstants()) {
+            if (Words.word((Enum<?>) constant).equals(asked)) {
+                return Optional.of(constant);
+            }
+        }
+        ImmutableList<String> words = Words.words(type);
+        Optional<String> near = Binder.meant(asked, words);
+        faults.add(
+                scalar.place(),
+                what + " is needed",
+                scalar.shown(),
+                near.isPresent() && words.size() > MANY
+                        ? words.take(MANY).makeString(", ") + " and " + (words.size() - MANY) + " more"
+                        : words.makeString(", "),
+                near.orElse("write one of them"));
+        return Optional.empty();
+    }
+}

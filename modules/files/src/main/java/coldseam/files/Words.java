@@ -1,0 +1,44 @@
+package coldseam.files;
+
+import java.lang.reflect.InvocationTargetException;
+import java.util.Locale;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** How Java names read in files. */
+final class Words {
+
+    private Words() {}
+
+    /** {@code surfaceResistance} → {@code surface-resistance}. */
+    static String kebab(String name) {
+        return name.replaceAll("([a-z0-9])([A-Z])", "$1-$2").toLowerCase(Locale.ROOT);
+    }
+
+    /** {@code FileEdgeInsulation} → {@code an edge insulation}. */
+    static String noun(Class<?> type) {
+        Noun given = type.getAnnotation(Noun.class);
+        if (given != null) {
+            return given.value();
+        }
+        String word = kebab(type.getSimpleName().replaceFirst("^File", "")).replace('-', ' ');
+        return ("aeiou".indexOf(word.charAt(0)) >= 0 ? "an " : "a ") + word;
+    }
+
+    /** The constant's own {@code label()}, where its type has one, else its name in lower case with spaces. */
+    static String word(Enum<?> constant) {
+        try {
+            var label = constant.getDeclaringClass().getMethod("label");
+            label.setAccessible(true);
+            return (String) label.invoke(constant);
+        } catch (NoSuchMethodException plain) {
+            return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        } catch (IllegalAccessException | InvocationTargetException broken) {
+            throw new IllegalStateException(broken);
+        }
+    }
+
+    static ImmutableList<String> words(Class<?> type) {
+        return Lists.immutable.with(type.getEnumConstants()).collect(each -> word((Enum<?>) each));
+    }
+}

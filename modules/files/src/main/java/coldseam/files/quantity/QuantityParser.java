@@ -1,0 +1,272 @@
+package coldseam.files.quantity;
+
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.eclipse.collections.api.factory.Lists;
+
+/**
+ * Reads quantities as people write them: {@code 8 in}, {@code 3 1/2 in}, {@code 9 ft 2 in}, {@code 5'6"}, {@code 200 mm},
+ * {@code 0.035 W/(m·K)}, {@code R-30}, {@code 72 °F}, {@code 40 %}, {@code 8:12}.
+ */
+public final class QuantityParser {
+
+    private static final String DIGITS = "(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?";
+    private static final String NUMBER = "[+-]?(?:\\d+[ -]+\\d+/\\d+|\\d+/\\d+|" + DIGITS + ")";
+    private static final Pattern PLAIN = Pattern.compile("(" + NUMBER + ")\\s*(.*)");
+    private static final Pattern FEET_INCHES = Pattern.compile(
+            "([+-]?" + DIGITS + ")\\s*(?:ft|feet|foot|['′])\\s*-?\\s*(" + NUMBER + ")\\s*(?:in|inch|inches|[\"″]|'')");
+    private static final Pattern R_VALUE = Pattern.compile("(R|RSI)\\s*[- ]?\\s*(" + DIGITS + ")\\s*(.*)");
+    private static final Pattern U_VALUE = Pattern.compile("U\\s*[- ]?\\s*(" + DIGITS + ")\\s*(.*)");
+    private static final Pattern PITCH = Pattern.compile("(" + DIGITS + ")\\s*[:/]\\s*(" + DIGITS + ")");
+    private static final Pattern MIXED = Pattern.compile("([+-]?)(?:(\\d+)[ -]+)?(\\d+)/(\\d+)");
+    private static final Pattern PRICE = Pattern.compile("(" + DIGITS + ")\\s*([^\\d\\s/]{1,4})\\s*/\\s*(\\S+)");
+    private static final Pattern DECIMAL_COMMA = Pattern.compile(".*\\d,\\d.*");
+    private static final String VULGAR = "½¼¾⅛⅜⅝⅞⅓⅔";
+    private static final String[] VULGAR_AS = {"1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8", "1/3", "2/3"};
+    private static final double ZERO_CELSIUS = 273.15;
+    private static final double US_RESISTANCE = 0.1761101836823058;
+    private static final double US_TRANSMITTANCE = 5.678263341113487;
+    private static final double INCH = 0.0254;
+
+    /** Longest quantity, characters. The longest that makes sense has about forty. */
+    private static final int LONGEST = 100;
+
+    private QuantityParser() {}
+
+    /**
+     * The value in the dimension's inside unit.
+     *
+     * @param written with its unit
+     * @param dimension asked for
+     * @throws QuantityException where it is no number, lacks its unit or is of another dimension
+     */
+    public static double parse(String written, Dimension dimension) {
+        refuseLong(written, dimension.noun(), dimension.allowed());
+        String text = plain(written);
+        double value = special(text, dimension).orElseGet(() -> ordinary(text, written, dimension));
+        if (Double.isFinite(value)) {
+            return value;
+        }
+        throw refused(dimension, written, "the number is too large or divides by zero: write a finite number");
+    }
+
+    /** A price of energy such as {@code 0.12 EUR/kWh}. */
+    public static Price parsePrice(String written) {
+        return price(
+                written,
+                Dimension.ENERGY,
+                "a price of heat",
+                "an amount, a currency and an energy, such as 0.12 EUR/kWh or 1.40 USD/therm",
+                Price::new);
+    }
+
+    /** A price of length such as {@code 35 EUR/m}. */
+    public static PriceOfLength parsePriceOfLength(String written) {
+        return price(
+                written,
+                Dimension.LENGTH,
+                "a price of length",
+                "an amount, a currency and a length, such as 35 EUR/m or 11 USD/ft",
+                PriceOfLength::new);
+    }
+
+    private static <T> T price(
+            String written, Dimension per, String noun, String allowed, BiFunction<Double, String, T> form) {
+        refuseLong(written, noun, allowed);
+        Matcher match = PRICE.matcher(plain(written));
+        Optional<Measure> unit = match.matches() ? UnitExpression.tryParse(match.group(3)) : Optional.empty();
+        if (unit.isPresent() && unit.get().sameKindAs(per.inside())) {
+            double each = Double.parseDouble(match.group(1))
+                    * per.inside().factor()
+                    / unit.get().factor();
+            if (Double.isFinite(each)) {
+                return form.apply(each, match.group(2));
+            }
+        }
+        throw new QuantityException(noun + " is needed", written, allowed, "write it so");
+    }
+
+    /** Patterns and units are read in time that grows faster than the text, so the text is bounded. */
+    private static void refuseLong(String written, String noun, String allowed) {
+        if (written.length() > LONGEST) {
+            throw new QuantityException(
+                    noun + " is needed",
+                    "a text of " + written.length() + " characters",
+                    allowed,
+                    "write it in at most " + LONGEST + " characters");
+        }
+    }
+
+    /**
+     * A price of length.
+     *
+     * @param perMetre currency units per m
+     * @param currency as written
+     */
+    public record PriceOfLength(double perMetre, String currency) {}
+
+    /**
+     * A price of energy.
+     *
+     * @param perKilowattHour currency units per kWh
+     * @param currency as written
+     */
+    public record Price(double perKilowattHour, String currency) {}
+
+    private static Optional<Double> special(String text, Dimension dimension) {
+        switch (dimension) {
+            case LENGTH, THICKNESS:
+                return feetAndInches(text);
+            case RESISTANCE:
+                return resistance(text);
+            case CONDUCTIVITY:
+                return resistancePerInch(text);
+            case TRANSMITTANCE:
+                Matcher rated = U_VALUE.matcher(text);
+                return rated.matches() && rated.group(2).isEmpty()
+                        ? Optional.of(Double.parseDouble(rated.group(1)) * US_TRANSMITTANCE)
+                        : Optional.empty();
+            case ANGLE:
+                Matcher pitch = PITCH.matcher(text);
+                return pitch.matches()
+                        ? Optional.of(Math.toDegrees(
+                                Math.atan2(Double.parseDouble(pitch.group(1)), Double.parseDouble(pitch.group(2)))))
+                        : Optional.empty();
+            case TEMPERATURE:
+                return temperature(text);
+            default:
+                return Optional.empty();
+        }
+    }
+
+    private static Optional<Double> feetAndInches(String text) {
+        Matcher match = FEET_INCHES.matcher(text);
+        if (!match.matches()) {
+            return Optional.empty();
+        }
+        double feet = Double.parseDouble(match.group(1));
+        double inches = 12 * Math.abs(feet) + number(match.group(2));
+        return Optional.of((match.group(1).startsWith("-") ? -inches : inches) * INCH);
+    }
+
+    private static Optional<Double> resistance(String text) {
+        Matcher match = R_VALUE.matcher(text);
+        if (!match.matches()) {
+            return Optional.empty();
+        }
+        double value = Double.parseDouble(match.group(2));
+        if (match.group(3).isEmpty()) {
+            return Optional.of(match.group(1).equals("R") ? value * US_RESISTANCE : value);
+        }
+        return UnitExpression.tryParse(match.group(3))
+                .filter(unit -> unit.sameKindAs(Dimension.RESISTANCE.inside()))
+                .map(unit -> value * unit.factor());
+    }
+
+    private static Optional<Double> resistancePerInch(String text) {
+        Matcher match = R_VALUE.matcher(text);
+        if (!match.matches() || !match.group(3).matches("(/|per)\\s*(in|inch)")) {
+            return Optional.empty();
+        }
+        return Optional.of(INCH / (Double.parseDouble(match.group(2)) * US_RESISTANCE));
+    }
+
+    private static Optional<Double> temperature(String text) {
+        Matcher match = PLAIN.matcher(text);
+        if (!match.matches()) {
+            return Optional.empty();
+        }
+        double value = number(match.group(1));
+        return switch (match.group(2).replaceAll("\\s|º", "")) {
+            case "°C", "C", "degC" -> Optional.of(value);
+            case "°F", "F", "degF" -> Optional.of((value - 32) / 1.8);
+            case "K" -> Optional.of(value - ZERO_CELSIUS);
+            default -> Optional.empty();
+        };
+    }
+
+    private static double ordinary(String text, String written, Dimension dimension) {
+        if (DECIMAL_COMMA.matcher(text).matches()) {
+            throw refused(dimension, written, "write the decimals after a point, not after a comma");
+        }
+        Matcher match = PLAIN.matcher(text);
+        if (!match.matches()) {
+            throw refused(
+                    dimension,
+                    written,
+                    kindOf(text).map(kind -> "this is " + kind).orElse("write a number first"));
+        }
+        String unitText = match.group(2);
+        if (unitText.isEmpty()) {
+            if (dimension.allowsBareNumber()) {
+                return number(match.group(1));
+            }
+            throw refused(dimension, written + " without a unit", "write the unit after the number");
+        }
+        if (unitText.equals("psi")) {
+            throw refused(
+                    dimension,
+                    written,
+                    "psi means the linear thermal transmittance here: write lbf/in² for a pressure");
+        }
+        Measure unit = UnitExpression.tryParse(unitText)
+                .orElseThrow(() -> refused(dimension, written, "\"" + unitText + "\" is no unit known here"));
+        Measure inside = dimension.inside();
+        if (!unit.sameKindAs(inside)) {
+            throw refused(
+                    dimension,
+                    written,
+                    kindOf(text).map(kind -> "this is " + kind).orElse("write such a unit"));
+        }
+        return inside.factor() == unit.factor()
+                ? number(match.group(1))
+                : number(match.group(1)) * unit.factor() / inside.factor();
+    }
+
+    /** What the words would be, were that asked. */
+    private static Optional<String> kindOf(String text) {
+        if (resistancePerInch(text).isPresent()) {
+            return Optional.of(Dimension.CONDUCTIVITY.noun());
+        }
+        if (R_VALUE.matcher(text).matches()) {
+            return Optional.of(Dimension.RESISTANCE.noun());
+        }
+        Matcher match = PLAIN.matcher(text);
+        if (!match.matches() || match.group(2).isEmpty()) {
+            return Optional.empty();
+        }
+        return UnitExpression.tryParse(match.group(2))
+                .flatMap(unit -> Lists.immutable
+                        .with(Dimension.values())
+                        .detectOptional(each -> each.inside().sameKindAs(unit)))
+                .map(Dimension::noun);
+    }
+
+    private static double number(String text) {
+        Matcher mixed = MIXED.matcher(text);
+        if (!mixed.matches()) {
+            return Double.parseDouble(text);
+        }
+        double whole = mixed.group(2) == null ? 0 : Double.parseDouble(mixed.group(2));
+        double value = whole + Double.parseDouble(mixed.group(3)) / Double.parseDouble(mixed.group(4));
+        return mixed.group(1).equals("-") ? -value : value;
+    }
+
+    private static String plain(String written) {
+        String text = written.strip()
+                .replace('−', '-')
+                .replace('\u00a0', ' ')
+                .replace('\u202f', ' ')
+                .replace('⁄', '/');
+        for (int i = 0; i < VULGAR_AS.length; i++) {
+            text = text.replace(String.valueOf(VULGAR.charAt(i)), " " + VULGAR_AS[i]);
+        }
+        return text.strip();
+    }
+
+    private static QuantityException refused(Dimension dimension, String got, String next) {
+        return new QuantityException(dimension.noun() + " is needed", got, dimension.allowed(), next);
+    }
+}

@@ -1,0 +1,185 @@
+package coldseam.files.quantity;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** The unit systems reports are printed in. */
+public enum UnitSystem {
+    /** Metres, watts, kelvins. */
+    SI,
+    /** Feet and inches, Btu, degrees Fahrenheit. */
+    US;
+
+    /** Most digits an interval may have beyond the dimension's own. */
+    private static final int MORE_DIGITS = 3;
+
+    /** Below this length, m, SI shows millimetres. */
+    private static final double SHOWN_IN_MILLIMETRES = 1;
+
+    private static final int SIXTEENTHS = 16;
+    private static final double INCH = 0.0254;
+
+    /** The unit as printed, such as {@code W/(m²·K)}; empty for plain numbers. */
+    public String label(Dimension dimension) {
+        return dimension.display(this).label();
+    }
+
+    /**
+     * The value in {@link #label}, not rounded.
+     *
+     * @param inside in the dimension's inside unit
+     */
+    public double value(double inside, Dimension dimension) {
+        double value = inside / dimension.display(this).factor();
+        return dimension == Dimension.TEMPERATURE && this == US ? 1.8 * inside + 32 : value;
+    }
+
+    /** The number alone, for a column headed by {@link #label}. */
+    public String number(double inside, Dimension dimension) {
+        return number(inside, dimension, dimension.display(this).decimals());
+    }
+
+    /** The number alone with so many digits after the point. */
+    public String number(double inside, Dimension dimension, int decimals) {
+        return rounded(value(inside, dimension), decimals, RoundingMode.HALF_EVEN);
+    }
+
+    /**
+     * Number and unit. Lengths come as people read them: {@code 240 mm}, {@code 12.30 m}, {@code 9 ft 2 in},
+     * {@code 3 1/2 in}.
+     */
+    public String format(double inside, Dimension dimension) {
+        if (!Double.isFinite(inside)) {
+            return number(inside, dimension);
+        }
+        if (this == SI && dimension == Dimension.LENGTH && Math.abs(inside) < SHOWN_IN_MILLIMETRES) {
+            return format(inside, Dimension.THICKNESS);
+        }
+        if (this == SI && dimension == Dimension.THICKNESS) {
+            // 12.5 mm boards and 0.2 mm foils keep what a whole number would hide.
+            return number(inside, dimension, leastDecimals(value(inside, dimension), 2)) + " mm";
+        }
+        if (this == US && (dimension == Dimension.LENGTH || dimension == Dimension.THICKNESS)) {
+            return feetAndInches(inside, dimension == Dimension.LENGTH);
+        }
+        return withUnit(number(inside, dimension), dimension);
+    }
+
+    /** As {@link #format}, with a sign also where it is positive; for differences. */
+    public String signed(double inside, Dimension dimension) {
+        String text = format(inside, dimension);
+        return inside > 0 && !text.startsWith("-") ? "+" + text : text;
+    }
+
+    /**
+     * A proven interval: {@code 0.0412…0.0413 W/(m·K)}. Rounded outwards, so that what is printed always holds what was
+     * proven; it gets as many more digits as it takes not to be printed more than three times as wide, but at most three
+     * more. One number where both bounds are equal.
+     *
+     * @param lower in the dimension's inside unit
+     * @param upper not below it
+     */
+    public String interval(double lower, double upper, Dimension dimension) {
+        return withUnit(intervalNumber(lower, upper, dimension), dimension);
+    }
+
+    /** The interval without its unit. */
+    public String intervalNumber(double lower, double upper, Dimension dimension) {
+        if (!(lower <= upper)) {
+            throw new IllegalArgumentException("an interval needs lower <= upper; got " + lower + " and " + upper);
+        }
+        if (lower == upper) {
+            return number(lower, dimension);
+        }
+        return outwards(
+                value(lower, dimension),
+                value(upper, dimension),
+                dimension.display(this).decimals());
+    }
+
+    /**
+     * A proven interval of a number that has no dimension of its own here, to as many significant digits at least, rounded
+     * outwards as {@link #interval} is.
+     *
+     * @param lower may be infinite
+     * @param upper not below it
+     * @param digits significant ones of the larger bound, at least 1
+     */
+    public static String significant(double lower, double upper, int digits) {
+        double size = Math.max(Math.abs(lower), Math.abs(upper));
+        boolean finite = size > 0 && size < Double.POSITIVE_INFINITY;
+        int decimals = finite ? Math.max(0, digits - 1 - (int) Math.floor(Math.log10(size))) : 0;
+        return outwards(lower, upper, decimals);
+    }
+
+    private static String outwards(double from, double to, int least) {
+        int decimals = least;
+        while (decimals < least + MORE_DIGITS && 3 * (to - from) < width(from, to, decimals)) {
+            decimals++;
+        }
+        String low = rounded(from, decimals, RoundingMode.FLOOR);
+        String high = rounded(to, decimals, RoundingMode.CEILING);
+        return low.equals(high) ? low : low + "…" + high;
+    }
+
+    private static double width(double from, double to, int decimals) {
+        if (!Double.isFinite(to - from)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return decimal(to)
+                .setScale(decimals, RoundingMode.CEILING)
+                .subtract(decimal(from).setScale(decimals, RoundingMode.FLOOR))
+                .doubleValue();
+    }
+
+    private String withUnit(String number, Dimension dimension) {
+        String label = label(dimension);
+        return label.isEmpty() ? number : number + " " + label;
+    }
+
+    private static String rounded(double value, int decimals, RoundingMode mode) {
+        if (!Double.isFinite(value)) {
+            return Double.isNaN(value) ? "not known" : value > 0 ? "∞" : "-∞";
+        }
+        BigDecimal result = decimal(value).setScale(decimals, mode);
+        return result.signum() == 0 ? result.abs().toPlainString() : result.toPlainString();
+    }
+
+    /** The shortest decimal that is this double: what a person would have typed. */
+    private static BigDecimal decimal(double value) {
+        return new BigDecimal(Double.toString(value));
+    }
+
+    private static int leastDecimals(double value, int most) {
+        BigDecimal all = decimal(value).setScale(most, RoundingMode.HALF_EVEN);
+        return Math.max(0, all.stripTrailingZeros().scale());
+    }
+
+    private static String feetAndInches(double metres, boolean withFeet) {
+        long sixteenths = Math.round(Math.abs(metres) / INCH * SIXTEENTHS);
+        long perFoot = 12L * SIXTEENTHS;
+        long feet = withFeet ? sixteenths / perFoot : 0;
+        long rest = sixteenths - feet * perFoot;
+        long inches = rest / SIXTEENTHS;
+        long part = rest % SIXTEENTHS;
+        StringBuilder out = new StringBuilder(metres < 0 && sixteenths > 0 ? "-" : "");
+        if (feet > 0) {
+            out.append(feet).append(" ft");
+        }
+        if (inches > 0 || part > 0 || feet == 0) {
+            out.append(feet > 0 ? " " : "");
+            if (inches > 0 || part == 0) {
+                out.append(inches);
+            }
+            if (part > 0) {
+                long divisor = Math.min(Long.lowestOneBit(part), SIXTEENTHS);
+                out.append(inches > 0 ? " " : "")
+                        .append(part / divisor)
+                        .append('/')
+                        .append(SIXTEENTHS / divisor);
+            }
+            out.append(" in");
+        }
+        return out.toString();
+    }
+}

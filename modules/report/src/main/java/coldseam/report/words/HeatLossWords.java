@@ -1,0 +1,46 @@
+package coldseam.report.words;
+
+import coldseam.audit.HeatLoss.Part;
+import coldseam.audit.JunctionRow;
+import coldseam.audit.PointRow;
+
+/** What the lines of the heat-loss table are called. */
+public final class HeatLossWords {
+
+    private HeatLossWords() {}
+
+    /** The name of a line. */
+    public static String name(Part part) {
+        return part.match(
+                plane -> plane.surface().name(),
+                window -> window.opening().name(),
+                junction -> name(junction.edges().getFirst()),
+                points -> name(points.points()));
+    }
+
+    private static String name(JunctionRow row) {
+        String kind = row.edge().kind().label();
+        String detail = row.sheet()
+                .map(sheet ->
+                        sheet.id() + " " + kind + ": " + sheet.result().detail().name())
+                .orElse(kind);
+        return row.source()
+                .match(
+                        computed -> detail,
+                        standIn -> detail + ", not chosen",
+                        own -> kind + ": own psi, " + own.citation(),
+                        none -> kind + ": " + SourceWords.of(none));
+    }
+
+    private static String name(PointRow row) {
+        String kind = row.kind().label() + " in " + row.surface().name();
+        String set = row.points().name() + ": " + kind;
+        String sheet = row.sheet().map(found -> found.id() + " " + set).orElse(set);
+        return row.source()
+                .match(
+                        computed -> sheet,
+                        standIn -> sheet + ", not chosen",
+                        own -> sheet + ", " + own.citation(),
+                        none -> set + ", " + SourceWords.of(none));
+    }
+}
