@@ -286,9 +286,8 @@ final class SampleAudit {
             1.3,
             OptionalDouble.empty(),
             0.9,
-            0.85,
+            new Opening.Declared(0.85, 0.9),
             0.09,
-            0.9,
             OptionalDouble.empty());
 
     private static House house(String name) {

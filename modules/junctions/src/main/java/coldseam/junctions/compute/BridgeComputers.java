@@ -17,6 +17,7 @@ import coldseam.junctions.PointSetup;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.hand.HandDrawing;
+import coldseam.junctions.path.ControlLines;
 import coldseam.junctions.path.PenLines;
 import coldseam.junctions.path.WeakestPaths;
 import coldseam.junctions.point.PointComposition;
@@ -185,6 +186,7 @@ public final class BridgeComputers {
                 coldest.at(),
                 penLine,
                 WeakestPaths.of(composition),
+                ControlLines.of(composition, detail, penLine),
                 notes.distinct().toImmutable());
     }
 

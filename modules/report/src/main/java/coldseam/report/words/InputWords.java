@@ -1,5 +1,6 @@
 package coldseam.report.words;
 
+import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.Audit;
 import coldseam.audit.PointSheet;
 import coldseam.envelope.Climate;
@@ -137,13 +138,17 @@ public final class InputWords {
 
     private void openings() {
         house.openings()
-                .groupBy(Opening::transmittance)
+                .groupBy(WindowTransmittance::transmittance)
                 .keyMultiValuePairsView()
                 .toSortedListBy(pair -> pair.getOne())
                 .forEach(pair -> row(
                         "U of " + pair.getTwo().collect(Opening::name).makeString(", "),
                         say(pair.getOne(), Dimension.TRANSMITTANCE),
-                        FILE));
+                        pair.getTwo()
+                                        .anySatisfy(each ->
+                                                WindowTransmittance.of(each).isPresent())
+                                ? "of glass, frame and spacer in the house file (ISO 10077-1)"
+                                : FILE));
     }
 
     private void ownPsi() {
