@@ -4,8 +4,6 @@ import coldseam.envelope.Site;
 import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.PointResult;
-import coldseam.junctions.PointResult;
-import coldseam.report.pages.Limits;
 import coldseam.report.pages.MarkedTemperatures;
 import coldseam.report.pages.PointDetailSheet;
 import coldseam.report.pdf.DocumentInfo;

@@ -27,8 +27,6 @@ import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.plan.SectionPlan.Zone;
-import coldseam.junctions.point.PointCatalogue;
-import coldseam.junctions.point.PointComputer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
