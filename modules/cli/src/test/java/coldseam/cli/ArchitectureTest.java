@@ -45,7 +45,6 @@ class ArchitectureTest {
     private static final Map<String, String> WAITING = Map.of(
             "coldseam.conduction.solid", "details in three dimensions",
             "coldseam.assemblies.load", "loads on decks",
-            "coldseam.assemblies.window", "windows by glass, frame and spacer",
             "coldseam.assemblies.InterfaceTemperatures", "the assemblies' pages",
             "coldseam.assemblies.moisture.VapourOrder", "a rule",
             "coldseam.assemblies.moisture.DeckTemperature", "the terraces' line");

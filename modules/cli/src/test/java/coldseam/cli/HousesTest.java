@@ -15,6 +15,7 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.report.JunctionSvg;
 import coldseam.report.pages.Limits;
+import coldseam.report.words.FindingWords;
 import coldseam.report.words.HeatLossWords;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -34,12 +35,13 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class HousesTest {
 
+    private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);
     private static final Path ROOT = Path.of(System.getProperty("coldseam.root"));
     private static final MutableMap<String, Audit> AUDITS = Maps.mutable.empty();
 
     private static Audit audit(String house) throws IOException {
         if (!AUDITS.containsKey(house)) {
-            AUDITS.put(house, HouseAudit.of(file(house), Run.REAL).compute(UnitSystem.SI));
+            AUDITS.put(house, HouseAudit.of(file(house), Run.REAL).compute());
         }
         return AUDITS.get(house);
     }
@@ -51,7 +53,7 @@ class HousesTest {
     @Test
     void heronRowIsUnbrokenWithoutWeakSpot() throws IOException {
         Audit audit = audit("heron-row");
-        assertEquals(Lists.immutable.empty(), audit.findings().collect(Finding::title));
+        assertEquals(Lists.immutable.empty(), audit.findings().collect(WORDS::title));
         assertTrue(audit.verdict().unbroken());
         assertEquals(Exit.UNBROKEN, Exit.of(audit));
     }
@@ -67,12 +69,12 @@ class HousesTest {
                         "No air layer in \"brick wall without air layer\"",
                         "No detail chosen: door threshold on a slab",
                         "Insulation pinched at the eaves of an insulated roof"),
-                audit.findings().collect(Finding::title));
+                audit.findings().collect(WORDS::title));
         assertEquals(Exit.FOUND, Exit.of(audit));
         // The knee wall that is missing is 8.42 m long and, above the flat roof, 0.92 m high.
         assertEquals(2 * (8.42 + 0.92), audit.findings().getFirst().subject().length(), 0.01);
         Finding slab = audit.findings().get(2);
-        assertTrue(slab.place().startsWith("west side"), slab::place);
+        assertTrue(WORDS.place(slab).startsWith("west side"), WORDS.place(slab));
         assertTrue(slab.loss().orElseThrow().lower() > 5, slab::toString);
         assertTrue(slab.moneyPerYear().isPresent());
     }
@@ -80,7 +82,7 @@ class HousesTest {
     @Test
     void marshBungalowStandsUnbrokenOverItsCrawlSpace() throws IOException {
         Audit audit = audit("marsh-bungalow");
-        assertEquals(Lists.immutable.empty(), audit.findings().collect(Finding::title));
+        assertEquals(Lists.immutable.empty(), audit.findings().collect(WORDS::title));
         assertTrue(
                 audit.heatLoss().ground() > 1,
                 () -> "through the crawl space " + audit.heatLoss().ground() + " W/K");

@@ -21,6 +21,7 @@ import coldseam.report.pages.SixSides;
 import coldseam.report.pdf.DocumentInfo;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Paper;
+import coldseam.report.words.VerdictWords;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -49,7 +50,7 @@ public final class PdfReport {
         String tool = "coldseam " + audit.version();
         DocumentInfo info = new DocumentInfo(
                 "Continuous insulation audit: " + audit.house().name(),
-                audit.verdict().sentence(),
+                VerdictWords.sentence(audit.verdict()),
                 tool,
                 "insulation continuity, thermal bridges, " + audit.inputDigest(),
                 identity(audit, units, paper));

@@ -126,7 +126,7 @@ class AuditJsonTest {
         assertTrue(rows[0].contains("most kg/m²"), rows[0]);
         assertTrue(rows[3].contains("not checked") && rows[3].contains("meets the ground"), rows[3]);
         assertEquals(
-                ((coldseam.audit.Subject.Edges) AUDIT.findings().getFirst().subject())
+                ((coldseam.audit.Subject.Bridges) AUDIT.findings().getFirst().subject())
                         .rows()
                         .size(),
                 json.at("/findings/0/edges").size());

@@ -1,5 +1,6 @@
 package coldseam.audit.engine;
 
+import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.BridgeSource;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.HeatLoss.Group;
@@ -110,13 +111,14 @@ final class HeatLossTable {
                             .exposure()
                             .factor();
                     double area = opening.width() * opening.height();
+                    double u = WindowTransmittance.transmittance(opening);
                     return new Line(
                             Group.OPENINGS,
                             new Part.OfOpening(opening),
                             area,
-                            Interval.of(opening.transmittance()),
+                            Interval.of(u),
                             factor,
-                            rounded(Interval.of(area * opening.transmittance() * factor)));
+                            rounded(Interval.of(area * u * factor)));
                 });
     }
 

@@ -107,7 +107,7 @@ final class JunctionPlan {
                 house.site().outdoorTemperature()));
     }
 
-    /** An opening without its name, place and size, on which a section does not depend. */
+    /** An opening without its name, place, size and glass, on which a section does not depend. */
     private static Opening frameOnly(Opening opening) {
         return new Opening(
                 "opening",
@@ -117,9 +117,8 @@ final class JunctionPlan {
                 1,
                 OptionalDouble.empty(),
                 0,
-                opening.transmittance(),
+                new Opening.Declared(opening.frameTransmittance(), opening.frameTransmittance()),
                 opening.frameDepth(),
-                opening.frameTransmittance(),
                 opening.setBack());
     }
 

@@ -17,23 +17,16 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
-import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
-import org.eclipse.collections.api.map.ImmutableMap;
-import org.eclipse.collections.api.map.MutableMap;
 
 /**
  * The junctions of a house, computed: a sheet for each different one and a row for each edge.
  *
  * @param sheets in the order of their first edge
  * @param rows in the shell's order
- * @param misfits why the detail chosen for an edge does not fit, by the edge's name; only edges with such reasons
  */
-record Junctions(
-        ImmutableList<JunctionSheet> sheets,
-        ImmutableList<JunctionRow> rows,
-        ImmutableMap<String, ImmutableList<String>> misfits) {
+record Junctions(ImmutableList<JunctionSheet> sheets, ImmutableList<JunctionRow> rows) {
 
     /** What makes two edges one junction: the result (a detail and a setup) and whether somebody chose it. */
     private record Key(Detail detail, JunctionSetup setup, boolean chosen) {}
@@ -41,21 +34,19 @@ record Junctions(
     /** Gathers what was computed. */
     static Junctions of(House house, ImmutableList<PlannedEdge> edges, JunctionRun run) {
         Map<Key, MutableList<PlannedEdge>> groups = new LinkedHashMap<>();
-        MutableMap<String, ImmutableList<String>> misfits = Maps.mutable.empty();
         for (PlannedEdge planned : edges) {
             key(planned, run)
                     .ifPresent(key -> groups.computeIfAbsent(key, none -> Lists.mutable.empty())
                             .add(planned));
-            ImmutableList<String> reasons = run.misfits(planned);
-            if (planned.chosen() && reasons.notEmpty()) {
-                misfits.put(planned.edge().name(), reasons);
-            }
         }
         Map<Key, JunctionSheet> sheets = new LinkedHashMap<>();
         groups.forEach((key, group) -> sheets.put(key, sheet(house, "J" + (sheets.size() + 1), group, run)));
-        ImmutableList<JunctionRow> rows =
-                edges.collect(planned -> row(house, planned, key(planned, run).map(sheets::get)));
-        return new Junctions(Lists.immutable.ofAll(sheets.values()), rows, misfits.toImmutable());
+        ImmutableList<JunctionRow> rows = edges.collect(planned -> row(
+                house,
+                planned,
+                key(planned, run).map(sheets::get),
+                planned.chosen() ? run.misfits(planned) : Lists.immutable.empty()));
+        return new Junctions(Lists.immutable.ofAll(sheets.values()), rows);
     }
 
     private static Optional<Key> key(PlannedEdge planned, JunctionRun run) {
@@ -80,7 +71,8 @@ record Junctions(
                 Math.min(1, humidity.humidityAtMouldLimit()));
     }
 
-    private static JunctionRow row(House house, PlannedEdge planned, Optional<JunctionSheet> sheet) {
+    private static JunctionRow row(
+            House house, PlannedEdge planned, Optional<JunctionSheet> sheet, ImmutableList<String> misfits) {
         Edge edge = planned.edge();
         DimensionSystem system = house.site().dimensions();
         double length = length(edge, system);
@@ -92,7 +84,8 @@ record Junctions(
                     Interval.of(own.psi()),
                     length,
                     factorOfOwnPsi(edge),
-                    new BridgeSource.Own(own.source()));
+                    new BridgeSource.Own(own.source()),
+                    misfits);
         }
         return sheet.map(found -> new JunctionRow(
                         edge,
@@ -100,9 +93,10 @@ record Junctions(
                         found.result().psi(system),
                         length,
                         1,
-                        planned.chosen() ? new BridgeSource.Computed() : new BridgeSource.StandIn()))
+                        planned.chosen() ? new BridgeSource.Computed() : new BridgeSource.StandIn(),
+                        misfits))
                 .orElseGet(() -> new JunctionRow(
-                        edge, sheet, Interval.of(0), length, 1, new BridgeSource.None(whyNothing(planned))));
+                        edge, sheet, Interval.of(0), length, 1, new BridgeSource.None(whyNothing(planned)), misfits));
     }
 
     private static BridgeSource.Reason whyNothing(PlannedEdge planned) {

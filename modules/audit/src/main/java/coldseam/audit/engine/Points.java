@@ -16,27 +16,17 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
-import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
-import org.eclipse.collections.api.map.MutableMap;
 
 /**
  * The points of a house, computed: a sheet for each different one and a row for each set.
  *
  * @param sheets in the order of their first set
  * @param rows in the house file's order
- * @param misfits why the detail chosen for a set does not fit, by the set's name; only sets with such reasons
  */
-record Points(
-        ImmutableList<PointSheet> sheets,
-        ImmutableList<PointRow> rows,
-        ImmutableMap<String, ImmutableList<String>> misfits) {
-
-    static Points none() {
-        return new Points(Lists.immutable.empty(), Lists.immutable.empty(), Maps.immutable.empty());
-    }
+record Points(ImmutableList<PointSheet> sheets, ImmutableList<PointRow> rows) {
 
     /** A detail for a setup: what is computed once, however many sets ask. */
     private record Question(PointDetail detail, PointSetup setup) {}
@@ -64,20 +54,14 @@ record Points(
                     question -> computer.compute(question.detail(), question.setup()),
                     progress);
             Map<Key, MutableList<HousePoints>> groups = new LinkedHashMap<>();
-            MutableMap<String, ImmutableList<String>> misfits = Maps.mutable.empty();
             for (HousePoints set : sets) {
                 key(set).ifPresent(key -> groups.computeIfAbsent(key, none -> Lists.mutable.empty())
                         .add(set));
-                if (result(set).isEmpty() && chosen(set) && set.setup().isPresent()) {
-                    misfits.put(set.points().name(), reasons(set));
-                }
             }
             Map<Key, PointSheet> sheets = new LinkedHashMap<>();
             groups.forEach((key, group) -> sheets.put(key, sheet("P" + (sheets.size() + 1), group)));
             return new Points(
-                    Lists.immutable.ofAll(sheets.values()),
-                    sets.collect(set -> row(set, key(set).map(sheets::get))),
-                    misfits.toImmutable());
+                    Lists.immutable.ofAll(sheets.values()), sets.collect(set -> row(set, key(set).map(sheets::get))));
         }
 
         private Optional<Key> key(HousePoints set) {
@@ -160,7 +144,8 @@ record Points(
                     sheet,
                     sheet.map(found -> found.result().chi()).orElse(Interval.of(0)),
                     factor,
-                    source(set, sheet.isPresent()));
+                    source(set, sheet.isPresent()),
+                    sheet.isEmpty() && chosen(set) ? reasons(set) : Lists.immutable.empty());
         }
 
         private static BridgeSource source(HousePoints set, boolean computed) {

@@ -11,7 +11,6 @@ import coldseam.envelope.shell.ShellBuilder;
 import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
 import coldseam.files.SourceDocument;
-import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.point.PointCatalogue;
 import java.nio.file.Path;
@@ -112,25 +111,24 @@ public final class HouseAudit {
         return points;
     }
 
-    /** Audits the house without telling anyone how far it has come; see {@link #compute(UnitSystem, Progress, BooleanSupplier)}. */
-    public Audit compute(UnitSystem units) {
-        return compute(units, Progress.SILENT, () -> false);
+    /** Audits the house without telling anyone how far it has come; see {@link #compute(Progress, BooleanSupplier)}. */
+    public Audit compute() {
+        return compute(Progress.SILENT, () -> false);
     }
 
     /**
      * Audits the house.
      *
-     * @param units in which the audit's sentences give their values
      * @param progress hears how far it has come
      * @param cancelled asked before and after each section, from several threads, one at a time
      * @throws CancellationException once {@code cancelled} says so; what was solved meanwhile is kept in the workshop's store
      */
-    public Audit compute(UnitSystem units, Progress progress, BooleanSupplier cancelled) {
+    public Audit compute(Progress progress, BooleanSupplier cancelled) {
         Progress asked = (step, done, of) -> {
             refuseCancelled(cancelled);
             progress.at(step, done, of);
         };
-        return new Auditor(catalogue, workshop.computer(), points, workshop.pointComputer(), units, ToolVersion.read())
+        return new Auditor(catalogue, workshop.computer(), points, workshop.pointComputer(), ToolVersion.read())
                 .audit(house, shell, digest, asked);
     }
 

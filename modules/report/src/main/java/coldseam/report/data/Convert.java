@@ -1,6 +1,7 @@
 package coldseam.report.data;
 
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
@@ -12,10 +13,16 @@ import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.language.DetailParameter;
+import coldseam.report.words.FindingWords;
 import coldseam.report.words.HeatLossWords;
+import coldseam.report.words.InputWords;
+import coldseam.report.words.MethodWords;
 import coldseam.report.words.SourceWords;
+import coldseam.report.words.TerraceWords;
+import coldseam.report.words.VerdictWords;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -28,6 +35,8 @@ import org.eclipse.collections.impl.factory.SortedMaps;
 final class Convert {
 
     private static final int FORMAT_VERSION = 2;
+
+    private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);
 
     private Convert() {}
 
@@ -52,7 +61,8 @@ final class Convert {
                         site.groundConductivity()),
                 new AuditData.Limits(
                         limits.neckShare(), limits.pathShare(), limits.psi(), limits.temperatureFactor(), limits.chi()),
-                new AuditData.Verdict(verdict.unbroken(), verdict.gaps(), verdict.weakSpots(), verdict.sentence()),
+                new AuditData.Verdict(
+                        verdict.unbroken(), verdict.gaps(), verdict.weakSpots(), VerdictWords.sentence(verdict)),
                 new AuditData.Shell(
                         shell.closed(),
                         shell.externalVolume(),
@@ -84,11 +94,15 @@ final class Convert {
                 MoistureConvert.mould(audit.mould()),
                 audit.terraces()
                         .collect(t -> new AuditData.Terrace(
-                                t.surface(), t.underside(), t.dewPoint(), t.safe(), t.sentence())),
+                                t.surface().name(),
+                                t.underside(),
+                                t.dewPoint(),
+                                t.safe(),
+                                TerraceWords.brief(t, UnitSystem.SI))),
                 audit.holdPoints().collect(h -> new AuditData.HoldPoint(h.name(), h.before(), h.lookAt(), h.sheets())),
-                audit.inputs().collect(i -> new AuditData.Input(i.what(), i.value(), i.source())),
-                audit.method(),
-                audit.cautions());
+                InputWords.of(audit, UnitSystem.SI).collect(i -> new AuditData.Input(i.what(), i.value(), i.source())),
+                MethodWords.method(audit, UnitSystem.SI),
+                MethodWords.cautions());
     }
 
     static String word(Enum<?> constant) {
@@ -267,24 +281,20 @@ final class Convert {
                 f.number(),
                 f.rule(),
                 word(f.severity()),
-                f.title(),
-                f.what(),
-                f.place(),
+                WORDS.title(f),
+                WORDS.what(f),
+                WORDS.place(f),
                 point(f.subject().at()),
                 f.subject().length(),
-                edges(f.subject()),
+                f.subject()
+                        .match(
+                                Subject.Bridges::edges,
+                                surfaces -> Lists.immutable.empty(),
+                                hole -> Lists.immutable.empty()),
                 f.subject().surface().map(coldseam.envelope.shell.Surface::name),
-                f.sheetId(),
+                f.sheet().map(BridgeSheet::id),
                 f.loss().map(Bounds::of),
                 f.moneyPerYear(),
-                f.toDo());
-    }
-
-    private static ImmutableList<String> edges(Subject subject) {
-        return subject.match(
-                Subject.Edges::longestFirst,
-                points -> Lists.immutable.empty(),
-                surfaces -> Lists.immutable.empty(),
-                hole -> Lists.immutable.empty());
+                WORDS.toDo(f));
     }
 }

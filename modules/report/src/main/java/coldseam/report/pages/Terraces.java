@@ -6,6 +6,7 @@ import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
+import coldseam.report.words.TerraceWords;
 
 /** A plain line for each terrace deck over a heated room. */
 public final class Terraces {
@@ -23,12 +24,12 @@ public final class Terraces {
                     Blocks.stack(
                             2,
                             Blocks.text(
-                                    Rich.strong(Print.capital(line.surface()) + ": "
+                                    Rich.strong(Print.capital(line.surface().name()) + ": "
                                             + (line.safe() ? "dry under the deck" : "wet under the deck")),
                                     Style.BODY.with(line.safe() ? Palette.MOSS : Palette.EMBER)),
                             Blocks.text(
-                                    Print.capital(line.sentence())
-                                            + (line.sentence().endsWith(".") ? "" : "."),
+                                    Print.capital(TerraceWords.brief(
+                                                    line, page.print().units())) + ".",
                                     Style.BODY)),
                     Palette.FROST,
                     line.safe() ? Palette.MOSS : Palette.EMBER));

@@ -261,9 +261,8 @@ class HouseFileTest {
                         1,
                         OptionalDouble.of(2),
                         0.9,
-                        0.9,
+                        new Opening.Declared(0.9, 1.1),
                         0.08,
-                        1.1,
                         OptionalDouble.of(0.05)),
                 house.openings().getFirst());
         assertEquals(0.9, house.openings().get(1).frameTransmittance());

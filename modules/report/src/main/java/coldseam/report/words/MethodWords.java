@@ -1,46 +1,26 @@
-package coldseam.audit.engine;
+package coldseam.report.words;
 
 import coldseam.assemblies.moisture.Condensation;
-import coldseam.audit.Finding;
-import coldseam.audit.Finding.Severity;
+import coldseam.audit.Audit;
 import coldseam.audit.HeatLoss;
-import coldseam.audit.Verdict;
+import coldseam.audit.Note;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Site;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** What an audit says in sentences: its verdict, how it was made, and what to be careful about. */
-final class Words {
+/** How an audit was made, and what to be careful about. */
+public final class MethodWords {
 
-    private Words() {}
-
-    /** The verdict; unbroken only if nothing is open, broken or unknown. */
-    static Verdict verdict(ImmutableList<Finding> findings) {
-        int weak = findings.count(finding -> finding.severity() == Severity.WEAK);
-        int gaps = findings.size() - weak;
-        return new Verdict(gaps == 0, gaps, weak, sentence(gaps, weak));
-    }
-
-    private static String sentence(int gaps, int weak) {
-        String weakSpots = count(weak, "weak spot");
-        if (gaps > 0) {
-            return "Not unbroken: " + count(gaps, "gap") + (weak > 0 ? " and " + weakSpots : "")
-                    + " found in insulation, air, water or vapour control.";
-        }
-        return weak > 0
-                ? "Unbroken, with " + weakSpots + ": every layer passes everywhere, but not everywhere well."
-                : "Unbroken: insulation, air, water and vapour control pass every seam that was described.";
-    }
-
-    private static String count(int n, String what) {
-        return n + " " + what + (n == 1 ? "" : "s");
-    }
+    private MethodWords() {}
 
     /** What was computed how, and its limits. */
-    static ImmutableList<String> method(Site site, HeatLoss loss, UnitSystem units, ImmutableList<String> notes) {
+    public static ImmutableList<String> method(Audit audit, UnitSystem units) {
+        Site site = audit.house().site();
+        HeatLoss loss = audit.heatLoss();
         String dimensions = loss.system() == DimensionSystem.EXTERNAL ? "external" : "overall internal";
         return Lists.immutable
                 .of(
@@ -81,12 +61,31 @@ final class Words {
                                 + " vapour control at a junction are what its detail says, not what was found on site.",
                         "Loss against the best option: the option of the catalogue with an unbroken pen line and the least psi for the"
                                 + " same layers.")
-                .newWithAll(notes);
+                .newWithAll(audit.notes().collect(note -> words(note, units)))
+                .newWithAll(points(audit));
+    }
+
+    private static String words(Note note, UnitSystem units) {
+        return note.match(
+                floor -> "A floor on the ground without an exposed edge loses nothing by ISO 13370; "
+                        + floor.floor().name() + " counts as such.",
+                edge ->
+                        "The edge insulation of the slab is not counted by ISO 13370, since the slab's edge is computed as a"
+                                + " section with its ground: choose a detail that shows it.",
+                crawlSpace -> String.format(
+                        Locale.ROOT,
+                        "The crawl space was not described: %s high, walls of %s, vents of %s, wind of %s, average shielding,"
+                                + " bare ground (common practice, no source).",
+                        units.format(crawlSpace.as().height(), Dimension.LENGTH),
+                        units.format(crawlSpace.as().wallTransmittance(), Dimension.TRANSMITTANCE),
+                        units.format(crawlSpace.as().vents(), Dimension.OPENING_PER_LENGTH),
+                        units.format(crawlSpace.as().windSpeed(), Dimension.SPEED)),
+                transmittance -> transmittance.warning().text());
     }
 
     /** How points were computed; nothing where there are none. */
-    static ImmutableList<String> methodOfPoints(Points points) {
-        return points.rows().isEmpty()
+    private static ImmutableList<String> points(Audit audit) {
+        return audit.points().isEmpty()
                 ? Lists.immutable.empty()
                 : Lists.immutable.of(
                         "Each point is a body of revolution through the surface's own layers, bounded from both sides like a"
@@ -112,7 +111,7 @@ final class Words {
     }
 
     /** To be printed with every audit. */
-    static ImmutableList<String> cautions() {
+    public static ImmutableList<String> cautions() {
         return Lists.immutable.of(
                 "This audit is arithmetic on what the house file says. It is no engineering design and no approval; the law, the"
                         + " local code and the inspector decide. Have it checked by those who are licensed for it where that is"

@@ -1,22 +1,19 @@
-package coldseam.audit.engine;
+package coldseam.report.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldseam.audit.InputRow;
+import coldseam.audit.engine.Sample;
 import coldseam.envelope.House;
-import coldseam.envelope.shell.ShellBuilder;
 import coldseam.files.quantity.UnitSystem;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
 
-class InputsTest {
+class InputWordsTest {
 
     private static ImmutableList<InputRow> rows(String yaml, UnitSystem units) {
-        House house = Sample.house(yaml);
-        return Inputs.of(house, ShellBuilder.build(house), Lists.immutable.empty(), units);
+        return InputWords.of(Sample.audit(yaml, Sample.good()), units);
     }
 
     private static InputRow row(ImmutableList<InputRow> rows, String what) {

@@ -1,4 +1,4 @@
-package coldseam.audit;
+package coldseam.report.words;
 
 /**
  * A value that went in, and where it comes from.

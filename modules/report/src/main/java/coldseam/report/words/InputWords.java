@@ -1,6 +1,7 @@
-package coldseam.audit.engine;
+package coldseam.report.words;
 
-import coldseam.audit.InputRow;
+import coldseam.assemblies.window.WindowTransmittance;
+import coldseam.audit.Audit;
 import coldseam.audit.PointSheet;
 import coldseam.envelope.Climate;
 import coldseam.envelope.Exposure;
@@ -25,7 +26,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
 /** The values that went in, each with its source. */
-final class Inputs {
+public final class InputWords {
 
     private static final String FILE = "house file";
 
@@ -35,15 +36,16 @@ final class Inputs {
     private final UnitSystem units;
     private final MutableList<InputRow> rows = Lists.mutable.empty();
 
-    private Inputs(House house, Shell shell, ImmutableList<PointSheet> points, UnitSystem units) {
+    private InputWords(House house, Shell shell, ImmutableList<PointSheet> points, UnitSystem units) {
         this.house = house;
         this.shell = shell;
         this.points = points;
         this.units = units;
     }
 
-    static ImmutableList<InputRow> of(House house, Shell shell, ImmutableList<PointSheet> points, UnitSystem units) {
-        Inputs inputs = new Inputs(house, shell, points, units);
+    /** One row for each. */
+    public static ImmutableList<InputRow> of(Audit audit, UnitSystem units) {
+        InputWords inputs = new InputWords(audit.house(), audit.shell(), audit.pointSheets(), units);
         inputs.site();
         inputs.neighbours();
         inputs.limits();
@@ -136,13 +138,17 @@ final class Inputs {
 
     private void openings() {
         house.openings()
-                .groupBy(Opening::transmittance)
+                .groupBy(WindowTransmittance::transmittance)
                 .keyMultiValuePairsView()
                 .toSortedListBy(pair -> pair.getOne())
                 .forEach(pair -> row(
                         "U of " + pair.getTwo().collect(Opening::name).makeString(", "),
                         say(pair.getOne(), Dimension.TRANSMITTANCE),
-                        FILE));
+                        pair.getTwo()
+                                        .anySatisfy(each ->
+                                                WindowTransmittance.of(each).isPresent())
+                                ? "of glass, frame and spacer in the house file (ISO 10077-1)"
+                                : FILE));
     }
 
     private void ownPsi() {
