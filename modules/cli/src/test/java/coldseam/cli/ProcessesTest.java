@@ -70,7 +70,8 @@ class ProcessesTest {
         house = Files.writeString(shared.resolve("house.yaml"), HOUSE);
         store = shared.resolve("store");
         Path first = Files.createDirectory(shared.resolve("first"));
-        List<String> one = List.of("-XX:ActiveProcessorCount=1", "-XX:+UseSerialGC", "-Xmx512m", "-Dfile.encoding=UTF-8");
+        List<String> one =
+                List.of("-XX:ActiveProcessorCount=1", "-XX:+UseSerialGC", "-Xmx512m", "-Dfile.encoding=UTF-8");
         assertEquals(Exit.FOUND.code(), ended(start(first, one, house)));
         wanted = contents(first);
         assertEquals(Exit.FOUND.code(), ended(start(first, SHORT, house, "--store", store.toString())));
@@ -228,7 +229,8 @@ class ProcessesTest {
         assumeTrue(Files.isExecutable(shell), "no shell that could limit the size of files");
         Files.writeString(folder.resolve(OUTPUTS.get(0)), "old");
         List<String> limited = new ArrayList<>(List.of(shell.toString(), "-c", "ulimit -f 40 && exec \"$@\"", "run"));
-        limited.addAll(command(List.of("-XX:-UsePerfData", "-XX:TieredStopAtLevel=1"), house, "--store", store.toString()));
+        limited.addAll(
+                command(List.of("-XX:-UsePerfData", "-XX:TieredStopAtLevel=1"), house, "--store", store.toString()));
         int code = ended(start(folder, limited));
         String said = Files.readString(folder.resolve("said.txt"));
         assertEquals(Exit.REFUSED.code(), code, said);
