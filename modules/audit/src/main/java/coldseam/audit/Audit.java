@@ -23,9 +23,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param mould on the junctions' inner surfaces
  * @param terraces one line for each terrace deck
  * @param holdPoints what must be seen before it is covered, in order of building
- * @param inputs values with their sources
- * @param method what was computed how, with the limits of it
- * @param cautions to be printed
+ * @param notes what had to be assumed or left out
  */
 public record Audit(
         House house,
@@ -44,6 +42,4 @@ public record Audit(
         Mould mould,
         ImmutableList<TerraceLine> terraces,
         ImmutableList<HoldPoint> holdPoints,
-        ImmutableList<InputRow> inputs,
-        ImmutableList<String> method,
-        ImmutableList<String> cautions) {}
+        ImmutableList<Note> notes) {}

@@ -3,40 +3,31 @@ package coldseam.audit;
 import coldseam.conduction.Interval;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * One thing that is missing, broken, pinched or beyond a limit.
  *
  * @param number as in the drawing and the list, from 1
- * @param rule id of the rule that found it, such as "open-edge"
  * @param severity how grave
- * @param title short
- * @param what was found, with the values and their units
- * @param place a person can walk to
+ * @param breaches of rules by it, the leading one first; at least one
  * @param subject what it is about
- * @param sheet of the worst junction it is about; empty where it is about none, or nothing could be computed
- * @param pointSheet the same of points
+ * @param sheet of the worst bridge it is about; empty where it is about none, or nothing could be computed
  * @param loss W/K lost against the best option of the catalogue; empty where that cannot be said
  * @param moneyPerYear where a price is given
- * @param toDo what closes it
  */
 public record Finding(
         int number,
-        String rule,
         Severity severity,
-        String title,
-        String what,
-        String place,
+        ImmutableList<Breach> breaches,
         Subject subject,
-        Optional<JunctionSheet> sheet,
-        Optional<PointSheet> pointSheet,
+        Optional<BridgeSheet> sheet,
         Optional<Interval> loss,
-        OptionalDouble moneyPerYear,
-        String toDo) {
+        OptionalDouble moneyPerYear) {
 
-    /** Id of the sheet it is about. */
-    public Optional<String> sheetId() {
-        return sheet.map(JunctionSheet::id).or(() -> pointSheet.map(PointSheet::id));
+    /** Id of the leading rule. */
+    public String rule() {
+        return breaches.getFirst().rule();
     }
 
     /** How grave a finding is. */

@@ -2,7 +2,10 @@ package coldseam.audit;
 
 import coldseam.conduction.Interval;
 import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.Surface;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * One edge in the audit.
@@ -13,17 +16,42 @@ import java.util.Optional;
  * @param length m, in the site's dimension system
  * @param factor temperature factor b that weighs it
  * @param source of psi
+ * @param misfits why the detail chosen for it does not fit; empty where it does, or where none is chosen
  */
 public record JunctionRow(
-        Edge edge, Optional<JunctionSheet> sheet, Interval psi, double length, double factor, BridgeSource source) {
+        Edge edge,
+        Optional<JunctionSheet> sheet,
+        Interval psi,
+        double length,
+        double factor,
+        BridgeSource source,
+        ImmutableList<String> misfits)
+        implements BridgeRow {
 
-    /** psi times length times factor, W/K. */
-    public Interval loss() {
-        return psi.times(length * factor);
+    @Override
+    public String name() {
+        return edge.name();
     }
 
-    /** Whether it is one of the edges that a sheet stands for. */
-    public boolean isOn(JunctionSheet other) {
-        return sheet.filter(own -> own.id().equals(other.id())).isPresent();
+    @Override
+    public String kindLabel() {
+        return edge.kind().label();
+    }
+
+    @Override
+    public ImmutableList<Surface> surfaces() {
+        return edge.second()
+                .map(second -> Lists.immutable.of(edge.first(), second))
+                .orElse(Lists.immutable.of(edge.first()));
+    }
+
+    @Override
+    public Interval transmittance() {
+        return psi;
+    }
+
+    @Override
+    public double size() {
+        return length;
     }
 }

@@ -1,8 +1,12 @@
 package coldseam.audit;
 
+import coldseam.envelope.Control;
+import coldseam.files.quantity.Dimension;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.detail.Connection;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 
 /**
  * One computed junction, for all the edges it stands for.
@@ -27,4 +31,45 @@ public record JunctionSheet(
         double length,
         boolean chosen,
         double dewPointHumidity,
-        double mouldHumidity) {}
+        double mouldHumidity)
+        implements BridgeSheet {
+
+    @Override
+    public String kind() {
+        return result.setup().kind().label();
+    }
+
+    @Override
+    public Option option() {
+        return option(result);
+    }
+
+    @Override
+    public Optional<Option> better() {
+        return best.map(JunctionSheet::option);
+    }
+
+    private static Option option(JunctionResult of) {
+        return new Option(
+                of.detail().id(),
+                of.detail().name(),
+                of.psiExternal(),
+                of.psiInternal(),
+                of.detail().cost());
+    }
+
+    @Override
+    public ImmutableMap<Control, Connection> connections() {
+        return result.detail().connections();
+    }
+
+    @Override
+    public double temperatureFactor() {
+        return result.temperatureFactor();
+    }
+
+    @Override
+    public Dimension dimension() {
+        return Dimension.LINEAR_TRANSMITTANCE;
+    }
+}

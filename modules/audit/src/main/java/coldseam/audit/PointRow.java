@@ -5,6 +5,8 @@ import coldseam.envelope.PointBridges;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.shell.Surface;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * One set of points in the audit.
@@ -17,6 +19,7 @@ import java.util.Optional;
  * @param chi W/K, of one
  * @param factor temperature factor b that weighs it
  * @param source of chi
+ * @param misfits why the detail chosen for it does not fit; empty where it does, or where none is chosen
  */
 public record PointRow(
         PointBridges points,
@@ -26,15 +29,32 @@ public record PointRow(
         Optional<PointSheet> sheet,
         Interval chi,
         double factor,
-        BridgeSource source) {
+        BridgeSource source,
+        ImmutableList<String> misfits)
+        implements BridgeRow {
 
-    /** chi times number times factor, W/K. */
-    public Interval loss() {
-        return chi.times(number * factor);
+    @Override
+    public String name() {
+        return points.name();
     }
 
-    /** Whether it is one of the sets that a sheet stands for. */
-    public boolean isOn(PointSheet other) {
-        return sheet.filter(own -> own.id().equals(other.id())).isPresent();
+    @Override
+    public String kindLabel() {
+        return kind.label();
+    }
+
+    @Override
+    public ImmutableList<Surface> surfaces() {
+        return Lists.immutable.of(surface);
+    }
+
+    @Override
+    public Interval transmittance() {
+        return chi;
+    }
+
+    @Override
+    public double size() {
+        return number;
     }
 }

@@ -1,8 +1,12 @@
 package coldseam.audit;
 
+import coldseam.envelope.Control;
+import coldseam.files.quantity.Dimension;
+import coldseam.junctions.detail.Connection;
 import coldseam.junctions.point.PointResult;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 
 /**
  * One computed point, for all the points it stands for.
@@ -25,4 +29,40 @@ public record PointSheet(
         int number,
         boolean chosen,
         double dewPointHumidity,
-        double mouldHumidity) {}
+        double mouldHumidity)
+        implements BridgeSheet {
+
+    @Override
+    public String kind() {
+        return result.detail().kind().label();
+    }
+
+    @Override
+    public Option option() {
+        return option(result);
+    }
+
+    @Override
+    public Optional<Option> better() {
+        return best.map(PointSheet::option);
+    }
+
+    private static Option option(PointResult of) {
+        return new Option(of.detail().id(), of.detail().name(), of.chi(), of.chi(), Optional.empty());
+    }
+
+    @Override
+    public ImmutableMap<Control, Connection> connections() {
+        return result.detail().connections();
+    }
+
+    @Override
+    public double temperatureFactor() {
+        return result.temperatureFactor();
+    }
+
+    @Override
+    public Dimension dimension() {
+        return Dimension.POINT_TRANSMITTANCE;
+    }
+}

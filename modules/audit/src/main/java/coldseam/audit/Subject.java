@@ -13,26 +13,24 @@ import org.eclipse.collections.api.list.ImmutableList;
 public sealed interface Subject {
 
     /**
-     * Edges of the shell.
+     * Edges of the shell, or sets of points.
      *
      * @param rows those of the worst sheet first
      */
-    record Edges(ImmutableList<JunctionRow> rows) implements Subject {
+    record Bridges(ImmutableList<? extends BridgeRow> rows) implements Subject {
 
-        /** Names of the edges, the longest first. */
-        public ImmutableList<String> longestFirst() {
-            return rows.toSortedListBy(row -> -row.length())
-                    .collect(row -> row.edge().name())
+        /** Names of the edges, the longest first; empty for points. */
+        public ImmutableList<String> edges() {
+            return rows.selectInstancesOf(JunctionRow.class)
+                    .toSortedListBy(row -> -row.length())
+                    .collect(JunctionRow::name)
                     .toImmutable();
         }
-    }
 
-    /**
-     * Sets of points.
-     *
-     * @param rows those of the worst sheet first
-     */
-    record Points(ImmutableList<PointRow> rows) implements Subject {}
+        private BridgeRow largest() {
+            return rows.maxBy(BridgeRow::size);
+        }
+    }
 
     /** Plane surfaces. */
     record Surfaces(ImmutableList<Surface> all) implements Subject {}
@@ -45,16 +43,9 @@ public sealed interface Subject {
     record Hole(ImmutableList<OpenEdge> edges) implements Subject {}
 
     /** What its alternative makes of it. */
-    default <T> T match(
-            Function<Edges, T> edges,
-            Function<Points, T> points,
-            Function<Surfaces, T> surfaces,
-            Function<Hole, T> hole) {
-        if (this instanceof Edges it) {
-            return edges.apply(it);
-        }
-        if (this instanceof Points it) {
-            return points.apply(it);
+    default <T> T match(Function<Bridges, T> bridges, Function<Surfaces, T> surfaces, Function<Hole, T> hole) {
+        if (this instanceof Bridges it) {
+            return bridges.apply(it);
         }
         return this instanceof Surfaces it ? surfaces.apply(it) : hole.apply((Hole) this);
     }
@@ -62,8 +53,7 @@ public sealed interface Subject {
     /** m; zero where it has none. */
     default double length() {
         return match(
-                edges -> edges.rows().sumOfDouble(JunctionRow::length),
-                points -> 0.0,
+                bridges -> bridges.rows().selectInstancesOf(JunctionRow.class).sumOfDouble(JunctionRow::length),
                 surfaces -> 0.0,
                 hole -> hole.edges().sumOfDouble(OpenEdge::length));
     }
@@ -71,11 +61,10 @@ public sealed interface Subject {
     /** A point of it for the drawing, on the outer shell. */
     default Point3 at() {
         return match(
-                edges -> {
-                    Edge longest = edges.rows().maxBy(JunctionRow::length).edge();
-                    return middle(Lists.immutable.of(longest.from(), longest.to()));
-                },
-                points -> middle(surface().orElseThrow().outline()),
+                bridges -> bridges.largest() instanceof JunctionRow row
+                        ? middle(
+                                Lists.immutable.of(row.edge().from(), row.edge().to()))
+                        : middle(surface().orElseThrow().outline()),
                 surfaces -> middle(surface().orElseThrow().outline()),
                 hole -> middle(hole.edges().flatCollect(edge -> Lists.immutable.of(edge.from(), edge.to()))));
     }
@@ -83,24 +72,25 @@ public sealed interface Subject {
     /** The largest surface, or that of the largest set of points; empty for edges and holes. */
     default Optional<Surface> surface() {
         return match(
-                edges -> Optional.empty(),
-                points -> Optional.of(points.rows().maxBy(PointRow::number).surface()),
+                bridges -> bridges.largest() instanceof PointRow row ? Optional.of(row.surface()) : Optional.empty(),
                 surfaces -> Optional.of(surfaces.all().maxBy(Surface::externalArea)),
                 hole -> Optional.empty());
     }
 
     /** Whether it is about an edge. */
     default boolean isAbout(Edge edge) {
-        return this instanceof Edges it
-                && it.rows().anySatisfy(row -> row.edge().name().equals(edge.name()));
+        return this instanceof Bridges it
+                && it.rows()
+                        .anySatisfy(row -> row instanceof JunctionRow junction
+                                && junction.edge().name().equals(edge.name()));
     }
 
     /** Whether it is about a set of points. */
     default boolean isAbout(PointRow set) {
-        return this instanceof Points it
+        return this instanceof Bridges it
                 && it.rows()
-                        .anySatisfy(
-                                row -> row.points().name().equals(set.points().name()));
+                        .anySatisfy(row ->
+                                row instanceof PointRow points && points.name().equals(set.name()));
     }
 
     private static Point3 middle(ImmutableList<Point3> of) {

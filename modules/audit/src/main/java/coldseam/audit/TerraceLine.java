@@ -1,12 +1,20 @@
 package coldseam.audit;
 
+import coldseam.envelope.Site;
+import coldseam.envelope.shell.Surface;
+
 /**
  * A terrace deck over a heated room.
  *
- * @param surface name
- * @param underside °C, at the inner face of the coldest structure layer under the deck's insulation, at design temperatures
- * @param dewPoint °C, of the indoor air at its design humidity
- * @param safe whether the underside stays above the dew point
- * @param sentence in plain words
+ * @param surface of the shell
+ * @param site at whose design state it is
+ * @param underside °C, at the inner face of the coldest structure layer under the deck's insulation
+ * @param dewPoint °C, of the indoor air
  */
-public record TerraceLine(String surface, double underside, double dewPoint, boolean safe, String sentence) {}
+public record TerraceLine(Surface surface, Site site, double underside, double dewPoint) {
+
+    /** Whether the underside stays above the dew point. */
+    public boolean safe() {
+        return underside > dewPoint;
+    }
+}

@@ -37,7 +37,7 @@ final class HouseOptions {
         HouseAudit ready = HouseAudit.of(house, store == null ? workshop : workshop.keepingIn(store));
         ProgressLines progress = new ProgressLines(terminal);
         try {
-            return ready.compute(units, progress, () -> false);
+            return ready.compute(progress, () -> false);
         } finally {
             progress.close();
         }

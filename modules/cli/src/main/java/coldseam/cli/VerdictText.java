@@ -13,6 +13,9 @@ import coldseam.conduction.Interval;
 import coldseam.envelope.Site;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.report.words.FindingWords;
+import coldseam.report.words.TerraceWords;
+import coldseam.report.words.VerdictWords;
 import java.time.format.TextStyle;
 import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
@@ -28,10 +31,12 @@ final class VerdictText {
 
     private final Audit audit;
     private final UnitSystem units;
+    private final FindingWords words;
 
     VerdictText(Audit audit, UnitSystem units) {
         this.audit = audit;
         this.units = units;
+        this.words = new FindingWords(units);
     }
 
     /** The verdict, the few numbers that matter, and each finding's title. */
@@ -41,7 +46,7 @@ final class VerdictText {
             lines.add("");
             audit.findings()
                     .forEach(finding -> lines.addAllIterable(Columns.fold(
-                            finding.title() + " (" + numbers(finding) + ")", number(finding), UNDER_NUMBER)));
+                            words.title(finding) + " (" + numbers(finding) + ")", number(finding), UNDER_NUMBER)));
         }
         return lines.toImmutable();
     }
@@ -52,11 +57,11 @@ final class VerdictText {
         for (Finding finding : audit.findings()) {
             lines.add("");
             lines.addAllIterable(
-                    Columns.fold(finding.title() + " [" + finding.rule() + "]", number(finding), UNDER_NUMBER));
+                    Columns.fold(words.title(finding) + " [" + finding.rule() + "]", number(finding), UNDER_NUMBER));
             lines.addAllIterable(Columns.fold(numbers(finding), UNDER_NUMBER, UNDER_NUMBER));
-            lines.addAllIterable(Columns.fold("Where: " + finding.place(), UNDER_NUMBER, UNDER_NUMBER));
-            lines.addAllIterable(Columns.fold(finding.what(), UNDER_NUMBER, UNDER_NUMBER));
-            lines.addAllIterable(Columns.fold("To do: " + finding.toDo(), UNDER_NUMBER, UNDER_NUMBER));
+            lines.addAllIterable(Columns.fold("Where: " + words.place(finding), UNDER_NUMBER, UNDER_NUMBER));
+            lines.addAllIterable(Columns.fold(words.what(finding), UNDER_NUMBER, UNDER_NUMBER));
+            lines.addAllIterable(Columns.fold("To do: " + words.toDo(finding), UNDER_NUMBER, UNDER_NUMBER));
         }
         return lines.toImmutable();
     }
@@ -65,7 +70,7 @@ final class VerdictText {
         HeatLoss loss = audit.heatLoss();
         MutableList<String> lines = Lists.mutable.empty();
         lines.addAllIterable(
-                Columns.fold(audit.house().name() + ": " + audit.verdict().sentence(), "", "  "));
+                Columns.fold(audit.house().name() + ": " + VerdictWords.sentence(audit.verdict()), "", "  "));
         lines.add("");
         row(lines, "heat-loss coefficient", "H_T = " + say(loss.total(), Dimension.HEAT_LOSS_COEFFICIENT));
         Interval junctions = loss.positiveJunctions().plus(loss.negativeJunctions());
@@ -96,7 +101,7 @@ final class VerdictText {
                         lines, "loss in a year", units.format(annual, Dimension.ENERGY) + ", gross, by degree days"));
         mould(lines);
         row(lines, "inside assemblies", inside());
-        audit.terraces().forEach(terrace -> row(lines, "terrace", terrace.sentence()));
+        audit.terraces().forEach(terrace -> row(lines, "terrace", TerraceWords.brief(terrace, units)));
         return lines;
     }
 
@@ -156,18 +161,18 @@ final class VerdictText {
                     ? "condensation not checked: no assembly faces outdoors"
                     : "condensation not checked: the house file gives no monthly climate";
         }
-        MutableList<String> words = Lists.mutable.empty();
+        MutableList<String> said = Lists.mutable.empty();
         for (Verdict verdict : Verdict.values()) {
             ImmutableList<String> names = checked.select(
                             row -> row.moisture().year().orElseThrow().verdict() == verdict)
                     .collect(row -> row.assembly().name())
                     .distinct();
             if (names.notEmpty()) {
-                words.add(word(verdict) + ": " + names.makeString(", "));
+                said.add(word(verdict) + ": " + names.makeString(", "));
             }
         }
         int left = audit.assemblies().size() - checked.size();
-        return words.makeString("; ") + (left > 0 ? "; " + left + " not checked" : "") + " (diffusion alone)";
+        return said.makeString("; ") + (left > 0 ? "; " + left + " not checked" : "") + " (diffusion alone)";
     }
 
     private static String word(Verdict verdict) {

@@ -44,7 +44,6 @@ class ArchitectureTest {
     /** Packages and classes that no command reaches yet, and what they wait for. */
     private static final Map<String, String> WAITING = Map.of(
             "coldseam.assemblies.load", "loads on decks",
-            "coldseam.assemblies.window", "windows by glass, frame and spacer",
             "coldseam.assemblies.InterfaceTemperatures", "the assemblies' pages",
             "coldseam.assemblies.moisture.VapourOrder", "a rule",
             "coldseam.assemblies.moisture.DeckTemperature", "the terraces' line");

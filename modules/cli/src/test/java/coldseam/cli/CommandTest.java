@@ -43,7 +43,7 @@ class CommandTest {
         Run run = Run.of("check", box().toString());
         assertEquals(Exit.FOUND.code(), run.code(), run::err);
         assertTrue(run.out().startsWith("Box: Not unbroken: 3 gaps found"), run::out);
-        assertTrue(run.out().contains("[junction-without-detail]"), run::out);
+        assertTrue(run.out().contains("[detail-not-chosen]"), run::out);
         for (String line : run.lines()) {
             assertTrue(line.codePointCount(0, line.length()) <= 80, line);
         }
@@ -71,7 +71,7 @@ class CommandTest {
         assertEquals(Exit.FOUND.code(), run.code(), run::err);
         assertTrue(Files.readString(made.resolve("box.pdf"), StandardCharsets.ISO_8859_1)
                 .startsWith("%PDF-"));
-        assertTrue(Files.readString(made.resolve("box.json")).contains("junction-without-detail"));
+        assertTrue(Files.readString(made.resolve("box.json")).contains("detail-not-chosen"));
         assertTrue(Files.size(made.resolve("box.csv")) > 100);
         assertTrue(Files.size(made.resolve("box-heat-loss.csv")) > 100);
         // The box gives no monthly climate, and the file says so.
@@ -84,6 +84,23 @@ class CommandTest {
         try (Stream<Path> files = Files.list(made)) {
             assertEquals(6, files.count(), "no temporary file is left");
         }
+    }
+
+    /** Data is SI, whatever is printed. */
+    @Test
+    void theUnitsAskedForChangeNothingInTheData() throws IOException {
+        Path box = box();
+        for (String units : new String[] {"si", "us"}) {
+            String[] command = {
+                "audit", box.toString(), "--units", units, "-o", file(units, "pdf"), "--json", file(units, "json")
+            };
+            Run.of(command);
+        }
+        assertEquals(-1, Files.mismatch(folder.resolve("si.json"), folder.resolve("us.json")));
+    }
+
+    private String file(String name, String ending) {
+        return folder.resolve(name + "." + ending).toString();
     }
 
     @Test

@@ -14,7 +14,8 @@ import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.report.JunctionSvg;
-import coldseam.report.pages.Limits;
+import coldseam.report.pages.MarkedTemperatures;
+import coldseam.report.words.FindingWords;
 import coldseam.report.words.HeatLossWords;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -34,12 +35,13 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class HousesTest {
 
+    private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);
     private static final Path ROOT = Path.of(System.getProperty("coldseam.root"));
     private static final MutableMap<String, Audit> AUDITS = Maps.mutable.empty();
 
     private static Audit audit(String house) throws IOException {
         if (!AUDITS.containsKey(house)) {
-            AUDITS.put(house, HouseAudit.of(file(house), Run.REAL).compute(UnitSystem.SI));
+            AUDITS.put(house, HouseAudit.of(file(house), Run.REAL).compute());
         }
         return AUDITS.get(house);
     }
@@ -51,7 +53,7 @@ class HousesTest {
     @Test
     void heronRowIsUnbrokenWithoutWeakSpot() throws IOException {
         Audit audit = audit("heron-row");
-        assertEquals(Lists.immutable.empty(), audit.findings().collect(Finding::title));
+        assertEquals(Lists.immutable.empty(), audit.findings().collect(WORDS::title));
         assertTrue(audit.verdict().unbroken());
         assertEquals(Exit.UNBROKEN, Exit.of(audit));
     }
@@ -67,12 +69,12 @@ class HousesTest {
                         "No air layer in \"brick wall without air layer\"",
                         "No detail chosen: door threshold on a slab",
                         "Insulation pinched at the eaves of an insulated roof"),
-                audit.findings().collect(Finding::title));
+                audit.findings().collect(WORDS::title));
         assertEquals(Exit.FOUND, Exit.of(audit));
         // The knee wall that is missing is 8.42 m long and, above the flat roof, 0.92 m high.
         assertEquals(2 * (8.42 + 0.92), audit.findings().getFirst().subject().length(), 0.01);
         Finding slab = audit.findings().get(2);
-        assertTrue(slab.place().startsWith("west side"), slab::place);
+        assertTrue(WORDS.place(slab).startsWith("west side"), WORDS.place(slab));
         assertTrue(slab.loss().orElseThrow().lower() > 5, slab::toString);
         assertTrue(slab.moneyPerYear().isPresent());
     }
@@ -80,11 +82,49 @@ class HousesTest {
     @Test
     void marshBungalowStandsUnbrokenOverItsCrawlSpace() throws IOException {
         Audit audit = audit("marsh-bungalow");
-        assertEquals(Lists.immutable.empty(), audit.findings().collect(Finding::title));
+        assertEquals(Lists.immutable.empty(), audit.findings().collect(WORDS::title));
         assertTrue(
                 audit.heatLoss().ground() > 1,
                 () -> "through the crawl space " + audit.heatLoss().ground() + " W/K");
         assertTrue(audit.heatLoss().unheated() > 1);
+    }
+
+    /** Its corners written out after turning it by 17°, to the nanometre: another file, the same house. */
+    @Test
+    void heronRowTurnedIsTheSameHouse(@org.junit.jupiter.api.io.TempDir Path folder) throws IOException {
+        String turned = java.util.regex.Pattern.compile(
+                        "footprint: \\{rectangle: \\[(\\S+) m, (\\S+) m], at: \\[(\\S+) m, (\\S+) m]}")
+                .matcher(Files.readString(file("heron-row")))
+                .replaceAll(found -> "footprint: " + turned(found));
+        Audit other = HouseAudit.of(Files.writeString(folder.resolve("turned.yaml"), turned), Run.REAL)
+                .compute();
+        Audit straight = audit("heron-row");
+        assertEquals(straight.findings().collect(WORDS::title), other.findings().collect(WORDS::title));
+        assertEquals(straight.sheets().size(), other.sheets().size());
+        // W/K: areas and lengths keep to 0.1 mm, couplings to the tolerance their intervals show.
+        assertEquals(
+                straight.heatLoss().total().middle(),
+                other.heatLoss().total().middle(),
+                straight.heatLoss().total().width());
+    }
+
+    private static String turned(java.util.regex.MatchResult rectangle) {
+        double east = Double.parseDouble(rectangle.group(1));
+        double north = Double.parseDouble(rectangle.group(2));
+        double x = Double.parseDouble(rectangle.group(3));
+        double y = Double.parseDouble(rectangle.group(4));
+        double sine = Math.sin(Math.toRadians(17));
+        double cosine = Math.cos(Math.toRadians(17));
+        StringBuilder corners = new StringBuilder();
+        for (double[] corner : new double[][] {{x, y}, {x + east, y}, {x + east, y + north}, {x, y + north}}) {
+            corners.append(String.format(
+                    java.util.Locale.ROOT,
+                    "%s[%.9f m, %.9f m]",
+                    corners.isEmpty() ? "[" : ", ",
+                    corner[0] * cosine - corner[1] * sine,
+                    corner[0] * sine + corner[1] * cosine));
+        }
+        return corners.append("]").toString();
     }
 
     @ParameterizedTest
@@ -136,7 +176,7 @@ class HousesTest {
         JunctionResult floor = audit.sheets()
                 .detect(sheet -> sheet.result().setup().kind() == JunctionKind.INTERMEDIATE_FLOOR)
                 .result();
-        String svg = JunctionSvg.text(floor, Limits.of(audit.house().site()), UnitSystem.SI);
+        String svg = JunctionSvg.text(floor, MarkedTemperatures.of(audit.house().site()), UnitSystem.SI);
         assertTrue(svg.contains("reinforced concrete"), svg);
         assertTrue(svg.contains("thin-coat render"), svg);
         assertTrue(svg.contains("beyond this drawing"), svg);

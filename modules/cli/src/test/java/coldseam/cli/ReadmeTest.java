@@ -76,4 +76,27 @@ class ReadmeTest {
         assertEquals(0, run.code(), run::err);
         CommittedReport.check("terrace-edge.svg", Files.readString(svg));
     }
+
+    /** The numbers of values are those of the validation page, which a test of its own makes. */
+    @Test
+    void theValuesFromOutsideAreCountedAsTheValidationPageCountsThem() throws IOException {
+        String page = Files.readString(CommittedReport.ROOT.resolve("reports/validation.md"));
+        String said = readme().replaceAll("\\s+", " ");
+        String wanted = count(page, "from outside, together") + " values from outside the project ("
+                + count(page, "from outside: read") + " read in the source named, "
+                + count(page, "from outside: from memory") + " remembered from it, "
+                + count(page, "from outside: common practice, no source")
+                + " common practice without a source) and " + count(page, "worked out apart")
+                + " that we worked out apart from the code";
+        assertTrue(said.contains(wanted), () -> "README.md should say: " + wanted);
+    }
+
+    private static int count(String page, String what) {
+        return Pattern.compile("^\\| " + Pattern.quote(what) + " \\| (\\d+) \\|", Pattern.MULTILINE)
+                .matcher(page)
+                .results()
+                .mapToInt(found -> Integer.parseInt(found.group(1)))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no line of \"" + what + "\" in reports/validation.md"));
+    }
 }

@@ -1,6 +1,8 @@
 package coldseam.envelope;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * A window or door.
@@ -12,9 +14,8 @@ import java.util.OptionalDouble;
  * @param height m
  * @param left m from the surface's left end seen from outdoors to the opening; centred where empty
  * @param sill m above the storey's floor
- * @param transmittance W/(m²·K), of frame and glass together
+ * @param rating what is known of its thermal transmittance
  * @param frameDepth m, of the frame across the wall
- * @param frameTransmittance W/(m²·K), of the frame
  * @param setBack m, from the wall's outer face to the frame's outer face; in the middle of the insulation where empty
  */
 public record Opening(
@@ -25,14 +26,71 @@ public record Opening(
         double height,
         OptionalDouble left,
         double sill,
-        double transmittance,
+        Rating rating,
         double frameDepth,
-        double frameTransmittance,
         OptionalDouble setBack) {
 
     /** Kinds of opening. */
     public enum Kind {
         WINDOW,
         DOOR
+    }
+
+    /** U of the frame, W/(m²·K). */
+    public double frameTransmittance() {
+        return rating.frame();
+    }
+
+    /** What is known of an opening's thermal transmittance. */
+    public sealed interface Rating {
+
+        /** U of the frame, W/(m²·K). */
+        double frame();
+
+        /** One of both, by what is known. */
+        default <T> T match(Function<Declared, T> declared, Function<Glazed, T> glazed) {
+            return this instanceof Declared it ? declared.apply(it) : glazed.apply((Glazed) this);
+        }
+    }
+
+    /**
+     * U of the whole as its producer declares it.
+     *
+     * @param whole W/(m²·K), of frame and glass together
+     * @param frame W/(m²·K), of the frame
+     */
+    public record Declared(double whole, double frame) implements Rating {}
+
+    /**
+     * Glass, spacer and frame, of which U of the whole follows (ISO 10077-1).
+     *
+     * @param glass Ug, W/(m²·K), at its centre
+     * @param frame Uf, W/(m²·K)
+     * @param frameWidth m, of frame and sash together as seen, on all sides and between lights
+     * @param edge psi of the glass edge, W/(m·K)
+     * @param spacer the kind that edge was taken from; empty where the house file gives the value
+     * @param lights of the same size side by side, at least one
+     */
+    public record Glazed(
+            double glass, double frame, double frameWidth, double edge, Optional<Spacer> spacer, int lights)
+            implements Rating {}
+
+    /** Spacers with psi of the glass edge, for coated double or triple glass in a frame of wood or plastic. */
+    public enum Spacer {
+        /** Aluminium or steel: ISO 10077-1:2017 table G.1 (from memory). */
+        METAL(0.08),
+        /** With better thermal performance, such as plastic: ISO 10077-1:2017 table G.2 (from memory). */
+        IMPROVED(0.06);
+
+        private final double edge;
+
+        Spacer(double edge) {
+            this.edge = edge;
+        }
+
+        /** W/(m·K). */
+        public double edge() {
+            return edge;
+        }
     }
 }

@@ -110,17 +110,8 @@ public final class Binder {
                     "write it as a list: [a, b], or one a line after \"- \"");
             return Optional.empty();
         }
-        Size size = part == null ? null : part.note(Size.class).orElse(null);
         int count = sequence.items().size();
-        boolean fits = size == null || count >= size.min() && count <= size.max();
-        if (!fits) {
-            faults.add(
-                    node.place(),
-                    what + " has too " + (count < size.min() ? "few" : "many") + " items",
-                    String.valueOf(count),
-                    span(size),
-                    "add or remove some");
-        }
+        boolean fits = fits(node.place(), count, part, what);
         Type bare = Shape.raw(item) == Located.class ? Shape.argument(item, 0) : item;
         String each = itemNoun(Shape.raw(bare), what);
         MutableList<Object> items = Lists.mutable.empty();
@@ -131,6 +122,20 @@ public final class Binder {
             return Optional.empty();
         }
         return Optional.of(Shape.raw(type) == ImmutableSet.class ? Sets.immutable.withAll(items) : items.toImmutable());
+    }
+
+    private boolean fits(Position place, int count, Shape.Part part, String what) {
+        Size size = part == null ? null : part.note(Size.class).orElse(null);
+        boolean fits = size == null || count >= size.min() && count <= size.max();
+        if (!fits) {
+            faults.add(
+                    place,
+                    what + " has too " + (count < size.min() ? "few" : "many") + " items",
+                    String.valueOf(count),
+                    span(size),
+                    "add or remove some");
+        }
+        return fits;
     }
 
     private static String itemNoun(Class<?> type, String listed) {
@@ -158,6 +163,9 @@ public final class Binder {
                 part == null ? Optional.empty() : part.note(Defines.class).map(Defines::value);
         kind.ifPresent(references::open);
         MutableList<Named<Object>> items = Lists.mutable.empty();
+        if (!fits(node.place(), mapping.entries().size(), part, what)) {
+            return Optional.empty();
+        }
         for (SourceNode.Entry entry : mapping.entries()) {
             kind.ifPresent(each -> references.define(each, entry.key(), entry.place()));
             String each = itemNoun(Shape.raw(type), what);

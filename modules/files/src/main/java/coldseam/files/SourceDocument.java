@@ -23,6 +23,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
@@ -253,9 +254,10 @@ public final class SourceDocument {
             Position first = seen.putIfAbsent(key, place);
             parser.nextToken();
             SourceNode value = node();
-            if (key.length() > LONGEST_NAME) {
-                tooLong(place, "a name", key, LONGEST_NAME);
-            } else if (key.equals("<<")) {
+            if (isRefused(place, "a name", key, LONGEST_NAME)) {
+                continue;
+            }
+            if (key.equals("<<")) {
                 faults.add(
                         place,
                         "a YAML merge key is refused, since readers disagree on what it means",
@@ -285,20 +287,34 @@ public final class SourceDocument {
         return new SourceNode.Sequence(start, items.toImmutable());
     }
 
-    private void tooLong(Position place, String what, String text, int longest) {
-        faults.add(
+    /** Refuses what is too long, or holds what no one can see and no file name or page can hold. */
+    private boolean isRefused(Position place, String what, String text, int longest) {
+        if (text.length() > longest) {
+            faults.add(
+                    place,
+                    what + " is too long",
+                    text.length() + " characters",
+                    "up to " + longest + " characters",
+                    "shorten it");
+            return true;
+        }
+        OptionalInt unseen = text.codePoints()
+                .filter(each -> Character.isISOControl(each) && "\n\r\t".indexOf(each) < 0
+                        || Character.getType(each) == Character.SURROGATE)
+                .findFirst();
+        unseen.ifPresent(each -> faults.add(
                 place,
-                what + " is too long",
-                text.length() + " characters",
-                "up to " + longest + " characters",
-                "shorten it");
+                what + " holds a character that cannot be shown",
+                String.format(Locale.ROOT, "U+%04X", each),
+                "letters, digits, signs and spaces",
+                "remove it"));
+        return unseen.isPresent();
     }
 
     private SourceNode scalar() throws IOException {
         Position place = place();
         String text = parser.getText();
-        if (text.length() > LONGEST_TEXT) {
-            tooLong(place, "a text", text, LONGEST_TEXT);
+        if (isRefused(place, "a text", text, LONGEST_TEXT)) {
             return new SourceNode.Scalar(place, SourceNode.Kind.REFUSED, "");
         }
         return switch (parser.currentToken()) {

@@ -294,9 +294,8 @@ public enum TypicalBuild {
                 door ? 2.1 : 1.4,
                 OptionalDouble.empty(),
                 door ? 0 : 0.9,
-                0.9,
+                new Opening.Declared(0.9, 1.0),
                 0.09,
-                1.0,
                 OptionalDouble.empty());
     }
 }

@@ -229,9 +229,8 @@ public final class Samples {
                 1.4,
                 OptionalDouble.empty(),
                 0.9,
-                0.9,
+                new Opening.Declared(0.9, 1.0),
                 0.09,
-                1.0,
                 OptionalDouble.empty());
     }
 }

@@ -6,13 +6,13 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.report.pages.Assemblies;
 import coldseam.report.pages.Cover;
 import coldseam.report.pages.Gaps;
-import coldseam.report.pages.HeatLossTable;
-import coldseam.report.pages.HoldPoints;
+import coldseam.report.pages.HeatLossPages;
+import coldseam.report.pages.HoldPointPages;
 import coldseam.report.pages.HouseViews;
-import coldseam.report.pages.Inputs;
+import coldseam.report.pages.InputPages;
 import coldseam.report.pages.JunctionSheets;
 import coldseam.report.pages.Method;
-import coldseam.report.pages.Moisture;
+import coldseam.report.pages.MoisturePages;
 import coldseam.report.pages.Page;
 import coldseam.report.pages.PointSheets;
 import coldseam.report.pages.Print;
@@ -21,6 +21,7 @@ import coldseam.report.pages.SixSides;
 import coldseam.report.pdf.DocumentInfo;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Paper;
+import coldseam.report.words.VerdictWords;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -49,7 +50,7 @@ public final class PdfReport {
         String tool = "coldseam " + audit.version();
         DocumentInfo info = new DocumentInfo(
                 "Continuous insulation audit: " + audit.house().name(),
-                audit.verdict().sentence(),
+                VerdictWords.sentence(audit.verdict()),
                 tool,
                 "insulation continuity, thermal bridges, " + audit.inputDigest(),
                 identity(audit, units, paper));
@@ -62,12 +63,12 @@ public final class PdfReport {
             Gaps.write(page);
             JunctionSheets.write(page);
             PointSheets.write(page);
-            HeatLossTable.write(page);
+            HeatLossPages.write(page);
             Register.write(page);
             Assemblies.write(page);
-            Moisture.write(page);
-            HoldPoints.write(page);
-            Inputs.write(page);
+            MoisturePages.write(page);
+            HoldPointPages.write(page);
+            InputPages.write(page);
             Method.write(page);
             cover.writeContents(page);
             flow.attach(

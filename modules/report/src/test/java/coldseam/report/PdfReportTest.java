@@ -10,6 +10,8 @@ import coldseam.audit.Finding;
 import coldseam.audit.JunctionSheet;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.pdf.Paper;
+import coldseam.report.words.FindingWords;
+import coldseam.report.words.VerdictWords;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.math.BigDecimal;
@@ -40,6 +42,7 @@ import org.junit.jupiter.api.io.TempDir;
 class PdfReportTest {
 
     private static final Audit AUDIT = SampleAudit.create();
+    private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);
     private static final byte[] A4 = PdfReport.bytes(AUDIT, UnitSystem.SI, Paper.A4);
     private static final String TEXT = text(A4);
 
@@ -68,7 +71,7 @@ class PdfReportTest {
     void saysTheVerdictOnTheFirstPage() {
         String cover = text(A4, 1, 1);
         assertTrue(cover.contains("Not unbroken"), cover);
-        assertTrue(cover.contains(AUDIT.verdict().sentence()), cover);
+        assertTrue(cover.contains(VerdictWords.below(AUDIT.verdict())), cover);
         assertTrue(cover.contains(AUDIT.house().name()), cover);
         assertTrue(cover.contains("96.67…96.69 W/K"), cover);
     }
@@ -81,10 +84,10 @@ class PdfReportTest {
             raw = packed(new PDFTextStripper().getText(document));
         }
         for (Finding finding : AUDIT.findings()) {
-            assertTrue(raw.contains(packed(finding.title())), finding.title());
-            assertTrue(raw.contains(packed(finding.what())), finding.what());
-            assertTrue(raw.contains(packed(finding.place())), finding.place());
-            assertTrue(raw.contains(packed(finding.toDo())), finding.toDo());
+            assertTrue(raw.contains(packed(WORDS.title(finding))), WORDS.title(finding));
+            assertTrue(raw.contains(packed(WORDS.what(finding))), WORDS.what(finding));
+            assertTrue(raw.contains(packed(WORDS.place(finding))), WORDS.place(finding));
+            assertTrue(raw.contains(packed(WORDS.toDo(finding))), WORDS.toDo(finding));
         }
     }
 

@@ -10,20 +10,26 @@ import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
 import coldseam.assemblies.moisture.VapourStack;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
+import coldseam.audit.Breach;
+import coldseam.audit.BridgeRow;
 import coldseam.audit.BridgeSource;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.HoldPoint;
-import coldseam.audit.InputRow;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
 import coldseam.audit.MoistureCheck;
 import coldseam.audit.Mould;
+import coldseam.audit.Note;
 import coldseam.audit.PointRow;
 import coldseam.audit.SideSummary;
 import coldseam.audit.Subject;
 import coldseam.audit.TerraceLine;
 import coldseam.audit.Verdict;
+import coldseam.audit.rules.DetailNotChosenRule;
+import coldseam.audit.rules.LayerBrokenRule;
+import coldseam.audit.rules.TemperatureFactorUnderLimitRule;
+import coldseam.audit.rules.TransmittanceOverLimitRule;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
@@ -159,11 +165,7 @@ final class SampleAudit {
                 "5d41402abc4b2a76b9719d911017c5925d41402abc4b2a76b9719d911017c592",
                 "0.1.0",
                 shell,
-                new Verdict(
-                        false,
-                        2,
-                        1,
-                        "The insulation is open in one place and nobody has said how it passes in another."),
+                Verdict.of(findings),
                 sides(),
                 Lists.immutable.of(
                         row(WALL, HeatFlow.HORIZONTAL, OuterSurface.OUTDOORS, 170),
@@ -177,12 +179,7 @@ final class SampleAudit {
                 findings,
                 mould(sheets),
                 Lists.immutable.of(
-                        new TerraceLine(
-                                "terrace over the kitchen",
-                                18.6,
-                                9.3,
-                                true,
-                                "Under the deck it is 18.6 °C at the design temperature; the indoor air turns wet at 9.3 °C. The deck stays dry.")),
+                        new TerraceLine(surface(shell, "terrace"), house(name).site(), 18.6, 9.3)),
                 Lists.immutable.of(
                         new HoldPoint(
                                 "Slab edge before backfill",
@@ -198,15 +195,11 @@ final class SampleAudit {
                                 Lists.immutable.of("wall board and roof board meet without a gap"),
                                 Lists.immutable.of(sheets.get(1)),
                                 Lists.immutable.empty())),
-                Lists.immutable.of(
-                        new InputRow("outdoor design temperature", "-10.0 °C", "given by the house file"),
-                        new InputRow(
-                                "conductivity of mineral wool board", "0.036 W/(m·K)", "invented for this sample")),
-                Lists.immutable.of(
-                        "Transmittances by ISO 6946; they count as exact.",
-                        "Linear transmittances by two-dimensional conduction, bounded from both sides; the interval is the discretisation's alone."),
-                Lists.immutable.of(
-                        "The audit does not look at structure, fire or sound. Ask those who answer for them before anything is cut or hung."));
+                Lists.immutable.of(new Note.EdgeInsulationInSection()));
+    }
+
+    private static Surface surface(Shell shell, String name) {
+        return shell.surfaces().detect(each -> each.name().equals(name));
     }
 
     /** The same house with six sets of brackets; one finding is about the first five, more than a sentence names. */
@@ -218,17 +211,15 @@ final class SampleAudit {
                 .collect(name -> brackets(wall, name, 2));
         Finding finding = new Finding(
                 1,
-                "point-chi-over-limit",
                 Finding.Severity.WEAK,
-                "Insulation pierced",
-                "Too much is lost.",
-                "first; second; third; fourth; and 1 more",
-                new Subject.Points(rows.take(5)),
+                Lists.immutable.of(new Breach(
+                        "detail-not-chosen",
+                        new DetailNotChosenRule.Found(Lists.immutable.ofAll(rows.take(5)), Optional.empty()))),
+                new Subject.Bridges(rows.take(5)),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                "Break it.");
+                OptionalDouble.empty());
+
         return new Audit(
                 plain.house(),
                 plain.inputDigest(),
@@ -246,9 +237,7 @@ final class SampleAudit {
                 plain.mould(),
                 plain.terraces(),
                 plain.holdPoints(),
-                plain.inputs(),
-                plain.method(),
-                plain.cautions());
+                plain.notes());
     }
 
     private static AssemblyRow row(Assembly assembly, HeatFlow direction, OuterSurface outer, double area) {
@@ -297,9 +286,8 @@ final class SampleAudit {
             1.3,
             OptionalDouble.empty(),
             0.9,
-            0.85,
+            new Opening.Declared(0.85, 0.9),
             0.09,
-            0.9,
             OptionalDouble.empty());
 
     private static House house(String name) {
@@ -349,7 +337,8 @@ final class SampleAudit {
                 psi,
                 edge.externalLength(),
                 1,
-                sheet.isPresent() ? new BridgeSource.Computed() : new BridgeSource.Own("from a handbook"));
+                sheet.isPresent() ? new BridgeSource.Computed() : new BridgeSource.Own("from a handbook"),
+                Lists.immutable.empty());
     }
 
     private static HeatLoss heatLoss(Shell shell, ImmutableList<JunctionRow> rows) {
@@ -421,52 +410,50 @@ final class SampleAudit {
                 Optional.empty(),
                 Interval.of(0.05),
                 1,
-                new BridgeSource.Computed());
+                new BridgeSource.Computed(),
+                Lists.immutable.empty());
     }
 
     private static ImmutableList<Finding> findings(Shell shell, ImmutableList<JunctionRow> rows) {
         ImmutableList<JunctionRow> slab = rows.select(row -> row.edge().kind() == JunctionKind.SLAB_EDGE);
+        JunctionSheet sheet = slab.getFirst().sheet().orElseThrow();
+        ImmutableList<BridgeRow> corners =
+                Lists.immutable.ofAll(rows.select(row -> row.edge().kind() == JunctionKind.OUTSIDE_CORNER));
         return Lists.immutable.of(
                 new Finding(
                         1,
-                        "pen-line",
                         Finding.Severity.GAP,
-                        "Slab runs through the insulation",
-                        "The pen line ends at the slab; psi is 0.58 W/(m·K), the limit 0.01 W/(m·K).",
-                        "all round the ground floor, at the foot of the walls",
-                        new Subject.Edges(slab),
-                        slab.getFirst().sheet(),
-                        Optional.empty(),
+                        Lists.immutable.of(
+                                new Breach(
+                                        "layer-broken",
+                                        new LayerBrokenRule.Found(sheet, Lists.immutable.of(Control.HEAT))),
+                                new Breach(
+                                        "transmittance-over-limit",
+                                        new TransmittanceOverLimitRule.Found(
+                                                sheet, slab.getFirst().psi(), 0.01))),
+                        new Subject.Bridges(slab),
+                        Optional.of(sheet),
                         Optional.of(new Interval(19.81, 19.83)),
-                        OptionalDouble.of(226),
-                        "Dig the edge free and set board against it down to the footing, joined to the wall board."),
+                        OptionalDouble.of(226)),
                 new Finding(
                         2,
-                        "no-detail",
                         Finding.Severity.UNKNOWN,
-                        "Nobody has chosen how the terrace meets the wall",
-                        "No detail is chosen; the worst of the catalogue stands in.",
-                        "first floor, where the terrace door stands",
-                        new Subject.Surfaces(shell.surfaces().select(each -> each.use() == Body.Use.TERRACE)),
+                        Lists.immutable.of(new Breach(
+                                "detail-not-chosen", new DetailNotChosenRule.Found(corners, Optional.empty()))),
+                        new Subject.Bridges(corners),
                         Optional.empty(),
                         Optional.empty(),
-                        Optional.empty(),
-                        OptionalDouble.empty(),
-                        "Choose a detail for it in the house file."),
+                        OptionalDouble.empty()),
                 new Finding(
                         3,
-                        "surface-temperature",
                         Finding.Severity.WEAK,
-                        "Cold strip along the floor",
-                        "fRsi is 0.66, the limit 0.70.",
-                        "ground floor, along the north wall",
-                        new Subject.Surfaces(
-                                shell.surfaces().select(each -> each.name().equals("north wall"))),
-                        slab.getFirst().sheet(),
-                        Optional.empty(),
+                        Lists.immutable.of(new Breach(
+                                "temperature-factor-under-limit",
+                                new TemperatureFactorUnderLimitRule.Found(sheet, 0.7))),
+                        new Subject.Surfaces(Lists.immutable.of(surface(shell, "north wall"))),
+                        Optional.of(sheet),
                         Optional.of(new Interval(1.2, 1.21)),
-                        OptionalDouble.of(14),
-                        "The same edge board closes it."));
+                        OptionalDouble.of(14)));
     }
 
     private static Surface surface(

@@ -1,6 +1,8 @@
 package coldseam.assemblies.window;
 
 import coldseam.assemblies.internal.Arguments;
+import coldseam.envelope.Opening;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -69,26 +71,45 @@ public record WindowTransmittance(ImmutableList<Pane> panes, ImmutableList<Frame
     }
 
     /**
-     * A rectangular window of one light with the same frame on all four sides.
+     * A rectangular window of lights side by side, with the same frame on all sides and between them.
      *
      * @param width m, of the frame's outside
      * @param height m, of the frame's outside
-     * @param visible m, width of the frame as seen, less than half of either
-     * @param glass Ug, W/(m²·K)
-     * @param frame Uf, W/(m²·K)
-     * @param edge ψg, W/(m·K)
-     * @throws IllegalArgumentException where a value is outside its range
+     * @param glazed its parts
+     * @throws IllegalArgumentException where a value is outside its range or the frame leaves no glass
      */
-    public static WindowTransmittance rectangular(
-            double width, double height, double visible, double glass, double frame, double edge) {
+    public static WindowTransmittance rectangular(double width, double height, Opening.Glazed glazed) {
         Arguments.positive("the width of a window", width, "m");
         Arguments.positive("the height of a window", height, "m");
-        Arguments.between("the visible width of a frame", visible, 0, Math.min(width, height) / 2, "m");
-        double w = width - 2 * visible;
+        int lights = glazed.lights();
+        double visible = Arguments.between(
+                "the visible width of a frame",
+                glazed.frameWidth(),
+                0,
+                Math.min(width / (lights + 1), height / 2),
+                "m");
+        double w = (width - (lights + 1) * visible) / lights;
         double h = height - 2 * visible;
         return new WindowTransmittance(
-                Lists.immutable.of(new Pane(w * h, glass, 2 * (w + h), edge)),
-                Lists.immutable.of(new Frame(width * height - w * h, frame)));
+                Lists.immutable.of(new Pane(lights * w * h, glazed.glass(), lights * 2 * (w + h), glazed.edge())),
+                Lists.immutable.of(new Frame(width * height - lights * w * h, glazed.frame())));
+    }
+
+    /** The parts of an opening that is described by them; empty where U of the whole is declared. */
+    public static Optional<WindowTransmittance> of(Opening opening) {
+        return opening.rating()
+                .match(
+                        declared -> Optional.empty(),
+                        glazed -> Optional.of(rectangular(opening.width(), opening.height(), glazed)));
+    }
+
+    /** U of a window or door, W/(m²·K), declared or of its parts. */
+    public static double transmittance(Opening opening) {
+        return opening.rating()
+                .match(
+                        Opening.Declared::whole,
+                        glazed -> rectangular(opening.width(), opening.height(), glazed)
+                                .transmittance());
     }
 
     /** Aw, m². */

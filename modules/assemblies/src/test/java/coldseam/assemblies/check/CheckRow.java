@@ -33,12 +33,17 @@ public record CheckRow(
         /** Usual in the trade, without a source. */
         COMMON_PRACTICE("common practice, no source"),
         /** Worked out from the stated inputs apart from this code: an independent program, a closed formula, an integral. */
-        COMPUTED("computed apart");
+        COMPUTED("worked out apart");
 
         private final String words;
 
         Sureness(String words) {
             this.words = words;
+        }
+
+        /** Whether the value comes from outside the project; what we worked out ourselves does not. */
+        public boolean fromOutside() {
+            return this != COMPUTED;
         }
 
         /** As printed. */

@@ -41,12 +41,14 @@ public final class ValidationTable {
         for (CheckRow.Sureness sureness : CheckRow.Sureness.values()) {
             ImmutableList<CheckRow> some = rows.select(row -> row.sureness() == sureness);
             if (some.notEmpty()) {
-                summaryLine(sureness.words(), some, text);
+                summaryLine((sureness.fromOutside() ? "from outside: " : "") + sureness.words(), some, text);
             }
         }
-        summaryLine("all", rows, text);
-        text.append("\n\"Computed apart\" means worked out from the stated inputs without this code; it checks the"
-                + " arithmetic, not the standard. \"From memory\" means remembered from the source named, not seen.\n");
+        summaryLine("from outside, together", rows.select(row -> row.sureness().fromOutside()), text);
+        text.append(
+                "\n\"Worked out apart\" means worked out by ourselves from the stated inputs, without this code; it checks"
+                        + " the arithmetic, not the standard, and is not from outside. \"From memory\" means remembered from the"
+                        + " source named, not seen.\n");
     }
 
     private static void summaryLine(String name, ImmutableList<CheckRow> rows, StringBuilder text) {

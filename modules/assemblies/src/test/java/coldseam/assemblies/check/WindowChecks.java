@@ -2,7 +2,9 @@ package coldseam.assemblies.check;
 
 import coldseam.assemblies.check.PublishedTable.Row;
 import coldseam.assemblies.window.WindowTransmittance;
+import coldseam.envelope.Opening;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -35,9 +37,12 @@ final class WindowChecks {
         return WindowTransmittance.rectangular(
                 row.number("width m"),
                 row.number("height m"),
-                row.number("visible frame m"),
-                row.number("Ug W/(m²·K)"),
-                row.number("Uf W/(m²·K)"),
-                row.number("psi W/(m·K)"));
+                new Opening.Glazed(
+                        row.number("Ug W/(m²·K)"),
+                        row.number("Uf W/(m²·K)"),
+                        row.number("visible frame m"),
+                        row.number("psi W/(m·K)"),
+                        Optional.empty(),
+                        1));
     }
 }

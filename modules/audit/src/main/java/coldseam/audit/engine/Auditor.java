@@ -3,15 +3,18 @@ package coldseam.audit.engine;
 import coldseam.assemblies.Transmittance;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeRow;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.Mould;
+import coldseam.audit.Note;
 import coldseam.audit.TerraceLine;
+import coldseam.audit.Verdict;
 import coldseam.audit.rules.Facts;
 import coldseam.audit.rules.Findings;
 import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
-import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionComputer;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.point.PointCatalogue;
@@ -26,7 +29,6 @@ public final class Auditor {
     private final JunctionComputer computer;
     private final PointCatalogue pointCatalogue;
     private final PointComputer pointComputer;
-    private final UnitSystem units;
     private final String version;
 
     /**
@@ -34,11 +36,10 @@ public final class Auditor {
      *
      * @param catalogue of details, own ones of the house included
      * @param computer that computes them; asked from several threads at once
-     * @param units in which the audit's sentences give their values
      * @param version of the tool, for the record
      */
-    public Auditor(Catalogue catalogue, JunctionComputer computer, UnitSystem units, String version) {
-        this(catalogue, computer, PointCatalogue.builtIn(), PointComputer.standard(), units, version);
+    public Auditor(Catalogue catalogue, JunctionComputer computer, String version) {
+        this(catalogue, computer, PointCatalogue.builtIn(), PointComputer.standard(), version);
     }
 
     /**
@@ -48,7 +49,6 @@ public final class Auditor {
      * @param computer that computes them; asked from several threads at once
      * @param pointCatalogue of point details, likewise
      * @param pointComputer that computes them, likewise
-     * @param units in which the audit's sentences give their values
      * @param version of the tool, for the record
      */
     public Auditor(
@@ -56,13 +56,11 @@ public final class Auditor {
             JunctionComputer computer,
             PointCatalogue pointCatalogue,
             PointComputer pointComputer,
-            UnitSystem units,
             String version) {
         this.catalogue = catalogue;
         this.computer = computer;
         this.pointCatalogue = pointCatalogue;
         this.pointComputer = pointComputer;
-        this.units = units;
         this.version = version;
     }
 
@@ -75,13 +73,13 @@ public final class Auditor {
      * @param progress hears how far it has come
      */
     public Audit audit(House house, Shell shell, String inputDigest, Progress progress) {
-        Junctions junctions = junctions(house, shell, progress);
+        ComputedJunctions junctions = junctions(house, shell, progress);
         SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions));
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
-        Points points = new Points.Run(house, pointCatalogue, pointComputer)
+        ComputedPoints points = new ComputedPoints.Run(house, pointCatalogue, pointComputer)
                 .compute(HousePoints.of(house, shell, surfaceHeats, heats), progress);
         HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), points.rows()).compute();
-        ImmutableList<TerraceLine> terraces = Terraces.of(house, heats, units);
+        ImmutableList<TerraceLine> terraces = Terraces.of(house, heats);
         Moisture moisture = new Moisture(house);
         ImmutableList<AssemblyRow> assemblies = assemblies(house, heats, moisture);
         Mould mould = moisture.mould(junctions.sheets());
@@ -89,22 +87,17 @@ public final class Auditor {
                 house,
                 shell,
                 heats.toImmutableMap(heat -> heat.surface().name(), SurfaceHeat::transmittance),
-                junctions.sheets(),
-                junctions.rows(),
-                junctions.misfits(),
+                Lists.immutable.<BridgeSheet>ofAll(junctions.sheets()).newWithAll(points.sheets()),
+                Lists.immutable.<BridgeRow>ofAll(junctions.rows()).newWithAll(points.rows()),
                 assemblies,
                 mould,
-                points.sheets(),
-                points.rows(),
-                points.misfits(),
-                terraces,
-                units));
+                terraces));
         return new Audit(
                 house,
                 inputDigest,
                 version,
                 shell,
-                Words.verdict(findings),
+                Verdict.of(findings),
                 Sides.of(house, heats),
                 assemblies,
                 junctions.sheets(),
@@ -116,17 +109,11 @@ public final class Auditor {
                 mould,
                 terraces,
                 HoldPoints.of(junctions.sheets(), points.sheets()),
-                Inputs.of(house, shell, points.sheets(), units),
-                Words.method(
-                        house.site(),
-                        loss,
-                        units,
-                        surfaceHeats.notes().newWithAll(warnings(heats)).newWithAll(Words.methodOfPoints(points))),
-                Words.cautions());
+                surfaceHeats.notes().newWithAll(warnings(heats)));
     }
 
     /** Whether the floors' edges are computed as sections with their ground, which then hold what insulates them. */
-    private static boolean rimsComputed(Junctions junctions) {
+    private static boolean rimsComputed(ComputedJunctions junctions) {
         return junctions
                 .rows()
                 .anySatisfy(row -> row.source().computed()
@@ -135,19 +122,20 @@ public final class Auditor {
                                 .isPresent());
     }
 
-    private Junctions junctions(House house, Shell shell, Progress progress) {
+    private ComputedJunctions junctions(House house, Shell shell, Progress progress) {
         ImmutableList<PlannedEdge> edges = new JunctionPlan(house, shell, catalogue).plan();
         JunctionRun run = new JunctionRun(catalogue, computer, progress);
         run.compute(edges);
-        return Junctions.of(house, edges, run);
+        return ComputedJunctions.of(house, edges, run);
     }
 
-    private static ImmutableList<String> warnings(ImmutableList<SurfaceHeat> heats) {
+    private static ImmutableList<Note> warnings(ImmutableList<SurfaceHeat> heats) {
         return heats.flatCollect(heat -> heat.build()
                         .map(Transmittance::warnings)
                         .orElse(Lists.immutable.empty())
-                        .collect(Transmittance.Warning::text))
-                .distinct();
+                        .distinct())
+                .distinct()
+                .collect(Note.OfTransmittance::new);
     }
 
     /** One row for each assembly, direction of heat flow and outer surface, in the surfaces' order. */

@@ -1,5 +1,6 @@
 package coldseam.audit.engine;
 
+import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.SideSummary;
 import coldseam.envelope.Control;
 import coldseam.envelope.DimensionSystem;
@@ -34,7 +35,8 @@ final class Sides {
                 .select(opening ->
                         heats.anySatisfy(heat -> heat.surface().name().equals(opening.surface())));
         double loss = exposed.sumOfDouble(heat -> heat.transmittance() * heat.opaqueArea(system))
-                + openings.sumOfDouble(opening -> opening.transmittance() * opening.width() * opening.height());
+                + openings.sumOfDouble(
+                        opening -> WindowTransmittance.transmittance(opening) * opening.width() * opening.height());
         double exposedArea = exposed.sumOfDouble(heat -> heat.grossArea(system));
         return new SideSummary(
                 side,

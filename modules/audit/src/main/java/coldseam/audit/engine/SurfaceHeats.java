@@ -8,6 +8,7 @@ import coldseam.assemblies.ground.GroundFloor;
 import coldseam.assemblies.ground.SlabOnGround;
 import coldseam.assemblies.ground.SuspendedFloor;
 import coldseam.audit.HeatLoss;
+import coldseam.audit.Note;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
@@ -32,7 +33,7 @@ final class SurfaceHeats {
     private final House house;
     private final Shell shell;
     private final boolean rimsComputed;
-    private final MutableList<String> notes = Lists.mutable.empty();
+    private final MutableList<Note> notes = Lists.mutable.empty();
 
     /**
      * @param rimsComputed whether the floor's edges are computed as sections with their ground: what insulates them is then in
@@ -49,8 +50,8 @@ final class SurfaceHeats {
         return shell.surfaces().collect(this::heat);
     }
 
-    /** What had to be assumed, in plain words; complete after {@link #compute()}. */
-    ImmutableList<String> notes() {
+    /** What had to be assumed; complete after {@link #compute()}. */
+    ImmutableList<Note> notes() {
         return notes.distinct().toImmutable();
     }
 
@@ -81,8 +82,7 @@ final class SurfaceHeats {
         double area = floors(kind).sumOfDouble(Surface::externalArea);
         double perimeter = exposedPerimeter(kind);
         if (!(area > 0 && perimeter > 0)) {
-            notes.add("A floor on the ground without an exposed edge loses nothing by ISO 13370; " + surface.name()
-                    + " counts as such.");
+            notes.add(new Note.FloorWithoutEdge(surface));
             return 0;
         }
         if (kind == Exposure.Kind.CRAWL_SPACE) {
@@ -215,9 +215,7 @@ final class SurfaceHeats {
         Optional<Body.EdgeInsulation> edge =
                 house.body() instanceof Body.Storeys storeys ? storeys.base().edge() : Optional.empty();
         if (edge.isPresent() && rimsComputed) {
-            notes.add(
-                    "The edge insulation of the slab is not counted by ISO 13370, since the slab's edge is computed as a"
-                            + " section with its ground: choose a detail that shows it.");
+            notes.add(new Note.EdgeInsulationInSection());
             return Lists.immutable.empty();
         }
         return edge.map(Lists.immutable::of).orElse(Lists.immutable.empty());
@@ -229,8 +227,9 @@ final class SurfaceHeats {
         if (given.isPresent()) {
             return given.get();
         }
-        notes.add("The crawl space was not described: 0.4 m high, walls of 1.5 W/(m²·K), vents of 0.0015 m²/m, wind of "
-                + "4 m/s, average shielding, bare ground (common practice, no source).");
-        return new Body.CrawlSpace(0.4, 1.5, 0.0015, 4, 0.05, 0);
+        // Common practice, no source: 1.5 W/(m²·K), 0.0015 m²/m, 4 m/s, average shielding, bare ground.
+        Body.CrawlSpace assumed = new Body.CrawlSpace(0.4, 1.5, 0.0015, 4, 0.05, 0);
+        notes.add(new Note.CrawlSpaceAssumed(assumed));
+        return assumed;
     }
 }

@@ -9,9 +9,6 @@ import coldseam.envelope.Control;
 import coldseam.envelope.House;
 import coldseam.envelope.Role;
 import coldseam.envelope.Site;
-import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
-import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -26,28 +23,18 @@ final class Terraces {
     private Terraces() {}
 
     /** One line for each terrace with an assembly, in the shell's order. */
-    static ImmutableList<TerraceLine> of(House house, ImmutableList<SurfaceHeat> heats, UnitSystem units) {
+    static ImmutableList<TerraceLine> of(House house, ImmutableList<SurfaceHeat> heats) {
         return heats.select(heat ->
                         heat.surface().use() == Body.Use.TERRACE && heat.build().isPresent())
-                .collect(heat ->
-                        line(house.site(), heat.surface().name(), heat.build().get(), units));
+                .collect(heat -> new TerraceLine(
+                        heat.surface(),
+                        house.site(),
+                        underside(house.site(), heat.build().get()),
+                        dewPoint(house.site())));
     }
 
-    private static TerraceLine line(Site site, String surface, Transmittance build, UnitSystem units) {
-        double underside = underside(site, build);
-        double dewPoint = SurfaceHumidity.dewPoint(site.indoorTemperature(), site.indoorHumidity());
-        boolean safe = underside > dewPoint;
-        String sentence = String.format(
-                Locale.ROOT,
-                "under %s the structure is %s at %s outdoors, %s the dew point %s of air of %s and %s",
-                surface,
-                units.format(underside, Dimension.TEMPERATURE),
-                units.format(site.outdoorTemperature(), Dimension.TEMPERATURE),
-                safe ? "above" : "not above",
-                units.format(dewPoint, Dimension.TEMPERATURE),
-                units.format(site.indoorTemperature(), Dimension.TEMPERATURE),
-                units.format(site.indoorHumidity(), Dimension.SHARE));
-        return new TerraceLine(surface, underside, dewPoint, safe, sentence);
+    private static double dewPoint(Site site) {
+        return SurfaceHumidity.dewPoint(site.indoorTemperature(), site.indoorHumidity());
     }
 
     /** °C. */

@@ -7,11 +7,9 @@ import coldseam.envelope.House;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.shell.Shell;
-import coldseam.envelope.shell.ShellBuilder;
 import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
 import coldseam.files.SourceDocument;
-import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.point.PointCatalogue;
 import java.nio.file.Path;
@@ -54,8 +52,7 @@ public final class HouseAudit {
      *
      * @param path of the house file
      * @param workshop where details come from and what computes them
-     * @throws FileFaultException with every fault of the files
-     * @throws coldseam.envelope.shell.ShellException with every fault of the shape
+     * @throws FileFaultException with every fault of the files, or of the shape they describe
      */
     public static HouseAudit of(Path path, Workshop workshop) {
         byte[] content = content(path);
@@ -65,7 +62,7 @@ public final class HouseAudit {
         Optional<Catalogue> catalogue = read(() -> workshop.catalogue(house, path), faults);
         Optional<PointCatalogue> points = read(() -> workshop.points(house, path), faults);
         faults.throwIfAny();
-        Shell shell = ShellBuilder.build(house);
+        Shell shell = loaded.shell();
         LateChecks.refuse(loaded, shell, catalogue.orElseThrow(), points.orElseThrow());
         return new HouseAudit(
                 house,
@@ -112,25 +109,24 @@ public final class HouseAudit {
         return points;
     }
 
-    /** Audits the house without telling anyone how far it has come; see {@link #compute(UnitSystem, Progress, BooleanSupplier)}. */
-    public Audit compute(UnitSystem units) {
-        return compute(units, Progress.SILENT, () -> false);
+    /** Audits the house without telling anyone how far it has come; see {@link #compute(Progress, BooleanSupplier)}. */
+    public Audit compute() {
+        return compute(Progress.SILENT, () -> false);
     }
 
     /**
      * Audits the house.
      *
-     * @param units in which the audit's sentences give their values
      * @param progress hears how far it has come
      * @param cancelled asked before and after each section, from several threads, one at a time
      * @throws CancellationException once {@code cancelled} says so; what was solved meanwhile is kept in the workshop's store
      */
-    public Audit compute(UnitSystem units, Progress progress, BooleanSupplier cancelled) {
+    public Audit compute(Progress progress, BooleanSupplier cancelled) {
         Progress asked = (step, done, of) -> {
             refuseCancelled(cancelled);
             progress.at(step, done, of);
         };
-        return new Auditor(catalogue, workshop.computer(), points, workshop.pointComputer(), units, ToolVersion.read())
+        return new Auditor(catalogue, workshop.computer(), points, workshop.pointComputer(), ToolVersion.read())
                 .audit(house, shell, digest, asked);
     }
 

@@ -1,30 +1,27 @@
 package coldseam.audit.rules;
 
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.BridgeRow;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.JunctionRow;
 import coldseam.audit.Subject;
-import coldseam.envelope.shell.Edge;
-import coldseam.files.quantity.Dimension;
-import java.util.Optional;
+import coldseam.audit.Value;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** A detail that cannot be built with the layers it meets. */
-final class DetailOutOfRangeRule implements Rule {
+/** Every chosen detail fits the layers and the angle it meets. */
+public final class DetailOutOfRangeRule implements Rule {
 
-    @Override
-    public String id() {
-        return "detail-out-of-range";
-    }
-
-    @Override
-    public String says() {
-        return "Every chosen detail fits the layers and the angle it meets.";
-    }
-
-    @Override
-    public String closing() {
-        return "Choose a detail that fits, or change the layers.";
+    /**
+     * A detail that cannot be built there.
+     *
+     * @param rows it was chosen for
+     * @param reasons why not, as the detail gives them
+     */
+    public record Found(ImmutableList<BridgeRow> rows, ImmutableList<String> reasons) implements Evidence {
+        @Override
+        public ImmutableList<Value> values() {
+            return Lists.immutable.of(Facts.extent(rows));
+        }
     }
 
     @Override
@@ -34,37 +31,20 @@ final class DetailOutOfRangeRule implements Rule {
 
     @Override
     public ImmutableList<Draft> find(Facts facts) {
-        ImmutableList<JunctionRow> misfits = facts.rows()
-                .select(row -> facts.misfits().containsKey(row.edge().name()));
-        return misfits.collect(row -> reasons(facts, row))
+        ImmutableList<BridgeRow> misfits =
+                facts.rows().select(row -> row.misfits().notEmpty());
+        return misfits.collect(BridgeRow::misfits)
                 .distinct()
-                .collect(reasons -> draft(
-                        facts,
-                        reasons,
-                        misfits.select(row -> reasons(facts, row).equals(reasons))));
+                .collect(reasons ->
+                        draft(reasons, misfits.select(row -> row.misfits().equals(reasons))));
     }
 
-    private static String reasons(Facts facts, JunctionRow row) {
-        return facts.misfits()
-                .get(row.edge().name())
-                .distinct()
-                .makeString("; ")
-                .replaceFirst("\\.$", "");
-    }
-
-    private Draft draft(Facts facts, String reasons, ImmutableList<JunctionRow> rows) {
-        Edge longest = rows.maxBy(JunctionRow::length).edge();
-        double length = rows.sumOfDouble(JunctionRow::length);
+    private Draft draft(ImmutableList<String> reasons, ImmutableList<BridgeRow> rows) {
         return new Draft(
                 this,
-                "misfit " + longest.name(),
+                "misfit " + rows.maxBy(BridgeRow::size).name(),
                 Severity.UNKNOWN,
-                "detail does not fit: " + longest.kind().label(),
-                facts.say(length, Dimension.LENGTH) + " could not be computed: " + reasons,
-                new Subject.Edges(rows),
-                Lists.immutable.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                "choose another detail for it under junctions, or change the layers");
+                new Found(rows, reasons.distinct()),
+                new Subject.Bridges(rows));
     }
 }

@@ -1,29 +1,24 @@
 package coldseam.audit.rules;
 
 import coldseam.audit.AssemblyRow;
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.BridgeRow;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionRow;
-import coldseam.audit.JunctionSheet;
 import coldseam.audit.Mould;
-import coldseam.audit.PointRow;
-import coldseam.audit.PointSheet;
 import coldseam.audit.Subject;
 import coldseam.audit.TerraceLine;
+import coldseam.audit.Value;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Control;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
-import coldseam.envelope.Point3;
-import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.JunctionResult;
-import java.util.Locale;
 import java.util.Optional;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
@@ -33,68 +28,52 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param house as read
  * @param shell of it
  * @param transmittances W/(m²·K), by the surface's name
- * @param sheets every different junction
- * @param rows one for each edge
- * @param misfits why the detail chosen for an edge does not fit, by the edge's name; only edges with such reasons
+ * @param sheets every different bridge, junctions first
+ * @param rows every edge, then every set of points
  * @param assemblies each one that is used
  * @param mould on the junctions' inner surfaces
- * @param pointSheets every different point
- * @param points one for each set of points
- * @param pointMisfits why the detail chosen for a set of points does not fit, by the set's name; only sets with such reasons
  * @param terraces one for each terrace deck
- * @param units in which findings write their values
  */
 public record Facts(
         House house,
         Shell shell,
         ImmutableMap<String, Double> transmittances,
-        ImmutableList<JunctionSheet> sheets,
-        ImmutableList<JunctionRow> rows,
-        ImmutableMap<String, ImmutableList<String>> misfits,
+        ImmutableList<BridgeSheet> sheets,
+        ImmutableList<BridgeRow> rows,
         ImmutableList<AssemblyRow> assemblies,
         Mould mould,
-        ImmutableList<PointSheet> pointSheets,
-        ImmutableList<PointRow> points,
-        ImmutableMap<String, ImmutableList<String>> pointMisfits,
-        ImmutableList<TerraceLine> terraces,
-        UnitSystem units) {
-
-    /** Most places a finding spells out. */
-    private static final int MOST_PLACES = 4;
-
-    /** m, that the ends of an upright edge may lie apart in plan. */
-    private static final double UPRIGHT = 1e-3;
-
-    /** The words of a sentence with its first letter as a capital. */
-    static String sentence(String words) {
-        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
-    }
+        ImmutableList<TerraceLine> terraces) {
 
     /** The rows of a sheet. */
-    ImmutableList<JunctionRow> rows(JunctionSheet sheet) {
+    ImmutableList<BridgeRow> rows(BridgeSheet sheet) {
         return rows.select(row -> row.isOn(sheet));
     }
 
     /** Sheets whose detail somebody chose and whose surfaces all have the heat layer they need: what is judged by value. */
-    ImmutableList<JunctionSheet> judged() {
-        return sheets.select(JunctionSheet::chosen)
-                .select(sheet -> rows(sheet).anySatisfy(row -> keeps(row.edge(), Control.HEAT)));
+    ImmutableList<BridgeSheet> judged() {
+        return sheets.select(this::judges);
     }
 
-    /** Whether every surface beside an edge that needs a control layer has it. */
-    boolean keeps(Edge edge, Control control) {
-        return beside(edge).allSatisfy(surface -> !needs(surface, control) || has(surface, control));
+    /** Whether a sheet is judged by value. */
+    boolean judges(BridgeSheet sheet) {
+        return sheet.chosen() && rows(sheet).anySatisfy(row -> keeps(row, Control.HEAT));
     }
 
-    /** Whether some surface beside an edge needs a control layer. */
-    boolean anyNeeds(Edge edge, Control control) {
-        return beside(edge).anySatisfy(surface -> needs(surface, control));
+    /** Whether a control layer must pass a bridge: a surface of its first place needs it, and none that does lacks it. */
+    boolean mustPass(BridgeSheet sheet, Control control) {
+        BridgeRow row = rows(sheet).getFirst();
+        return row.surfaces().anySatisfy(surface -> needs(surface, control)) && keeps(row, control);
     }
 
-    static ImmutableList<Surface> beside(Edge edge) {
-        return edge.second()
-                .map(second -> Lists.immutable.of(edge.first(), second))
-                .orElse(Lists.immutable.of(edge.first()));
+    /** Whether a control layer must be joined at a bridge: every surface of its first place needs it and has it. */
+    boolean mustJoin(BridgeSheet sheet, Control control) {
+        BridgeRow row = rows(sheet).getFirst();
+        return row.surfaces().allSatisfy(surface -> needs(surface, control)) && keeps(row, control);
+    }
+
+    /** Whether every surface of a bridge that needs a control layer has it. */
+    private static boolean keeps(BridgeRow row, Control control) {
+        return row.surfaces().allSatisfy(surface -> !needs(surface, control) || has(surface, control));
     }
 
     /**
@@ -114,133 +93,66 @@ public record Facts(
         return surface.assembly().map(assembly -> assembly.controls(control)).orElse(true);
     }
 
-    /** A value with its unit, as findings print it. */
-    String say(double value, Dimension dimension) {
-        return units.format(value, dimension);
-    }
-
-    /** A proven interval with its unit. */
-    String say(Interval value, Dimension dimension) {
-        return units.interval(value.lower(), value.upper(), dimension);
-    }
-
-    /** psi of a sheet with external dimensions; an own psi of the house goes before the computed one. */
-    Interval externalPsi(JunctionSheet sheet, JunctionRow row) {
-        Interval psi = row.psi();
+    /** psi of a row with external dimensions, or its chi; an own psi of the house goes before the computed one. */
+    Interval external(BridgeSheet sheet, BridgeRow row) {
         boolean external = house.site().dimensions() == DimensionSystem.EXTERNAL;
-        JunctionResult result = sheet.result();
         return external
-                ? psi
-                : psi.plus(result.psiExternal().middle() - result.psiInternal().middle());
+                ? row.transmittance()
+                : row.transmittance()
+                        .plus(sheet.option().external().middle()
+                                - sheet.option().internal().middle());
     }
 
-    /** W/K that a sheet's edges lose more than with the best option; never less than none. */
-    private Optional<Interval> lostAgainstBest(JunctionSheet sheet) {
-        if (sheet.best().isEmpty()) {
-            return Optional.empty();
-        }
-        DimensionSystem system = house.site().dimensions();
-        Interval best = sheet.best().get().psi(system);
-        Interval sum = rows(sheet).injectInto(Interval.of(0), (total, row) -> {
-            Interval more =
-                    new Interval(row.psi().lower() - best.upper(), row.psi().upper() - best.lower());
-            return total.plus(more.times(row.length() * row.factor()));
+    /** W/K that a sheet's places lose more than with the best option; never less than none. */
+    private Optional<Interval> lostAgainstBest(BridgeSheet sheet) {
+        return sheet.better().map(better -> {
+            Interval best = better.in(house.site().dimensions());
+            Interval sum = rows(sheet).injectInto(Interval.of(0), (total, row) -> {
+                Interval more = new Interval(
+                        row.transmittance().lower() - best.upper(),
+                        row.transmittance().upper() - best.lower());
+                return total.plus(more.times(row.size() * row.factor()));
+            });
+            return new Interval(Math.max(0, sum.lower()), Math.max(0, sum.upper()));
         });
-        return Optional.of(new Interval(Math.max(0, sum.lower()), Math.max(0, sum.upper())));
-    }
-
-    /** Sheets with one detail, each group in the sheets' order: what is wrong with them has one cause. */
-    static ImmutableList<ImmutableList<JunctionSheet>> byDetail(ImmutableList<JunctionSheet> sheets) {
-        return sheets.collect(Facts::cause)
-                .distinct()
-                .collect(cause -> sheets.select(sheet -> cause(sheet).equals(cause)));
-    }
-
-    private static String cause(JunctionSheet sheet) {
-        return "detail " + sheet.result().detail().id() + " at "
-                + sheet.result().setup().kind();
-    }
-
-    /** A draft about all edges of sheets with one detail. */
-    Draft about(
-            ImmutableList<JunctionSheet> worstFirst,
-            Rule rule,
-            Severity severity,
-            String title,
-            String what,
-            String toDo) {
-        ImmutableList<JunctionRow> rows = worstFirst.flatCollect(this::rows);
-        return new Draft(
-                rule,
-                cause(worstFirst.getFirst()),
-                severity,
-                title,
-                what,
-                new Subject.Edges(rows),
-                worstFirst,
-                Optional.empty(),
-                lostAgainstBest(worstFirst),
-                toDo);
     }
 
     /** W/K of several sheets together; empty where none can be said. */
-    Optional<Interval> lostAgainstBest(ImmutableList<JunctionSheet> several) {
+    Optional<Interval> lostAgainstBest(ImmutableList<BridgeSheet> several) {
         ImmutableList<Interval> known = several.collect(this::lostAgainstBest)
                 .select(Optional::isPresent)
                 .collect(Optional::get);
         return known.isEmpty() ? Optional.empty() : Optional.of(known.injectInto(Interval.of(0), Interval::plus));
     }
 
-    /** What the catalogue would do instead, as a next step; empty words where it has nothing better. */
-    String better(JunctionSheet sheet) {
-        return sheet.best()
-                .map(best -> String.format(
-                        Locale.ROOT,
-                        "the catalogue's best here is \"%s\" (%s), psi %s%s",
-                        best.detail().name(),
-                        best.detail().id(),
-                        say(best.psiExternal(), Dimension.LINEAR_TRANSMITTANCE),
-                        best.detail()
-                                .cost()
-                                .map(cost -> ", " + cost.sourced(units))
-                                .orElse("")))
-                .orElse("the catalogue has nothing better for these layers");
+    /** Sheets with one detail, each group in the sheets' order: what is wrong with them has one cause. */
+    static ImmutableList<ImmutableList<BridgeSheet>> byDetail(ImmutableList<BridgeSheet> sheets) {
+        return sheets.collect(Facts::cause)
+                .distinct()
+                .collect(cause -> sheets.select(sheet -> cause(sheet).equals(cause)));
     }
 
-    /** Where something is, in words. */
-    String place(Subject subject) {
-        return phrase(subject.match(
-                edges -> edges.rows()
-                        .collect(row -> place(
-                                row.edge().place(),
-                                row.length(),
-                                row.edge().from(),
-                                row.edge().to())),
-                points -> points.rows()
-                        .collect(row ->
-                                row.points().name() + ", " + row.surface().name()),
-                surfaces -> surfaces.all().collect(Facts::place),
-                hole -> hole.edges().collect(edge -> place(edge.place(), edge.length(), edge.from(), edge.to()))));
+    private static String cause(BridgeSheet sheet) {
+        return "detail " + sheet.option().id() + " at " + sheet.kind();
     }
 
-    private static String place(Surface surface) {
-        boolean said = surface.name().contains(surface.storey());
-        return said ? surface.name() : surface.name() + ", " + surface.storey();
+    /** A draft about all places of sheets with one detail. */
+    Draft about(ImmutableList<BridgeSheet> worstFirst, Rule rule, Severity severity, Evidence evidence) {
+        return new Draft(
+                rule,
+                cause(worstFirst.getFirst()),
+                severity,
+                evidence,
+                new Subject.Bridges(worstFirst.flatCollect(this::rows)),
+                worstFirst,
+                lostAgainstBest(worstFirst));
     }
 
-    private String place(String words, double length, Point3 from, Point3 to) {
-        boolean upright = Math.hypot(to.x() - from.x(), to.y() - from.y()) < UPRIGHT;
-        String said = units == UnitSystem.US
-                ? say(length, Dimension.LENGTH)
-                : units.number(length, Dimension.LENGTH) + " " + units.label(Dimension.LENGTH);
-        return words + ", " + said + (upright ? " high" : " long");
-    }
-
-    /** Several places in one phrase; the first few spelled out. */
-    static String phrase(ImmutableList<String> all) {
-        ImmutableList<String> distinct = all.distinct();
-        int more = distinct.size() - MOST_PLACES;
-        String named = distinct.take(MOST_PLACES).makeString("; ");
-        return more > 0 ? named + "; and " + more + " more" : named;
+    /** How much of the house some rows of one sort are: a length, or how many. */
+    static Value extent(ImmutableList<BridgeRow> rows) {
+        double size = rows.sumOfDouble(BridgeRow::size);
+        return rows.getFirst() instanceof JunctionRow
+                ? Value.of("length", size, Dimension.LENGTH)
+                : Value.of("number", size, Dimension.RATIO);
     }
 }

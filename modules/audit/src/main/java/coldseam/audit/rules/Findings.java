@@ -1,7 +1,8 @@
 package coldseam.audit.rules;
 
+import coldseam.audit.Breach;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
-import coldseam.audit.JunctionSheet;
 import coldseam.audit.Subject;
 import coldseam.conduction.Interval;
 import coldseam.envelope.House;
@@ -33,8 +34,7 @@ public final class Findings {
                         .thenComparing(finding -> finding.subject() instanceof Subject.Hole ? 0 : 1)
                         .thenComparing(finding -> -loss(finding))
                         .thenComparing(finding -> -finding.subject().length())
-                        .thenComparing(Finding::title)
-                        .thenComparing(Finding::place))
+                        .thenComparing(Finding::rule))
                 .toImmutable();
         return found.collectWithIndex((finding, index) -> numbered(finding, index + 1));
     }
@@ -47,25 +47,18 @@ public final class Findings {
         ImmutableList<Draft> byGravity =
                 drafts.toSortedListBy(draft -> draft.rule().gravity()).toImmutable();
         Draft lead = byGravity.getFirst();
-        ImmutableList<JunctionSheet> sheets =
-                byGravity.flatCollect(Draft::sheets).distinct();
+        ImmutableList<BridgeSheet> sheets = byGravity.flatCollect(Draft::sheets).distinctBy(BridgeSheet::id);
         // Rules may find fault with different sheets of one detail: the finding is about all of them.
         boolean more = sheets.size() > lead.sheets().size();
-        Draft whole =
-                more ? facts.about(sheets, lead.rule(), lead.severity(), lead.title(), lead.what(), lead.toDo()) : lead;
+        Draft whole = more ? facts.about(sheets, lead.rule(), lead.severity(), lead.evidence()) : lead;
         return new Finding(
                 0,
-                lead.rule().id(),
                 byGravity.collect(Draft::severity).min(),
-                Facts.sentence(lead.title()),
-                Facts.sentence(byGravity.collect(Draft::what).makeString("; ")) + ".",
-                facts.place(whole.subject()),
+                byGravity.collect(draft -> new Breach(draft.rule().id(), draft.evidence())),
                 whole.subject(),
                 sheets.getFirstOptional(),
-                lead.pointSheet(),
                 whole.loss(),
-                money(facts.house(), whole.loss()),
-                Facts.sentence(lead.toDo()) + ".");
+                money(facts.house(), whole.loss()));
     }
 
     /** A year's heat for a loss, by degree days, at the house's price. */
@@ -82,16 +75,11 @@ public final class Findings {
     private static Finding numbered(Finding finding, int number) {
         return new Finding(
                 number,
-                finding.rule(),
                 finding.severity(),
-                finding.title(),
-                finding.what(),
-                finding.place(),
+                finding.breaches(),
                 finding.subject(),
                 finding.sheet(),
-                finding.pointSheet(),
                 finding.loss(),
-                finding.moneyPerYear(),
-                finding.toDo());
+                finding.moneyPerYear());
     }
 }

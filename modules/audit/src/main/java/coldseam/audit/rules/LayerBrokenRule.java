@@ -1,30 +1,33 @@
 package coldseam.audit.rules;
 
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionSheet;
+import coldseam.audit.Value;
 import coldseam.envelope.Control;
-import coldseam.envelope.shell.Edge;
 import coldseam.junctions.detail.Connection;
-import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** A control layer that stops at a junction: heat by the pen line, the others by what the detail says. */
-final class LayerBrokenRule implements Rule {
+/** Insulation, air, water and vapour control pass every bridge without a break, as far as the surfaces have them. */
+public final class LayerBrokenRule extends SheetRule {
 
-    @Override
-    public String id() {
-        return "layer-broken";
+    /**
+     * Layers that end.
+     *
+     * @param worst of the sheets
+     * @param layers of all the sheets
+     */
+    public record Found(BridgeSheet worst, ImmutableList<Control> layers) implements Evidence {
+        @Override
+        public ImmutableList<Value> values() {
+            return Lists.immutable.empty();
+        }
     }
 
-    @Override
-    public String says() {
-        return "Insulation, air, water and vapour control pass through every junction without a break.";
-    }
-
-    @Override
-    public String closing() {
-        return "Choose a detail in which the layer is carried across.";
+    LayerBrokenRule() {
+        super(Severity.GAP);
     }
 
     @Override
@@ -33,49 +36,39 @@ final class LayerBrokenRule implements Rule {
     }
 
     @Override
-    public ImmutableList<Draft> find(Facts facts) {
-        ImmutableList<JunctionSheet> broken = facts.sheets()
+    ImmutableList<BridgeSheet> breaking(Facts facts) {
+        return facts.sheets()
                 .select(sheet -> sheet.chosen() && broken(facts, sheet).notEmpty());
-        return Facts.byDetail(broken).collect(sheets -> draft(facts, sheets));
     }
 
-    private Draft draft(Facts facts, ImmutableList<JunctionSheet> sheets) {
-        ImmutableList<JunctionSheet> worstFirst = sheets.toSortedListBy(
-                        sheet -> -sheet.result().psiExternal().middle())
-                .toImmutable();
-        JunctionSheet worst = worstFirst.getFirst();
-        String layers =
-                Layers.phrase(sheets.flatCollect(sheet -> broken(facts, sheet)).distinct());
-        return facts.about(
-                worstFirst,
-                this,
-                Severity.GAP,
-                String.format(
-                        Locale.ROOT,
-                        "%s broken at the %s",
-                        layers,
-                        worst.result().setup().kind().label()),
-                String.format(
-                        Locale.ROOT,
-                        "%s ends at \"%s\"",
-                        layers,
-                        worst.result().detail().name()),
-                "carry it across; " + facts.better(worst));
+    @Override
+    double badness(Facts facts, BridgeSheet sheet) {
+        return sheet.option().external().middle();
     }
 
-    private static ImmutableList<Control> broken(Facts facts, JunctionSheet sheet) {
-        Edge edge = facts.rows(sheet).getFirst().edge();
-        return Lists.immutable.of(Control.values()).select(control -> {
-            if (control == Control.HEAT) {
-                return heatBreaks(facts, sheet);
-            }
-            Connection connection = sheet.result().detail().connections().get(control);
-            return connection == Connection.BROKEN && facts.anyNeeds(edge, control) && facts.keeps(edge, control);
-        });
+    @Override
+    Evidence evidence(Facts facts, ImmutableList<BridgeSheet> worstFirst) {
+        return new Found(
+                worstFirst.getFirst(),
+                worstFirst
+                        .flatCollect(sheet -> broken(facts, sheet))
+                        .distinct()
+                        .toSortedList()
+                        .toImmutable());
     }
 
-    /** Whether the pen line of a judged sheet is broken. */
-    static boolean heatBreaks(Facts facts, JunctionSheet sheet) {
-        return facts.judged().contains(sheet) && !sheet.result().penLine().unbroken();
+    private static ImmutableList<Control> broken(Facts facts, BridgeSheet sheet) {
+        return Lists.immutable
+                .of(Control.values())
+                .select(control -> control == Control.HEAT
+                        ? heatBreaks(facts, sheet)
+                        : sheet.connections().get(control) == Connection.BROKEN && facts.mustPass(sheet, control));
+    }
+
+    /** Whether the pen line of a judged junction is broken; what goes through a surface breaks its insulation by nature. */
+    static boolean heatBreaks(Facts facts, BridgeSheet sheet) {
+        return sheet instanceof JunctionSheet junction
+                && facts.judges(junction)
+                && !junction.result().penLine().unbroken();
     }
 }

@@ -1,29 +1,35 @@
 package coldseam.audit.rules;
 
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.JunctionSheet;
+import coldseam.audit.Value;
 import coldseam.envelope.Control;
-import coldseam.envelope.shell.Edge;
 import coldseam.junctions.detail.Connection;
-import java.util.Locale;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** A detail that does not say how air, water or vapour control passes. */
-final class LayerNotShownRule implements Rule {
+/** Every chosen detail says how air, water and vapour control pass, as far as the surfaces have them. */
+public final class LayerNotShownRule extends SheetRule {
 
-    @Override
-    public String id() {
-        return "layer-not-shown";
+    /** Layers whose passing a detail states; heat is computed. */
+    private static final ImmutableList<Control> STATED = Lists.immutable.of(Control.AIR, Control.WATER, Control.VAPOUR);
+
+    /**
+     * Layers of which a detail says nothing.
+     *
+     * @param first of the sheets
+     * @param layers of all the sheets
+     */
+    public record Found(BridgeSheet first, ImmutableList<Control> layers) implements Evidence {
+        @Override
+        public ImmutableList<Value> values() {
+            return Lists.immutable.empty();
+        }
     }
 
-    @Override
-    public String says() {
-        return "Every detail says how air, water and vapour control pass.";
-    }
-
-    @Override
-    public String closing() {
-        return "Choose a detail that shows the connection, or add it to your own.";
+    LayerNotShownRule() {
+        super(Severity.UNKNOWN);
     }
 
     @Override
@@ -32,39 +38,30 @@ final class LayerNotShownRule implements Rule {
     }
 
     @Override
-    public ImmutableList<Draft> find(Facts facts) {
-        ImmutableList<JunctionSheet> silent = facts.sheets()
+    ImmutableList<BridgeSheet> breaking(Facts facts) {
+        return facts.sheets()
                 .select(sheet -> sheet.chosen() && hidden(facts, sheet).notEmpty());
-        return Facts.byDetail(silent).collect(sheets -> draft(facts, sheets));
     }
 
-    private static ImmutableList<Control> hidden(Facts facts, JunctionSheet sheet) {
-        Edge edge = facts.rows(sheet).getFirst().edge();
-        return Layers.CONNECTED.select(control -> {
-            Connection connection = sheet.result().detail().connections().get(control);
-            boolean unknown = connection == null || connection == Connection.NOT_SHOWN;
-            return unknown && facts.anyNeeds(edge, control) && facts.keeps(edge, control);
+    @Override
+    double badness(Facts facts, BridgeSheet sheet) {
+        return 0;
+    }
+
+    @Override
+    Evidence evidence(Facts facts, ImmutableList<BridgeSheet> sheets) {
+        return new Found(
+                sheets.getFirst(),
+                sheets.flatCollect(sheet -> hidden(facts, sheet))
+                        .distinct()
+                        .toSortedList()
+                        .toImmutable());
+    }
+
+    private static ImmutableList<Control> hidden(Facts facts, BridgeSheet sheet) {
+        return STATED.select(control -> {
+            Connection connection = sheet.connections().get(control);
+            return (connection == null || connection == Connection.NOT_SHOWN) && facts.mustPass(sheet, control);
         });
-    }
-
-    private Draft draft(Facts facts, ImmutableList<JunctionSheet> sheets) {
-        JunctionSheet first = sheets.getFirst();
-        String layers =
-                Layers.phrase(sheets.flatCollect(sheet -> hidden(facts, sheet)).distinct());
-        return facts.about(
-                sheets,
-                this,
-                Severity.UNKNOWN,
-                String.format(
-                        Locale.ROOT,
-                        "%s not shown at the %s",
-                        layers,
-                        first.result().setup().kind().label()),
-                String.format(
-                        Locale.ROOT,
-                        "\"%s\" does not show what becomes of %s",
-                        first.result().detail().name(),
-                        layers),
-                "show how it is lapped, taped, sealed or gasketed; " + facts.better(first));
     }
 }

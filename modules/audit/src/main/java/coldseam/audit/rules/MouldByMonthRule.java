@@ -1,34 +1,33 @@
 package coldseam.audit.rules;
 
 import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.JunctionSheet;
-import coldseam.audit.Mould;
+import coldseam.audit.Value;
 import coldseam.files.quantity.Dimension;
-import java.time.format.TextStyle;
-import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
- * An inner surface on which mould may grow in the month that asks for most; only where the house file gives a monthly
- * climate.
+ * The coldest point of every bridge keeps the temperature factor that the month asks for which asks for most; only where the
+ * house file gives a monthly climate.
  */
-final class MouldByMonthRule implements Rule {
+public final class MouldByMonthRule extends SheetRule {
 
-    @Override
-    public String id() {
-        return "mould-by-month";
+    /** A surface on which mould may grow. */
+    public record Found(BridgeSheet worst, MonthlyTemperatureFactor.Need need) implements Evidence {
+        @Override
+        public ImmutableList<Value> values() {
+            return Lists.immutable.of(
+                    Value.of("temperature factor", worst.temperatureFactor(), Dimension.RATIO),
+                    Value.of("limit", need.temperatureFactor(), Dimension.RATIO),
+                    Value.of("indoor humidity", need.indoorHumidity(), Dimension.SHARE));
+        }
     }
 
-    @Override
-    public String says() {
-        return "The coldest point of every junction keeps the temperature factor that the site's months ask for.";
-    }
-
-    @Override
-    public String closing() {
-        return "Warm the coldest point, or keep the rooms drier.";
+    MouldByMonthRule() {
+        super(Severity.WEAK);
     }
 
     @Override
@@ -37,35 +36,23 @@ final class MouldByMonthRule implements Rule {
     }
 
     @Override
-    public ImmutableList<Draft> find(Facts facts) {
-        if (facts.mould().monthly().isEmpty()) {
-            return Lists.immutable.empty();
-        }
-        MonthlyTemperatureFactor.Need need = facts.mould().monthly().get().critical();
-        ImmutableList<Mould.Surface> wet = facts.mould().wetByMonth();
-        ImmutableList<JunctionSheet> judged = facts.judged().select(sheet -> Mould.among(wet, sheet));
-        return Facts.byDetail(judged)
-                .collect(sheets -> draft(
-                        facts,
-                        need,
-                        sheets.toSortedListBy(sheet -> sheet.result().temperatureFactor())
-                                .toImmutable()));
+    ImmutableList<BridgeSheet> breaking(Facts facts) {
+        return facts.mould()
+                .monthly()
+                .map(monthly -> facts.judged()
+                        .select(sheet ->
+                                sheet.temperatureFactor() < monthly.critical().temperatureFactor()))
+                .orElse(Lists.immutable.empty());
     }
 
-    private Draft draft(Facts facts, MonthlyTemperatureFactor.Need need, ImmutableList<JunctionSheet> worstFirst) {
-        JunctionSheet sheet = worstFirst.getFirst();
-        return facts.about(
-                worstFirst,
-                this,
-                Severity.WEAK,
-                "mould possible at the " + sheet.result().setup().kind().label(),
-                String.format(
-                        Locale.ROOT,
-                        "its temperature factor fRsi is %.3f; in %s, at %s indoors, it would have to be %.3f to stay free of mould",
-                        sheet.result().temperatureFactor(),
-                        need.month().getDisplayName(TextStyle.FULL, Locale.ENGLISH),
-                        facts.say(need.indoorHumidity(), Dimension.SHARE),
-                        need.temperatureFactor()),
-                "warm the coldest point, or keep the rooms drier; " + facts.better(sheet));
+    @Override
+    double badness(Facts facts, BridgeSheet sheet) {
+        return -sheet.temperatureFactor();
+    }
+
+    @Override
+    Evidence evidence(Facts facts, ImmutableList<BridgeSheet> worstFirst) {
+        return new Found(
+                worstFirst.getFirst(), facts.mould().monthly().orElseThrow().critical());
     }
 }

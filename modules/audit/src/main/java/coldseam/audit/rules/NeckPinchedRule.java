@@ -1,28 +1,40 @@
 package coldseam.audit.rules;
 
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionSheet;
+import coldseam.audit.Value;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.PenLine;
-import java.util.Locale;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** Insulation that passes a junction, yet is too thin at its narrowest. */
-final class NeckPinchedRule implements Rule {
+/** Insulation that passes a junction keeps a share of its thickness. */
+public final class NeckPinchedRule extends SheetRule {
 
-    @Override
-    public String id() {
-        return "neck-pinched";
+    /**
+     * A neck that is too thin.
+     *
+     * @param limit least share of the thinner neighbour's insulation, 0 to 1
+     */
+    public record Found(JunctionSheet worst, double limit) implements Evidence {
+        /** The insulation's line. */
+        public PenLine line() {
+            return worst.result().penLine();
+        }
+
+        @Override
+        public ImmutableList<Value> values() {
+            return Lists.immutable.of(
+                    Value.of("neck", line().neck(), Dimension.THICKNESS),
+                    Value.of("share of the thickness", line().share(), Dimension.SHARE),
+                    Value.of("limit", limit, Dimension.SHARE));
+        }
     }
 
-    @Override
-    public String says() {
-        return "Insulation keeps a share of its thickness through every junction.";
-    }
-
-    @Override
-    public String closing() {
-        return "Choose a detail that keeps more of the thickness.";
+    NeckPinchedRule() {
+        super(Severity.WEAK);
     }
 
     @Override
@@ -31,35 +43,26 @@ final class NeckPinchedRule implements Rule {
     }
 
     @Override
-    public ImmutableList<Draft> find(Facts facts) {
-        ImmutableList<JunctionSheet> pinched = facts.judged().select(sheet -> pinches(facts, sheet));
-        return Facts.byDetail(pinched)
-                .collect(sheets -> draft(
-                        facts,
-                        sheets.toSortedListBy(sheet -> sheet.result().penLine().share())
-                                .toImmutable()));
+    ImmutableList<BridgeSheet> breaking(Facts facts) {
+        return facts.judged().select(sheet -> pinches(facts, sheet));
     }
 
     /** Whether an unbroken pen line is too thin. */
-    static boolean pinches(Facts facts, JunctionSheet sheet) {
-        PenLine line = sheet.result().penLine();
-        return line.unbroken() && !(line.share() >= facts.house().limits().neckShare());
+    static boolean pinches(Facts facts, BridgeSheet sheet) {
+        return sheet instanceof JunctionSheet junction
+                && junction.result().penLine().unbroken()
+                && !(junction.result().penLine().share()
+                        >= facts.house().limits().neckShare());
     }
 
-    private Draft draft(Facts facts, ImmutableList<JunctionSheet> worstFirst) {
-        JunctionSheet sheet = worstFirst.getFirst();
-        PenLine line = sheet.result().penLine();
-        return facts.about(
-                worstFirst,
-                this,
-                Severity.WEAK,
-                "insulation pinched at the " + sheet.result().setup().kind().label(),
-                String.format(
-                        Locale.ROOT,
-                        "%s of insulation are left at the narrowest, %s of the thinner neighbour; the limit is %s",
-                        facts.say(line.neck(), Dimension.THICKNESS),
-                        facts.say(line.share(), Dimension.SHARE),
-                        facts.say(facts.house().limits().neckShare(), Dimension.SHARE)),
-                "keep more of the thickness; " + facts.better(sheet));
+    @Override
+    double badness(Facts facts, BridgeSheet sheet) {
+        return -((JunctionSheet) sheet).result().penLine().share();
+    }
+
+    @Override
+    Evidence evidence(Facts facts, ImmutableList<BridgeSheet> worstFirst) {
+        return new Found(
+                (JunctionSheet) worstFirst.getFirst(), facts.house().limits().neckShare());
     }
 }

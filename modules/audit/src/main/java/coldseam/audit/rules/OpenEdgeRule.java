@@ -1,34 +1,33 @@
 package coldseam.audit.rules;
 
+import coldseam.audit.Breach.Evidence;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
+import coldseam.audit.Value;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.OpenEdge;
 import coldseam.files.quantity.Dimension;
-import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
-/** Edges that are not shared by two surfaces; those that touch at their ends surround one hole. */
-final class OpenEdgeRule implements Rule {
+/** Every edge of the shell is shared by exactly two surfaces; open ones that touch at their ends surround one hole. */
+public final class OpenEdgeRule implements Rule {
 
     /** m; ends nearer than this are one corner of the hole. */
     private static final double SAME_CORNER = 1e-6;
 
-    @Override
-    public String id() {
-        return "open-edge";
-    }
+    /** A hole in the shell. */
+    public record Found(ImmutableList<OpenEdge> hole) implements Evidence {
+        /** m, along it. */
+        public double length() {
+            return hole.sumOfDouble(OpenEdge::length);
+        }
 
-    @Override
-    public String says() {
-        return "Every edge of the shell is shared by exactly two surfaces.";
-    }
-
-    @Override
-    public String closing() {
-        return "Give the surface that is missing, with its assembly.";
+        @Override
+        public ImmutableList<Value> values() {
+            return Lists.immutable.of(Value.of("length", length(), Dimension.LENGTH));
+        }
     }
 
     @Override
@@ -38,28 +37,13 @@ final class OpenEdgeRule implements Rule {
 
     @Override
     public ImmutableList<Draft> find(Facts facts) {
-        return holes(facts.shell().openEdges()).collect(hole -> draft(facts, hole));
-    }
-
-    private Draft draft(Facts facts, ImmutableList<OpenEdge> hole) {
-        double length = hole.sumOfDouble(OpenEdge::length);
-        ImmutableList<String> surfaces = hole.flatCollect(OpenEdge::surfaces).distinct();
-        String what = String.format(
-                "the shell is open along %s (%s in all), beside %s",
-                hole.size() == 1 ? "one edge" : hole.size() + " edges",
-                facts.say(length, Dimension.LENGTH),
-                surfaces.makeString(", "));
-        return new Draft(
-                this,
-                "hole " + hole.getFirst().place(),
-                Severity.GAP,
-                "a surface is missing",
-                what,
-                new Subject.Hole(hole),
-                Lists.immutable.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                "give the missing surface an assembly in the house file, or say what closes the envelope there");
+        return holes(facts.shell().openEdges())
+                .collect(hole -> new Draft(
+                        this,
+                        "hole " + hole.getFirst().place(),
+                        Severity.GAP,
+                        new Found(hole),
+                        new Subject.Hole(hole)));
     }
 
     private static ImmutableList<ImmutableList<OpenEdge>> holes(ImmutableList<OpenEdge> edges) {

@@ -8,27 +8,23 @@ public final class Rules {
 
     private static final ImmutableList<Rule> ALL = Lists.immutable.of(
             new CondensationInsideRule(),
+            new ControlLayerMisplacedRule(),
+            new ControlLayerUnableRule(),
+            new ControlLineBrokenRule(),
+            new DetailNotChosenRule(),
             new DetailOutOfRangeRule(),
-            new JunctionWithoutDetailRule(),
             new LayerBrokenRule(),
             new LayerNotShownRule(),
             new MouldByMonthRule(),
             new NeckPinchedRule(),
             new OpenEdgeRule(),
-            new PointChiOverLimitRule(),
-            new PointDetailOutOfRangeRule(),
-            new PointLayerBrokenRule(),
-            new PointLayerNotShownRule(),
-            new PointTemperatureFactorUnderLimitRule(),
-            new PointWithoutDetailRule(),
-            new PsiOverLimitRule(),
             new SurfaceWithoutAirLayerRule(),
-            new SurfaceWithoutAssemblyRule(),
             new SurfaceWithoutHeatLayerRule(),
             new SurfaceWithoutVapourLayerRule(),
             new SurfaceWithoutWaterLayerRule(),
             new TemperatureFactorUnderLimitRule(),
             new TerraceBelowDewPointRule(),
+            new TransmittanceOverLimitRule(),
             new WeakestPathRule());
 
     private Rules() {}

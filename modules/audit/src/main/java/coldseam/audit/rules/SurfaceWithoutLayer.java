@@ -1,27 +1,47 @@
 package coldseam.audit.rules;
 
+import coldseam.audit.Breach.Evidence;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
+import coldseam.audit.Value;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What the rules about a surface's control layers share: surfaces of one assembly lack a layer for one cause. */
-abstract class SurfaceWithoutLayer implements Rule {
+public abstract class SurfaceWithoutLayer implements Rule {
+
+    /**
+     * An assembly without a layer.
+     *
+     * @param assembly its name
+     * @param area m², of the surfaces that have it, openings taken off
+     * @param surfaces how many they are
+     */
+    public record Found(String assembly, Control control, double area, int surfaces) implements Evidence {
+        @Override
+        public ImmutableList<Value> values() {
+            return Lists.immutable.of(Value.of("area", area, Dimension.AREA));
+        }
+    }
 
     private final Control control;
-    private final String word;
+    private final int gravity;
 
-    SurfaceWithoutLayer(Control control, String word) {
+    SurfaceWithoutLayer(Control control, int gravity) {
         this.control = control;
-        this.word = word;
+        this.gravity = gravity;
+    }
+
+    @Override
+    public final int gravity() {
+        return gravity;
     }
 
     @Override
@@ -29,43 +49,36 @@ abstract class SurfaceWithoutLayer implements Rule {
         ImmutableList<Surface> lacking = facts.shell()
                 .surfaces()
                 .select(surface -> Facts.needs(surface, control) && !Facts.has(surface, control));
-        return lacking.collect(surface -> surface.assembly().map(Assembly::name).orElse(""))
+        return lacking.collect(SurfaceWithoutLayer::assembly)
                 .distinct()
                 .collect(name -> draft(
-                        facts,
-                        name,
-                        lacking.select(surface -> surface.assembly()
-                                .map(Assembly::name)
-                                .orElse("")
-                                .equals(name))));
+                        facts, name, lacking.select(surface -> assembly(surface).equals(name))));
+    }
+
+    private static String assembly(Surface surface) {
+        return surface.assembly().map(Assembly::name).orElse("");
     }
 
     private Draft draft(Facts facts, String assembly, ImmutableList<Surface> surfaces) {
-        boolean external = facts.house().site().dimensions() == DimensionSystem.EXTERNAL;
-        double area = surfaces.sumOfDouble(
-                surface -> (external ? surface.externalArea() : surface.internalArea()) - surface.openingArea());
-        String what = String.format(
-                Locale.ROOT,
-                "no layer of \"%s\" is named for %s control, on %s of %s",
-                assembly,
-                word,
-                facts.say(area, Dimension.AREA),
-                surfaces.size() == 1 ? "one surface" : surfaces.size() + " surfaces");
         return new Draft(
                 this,
                 "assembly " + assembly,
                 Severity.GAP,
-                String.format(Locale.ROOT, "no %s layer in \"%s\"", word, assembly),
-                what,
+                new Found(
+                        assembly,
+                        control,
+                        surfaces.sumOfDouble(surface -> opaqueArea(facts, surface)),
+                        surfaces.size()),
                 new Subject.Surfaces(surfaces),
                 Lists.immutable.empty(),
-                Optional.empty(),
-                loss(facts, surfaces),
-                toDo(assembly));
+                loss(facts, surfaces));
     }
 
-    /** What to do about an assembly without the layer. */
-    abstract String toDo(String assembly);
+    /** m², in the site's dimension system. */
+    static double opaqueArea(Facts facts, Surface surface) {
+        boolean external = facts.house().site().dimensions() == DimensionSystem.EXTERNAL;
+        return (external ? surface.externalArea() : surface.internalArea()) - surface.openingArea();
+    }
 
     /** W/K lost for the want of the layer; empty where that cannot be said. */
     Optional<Interval> loss(Facts facts, ImmutableList<Surface> surfaces) {

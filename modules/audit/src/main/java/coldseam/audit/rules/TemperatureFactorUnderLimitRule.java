@@ -1,27 +1,30 @@
 package coldseam.audit.rules;
 
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.JunctionSheet;
+import coldseam.audit.Value;
 import coldseam.files.quantity.Dimension;
-import java.util.Locale;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** An inner surface that gets cold enough for mould. */
-final class TemperatureFactorUnderLimitRule implements Rule {
+/** The coldest inner surface of every bridge keeps the least temperature factor fRsi. */
+public final class TemperatureFactorUnderLimitRule extends SheetRule {
 
-    @Override
-    public String id() {
-        return "temperature-factor-under-limit";
+    /** A surface that gets cold enough for mould. */
+    public record Found(BridgeSheet worst, double limit) implements Evidence {
+        @Override
+        public ImmutableList<Value> values() {
+            return Lists.immutable.of(
+                    Value.of("temperature factor", worst.temperatureFactor(), Dimension.RATIO),
+                    Value.of("limit", limit, Dimension.RATIO),
+                    Value.of("humidity for mould", worst.mouldHumidity(), Dimension.SHARE),
+                    Value.of("humidity for the dew point", worst.dewPointHumidity(), Dimension.SHARE));
+        }
     }
 
-    @Override
-    public String says() {
-        return "The coldest point of every junction keeps the least temperature factor fRsi.";
-    }
-
-    @Override
-    public String closing() {
-        return "Warm the coldest point: insulate across the way the heat takes.";
+    TemperatureFactorUnderLimitRule() {
+        super(Severity.WEAK);
     }
 
     @Override
@@ -30,32 +33,19 @@ final class TemperatureFactorUnderLimitRule implements Rule {
     }
 
     @Override
-    public ImmutableList<Draft> find(Facts facts) {
-        ImmutableList<JunctionSheet> cold = facts.judged()
-                .reject(sheet -> sheet.result().temperatureFactor()
-                        >= facts.house().limits().temperatureFactor());
-        return Facts.byDetail(cold)
-                .collect(sheets -> draft(
-                        facts,
-                        sheets.toSortedListBy(sheet -> sheet.result().temperatureFactor())
-                                .toImmutable()));
+    ImmutableList<BridgeSheet> breaking(Facts facts) {
+        return facts.judged()
+                .reject(sheet ->
+                        sheet.temperatureFactor() >= facts.house().limits().temperatureFactor());
     }
 
-    private Draft draft(Facts facts, ImmutableList<JunctionSheet> worstFirst) {
-        JunctionSheet sheet = worstFirst.getFirst();
-        return facts.about(
-                worstFirst,
-                this,
-                Severity.WEAK,
-                "cold inner surface at the " + sheet.result().setup().kind().label(),
-                String.format(
-                        Locale.ROOT,
-                        "its temperature factor fRsi is %.3f, the limit %.2f; at the design temperature mould can grow there from %s indoor "
-                                + "humidity on, and it drips from %s on",
-                        sheet.result().temperatureFactor(),
-                        facts.house().limits().temperatureFactor(),
-                        facts.say(sheet.mouldHumidity(), Dimension.SHARE),
-                        facts.say(sheet.dewPointHumidity(), Dimension.SHARE)),
-                "warm the coldest point; " + facts.better(sheet));
+    @Override
+    double badness(Facts facts, BridgeSheet sheet) {
+        return -sheet.temperatureFactor();
+    }
+
+    @Override
+    Evidence evidence(Facts facts, ImmutableList<BridgeSheet> worstFirst) {
+        return new Found(worstFirst.getFirst(), facts.house().limits().temperatureFactor());
     }
 }

@@ -1,28 +1,43 @@
 package coldseam.audit.rules;
 
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionSheet;
+import coldseam.audit.Value;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.WeakestPath;
-import java.util.Locale;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** A way out of the house that resists much less than the surfaces beside it. */
-final class WeakestPathRule implements Rule {
+/**
+ * No way from indoors to outdoors through a junction resists less than a share of the surfaces beside it. Where insulation is
+ * broken or pinched that is said instead: the short way follows from it.
+ */
+public final class WeakestPathRule extends SheetRule {
 
-    @Override
-    public String id() {
-        return "weakest-path";
+    /**
+     * A way that resists too little.
+     *
+     * @param limit least share of the weaker surface's resistance, 0 to 1
+     */
+    public record Found(JunctionSheet worst, double limit) implements Evidence {
+        /** The way. */
+        public WeakestPath path() {
+            return worst.result().weakestPath();
+        }
+
+        @Override
+        public ImmutableList<Value> values() {
+            return Lists.immutable.of(
+                    Value.of("resistance", path().resistance(), Dimension.RESISTANCE),
+                    Value.of("share of the surface's", path().ratio(), Dimension.SHARE),
+                    Value.of("limit", limit, Dimension.SHARE));
+        }
     }
 
-    @Override
-    public String says() {
-        return "No way from indoors to outdoors through a junction resists less than a share of the surfaces beside it.";
-    }
-
-    @Override
-    public String closing() {
-        return "Lengthen the way, or put insulation across it.";
+    WeakestPathRule() {
+        super(Severity.WEAK);
     }
 
     @Override
@@ -31,33 +46,23 @@ final class WeakestPathRule implements Rule {
     }
 
     @Override
-    public ImmutableList<Draft> find(Facts facts) {
-        ImmutableList<JunctionSheet> weak = facts.judged()
-                .reject(sheet -> LayerBrokenRule.heatBreaks(facts, sheet) || NeckPinchedRule.pinches(facts, sheet))
-                .reject(sheet -> sheet.result().weakestPath().ratio()
-                        >= facts.house().limits().pathShare());
-        return Facts.byDetail(weak)
-                .collect(sheets -> draft(
-                        facts,
-                        sheets.toSortedListBy(
-                                        sheet -> sheet.result().weakestPath().ratio())
-                                .toImmutable()));
+    ImmutableList<BridgeSheet> breaking(Facts facts) {
+        return facts.judged()
+                .select(sheet -> sheet instanceof JunctionSheet junction
+                        && !LayerBrokenRule.heatBreaks(facts, sheet)
+                        && !NeckPinchedRule.pinches(facts, sheet)
+                        && !(junction.result().weakestPath().ratio()
+                                >= facts.house().limits().pathShare()));
     }
 
-    private Draft draft(Facts facts, ImmutableList<JunctionSheet> worstFirst) {
-        JunctionSheet sheet = worstFirst.getFirst();
-        WeakestPath path = sheet.result().weakestPath();
-        return facts.about(
-                worstFirst,
-                this,
-                Severity.WEAK,
-                "a short way out at the " + sheet.result().setup().kind().label(),
-                String.format(
-                        Locale.ROOT,
-                        "the weakest path resists %s, %s of the surface beside it; the limit is %s",
-                        facts.say(path.resistance(), Dimension.RESISTANCE),
-                        facts.say(path.ratio(), Dimension.SHARE),
-                        facts.say(facts.house().limits().pathShare(), Dimension.SHARE)),
-                "lengthen the way or put insulation across it; " + facts.better(sheet));
+    @Override
+    double badness(Facts facts, BridgeSheet sheet) {
+        return -((JunctionSheet) sheet).result().weakestPath().ratio();
+    }
+
+    @Override
+    Evidence evidence(Facts facts, ImmutableList<BridgeSheet> worstFirst) {
+        return new Found(
+                (JunctionSheet) worstFirst.getFirst(), facts.house().limits().pathShare());
     }
 }

@@ -9,7 +9,7 @@ import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.shell.ShellBuilder;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.ControlLine;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionComputer;
 import coldseam.junctions.JunctionResult;
@@ -22,6 +22,7 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.plan.SectionPlan;
+import coldseam.junctions.plan.SectionPlan.Zone;
 import coldseam.junctions.point.PointCatalogue;
 import coldseam.junctions.point.PointComputer;
 import java.io.IOException;
@@ -126,28 +127,41 @@ public final class Sample {
         }
     }
 
+    /** The box with a smaller second storey, whose ground floor is open above as a terrace; with the layers of its deck. */
+    public static String terrace(String layers) {
+        return yaml().replace(
+                        "body:\n",
+                        "  deck:\n    layers:\n" + layers
+                                + "    - {material: bitumen sheet, thickness: 8 mm, role: membrane, controls: [water]}\n"
+                                + "body:\n")
+                .replace(
+                        "    walls: {all: wall}\n",
+                        "    walls: {all: wall}\n    terrace: deck\n"
+                                + "  - name: upper floor\n"
+                                + "    footprint: {rectangle: [8 m, 4 m], at: [0 m, 2 m]}\n"
+                                + "    height: 3 m\n    floor-thickness: 300 mm\n    walls: {all: wall}\n");
+    }
+
     public static House house(String yaml) {
         return HouseFile.read("box.yaml", yaml.getBytes(StandardCharsets.UTF_8), Optional.empty())
                 .house();
     }
 
     public static Audit audit(String yaml, ImmutableList<Made> details) {
-        return audit(yaml, details, UnitSystem.SI);
-    }
-
-    public static Audit audit(String yaml, ImmutableList<Made> details, UnitSystem units) {
         House house = house(yaml);
         return new Auditor(
                         new Catalogue(details.collect(Made::detail)),
                         computer(),
                         PointCatalogue.builtIn(),
                         POINTS,
-                        units,
                         "test")
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
     }
 
-    /** Gives what the made-up detail says; those with "misfit" in their id fit nothing. */
+    /**
+     * Gives what the made-up detail says; those with "misfit" in their id fit nothing, and with "changing-side" in it air
+     * control lies inside the insulation in one surface and outside it in the other.
+     */
     public static JunctionComputer computer() {
         return Sample::result;
     }
@@ -176,6 +190,10 @@ public final class Sample {
                         Lists.immutable.empty(),
                         made.share()),
                 new WeakestPath(Lists.immutable.empty(), 5 * made.ratio(), 5, made.ratio()),
+                made.id().contains("changing-side")
+                        ? Lists.immutable.of(new ControlLine.ChangesSide(
+                                Control.AIR, Lists.immutable.empty(), Zone.INSIDE, Zone.OUTSIDE))
+                        : Lists.immutable.empty(),
                 Lists.immutable.empty());
     }
 

@@ -10,7 +10,6 @@ import coldseam.envelope.House;
 import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
 import coldseam.files.KnownNames;
-import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionComputer;
 import coldseam.junctions.catalogue.Catalogue;
 import java.io.IOException;
@@ -66,7 +65,7 @@ class HouseAuditTest {
     void digestIsThatOfTheBytesThatWereReadWhateverBecomesOfTheFile() throws Exception {
         byte[] read = Files.readAllBytes(file);
         Audit audit = HouseAudit.of(file, workshop(() -> overwrite("house: another\n"), Sample.computer()))
-                .compute(UnitSystem.SI);
+                .compute();
         assertEquals(
                 HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(read)), audit.inputDigest());
         assertEquals(Sample.house(Sample.yaml()).name(), audit.house().name());
@@ -107,8 +106,7 @@ class HouseAuditTest {
             solved.incrementAndGet();
             return Sample.computer().compute(detail, setup);
         }));
-        assertThrows(
-                CancellationException.class, () -> ready.compute(UnitSystem.SI, (step, done, of) -> {}, () -> true));
+        assertThrows(CancellationException.class, () -> ready.compute((step, done, of) -> {}, () -> true));
         assertEquals(0, solved.get());
     }
 
@@ -116,7 +114,7 @@ class HouseAuditTest {
     void progressCountsUpToAllOfEachStep() {
         var heard = Lists.mutable.<String>empty();
         HouseAudit.of(file, workshop(() -> {}, Sample.computer()))
-                .compute(UnitSystem.SI, (step, done, of) -> heard.add(step + " " + done + "/" + of), () -> false);
+                .compute((step, done, of) -> heard.add(step + " " + done + "/" + of), () -> false);
         assertEquals("junctions 0/3", heard.getFirst());
         assertTrue(heard.contains("junctions 3/3"), heard::toString);
     }

@@ -5,13 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
+import coldseam.audit.Breach;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.HeatLoss.Group;
 import coldseam.audit.HeatLoss.Line;
 import coldseam.audit.PointRow;
+import coldseam.audit.Value;
 import coldseam.audit.engine.Sample;
 import coldseam.conduction.Interval;
+import coldseam.envelope.Control;
+import coldseam.files.quantity.Dimension;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
@@ -33,7 +38,7 @@ class PointFindingsTest {
         assertEquals(
                 1,
                 audit.findings().size(),
-                () -> audit.findings().collect(Finding::title).makeString("; "));
+                () -> audit.findings().collect(Finding::rule).makeString("; "));
         return audit.findings().getFirst();
     }
 
@@ -42,7 +47,7 @@ class PointFindingsTest {
         Audit audit = audit(
                 "canopy: {surface: ground floor north wall, detail: bracket-stainless-on-pad, number: 2}",
                 "vent: {surface: flat roof, detail: pipe-in-insulated-collar, number: 1}".replace("flat roof", roof()));
-        assertEquals(Lists.immutable.empty(), audit.findings().collect(Finding::title));
+        assertEquals(Lists.immutable.empty(), audit.findings().collect(Finding::rule));
         assertTrue(audit.verdict().unbroken());
         assertEquals(Lists.immutable.of("P1", "P2"), audit.pointSheets().collect(each -> each.id()));
     }
@@ -59,12 +64,17 @@ class PointFindingsTest {
     void aSteelPostThroughIsOneFindingWithWhatItCosts() {
         Audit audit = audit("rail: {surface: " + roof() + ", detail: steel-post-through, number: 4}");
         Finding finding = only(audit);
-        assertEquals("point-layer-not-shown", finding.rule(), "vapour is not shown, which is graver than its chi");
+        assertEquals("layer-not-shown", finding.rule(), "vapour is not shown, which is graver than its chi");
         assertEquals(Severity.UNKNOWN, finding.severity());
-        assertTrue(finding.what().contains("W/K each; the limit is 0.0500 W/K"), finding::what);
-        assertTrue(finding.what().contains("does not show how vapour control is joined to it"), finding::what);
-        assertTrue(finding.place().startsWith("rail, "), finding::place);
-        assertEquals("P1", finding.sheetId().orElseThrow());
+        assertEquals(
+                Lists.immutable.of("layer-not-shown", "transmittance-over-limit"),
+                finding.breaches().collect(Breach::rule));
+        assertTrue(finding.breaches()
+                .getLast()
+                .evidence()
+                .values()
+                .contains(Value.of("limit", 0.05, Dimension.POINT_TRANSMITTANCE)));
+        assertEquals("P1", finding.sheet().orElseThrow().id());
         var sheet = audit.pointSheets().getOnly();
         Interval more = finding.loss().orElseThrow();
         assertEquals(
@@ -82,11 +92,11 @@ class PointFindingsTest {
     void whatLosesTooMuchIsAWeakSpot() {
         String bracket = "canopy: {surface: ground floor north wall, detail: bracket-stainless, number: 2}";
         Finding finding = only(audit(bracket));
-        assertEquals("point-chi-over-limit", finding.rule());
+        assertEquals("transmittance-over-limit", finding.rule());
         assertEquals(Severity.WEAK, finding.severity());
         Audit lenient =
                 Sample.audit(Sample.yaml() + "points:\n  " + bracket + "\nlimits: {chi: 0.06 W/K}\n", Sample.good());
-        assertEquals(Lists.immutable.empty(), lenient.findings().collect(Finding::title));
+        assertEquals(Lists.immutable.empty(), lenient.findings().collect(Finding::rule));
     }
 
     @Test
@@ -96,26 +106,29 @@ class PointFindingsTest {
                 Sample.yaml() + "points:\n  " + pipe + "\nlimits: {temperature-factor: 0.959}\n",
                 Sample.good().collect(made -> made.fRsi(0.99)));
         Finding finding = only(strict);
-        assertEquals("point-temperature-factor-under-limit", finding.rule());
-        assertTrue(finding.what().contains("fRsi is 0.95"), finding::what);
+        assertEquals("temperature-factor-under-limit", finding.rule());
+        assertEquals(0.955, finding.sheet().orElseThrow().temperatureFactor(), 0.005);
     }
 
     @Test
     void anOpenGapIsAGap() {
         Finding finding = only(audit("hood: {surface: ground floor north wall, detail: duct-in-open-gap, number: 1}"));
-        assertEquals("point-layer-broken", finding.rule());
+        assertEquals("layer-broken", finding.rule());
         assertEquals(Severity.GAP, finding.severity());
-        assertTrue(finding.title().startsWith("Air and vapour control broken at a duct"), finding::title);
+        assertEquals(
+                Lists.immutable.of(Control.AIR, Control.VAPOUR),
+                ((LayerBrokenRule.Found) finding.breaches().getFirst().evidence()).layers());
     }
 
     @Test
     void whatNobodyChoseStandsInAndIsUnknown() {
         Audit audit = audit("hood: {surface: ground floor north wall, kind: duct, number: 1}");
         Finding finding = only(audit);
-        assertEquals("point-without-detail", finding.rule());
+        assertEquals("detail-not-chosen", finding.rule());
         assertFalse(audit.verdict().unbroken());
-        assertTrue(finding.what().contains("the worst option stands in, \"Metal duct in an open gap\""), finding::what);
-        assertTrue(finding.toDo().contains("duct-insulated"), finding::toDo);
+        BridgeSheet sheet = finding.sheet().orElseThrow();
+        assertEquals("Metal duct in an open gap", sheet.option().name());
+        assertEquals("duct-insulated", sheet.better().orElseThrow().id());
         assertTrue(!audit.points().getOnly().source().known());
     }
 
@@ -124,8 +137,9 @@ class PointFindingsTest {
         Audit audit = audit("post: {surface: ground floor north wall, detail: steel-post-on-block, number: 1, "
                 + "parameters: {side: 400 mm}}");
         Finding finding = only(audit);
-        assertEquals("point-detail-out-of-range", finding.rule());
-        assertTrue(finding.what().contains("side is 400.0 mm; allowed is 30.0 mm to 150.0 mm"), finding::what);
+        assertEquals("detail-out-of-range", finding.rule());
+        String reasons = audit.points().getOnly().misfits().makeString();
+        assertTrue(reasons.contains("side is 400.0 mm; allowed is 30.0 mm to 150.0 mm"), reasons);
         assertEquals(Interval.of(0), audit.heatLoss().points());
     }
 
@@ -136,8 +150,7 @@ class PointFindingsTest {
                 + "points:\n  conduit: {surface: ground floor north wall, kind: pipe, number: 1}\n";
         ImmutableList<Finding> findings = Sample.audit(yaml, Sample.good()).findings();
         assertEquals(
-                Lists.immutable.of("surface-without-heat-layer", "point-without-detail"),
-                findings.collect(Finding::rule));
+                Lists.immutable.of("surface-without-heat-layer", "detail-not-chosen"), findings.collect(Finding::rule));
     }
 
     @Test
@@ -217,6 +230,5 @@ class PointFindingsTest {
         assertTrue(pipes.lookAt().contains("The gasket taped to the airtight layer, before the lining"));
         var posts = audit.holdPoints().detect(each -> each.name().equals("Posts, columns, brackets and anchors"));
         assertEquals(Lists.immutable.of("P2"), posts.sheets());
-        assertTrue(audit.inputs().anySatisfy(row -> row.what().equals("Conductivity of structural foam block")));
     }
 }

@@ -1,16 +1,26 @@
 package coldseam.audit.rules;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import coldseam.audit.Audit;
+import coldseam.audit.Breach;
+import coldseam.audit.Finding;
 import java.io.IOException;
 import java.lang.reflect.Modifier;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 
 class RulesTest {
 
@@ -22,19 +32,39 @@ class RulesTest {
     }
 
     @Test
-    void anIdIsItsClassName() {
-        for (Rule rule : Rules.all()) {
-            String name = rule.getClass().getSimpleName().replaceFirst("Rule$", "");
-            String id = name.replaceAll("(?<=.)(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
-            assertEquals(id, rule.id());
-        }
-    }
-
-    @Test
     void everyRuleClassIsRegisteredOnce() throws Exception {
         List<String> registered =
                 Rules.all().collect(rule -> rule.getClass().getSimpleName()).toSortedList();
-        assertEquals(ruleClasses(), registered);
+        List<String> written = ruleClasses();
+        assertEquals(
+                written,
+                registered,
+                () -> "add to Rules, or delete: "
+                        + written.stream()
+                                .filter(name -> !registered.contains(name))
+                                .toList());
+    }
+
+    @TestFactory
+    Stream<DynamicTest> everyRuleIsBrokenByAHouse() {
+        Map<String, Supplier<Audit>> houses = RuleHouses.breaking();
+        return Rules.all().stream()
+                .map(rule -> dynamicTest(rule.id(), () -> {
+                    Supplier<Audit> house = houses.get(rule.id());
+                    assertNotNull(house, () -> "add a house that breaks " + rule.id() + " to RuleHouses");
+                    assertTrue(
+                            broken(house.get()).contains(rule.id()),
+                            () -> "its house in RuleHouses does not break " + rule.id());
+                }));
+    }
+
+    @Test
+    void theGoodBoxKeepsEveryRule() {
+        assertEquals(Lists.immutable.empty(), broken(RuleHouses.keepingAll()));
+    }
+
+    private static ImmutableList<String> broken(Audit audit) {
+        return audit.findings().flatCollect(Finding::breaches).collect(Breach::rule);
     }
 
     private static List<String> ruleClasses() throws Exception {
@@ -57,14 +87,6 @@ class RulesTest {
             return Rule.class.isAssignableFrom(type) && !Modifier.isAbstract(type.getModifiers());
         } catch (ClassNotFoundException broken) {
             throw new IllegalStateException(broken);
-        }
-    }
-
-    @Test
-    void eachSaysWhatMustHoldAndHowToCloseIt() {
-        for (Rule rule : Rules.all()) {
-            assertTrue(rule.says().matches("[A-Z].*\\."), rule::says);
-            assertTrue(rule.closing().matches("[A-Z].*\\."), rule::closing);
         }
     }
 }

@@ -177,9 +177,8 @@ final class Houses {
                 height,
                 left < 0 ? OptionalDouble.empty() : OptionalDouble.of(left),
                 sill,
-                0.9,
+                new Opening.Declared(0.9, 1.0),
                 0.08,
-                1.0,
                 OptionalDouble.empty());
     }
 }

@@ -1,6 +1,7 @@
 package coldseam.junctions.language;
 
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.QuantityException;
 import coldseam.files.quantity.QuantityParser;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -25,6 +26,9 @@ public final class ExpressionParser {
     private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?|\\.\\d+");
     private static final Pattern WORD = Pattern.compile("[\\p{L}][\\p{L}\\d.\\- ]*[\\p{L}\\d]|\\p{L}");
 
+    /** Longest expression, characters; brackets are followed inwards one by one. */
+    private static final int LONGEST = 300;
+
     private final String text;
     private final ImmutableMap<String, Measured> names;
     private int at;
@@ -41,6 +45,13 @@ public final class ExpressionParser {
      * @throws ExpressionException where it cannot be read
      */
     public static Expression parse(String text, ImmutableMap<String, Measured> names) {
+        if (text.length() > LONGEST) {
+            throw new ExpressionException(
+                    "an expression is too long",
+                    text.length() + " characters",
+                    "up to " + LONGEST + " characters",
+                    "give its parts names of their own under lines");
+        }
         ExpressionParser parser = new ExpressionParser(text, names);
         Expression result = parser.sum();
         parser.skipSpaces();
@@ -157,7 +168,7 @@ public final class ExpressionParser {
         }
         String length = matched(FEET_AND_INCHES, LENGTH);
         if (length != null) {
-            return new Expression.Constant(Measured.LENGTH, QuantityParser.parse(length, Dimension.LENGTH));
+            return new Expression.Constant(Measured.LENGTH, length(length));
         }
         String number = matched(NUMBER);
         if (number != null) {
@@ -170,6 +181,14 @@ public final class ExpressionParser {
                 '"' + (word == null ? text : word) + '"',
                 likely(text.substring(from)).makeString(", ") + ", or a length such as 50 mm or 2 in",
                 "use one of them, or name your own under lines or parameters");
+    }
+
+    private static double length(String written) {
+        try {
+            return QuantityParser.parse(written, Dimension.LENGTH);
+        } catch (QuantityException bad) {
+            throw new ExpressionException(bad.asked(), bad.got(), bad.allowed(), bad.next());
+        }
     }
 
     /** The names that begin with the same word; all where none does. */

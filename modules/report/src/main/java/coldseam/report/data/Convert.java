@@ -1,10 +1,12 @@
 package coldseam.report.data;
 
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
 import coldseam.audit.Subject;
+import coldseam.audit.Value;
 import coldseam.conduction.Point;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Layer;
@@ -12,10 +14,16 @@ import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.language.DetailParameter;
+import coldseam.report.words.FindingWords;
 import coldseam.report.words.HeatLossWords;
+import coldseam.report.words.InputWords;
+import coldseam.report.words.MethodWords;
 import coldseam.report.words.SourceWords;
+import coldseam.report.words.TerraceWords;
+import coldseam.report.words.VerdictWords;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -27,7 +35,9 @@ import org.eclipse.collections.impl.factory.SortedMaps;
 /** Turns the audit into its data. */
 final class Convert {
 
-    private static final int FORMAT_VERSION = 2;
+    private static final int FORMAT_VERSION = 3;
+
+    private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);
 
     private Convert() {}
 
@@ -52,7 +62,8 @@ final class Convert {
                         site.groundConductivity()),
                 new AuditData.Limits(
                         limits.neckShare(), limits.pathShare(), limits.psi(), limits.temperatureFactor(), limits.chi()),
-                new AuditData.Verdict(verdict.unbroken(), verdict.gaps(), verdict.weakSpots(), verdict.sentence()),
+                new AuditData.Verdict(
+                        verdict.unbroken(), verdict.gaps(), verdict.weakSpots(), VerdictWords.sentence(verdict)),
                 new AuditData.Shell(
                         shell.closed(),
                         shell.externalVolume(),
@@ -84,11 +95,15 @@ final class Convert {
                 MoistureConvert.mould(audit.mould()),
                 audit.terraces()
                         .collect(t -> new AuditData.Terrace(
-                                t.surface(), t.underside(), t.dewPoint(), t.safe(), t.sentence())),
+                                t.surface().name(),
+                                t.underside(),
+                                t.dewPoint(),
+                                t.safe(),
+                                TerraceWords.brief(t, UnitSystem.SI))),
                 audit.holdPoints().collect(h -> new AuditData.HoldPoint(h.name(), h.before(), h.lookAt(), h.sheets())),
-                audit.inputs().collect(i -> new AuditData.Input(i.what(), i.value(), i.source())),
-                audit.method(),
-                audit.cautions());
+                InputWords.of(audit, UnitSystem.SI).collect(i -> new AuditData.Input(i.what(), i.value(), i.source())),
+                MethodWords.method(audit, UnitSystem.SI),
+                MethodWords.cautions());
     }
 
     static String word(Enum<?> constant) {
@@ -145,9 +160,9 @@ final class Convert {
                 sheet.chosen(),
                 sheet.length(),
                 sheet.edges(),
-                Bounds.of(r.coupling()),
-                Bounds.of(r.psiExternal()),
-                Bounds.of(r.psiInternal()),
+                BoundsData.of(r.coupling()),
+                BoundsData.of(r.psiExternal()),
+                BoundsData.of(r.psiInternal()),
                 r.temperatureFactor(),
                 point(r.coldest()),
                 sheet.dewPointHumidity(),
@@ -174,8 +189,8 @@ final class Convert {
                         .map(best -> new SheetData.BestData(
                                 best.detail().id(),
                                 best.detail().name(),
-                                Bounds.of(best.psiExternal()),
-                                Bounds.of(best.psiInternal()),
+                                BoundsData.of(best.psiExternal()),
+                                BoundsData.of(best.psiInternal()),
                                 best.temperatureFactor())),
                 sheet.options().collect(Convert::option),
                 parameters(r),
@@ -189,8 +204,8 @@ final class Convert {
                 option.detail().id(),
                 option.detail().name(),
                 word(option.detail().rank()),
-                Bounds.of(option.psiExternal()),
-                Bounds.of(option.psiInternal()),
+                BoundsData.of(option.psiExternal()),
+                BoundsData.of(option.psiInternal()),
                 option.temperatureFactor(),
                 option.penLine().unbroken(),
                 option.penLine().neck(),
@@ -224,28 +239,29 @@ final class Convert {
                 point(edge.from()),
                 point(edge.to()),
                 row.sheet().map(JunctionSheet::id),
-                Bounds.of(row.psi()),
+                BoundsData.of(row.psi()),
                 row.factor(),
-                Bounds.of(row.loss()),
+                BoundsData.of(row.loss()),
+                SourceWords.kind(row.source()),
                 SourceWords.of(row.source()),
                 !row.source().known());
     }
 
     private static HeatLossData heatLoss(HeatLoss h) {
         return new HeatLossData(
-                Bounds.of(h.total()),
+                BoundsData.of(h.total()),
                 h.surfaces(),
                 h.ground(),
                 h.unheated(),
-                Bounds.of(h.positiveJunctions()),
-                Bounds.of(h.negativeJunctions()),
-                Bounds.of(h.points()),
-                Bounds.of(h.junctionShare()),
-                Bounds.of(h.otherSystemTotal()),
-                Bounds.of(h.vertexRemainder()),
+                BoundsData.of(h.positiveJunctions()),
+                BoundsData.of(h.negativeJunctions()),
+                BoundsData.of(h.points()),
+                BoundsData.of(h.junctionShare()),
+                BoundsData.of(h.otherSystemTotal()),
+                BoundsData.of(h.vertexRemainder()),
                 h.correctionRemainder(),
                 h.ventilation(),
-                Bounds.of(h.designLoad()),
+                BoundsData.of(h.designLoad()),
                 h.annualLoss(),
                 h.lines()
                         .collect(line -> new HeatLossData.LineData(
@@ -253,9 +269,9 @@ final class Convert {
                                 HeatLossWords.name(line.part()),
                                 line.size(),
                                 sizeUnit(line.group()),
-                                Bounds.of(line.transmittance()),
+                                BoundsData.of(line.transmittance()),
                                 line.factor(),
-                                Bounds.of(line.loss()))));
+                                BoundsData.of(line.loss()))));
     }
 
     private static String sizeUnit(HeatLoss.Group group) {
@@ -267,24 +283,31 @@ final class Convert {
                 f.number(),
                 f.rule(),
                 word(f.severity()),
-                f.title(),
-                f.what(),
-                f.place(),
+                WORDS.title(f),
+                WORDS.what(f),
+                WORDS.place(f),
                 point(f.subject().at()),
                 f.subject().length(),
-                edges(f.subject()),
+                f.subject()
+                        .match(
+                                Subject.Bridges::edges,
+                                surfaces -> Lists.immutable.empty(),
+                                hole -> Lists.immutable.empty()),
                 f.subject().surface().map(coldseam.envelope.shell.Surface::name),
-                f.sheetId(),
-                f.loss().map(Bounds::of),
+                f.sheet().map(BridgeSheet::id),
+                f.loss().map(BoundsData::of),
                 f.moneyPerYear(),
-                f.toDo());
+                WORDS.toDo(f),
+                f.breaches()
+                        .collect(breach -> new FindingData.BreachData(
+                                breach.rule(), breach.evidence().values().collect(Convert::value))));
     }
 
-    private static ImmutableList<String> edges(Subject subject) {
-        return subject.match(
-                Subject.Edges::longestFirst,
-                points -> Lists.immutable.empty(),
-                surfaces -> Lists.immutable.empty(),
-                hole -> Lists.immutable.empty());
+    private static FindingData.ValueData value(Value value) {
+        return new FindingData.ValueData(
+                value.name(),
+                UnitSystem.SI.value(value.value().lower(), value.dimension()),
+                UnitSystem.SI.value(value.value().upper(), value.dimension()),
+                UnitSystem.SI.label(value.dimension()));
     }
 }

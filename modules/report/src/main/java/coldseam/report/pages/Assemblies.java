@@ -2,8 +2,10 @@ package coldseam.report.pages;
 
 import coldseam.assemblies.LayerResistance;
 import coldseam.assemblies.Transmittance;
+import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.AssemblyRow;
 import coldseam.envelope.Layer;
+import coldseam.envelope.Opening;
 import coldseam.envelope.Role;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -15,6 +17,7 @@ import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.section.Looks;
 import java.util.Locale;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -36,6 +39,60 @@ public final class Assemblies {
         for (AssemblyRow row : page.audit().assemblies()) {
             write(page, row);
         }
+        windows(page);
+    }
+
+    /** How U of the windows came about that are described by their parts; none, and the block is left out. */
+    private static void windows(Page page) {
+        ImmutableList<Opening> described = page.audit()
+                .house()
+                .openings()
+                .select(opening -> WindowTransmittance.of(opening).isPresent());
+        if (described.isEmpty()) {
+            return;
+        }
+        Print print = page.print();
+        String u = ", " + print.units().label(Dimension.TRANSMITTANCE);
+        Table table = Table.of(
+                Table.Column.share("window or door", 1),
+                Table.Column.number("U" + u, 74),
+                Table.Column.number("glass" + u, 74),
+                Table.Column.number("area, " + print.units().label(Dimension.AREA), 44),
+                Table.Column.number("frame" + u, 74),
+                Table.Column.number("area, " + print.units().label(Dimension.AREA), 44),
+                Table.Column.number("psi of the edge", 74),
+                Table.Column.number("edge, " + print.units().label(Dimension.LENGTH), 44));
+        for (Opening opening : described) {
+            WindowTransmittance parts = WindowTransmittance.of(opening).orElseThrow();
+            WindowTransmittance.Pane pane = parts.panes().getOnly();
+            WindowTransmittance.Frame frame = parts.frames().getOnly();
+            table = table.row(
+                    Table.Kind.PLAIN,
+                    Table.Cell.of(opening.name()),
+                    Table.Cell.of(print.number(parts.transmittance(), Dimension.TRANSMITTANCE)),
+                    Table.Cell.of(print.number(pane.transmittance(), Dimension.TRANSMITTANCE)),
+                    Table.Cell.of(print.units().number(pane.area(), Dimension.AREA, 2)),
+                    Table.Cell.of(print.number(frame.transmittance(), Dimension.TRANSMITTANCE)),
+                    Table.Cell.of(print.units().number(frame.area(), Dimension.AREA, 2)),
+                    Table.Cell.of(print.number(pane.edge(), Dimension.LINEAR_TRANSMITTANCE)),
+                    Table.Cell.of(print.number(pane.perimeter(), Dimension.LENGTH)));
+        }
+        page.flow().need(Blocks.table(table).height(page.flow().width()) + 50);
+        page.flow().heading("Windows by glass, frame and spacer");
+        page.flow().add(table);
+        page.flow().space(3);
+        boolean kinds = described.anySatisfy(opening -> opening.rating()
+                .match(declared -> false, glazed -> glazed.spacer().isPresent()));
+        page.flow()
+                .add(Blocks.text(
+                        "U is the sum of glass, frame and edge over the whole area (ISO 10077-1); psi of the edge in "
+                                + print.units().label(Dimension.LINEAR_TRANSMITTANCE)
+                                + (kinds
+                                        ? ". Where the house file names a kind of spacer, psi is that of ISO 10077-1 for"
+                                                + " coated glass in a frame of wood or plastic (from memory); use the"
+                                                + " declared value where there is one."
+                                        : "."),
+                        Style.SMALL));
     }
 
     private static void write(Page page, AssemblyRow row) {

@@ -19,6 +19,8 @@ import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
+import coldseam.report.words.FindingWords;
+import coldseam.report.words.VerdictWords;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -104,18 +106,11 @@ public final class Cover {
                 Blocks.stack(
                         3,
                         Blocks.text(
-                                unbroken ? "Unbroken" : "Not unbroken",
+                                VerdictWords.word(audit.verdict()),
                                 Style.SECTION.with(accent).sized(20, 25)),
-                        Blocks.text(sentence(audit), Style.LEAD)),
+                        Blocks.text(VerdictWords.below(audit.verdict()), Style.LEAD)),
                 Palette.FROST,
                 accent);
-    }
-
-    /** The verdict's sentence without the word that stands above it already. */
-    private static String sentence(Audit audit) {
-        String whole = audit.verdict().sentence();
-        String word = audit.verdict().unbroken() ? "Unbroken: " : "Not unbroken: ";
-        return whole.startsWith(word) ? Print.capital(whole.substring(word.length())) : whole;
     }
 
     private static Block figures(Page page) {
@@ -189,23 +184,18 @@ public final class Cover {
         page.flow().add(Blocks.space(2));
         Table table = Table.of(
                 Table.Column.fixed("", 26), Table.Column.share("what and where", 1), Table.Column.number("lost", 104));
+        FindingWords words = page.words();
         for (Finding finding : worst) {
             table = table.row(
                     Table.Kind.PLAIN,
                     badge(finding),
-                    Table.Cell.of(Rich.trade(finding.title())
+                    Table.Cell.of(Rich.trade(words.title(finding))
                             .with(Face.SEMIBOLD)
                             .plus(Rich.newLine())
-                            .plus(shortened(finding.place()))),
+                            .plus(words.firstPlace(finding))),
                     Table.Cell.of(loss(finding, page.print())));
         }
         page.flow().add(table);
-    }
-
-    /** The first of several places. */
-    private static String shortened(String place) {
-        int end = place.indexOf("; ");
-        return end < 0 ? place : place.substring(0, end) + " and other places";
     }
 
     static Table.Cell badge(Finding finding) {

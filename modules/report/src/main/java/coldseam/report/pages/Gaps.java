@@ -50,15 +50,15 @@ public final class Gaps {
     }
 
     private static Table.Row row(Finding finding, Page page, boolean money) {
-        Rich what = Rich.trade(finding.title())
+        Rich what = Rich.trade(page.words().title(finding))
                 .with(Face.SEMIBOLD)
                 .plus(Rich.newLine())
-                .plus(Rich.of(finding.place()).with(Palette.DEEP))
+                .plus(Rich.of(page.words().place(finding)).with(Palette.DEEP))
                 .plus(Rich.newLine())
-                .plus(Rich.trade(finding.what()));
-        if (finding.sheetId().isPresent()) {
+                .plus(Rich.trade(page.words().what(finding)));
+        if (finding.sheet().isPresent()) {
             what = what.plus(Rich.newLine())
-                    .plus(Rich.of("Sheet " + finding.sheetId().get() + " · rule " + finding.rule())
+                    .plus(Rich.of("Sheet " + finding.sheet().get().id() + " · rule " + finding.rule())
                             .with(Palette.SLATE));
         } else {
             what = what.plus(Rich.newLine())
@@ -70,7 +70,7 @@ public final class Gaps {
                 org.eclipse.collections.impl.factory.Lists.immutable.of(
                         Cover.badge(finding),
                         Table.Cell.of(what),
-                        Table.Cell.of(Rich.trade(finding.toDo())),
+                        Table.Cell.of(Rich.trade(page.words().toDo(finding))),
                         Table.Cell.of(
                                 finding.subject().length() > 0
                                         ? print.number(finding.subject().length(), Dimension.LENGTH)

@@ -51,7 +51,8 @@ public final class HouseViews {
         if (hidden.notEmpty()) {
             flow.add(Blocks.text(
                     "Not seen from either side: "
-                            + hidden.collect(f -> f.number() + " (" + f.place() + ")")
+                            + hidden.collect(f ->
+                                            f.number() + " (" + page.words().place(f) + ")")
                                     .makeString(", ")
                             + ".",
                     Style.SMALL));

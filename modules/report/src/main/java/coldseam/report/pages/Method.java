@@ -6,6 +6,7 @@ import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
+import coldseam.report.words.MethodWords;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** What was computed how, with the limits of it, the cautions, and what the words mean. */
@@ -17,12 +18,12 @@ public final class Method {
         Flow flow = page.flow();
         Audit audit = page.audit();
         flow.section("Method, limits and cautions");
-        audit.method().forEach(line -> {
+        MethodWords.method(audit, page.print().units()).forEach(line -> {
             flow.add(Blocks.text(Rich.trade(line), Style.BODY));
             flow.space(4);
         });
         flow.heading("Cautions");
-        audit.cautions().forEach(line -> flow.add(Blocks.item("–", Rich.trade(line), Style.BODY)));
+        MethodWords.cautions().forEach(line -> flow.add(Blocks.item("–", Rich.trade(line), Style.BODY)));
         flow.heading("Words and signs");
         words(flow);
         flow.heading("This run");

@@ -2,6 +2,7 @@ package coldseam.report.pages;
 
 import coldseam.audit.Audit;
 import coldseam.report.pdf.Flow;
+import coldseam.report.words.FindingWords;
 
 /**
  * What a section needs.
@@ -10,4 +11,10 @@ import coldseam.report.pdf.Flow;
  * @param flow where it is set
  * @param print how numbers are printed
  */
-public record Page(Audit audit, Flow flow, Print print) {}
+public record Page(Audit audit, Flow flow, Print print) {
+
+    /** What is said of findings. */
+    FindingWords words() {
+        return new FindingWords(print.units());
+    }
+}

@@ -9,6 +9,8 @@ import coldseam.files.Located;
 import coldseam.files.Noun;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -39,10 +41,13 @@ record FileOpening(
         @Bounds(atLeast = "0 m", atMost = "20 m")
         double sill,
 
-        @Doc("Thermal transmittance of frame and glass together.")
+        @Doc("Thermal transmittance of frame and glass together, as declared; or give glazing.")
         @Unit(Dimension.TRANSMITTANCE)
         @Bounds(above = "0 W/(m²·K)", atMost = "7 W/(m²·K)")
-        double transmittance,
+        OptionalDouble transmittance,
+
+        @Doc("Instead of transmittance: what it follows from.")
+        Optional<FileGlazing> glazing,
 
         @Doc("Depth of the frame across the wall.")
         @Default("80 mm")
@@ -88,6 +93,36 @@ record FileOpening(
                     "",
                     "remove it, or add count");
         }
+        if (transmittance.isPresent() == glazing.isPresent()) {
+            throw new BadValueException(
+                    "",
+                    "an opening needs either transmittance or glazing",
+                    glazing.isPresent() ? "both" : "neither",
+                    "transmittance: 0.9 W/(m²·K), or glazing: {glass: 0.6 W/(m²·K), frame: 1.0 W/(m²·K), frame-width: 110 mm,"
+                            + " spacer: improved}",
+                    glazing.isPresent() ? "remove one of them" : "write one of them");
+        }
+        if (glazing.isPresent() && frameTransmittance.isPresent()) {
+            throw new BadValueException(
+                    "frameTransmittance",
+                    "the frame of a glazing has its transmittance there",
+                    "frame-transmittance beside glazing",
+                    "",
+                    "remove frame-transmittance");
+        }
+        glazing.ifPresent(each -> room(each, "width", width, true));
+        glazing.ifPresent(each -> room(each, "height", height, false));
+    }
+
+    private static void room(FileGlazing glazing, String which, double size, boolean wide) {
+        if (glazing.across(wide) >= size) {
+            throw new BadValueException(
+                    "glazing",
+                    "the frame leaves no glass in the " + which,
+                    "a frame of " + UnitSystem.SI.format(glazing.across(wide), Dimension.THICKNESS) + " altogether",
+                    "less than " + UnitSystem.SI.format(size, Dimension.THICKNESS),
+                    "correct frame-width or lights; a door of one leaf has its declared transmittance");
+        }
     }
 
     /** One for each of the row; named like the row where it is the only one. */
@@ -111,9 +146,10 @@ record FileOpening(
                 height,
                 from,
                 sill,
-                transmittance,
+                glazing.<Opening.Rating>map(FileGlazing::rating)
+                        .orElseGet(() -> new Opening.Declared(
+                                transmittance.orElseThrow(), frameTransmittance.orElseGet(transmittance::orElseThrow))),
                 frameDepth,
-                frameTransmittance.orElse(transmittance),
                 setBack);
     }
 }

@@ -24,6 +24,7 @@ import coldseam.envelope.PointKind;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
+import coldseam.envelope.shell.ShellFault;
 import coldseam.files.FileFaultException;
 import coldseam.files.KnownNames;
 import coldseam.files.Located;
@@ -261,9 +262,8 @@ class HouseFileTest {
                         1,
                         OptionalDouble.of(2),
                         0.9,
-                        0.9,
+                        new Opening.Declared(0.9, 1.1),
                         0.08,
-                        1.1,
                         OptionalDouble.of(0.05)),
                 house.openings().getFirst());
         assertEquals(0.9, house.openings().get(1).frameTransmittance());
@@ -302,8 +302,11 @@ class HouseFileTest {
         assertEquals(
                 Lists.immutable.with(new Position(file, 68, 41)),
                 loaded.choices().get(1).surfaces().collect(Located::place));
-        assertEquals(new Position(file, 62, 40), loaded.openings().get("window"));
-        assertEquals(new Position(file, 72, 37), loaded.seams().get("balcony"));
+        assertEquals(
+                new Position(file, 62, 40),
+                loaded.parts().get(new LoadedHouse.Part(ShellFault.Part.OPENING, "window")));
+        assertEquals(
+                new Position(file, 72, 37), loaded.parts().get(new LoadedHouse.Part(ShellFault.Part.SEAM, "balcony")));
     }
 
     @Test

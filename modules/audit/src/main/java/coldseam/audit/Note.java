@@ -1,0 +1,39 @@
+package coldseam.audit;
+
+import coldseam.assemblies.Transmittance;
+import coldseam.envelope.Body;
+import coldseam.envelope.shell.Surface;
+import java.util.function.Function;
+
+/** What had to be assumed or left out for this house, and is said with the method. */
+public sealed interface Note {
+
+    /** A floor on the ground without an exposed edge: by ISO 13370 it loses nothing. */
+    record FloorWithoutEdge(Surface floor) implements Note {}
+
+    /** Edge insulation of the slab counts in the section of its edge, and not again in the floor's transmittance. */
+    record EdgeInsulationInSection() implements Note {}
+
+    /** A crawl space that the house file does not describe. */
+    record CrawlSpaceAssumed(Body.CrawlSpace as) implements Note {}
+
+    /** What a transmittance by ISO 6946 warns of. */
+    record OfTransmittance(Transmittance.Warning warning) implements Note {}
+
+    /** What its alternative makes of it. */
+    default <T> T match(
+            Function<FloorWithoutEdge, T> floor,
+            Function<EdgeInsulationInSection, T> edge,
+            Function<CrawlSpaceAssumed, T> crawlSpace,
+            Function<OfTransmittance, T> transmittance) {
+        if (this instanceof FloorWithoutEdge it) {
+            return floor.apply(it);
+        }
+        if (this instanceof EdgeInsulationInSection it) {
+            return edge.apply(it);
+        }
+        return this instanceof CrawlSpaceAssumed it
+                ? crawlSpace.apply(it)
+                : transmittance.apply((OfTransmittance) this);
+    }
+}

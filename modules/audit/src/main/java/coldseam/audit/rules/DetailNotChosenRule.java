@@ -1,0 +1,65 @@
+package coldseam.audit.rules;
+
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.BridgeRow;
+import coldseam.audit.BridgeSheet;
+import coldseam.audit.Finding.Severity;
+import coldseam.audit.Subject;
+import coldseam.audit.Value;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Every bridge has a detail that somebody chose: without one it is unknown how its layers pass. */
+public final class DetailNotChosenRule implements Rule {
+
+    /**
+     * Bridges of one kind for which nobody chose.
+     *
+     * @param rows of them
+     * @param standIn the worst option, which stands in; empty where none was computed
+     */
+    public record Found(ImmutableList<BridgeRow> rows, Optional<BridgeSheet> standIn) implements Evidence {
+        @Override
+        public ImmutableList<Value> values() {
+            ImmutableList<Value> extent = Lists.immutable.of(Facts.extent(rows));
+            return standIn.map(sheet ->
+                            extent.newWith(new Value("stand-in", sheet.option().external(), sheet.dimension())))
+                    .orElse(extent);
+        }
+    }
+
+    @Override
+    public int gravity() {
+        return 2;
+    }
+
+    @Override
+    public ImmutableList<Draft> find(Facts facts) {
+        ImmutableList<BridgeRow> open = facts.rows().select(DetailNotChosenRule::undecided);
+        return open.collect(BridgeRow::kindLabel)
+                .distinct()
+                .collect(kind ->
+                        draft(facts, kind, open.select(row -> row.kindLabel().equals(kind))));
+    }
+
+    /** What does not fit is another rule's. */
+    private static boolean undecided(BridgeRow row) {
+        return row.sheet().map(sheet -> !sheet.chosen()).orElse(row.misfits().isEmpty());
+    }
+
+    private Draft draft(Facts facts, String kind, ImmutableList<BridgeRow> rows) {
+        ImmutableList<BridgeSheet> sheets = rows.flatCollect(
+                        row -> row.sheet().stream().toList())
+                .<BridgeSheet>collect(sheet -> sheet)
+                .distinctBy(BridgeSheet::id);
+        return new Draft(
+                this,
+                "kind " + kind,
+                Severity.UNKNOWN,
+                new Found(rows, sheets.getFirstOptional()),
+                new Subject.Bridges(rows),
+                sheets,
+                facts.lostAgainstBest(sheets));
+    }
+}

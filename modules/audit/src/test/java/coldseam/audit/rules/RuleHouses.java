@@ -1,0 +1,93 @@
+package coldseam.audit.rules;
+
+import coldseam.audit.Audit;
+import coldseam.audit.engine.Sample;
+import coldseam.audit.engine.Sample.Made;
+import coldseam.envelope.Control;
+import coldseam.envelope.JunctionKind;
+import coldseam.junctions.detail.Connection;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+
+/** A house for each rule that breaks it; the good box keeps them all. Words are tested with these houses, too. */
+public final class RuleHouses {
+
+    private static final Made CORNER = Made.good("corner-good", JunctionKind.OUTSIDE_CORNER);
+
+    private static final String MONTHS = "  dimensions: external\n  climate: {source: made up, months: ["
+            + "[-1 °C, 85 %],".repeat(6) + "[15 °C, 70 %],".repeat(5) + "[-1 °C, 85 %]]}\n";
+
+    private static final String COLD_DECK =
+            "    - {material: mineral wool board, thickness: 200 mm, role: insulation, controls: [air, vapour]}\n"
+                    + "    - {material: reinforced concrete, thickness: 160 mm, role: structure}\n"
+                    + "    - {material: extruded polystyrene board, thickness: 20 mm, role: insulation, controls: [heat]}\n";
+
+    private RuleHouses() {}
+
+    /** The good box. */
+    public static Audit keepingAll() {
+        return Sample.audit(Sample.yaml(), Sample.good());
+    }
+
+    /** By the rule's id. */
+    public static Map<String, Supplier<Audit>> breaking() {
+        Map<String, Supplier<Audit>> houses = new TreeMap<>();
+        houses.put("condensation-inside", () -> Sample.audit(withMonths(Sample.yaml()), Sample.good()));
+        houses.put(
+                "control-layer-misplaced",
+                () -> Sample.audit(
+                        Sample.yaml()
+                                .replace(
+                                        "160 mm, role: structure, controls: [air, vapour]",
+                                        "160 mm, role: structure, controls: [air]")
+                                .replace("membrane, controls: [water]", "membrane, controls: [water, vapour]"),
+                        Sample.good()));
+        houses.put("control-layer-unable", () -> changed("material: lime plaster", "material: calcium silicate block"));
+        houses.put(
+                "control-line-broken",
+                () -> Sample.audit(
+                        Sample.yaml().replace("corner-good", "corner-changing-side"),
+                        Sample.good().newWith(Made.good("corner-changing-side", JunctionKind.OUTSIDE_CORNER))));
+        houses.put(
+                "detail-not-chosen",
+                () -> Sample.audit(
+                        Sample.yaml().replace("- {kinds: [outside corner], detail: corner-good}\n", ""),
+                        Sample.good()));
+        houses.put(
+                "detail-out-of-range",
+                () -> Sample.audit(
+                        Sample.yaml().replace("corner-good", "corner-misfit"),
+                        Sample.good().newWith(Made.good("corner-misfit", JunctionKind.OUTSIDE_CORNER))));
+        houses.put("layer-broken", () -> with(CORNER.broken()));
+        houses.put("layer-not-shown", () -> with(CORNER.connection(Control.AIR, Connection.NOT_SHOWN)));
+        houses.put("mould-by-month", () -> Sample.audit(withMonths(Sample.yaml()), Sample.goodBut(CORNER.fRsi(0.71))));
+        houses.put("neck-pinched", () -> with(CORNER.share(0.4)));
+        houses.put("open-edge", () -> changed("{all: wall}", "{all: wall, south: none}"));
+        houses.put(
+                "surface-without-air-layer",
+                () -> changed("finish, controls: [air, vapour]", "finish, controls: [vapour]"));
+        houses.put("surface-without-heat-layer", () -> changed("{all: wall}", "{all: bare wall}"));
+        houses.put(
+                "surface-without-vapour-layer",
+                () -> changed("finish, controls: [air, vapour]", "finish, controls: [air]"));
+        houses.put("surface-without-water-layer", () -> changed("membrane, controls: [water]", "membrane"));
+        houses.put("temperature-factor-under-limit", () -> with(CORNER.fRsi(0.6)));
+        houses.put("terrace-below-dew-point", () -> Sample.audit(Sample.terrace(COLD_DECK), Sample.good()));
+        houses.put("transmittance-over-limit", () -> with(CORNER.psi(0.2)));
+        houses.put("weakest-path", () -> with(CORNER.ratio(0.3)));
+        return houses;
+    }
+
+    private static String withMonths(String yaml) {
+        return yaml.replace("  dimensions: external\n", MONTHS);
+    }
+
+    private static Audit with(Made made) {
+        return Sample.audit(Sample.yaml(), Sample.goodBut(made));
+    }
+
+    private static Audit changed(String from, String to) {
+        return Sample.audit(Sample.yaml().replace(from, to), Sample.good());
+    }
+}

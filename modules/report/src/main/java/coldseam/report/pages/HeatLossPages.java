@@ -1,0 +1,188 @@
+package coldseam.report.pages;
+
+import coldseam.audit.HeatLoss;
+import coldseam.conduction.Interval;
+import coldseam.envelope.DimensionSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Rich;
+import coldseam.report.pdf.Style;
+import coldseam.report.pdf.Table;
+import coldseam.report.words.HeatLossWords;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** The heat-loss coefficient, line by line; the printed numbers add up to the printed sums. */
+public final class HeatLossPages {
+
+    /** W/K, half of the last digit printed: smaller remainders are not worth a line. */
+    private static final double LEAST_REMAINDER = 0.0005;
+
+    /** Digits after the point of each bound. */
+    private static final int DIGITS = 3;
+
+    private HeatLossPages() {}
+
+    /** Bounds as printed. */
+    private record Printed(BigDecimal lower, BigDecimal upper) {
+        static final Printed NOTHING = new Printed(BigDecimal.ZERO.setScale(DIGITS), BigDecimal.ZERO.setScale(DIGITS));
+
+        Printed plus(Printed other) {
+            return new Printed(lower.add(other.lower), upper.add(other.upper));
+        }
+    }
+
+    private static Printed printed(Interval loss, Print print) {
+        Dimension d = Dimension.HEAT_LOSS_COEFFICIENT;
+        return new Printed(
+                new BigDecimal(Double.toString(print.units().value(loss.lower(), d)))
+                        .setScale(DIGITS, RoundingMode.FLOOR),
+                new BigDecimal(Double.toString(print.units().value(loss.upper(), d)))
+                        .setScale(DIGITS, RoundingMode.CEILING));
+    }
+
+    public static void write(Page page) {
+        Flow flow = page.flow();
+        Print print = page.print();
+        HeatLoss loss = page.audit().heatLoss();
+        String unit = print.units().label(Dimension.HEAT_LOSS_COEFFICIENT);
+        flow.section("Heat loss");
+        flow.add(Blocks.text(
+                Rich.marked("Heat-loss coefficient by transmission, H_{T}, by ISO 13789 in "
+                        + (loss.system() == DimensionSystem.EXTERNAL ? "external" : "internal")
+                        + " dimensions. Every line lies between its two bounds, which are rounded outwards and then added, so"
+                        + " that the table adds up as printed."),
+                Style.BODY));
+        flow.space(6);
+        Table table = Table.of(
+                Table.Column.share("part", 1),
+                Table.Column.number("size", 62),
+                Table.Column.number("transmittance", print.units() == UnitSystem.SI ? 112 : 138),
+                Table.Column.number("b", 28),
+                Table.Column.number("at least, " + unit, 66),
+                Table.Column.number("at most, " + unit, 66));
+        Printed total = Printed.NOTHING;
+        for (HeatLoss.Group group : HeatLoss.Group.values()) {
+            ImmutableList<HeatLoss.Line> lines = loss.lines().select(line -> line.group() == group);
+            if (lines.isEmpty()) {
+                continue;
+            }
+            table = table.row(Table.Kind.GROUP, Table.Cell.of(title(group)));
+            Printed sum = Printed.NOTHING;
+            for (HeatLoss.Line line : lines) {
+                Printed bounds = printed(line.loss(), print);
+                sum = sum.plus(bounds);
+                table = table.row(
+                        HeatLossWords.name(line.part()),
+                        size(line, print),
+                        transmittance(line, print),
+                        print.number(line.factor(), Dimension.RATIO),
+                        bounds.lower.toPlainString(),
+                        bounds.upper.toPlainString());
+            }
+            table = sum(table, Table.Kind.SUBTOTAL, title(group) + " together", sum);
+            total = total.plus(sum);
+        }
+        table = sum(table, Table.Kind.TOTAL, "Sum of all lines", total);
+        flow.add(table);
+        flow.space(8);
+        summary(page);
+    }
+
+    private static Table sum(Table table, Table.Kind kind, String name, Printed sum) {
+        Table.Cell none = Table.Cell.of("");
+        return table.row(
+                kind,
+                Table.Cell.of(name),
+                none,
+                none,
+                none,
+                Table.Cell.of(sum.lower.toPlainString()),
+                Table.Cell.of(sum.upper.toPlainString()));
+    }
+
+    private static String title(HeatLoss.Group group) {
+        return switch (group) {
+            case SURFACES -> "Surfaces to outdoors";
+            case OPENINGS -> "Windows and doors";
+            case GROUND -> "Ground";
+            case UNHEATED -> "Unheated spaces";
+            case JUNCTIONS -> "Junctions";
+            case POINTS -> "Points";
+        };
+    }
+
+    private static String size(HeatLoss.Line line, Print print) {
+        return line.group()
+                .size()
+                .map(size -> size == Dimension.LENGTH
+                        ? print.units().number(line.size(), size, 2) + " "
+                                + print.units().label(size)
+                        : print.of(line.size(), size))
+                .orElseGet(() -> Long.toString(Math.round(line.size())));
+    }
+
+    private static String transmittance(HeatLoss.Line line, Print print) {
+        return print.of(line.transmittance(), line.group().transmittance());
+    }
+
+    private static void summary(Page page) {
+        HeatLoss loss = page.audit().heatLoss();
+        Print print = page.print();
+        Dimension d = Dimension.HEAT_LOSS_COEFFICIENT;
+        page.flow().heading("What follows from it");
+        Table table = Table.of(Table.Column.share("", 1), Table.Column.number("", 190));
+        table = line(table, Rich.marked("H_{T}, rounded once, after adding"), print.of(loss.total(), d));
+        table = line(table, Rich.of("junctions with psi above zero"), print.of(loss.positiveJunctions(), d));
+        table = line(table, Rich.of("junctions with psi below zero"), print.of(loss.negativeJunctions(), d));
+        if (loss.points().upper() != 0) {
+            table = line(table, Rich.of("points: posts, brackets, pipes and the like"), print.of(loss.points(), d));
+        }
+        table = line(table, Rich.of("share of the junctions"), Print.percent(loss.junctionShare()));
+        table = line(
+                table,
+                Rich.marked("H_{T} in "
+                        + (loss.system() == DimensionSystem.EXTERNAL ? "internal" : "external")
+                        + " dimensions, with the psi values that belong to them"),
+                print.of(loss.otherSystemTotal(), d));
+        table = line(
+                table,
+                Rich.of("of the difference: the corners where three edges meet, which neither system counts"),
+                print.of(loss.vertexRemainder(), d));
+        if (Math.abs(loss.correctionRemainder()) >= LEAST_REMAINDER) {
+            table = line(
+                    table,
+                    Rich.of(
+                            "of the difference: fasteners, gaps and rain, which are in the U of surfaces and in no section"),
+                    print.of(loss.correctionRemainder(), d));
+        }
+        if (loss.ventilation().isPresent()) {
+            table = line(
+                    table,
+                    Rich.of("ventilation, as the house file gives it"),
+                    print.of(loss.ventilation().getAsDouble(), d));
+        }
+        table = line(
+                table,
+                Rich.of("load at "
+                        + print.of(page.audit().house().site().indoorTemperature(), Dimension.TEMPERATURE)
+                        + " indoors, "
+                        + print.of(page.audit().house().site().outdoorTemperature(), Dimension.TEMPERATURE)
+                        + " outdoors"),
+                print.of(loss.designLoad(), Dimension.POWER));
+        if (loss.annualLoss().isPresent()) {
+            table = line(
+                    table,
+                    Rich.of("loss in a year by degree days, gains not counted"),
+                    print.of(loss.annualLoss().getAsDouble(), Dimension.ENERGY));
+        }
+        page.flow().add(table);
+    }
+
+    private static Table line(Table table, Rich what, String value) {
+        return table.row(Table.Kind.PLAIN, Table.Cell.of(what), Table.Cell.of(value));
+    }
+}

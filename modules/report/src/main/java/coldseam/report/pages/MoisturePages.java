@@ -1,0 +1,200 @@
+package coldseam.report.pages;
+
+import coldseam.assemblies.moisture.Condensation;
+import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
+import coldseam.audit.AssemblyRow;
+import coldseam.audit.Audit;
+import coldseam.audit.Mould;
+import coldseam.envelope.Site;
+import coldseam.files.quantity.Dimension;
+import coldseam.report.drawing.Palette;
+import coldseam.report.pdf.Block;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Rich;
+import coldseam.report.pdf.Style;
+import coldseam.report.pdf.Table;
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.Locale;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** Mould on inner surfaces, condensation inside assemblies, and the terraces' undersides. */
+public final class MoisturePages {
+
+    private final Page page;
+    private final Flow flow;
+    private final Print print;
+    private final Audit audit;
+    private final Site site;
+
+    private MoisturePages(Page page) {
+        this.page = page;
+        this.flow = page.flow();
+        this.print = page.print();
+        this.audit = page.audit();
+        this.site = audit.house().site();
+    }
+
+    public static void write(Page page) {
+        new MoisturePages(page).write();
+    }
+
+    private void write() {
+        flow.section("Moisture");
+        flow.heading("Mould on inner surfaces");
+        mould(audit.mould());
+        flow.heading("Water inside assemblies, by diffusion");
+        inside();
+        TerracePanels.write(page);
+    }
+
+    private void mould(Mould mould) {
+        flow.add(Blocks.text(
+                Rich.marked(
+                        "The colder a surface, the more humid the air at it; from 80 % on, for days, mould may grow. The limit"
+                                + " for f_{Rsi} is " + Print.factor(mould.limit())
+                                + " whatever the climate. The house's own indoor"
+                                + " humidity of " + print.of(site.indoorHumidity(), Dimension.SHARE) + " at "
+                                + print.of(site.indoorTemperature(), Dimension.TEMPERATURE) + " would ask for f_{Rsi} "
+                                + Print.factor(mould.designNeed())
+                                + " if the outdoor air stayed at the design temperature of "
+                                + print.of(site.outdoorTemperature(), Dimension.TEMPERATURE)
+                                + ". ISO 13788 means monthly means, since mould takes days to grow and a design temperature is a cold"
+                                + " spell; what misses this alone is pointed out and not held against the house."),
+                Style.BODY));
+        flow.space(5);
+        flow.add(monthly(mould));
+        flow.space(6);
+        flow.add(surfaces(mould));
+    }
+
+    private Table surfaces(Mould mould) {
+        boolean months = mould.monthly().isPresent();
+        ImmutableList<Table.Column> start = Lists.immutable.of(
+                Table.Column.fixed("sheet", 34),
+                Table.Column.share("junction", 1),
+                Table.Column.number("f_{Rsi}", 34),
+                Table.Column.number(
+                        "mould from, at " + print.of(site.outdoorTemperature(), Dimension.TEMPERATURE), 66));
+        ImmutableList<Table.Column> columns =
+                months ? start.newWith(Table.Column.number("mould from, in " + critical(mould), 66)) : start;
+        Table table = new Table(columns.newWith(Table.Column.share("says", 0.62)), Lists.immutable.empty());
+        for (Mould.Surface surface : mould.surfaces()) {
+            String kind = surface.sheet().result().setup().kind().label();
+            ImmutableList<Table.Cell> cells = Lists.immutable.of(
+                    Table.Cell.of(surface.sheet().id()),
+                    Table.Cell.of(kind),
+                    Table.Cell.of(Print.factor(surface.temperatureFactor())),
+                    Table.Cell.of(Print.percent(surface.humidityAtDesign())));
+            if (months) {
+                cells = cells.newWith(Table.Cell.of(
+                        Print.percent(surface.humidityInCriticalMonth().orElse(1))));
+            }
+            table = table.with(new Table.Row(Table.Kind.PLAIN, cells.newWith(Table.Cell.of(says(mould, surface)))));
+        }
+        return table;
+    }
+
+    private Block monthly(Mould mould) {
+        if (mould.monthly().isEmpty()) {
+            String why = site.climate().isPresent()
+                    ? "No month of the climate is cold enough to be judged."
+                    : "Not judged by months: the house file gives no monthly climate (site: climate).";
+            return Blocks.text(Rich.strong(why), Style.BODY.with(Palette.EMBER));
+        }
+        MonthlyTemperatureFactor.Need need = mould.monthly().get().critical();
+        boolean good = mould.wetByMonth().isEmpty();
+        return Blocks.panel(
+                Blocks.text(
+                        Rich.marked(critical(mould) + " asks for most: with "
+                                + print.of(need.indoorHumidity(), Dimension.SHARE)
+                                + " indoors no surface may be colder than "
+                                + print.of(need.leastTemperature(), Dimension.TEMPERATURE) + ", so f_{Rsi} must be "
+                                + String.format(Locale.ROOT, "%.2f", Math.ceil(need.temperatureFactor() * 100) / 100)
+                                + (good
+                                        ? ". Every junction that was computed has it."
+                                        : ". Not every junction has it; see the table.")
+                                + " Climate: " + site.climate().orElseThrow().source() + "."),
+                        Style.BODY),
+                Palette.FROST,
+                good ? Palette.MOSS : Palette.EMBER);
+    }
+
+    private static String critical(Mould mould) {
+        return name(mould.monthly().orElseThrow().critical().month());
+    }
+
+    private static String name(Month month) {
+        return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    }
+
+    private Rich says(Mould mould, Mould.Surface surface) {
+        if (surface.temperatureFactor() < mould.limit()) {
+            return Rich.of("below the limit").with(Palette.EMBER);
+        }
+        if (mould.wetByMonth().contains(surface)) {
+            return Rich.of("mould possible by months").with(Palette.EMBER);
+        }
+        if (mould.wetAtDesign().contains(surface)) {
+            return Rich.of("mould possible in a cold spell at " + print.of(site.indoorHumidity(), Dimension.SHARE)
+                            + " indoors")
+                    .with(Palette.EMBER);
+        }
+        return Rich.of("no mould expected");
+    }
+
+    private void inside() {
+        if (site.climate().isEmpty()) {
+            flow.add(Blocks.text(
+                    Rich.strong("Not checked: the house file gives no monthly climate (site: climate)."),
+                    Style.BODY.with(Palette.EMBER)));
+            return;
+        }
+        flow.add(Blocks.text(
+                "Month by month, what condenses between layers and what dries again (ISO 13788, Glaser's method), between"
+                        + " framing where there is some. " + Condensation.CAUTION,
+                Style.BODY));
+        flow.space(5);
+        Table table = Table.of(
+                Table.Column.share("assembly", 0.8),
+                Table.Column.share("verdict", 0.8),
+                Table.Column.number("most, " + print.units().label(Dimension.MASS_PER_AREA), 60),
+                Table.Column.share("when and where", 1),
+                Table.Column.number("left after a year, " + print.units().label(Dimension.MASS_PER_AREA), 74));
+        for (AssemblyRow row : audit.assemblies()) {
+            table = table.with(new Table.Row(Table.Kind.PLAIN, cells(row)));
+        }
+        flow.add(table);
+    }
+
+    private ImmutableList<Table.Cell> cells(AssemblyRow row) {
+        Table.Cell name = Table.Cell.of(
+                row.assembly().name() + ", " + row.build().direction().name().toLowerCase(Locale.ROOT));
+        if (row.moisture().year().isEmpty()) {
+            return Lists.immutable.of(
+                    name,
+                    Table.Cell.of("not checked"),
+                    Table.Cell.of("–"),
+                    Table.Cell.of(row.moisture().unchecked()),
+                    Table.Cell.of("–"));
+        }
+        Condensation year = row.moisture().year().get();
+        boolean wet = year.verdict() != Condensation.Verdict.STAYS_DRY;
+        return Lists.immutable.of(
+                name,
+                Table.Cell.of(verdict(year)),
+                Table.Cell.of(print.number(year.most(), Dimension.MASS_PER_AREA)),
+                Table.Cell.of(wet ? "end of " + name(year.wettest().month()) + ", " + year.wettestPlane() : "–"),
+                Table.Cell.of(print.number(year.left(), Dimension.MASS_PER_AREA)));
+    }
+
+    private static Rich verdict(Condensation year) {
+        return switch (year.verdict()) {
+            case STAYS_DRY -> Rich.of("nothing condenses");
+            case DRIES_OUT -> Rich.of("condenses, dries within the year");
+            case ACCUMULATES -> Rich.of("water is left").with(Palette.EMBER);
+        };
+    }
+}

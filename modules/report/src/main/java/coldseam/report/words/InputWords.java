@@ -1,0 +1,250 @@
+package coldseam.report.words;
+
+import coldseam.assemblies.window.WindowTransmittance;
+import coldseam.audit.Audit;
+import coldseam.audit.PointSheet;
+import coldseam.envelope.Climate;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.House;
+import coldseam.envelope.Limits;
+import coldseam.envelope.Material;
+import coldseam.envelope.Opening;
+import coldseam.envelope.PointBridges;
+import coldseam.envelope.Provenance;
+import coldseam.envelope.Site;
+import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.Surface;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.detail.Cost;
+import coldseam.junctions.plan.SectionPlan;
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.Locale;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+
+/** The values that went in, each with its source. */
+public final class InputWords {
+
+    private static final String FILE = "house file";
+
+    private final House house;
+    private final Shell shell;
+    private final ImmutableList<PointSheet> points;
+    private final UnitSystem units;
+    private final MutableList<InputRow> rows = Lists.mutable.empty();
+
+    private InputWords(House house, Shell shell, ImmutableList<PointSheet> points, UnitSystem units) {
+        this.house = house;
+        this.shell = shell;
+        this.points = points;
+        this.units = units;
+    }
+
+    /** One row for each. */
+    public static ImmutableList<InputRow> of(Audit audit, UnitSystem units) {
+        InputWords inputs = new InputWords(audit.house(), audit.shell(), audit.pointSheets(), units);
+        inputs.site();
+        inputs.neighbours();
+        inputs.limits();
+        inputs.openings();
+        inputs.ownPsi();
+        inputs.points();
+        inputs.parameters();
+        inputs.prices();
+        inputs.materials();
+        return inputs.rows.toImmutable();
+    }
+
+    private void site() {
+        Site site = house.site();
+        row("Indoor design temperature", say(site.indoorTemperature(), Dimension.TEMPERATURE), FILE);
+        row("Outdoor design temperature", say(site.outdoorTemperature(), Dimension.TEMPERATURE), FILE);
+        row("Indoor humidity at the design condition", say(site.indoorHumidity(), Dimension.SHARE), FILE);
+        site.climate().ifPresentOrElse(this::climate, () -> row("Monthly climate", "none", FILE));
+        site.heatingDegreeDays().ifPresent(days -> row("Heating degree days", say(days, Dimension.DEGREE_DAYS), FILE));
+        row(
+                "Conductivity of the ground (" + site.groundName() + ")",
+                say(site.groundConductivity(), Dimension.CONDUCTIVITY),
+                "house file; named kinds by ISO 13370:2017 (from memory)");
+        row("Dimension system", site.dimensions().name().toLowerCase(Locale.ROOT), FILE);
+        site.ventilationHeatLoss()
+                .ifPresent(loss -> row("Ventilation heat loss", say(loss, Dimension.HEAT_LOSS_COEFFICIENT), FILE));
+        house.prices()
+                .heat()
+                .ifPresent(price -> row(
+                        "Price of heat",
+                        String.format(
+                                Locale.ROOT,
+                                "%.3f %s per kWh",
+                                price,
+                                house.prices().currency()),
+                        FILE));
+    }
+
+    private void climate(Climate climate) {
+        climate.months()
+                .forEachWithIndex((mean, i) -> row(
+                        "Outdoor air in " + Month.of(i + 1).getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                        say(mean.temperature(), Dimension.TEMPERATURE) + ", " + say(mean.humidity(), Dimension.SHARE),
+                        climate.source()));
+        row(
+                "Rooms month by month",
+                climate.indoors() == Climate.Indoors.SITE_HUMIDITY
+                        ? "the indoor humidity above, all year"
+                        : "humidity class \""
+                                + climate.indoors()
+                                        .name()
+                                        .toLowerCase(Locale.ROOT)
+                                        .replace('_', ' ') + "\"",
+                "house file, or the default; classes of ISO 13788:2012 annex A (from memory)");
+        row(
+                "Vapour resistance factors μ",
+                "beside the conductivities",
+                "of built-in materials ISO 10456:2007 table 3, dry side (from memory), or common practice");
+    }
+
+    private void neighbours() {
+        shell.surfaces()
+                .collect(Surface::exposure)
+                .select(exposure -> exposure.kind() == Exposure.Kind.UNHEATED)
+                .distinct()
+                .forEach(exposure -> row(
+                        "Temperature factor b of " + exposure.neighbour(),
+                        say(exposure.factor(), Dimension.RATIO),
+                        FILE));
+    }
+
+    private void limits() {
+        Limits limits = house.limits();
+        String judgement = "house file, or the default: judgement";
+        row("Least neck of the insulation", say(limits.neckShare(), Dimension.SHARE), judgement);
+        row("Least ratio of the weakest path", say(limits.pathShare(), Dimension.SHARE), judgement);
+        row(
+                "Largest psi, external dimensions",
+                say(limits.psi(), Dimension.LINEAR_TRANSMITTANCE),
+                "house file, or the default: the trade's rule for a bridge-free junction");
+        row(
+                "Largest psi around windows and doors",
+                say(limits.openingPsi(), Dimension.LINEAR_TRANSMITTANCE),
+                "house file, or the default: common practice, no source");
+        row(
+                "Least temperature factor fRsi",
+                say(limits.temperatureFactor(), Dimension.RATIO),
+                "house file, or the default: 20 °C, 50 % and -5 °C by ISO 13788:2012 (from memory)");
+    }
+
+    private void openings() {
+        house.openings()
+                .groupBy(WindowTransmittance::transmittance)
+                .keyMultiValuePairsView()
+                .toSortedListBy(pair -> pair.getOne())
+                .forEach(pair -> row(
+                        "U of " + pair.getTwo().collect(Opening::name).makeString(", "),
+                        say(pair.getOne(), Dimension.TRANSMITTANCE),
+                        pair.getTwo()
+                                        .anySatisfy(each ->
+                                                WindowTransmittance.of(each).isPresent())
+                                ? "of glass, frame and spacer in the house file (ISO 10077-1)"
+                                : FILE));
+    }
+
+    private void ownPsi() {
+        house.ownPsi()
+                .forEach(own -> row(
+                        "psi of "
+                                + own.which()
+                                        .kinds()
+                                        .collect(kind -> kind.label())
+                                        .toSortedList()
+                                        .makeString(", ")
+                                + own.which().surfaces().makeString(" ", ", ", ""),
+                        say(own.psi(), Dimension.LINEAR_TRANSMITTANCE),
+                        own.source()));
+    }
+
+    private void points() {
+        if (points.isEmpty()) {
+            return;
+        }
+        row(
+                "Largest chi of a point",
+                say(house.limits().chi(), Dimension.POINT_TRANSMITTANCE),
+                "house file, or the default: common practice, no source");
+        for (PointBridges set : house.points()) {
+            set.parameters()
+                    .keyValuesView()
+                    .toSortedListBy(pair -> pair.getOne())
+                    .forEach(pair ->
+                            row(pair.getOne() + " of " + set.name(), say(pair.getTwo(), Dimension.THICKNESS), FILE));
+        }
+    }
+
+    private void parameters() {
+        house.choices()
+                .forEach(choice -> choice.parameters()
+                        .keyValuesView()
+                        .toSortedListBy(pair -> pair.getOne())
+                        .forEach(pair -> row(
+                                pair.getOne() + " of " + choice.detail(), say(pair.getTwo(), Dimension.LENGTH), FILE)));
+    }
+
+    private void prices() {
+        house.prices()
+                .details()
+                .keyValuesView()
+                .toSortedListBy(pair -> pair.getOne())
+                .forEach(pair -> row(
+                        "Cost of " + pair.getOne(),
+                        new Cost(
+                                        pair.getTwo().perMetre(),
+                                        house.prices().currency(),
+                                        pair.getTwo().source())
+                                .text(units),
+                        pair.getTwo().source()));
+    }
+
+    /** The house's materials, and those that its points bring along. */
+    private void materials() {
+        ImmutableList<Material> ofPoints = points.flatCollect(
+                        sheet -> sheet.result().pieces())
+                .collect(SectionPlan.Piece::material)
+                .reject(material -> house.materials().containsKey(material.name()))
+                .distinct();
+        for (Material material :
+                house.materials().toList().withAll(ofPoints.castToList()).sortThisBy(Material::name)) {
+            row(
+                    "Conductivity of " + material.name(),
+                    say(material.conductivity(), Dimension.CONDUCTIVITY) + vapour(material),
+                    source(material.provenance()));
+        }
+    }
+
+    /** The vapour resistance factor, where it counts and is known. */
+    private String vapour(Material material) {
+        if (house.site().climate().isEmpty()
+                || material.vapourResistanceFactor().isEmpty()) {
+            return "";
+        }
+        double mu = material.vapourResistanceFactor().getAsDouble();
+        return Double.isInfinite(mu) ? "; vapour-tight" : String.format(Locale.ROOT, "; μ %.0f", mu);
+    }
+
+    private static String source(Provenance provenance) {
+        return switch (provenance.sureness()) {
+            case READ, DECLARED -> provenance.source();
+            case FROM_MEMORY -> provenance.source() + " (from memory)";
+            case COMMON_PRACTICE -> "common practice, no source";
+        };
+    }
+
+    private String say(double value, Dimension dimension) {
+        return units.format(value, dimension);
+    }
+
+    private void row(String what, String value, String source) {
+        rows.add(new InputRow(what, value, source));
+    }
+}

@@ -1,0 +1,91 @@
+package coldseam.report.words;
+
+import coldseam.audit.BridgeSheet;
+import coldseam.audit.PointSheet;
+import coldseam.conduction.Interval;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.Locale;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * The parts that sentences are made of.
+ *
+ * @param units in which values are given
+ */
+public record Phrases(UnitSystem units) {
+
+    /** A value with its unit. */
+    public String say(double value, Dimension dimension) {
+        return units.format(value, dimension);
+    }
+
+    /** A proven interval with its unit. */
+    public String say(Interval value, Dimension dimension) {
+        return units.interval(value.lower(), value.upper(), dimension);
+    }
+
+    /** A temperature factor, to three digits, so that it is told from its limit. */
+    String factor(double factor) {
+        return String.format(Locale.ROOT, "%.3f", factor);
+    }
+
+    /** A month's name. */
+    static String month(Month month) {
+        return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    }
+
+    /** With its first letter as a capital. */
+    static String capital(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    /** Without the full stop at its end. */
+    static String bare(String sentence) {
+        return sentence.replaceFirst("\\.$", "");
+    }
+
+    /** A count with its noun. */
+    static String count(int n, String one, String many) {
+        return n + " " + (n == 1 ? one : many);
+    }
+
+    /** One word or the other: what is said of junctions differs from what is said of points. */
+    static String either(BridgeSheet sheet, String ofJunction, String ofPoint) {
+        return sheet instanceof PointSheet ? ofPoint : ofJunction;
+    }
+
+    /** The bridge with its article: "the parapet", "a steel post, 4 of them". */
+    static String bridge(BridgeSheet sheet) {
+        return sheet instanceof PointSheet points
+                ? "a " + sheet.kind() + (points.number() == 1 ? "" : ", " + points.number() + " of them")
+                : "the " + sheet.kind();
+    }
+
+    /** "psi 0.010 W/(m·K)", or chi. */
+    String transmittance(BridgeSheet sheet, Interval value) {
+        return either(sheet, "psi ", "chi ") + say(value, sheet.dimension());
+    }
+
+    /** What the catalogue would do instead, as a next step. */
+    String better(BridgeSheet sheet) {
+        return sheet.better()
+                .map(best -> String.format(
+                        Locale.ROOT,
+                        "the catalogue's best here is \"%s\" (%s), %s%s",
+                        best.name(),
+                        best.id(),
+                        transmittance(sheet, best.external()),
+                        best.cost().map(cost -> ", " + cost.sourced(units)).orElse("")))
+                .orElse("the catalogue has nothing better for these layers");
+    }
+
+    /** Several in a row, the last after "and". */
+    static String listed(ImmutableList<String> words) {
+        return words.size() < 2
+                ? words.makeString()
+                : words.take(words.size() - 1).makeString(", ") + " and " + words.getLast();
+    }
+}

@@ -1,0 +1,366 @@
+package coldseam.report.words;
+
+import static coldseam.report.words.Phrases.bare;
+import static coldseam.report.words.Phrases.bridge;
+import static coldseam.report.words.Phrases.either;
+import static coldseam.report.words.Phrases.month;
+
+import coldseam.assemblies.moisture.Condensation;
+import coldseam.audit.Breach;
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.BridgeRow;
+import coldseam.audit.JunctionRow;
+import coldseam.audit.rules.CondensationInsideRule;
+import coldseam.audit.rules.ControlLayerMisplacedRule;
+import coldseam.audit.rules.ControlLayerMisplacedRule.Misplaced;
+import coldseam.audit.rules.ControlLayerUnableRule;
+import coldseam.audit.rules.ControlLayerUnableRule.Unable;
+import coldseam.audit.rules.ControlLineBrokenRule;
+import coldseam.audit.rules.DetailNotChosenRule;
+import coldseam.audit.rules.DetailOutOfRangeRule;
+import coldseam.audit.rules.LayerBrokenRule;
+import coldseam.audit.rules.LayerNotShownRule;
+import coldseam.audit.rules.MouldByMonthRule;
+import coldseam.audit.rules.NeckPinchedRule;
+import coldseam.audit.rules.OpenEdgeRule;
+import coldseam.audit.rules.SurfaceWithoutLayer;
+import coldseam.audit.rules.TemperatureFactorUnderLimitRule;
+import coldseam.audit.rules.TerraceBelowDewPointRule;
+import coldseam.audit.rules.TransmittanceOverLimitRule;
+import coldseam.audit.rules.WeakestPathRule;
+import coldseam.envelope.Control;
+import coldseam.envelope.shell.OpenEdge;
+import coldseam.files.quantity.Dimension;
+import coldseam.junctions.ControlLine;
+import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+
+/**
+ * What is said of each rule's breach: one entry for each rule, by its id.
+ *
+ * @param rule id
+ * @param found the rule's own record
+ * @param title short
+ * @param what was found, a sentence without its full stop
+ * @param toDo what closes it, likewise
+ */
+record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title, Words<F> what, Words<F> toDo) {
+
+    /** A sentence about what a rule found. */
+    @FunctionalInterface
+    interface Words<F> {
+        String of(F found, Phrases say);
+    }
+
+    private static final ImmutableList<RuleWords<?>> ALL = Lists.immutable.of(
+            new RuleWords<>(
+                    "condensation-inside",
+                    CondensationInsideRule.Found.class,
+                    (found, say) -> (found.accumulates() ? "water collects in \"" : "much water condenses in \"")
+                            + found.assembly() + "\"",
+                    RuleWords::condensation,
+                    (found, say) ->
+                            "hold vapour back on the warm side or let it out on the cold side, and have a dynamic"
+                                    + " study made before anything is built"),
+            new RuleWords<>(
+                    "control-layer-misplaced",
+                    ControlLayerMisplacedRule.Found.class,
+                    (found, say) -> LayerWords.phrase(found.layers().collect(Misplaced::control)) + " of \""
+                            + found.assembly() + "\" on the wrong side of the insulation",
+                    (found, say) -> found.layers()
+                            .collect(
+                                    layer -> "\"" + layer.material()
+                                            + (layer.control() == Control.WATER
+                                                    ? "\" keeps out water on the room side of the insulation only, which gets wet"
+                                                    : "\" holds vapour back on the cold side of the insulation only, where it condenses"))
+                            .makeString("; "),
+                    (found, say) -> found.layers().anySatisfy(layer -> layer.control() == Control.WATER)
+                            ? "put a layer that sheds water outside the insulation"
+                            : "put a layer that governs vapour on the warm side, or give the monthly climate and show that"
+                                    + " the build-up dries"),
+            new RuleWords<>(
+                    "control-layer-unable",
+                    ControlLayerUnableRule.Found.class,
+                    (found, say) -> LayerWords.phrase(found.layers().collect(Unable::control)) + " of \""
+                            + found.assembly() + "\" is a name only",
+                    (found, say) ->
+                            found.layers().collect(RuleWords::unable).distinct().makeString("; "),
+                    (found, say) ->
+                            "name a layer that can do it, or add one; where this material can, give the source under controls"
+                                    + " of the material"),
+            new RuleWords<>(
+                    "control-line-broken",
+                    ControlLineBrokenRule.Found.class,
+                    (found, say) -> LayerWords.phrase(found.layers())
+                            + (found.changesSide() ? " changes sides of the insulation at " : " does not reach across ")
+                            + bridge(found.worst()),
+                    (found, say) ->
+                            found.lines().collect(RuleWords::stopped).distinct().makeString("; "),
+                    (found, say) -> found.changesSide()
+                            ? "let both surfaces control it on the same side of the insulation"
+                            : "draw what joins the two layers; " + say.better(found.worst())),
+            new RuleWords<>(
+                    "detail-not-chosen",
+                    DetailNotChosenRule.Found.class,
+                    (found, say) ->
+                            "no detail chosen: " + found.rows().getFirst().kindLabel(),
+                    RuleWords::notChosen,
+                    (found, say) -> found.standIn()
+                            .map(sheet ->
+                                    "choose a detail for it under " + key(found.rows()) + "; " + say.better(sheet))
+                            .orElse("name a detail file of your own for it under " + key(found.rows()))),
+            new RuleWords<>(
+                    "detail-out-of-range",
+                    DetailOutOfRangeRule.Found.class,
+                    (found, say) ->
+                            "detail does not fit: " + found.rows().getFirst().kindLabel(),
+                    (found, say) -> extent(found.rows(), say) + " could not be computed: "
+                            + bare(found.reasons().makeString("; ")),
+                    (found, say) ->
+                            "choose another detail for it under " + key(found.rows()) + ", or change the layers"),
+            new RuleWords<>(
+                    "layer-broken",
+                    LayerBrokenRule.Found.class,
+                    (found, say) -> LayerWords.phrase(found.layers()) + " broken at " + bridge(found.worst()),
+                    (found, say) -> String.format(
+                            Locale.ROOT,
+                            either(found.worst(), "%1$s ends at \"%2$s\"", "\"%2$s\" leaves %1$s open around it"),
+                            LayerWords.phrase(found.layers()),
+                            found.worst().option().name()),
+                    (found, say) ->
+                            either(found.worst(), "carry it across; ", "seal it; ") + say.better(found.worst())),
+            new RuleWords<>(
+                    "layer-not-shown",
+                    LayerNotShownRule.Found.class,
+                    (found, say) -> LayerWords.phrase(found.layers()) + " not shown at " + bridge(found.first()),
+                    (found, say) -> String.format(
+                            Locale.ROOT,
+                            either(
+                                    found.first(),
+                                    "\"%s\" does not show what becomes of %s",
+                                    "\"%s\" does not show how %s is joined to it"),
+                            found.first().option().name(),
+                            LayerWords.phrase(found.layers())),
+                    (found, say) -> "show how it is lapped, taped, sealed or gasketed; " + say.better(found.first())),
+            new RuleWords<>(
+                    "mould-by-month",
+                    MouldByMonthRule.Found.class,
+                    (found, say) -> "mould possible at " + bridge(found.worst()),
+                    (found, say) -> String.format(
+                            Locale.ROOT,
+                            "its temperature factor fRsi is %s; in %s, at %s indoors, it would have to be %s to stay free of"
+                                    + " mould",
+                            say.factor(found.worst().temperatureFactor()),
+                            month(found.need().month()),
+                            say.say(found.need().indoorHumidity(), Dimension.SHARE),
+                            say.factor(found.need().temperatureFactor())),
+                    (found, say) -> "warm the coldest point, or keep the rooms drier; " + say.better(found.worst())),
+            new RuleWords<>(
+                    "neck-pinched",
+                    NeckPinchedRule.Found.class,
+                    (found, say) -> "insulation pinched at " + bridge(found.worst()),
+                    (found, say) -> String.format(
+                            Locale.ROOT,
+                            "%s of insulation are left at the narrowest, %s of the thinner neighbour; the limit is %s",
+                            say.say(found.line().neck(), Dimension.THICKNESS),
+                            say.say(found.line().share(), Dimension.SHARE),
+                            say.say(found.limit(), Dimension.SHARE)),
+                    (found, say) -> "keep more of the thickness; " + say.better(found.worst())),
+            new RuleWords<>(
+                    "open-edge",
+                    OpenEdgeRule.Found.class,
+                    (found, say) -> "a surface is missing",
+                    (found, say) -> String.format(
+                            Locale.ROOT,
+                            "the shell is open along %s (%s in all), beside %s",
+                            found.hole().size() == 1 ? "one edge" : found.hole().size() + " edges",
+                            say.say(found.length(), Dimension.LENGTH),
+                            found.hole()
+                                    .flatCollect(OpenEdge::surfaces)
+                                    .distinct()
+                                    .makeString(", ")),
+                    (found, say) ->
+                            "give the missing surface an assembly in the house file, or say what closes the envelope there"),
+            lacking(
+                    "surface-without-air-layer",
+                    "name the airtight layer of this build-up in the house file, or add one and join it to its neighbours"),
+            lacking(
+                    "surface-without-heat-layer",
+                    "add a continuous layer of insulation to this build-up and join it to its neighbours"),
+            lacking(
+                    "surface-without-vapour-layer",
+                    "name the layer that governs vapour in the house file, or add one; check that the build-up can still dry"),
+            lacking(
+                    "surface-without-water-layer",
+                    "name the layer that keeps rain or ground water out in the house file, or add one with its laps and"
+                            + " flashings"),
+            new RuleWords<>(
+                    "temperature-factor-under-limit",
+                    TemperatureFactorUnderLimitRule.Found.class,
+                    (found, say) -> "cold inner surface at " + bridge(found.worst()),
+                    (found, say) -> String.format(
+                            Locale.ROOT,
+                            "%s %s%s, the limit %.2f; at the design temperature mould can grow there from %s indoor humidity"
+                                    + " on, and it drips from %s on",
+                            either(found.worst(), "its temperature factor fRsi is", "the temperature factor fRsi is"),
+                            say.factor(found.worst().temperatureFactor()),
+                            either(found.worst(), "", " there"),
+                            found.limit(),
+                            say.say(found.worst().mouldHumidity(), Dimension.SHARE),
+                            say.say(found.worst().dewPointHumidity(), Dimension.SHARE)),
+                    (found, say) -> "warm the coldest point; " + say.better(found.worst())),
+            new RuleWords<>(
+                    "terrace-below-dew-point",
+                    TerraceBelowDewPointRule.Found.class,
+                    (found, say) -> "terrace deck below the dew point",
+                    (found, say) -> TerraceWords.brief(found.terrace(), say),
+                    (found, say) ->
+                            "put more insulation above the structure, none below it, and keep the room's air away from it"),
+            new RuleWords<>(
+                    "transmittance-over-limit",
+                    TransmittanceOverLimitRule.Found.class,
+                    (found, say) -> either(found.worst(), "much heat lost at ", "insulation pierced by ")
+                            + bridge(found.worst()),
+                    (found, say) -> String.format(
+                            Locale.ROOT,
+                            either(
+                                    found.worst(),
+                                    "psi is %1$s, the limit %2$s",
+                                    "\"%3$s\" loses %1$s each; the limit is %2$s"),
+                            say.say(found.transmittance(), found.worst().dimension()),
+                            say.say(found.limit(), found.worst().dimension()),
+                            found.worst().option().name()),
+                    (found, say) -> either(found.worst(), "lessen the heat flow; ", "break the way the heat takes; ")
+                            + say.better(found.worst())),
+            new RuleWords<>(
+                    "weakest-path",
+                    WeakestPathRule.Found.class,
+                    (found, say) -> "a short way out at " + bridge(found.worst()),
+                    (found, say) -> String.format(
+                            Locale.ROOT,
+                            "the weakest path resists %s, %s of the surface beside it; the limit is %s",
+                            say.say(found.path().resistance(), Dimension.RESISTANCE),
+                            say.say(found.path().ratio(), Dimension.SHARE),
+                            say.say(found.limit(), Dimension.SHARE)),
+                    (found, say) -> "lengthen the way or put insulation across it; " + say.better(found.worst())));
+
+    private static final ImmutableMap<String, RuleWords<?>> BY_RULE = ALL.groupByUniqueKey(RuleWords::rule);
+
+    /** Ids of the rules that have words, in the table's order. */
+    static ImmutableList<String> rules() {
+        return ALL.collect(RuleWords::rule);
+    }
+
+    static String title(Breach breach, Phrases say) {
+        return of(breach).titleOf(breach.evidence(), say);
+    }
+
+    static String what(Breach breach, Phrases say) {
+        return of(breach).whatOf(breach.evidence(), say);
+    }
+
+    static String toDo(Breach breach, Phrases say) {
+        return of(breach).toDoOf(breach.evidence(), say);
+    }
+
+    private static RuleWords<?> of(Breach breach) {
+        RuleWords<?> words = BY_RULE.get(breach.rule());
+        if (words == null) {
+            throw new IllegalStateException("the rule " + breach.rule() + " has no words: add them to RuleWords");
+        }
+        return words;
+    }
+
+    private String titleOf(Evidence evidence, Phrases say) {
+        return title.of(found.cast(evidence), say);
+    }
+
+    private String whatOf(Evidence evidence, Phrases say) {
+        return what.of(found.cast(evidence), say);
+    }
+
+    private String toDoOf(Evidence evidence, Phrases say) {
+        return toDo.of(found.cast(evidence), say);
+    }
+
+    private static RuleWords<SurfaceWithoutLayer.Found> lacking(String rule, String toDo) {
+        return new RuleWords<>(
+                rule,
+                SurfaceWithoutLayer.Found.class,
+                (found, say) -> "no " + LayerWords.word(found.control()) + " layer in \"" + found.assembly() + "\"",
+                (found, say) -> String.format(
+                        Locale.ROOT,
+                        "no layer of \"%s\" is named for %s control, on %s of %s",
+                        found.assembly(),
+                        LayerWords.word(found.control()),
+                        say.say(found.area(), Dimension.AREA),
+                        found.surfaces() == 1 ? "one surface" : found.surfaces() + " surfaces"),
+                (found, say) -> toDo);
+    }
+
+    private static String unable(Unable layer) {
+        String named = "\"" + layer.material() + "\" is named for " + LayerWords.word(layer.control()) + " control, ";
+        if (layer.aired()) {
+            return named + "but it is ventilated or lies outside a ventilated air layer";
+        }
+        return named
+                + (layer.known() ? "which that material cannot do" : "yet no source says that that material can do it");
+    }
+
+    private static String stopped(ControlLine line) {
+        String word = LayerWords.word(line.control()) + " control";
+        return line.<Optional<String>>match(
+                        continuous -> Optional.empty(),
+                        broken -> Optional.empty(),
+                        changes -> Optional.of(String.format(
+                                Locale.ROOT,
+                                "%s lies %s the insulation in one surface and %s it in the other, and nothing that is drawn"
+                                        + " joins the two",
+                                word,
+                                changes.first().name().toLowerCase(Locale.ROOT),
+                                changes.second().name().toLowerCase(Locale.ROOT))),
+                        notShown -> Optional.empty())
+                .orElse("no tape or lap along the joints of the drawing joins the two layers of " + word);
+    }
+
+    private static String condensation(CondensationInsideRule.Found found, Phrases say) {
+        String most = String.format(
+                Locale.ROOT,
+                "by diffusion up to %s condense, most by the end of %s at %s",
+                say.say(found.year().most(), Dimension.MASS_PER_AREA),
+                month(found.year().wettest().month()),
+                found.year().wettestPlane());
+        return found.accumulates()
+                ? most + ", and after a year " + say.say(found.year().left(), Dimension.MASS_PER_AREA) + " are left"
+                : most + "; " + say.say(Condensation.MOST, Dimension.MASS_PER_AREA)
+                        + " is the most that is usually allowed (DIN 4108-3, from memory)";
+    }
+
+    private static String notChosen(DetailNotChosenRule.Found found, Phrases say) {
+        String start = "nobody chose how " + extent(found.rows(), say) + " is built";
+        if (found.standIn().isPresent()) {
+            var sheet = found.standIn().get();
+            return start + "; the worst option stands in, \"" + sheet.option().name() + "\" with "
+                    + say.transmittance(sheet, sheet.option().external());
+        }
+        return found.rows().anySatisfy(row -> !row.source().known())
+                ? start + "; nothing stands in for it, since no detail of the catalogue is for it"
+                : start + "; its psi is given, yet not how the layers pass";
+    }
+
+    /** How much of the house some bridges are: "8.42 m", or "4 of them". */
+    private static String extent(ImmutableList<BridgeRow> rows, Phrases say) {
+        double size = rows.sumOfDouble(BridgeRow::size);
+        return rows.getFirst() instanceof JunctionRow
+                ? say.say(size, Dimension.LENGTH)
+                : Math.round(size) + (size == 1 ? " of it" : " of them");
+    }
+
+    /** The key of the house file under which a detail is chosen. */
+    private static String key(ImmutableList<BridgeRow> rows) {
+        return rows.getFirst() instanceof JunctionRow ? "junctions" : "points";
+    }
+}

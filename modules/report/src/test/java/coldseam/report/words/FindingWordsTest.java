@@ -1,0 +1,105 @@
+package coldseam.report.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import coldseam.audit.Audit;
+import coldseam.audit.Finding;
+import coldseam.audit.engine.Sample;
+import coldseam.audit.rules.Rule;
+import coldseam.audit.rules.RuleHouses;
+import coldseam.audit.rules.Rules;
+import coldseam.files.quantity.UnitSystem;
+import java.util.stream.Stream;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+class FindingWordsTest {
+
+    private static final FindingWords SI = new FindingWords(UnitSystem.SI);
+    private static final FindingWords US = new FindingWords(UnitSystem.US);
+
+    private static Finding points(String line) {
+        return Sample.audit(Sample.yaml() + "points:\n  " + line + "\n", Sample.good())
+                .findings()
+                .getOnly();
+    }
+
+    @Test
+    void everyRuleHasWordsAndNoWordsAreLeftOver() {
+        ImmutableList<String> worded = RuleWords.rules();
+        ImmutableList<String> rules = Rules.all().collect(Rule::id);
+        ImmutableList<String> missing = rules.reject(worded::contains);
+        ImmutableList<String> idle = worded.reject(rules::contains);
+        assertTrue(
+                missing.isEmpty() && idle.isEmpty(),
+                () -> "add to RuleWords: " + missing + "; delete from RuleWords: " + idle);
+        assertEquals(worded.toSortedList(), worded, "alphabetical");
+    }
+
+    @TestFactory
+    Stream<DynamicTest> everyRuleSpeaksInSentences() {
+        return RuleHouses.breaking().entrySet().stream()
+                .map(house -> dynamicTest(house.getKey(), () -> {
+                    for (Finding finding : house.getValue().get().findings()) {
+                        for (FindingWords words : new FindingWords[] {SI, US}) {
+                            assertTrue(words.title(finding).matches("\\p{Lu}.*[^.]"), words.title(finding));
+                            assertTrue(words.what(finding).matches("(?s)[\\p{Lu}\\d\"].*[^.]\\."), words.what(finding));
+                            assertTrue(words.toDo(finding).matches("\\p{Lu}.*[^.]\\."), words.toDo(finding));
+                            assertFalse(words.place(finding).isBlank());
+                            assertFalse(words.what(finding).contains("null"), words.what(finding));
+                        }
+                        // Why a detail does not fit is told by the detail itself, in the units of its file.
+                        assertFalse(
+                                !finding.rule().equals("detail-out-of-range")
+                                        && US.what(finding)
+                                                .matches(".*\\d (m²|W/K|W/\\(m.*K\\)|mm|m²·K/W|kg/m²)( .*|[,;.].*)?"),
+                                US.what(finding));
+                    }
+                }));
+    }
+
+    @Test
+    void aHoleSaysWhereItsEdgesLie() {
+        Audit audit = RuleHouses.breaking().get("open-edge").get();
+        Finding hole = audit.findings().getFirst();
+        String place = SI.place(hole);
+        assertTrue(place.contains("where lowest floor should meet"), place);
+        assertTrue(place.contains(", 8.00 m long; "), place);
+        assertTrue(place.contains(" m high"), place);
+        assertTrue(SI.what(hole).contains("4 edges"), SI.what(hole));
+        assertTrue(US.place(hole).contains(" ft "), US.place(hole));
+        assertFalse(US.place(hole).contains(" m high"), US.place(hole));
+    }
+
+    @Test
+    void whatFollowsFromABreakIsToldWithIt() {
+        var corner = Sample.Made.good("corner-good", coldseam.envelope.JunctionKind.OUTSIDE_CORNER);
+        Finding finding = Sample.audit(
+                        Sample.yaml(), Sample.goodBut(corner.broken().psi(0.4).fRsi(0.5)))
+                .findings()
+                .getOnly();
+        assertEquals("Insulation broken at the outside corner", SI.title(finding));
+        assertTrue(SI.what(finding).contains("fRsi is 0.500"), SI.what(finding));
+        assertTrue(SI.what(finding).contains("; psi is 0.3999…0.4001 W/(m·K), the limit"), SI.what(finding));
+        assertTrue(US.what(finding).contains("Btu/(h·ft·°F)"), US.what(finding));
+    }
+
+    @Test
+    void whatGoesThroughIsSaidOfPoints() {
+        Finding hood = points("hood: {surface: ground floor north wall, detail: duct-in-open-gap, number: 1}");
+        assertTrue(SI.title(hood).startsWith("Air and vapour control broken at a duct"), SI.title(hood));
+        assertTrue(SI.place(hood).startsWith("hood, "), SI.place(hood));
+        Finding open = points("hood: {surface: ground floor north wall, kind: duct, number: 3}");
+        assertTrue(
+                SI.what(open)
+                        .contains(
+                                "3 of them is built; the worst option stands in, \"Metal duct in an open gap\" with chi"),
+                SI.what(open));
+        assertTrue(SI.toDo(open).contains("under points; the catalogue's best here is"), SI.toDo(open));
+    }
+}

@@ -1,0 +1,118 @@
+package coldseam.report.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.engine.Sample;
+import coldseam.envelope.House;
+import coldseam.files.quantity.UnitSystem;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+
+class InputWordsTest {
+
+    private static ImmutableList<InputRow> rows(String yaml, UnitSystem units) {
+        return InputWords.of(Sample.audit(yaml, Sample.good()), units);
+    }
+
+    private static InputRow row(ImmutableList<InputRow> rows, String what) {
+        ImmutableList<InputRow> found = rows.select(row -> row.what().equals(what));
+        assertEquals(1, found.size(), () -> what + " in " + rows.collect(InputRow::what));
+        return found.getFirst();
+    }
+
+    @Test
+    void theSiteComesWithItsValuesAndTheirSource() {
+        ImmutableList<InputRow> rows = rows(Sample.yaml(), UnitSystem.SI);
+        assertEquals("20.0 °C", row(rows, "Indoor design temperature").value());
+        assertEquals("-10.0 °C", row(rows, "Outdoor design temperature").value());
+        assertEquals(
+                "50 %", row(rows, "Indoor humidity at the design condition").value());
+        assertEquals("3000 K·d", row(rows, "Heating degree days").value());
+        assertEquals("external", row(rows, "Dimension system").value());
+        assertEquals("0.100 EUR per kWh", row(rows, "Price of heat").value());
+        InputRow ground = row(rows, "Conductivity of the ground (clay or silt)");
+        assertEquals("1.500 W/(m·K)", ground.value());
+        assertTrue(ground.source().contains("ISO 13370"), ground::source);
+        assertEquals("none", row(rows, "Monthly climate").value());
+    }
+
+    @Test
+    void whatTheFileDoesNotGiveHasNoRow() {
+        String yaml = Sample.yaml()
+                .replace("  heating-degree-days: 3000 K·d\n", "")
+                .replace("prices: {heat: 0.10 EUR/kWh}", "");
+        ImmutableList<String> what = rows(yaml, UnitSystem.SI).collect(InputRow::what);
+        assertFalse(what.contains("Heating degree days"), what::toString);
+        assertFalse(what.contains("Price of heat"), what::toString);
+        assertFalse(what.contains("Ventilation heat loss"), what::toString);
+    }
+
+    @Test
+    void everyLimitIsThereWithWhereItComesFrom() {
+        ImmutableList<InputRow> rows = rows(Sample.yaml() + "limits: {temperature-factor: 0.75}\n", UnitSystem.SI);
+        assertEquals("0.75", row(rows, "Least temperature factor fRsi").value());
+        assertEquals("50 %", row(rows, "Least neck of the insulation").value());
+        assertEquals("50 %", row(rows, "Least ratio of the weakest path").value());
+        assertEquals(
+                "0.010 W/(m·K)", row(rows, "Largest psi, external dimensions").value());
+        assertTrue(row(rows, "Largest psi, external dimensions").source().contains("default"));
+    }
+
+    @Test
+    void everyMaterialOfTheHouseIsThereOnceAndInOrder() {
+        House house = Sample.house(Sample.yaml());
+        ImmutableList<InputRow> rows = rows(Sample.yaml(), UnitSystem.SI);
+        ImmutableList<String> listed = rows.collect(InputRow::what)
+                .select(what -> what.startsWith("Conductivity of ") && !what.startsWith("Conductivity of the ground"))
+                .collect(what -> what.substring("Conductivity of ".length()));
+        assertEquals(house.materials().collect(each -> each.name()).toSortedList(), listed.toList());
+        assertTrue(listed.contains("mineral wool board"), listed::toString);
+        assertTrue(rows.noneSatisfy(row -> row.source().isBlank()), "each has a source");
+    }
+
+    @Test
+    void anOwnPsiAndANeighbourBringTheirSources() {
+        String yaml = Sample.yaml()
+                + "own-psi:\n- {kinds: [outside corner], psi: -0.03 W/(m·K), source: our own computation}\n";
+        InputRow own = rows(yaml, UnitSystem.SI).detect(row -> row.what().startsWith("psi of outside corner"));
+        assertEquals("-0.030 W/(m·K)", own.value());
+        assertEquals("our own computation", own.source());
+        String beside = Sample.yaml()
+                        .replace(
+                                "    walls: {all: wall}\n",
+                                "    walls: {all: wall, east: {assembly: wall, faces: garage}}\n")
+                + "neighbours: {garage: {temperature-factor: 0.8}}\n";
+        assertEquals(
+                "0.80",
+                row(rows(beside, UnitSystem.SI), "Temperature factor b of garage")
+                        .value());
+    }
+
+    @Test
+    void aClimateIsListedMonthByMonthWithTheMaterialsVapourResistance() {
+        String yaml = Sample.yaml()
+                .replace(
+                        "  dimensions: external\n",
+                        "  dimensions: external\n  climate: {source: a station, indoors: site humidity, months: ["
+                                + "[-1 °C, 85 %],".repeat(11) + "[3 °C, 70 %]]}\n");
+        ImmutableList<InputRow> rows = rows(yaml, UnitSystem.SI);
+        assertEquals("3.0 °C, 70 %", row(rows, "Outdoor air in December").value());
+        assertEquals("a station", row(rows, "Outdoor air in January").source());
+        assertEquals(
+                "the indoor humidity above, all year",
+                row(rows, "Rooms month by month").value());
+        assertTrue(
+                row(rows, "Conductivity of mineral wool board").value().endsWith("; μ 1"),
+                row(rows, "Conductivity of mineral wool board")::value);
+    }
+
+    @Test
+    void valuesComeInTheUnitsAsked() {
+        assertEquals(
+                "68.0 °F",
+                row(rows(Sample.yaml(), UnitSystem.US), "Indoor design temperature")
+                        .value());
+    }
+}
