@@ -96,7 +96,14 @@ public final class HouseFile {
 
     private static LoadedHouse loaded(FileHouse file) {
         MutableMap<String, Material> own = Maps.mutable.empty();
-        file.materials().forEach(each -> own.put(each.name(), each.value().material(each.name())));
+        file.materials().forEach(each -> {
+            Material said = each.value().material(each.name());
+            own.put(
+                    each.name(),
+                    MaterialLibrary.named(each.name())
+                            .map(said::controllingLike)
+                            .orElse(said));
+        });
         Function<String, Material> materials = name -> own.containsKey(name)
                 ? own.get(name)
                 : MaterialLibrary.named(name).orElseThrow();
