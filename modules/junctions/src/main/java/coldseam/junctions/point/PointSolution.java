@@ -1,11 +1,14 @@
 package coldseam.junctions.point;
 
+import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
+import coldseam.conduction.SurfaceTemperature;
+import coldseam.junctions.SectionSolving;
 
 /**
- * A point's section, solved.
+ * A point's section, solved: chi = L3D − U·A over a disc (ISO 10211).
  *
  * @param section what was solved
  * @param solution with its evidence
@@ -20,4 +23,36 @@ public record PointSolution(
         Interval coupling,
         Interval chi,
         double temperatureFactor,
-        Point coldest) {}
+        Point coldest) {
+
+    /** Rsi for surface temperatures, m²·K/W (ISO 13788:2012, from memory). */
+    private static final double SURFACE_TEMPERATURE_RSI = 0.25;
+
+    /**
+     * Solves a section.
+     *
+     * @param accuracy of the coupling of the whole disc
+     * @throws coldseam.conduction.SectionException where it cannot be drawn
+     */
+    public static PointSolution of(PointSection section, Accuracy accuracy, SectionSolving solving) {
+        Solution solution = solving.solve(section.section(), accuracy);
+        Interval coupling = solution.coupling(PointSection.INDOOR, PointSection.OUTDOOR);
+        SurfaceTemperature<Point> coldest = coldest(section, accuracy, solving);
+        return new PointSolution(
+                section,
+                solution,
+                coupling,
+                coupling.plus(-section.transmittance() * section.area()),
+                (coldest.lowest() - section.outdoorTemperature())
+                        / (section.indoorTemperature() - section.outdoorTemperature()),
+                coldest.at());
+    }
+
+    private static SurfaceTemperature<Point> coldest(PointSection section, Accuracy accuracy, SectionSolving solving) {
+        double difference = Math.abs(section.indoorTemperature() - section.outdoorTemperature());
+        return solving.solve(
+                        section.withInterior(SURFACE_TEMPERATURE_RSI).section(),
+                        SectionSolving.aimed(accuracy, PointSection.INDOOR, difference))
+                .surface(PointSection.INDOOR);
+    }
+}
