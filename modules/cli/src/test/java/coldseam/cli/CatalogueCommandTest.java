@@ -3,6 +3,7 @@ package coldseam.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import coldseam.audit.house.BuiltInWorkshop;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Listing, drawing and sweeping options, as they are printed. */
+@Tag("slow")
 class CatalogueCommandTest {
 
     private final StringWriter out = new StringWriter();

@@ -3,6 +3,7 @@ package coldseam.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.detail.Detail;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** reports/atlas.csv against the catalogue: all of its options, and two of its kinds solved again. */
+@Tag("slow")
 class CommittedAtlasTest {
 
     private static final String OPTION = "option";

@@ -2,6 +2,7 @@ package coldseam.cli;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import coldseam.envelope.file.house.HouseFile;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -29,6 +30,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * likes, {@code -Dcoldseam.fuzz.from=N} others. A find is written to {@code target/fuzz}; its number makes it again. Once mended it goes
  * to {@code fixtures/robust}.
  */
+@Tag("slow")
 class FuzzTest {
 
     private static final int COUNT = Integer.getInteger("coldseam.fuzz", 100);

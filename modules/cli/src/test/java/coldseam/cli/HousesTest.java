@@ -3,6 +3,7 @@ package coldseam.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import coldseam.audit.Audit;
 import coldseam.audit.Finding;
 import coldseam.audit.JunctionRow;
@@ -33,6 +34,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * <p>What {@code coldseam check} prints of them stands in reports/; run with {@code -Dcoldseam.write=true} to write it
  * anew, and read the difference.
  */
+@Tag("slow")
 class HousesTest {
 
     private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);

@@ -3,6 +3,7 @@ package coldseam.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.UnitSystem;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A sheet drawn from the store is the sheet that was drawn when it was solved, to the byte. */
+@Tag("slow")
 class StoreTest {
 
     private static final Accuracy COARSE = new Accuracy(1e-3, 100_000);

@@ -3,6 +3,7 @@ package coldseam.conduction.solid;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import net.jqwik.api.Tag;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import net.jqwik.api.Arbitraries;
@@ -17,6 +18,7 @@ import org.eclipse.collections.api.set.MutableSet;
 import org.eclipse.collections.impl.factory.Sets;
 
 /** What must hold of the coupling of any wall with two boxes in it. */
+@Tag("slow")
 class BodyInvariantsTest {
 
     private static final double WIDTH = 1e-3;

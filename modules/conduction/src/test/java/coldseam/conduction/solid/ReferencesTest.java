@@ -3,6 +3,7 @@ package coldseam.conduction.solid;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import coldseam.conduction.Interval;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
@@ -10,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Couplings, flows and temperatures from outside the project. */
+@Tag("slow")
 class ReferencesTest {
 
     private static final double WIDTH = 3e-4;

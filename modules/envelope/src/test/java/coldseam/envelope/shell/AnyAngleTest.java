@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import coldseam.envelope.Body;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point2;
@@ -17,6 +18,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
 
 /** Houses that stand at any angle to the axes are the houses they are along the axes. */
+@Tag("slow")
 class AnyAngleTest {
 
     /** m and m²; corners lie on a lattice of a micrometre, and heights on one of 0.1 mm. */

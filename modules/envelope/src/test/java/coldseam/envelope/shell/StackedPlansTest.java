@@ -3,6 +3,7 @@ package coldseam.envelope.shell;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import net.jqwik.api.Tag;
 import coldseam.envelope.Body;
 import coldseam.envelope.Point2;
 import net.jqwik.api.Arbitraries;
@@ -19,6 +20,7 @@ import org.eclipse.collections.api.list.MutableList;
  * Random stacks of storeys against a take-off worked out apart: slice by slice on the grid of all their coordinates, along
  * the axes, before the house is turned.
  */
+@Tag("slow")
 class StackedPlansTest {
 
     /** Coordinates in millimetres; some storeys share a line, others miss it by one. */

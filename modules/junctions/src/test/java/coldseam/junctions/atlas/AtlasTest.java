@@ -3,6 +3,7 @@ package coldseam.junctions.atlas;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.UnitSystem;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Sweeps of one kind, coarsely. */
+@Tag("slow")
 class AtlasTest {
 
     private static final Accuracy COARSE = new Accuracy(3e-3, 60_000);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Solution;
@@ -37,6 +38,7 @@ import org.junit.jupiter.api.Timeout;
 
 /** The catalogue at its full breadth, every option laid on build-ups a builder would use. */
 @Timeout(180)
+@Tag("slow")
 final class CatalogueBreadthTest {
 
     /** Rough: orderings differ by more than this, and a hundred sections are solved. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import coldseam.assemblies.HeatFlow;
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.Assembly;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** The built-in point files: complete, in the trade's order, and refused outside their range. */
+@Tag("slow")
 class PointCatalogueTest {
 
     private static final PointComputer COMPUTER = new PointComputer(new Accuracy(3e-5, 200_000));

@@ -2,6 +2,7 @@ package coldseam.junctions.section;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.junit.jupiter.api.Tag;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
@@ -30,6 +31,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * Where two bands turn a corner, each layer meets its like: whatever the frame's build-up, boards join boards over their
  * whole thickness, and neither sheathing, a void nor a membrane cuts them.
  */
+@Tag("slow")
 final class BandsMeetTest {
 
     private static final Material AIR = MaterialLibrary.named("air").orElseThrow();

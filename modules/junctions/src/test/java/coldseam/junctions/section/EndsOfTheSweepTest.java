@@ -3,6 +3,7 @@ package coldseam.junctions.section;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Solution;
@@ -29,6 +30,7 @@ import org.junit.jupiter.api.Timeout;
  * Every option without insulation and with the most the atlas sweeps, in both builds: solved, or refused with its reason.
  */
 @Timeout(120)
+@Tag("slow")
 class EndsOfTheSweepTest {
 
     /** Coarse: that a section can be solved shows at any width, and a thousand are solved. */

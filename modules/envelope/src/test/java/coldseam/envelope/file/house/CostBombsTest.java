@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
 import java.nio.charset.StandardCharsets;
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Test;
  *
  * <p>The times are guards against hanging, many times what is needed on a slow machine: no speed is asserted.
  */
+@Tag("slow")
 class CostBombsTest {
 
     private static final Duration HANGS = Duration.ofMinutes(5);

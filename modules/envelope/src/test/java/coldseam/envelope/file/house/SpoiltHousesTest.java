@@ -2,6 +2,7 @@ package coldseam.envelope.file.house;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import net.jqwik.api.Tag;
 import coldseam.files.FileFaultException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -17,6 +18,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 
 /** A good house file spoilt at random is read or refused in words; nothing else may happen. */
+@Tag("slow")
 class SpoiltHousesTest {
 
     private static final Path FIXTURES = Path.of(System.getProperty("coldseam.root"), "fixtures");
