@@ -2,7 +2,6 @@ package coldseam.cli;
 
 import coldseam.assemblies.AssemblyException;
 import coldseam.conduction.SectionException;
-import coldseam.envelope.shell.ShellException;
 import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
 import coldseam.junctions.DetailDoesNotFit;
@@ -47,9 +46,6 @@ final class Failures {
         }
         if (thrown instanceof RefusedException refused) {
             return Optional.of(refused.faults());
-        }
-        if (thrown instanceof ShellException shell) {
-            return Optional.of(shell.faults());
         }
         if (thrown instanceof DetailDoesNotFit misfit) {
             return Optional.of(misfit.reasons());

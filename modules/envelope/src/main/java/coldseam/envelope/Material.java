@@ -1,6 +1,8 @@
 package coldseam.envelope;
 
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.impl.factory.Maps;
 
 /**
  * A homogeneous material.
@@ -11,6 +13,7 @@ import java.util.OptionalDouble;
  * @param density kg/m³
  * @param compressiveStrength Pa, at 10 % strain
  * @param insulates whether it counts as insulation for the pen line
+ * @param controls what a layer of it can control if it is joined up, each with the source that says so; never heat
  * @param provenance where the conductivity comes from
  */
 public record Material(
@@ -20,8 +23,49 @@ public record Material(
         OptionalDouble density,
         OptionalDouble compressiveStrength,
         boolean insulates,
+        ImmutableMap<Control, String> controls,
         Provenance provenance) {
+
+    /** One of which nothing says that it can control air, water or vapour. */
+    public Material(
+            String name,
+            double conductivity,
+            OptionalDouble vapourResistanceFactor,
+            OptionalDouble density,
+            OptionalDouble compressiveStrength,
+            boolean insulates,
+            Provenance provenance) {
+        this(
+                name,
+                conductivity,
+                vapourResistanceFactor,
+                density,
+                compressiveStrength,
+                insulates,
+                Maps.immutable.empty(),
+                provenance);
+    }
 
     /** The conductivity, W/(m·K), up to which a material insulates unless it says otherwise; our own definition. */
     public static final double INSULATES_UP_TO = 0.065;
+
+    /** Whether a source says that a layer of it can control this. */
+    public boolean canControl(Control control) {
+        return controls.containsKey(control);
+    }
+
+    /** This with what another material can control, where nothing is said of this one. */
+    public Material controllingLike(Material other) {
+        return controls.notEmpty()
+                ? this
+                : new Material(
+                        name,
+                        conductivity,
+                        vapourResistanceFactor,
+                        density,
+                        compressiveStrength,
+                        insulates,
+                        other.controls,
+                        provenance);
+    }
 }

@@ -23,6 +23,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param coldest where it is lowest, in the section
  * @param penLine inside the insulation
  * @param weakestPath through everything
+ * @param controls the ways of air, water and vapour control, in this order
  * @param notes what was simplified, in plain words
  */
 public record JunctionResult(
@@ -38,6 +39,7 @@ public record JunctionResult(
         Point coldest,
         PenLine penLine,
         WeakestPath weakestPath,
+        ImmutableList<ControlLine> controls,
         ImmutableList<String> notes) {
 
     /**

@@ -5,7 +5,7 @@ import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.report.pages.DetailSheet;
-import coldseam.report.pages.Limits;
+import coldseam.report.pages.MarkedTemperatures;
 import coldseam.report.pdf.DocumentInfo;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Paper;
@@ -48,7 +48,8 @@ public final class DetailPdf {
         DocumentInfo info =
                 new DocumentInfo(title, between, tool, "thermal bridge, detail", (title + between + units).hashCode());
         try (Flow flow = new Flow(paper, info)) {
-            DetailSheet.write(flow, result, between, site.map(Limits::of).orElse(Lists.immutable.empty()), units);
+            DetailSheet.write(
+                    flow, result, between, site.map(MarkedTemperatures::of).orElse(Lists.immutable.empty()), units);
             return flow.finish(result.detail().id(), tool);
         }
     }

@@ -4,7 +4,7 @@ import coldseam.envelope.Site;
 import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
-import coldseam.report.pages.Limits;
+import coldseam.report.pages.MarkedTemperatures;
 import coldseam.report.section.SectionPicture;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -24,7 +24,7 @@ public final class JunctionSvg {
      * @throws IOException where the file cannot be written; an old one is then untouched
      */
     public static void write(JunctionResult result, Site site, Path path, UnitSystem units) throws IOException {
-        AtomicFiles.write(path, text(result, Limits.of(site), units));
+        AtomicFiles.write(path, text(result, MarkedTemperatures.of(site), units));
     }
 
     /**

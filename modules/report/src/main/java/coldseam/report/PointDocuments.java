@@ -4,7 +4,7 @@ import coldseam.envelope.Site;
 import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.point.PointResult;
-import coldseam.report.pages.Limits;
+import coldseam.report.pages.MarkedTemperatures;
 import coldseam.report.pages.PointDetailSheet;
 import coldseam.report.pdf.DocumentInfo;
 import coldseam.report.pdf.Flow;
@@ -76,6 +76,6 @@ public final class PointDocuments {
     }
 
     private static ImmutableList<SectionPicture.Limit> limits(Optional<Site> site) {
-        return site.map(Limits::of).orElse(Lists.immutable.empty());
+        return site.map(MarkedTemperatures::of).orElse(Lists.immutable.empty());
     }
 }

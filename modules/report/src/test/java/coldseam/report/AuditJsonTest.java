@@ -80,6 +80,29 @@ class AuditJsonTest {
     }
 
     @Test
+    void aFindingBearsTheValuesItWasFoundBy() throws IOException {
+        JsonNode json = MAPPER.readTree(AuditJson.text(AUDIT));
+        JsonNode breach = json.at("/findings/0/breaches/1");
+        assertEquals("transmittance-over-limit", breach.at("/rule").asText());
+        assertEquals("psi", breach.at("/values/0/name").asText());
+        assertEquals(0.58104, breach.at("/values/0/lower").asDouble());
+        assertEquals(0.58131, breach.at("/values/0/upper").asDouble());
+        assertEquals("W/(m·K)", breach.at("/values/0/unit").asText());
+        assertEquals(0.01, breach.at("/values/1/lower").asDouble());
+        assertEquals("layer-broken", json.at("/findings/0/rule").asText());
+        assertEquals("J1", json.at("/findings/0/sheet").asText());
+    }
+
+    @Test
+    void aSourceIsAWordWithItsSentenceBeside() throws IOException {
+        JsonNode json = MAPPER.readTree(AuditJson.text(AUDIT));
+        assertEquals("computed", json.at("/edges/0/source").asText());
+        JsonNode corner = json.at("/edges/4");
+        assertEquals("own", corner.at("/source").asText());
+        assertEquals("from a handbook", corner.at("/sourceSays").asText());
+    }
+
+    @Test
     void isTheSameTextTwice() {
         assertEquals(AuditJson.text(AUDIT), AuditJson.text(SampleAudit.create()));
     }

@@ -197,6 +197,7 @@ final class SampleJunctions {
                 coldest,
                 pen,
                 path,
+                Lists.immutable.empty(),
                 Lists.immutable.of("The render is drawn without its mesh."));
     }
 }

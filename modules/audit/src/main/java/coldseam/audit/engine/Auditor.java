@@ -73,10 +73,10 @@ public final class Auditor {
      * @param progress hears how far it has come
      */
     public Audit audit(House house, Shell shell, String inputDigest, Progress progress) {
-        Junctions junctions = junctions(house, shell, progress);
+        ComputedJunctions junctions = junctions(house, shell, progress);
         SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions));
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
-        Points points = new Points.Run(house, pointCatalogue, pointComputer)
+        ComputedPoints points = new ComputedPoints.Run(house, pointCatalogue, pointComputer)
                 .compute(HousePoints.of(house, shell, surfaceHeats, heats), progress);
         HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), points.rows()).compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats);
@@ -113,7 +113,7 @@ public final class Auditor {
     }
 
     /** Whether the floors' edges are computed as sections with their ground, which then hold what insulates them. */
-    private static boolean rimsComputed(Junctions junctions) {
+    private static boolean rimsComputed(ComputedJunctions junctions) {
         return junctions
                 .rows()
                 .anySatisfy(row -> row.source().computed()
@@ -122,11 +122,11 @@ public final class Auditor {
                                 .isPresent());
     }
 
-    private Junctions junctions(House house, Shell shell, Progress progress) {
+    private ComputedJunctions junctions(House house, Shell shell, Progress progress) {
         ImmutableList<PlannedEdge> edges = new JunctionPlan(house, shell, catalogue).plan();
         JunctionRun run = new JunctionRun(catalogue, computer, progress);
         run.compute(edges);
-        return Junctions.of(house, edges, run);
+        return ComputedJunctions.of(house, edges, run);
     }
 
     private static ImmutableList<Note> warnings(ImmutableList<SurfaceHeat> heats) {

@@ -194,7 +194,8 @@ final class HeatLossTable {
         Interval atPoints = points.injectInto(Interval.of(planes + openings), (sum, row) -> sum.plus(row.loss()));
         return rows.injectInto(
                 atPoints,
-                (sum, row) -> sum.plus(psi(row, asked).times(Junctions.length(row.edge(), asked) * row.factor())));
+                (sum, row) ->
+                        sum.plus(psi(row, asked).times(ComputedJunctions.length(row.edge(), asked) * row.factor())));
     }
 
     /**
@@ -207,8 +208,8 @@ final class HeatLossTable {
         DimensionSystem that = other(system);
         double planes = heats.sumOfDouble(heat -> heat.loss(system) - heat.loss(that));
         return rows.injectInto(Interval.of(planes), (sum, row) -> {
-            double here = Junctions.length(row.edge(), system);
-            double there = Junctions.length(row.edge(), that);
+            double here = ComputedJunctions.length(row.edge(), system);
+            double there = ComputedJunctions.length(row.edge(), that);
             Interval part = row.psi().times((here - there) * row.factor());
             return sum.plus(part).plus(-shiftOfSurfaces(row) * there);
         });
@@ -221,8 +222,8 @@ final class HeatLossTable {
     double correctionRemainder() {
         DimensionSystem that = other(system);
         return rows.select(row -> computed(row).isPresent())
-                .sumOfDouble(
-                        row -> (shiftOfSurfaces(row) - shift(row) * row.factor()) * Junctions.length(row.edge(), that));
+                .sumOfDouble(row -> (shiftOfSurfaces(row) - shift(row) * row.factor())
+                        * ComputedJunctions.length(row.edge(), that));
     }
 
     private Interval psi(JunctionRow row, DimensionSystem asked) {

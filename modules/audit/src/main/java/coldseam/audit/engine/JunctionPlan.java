@@ -20,6 +20,7 @@ import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.set.MutableSet;
 
 /**
@@ -30,8 +31,11 @@ import org.eclipse.collections.api.set.MutableSet;
  */
 final class JunctionPlan {
 
-    /** Angles are kept to this many parts of a degree, so that round-off does not make two setups of one. */
+    /** Angles are kept to this many parts of a degree: round-off says nothing. */
     private static final double PARTS_OF_A_DEGREE = 1e6;
+
+    /** Degrees, within which two angles are one: corners lie on a lattice, and nobody builds closer. */
+    private static final double ALIKE = 0.01;
 
     private static final double PARTS_OF_A_METRE = 1e6;
 
@@ -40,6 +44,7 @@ final class JunctionPlan {
     private final Catalogue catalogue;
     private final double floorWidth;
     private final SurfaceHeats heats;
+    private final MutableList<JunctionSetup> setups = Lists.mutable.empty();
 
     JunctionPlan(House house, Shell shell, Catalogue catalogue) {
         this.house = house;
@@ -84,7 +89,20 @@ final class JunctionPlan {
         return names.containsAll(selector.surfaces().castToList());
     }
 
+    /** The setup of an edge: that of an edge before it where only a hair's breadth of angle sets them apart. */
     private Optional<JunctionSetup> setup(Edge edge) {
+        for (JunctionSetup before : setups) {
+            if (Math.abs(before.angle() - edge.angle()) <= ALIKE
+                    && setup(edge, before.angle()).equals(Optional.of(before))) {
+                return Optional.of(before);
+            }
+        }
+        Optional<JunctionSetup> own = setup(edge, Math.rint(edge.angle() * PARTS_OF_A_DEGREE) / PARTS_OF_A_DEGREE);
+        own.ifPresent(setups::add);
+        return own;
+    }
+
+    private Optional<JunctionSetup> setup(Edge edge, double angle) {
         Optional<Assembly> first = edge.first().assembly();
         Optional<Assembly> second = edge.second().flatMap(Surface::assembly);
         if (first.isEmpty() || edge.second().isPresent() && second.isEmpty()) {
@@ -96,7 +114,7 @@ final class JunctionPlan {
                 edge.kind(),
                 first.get(),
                 second,
-                Math.rint(edge.angle() * PARTS_OF_A_DEGREE) / PARTS_OF_A_DEGREE,
+                angle,
                 firstExposure,
                 secondExposure,
                 edge.opening().map(JunctionPlan::frameOnly),

@@ -7,7 +7,6 @@ import coldseam.envelope.House;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.shell.Shell;
-import coldseam.envelope.shell.ShellBuilder;
 import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
 import coldseam.files.SourceDocument;
@@ -53,8 +52,7 @@ public final class HouseAudit {
      *
      * @param path of the house file
      * @param workshop where details come from and what computes them
-     * @throws FileFaultException with every fault of the files
-     * @throws coldseam.envelope.shell.ShellException with every fault of the shape
+     * @throws FileFaultException with every fault of the files, or of the shape they describe
      */
     public static HouseAudit of(Path path, Workshop workshop) {
         byte[] content = content(path);
@@ -64,7 +62,7 @@ public final class HouseAudit {
         Optional<Catalogue> catalogue = read(() -> workshop.catalogue(house, path), faults);
         Optional<PointCatalogue> points = read(() -> workshop.points(house, path), faults);
         faults.throwIfAny();
-        Shell shell = ShellBuilder.build(house);
+        Shell shell = loaded.shell();
         LateChecks.refuse(loaded, shell, catalogue.orElseThrow(), points.orElseThrow());
         return new HouseAudit(
                 house,

@@ -65,6 +65,12 @@ public record Facts(
         return row.surfaces().anySatisfy(surface -> needs(surface, control)) && keeps(row, control);
     }
 
+    /** Whether a control layer must be joined at a bridge: every surface of its first place needs it and has it. */
+    boolean mustJoin(BridgeSheet sheet, Control control) {
+        BridgeRow row = rows(sheet).getFirst();
+        return row.surfaces().allSatisfy(surface -> needs(surface, control)) && keeps(row, control);
+    }
+
     /** Whether every surface of a bridge that needs a control layer has it. */
     private static boolean keeps(BridgeRow row, Control control) {
         return row.surfaces().allSatisfy(surface -> !needs(surface, control) || has(surface, control));

@@ -8,6 +8,9 @@ public final class Rules {
 
     private static final ImmutableList<Rule> ALL = Lists.immutable.of(
             new CondensationInsideRule(),
+            new ControlLayerMisplacedRule(),
+            new ControlLayerUnableRule(),
+            new ControlLineBrokenRule(),
             new DetailNotChosenRule(),
             new DetailOutOfRangeRule(),
             new LayerBrokenRule(),

@@ -114,9 +114,9 @@ class MoistureTest {
 
     private static final String MATERIALS = """
             materials:
-              test plasterboard: {conductivity: 0.25 W/(m·K), vapour-resistance-factor: 8, source: test}
+              test plasterboard: {conductivity: 0.25 W/(m·K), vapour-resistance-factor: 8, source: test, controls: {air: test, vapour: test}}
               test wool: {conductivity: 0.04 W/(m·K), vapour-resistance-factor: 1, source: test}
-              test board: {conductivity: 0.13 W/(m·K), vapour-resistance-factor: 50, source: test}
+              test board: {conductivity: 0.13 W/(m·K), vapour-resistance-factor: 50, source: test, controls: {water: test}}
             """;
 
     private static String lightWall(String yaml) {

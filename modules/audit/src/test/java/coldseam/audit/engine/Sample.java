@@ -9,6 +9,7 @@ import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.shell.ShellBuilder;
+import coldseam.junctions.ControlLine;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionComputer;
 import coldseam.junctions.JunctionResult;
@@ -21,6 +22,7 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.plan.SectionPlan;
+import coldseam.junctions.plan.SectionPlan.Zone;
 import coldseam.junctions.point.PointCatalogue;
 import coldseam.junctions.point.PointComputer;
 import java.io.IOException;
@@ -156,7 +158,10 @@ public final class Sample {
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
     }
 
-    /** Gives what the made-up detail says; those with "misfit" in their id fit nothing. */
+    /**
+     * Gives what the made-up detail says; those with "misfit" in their id fit nothing, and with "changing-side" in it air
+     * control lies inside the insulation in one surface and outside it in the other.
+     */
     public static JunctionComputer computer() {
         return Sample::result;
     }
@@ -185,6 +190,10 @@ public final class Sample {
                         Lists.immutable.empty(),
                         made.share()),
                 new WeakestPath(Lists.immutable.empty(), 5 * made.ratio(), 5, made.ratio()),
+                made.id().contains("changing-side")
+                        ? Lists.immutable.of(new ControlLine.ChangesSide(
+                                Control.AIR, Lists.immutable.empty(), Zone.INSIDE, Zone.OUTSIDE))
+                        : Lists.immutable.empty(),
                 Lists.immutable.empty());
     }
 

@@ -77,7 +77,10 @@ class FindingsTest {
         assertEquals("surface-without-heat-layer", finding.rule());
         assertEquals(
                 Lists.immutable.of(
-                        "surface-without-heat-layer", "surface-without-air-layer", "surface-without-vapour-layer"),
+                        "surface-without-heat-layer",
+                        "surface-without-air-layer",
+                        "control-layer-unable",
+                        "surface-without-vapour-layer"),
                 finding.breaches().collect(Breach::rule));
     }
 

@@ -35,6 +35,21 @@ public final class RuleHouses {
         Map<String, Supplier<Audit>> houses = new TreeMap<>();
         houses.put("condensation-inside", () -> Sample.audit(withMonths(Sample.yaml()), Sample.good()));
         houses.put(
+                "control-layer-misplaced",
+                () -> Sample.audit(
+                        Sample.yaml()
+                                .replace(
+                                        "160 mm, role: structure, controls: [air, vapour]",
+                                        "160 mm, role: structure, controls: [air]")
+                                .replace("membrane, controls: [water]", "membrane, controls: [water, vapour]"),
+                        Sample.good()));
+        houses.put("control-layer-unable", () -> changed("material: lime plaster", "material: calcium silicate block"));
+        houses.put(
+                "control-line-broken",
+                () -> Sample.audit(
+                        Sample.yaml().replace("corner-good", "corner-changing-side"),
+                        Sample.good().newWith(Made.good("corner-changing-side", JunctionKind.OUTSIDE_CORNER))));
+        houses.put(
                 "detail-not-chosen",
                 () -> Sample.audit(
                         Sample.yaml().replace("- {kinds: [outside corner], detail: corner-good}\n", ""),

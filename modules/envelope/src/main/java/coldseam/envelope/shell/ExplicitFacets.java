@@ -3,7 +3,6 @@ package coldseam.envelope.shell;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.House;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -20,32 +19,50 @@ final class ExplicitFacets {
     private ExplicitFacets() {}
 
     /** The facets, or none where faults were added. */
-    static Optional<BodyFacets> of(House house, Body.Explicit body, MutableList<String> faults) {
+    static Optional<BodyFacets> of(House house, Body.Explicit body, ShellFaults faults) {
         MutableList<Facet> facets = Lists.mutable.empty();
         MutableSet<String> names = Sets.mutable.empty();
         for (Body.ExplicitSurface surface : body.surfaces()) {
             String place = "Surface \"" + surface.name() + "\"";
             if (!names.add(surface.name())) {
-                faults.add(place + ": the name is given twice. Give each surface its own name.");
+                faults.add(
+                        ShellFault.Part.SURFACE,
+                        surface.name(),
+                        "%s: the name is given twice. Give each surface its own name.",
+                        place);
             }
             surface.points()
                     .reject(body.points()::containsKey)
-                    .forEach(point -> faults.add(place + ": the point \"" + point
-                            + "\" is not among the body's points. Define it, or name one that is."));
+                    .forEach(point -> faults.add(
+                            ShellFault.Part.SURFACE,
+                            surface.name(),
+                            "%s: the point \"%s\" is not among the body's points. Define it, or name one that is.",
+                            place,
+                            point));
             if (surface.assembly().isPresent()
                     && !house.assemblies().containsKey(surface.assembly().get())) {
-                faults.add(place + ": the assembly \"" + surface.assembly().get()
-                        + "\" is not among the house's assemblies. Define it, or name one that is.");
+                faults.add(
+                        ShellFault.Part.SURFACE,
+                        surface.name(),
+                        "%s: the assembly \"%s\" is not among the house's assemblies. Define it, or name one that is.",
+                        place,
+                        surface.assembly().get());
             }
             if (surface.points().allSatisfy(body.points()::containsKey)) {
                 facet(house, body, surface, place, faults).ifPresent(facets::add);
             }
         }
         if (facets.isEmpty() && faults.isEmpty()) {
-            faults.add("Body: no surface is given. Add the surfaces of the shell, or describe it by storeys.");
+            faults.add(
+                    ShellFault.Part.BODY,
+                    "",
+                    "Body: no surface is given. Add the surfaces of the shell, or describe it by storeys.");
         }
         if (faults.isEmpty()) {
             turnedInsideOut(facets.toImmutable(), faults);
+        }
+        if (faults.isEmpty()) {
+            new SolidChecks(facets.toImmutable(), body.groundLevel(), faults).check();
         }
         return faults.isEmpty()
                 ? Optional.of(new BodyFacets(facets.toImmutable(), Lists.immutable.empty(), Double.NaN, StepZones.HAIR))
@@ -53,10 +70,9 @@ final class ExplicitFacets {
     }
 
     /**
-     * A surface whose every shared edge runs the same way round as its neighbours' was given clockwise. Where most are
-     * clockwise, all are, and the shell's volume is negative.
+     * A surface whose every shared edge runs the same way round as its neighbours' was given clockwise.
      */
-    private static void turnedInsideOut(ImmutableList<Facet> facets, MutableList<String> faults) {
+    private static void turnedInsideOut(ImmutableList<Facet> facets, ShellFaults faults) {
         FacetMesh mesh = FacetMesh.of(facets, Vertex.ONE);
         for (int f = 0; f < facets.size(); f++) {
             int facet = f;
@@ -72,24 +88,17 @@ final class ExplicitFacets {
                                             .castToCollection())));
             if (shared.size() >= 2 && alone && othersAgree) {
                 faults.add(
-                        "Surface \"" + facets.get(f).name()
-                                + "\": its points run clockwise, its neighbours' run counterclockwise seen from outdoors. Reverse them.");
+                        ShellFault.Part.SURFACE,
+                        facets.get(f).name(),
+                        "Surface \"%s\": its points run clockwise, its neighbours' run counterclockwise seen from outdoors."
+                                + " Reverse them.",
+                        facets.get(f).name());
             }
-        }
-        double volume = 0;
-        for (Facet facet : facets) {
-            Vertex a = facet.outline().get(0);
-            for (int i = 1; i + 1 < facet.outline().size(); i++) {
-                volume += a.dot(facet.outline().get(i).cross(facet.outline().get(i + 1)));
-            }
-        }
-        if (faults.isEmpty() && volume < 0 && mesh.lines().allSatisfy(FacetMesh.Line::shared)) {
-            faults.add("Body: all surfaces' points run clockwise seen from outdoors. Reverse every surface's points.");
         }
     }
 
     private static Optional<Facet> facet(
-            House house, Body.Explicit body, Body.ExplicitSurface surface, String place, MutableList<String> faults) {
+            House house, Body.Explicit body, Body.ExplicitSurface surface, String place, ShellFaults faults) {
         ImmutableList<Vertex> outline = Facet.tidy(
                 surface.points().collect(name -> Vertex.measured(body.points().get(name))));
         Optional<Assembly> assembly = surface.assembly().map(house.assemblies()::get);
@@ -105,7 +114,11 @@ final class ExplicitFacets {
                 assembly.isEmpty(),
                 new Facet.Traits(surface.name(), -1, Double.NaN, cellar ? Facet.Mark.CELLAR : Facet.Mark.NONE));
         if (outline.size() < 3 || facet.doubleArea().length() == 0) {
-            faults.add(place + ": its points lie on one line; at least three that do not are needed.");
+            faults.add(
+                    ShellFault.Part.SURFACE,
+                    surface.name(),
+                    "%s: its points lie on one line; at least three that do not are needed.",
+                    place);
             return Optional.empty();
         }
         Vertex area = facet.doubleArea();
@@ -113,8 +126,9 @@ final class ExplicitFacets {
         Vertex worst = outline.maxBy(corner -> Math.abs(corner.minus(origin).dot(area)));
         double off = Vertex.metres(1) * Math.abs(worst.minus(origin).dot(area)) / area.length();
         if (off > OFF_PLANE) {
-            faults.add(String.format(
-                    Locale.ROOT,
+            faults.add(
+                    ShellFault.Part.SURFACE,
+                    surface.name(),
                     "%s: its corners do not lie in one plane; the one at (%.3f, %.3f, %.3f) m is %.1f mm off, %.0f mm are"
                             + " allowed. Move it, or split the surface into triangles.",
                     place,
@@ -122,7 +136,7 @@ final class ExplicitFacets {
                     worst.point().y(),
                     worst.point().z(),
                     off * 1000,
-                    OFF_PLANE * 1000));
+                    OFF_PLANE * 1000);
         }
         return Optional.of(facet);
     }

@@ -1,5 +1,6 @@
 package coldseam.envelope.shell;
 
+import coldseam.envelope.Compass;
 import coldseam.envelope.Point3;
 import java.util.Map;
 import java.util.TreeMap;
@@ -13,7 +14,7 @@ final class FacetNames {
     private FacetNames() {}
 
     /**
-     * FacetNames like facets: the plain name where there is one, by side of the house where there are several ("roof, south
+     * Names like facets: the plain name where there is one, by side of the house where there are several ("roof, south
      * slope"), numbered where two lie on one side.
      */
     static ImmutableList<Facet> apart(MutableList<Facet> facets, String name, Vertex centre) {
@@ -25,7 +26,7 @@ final class FacetNames {
             boolean level = Math.hypot(normal.x(), normal.y()) < 0.01;
             Point3 middle = Vectors.mean(facet.outline().collect(Vertex::point));
             Point3 away = level ? Vectors.minus(middle, centre.point()) : normal;
-            return name + ", " + side(away).name().toLowerCase(java.util.Locale.ROOT) + (level ? " side" : " slope");
+            return name + ", " + Compass.of(away.x(), away.y()).word() + (level ? " side" : " slope");
         });
         ImmutableList<String> numbered = numbered(names.toImmutable());
         return facets.collectWithIndex((facet, i) -> facet.withName(numbered.get(i)))

@@ -67,7 +67,7 @@ final class OpenEdges {
         int shown = piece.leftOut().isEmpty()
                 ? piece.there().get(0)
                 : piece.leftOut().get(0);
-        String where = Places.word(sides.get(shown)) + " side, "
+        String where = Places.word(sides.get(shown), mesh.facets().get(shown).normal()) + " side, "
                 + mesh.facets().get(shown).traits().storey();
         String what = leftOut.notEmpty()
                 ? "where " + names.makeString(" and ") + " should meet " + leftOut.makeString(" and ")

@@ -80,7 +80,7 @@ final class Openings {
     private final ImmutableList<ImmutableList<Point3>> inner;
     private final MutableList<Joint> joints;
     private final ImmutableList<BodyFacets.Above> storeys;
-    private final MutableList<String> faults;
+    private final ShellFaults faults;
     private final MutableList<Placed> placed = Lists.mutable.empty();
     private ImmutableList<Optional<Surface>> pierced = Lists.immutable.empty();
 
@@ -91,7 +91,7 @@ final class Openings {
             ImmutableList<ImmutableList<Point3>> inner,
             ImmutableList<Joint> joints,
             ImmutableList<BodyFacets.Above> storeys,
-            MutableList<String> faults) {
+            ShellFaults faults) {
         this.house = house;
         this.mesh = mesh;
         this.bare = bare;
@@ -112,10 +112,14 @@ final class Openings {
                 Placed other = placed.get(j);
                 if (one.facet() == other.facet()
                         && one.rectangle(ROUNDING / 2).intersects(other.rectangle(ROUNDING / 2))) {
-                    faults.add("Openings \"" + one.opening().name() + "\" and \""
-                            + other.opening().name() + "\" overlap in \""
-                            + mesh.facets().get(one.facet()).name()
-                            + "\". Give their places from the left end of the surface, seen from outdoors.");
+                    faults.add(
+                            ShellFault.Part.OPENING,
+                            other.opening().name(),
+                            "Openings \"%s\" and \"%s\" overlap in \"%s\". Give their places from the left end of the surface,"
+                                    + " seen from outdoors.",
+                            one.opening().name(),
+                            other.opening().name(),
+                            mesh.facets().get(one.facet()).name());
                 }
             }
         }
@@ -162,18 +166,23 @@ final class Openings {
                         .boxed()
                         .filter(f -> names(opening, f)));
         if (candidates.isEmpty()) {
-            faults.add("Opening \"" + opening.name() + "\": the surface \"" + opening.surface()
-                    + "\" is not part of the shell. Name one of: "
-                    + mesh.facets().reject(Facet::step).collect(Facet::name).makeString(", ") + ".");
+            faults.add(
+                    ShellFault.Part.OPENING,
+                    opening.name(),
+                    "Opening \"%s\": the surface \"%s\" is not part of the shell. Name one of: %s.",
+                    opening.name(),
+                    opening.surface(),
+                    mesh.facets().reject(Facet::step).collect(Facet::name).makeString(", "));
             return;
         }
         if (!(opening.width() > 0 && opening.height() > 0)) {
-            faults.add(String.format(
-                    Locale.ROOT,
+            faults.add(
+                    ShellFault.Part.OPENING,
+                    opening.name(),
                     "Opening \"%s\": it is %.3f m wide and %.3f m high; both must be more than 0 m.",
                     opening.name(),
                     opening.width(),
-                    opening.height()));
+                    opening.height());
             return;
         }
         MutableList<String> misfits = Lists.mutable.empty();
@@ -189,7 +198,7 @@ final class Openings {
             }
             misfits.add(misfit.get());
         }
-        faults.add(misfits.getLast());
+        faults.add(ShellFault.Part.OPENING, opening.name(), "%s", misfits.getLast());
     }
 
     private boolean names(Opening opening, int facet) {
@@ -240,15 +249,20 @@ final class Openings {
                         + " at most. Make it smaller, or move it.",
                 p.opening().name(),
                 facet.name(),
-                p.a() - out.getMinX(),
-                p.c() - out.getMinX(),
-                p.b() - zero,
-                p.d() - zero,
+                shown(p.a() - out.getMinX()),
+                shown(p.c() - out.getMinX()),
+                shown(p.b() - zero),
+                shown(p.d() - zero),
                 upright ? "the floor" : "the surface's lower end",
-                Math.max(out.getMinX(), in.getMinX()) - out.getMinX(),
-                Math.min(out.getMaxX(), in.getMaxX()) - out.getMinX(),
-                Math.max(out.getMinY(), in.getMinY()) - zero,
-                Math.min(out.getMaxY(), in.getMaxY()) - zero));
+                shown(Math.max(out.getMinX(), in.getMinX()) - out.getMinX()),
+                shown(Math.min(out.getMaxX(), in.getMaxX()) - out.getMinX()),
+                shown(Math.max(out.getMinY(), in.getMinY()) - zero),
+                shown(Math.min(out.getMaxY(), in.getMaxY()) - zero)));
+    }
+
+    /** To the millimetre, and never minus nothing. */
+    private static double shown(double metres) {
+        return Math.rint(metres * 1000) / 1000 + 0.0;
     }
 
     private ImmutableList<Edge> around(Placed p) {

@@ -1,6 +1,7 @@
 package coldseam.envelope.shell;
 
 import coldseam.envelope.Body;
+import coldseam.envelope.Compass;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
@@ -27,24 +28,24 @@ final class Places {
     static String of(JunctionKind kind, Surface first, Surface second) {
         return switch (kind) {
             case OUTSIDE_CORNER ->
-                first.side() == second.side()
+                word(first).equals(word(second)) || first.side() == Side.ABOVE || second.side() == Side.ABOVE
                         ? "corner between " + first.name() + " and " + second.name()
                         : corner(first, second) + " corner, " + first.storey();
             case INSIDE_CORNER ->
                 "inside corner between " + first.name() + " and " + second.name() + ", " + first.storey();
             case INTERMEDIATE_FLOOR, FOUNDATION_WALL_TOP ->
                 first.storey().equals(second.storey())
-                        ? word(first.side()) + " side, in the wall of the " + first.storey()
-                        : word(first.side()) + " side, between the " + first.storey() + " and the " + second.storey();
+                        ? word(first) + " side, in the wall of the " + first.storey()
+                        : word(first) + " side, between the " + first.storey() + " and the " + second.storey();
             case RIDGE, HIP, VALLEY -> kind.label() + " between " + first.name() + " and " + second.name();
             default ->
-                word(second.use() == Body.Use.WALL ? second.side() : first.side()) + " side, " + first.storey()
-                        + ", where " + noun(first) + " meets " + noun(second, first);
+                word(second.use() == Body.Use.WALL ? second : first) + " side, " + first.storey() + ", where "
+                        + noun(first) + " meets " + noun(second, first);
         };
     }
 
     static String of(Opening opening, Surface wall, String part) {
-        return word(wall.side()) + " side, " + wall.storey() + ", at the " + part + " of "
+        return word(wall) + " side, " + wall.storey() + ", at the " + part + " of "
                 + opening.kind().name().toLowerCase(Locale.ROOT) + " \"" + opening.name() + "\"";
     }
 
@@ -56,11 +57,22 @@ final class Places {
         };
     }
 
+    /** Walls by the eight ways of the compass, so that those of a turned house are told apart. */
+    static String word(Surface surface) {
+        return word(surface.side(), surface.normal());
+    }
+
+    static String word(Side side, Point3 normal) {
+        return side == Side.BELOW || side == Side.ABOVE
+                ? word(side)
+                : Compass.of(normal.x(), normal.y()).word();
+    }
+
     private static String corner(Surface first, Surface second) {
-        boolean northSouthFirst = first.side() == Side.NORTH || first.side() == Side.SOUTH;
-        Side a = northSouthFirst ? first.side() : second.side();
-        Side b = northSouthFirst ? second.side() : first.side();
-        return word(a) + "-" + word(b);
+        return Compass.of(
+                        first.normal().x() + second.normal().x(),
+                        first.normal().y() + second.normal().y())
+                .word();
     }
 
     private static String noun(Surface surface) {

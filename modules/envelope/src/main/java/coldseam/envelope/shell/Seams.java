@@ -4,7 +4,6 @@ import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Seam;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -18,9 +17,9 @@ final class Seams {
 
     private final House house;
     private final ImmutableList<Surface> surfaces;
-    private final MutableList<String> faults;
+    private final ShellFaults faults;
 
-    Seams(House house, ImmutableList<Surface> surfaces, MutableList<String> faults) {
+    Seams(House house, ImmutableList<Surface> surfaces, ShellFaults faults) {
         this.house = house;
         this.surfaces = surfaces;
         this.faults = faults;
@@ -31,15 +30,20 @@ final class Seams {
         for (Seam seam : house.seams()) {
             Surface surface = surfaces.detect(s -> s.name().equals(seam.surface()));
             if (surface == null) {
-                faults.add("Seam \"" + seam.name() + "\": the surface \"" + seam.surface()
-                        + "\" is not part of the shell. Name one of: "
-                        + surfaces.collect(Surface::name).makeString(", ") + ".");
+                faults.add(
+                        ShellFault.Part.SEAM,
+                        seam.name(),
+                        "Seam \"%s\": the surface \"%s\" is not part of the shell. Name one of: %s.",
+                        seam.name(),
+                        seam.surface(),
+                        surfaces.collect(Surface::name).makeString(", "));
             } else if (!(seam.length() > 0)) {
-                faults.add(String.format(
-                        Locale.ROOT,
+                faults.add(
+                        ShellFault.Part.SEAM,
+                        seam.name(),
                         "Seam \"%s\": its length is %.3f m; it must be more than 0 m.",
                         seam.name(),
-                        seam.length()));
+                        seam.length());
             } else {
                 edges.add(edge(seam, surface));
             }
@@ -74,7 +78,7 @@ final class Seams {
                 0,
                 "",
                 0,
-                Places.word(surface.side()) + " side, " + surface.storey() + ", "
+                Places.word(surface) + " side, " + surface.storey() + ", "
                         + seam.kind().label() + " \"" + seam.name() + "\" on " + surface.name());
     }
 }

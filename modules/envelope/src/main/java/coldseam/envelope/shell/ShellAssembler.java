@@ -16,13 +16,13 @@ final class ShellAssembler {
 
     private final House house;
     private final BodyFacets body;
-    private final MutableList<String> faults;
+    private final ShellFaults faults;
     private final FacetMesh mesh;
     private final InnerPlanes planes;
     private final ImmutableList<ImmutableList<InnerPlanes.Corner>> corners;
     private final ImmutableList<ImmutableList<Point3>> inner;
 
-    ShellAssembler(House house, BodyFacets body, MutableList<String> faults) {
+    ShellAssembler(House house, BodyFacets body, ShellFaults faults) {
         this.house = house;
         this.body = body;
         this.faults = faults;
@@ -70,7 +70,33 @@ final class ShellAssembler {
                 FacetNames.numbered(edges.collect(Edge::name).toImmutable());
         ImmutableList<Edge> named =
                 edges.collectWithIndex((edge, i) -> renamed(edge, names.get(i))).toImmutable();
-        return takeOff(placed, named, open);
+        Shell shell = takeOff(placed, named, open);
+        nothing(shell);
+        return shell;
+    }
+
+    /** Surfaces of which nothing is left between the thicknesses of what they meet. */
+    private void nothing(Shell shell) {
+        for (Surface surface : shell.surfaces()) {
+            if (!(surface.internalArea() > 0)) {
+                faults.add(
+                        ShellFault.Part.SURFACE,
+                        surface.name(),
+                        "Surface \"%s\": nothing is left of it between the build-ups of its neighbours: %.3f m² outside,"
+                                + " %.3f m² inside. Make it larger, or the build-ups beside it thinner.",
+                        surface.name(),
+                        surface.externalArea(),
+                        surface.internalArea());
+            }
+        }
+        if (!(shell.floorArea() > 0 && shell.internalVolume() > 0)) {
+            faults.add(
+                    ShellFault.Part.BODY,
+                    "",
+                    "Body: nothing is left indoors: %.3f m² of floor and %.3f m³. Make it larger, or its build-ups thinner.",
+                    shell.floorArea(),
+                    shell.internalVolume());
+        }
     }
 
     private Surface surface(int f, Side side, TreeSet<Vertex> ends) {

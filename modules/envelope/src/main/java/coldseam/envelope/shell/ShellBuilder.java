@@ -3,8 +3,6 @@ package coldseam.envelope.shell;
 import coldseam.envelope.Body;
 import coldseam.envelope.House;
 import java.util.Optional;
-import org.eclipse.collections.api.factory.Lists;
-import org.eclipse.collections.api.list.MutableList;
 
 /**
  * Builds the closed shell of a house from its storeys or from its explicit surfaces.
@@ -22,16 +20,16 @@ public final class ShellBuilder {
      * @throws ShellException with every fault found, where the body or its openings cannot be built
      */
     public static Shell build(House house) {
-        MutableList<String> faults = Lists.mutable.empty();
+        ShellFaults faults = new ShellFaults();
         Optional<BodyFacets> facets = house.body() instanceof Body.Storeys storeys
                 ? StoreyFacets.of(house, storeys, faults)
                 : ExplicitFacets.of(house, (Body.Explicit) house.body(), faults);
         if (facets.isEmpty()) {
-            throw new ShellException(faults.toImmutable());
+            throw new ShellException(faults.all());
         }
         Shell shell = new ShellAssembler(house, facets.get(), faults).assemble();
         if (faults.notEmpty()) {
-            throw new ShellException(faults.toImmutable());
+            throw new ShellException(faults.all());
         }
         return shell;
     }

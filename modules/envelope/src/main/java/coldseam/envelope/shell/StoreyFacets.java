@@ -26,7 +26,7 @@ final class StoreyFacets {
     private final House house;
     private final Body.Storeys body;
     private final int count;
-    private final MutableList<String> faults;
+    private final ShellFaults faults;
     private final MutableList<Facet> facets = Lists.mutable.empty();
 
     private PlanRegions regions;
@@ -34,7 +34,7 @@ final class StoreyFacets {
     private StoreyLevels levels;
     private StoreyRoof roof;
 
-    private StoreyFacets(House house, Body.Storeys body, MutableList<String> faults) {
+    private StoreyFacets(House house, Body.Storeys body, ShellFaults faults) {
         this.house = house;
         this.body = body;
         this.count = body.storeys().size();
@@ -42,7 +42,7 @@ final class StoreyFacets {
     }
 
     /** The facets, or none where faults were added. */
-    static Optional<BodyFacets> of(House house, Body.Storeys body, MutableList<String> faults) {
+    static Optional<BodyFacets> of(House house, Body.Storeys body, ShellFaults faults) {
         return new StoreyFacets(house, body, faults).build();
     }
 
@@ -134,12 +134,16 @@ final class StoreyFacets {
                 long bottom = first == 0 ? levels.underside() : faceLevel(first - 1, false, c);
                 long top = k + 1 == count ? WallPieces.ROOF : faceLevel(k, true, c);
                 if (bottom >= top) {
-                    faults.add(say(
+                    faults.add(
+                            ShellFault.Part.STOREY,
+                            body.storeys().get(first).name(),
                             "Storey \"%s\": nothing is left between its floor and what lies above it: the outer faces would lie"
                                     + " at %.4f m and %.4f m. Check its height and the assemblies below and above.",
-                            body.storeys().get(first).name(), Vertex.metres(bottom), Vertex.metres(top)));
+                            body.storeys().get(first).name(),
+                            Vertex.metres(bottom),
+                            Vertex.metres(top));
                 }
-                spans.add(new WallPieces.Span(bottom, top));
+                spans.add(new WallPieces.Span(bottom, top, first, k));
             }
             all.add(spans.toImmutable());
         }
@@ -189,23 +193,28 @@ final class StoreyFacets {
                 && wall(owner).exposure().kind() == Exposure.Kind.OUTDOORS);
         MutableList<Facet> steps = Lists.mutable.empty();
         outlines.forEach((owner, list) -> {
-            boolean alone = list.size() == 1;
+            // Beside walls a hair out of line a strip may be left that hangs together with nothing.
+            ImmutableList<ImmutableList<Vertex>> walls = owner.isWall()
+                    ? list.size() == 1 ? list : list.reject(StoreyFacets::hair)
+                    : Lists.immutable.empty();
             boolean split = outlines.containsKey(new WallPieces.Owner(owner.storey(), owner.line(), false));
-            for (int i = 0; i < list.size(); i++) {
-                if (owner.isWall()) {
-                    String ground = owner.belowGround() && split ? ", below ground" : "";
-                    String name = wall(owner).name() + ground;
-                    facets.add(wallFacet(owner, alone ? name : name + " (" + (i + 1) + ")", list.get(i)));
-                } else {
-                    String name = "step of the walls, "
-                            + body.storeys().get(owner.storey()).name();
-                    steps.add(step(name, owner.storey(), list.get(i), 0));
-                }
-            }
+            String ground = owner.belowGround() && split ? ", below ground" : "";
+            walls.forEachWithIndex((outline, i) -> {
+                String name = wall(owner).name() + ground;
+                facets.add(wallFacet(owner, walls.size() == 1 ? name : name + " (" + (i + 1) + ")", outline));
+            });
+            String step =
+                    "step of the walls, " + body.storeys().get(owner.storey()).name();
+            list.reject(walls::contains).forEach(outline -> steps.add(step(step, owner.storey(), outline, 0)));
         });
         ImmutableList<String> names =
                 FacetNames.numbered(steps.collect(Facet::name).toImmutable());
         steps.forEachWithIndex((step, i) -> facets.add(step.withName(names.get(i))));
+    }
+
+    private static boolean hair(ImmutableList<Vertex> outline) {
+        return outline.allSatisfy(
+                a -> outline.getFirst().at(0).minus(a.at(0)).length() <= StepZones.HAIR * Vertex.PER_METRE);
     }
 
     private Body.Wall wall(WallPieces.Owner owner) {

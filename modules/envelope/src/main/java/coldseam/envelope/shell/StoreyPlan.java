@@ -22,13 +22,13 @@ final class StoreyPlan {
     private final House house;
     private final Body.Storeys body;
     private final int count;
-    private final MutableList<String> faults;
+    private final ShellFaults faults;
     private final MutableList<Footprint> outers = Lists.mutable.empty();
     private double floorArea;
     private PlanRegions regions;
     private Plan plan;
 
-    private StoreyPlan(House house, Body.Storeys body, MutableList<String> faults) {
+    private StoreyPlan(House house, Body.Storeys body, ShellFaults faults) {
         this.house = house;
         this.body = body;
         this.count = body.storeys().size();
@@ -36,7 +36,7 @@ final class StoreyPlan {
     }
 
     /** The plan, or none where faults were added. */
-    static Optional<StoreyPlan> of(House house, Body.Storeys body, MutableList<String> faults) {
+    static Optional<StoreyPlan> of(House house, Body.Storeys body, ShellFaults faults) {
         StoreyPlan plan = new StoreyPlan(house, body, faults);
         plan.footprints();
         if (faults.isEmpty()) {
@@ -75,17 +75,21 @@ final class StoreyPlan {
             Footprint inner = footprint(k, false);
             if (outer.turnsBack(storey.footprint())
                     || !Plan.polygon(corners(outer)).isValid()) {
-                faults.add(say(
+                faults.add(
+                        ShellFault.Part.STOREY,
+                        storey.name(),
                         "Storey \"%s\": its footprint crosses itself once its walls are moved to the outside of the finished"
                                 + " envelope. Check the corners and the walls' thicknesses.",
-                        storey.name()));
+                        storey.name());
             } else if (inner.turnsBack(storey.footprint())
                     || !Plan.polygon(corners(inner)).isValid()) {
-                faults.add(say(
+                faults.add(
+                        ShellFault.Part.STOREY,
+                        storey.name(),
                         "Storey \"%s\": its walls leave no room between their inner faces somewhere. Check the footprint's line (%s)"
                                 + " and the walls' thicknesses.",
                         storey.name(),
-                        body.line().name().toLowerCase(Locale.ROOT).replace('_', '-')));
+                        body.line().name().toLowerCase(Locale.ROOT).replace('_', '-'));
             }
             floorArea += inner.area();
             outers.add(outer);
@@ -135,16 +139,21 @@ final class StoreyPlan {
         for (int k = 0; k < count; k++) {
             ImmutableList<Vertex> walk = plan.walk(k);
             if (walk.distinct().size() != walk.size()) {
-                faults.add(say(
+                faults.add(
+                        ShellFault.Part.STOREY,
+                        body.storeys().get(k).name(),
                         "Storey \"%s\": its walls touch themselves outside, closer than 0.1 mm. Check the corners and the"
                                 + " walls' thicknesses.",
-                        body.storeys().get(k).name()));
+                        body.storeys().get(k).name());
             }
             if (k > 0 && plan.cellsOf(k - 1).noneSatisfy(plan.cellsOf(k)::contains)) {
-                faults.add(say(
+                faults.add(
+                        ShellFault.Part.STOREY,
+                        body.storeys().get(k).name(),
                         "Storey \"%s\" does not stand on \"%s\": their footprints nowhere overlap. Check the footprints'"
                                 + " corners; all storeys are measured from one origin.",
-                        body.storeys().get(k).name(), body.storeys().get(k - 1).name()));
+                        body.storeys().get(k).name(),
+                        body.storeys().get(k - 1).name());
             }
         }
     }
@@ -156,17 +165,25 @@ final class StoreyPlan {
             Body.Storey above = body.storeys().get(k + 1);
             ImmutableList<PlanRegions.Region> open = regions.beside(k, true, false);
             if (open.notEmpty() && below.terrace().isEmpty()) {
-                faults.add(say(
+                faults.add(
+                        ShellFault.Part.STOREY,
+                        below.name(),
                         "Storey \"%s\": \"%s\" does not cover %s. Add terrace or lower-roof with the assembly that"
                                 + " lies there; only what walls of different thickness explain needs none.",
-                        below.name(), above.name(), place(open)));
+                        below.name(),
+                        above.name(),
+                        place(open));
             }
             ImmutableList<PlanRegions.Region> over = regions.beside(k, false, false);
             if (over.notEmpty() && above.overhang().isEmpty()) {
-                faults.add(say(
+                faults.add(
+                        ShellFault.Part.STOREY,
+                        above.name(),
                         "Storey \"%s\": it projects over \"%s\" by %s. Add overhang with the assembly of its floor;"
                                 + " only what walls of different thickness explain needs none.",
-                        above.name(), below.name(), place(over)));
+                        above.name(),
+                        below.name(),
+                        place(over));
             }
         }
     }

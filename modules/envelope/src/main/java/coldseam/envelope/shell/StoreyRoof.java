@@ -36,8 +36,7 @@ final class StoreyRoof {
     }
 
     /** The roof, or none where a fault was added. */
-    static Optional<StoreyRoof> of(
-            House house, Body.Storeys body, Plan plan, StoreyLevels levels, MutableList<String> faults) {
+    static Optional<StoreyRoof> of(House house, Body.Storeys body, Plan plan, StoreyLevels levels, ShellFaults faults) {
         ImmutableList<Vertex> walk = plan.walk(body.storeys().size() - 1);
         ImmutableList<Vertex> ring = Facet.straight(walk);
         int least = ring.indexOf(ring.min());
@@ -46,13 +45,14 @@ final class StoreyRoof {
         boolean square = RoofShape.rectangle(corners);
         Body.Storey storey = body.storeys().getLast();
         if (!RoofShape.flatTop(r) && !square) {
-            faults.add(String.format(
-                    Locale.ROOT,
+            faults.add(
+                    ShellFault.Part.ROOF,
+                    "",
                     "Roof: a %s roof needs a rectangular top storey, but the outer faces of \"%s\" have %d corners (steps between"
                             + " walls of different thickness count). Use a flat roof, or describe the body by explicit surfaces.",
                     r.form().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                     storey.name(),
-                    corners.size()));
+                    corners.size());
             return Optional.empty();
         }
         boolean sided = r.form() == Body.Roof.Form.MONO_PITCH || r.form() == Body.Roof.Form.GABLE;

@@ -18,8 +18,18 @@ final class WallPieces {
     /** The height that stands for "up to the roof". */
     static final long ROOF = Long.MAX_VALUE;
 
-    /** A heated range of heights over a cell. */
-    record Span(long bottom, long top) {}
+    /**
+     * A heated range of heights over a cell.
+     *
+     * @param first index of the lowest storey it runs through
+     * @param last index of the highest
+     */
+    record Span(long bottom, long top, int first, int last) {
+
+        Span between(long from, long to) {
+            return new Span(from, to, first, last);
+        }
+    }
 
     /**
      * Whose face it is.
@@ -101,10 +111,10 @@ final class WallPieces {
                     continue;
                 }
                 if (span.bottom() < cut.bottom()) {
-                    next.add(new Span(span.bottom(), cut.bottom()));
+                    next.add(span.between(span.bottom(), cut.bottom()));
                 }
                 if (cut.top() < span.top()) {
-                    next.add(new Span(cut.top(), span.top()));
+                    next.add(span.between(cut.top(), span.top()));
                 }
             }
             rest = next;
@@ -120,7 +130,7 @@ final class WallPieces {
         int full = fullOnLeft ? bound.left() : bound.right();
         int empty = fullOnLeft ? bound.right() : bound.left();
         MutableList<Integer> here = Lists.mutable.empty();
-        for (int k = 0; k < storeys; k++) {
+        for (int k = span.first(); k <= span.last(); k++) {
             if (plan.in(full, k) && !plan.in(empty, k)) {
                 here.add(k);
             }
@@ -139,12 +149,16 @@ final class WallPieces {
         for (int i = 0; i < here.size(); i++) {
             int storey = here.get(i);
             long to = i + 1 < here.size() ? levels.takeOver().get(here.get(i + 1) - 1) : ROOF;
-            Span part = new Span(Math.max(from, span.bottom()), Math.min(to, span.top()));
+            Span part = span.between(Math.max(from, span.bottom()), Math.min(to, span.top()));
             if (part.bottom() < part.top()) {
                 Owner owner = new Owner(storey, bound.side(storey, fullOnLeft).orElseThrow(), false);
                 if (meetsGround.test(owner) && part.bottom() < 0) {
-                    add(new Owner(storey, owner.line(), true), a, b, new Span(part.bottom(), Math.min(0, part.top())));
-                    part = new Span(Math.min(0, part.top()), part.top());
+                    add(
+                            new Owner(storey, owner.line(), true),
+                            a,
+                            b,
+                            part.between(part.bottom(), Math.min(0, part.top())));
+                    part = part.between(Math.min(0, part.top()), part.top());
                 }
                 if (part.bottom() < part.top()) {
                     add(owner, a, b, part);

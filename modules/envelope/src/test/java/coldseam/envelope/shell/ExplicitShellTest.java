@@ -149,4 +149,109 @@ class ExplicitShellTest {
         surfaces.addAll(reversed);
         assertEquals(1, assertThrows(ShellException.class, this::build).faults().size());
     }
+
+    private ImmutableList<String> refused() {
+        return assertThrows(ShellException.class, this::build).faults();
+    }
+
+    private void refusedOnce(String... parts) {
+        ImmutableList<String> faults = refused();
+        assertEquals(1, faults.size(), faults.toString());
+        for (String part : parts) {
+            assertTrue(faults.getFirst().contains(part), faults.getFirst());
+        }
+    }
+
+    /** A box of 4 m from a corner on, by names of its own. */
+    private void box(String name, double x, double y, double z) {
+        double[][] plan = {{0, 0}, {4, 0}, {4, 4}, {0, 4}};
+        for (int i = 0; i < 4; i++) {
+            point(name + i, x + plan[i][0], y + plan[i][1], z);
+            point(name + "t" + i, x + plan[i][0], y + plan[i][1], z + 3);
+        }
+        surface(name + " floor", Body.Use.FLOOR, "slab", name + 0, name + 3, name + 2, name + 1);
+        surface(name + " roof", Body.Use.ROOF, "roof", name + "t0", name + "t1", name + "t2", name + "t3");
+        for (int i = 0; i < 4; i++) {
+            int j = (i + 1) % 4;
+            surface(name + " wall " + i, Body.Use.WALL, "wall", name + i, name + j, name + "t" + j, name + "t" + i);
+        }
+    }
+
+    private void change(String name, Body.Use use, Exposure exposure) {
+        surfaces.replaceAll(s -> s.name().equals(name)
+                ? new Body.ExplicitSurface(s.name(), s.points(), s.assembly(), exposure, use)
+                : s);
+    }
+
+    @Test
+    void twoBoxesApartAreTwoRooms() {
+        box("a", 0, 0, 0);
+        box("b", 10, 0, 0);
+        Shell shell = build();
+        assertTrue(shell.closed());
+        assertEquals(2 * 48, shell.externalVolume(), ROUND_OFF);
+    }
+
+    @Test
+    void twoBoxesThroughOneAnotherAreRefused() {
+        box("a", 0, 0, 0);
+        box("b", 2, 1, 1);
+        assertTrue(
+                refused()
+                        .anySatisfy(
+                                f -> f.contains("\"b wall 0\": it passes through \"a wall 1\" at [4.000 m, 1.000 m,")),
+                refused().toString());
+    }
+
+    @Test
+    void aRoomInsideOutBesideARoomIsRefused() {
+        box("a", 0, 0, 0);
+        int own = surfaces.size();
+        box("b", 10, 0, 0);
+        for (int i = own; i < surfaces.size(); i++) {
+            Body.ExplicitSurface s = surfaces.get(i);
+            surfaces.set(
+                    i,
+                    new Body.ExplicitSurface(s.name(), s.points().toReversed(), s.assembly(), s.exposure(), s.use()));
+        }
+        refusedOnce("\"b floor\": it and what it meets enclose nothing");
+    }
+
+    @Test
+    void usesFitTheWayASurfaceFaces() {
+        box("a", 0, 0, 0);
+        change("a roof", Body.Use.FLOOR, Exposure.ground());
+        refusedOnce("\"a roof\"", "inclined 0° to the upward vertical, but a floor faces downwards");
+        change("a roof", Body.Use.WALL, Exposure.outdoors());
+        refusedOnce("\"a roof\"", "a wall stands");
+        change("a roof", Body.Use.ROOF, Exposure.outdoors());
+        change("a wall 1", Body.Use.TERRACE, Exposure.outdoors());
+        refusedOnce("\"a wall 1\"", "inclined 90°", "a terrace is level");
+        change("a wall 1", Body.Use.CEILING, Exposure.outdoors());
+        refusedOnce("a ceiling under a loft faces upwards");
+        change("a wall 1", Body.Use.ROOF, Exposure.outdoors());
+        refusedOnce("a roof faces upwards, less than 90°");
+    }
+
+    @Test
+    void whatFacesTheGroundOrACrawlSpaceLiesWhereItCan() {
+        box("a", 0, 0, 0);
+        change("a wall 2", Body.Use.WALL, Exposure.ground());
+        refusedOnce("\"a wall 2\": it faces the ground, but begins at 0.000 m and the ground lies at 0.000 m");
+        change("a wall 2", Body.Use.WALL, new Exposure(Exposure.Kind.CRAWL_SPACE, "", 1));
+        refusedOnce("\"a wall 2\": it faces a crawl space, but no floor does");
+        change("a wall 2", Body.Use.WALL, Exposure.outdoors());
+        change("a roof", Body.Use.ROOF, Exposure.ground());
+        refusedOnce("\"a roof\": it faces the ground, but only floors and walls can");
+    }
+
+    @Test
+    void anOutlineThatCrossesItselfIsRefused() {
+        terraceBelowARoof();
+        point("g", 2, 0, 8);
+        surface("kite", Body.Use.WALL, "wall", "a0", "b3", "b0", "g", "a3");
+        assertTrue(
+                refused().anySatisfy(f -> f.contains("\"kite\": its outline crosses or touches itself")),
+                refused().toString());
+    }
 }

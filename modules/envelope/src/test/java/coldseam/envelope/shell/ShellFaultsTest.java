@@ -68,6 +68,17 @@ class ShellFaultsTest {
     }
 
     @Test
+    void nothingMayBeLeftIndoors() {
+        // 50 mm up to the top of a ceiling of 100 mm.
+        ImmutableList<String> faults =
+                faults(Houses.body(Houses.flat(), Houses.storey("a", Houses.rectangle(0, 0, 5, 5), 0.05, "wall")));
+        assertEquals(5, faults.size(), faults.toString());
+        assertTrue(faults.get(0).contains("Surface \"a wall 0\": nothing is left of it"), faults.get(0));
+        assertTrue(faults.get(0).contains("inside. Make it larger"), faults.get(0));
+        assertTrue(faults.getLast().contains("nothing is left indoors"), faults.getLast());
+    }
+
+    @Test
     void everyFaultIsNamedAtOnce() {
         Body.Storey bad = Houses.storey("a", Houses.rectangle(0, 0, 5, 5), -1, "unknown wall");
         ImmutableList<String> faults = faults(Houses.body(Houses.roof(Body.Roof.Form.MONO_PITCH, 89, 7, false), bad));

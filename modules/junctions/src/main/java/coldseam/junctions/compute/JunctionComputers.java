@@ -15,6 +15,7 @@ import coldseam.junctions.PenLine;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.hand.HandDrawing;
+import coldseam.junctions.path.ControlLines;
 import coldseam.junctions.path.PenLines;
 import coldseam.junctions.path.WeakestPaths;
 import coldseam.junctions.section.Composer;
@@ -149,6 +150,7 @@ public final class JunctionComputers {
                 coldest.at(),
                 penLine,
                 WeakestPaths.of(composition),
+                ControlLines.of(composition, detail, penLine),
                 notes.distinct().toImmutable());
     }
 

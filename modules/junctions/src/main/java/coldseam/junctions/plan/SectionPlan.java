@@ -31,6 +31,21 @@ public record SectionPlan(ImmutableList<Piece> pieces, PlanarSubdivision seen, I
      */
     public record Piece(Polygon outline, Material material, Role role, boolean solved, Origin origin) {}
 
+    /** Where a layer lies in respect of its surface's thickest run of insulation. */
+    public enum Zone {
+        /** Towards the rooms. */
+        INSIDE,
+        /** In the insulation, or in a surface that has none. */
+        WITHIN,
+        /** Away from the rooms. */
+        OUTSIDE;
+
+        /** Whether the insulation lies between the two. */
+        public boolean opposite(Zone other) {
+            return this != WITHIN && other != WITHIN && this != other;
+        }
+    }
+
     /** What a piece was painted for. */
     public sealed interface Origin {
 
@@ -40,8 +55,9 @@ public record SectionPlan(ImmutableList<Piece> pieces, PlanarSubdivision seen, I
          * @param first whether it is the kind's first surface
          * @param index from the inside, from 0 on
          * @param layer as the house has it
+         * @param zone of the surface's insulation on which it lies
          */
-        record OfLayer(boolean first, int index, Layer layer) implements Origin {}
+        record OfLayer(boolean first, int index, Layer layer, Zone zone) implements Origin {}
 
         /** Something of the detail's own, by its name. */
         record OfDetail(String what) implements Origin {}

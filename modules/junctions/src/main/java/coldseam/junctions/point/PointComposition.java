@@ -265,7 +265,8 @@ record PointComposition(PointSection section, ImmutableList<Piece> pieces, Immut
                         new Origin.OfLayer(
                                 true,
                                 band.strata().indexOf(stratum),
-                                stratum.layer().layer())));
+                                stratum.layer().layer(),
+                                band.zoneOf(stratum))));
             }
             if (ground > 0) {
                 Material soil = MaterialLibrary.named("clay or silt").orElseThrow();

@@ -10,6 +10,7 @@ import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.junctions.kind.KindForm;
 import coldseam.junctions.language.DrawingNames;
+import coldseam.junctions.plan.SectionPlan.Zone;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -198,14 +199,13 @@ public record Band(
         return usual.isEmpty() && role != Role.AIR_LAYER ? all : usual;
     }
 
-    /** Where a layer lies in respect of the band's thickest run of insulation; a band without one has no sides. */
-    enum Zone {
-        INSIDE,
-        WITHIN,
-        OUTSIDE
+    /** Where one of this band's layers lies in respect of its insulation. */
+    public Zone zoneOf(Stratum stratum) {
+        Zone zone = zone(stratum);
+        return zone == null ? Zone.WITHIN : zone;
     }
 
-    /** The zone of one of this band's layers; null without insulation. */
+    /** Where one of this band's layers lies; null without insulation, where there is no side. */
     Zone zone(Stratum stratum) {
         ImmutableList<Stratum> run = insulation();
         if (run.isEmpty()) {

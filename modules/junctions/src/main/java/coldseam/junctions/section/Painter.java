@@ -12,6 +12,7 @@ import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.LineRange;
 import coldseam.junctions.language.Statement;
 import coldseam.junctions.plan.SectionPlan.Origin;
+import coldseam.junctions.plan.SectionPlan.Zone;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -125,7 +126,7 @@ final class Painter {
             if (!paint.roles().contains(stratum.role())) {
                 continue;
             }
-            Band.Zone zone = band.zone(stratum);
+            Zone zone = band.zone(stratum);
             Side near = named(paint, band, stratum)
                     .or(() -> end(paint, stratum.role(), zone))
                     .map(this::side)
@@ -139,7 +140,8 @@ final class Painter {
             Origin origin = new Origin.OfLayer(
                     paint.first(),
                     band.strata().indexOf(stratum),
-                    stratum.layer().layer());
+                    stratum.layer().layer(),
+                    band.zoneOf(stratum));
             Painted.Effect effect = switch (stratum.layer().part()) {
                 case CARRIES_HEAT -> Painted.Effect.CONDUCTS;
                 case NEGLIGIBLE -> Painted.Effect.DRAWN;
@@ -173,8 +175,8 @@ final class Painter {
      * Where a role's layers end; an air layer with its cladding, unless the drawing says otherwise. A void inside the
      * insulation belongs to the lining.
      */
-    private static Optional<LineRange.End> end(Statement.PaintBand paint, Role role, Band.Zone zone) {
-        if (role == Role.AIR_LAYER && zone == Band.Zone.INSIDE) {
+    private static Optional<LineRange.End> end(Statement.PaintBand paint, Role role, Zone zone) {
+        if (role == Role.AIR_LAYER && zone == Zone.INSIDE) {
             return Optional.ofNullable(paint.ends().get(Statement.Which.all(Role.FINISH)))
                     .or(paint::to);
         }
@@ -206,7 +208,7 @@ final class Painter {
     }
 
     /** Where a layer ends that meets its like. */
-    private Side like(boolean first, Role role, Band.Zone zone) {
+    private Side like(boolean first, Role role, Zone zone) {
         if (scene.form().meeting() == KindForm.Meeting.END_TO_END) {
             return Side.at(0);
         }

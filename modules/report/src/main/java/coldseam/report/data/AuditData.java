@@ -8,7 +8,11 @@ import org.eclipse.collections.api.list.ImmutableList;
 record AuditData(
         @Says("always \"coldseam audit\"") String format,
 
-        @Says("raised when a key changes its meaning or goes; new keys may come without")
+        @Says(
+                "raised when a key changes its meaning or goes; new keys may come without. 3: a junction and a point break the"
+                        + " same rules, under one id (detail-not-chosen, transmittance-over-limit, and layer-broken, layer-not-shown,"
+                        + " detail-out-of-range and temperature-factor-under-limit for both); junctionSheet of an edge and of a finding is"
+                        + " sheet, which may be a point's; source is a word, with sourceSays beside it; every sentence is in SI units")
         int formatVersion,
 
         @Says("of the tool") String version,

@@ -6,6 +6,7 @@ import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.JunctionSheet;
 import coldseam.audit.Subject;
+import coldseam.audit.Value;
 import coldseam.conduction.Point;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Layer;
@@ -34,7 +35,7 @@ import org.eclipse.collections.impl.factory.SortedMaps;
 /** Turns the audit into its data. */
 final class Convert {
 
-    private static final int FORMAT_VERSION = 2;
+    private static final int FORMAT_VERSION = 3;
 
     private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);
 
@@ -159,9 +160,9 @@ final class Convert {
                 sheet.chosen(),
                 sheet.length(),
                 sheet.edges(),
-                Bounds.of(r.coupling()),
-                Bounds.of(r.psiExternal()),
-                Bounds.of(r.psiInternal()),
+                BoundsData.of(r.coupling()),
+                BoundsData.of(r.psiExternal()),
+                BoundsData.of(r.psiInternal()),
                 r.temperatureFactor(),
                 point(r.coldest()),
                 sheet.dewPointHumidity(),
@@ -188,8 +189,8 @@ final class Convert {
                         .map(best -> new SheetData.BestData(
                                 best.detail().id(),
                                 best.detail().name(),
-                                Bounds.of(best.psiExternal()),
-                                Bounds.of(best.psiInternal()),
+                                BoundsData.of(best.psiExternal()),
+                                BoundsData.of(best.psiInternal()),
                                 best.temperatureFactor())),
                 sheet.options().collect(Convert::option),
                 parameters(r),
@@ -203,8 +204,8 @@ final class Convert {
                 option.detail().id(),
                 option.detail().name(),
                 word(option.detail().rank()),
-                Bounds.of(option.psiExternal()),
-                Bounds.of(option.psiInternal()),
+                BoundsData.of(option.psiExternal()),
+                BoundsData.of(option.psiInternal()),
                 option.temperatureFactor(),
                 option.penLine().unbroken(),
                 option.penLine().neck(),
@@ -238,28 +239,29 @@ final class Convert {
                 point(edge.from()),
                 point(edge.to()),
                 row.sheet().map(JunctionSheet::id),
-                Bounds.of(row.psi()),
+                BoundsData.of(row.psi()),
                 row.factor(),
-                Bounds.of(row.loss()),
+                BoundsData.of(row.loss()),
+                SourceWords.kind(row.source()),
                 SourceWords.of(row.source()),
                 !row.source().known());
     }
 
     private static HeatLossData heatLoss(HeatLoss h) {
         return new HeatLossData(
-                Bounds.of(h.total()),
+                BoundsData.of(h.total()),
                 h.surfaces(),
                 h.ground(),
                 h.unheated(),
-                Bounds.of(h.positiveJunctions()),
-                Bounds.of(h.negativeJunctions()),
-                Bounds.of(h.points()),
-                Bounds.of(h.junctionShare()),
-                Bounds.of(h.otherSystemTotal()),
-                Bounds.of(h.vertexRemainder()),
+                BoundsData.of(h.positiveJunctions()),
+                BoundsData.of(h.negativeJunctions()),
+                BoundsData.of(h.points()),
+                BoundsData.of(h.junctionShare()),
+                BoundsData.of(h.otherSystemTotal()),
+                BoundsData.of(h.vertexRemainder()),
                 h.correctionRemainder(),
                 h.ventilation(),
-                Bounds.of(h.designLoad()),
+                BoundsData.of(h.designLoad()),
                 h.annualLoss(),
                 h.lines()
                         .collect(line -> new HeatLossData.LineData(
@@ -267,9 +269,9 @@ final class Convert {
                                 HeatLossWords.name(line.part()),
                                 line.size(),
                                 sizeUnit(line.group()),
-                                Bounds.of(line.transmittance()),
+                                BoundsData.of(line.transmittance()),
                                 line.factor(),
-                                Bounds.of(line.loss()))));
+                                BoundsData.of(line.loss()))));
     }
 
     private static String sizeUnit(HeatLoss.Group group) {
@@ -293,8 +295,19 @@ final class Convert {
                                 hole -> Lists.immutable.empty()),
                 f.subject().surface().map(coldseam.envelope.shell.Surface::name),
                 f.sheet().map(BridgeSheet::id),
-                f.loss().map(Bounds::of),
+                f.loss().map(BoundsData::of),
                 f.moneyPerYear(),
-                WORDS.toDo(f));
+                WORDS.toDo(f),
+                f.breaches()
+                        .collect(breach -> new FindingData.BreachData(
+                                breach.rule(), breach.evidence().values().collect(Convert::value))));
+    }
+
+    private static FindingData.ValueData value(Value value) {
+        return new FindingData.ValueData(
+                value.name(),
+                UnitSystem.SI.value(value.value().lower(), value.dimension()),
+                UnitSystem.SI.value(value.value().upper(), value.dimension()),
+                UnitSystem.SI.label(value.dimension()));
     }
 }

@@ -19,9 +19,10 @@ final class ConvertPoints {
                 row.surface().name(),
                 row.number(),
                 row.sheet().map(PointSheet::id),
-                Bounds.of(row.chi()),
+                BoundsData.of(row.chi()),
                 row.factor(),
-                Bounds.of(row.loss()),
+                BoundsData.of(row.loss()),
+                SourceWords.kind(row.source()),
                 SourceWords.of(row.source()),
                 !row.source().known());
     }
@@ -43,8 +44,8 @@ final class ConvertPoints {
                 result.setup().host().name(),
                 result.transmittance(),
                 result.solved().section().area(),
-                Bounds.of(result.solved().coupling()),
-                Bounds.of(result.chi()),
+                BoundsData.of(result.solved().coupling()),
+                BoundsData.of(result.chi()),
                 result.temperatureFactor(),
                 sheet.dewPointHumidity(),
                 sheet.mouldHumidity(),
@@ -53,7 +54,7 @@ final class ConvertPoints {
                         .map(best -> new PointSheetData.BestPoint(
                                 best.detail().id(),
                                 best.detail().name(),
-                                Bounds.of(best.chi()),
+                                BoundsData.of(best.chi()),
                                 best.temperatureFactor())),
                 result.solved().solution().unknowns(),
                 result.solved().solution().met(),

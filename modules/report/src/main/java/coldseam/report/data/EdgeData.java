@@ -16,9 +16,13 @@ record EdgeData(
         double angle_deg,
         ImmutableList<Double> from_m,
         ImmutableList<Double> to_m,
-        Optional<String> junctionSheet,
-        @Says("in the dimensions in use") Bounds psi_W_per_mK,
+        Optional<String> sheet,
+        @Says("in the dimensions in use") BoundsData psi_W_per_mK,
         double temperatureFactor,
-        Bounds loss_W_per_K,
-        @Says("of psi") String source,
+        BoundsData loss_W_per_K,
+        @Says("of psi: computed, stand-in, own or none") String source,
+
+        @Says("the same in words; of an own psi what the house file cites")
+        String sourceSays,
+
         @Says("whether psi is a stand-in") boolean unknown) {}

@@ -7,7 +7,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** A finding. */
 record FindingData(
         @Says("as in the drawing") int number,
-        String rule,
+        @Says("the leading one") String rule,
         String severity,
         String title,
         String what,
@@ -19,7 +19,21 @@ record FindingData(
         ImmutableList<String> edges,
 
         Optional<String> surface,
-        Optional<String> junctionSheet,
-        @Says("against the best option of the catalogue") Optional<Bounds> loss_W_per_K,
+        @Says("of the worst junction or point") Optional<String> sheet,
+        @Says("against the best option of the catalogue") Optional<BoundsData> loss_W_per_K,
         @Says("in the house's currency") OptionalDouble moneyPerYear,
-        String toDo) {}
+        String toDo,
+
+        @Says("of rules by it, the leading one first") ImmutableList<BreachData> breaches) {
+
+    record BreachData(String rule, ImmutableList<ValueData> values) {}
+
+    record ValueData(
+            @Says("what it is of") String name,
+            double lower,
+
+            @Says("the same as lower where it is no interval")
+            double upper,
+
+            @Says("empty for plain numbers") String unit) {}
+}

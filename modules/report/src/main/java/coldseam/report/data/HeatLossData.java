@@ -5,24 +5,24 @@ import org.eclipse.collections.api.list.ImmutableList;
 
 /** The heat-loss coefficient by transmission. */
 record HeatLossData(
-        @Says("H_T") Bounds total_W_per_K,
+        @Says("H_T") BoundsData total_W_per_K,
         double surfaces_W_per_K,
         double ground_W_per_K,
         double unheated_W_per_K,
-        Bounds positiveJunctions_W_per_K,
-        Bounds negativeJunctions_W_per_K,
-        Bounds points_W_per_K,
-        @Says("0 to 1; may be negative") Bounds junctionShare,
-        Bounds otherDimensionsTotal_W_per_K,
+        BoundsData positiveJunctions_W_per_K,
+        BoundsData negativeJunctions_W_per_K,
+        BoundsData points_W_per_K,
+        @Says("0 to 1; may be negative") BoundsData junctionShare,
+        BoundsData otherDimensionsTotal_W_per_K,
 
         @Says("of this system minus the other: where three edges meet")
-        Bounds vertexRemainder_W_per_K,
+        BoundsData vertexRemainder_W_per_K,
 
         @Says("the rest of that difference: corrections of U that no section holds")
         double correctionRemainder_W_per_K,
 
         OptionalDouble ventilation_W_per_K,
-        Bounds designLoad_W,
+        BoundsData designLoad_W,
         OptionalDouble annualLoss_kWh,
         @Says("their sum is the total") ImmutableList<LineData> lines) {
 
@@ -33,8 +33,8 @@ record HeatLossData(
             @Says("m2, m or empty for a count") String sizeUnit,
 
             @Says("W/(m2K), W/(mK) or W/K, by the size's unit")
-            Bounds transmittance,
+            BoundsData transmittance,
 
             double temperatureFactor,
-            Bounds loss_W_per_K) {}
+            BoundsData loss_W_per_K) {}
 }

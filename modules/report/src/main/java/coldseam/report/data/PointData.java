@@ -11,9 +11,10 @@ record PointData(
         java.util.Optional<String> sheet,
 
         @Says("of one, for the whole difference to the far side")
-        Bounds chi_W_per_K,
+        BoundsData chi_W_per_K,
 
         @Says("that weighs it") double temperatureFactor,
-        @Says("number times chi times temperature factor") Bounds loss_W_per_K,
-        String source,
+        @Says("number times chi times temperature factor") BoundsData loss_W_per_K,
+        @Says("of chi: computed, stand-in or none") String source,
+        @Says("the same in words") String sourceSays,
         @Says("whether its chi is a stand-in") boolean unknown) {}

@@ -18,9 +18,9 @@ record PointSheetData(
         @Says("of the disc that was computed") double discArea_m2,
 
         @Says("thermal coupling coefficient L3D of the disc")
-        Bounds coupling_W_per_K,
+        BoundsData coupling_W_per_K,
 
-        Bounds chi_W_per_K,
+        BoundsData chi_W_per_K,
 
         @Says("with a surface resistance of 0.25 m2K/W; an estimate")
         double temperatureFactor,
@@ -40,5 +40,5 @@ record PointSheetData(
         @Says("whether the interval is as narrow as asked") boolean accuracyMet,
         ImmutableList<String> notes) {
 
-    record BestPoint(String detail, String detailName, Bounds chi_W_per_K, double temperatureFactor) {}
+    record BestPoint(String detail, String detailName, BoundsData chi_W_per_K, double temperatureFactor) {}
 }

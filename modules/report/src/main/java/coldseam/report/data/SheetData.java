@@ -13,9 +13,9 @@ record SheetData(
         @Says("whether the house file chose the detail") boolean chosen,
         double length_m,
         @Says("names of edges") ImmutableList<String> edges,
-        @Says("thermal coupling coefficient L2D") Bounds coupling_W_per_mK,
-        Bounds psiExternal_W_per_mK,
-        Bounds psiInternal_W_per_mK,
+        @Says("thermal coupling coefficient L2D") BoundsData coupling_W_per_mK,
+        BoundsData psiExternal_W_per_mK,
+        BoundsData psiInternal_W_per_mK,
 
         @Says("with a surface resistance of 0.25 m2K/W; an estimate")
         double temperatureFactor,
@@ -72,8 +72,8 @@ record SheetData(
             String detail,
             String detailName,
             String rank,
-            Bounds psiExternal_W_per_mK,
-            Bounds psiInternal_W_per_mK,
+            BoundsData psiExternal_W_per_mK,
+            BoundsData psiInternal_W_per_mK,
             double temperatureFactor,
             boolean unbroken,
             @Says("zero where broken") double neck_m,
@@ -84,7 +84,7 @@ record SheetData(
     record BestData(
             String detail,
             String detailName,
-            Bounds psiExternal_W_per_mK,
-            Bounds psiInternal_W_per_mK,
+            BoundsData psiExternal_W_per_mK,
+            BoundsData psiInternal_W_per_mK,
             double temperatureFactor) {}
 }

@@ -22,6 +22,13 @@ public final class Palette {
     /** Isotherms. */
     public static final Ink MIST = Ink.of(0x6E8CA0);
 
+    /** Air control. */
+    public static final Ink FERN = Ink.of(0x2E7D4B);
+    /** Water control. */
+    public static final Ink RAIN = Ink.of(0x2B6CB0);
+    /** Vapour control. */
+    public static final Ink HEATHER = Ink.of(0xC7A4D4);
+
     public static final Ink WHITE = Ink.of(0xFFFFFF);
 
     private Palette() {}

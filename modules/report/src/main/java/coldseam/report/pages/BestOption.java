@@ -50,7 +50,9 @@ final class BestOption {
         double left = (flow.width() - GAP) * DRAWN;
         Block words = words();
         SectionPicture picture = SectionPicture.of(
-                best, Limits.of(page.audit().house().site()), page.print().units());
+                best,
+                MarkedTemperatures.of(page.audit().house().site()),
+                page.print().units());
         double needed = words.height(flow.width() - GAP - left);
         flow.need(Math.max(LEAST, needed) + 50);
         flow.heading("Best option of the catalogue for these layers: "

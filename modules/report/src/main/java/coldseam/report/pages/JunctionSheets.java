@@ -52,7 +52,7 @@ public final class JunctionSheets {
         flow.space(6);
         SectionPicture picture = SectionPicture.of(
                 sheet.result(),
-                Limits.of(page.audit().house().site()),
+                MarkedTemperatures.of(page.audit().house().site()),
                 page.print().units());
         Block words = Blocks.panel(words(page, sheet), Palette.FROST, Palette.DEEP);
         // The drawing takes what the tables and words of the first page leave.

@@ -74,7 +74,7 @@ public final class PointSheets {
                 Style.BODY.with(sheet.chosen() ? Palette.SLATE : Palette.EMBER)));
         flow.space(6);
         new PointDetailSheet(flow, page.print(), sheet.result())
-                .write(Limits.of(page.audit().house().site()), words(page, sheet));
+                .write(MarkedTemperatures.of(page.audit().house().site()), words(page, sheet));
     }
 
     /** What a builder takes from the numbers. */

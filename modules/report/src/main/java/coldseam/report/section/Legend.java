@@ -2,6 +2,7 @@ package coldseam.report.section;
 
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.ControlLine;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
@@ -11,6 +12,7 @@ import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Type;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.BiConsumer;
 
 /** What the lines of a section mean, and its scale with a bar. */
@@ -22,6 +24,9 @@ public final class Legend {
     /** Height of the scale bar alone, points. */
     public static final double BAR = 20;
 
+    /** Length of a control layer's sample, points. */
+    private static final double SAMPLE = 14;
+
     private static final Type TYPE = Type.of(7.2);
 
     private Legend() {}
@@ -31,6 +36,7 @@ public final class Legend {
     /** Draws it into the lower part of a box. */
     public static void draw(Canvas canvas, Box box, SectionPicture picture, SectionDrawing drawing) {
         bar(canvas, box.x0(), box.y0() + 20, picture.system(), drawing, true);
+        controls(canvas, box.x1(), box.y0() + 20, picture);
         double x = box.x0();
         double y = box.y0() + 4;
         for (Entry entry : entries(picture)) {
@@ -41,6 +47,19 @@ public final class Legend {
             entry.sample.accept(canvas, new Spot(x, y + 2.4));
             canvas.text(entry.words, x + 22, y, TYPE, Align.LEFT);
             x += width;
+        }
+    }
+
+    /** The control layers' lines, beside the scale, from the right. */
+    private static void controls(Canvas canvas, double x1, double y, SectionPicture picture) {
+        double x = x1;
+        for (ControlLine line : picture.controls().toReversed()) {
+            String word = line.control().name().toLowerCase(Locale.ROOT);
+            x -= canvas.metrics().width(word, TYPE);
+            canvas.text(word, x, y - 0.5, TYPE, Align.LEFT);
+            x -= SAMPLE + 3;
+            canvas.line(x, y + 1.9, x + SAMPLE, y + 1.9, Overlays.pen(line.control()));
+            x -= 8;
         }
     }
 

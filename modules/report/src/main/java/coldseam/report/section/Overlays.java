@@ -1,6 +1,8 @@
 package coldseam.report.section;
 
+import coldseam.envelope.Control;
 import coldseam.files.quantity.Dimension;
+import coldseam.junctions.ControlLine;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.WeakestPath;
 import coldseam.report.drawing.Align;
@@ -11,6 +13,8 @@ import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Type;
+import java.util.Locale;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -19,6 +23,9 @@ final class Overlays {
 
     static final Pen PEN_LINE = Pen.of(2.4, Palette.DEEP).dashed(9, 3.5);
     static final Pen PATH = Pen.of(1.3, Palette.EMBER).dashed(2.6, 1.8);
+    private static final Pen VAPOUR = Pen.of(3.2, Palette.HEATHER);
+    private static final Pen AIR = Pen.of(1.1, Palette.FERN);
+    private static final Pen WATER = Pen.of(1.3, Palette.RAIN).dashed(7, 1.5, 1.5, 1.5);
     private static final Pen HALO = Pen.of(4, Palette.WHITE).rounded();
 
     private final SectionPicture picture;
@@ -35,6 +42,7 @@ final class Overlays {
     void reserve() {
         picture.penLine().ifPresent(line -> reserve(view.at(line.path())));
         picture.weakestPath().ifPresent(path -> reserve(view.at(path.path())));
+        picture.controls().forEach(line -> reserve(view.at(line.path())));
         picture.coldest().ifPresent(c -> {
             Spot at = view.at(c.at());
             occupied.take(new Box(at.x() - 6, at.y() - 6, at.x() + 6, at.y() + 6));
@@ -50,7 +58,26 @@ final class Overlays {
         }
     }
 
+    /** How the line of a control layer is drawn: one may lie upon the other. */
+    static Pen pen(Control control) {
+        return switch (control) {
+            case HEAT -> PEN_LINE;
+            case AIR -> AIR;
+            case WATER -> WATER;
+            case VAPOUR -> VAPOUR;
+        };
+    }
+
+    /** The control layers' lines, the widest first. */
+    private void controls(Canvas canvas) {
+        picture.controls()
+                .toSortedListBy(line -> -pen(line.control()).width())
+                .forEach(line ->
+                        canvas.stroke(view.at(line.path()), pen(line.control()).rounded()));
+    }
+
     void drawPaths(Canvas canvas) {
+        controls(canvas);
         picture.weakestPath().ifPresent(path -> weakest(canvas, path));
         picture.penLine().ifPresent(line -> {
             canvas.stroke(view.at(line.path()), HALO);
@@ -84,7 +111,23 @@ final class Overlays {
 
     void drawMarks(Canvas canvas) {
         picture.penLine().ifPresent(line -> penMarks(canvas, line));
+        picture.controls().forEach(line -> controlMarks(canvas, line));
         picture.coldest().ifPresent(c -> coldest(canvas, c));
+    }
+
+    /** Where a control layer does not reach the other surface. */
+    private void controlMarks(Canvas canvas, ControlLine line) {
+        String word = line.control().name().toLowerCase(Locale.ROOT);
+        Optional<String> says = line.match(
+                continuous -> Optional.empty(),
+                broken -> Optional.of(word + " stops here"),
+                changesSide -> Optional.of(word + " changes side"),
+                notShown -> Optional.empty());
+        says.ifPresent(words -> {
+            Spot at = view.at(line.path().getLast());
+            canvas.disc(at, 2.2, pen(line.control()).ink());
+            beside(canvas, words, at, 9, Type.of(7).with(Face.SEMIBOLD).with(Palette.EMBER));
+        });
     }
 
     private void penMarks(Canvas canvas, PenLine line) {

@@ -82,6 +82,7 @@ public final class PointPictures {
                 limits,
                 Optional.empty(),
                 Optional.empty(),
+                Lists.immutable.empty(),
                 Optional.of(new SectionPicture.Coldest(turned(result.solved().coldest()), coldest)));
     }
 

@@ -5,6 +5,7 @@ import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.ControlLine;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.WeakestPath;
@@ -26,6 +27,7 @@ import org.eclipse.collections.impl.factory.Lists;
  * @param limits temperatures whose isotherms are marked by name
  * @param penLine inside the insulation
  * @param weakestPath through everything
+ * @param controls the ways of air, water and vapour control; none where the layers are not known
  * @param coldest the coldest point of the indoor surface
  */
 public record SectionPicture(
@@ -37,6 +39,7 @@ public record SectionPicture(
         ImmutableList<Limit> limits,
         Optional<PenLine> penLine,
         Optional<WeakestPath> weakestPath,
+        ImmutableList<ControlLine> controls,
         Optional<Coldest> coldest) {
 
     /**
@@ -90,6 +93,7 @@ public record SectionPicture(
                 limits,
                 Optional.of(result.penLine()),
                 Optional.of(result.weakestPath()),
+                result.controls().select(line -> line.path().size() > 1),
                 Optional.of(new Coldest(result.coldest(), outdoor + result.temperatureFactor() * (indoor - outdoor))));
     }
 
@@ -110,6 +114,7 @@ public record SectionPicture(
                 Lists.immutable.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Lists.immutable.empty(),
                 warmest(section).map(solution::surface).map(surface -> new Coldest(surface.at(), surface.lowest())));
     }
 

@@ -11,6 +11,11 @@ import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeRow;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.rules.CondensationInsideRule;
+import coldseam.audit.rules.ControlLayerMisplacedRule;
+import coldseam.audit.rules.ControlLayerMisplacedRule.Misplaced;
+import coldseam.audit.rules.ControlLayerUnableRule;
+import coldseam.audit.rules.ControlLayerUnableRule.Unable;
+import coldseam.audit.rules.ControlLineBrokenRule;
 import coldseam.audit.rules.DetailNotChosenRule;
 import coldseam.audit.rules.DetailOutOfRangeRule;
 import coldseam.audit.rules.LayerBrokenRule;
@@ -23,9 +28,12 @@ import coldseam.audit.rules.TemperatureFactorUnderLimitRule;
 import coldseam.audit.rules.TerraceBelowDewPointRule;
 import coldseam.audit.rules.TransmittanceOverLimitRule;
 import coldseam.audit.rules.WeakestPathRule;
+import coldseam.envelope.Control;
 import coldseam.envelope.shell.OpenEdge;
 import coldseam.files.quantity.Dimension;
+import coldseam.junctions.ControlLine;
 import java.util.Locale;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -57,6 +65,43 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                     (found, say) ->
                             "hold vapour back on the warm side or let it out on the cold side, and have a dynamic"
                                     + " study made before anything is built"),
+            new RuleWords<>(
+                    "control-layer-misplaced",
+                    ControlLayerMisplacedRule.Found.class,
+                    (found, say) -> LayerWords.phrase(found.layers().collect(Misplaced::control)) + " of \""
+                            + found.assembly() + "\" on the wrong side of the insulation",
+                    (found, say) -> found.layers()
+                            .collect(
+                                    layer -> "\"" + layer.material()
+                                            + (layer.control() == Control.WATER
+                                                    ? "\" keeps out water on the room side of the insulation only, which gets wet"
+                                                    : "\" holds vapour back on the cold side of the insulation only, where it condenses"))
+                            .makeString("; "),
+                    (found, say) -> found.layers().anySatisfy(layer -> layer.control() == Control.WATER)
+                            ? "put a layer that sheds water outside the insulation"
+                            : "put a layer that governs vapour on the warm side, or give the monthly climate and show that"
+                                    + " the build-up dries"),
+            new RuleWords<>(
+                    "control-layer-unable",
+                    ControlLayerUnableRule.Found.class,
+                    (found, say) -> LayerWords.phrase(found.layers().collect(Unable::control)) + " of \""
+                            + found.assembly() + "\" is a name only",
+                    (found, say) ->
+                            found.layers().collect(RuleWords::unable).distinct().makeString("; "),
+                    (found, say) ->
+                            "name a layer that can do it, or add one; where this material can, give the source under controls"
+                                    + " of the material"),
+            new RuleWords<>(
+                    "control-line-broken",
+                    ControlLineBrokenRule.Found.class,
+                    (found, say) -> LayerWords.phrase(found.layers())
+                            + (found.changesSide() ? " changes sides of the insulation at " : " does not reach across ")
+                            + bridge(found.worst()),
+                    (found, say) ->
+                            found.lines().collect(RuleWords::stopped).distinct().makeString("; "),
+                    (found, say) -> found.changesSide()
+                            ? "let both surfaces control it on the same side of the insulation"
+                            : "draw what joins the two layers; " + say.better(found.worst())),
             new RuleWords<>(
                     "detail-not-chosen",
                     DetailNotChosenRule.Found.class,
@@ -254,6 +299,31 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                         say.say(found.area(), Dimension.AREA),
                         found.surfaces() == 1 ? "one surface" : found.surfaces() + " surfaces"),
                 (found, say) -> toDo);
+    }
+
+    private static String unable(Unable layer) {
+        String named = "\"" + layer.material() + "\" is named for " + LayerWords.word(layer.control()) + " control, ";
+        if (layer.aired()) {
+            return named + "but it is ventilated or lies outside a ventilated air layer";
+        }
+        return named
+                + (layer.known() ? "which that material cannot do" : "yet no source says that that material can do it");
+    }
+
+    private static String stopped(ControlLine line) {
+        String word = LayerWords.word(line.control()) + " control";
+        return line.<Optional<String>>match(
+                        continuous -> Optional.empty(),
+                        broken -> Optional.empty(),
+                        changes -> Optional.of(String.format(
+                                Locale.ROOT,
+                                "%s lies %s the insulation in one surface and %s it in the other, and nothing that is drawn"
+                                        + " joins the two",
+                                word,
+                                changes.first().name().toLowerCase(Locale.ROOT),
+                                changes.second().name().toLowerCase(Locale.ROOT))),
+                        notShown -> Optional.empty())
+                .orElse("no tape or lap along the joints of the drawing joins the two layers of " + word);
     }
 
     private static String condensation(CondensationInsideRule.Found found, Phrases say) {

@@ -16,6 +16,11 @@ public final class SourceWords {
                 none -> "not computed: " + why(none.reason()));
     }
 
+    /** What kind of source it is, in a word. */
+    public static String kind(BridgeSource source) {
+        return source.match(computed -> "computed", standIn -> "stand-in", own -> "own", none -> "none");
+    }
+
     /** Short, for a column. */
     public static String brief(BridgeSource source) {
         return source.match(

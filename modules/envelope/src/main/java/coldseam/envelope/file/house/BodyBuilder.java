@@ -52,7 +52,7 @@ final class BodyBuilder {
 
     private Body.Storey storey(FileStorey given, int index) {
         ImmutableList<Point2> corners = given.footprint().corners();
-        ImmutableList<Body.Wall> walls = walls(given, corners);
+        ImmutableList<Body.Wall> walls = walls(given);
         if (Outline.signedArea(corners) < 0) {
             // Backwards, side i becomes the old side n − 2 − i: it runs between the same two corners.
             int count = corners.size();
@@ -71,23 +71,31 @@ final class BodyBuilder {
                 given.floorThickness().orElse(0));
     }
 
-    /** With names: the given one, or storey, compass word and, where several face one way, their number. */
-    private ImmutableList<Body.Wall> walls(FileStorey storey, ImmutableList<Point2> corners) {
+    private ImmutableList<Body.Wall> walls(FileStorey storey) {
+        ImmutableList<String> names = names(storey);
+        return storey.walls()
+                .bySide(storey.footprint())
+                .collectWithIndex((wall, side) ->
+                        new Body.Wall(names.get(side), assembly(wall.assembly()), exposure(wall.faces())));
+    }
+
+    /** Names of a storey's walls: the given one, or storey, compass word and, where several face one way, their number. */
+    static ImmutableList<String> names(FileStorey storey) {
+        ImmutableList<Point2> corners = storey.footprint().corners();
         ImmutableList<FileWalls.FileWall> given = storey.walls().bySide(storey.footprint());
         ImmutableList<String> plain = given.collectWithIndex((wall, side) ->
                 storey.name() + " " + Outline.facing(corners, side).word() + " wall");
         MutableMap<String, Integer> count = Maps.mutable.empty();
-        MutableList<Body.Wall> walls = Lists.mutable.empty();
+        MutableList<String> names = Lists.mutable.empty();
         for (int side = 0; side < given.size(); side++) {
             FileWalls.FileWall wall = given.get(side);
             String base = wall.name().orElse(plain.get(side));
             boolean several =
                     wall.name().isPresent() ? given.count(each -> each == wall) > 1 : plain.count(base::equals) > 1;
             int number = count.merge(base, 1, Integer::sum);
-            walls.add(new Body.Wall(
-                    several ? base + " " + number : base, assembly(wall.assembly()), exposure(wall.faces())));
+            names.add(several ? base + " " + number : base);
         }
-        return walls.toImmutable();
+        return names.toImmutable();
     }
 
     private static Optional<String> assembly(String name) {

@@ -6,6 +6,7 @@ import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Doc;
 import coldseam.files.Noun;
+import coldseam.files.Position;
 import coldseam.files.Refers;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
@@ -32,7 +33,9 @@ record FileBase(
         @Doc("The space under a suspended floor.") Optional<FileCrawlSpace> crawlSpace,
 
         @Doc("What it faces, for a floor over an unheated space: its name among the neighbours.") @Refers("neighbour")
-        Optional<String> faces) {
+        Optional<String> faces,
+
+        Position place) {
 
     FileBase {
         String name = kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');

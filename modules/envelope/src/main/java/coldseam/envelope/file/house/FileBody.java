@@ -9,6 +9,7 @@ import coldseam.files.Faults;
 import coldseam.files.Marked;
 import coldseam.files.Named;
 import coldseam.files.Noun;
+import coldseam.files.Position;
 import coldseam.files.Positional;
 import coldseam.files.Refers;
 import coldseam.files.SelfChecking;
@@ -21,6 +22,9 @@ import org.eclipse.collections.api.list.ImmutableList;
 @Doc("The shape of the house.")
 sealed interface FileBody {
 
+    /** Where it stands in the file. */
+    Position place();
+
     @Marked("storeys")
     @Noun("a body by storeys")
     @Doc("Storeys stacked on one another.")
@@ -32,7 +36,8 @@ sealed interface FileBody {
             ImmutableList<FileStorey> storeys,
 
             @Doc("What lies under the lowest storey.") FileBase base,
-            @Doc("What lies over the top storey.") FileRoof roof)
+            @Doc("What lies over the top storey.") FileRoof roof,
+            Position place)
             implements FileBody, SelfChecking {
         @Override
         public void check(Faults faults) {
@@ -55,7 +60,9 @@ sealed interface FileBody {
             @Default("0 m")
             @Unit(Dimension.LENGTH)
             @Bounds(atLeast = "-100 m", atMost = "100 m")
-            double groundLevel)
+            double groundLevel,
+
+            Position place)
             implements FileBody {}
 
     @Noun("a surface")

@@ -148,6 +148,7 @@ record FileLayer(
                 filling.density(),
                 filling.compressiveStrength(),
                 filling.insulates() || conductivity <= Material.INSULATES_UP_TO,
+                filling.controls(),
                 new Provenance("resistance given in the house file", Provenance.Sureness.DECLARED));
     }
 }

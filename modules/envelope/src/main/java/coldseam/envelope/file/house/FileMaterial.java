@@ -1,5 +1,6 @@
 package coldseam.envelope.file.house;
 
+import coldseam.envelope.Control;
 import coldseam.envelope.Material;
 import coldseam.envelope.Provenance;
 import coldseam.files.BadValueException;
@@ -11,6 +12,9 @@ import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.map.MutableMap;
+import org.eclipse.collections.impl.factory.Maps;
 
 @Noun("a material")
 @Doc("A homogeneous material.")
@@ -37,11 +41,36 @@ record FileMaterial(
         @Doc("Whether it counts as insulation; up to 0.065 W/(m·K) it does unless this says otherwise.")
         Optional<Boolean> insulates,
 
+        @Doc(
+                "What a layer of it can control, each with the source that says so; a built-in material's own where left out.")
+        Optional<FileControls> controls,
+
         @Doc("Where the conductivity comes from, such as a declaration of performance or a test report.")
         String source,
 
         @Doc("How well the value is known.") @Default("declared")
         Provenance.Sureness sureness) {
+
+    /** What a layer of a material can control, each with its source. */
+    @Noun("what a material controls")
+    @Doc("What a layer of a material can control when it is joined up, each with the source that says so.")
+    record FileControls(
+            @Doc("Source that says that it is airtight.") Optional<String> air,
+
+            @Doc("Source that says that it sheds or keeps out water.")
+            Optional<String> water,
+
+            @Doc("Source that says that it slows vapour enough.")
+            Optional<String> vapour) {
+
+        ImmutableMap<Control, String> sources() {
+            MutableMap<Control, String> sources = Maps.mutable.empty();
+            air.ifPresent(source -> sources.put(Control.AIR, source));
+            water.ifPresent(source -> sources.put(Control.WATER, source));
+            vapour.ifPresent(source -> sources.put(Control.VAPOUR, source));
+            return sources.toImmutable();
+        }
+    }
 
     FileMaterial {
         if (vapourTight && vapourResistanceFactor.isPresent()) {
@@ -62,6 +91,7 @@ record FileMaterial(
                 density,
                 compressiveStrength,
                 insulates.orElse(conductivity <= Material.INSULATES_UP_TO),
+                controls.map(FileControls::sources).orElse(Maps.immutable.empty()),
                 new Provenance(source, sureness));
     }
 }

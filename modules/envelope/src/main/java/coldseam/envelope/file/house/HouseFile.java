@@ -9,7 +9,6 @@ import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
 import coldseam.files.KnownNames;
 import coldseam.files.Named;
-import coldseam.files.Position;
 import coldseam.files.SchemaWriter;
 import coldseam.files.SourceDocument;
 import coldseam.files.SourceNode;
@@ -97,7 +96,14 @@ public final class HouseFile {
 
     private static LoadedHouse loaded(FileHouse file) {
         MutableMap<String, Material> own = Maps.mutable.empty();
-        file.materials().forEach(each -> own.put(each.name(), each.value().material(each.name())));
+        file.materials().forEach(each -> {
+            Material said = each.value().material(each.name());
+            own.put(
+                    each.name(),
+                    MaterialLibrary.named(each.name())
+                            .map(said::controllingLike)
+                            .orElse(said));
+        });
         Function<String, Material> materials = name -> own.containsKey(name)
                 ? own.get(name)
                 : MaterialLibrary.named(name).orElseThrow();
@@ -120,23 +126,9 @@ public final class HouseFile {
                 house,
                 file.junctions().collect(FileChoice::placed),
                 file.ownPsi().collect(FileOwnPsi::placed),
-                openingPlaces(file),
-                file.seams()
-                        .toImmutableMap(
-                                Named::name, each -> each.value().surface().place()),
+                ShapePlaces.of(file),
                 file.points().collect(each -> each.value().placed(each)),
                 file.prices().details().toImmutableMap(Named::name, Named::place));
-    }
-
-    private static ImmutableMap<String, Position> openingPlaces(FileHouse file) {
-        MutableMap<String, Position> places = Maps.mutable.empty();
-        for (Named<FileOpening> row : file.openings()) {
-            row.value()
-                    .openings(row.name())
-                    .forEach(each ->
-                            places.put(each.name(), row.value().surface().place()));
-        }
-        return places.toImmutable();
     }
 
     private static ImmutableMap<String, Material> usedMaterials(

@@ -4,6 +4,12 @@ import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.OwnPsi;
 import coldseam.envelope.PointBridges;
+import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.ShellBuilder;
+import coldseam.envelope.shell.ShellException;
+import coldseam.envelope.shell.ShellFault;
+import coldseam.files.Faults;
+import coldseam.files.FileFaultException;
 import coldseam.files.Located;
 import coldseam.files.Named;
 import coldseam.files.Position;
@@ -16,8 +22,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param house checked as far as the file alone allows
  * @param choices the junction choices, as placed in the file
  * @param ownPsi the own psi values, likewise
- * @param openings place of the surface's name of each opening, by the opening's name
- * @param seams place of the surface's name of each seam, by the seam's name
+ * @param parts places of the parts of its shape; an opening's and a seam's is that of its surface's name
  * @param points each set of points, as placed in the file
  * @param detailPrices place of each detail that has a price, by the detail's name
  */
@@ -25,10 +30,38 @@ public record LoadedHouse(
         House house,
         ImmutableList<PlacedChoice> choices,
         ImmutableList<PlacedPsi> ownPsi,
-        ImmutableMap<String, Position> openings,
-        ImmutableMap<String, Position> seams,
+        ImmutableMap<Part, Position> parts,
         ImmutableList<PlacedPoints> points,
         ImmutableMap<String, Position> detailPrices) {
+
+    /**
+     * A part of the shape.
+     *
+     * @param part what it is
+     * @param name empty for parts there is one of
+     */
+    public record Part(ShellFault.Part part, String name) {}
+
+    /**
+     * Builds the shell.
+     *
+     * @throws FileFaultException with every fault of the shape at its place in the file
+     */
+    public Shell shell() {
+        try {
+            return ShellBuilder.build(house);
+        } catch (ShellException refused) {
+            Faults faults = new Faults();
+            refused.found().forEach(fault -> faults.add(place(fault), fault.message(), "", "", ""));
+            throw new FileFaultException(faults.sorted());
+        }
+    }
+
+    /** Where a part stands; where the body does for those that only the body as a whole makes. */
+    private Position place(ShellFault fault) {
+        return parts.getIfAbsent(
+                new Part(fault.part(), fault.name()), () -> parts.get(new Part(ShellFault.Part.BODY, "")));
+    }
 
     /**
      * A junction choice with its places.

@@ -1,5 +1,6 @@
 package coldseam.envelope.file.house;
 
+import coldseam.envelope.Compass;
 import coldseam.envelope.Point2;
 import coldseam.files.BadValueException;
 import coldseam.files.quantity.Dimension;
@@ -79,25 +80,6 @@ final class Outline {
         double sense = Math.signum(signedArea(corners));
         double east = (b.y() - a.y()) * sense;
         double north = -(b.x() - a.x()) * sense;
-        // Clockwise from north, as a compass counts.
-        double bearing = Math.toDegrees(Math.atan2(east, north));
-        int eighth = (int) Math.floorMod(Math.round(bearing / 45), 8L);
-        return Compass.values()[eighth];
-    }
-
-    /** Eight ways, clockwise from north. */
-    enum Compass {
-        NORTH,
-        NORTH_EAST,
-        EAST,
-        SOUTH_EAST,
-        SOUTH,
-        SOUTH_WEST,
-        WEST,
-        NORTH_WEST;
-
-        String word() {
-            return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
-        }
+        return Compass.of(east, north);
     }
 }

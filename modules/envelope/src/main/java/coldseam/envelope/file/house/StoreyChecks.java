@@ -1,13 +1,12 @@
 package coldseam.envelope.file.house;
 
 import coldseam.files.Faults;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 
 /** Checks each storey against the one below it. */
 final class StoreyChecks {
 
-    /** Narrower strips, m, come from walls of differing thickness and are no terrace or overhang. */
+    /** m, side of the smallest square on which a storey can stand. */
     private static final double NARROWEST = 0.5;
 
     private final FileBody.FileStoreys body;
@@ -51,29 +50,6 @@ final class StoreyChecks {
                     above.name() + ", which lies beside " + below.name(),
                     "",
                     "check the corners of both footprints");
-            return;
         }
-        if (isWide(lower.difference(upper))
-                && below.terrace().isEmpty()
-                && below.lowerRoof().isEmpty()) {
-            faults.add(
-                    below.place(),
-                    "a storey larger than the next needs terrace or lower-roof",
-                    below.name() + ", which " + above.name() + " does not cover",
-                    "",
-                    "add terrace: or lower-roof: with the assembly that lies there");
-        }
-        if (isWide(upper.difference(lower)) && above.overhang().isEmpty()) {
-            faults.add(
-                    above.place(),
-                    "a storey that projects over the one below needs overhang",
-                    above.name() + ", which projects over " + below.name(),
-                    "",
-                    "add overhang: with the assembly of its floor");
-        }
-    }
-
-    private static boolean isWide(Geometry strip) {
-        return !strip.buffer(-NARROWEST / 2).isEmpty();
     }
 }

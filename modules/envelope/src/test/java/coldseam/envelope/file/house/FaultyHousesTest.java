@@ -38,8 +38,9 @@ class FaultyHousesTest {
     void isRefusedWithTheseMessages(Path file) throws IOException {
         String name = file.getFileName().toString();
         byte[] content = Files.readAllBytes(file);
-        FileFaultException refused =
-                assertThrows(FileFaultException.class, () -> HouseFile.read(name, content, Optional.of(DETAILS)));
+        FileFaultException refused = assertThrows(
+                FileFaultException.class,
+                () -> HouseFile.read(name, content, Optional.of(DETAILS)).shell());
         Path expected = file.resolveSibling(name.replaceFirst("\\.\\w+$", ".expected"));
         String said = refused.getMessage() + "\n";
         if (Boolean.getBoolean("coldseam.write")) {

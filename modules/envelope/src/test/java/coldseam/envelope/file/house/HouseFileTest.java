@@ -24,6 +24,7 @@ import coldseam.envelope.PointKind;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
+import coldseam.envelope.shell.ShellFault;
 import coldseam.files.FileFaultException;
 import coldseam.files.KnownNames;
 import coldseam.files.Located;
@@ -301,8 +302,11 @@ class HouseFileTest {
         assertEquals(
                 Lists.immutable.with(new Position(file, 68, 41)),
                 loaded.choices().get(1).surfaces().collect(Located::place));
-        assertEquals(new Position(file, 62, 40), loaded.openings().get("window"));
-        assertEquals(new Position(file, 72, 37), loaded.seams().get("balcony"));
+        assertEquals(
+                new Position(file, 62, 40),
+                loaded.parts().get(new LoadedHouse.Part(ShellFault.Part.OPENING, "window")));
+        assertEquals(
+                new Position(file, 72, 37), loaded.parts().get(new LoadedHouse.Part(ShellFault.Part.SEAM, "balcony")));
     }
 
     @Test

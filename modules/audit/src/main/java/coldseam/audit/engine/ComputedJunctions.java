@@ -26,13 +26,13 @@ import org.eclipse.collections.api.list.MutableList;
  * @param sheets in the order of their first edge
  * @param rows in the shell's order
  */
-record Junctions(ImmutableList<JunctionSheet> sheets, ImmutableList<JunctionRow> rows) {
+record ComputedJunctions(ImmutableList<JunctionSheet> sheets, ImmutableList<JunctionRow> rows) {
 
     /** What makes two edges one junction: the result (a detail and a setup) and whether somebody chose it. */
     private record Key(Detail detail, JunctionSetup setup, boolean chosen) {}
 
     /** Gathers what was computed. */
-    static Junctions of(House house, ImmutableList<PlannedEdge> edges, JunctionRun run) {
+    static ComputedJunctions of(House house, ImmutableList<PlannedEdge> edges, JunctionRun run) {
         Map<Key, MutableList<PlannedEdge>> groups = new LinkedHashMap<>();
         for (PlannedEdge planned : edges) {
             key(planned, run)
@@ -46,7 +46,7 @@ record Junctions(ImmutableList<JunctionSheet> sheets, ImmutableList<JunctionRow>
                 planned,
                 key(planned, run).map(sheets::get),
                 planned.chosen() ? run.misfits(planned) : Lists.immutable.empty()));
-        return new Junctions(Lists.immutable.ofAll(sheets.values()), rows);
+        return new ComputedJunctions(Lists.immutable.ofAll(sheets.values()), rows);
     }
 
     private static Optional<Key> key(PlannedEdge planned, JunctionRun run) {

@@ -14,9 +14,9 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** What must be seen before it is covered, with boxes to tick and room to sign. */
-public final class HoldPoints {
+public final class HoldPointPages {
 
-    private HoldPoints() {}
+    private HoldPointPages() {}
 
     public static void write(Page page) {
         if (page.audit().holdPoints().isEmpty()) {

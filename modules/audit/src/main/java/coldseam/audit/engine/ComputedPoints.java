@@ -26,7 +26,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param sheets in the order of their first set
  * @param rows in the house file's order
  */
-record Points(ImmutableList<PointSheet> sheets, ImmutableList<PointRow> rows) {
+record ComputedPoints(ImmutableList<PointSheet> sheets, ImmutableList<PointRow> rows) {
 
     /** A detail for a setup: what is computed once, however many sets ask. */
     private record Question(PointDetail detail, PointSetup setup) {}
@@ -47,7 +47,7 @@ record Points(ImmutableList<PointSheet> sheets, ImmutableList<PointRow> rows) {
             this.computer = computer;
         }
 
-        Points compute(ImmutableList<HousePoints> sets, Progress progress) {
+        ComputedPoints compute(ImmutableList<HousePoints> sets, Progress progress) {
             answers = Answers.compute(
                     "points",
                     sets.flatCollect(this::allQuestions),
@@ -60,7 +60,7 @@ record Points(ImmutableList<PointSheet> sheets, ImmutableList<PointRow> rows) {
             }
             Map<Key, PointSheet> sheets = new LinkedHashMap<>();
             groups.forEach((key, group) -> sheets.put(key, sheet("P" + (sheets.size() + 1), group)));
-            return new Points(
+            return new ComputedPoints(
                     Lists.immutable.ofAll(sheets.values()), sets.collect(set -> row(set, key(set).map(sheets::get))));
         }
 

@@ -9,9 +9,9 @@ import coldseam.report.pdf.Style;
 import coldseam.report.words.TerraceWords;
 
 /** A plain line for each terrace deck over a heated room. */
-public final class Terraces {
+public final class TerracePanels {
 
-    private Terraces() {}
+    private TerracePanels() {}
 
     public static void write(Page page) {
         if (page.audit().terraces().isEmpty()) {

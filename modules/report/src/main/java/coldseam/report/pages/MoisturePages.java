@@ -21,7 +21,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** Mould on inner surfaces, condensation inside assemblies, and the terraces' undersides. */
-public final class Moisture {
+public final class MoisturePages {
 
     private final Page page;
     private final Flow flow;
@@ -29,7 +29,7 @@ public final class Moisture {
     private final Audit audit;
     private final Site site;
 
-    private Moisture(Page page) {
+    private MoisturePages(Page page) {
         this.page = page;
         this.flow = page.flow();
         this.print = page.print();
@@ -38,7 +38,7 @@ public final class Moisture {
     }
 
     public static void write(Page page) {
-        new Moisture(page).write();
+        new MoisturePages(page).write();
     }
 
     private void write() {
@@ -47,7 +47,7 @@ public final class Moisture {
         mould(audit.mould());
         flow.heading("Water inside assemblies, by diffusion");
         inside();
-        Terraces.write(page);
+        TerracePanels.write(page);
     }
 
     private void mould(Mould mould) {

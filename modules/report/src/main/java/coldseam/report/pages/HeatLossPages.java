@@ -16,7 +16,7 @@ import java.math.RoundingMode;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The heat-loss coefficient, line by line; the printed numbers add up to the printed sums. */
-public final class HeatLossTable {
+public final class HeatLossPages {
 
     /** W/K, half of the last digit printed: smaller remainders are not worth a line. */
     private static final double LEAST_REMAINDER = 0.0005;
@@ -24,7 +24,7 @@ public final class HeatLossTable {
     /** Digits after the point of each bound. */
     private static final int DIGITS = 3;
 
-    private HeatLossTable() {}
+    private HeatLossPages() {}
 
     /** Bounds as printed. */
     private record Printed(BigDecimal lower, BigDecimal upper) {

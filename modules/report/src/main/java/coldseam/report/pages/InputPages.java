@@ -5,9 +5,9 @@ import coldseam.report.pdf.Table;
 import coldseam.report.words.InputWords;
 
 /** Every value that went in, with its source. */
-public final class Inputs {
+public final class InputPages {
 
-    private Inputs() {}
+    private InputPages() {}
 
     public static void write(Page page) {
         Flow flow = page.flow();

@@ -8,9 +8,9 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** The temperatures whose isotherms are marked: below them the indoor air's moisture shows. */
-public final class Limits {
+public final class MarkedTemperatures {
 
-    private Limits() {}
+    private MarkedTemperatures() {}
 
     /** Dew point and mould limit of the indoor air at its design state. */
     public static ImmutableList<SectionPicture.Limit> of(Site site) {

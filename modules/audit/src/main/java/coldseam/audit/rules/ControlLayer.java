@@ -1,0 +1,57 @@
+package coldseam.audit.rules;
+
+import coldseam.assemblies.HeatFlow;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Control;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.Layer;
+import coldseam.envelope.shell.Surface;
+import coldseam.junctions.plan.SectionPlan.Zone;
+import coldseam.junctions.section.Band;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * A layer that an assembly names for a control.
+ *
+ * @param layer as the house has it
+ * @param zone where it lies in respect of the assembly's thickest run of insulation
+ * @param aired whether it is a ventilated air layer, or lies outside a well-ventilated one
+ * @param able whether a source says that its material can do it, and it is not aired
+ */
+record ControlLayer(Layer layer, Zone zone, boolean aired, boolean able) {
+
+    /** Those of a surface, from the inside; none where it has no assembly. */
+    static ImmutableList<ControlLayer> of(Surface surface, Control control) {
+        return surface.assembly()
+                .map(assembly -> of(assembly, surface.exposure(), control))
+                .orElse(Lists.immutable.empty());
+    }
+
+    private static ImmutableList<ControlLayer> of(Assembly assembly, Exposure exposure, Control control) {
+        // The direction of heat flow changes resistances only, not which layer lies where.
+        Band band = Band.of(assembly.name(), assembly, exposure, HeatFlow.HORIZONTAL);
+        int aired = assembly.layers().detectIndex(ControlLayer::wellVentilated);
+        return band.strata()
+                .zipWithIndex()
+                .select(each -> each.getOne().layer().layer().controls().contains(control))
+                .collect(each -> {
+                    Layer layer = each.getOne().layer().layer();
+                    boolean outside = aired >= 0 && each.getTwo() >= aired
+                            || layer.air()
+                                    .filter(air -> air.ventilation() != Layer.Ventilation.UNVENTILATED)
+                                    .isPresent();
+                    return new ControlLayer(
+                            layer,
+                            band.zoneOf(each.getOne()),
+                            outside,
+                            !outside && layer.material().canControl(control));
+                });
+    }
+
+    private static boolean wellVentilated(Layer layer) {
+        return layer.air()
+                .filter(air -> air.ventilation() == Layer.Ventilation.WELL_VENTILATED)
+                .isPresent();
+    }
+}

@@ -1,0 +1,64 @@
+package coldseam.audit.rules;
+
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.Finding.Severity;
+import coldseam.audit.Value;
+import coldseam.envelope.Control;
+import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.envelope.shell.Surface;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * The layer that is named for air, water or vapour control is of a material that can do it, and no moving air is on its inner
+ * side.
+ */
+public final class ControlLayerUnableRule extends SurfaceControlRule<ControlLayerUnableRule.Unable> {
+
+    /**
+     * A layer that is named and cannot do it.
+     *
+     * @param aired whether it is a ventilated air layer, or lies outside a well-ventilated one
+     * @param known whether its material is a built-in one, of which it is known that it cannot
+     */
+    public record Unable(Control control, String material, boolean aired, boolean known) {}
+
+    /** An assembly with such layers. */
+    public record Found(String assembly, ImmutableList<Unable> layers) implements Evidence {
+        @Override
+        public ImmutableList<Value> values() {
+            return Lists.immutable.empty();
+        }
+    }
+
+    @Override
+    public int gravity() {
+        return 13;
+    }
+
+    @Override
+    Optional<Unable> fault(Facts facts, Surface surface, Control control) {
+        ImmutableList<ControlLayer> named = ControlLayer.of(surface, control);
+        if (named.isEmpty() || named.anySatisfy(ControlLayer::able)) {
+            return Optional.empty();
+        }
+        String material = named.getFirst().layer().material().name();
+        return Optional.of(new Unable(
+                control,
+                material,
+                named.getFirst().aired(),
+                MaterialLibrary.named(material).isPresent()));
+    }
+
+    /** Of a house's own material nobody may have said what it can do. */
+    @Override
+    Severity severity(Unable fault) {
+        return fault.aired() || fault.known() ? Severity.GAP : Severity.UNKNOWN;
+    }
+
+    @Override
+    Evidence evidence(String assembly, ImmutableList<Unable> faults) {
+        return new Found(assembly, faults);
+    }
+}

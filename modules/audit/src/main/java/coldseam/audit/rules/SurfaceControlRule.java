@@ -1,0 +1,66 @@
+package coldseam.audit.rules;
+
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.Finding.Severity;
+import coldseam.audit.Subject;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Control;
+import coldseam.envelope.shell.Surface;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * What the rules about the layers that surfaces name for a control share: surfaces of one assembly have one fault for each
+ * control, and all of an assembly's faults are one breach.
+ *
+ * @param <F> a fault
+ */
+abstract class SurfaceControlRule<F> implements Rule {
+
+    /** Layers whose duty is a name until it is checked; heat is computed. */
+    private static final ImmutableList<Control> NAMED = Lists.immutable.of(Control.AIR, Control.WATER, Control.VAPOUR);
+
+    @Override
+    public final ImmutableList<Draft> find(Facts facts) {
+        ImmutableList<Surface> faulty = facts.shell()
+                .surfaces()
+                .select(surface ->
+                        surface.assembly().isPresent() && faults(facts, surface).notEmpty());
+        return faulty.collect(SurfaceControlRule::assembly)
+                .distinct()
+                .collect(name -> draft(
+                        facts, name, faulty.select(surface -> assembly(surface).equals(name))));
+    }
+
+    private static String assembly(Surface surface) {
+        return surface.assembly().map(Assembly::name).orElseThrow();
+    }
+
+    private ImmutableList<F> faults(Facts facts, Surface surface) {
+        return NAMED.select(control -> Facts.needs(surface, control))
+                .collect(control -> fault(facts, surface, control))
+                .select(Optional::isPresent)
+                .collect(Optional::get);
+    }
+
+    private Draft draft(Facts facts, String assembly, ImmutableList<Surface> surfaces) {
+        ImmutableList<F> faults =
+                faults(facts, surfaces.maxBy(surface -> faults(facts, surface).size()));
+        return new Draft(
+                this,
+                "assembly " + assembly,
+                faults.collect(this::severity).min(),
+                evidence(assembly, faults),
+                new Subject.Surfaces(surfaces));
+    }
+
+    /** What is wrong with a surface that has an assembly and needs the control; empty where nothing is. */
+    abstract Optional<F> fault(Facts facts, Surface surface, Control control);
+
+    /** How grave a fault is. */
+    abstract Severity severity(F fault);
+
+    /** An assembly's faults. */
+    abstract Evidence evidence(String assembly, ImmutableList<F> faults);
+}

@@ -1,0 +1,131 @@
+package coldseam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.Audit;
+import coldseam.audit.Breach;
+import coldseam.audit.Finding;
+import coldseam.audit.house.BuiltInWorkshop;
+import coldseam.audit.house.HouseAudit;
+import coldseam.audit.house.Workshop;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.report.words.FindingWords;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Houses with a fault planted in them: each must be found, by the rules it names and by no other.
+ *
+ * <p>A planted file says in its first line what is wrong, then its base and the rules that must find it. Then come changes of
+ * the base: lines with a minus, which stand in it once and in this order, and lines with a plus, which take their place.
+ */
+class PlantedHousesTest {
+
+    private static final Path FOLDER = CommittedReport.ROOT.resolve("fixtures/houses/planted");
+
+    private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);
+
+    /** Sections that several of the houses have in common are solved once. */
+    @TempDir
+    Path folder;
+
+    private record Planted(String name, String says, List<String> finds, String house) {}
+
+    private static Planted read(Path file) throws IOException {
+        List<String> lines = Files.readAllLines(file);
+        String base = "";
+        List<String> finds = new ArrayList<>();
+        String house = "";
+        List<String> minus = new ArrayList<>();
+        List<String> plus = new ArrayList<>();
+        for (String line : lines) {
+            if (line.startsWith("base: ")) {
+                base = line.substring(6);
+                house = Files.readString(FOLDER.resolve(base));
+            } else if (line.startsWith("finds: ")) {
+                finds.add(line.substring(7));
+            } else if (line.startsWith("-")) {
+                minus.add(line.substring(1));
+            } else if (line.startsWith("+")) {
+                plus.add(line.substring(1));
+            } else if (line.isEmpty()) {
+                house = changed(house, minus, plus, file);
+            }
+        }
+        house = changed(house, minus, plus, file);
+        assertTrue(lines.get(0).startsWith("# ") && !finds.isEmpty(), () -> file + " does not say what it plants");
+        return new Planted(
+                file.getFileName().toString().replace(".planted", ""),
+                lines.get(0).substring(2),
+                finds,
+                house);
+    }
+
+    private static String changed(String house, List<String> minus, List<String> plus, Path file) {
+        if (minus.isEmpty()) {
+            return house;
+        }
+        String old = String.join("\n", minus) + "\n";
+        int at = house.indexOf(old);
+        assertTrue(at >= 0 && house.indexOf(old, at + 1) < 0, () -> file + ": not once in its base:\n" + old);
+        String fresh = plus.isEmpty() ? "" : String.join("\n", plus) + "\n";
+        minus.clear();
+        plus.clear();
+        return house.substring(0, at) + fresh + house.substring(at + old.length());
+    }
+
+    private Audit audit(String name, String house, Workshop workshop) throws IOException {
+        Path file = folder.resolve(name + ".yaml");
+        Files.writeString(file, house);
+        return HouseAudit.of(file, workshop).compute();
+    }
+
+    @Test
+    void everyPlantedFaultIsFoundByItsRules() throws IOException {
+        Workshop workshop = new BuiltInWorkshop().keepingIn(folder.resolve("solved"));
+        Audit sound = audit("box", Files.readString(FOLDER.resolve("box.yaml")), workshop);
+        assertTrue(sound.findings().isEmpty(), () -> sound.findings().makeString("\n"));
+        StringBuilder page = new StringBuilder(
+                "# Planted faults\n\nEach house of `fixtures/houses/planted` has one fault planted"
+                        + " in a base that is in order; written and compared by a test.\n\n| planted | found | by |\n|---|---|---|\n");
+        List<String> wrong = new ArrayList<>();
+        for (Path file : planted()) {
+            Planted planted = read(file);
+            Audit audit = audit(planted.name(), planted.house(), workshop);
+            ImmutableList<String> rules = audit.findings()
+                    .flatCollect(Finding::breaches)
+                    .collect(Breach::rule)
+                    .distinct();
+            String titles = audit.findings().collect(WORDS::title).makeString("; ");
+            if (!new TreeSet<>(planted.finds()).equals(new TreeSet<>(rules.castToList()))) {
+                wrong.add(planted.name() + ": must be found by " + planted.finds() + ", is found by " + rules + ": "
+                        + titles);
+            }
+            page.append("| ")
+                    .append(planted.says())
+                    .append(" | ")
+                    .append(titles)
+                    .append(" | ")
+                    .append(rules.makeString(", "))
+                    .append(" |\n");
+        }
+        assertTrue(wrong.isEmpty(), () -> String.join("\n", wrong));
+        CommittedReport.check("verdict.md", page.toString());
+    }
+
+    private static List<Path> planted() throws IOException {
+        try (Stream<Path> files = Files.list(FOLDER)) {
+            return files.filter(file -> file.toString().endsWith(".planted"))
+                    .sorted()
+                    .toList();
+        }
+    }
+}

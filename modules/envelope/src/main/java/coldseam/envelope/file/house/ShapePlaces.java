@@ -1,0 +1,59 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.shell.ShellFault;
+import coldseam.files.Position;
+import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.map.MutableMap;
+
+/** Where each part of the shape stands in the file. */
+final class ShapePlaces {
+
+    private final MutableMap<LoadedHouse.Part, Position> places = Maps.mutable.empty();
+
+    private ShapePlaces() {}
+
+    static ImmutableMap<LoadedHouse.Part, Position> of(FileHouse file) {
+        ShapePlaces all = new ShapePlaces();
+        all.put(ShellFault.Part.BODY, "", file.body().place());
+        if (file.body() instanceof FileBody.FileStoreys storeys) {
+            all.storeys(storeys);
+        } else {
+            ((FileBody.FileSurfaces) file.body())
+                    .surfaces()
+                    .forEach(each -> all.put(ShellFault.Part.SURFACE, each.name(), each.place()));
+        }
+        file.openings()
+                .forEach(row -> row.value()
+                        .openings(row.name())
+                        .forEach(each -> all.put(
+                                ShellFault.Part.OPENING,
+                                each.name(),
+                                row.value().surface().place())));
+        file.seams()
+                .forEach(each -> all.put(
+                        ShellFault.Part.SEAM,
+                        each.name(),
+                        each.value().surface().place()));
+        return all.places.toImmutable();
+    }
+
+    /** A wall's place is also that of the surface it becomes; those with other names are the storey's. */
+    private void storeys(FileBody.FileStoreys body) {
+        put(ShellFault.Part.BASE, "", body.base().place());
+        put(ShellFault.Part.ROOF, "", body.roof().place());
+        for (FileStorey storey : body.storeys()) {
+            put(ShellFault.Part.STOREY, storey.name(), storey.place());
+            ImmutableList<String> names = BodyBuilder.names(storey);
+            storey.walls().bySide(storey.footprint()).forEachWithIndex((wall, i) -> {
+                put(ShellFault.Part.WALL, names.get(i), wall.place());
+                put(ShellFault.Part.SURFACE, names.get(i), wall.place());
+            });
+        }
+    }
+
+    private void put(ShellFault.Part part, String name, Position place) {
+        places.put(new LoadedHouse.Part(part, name), place);
+    }
+}

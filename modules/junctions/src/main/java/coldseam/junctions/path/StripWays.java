@@ -1,0 +1,258 @@
+package coldseam.junctions.path;
+
+import coldseam.conduction.Point;
+import coldseam.junctions.plan.PlanarSubdivision;
+import coldseam.junctions.plan.SectionPlan;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import java.util.function.IntPredicate;
+import java.util.function.Predicate;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.list.primitive.MutableIntList;
+import org.eclipse.collections.api.set.primitive.MutableIntSet;
+import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.primitive.IntLists;
+import org.eclipse.collections.impl.factory.primitive.IntSets;
+
+/** The ways from some faces of a section to others, through faces that may be used and along edges between the rest. */
+final class StripWays {
+
+    /** m; a longer strip is a layer of its own, which must be drawn. */
+    static final double LONGEST = 1.5;
+
+    /** What a metre inside a face weighs against a metre of strip: only enough to keep the way short. */
+    private static final double INSIDE = 1e-3;
+
+    private final IntPredicate usable;
+    private final ImmutableList<Integer> to;
+    private final MutableList<Point> nodes = Lists.mutable.empty();
+    private final Map<Point, Integer> numbers = new HashMap<>();
+    private final MutableList<MutableIntList> onFace = Lists.mutable.empty();
+    private final MutableList<MutableIntList> facesOf = Lists.mutable.empty();
+    private final MutableList<MutableList<Strip>> strips = Lists.mutable.empty();
+    private final ImmutableList<Integer> from;
+
+    /** Middles of edges where two usable faces touch. */
+    private final MutableIntSet portals = IntSets.mutable.empty();
+
+    /** An edge along which a strip may run, to another node. */
+    private record Strip(int to, double length, boolean barred) {}
+
+    /** Whether strips may be used. */
+    enum Strips {
+        NONE,
+        ALONG_EDGES,
+        /** Also along edges that are barred. */
+        ACROSS_THE_BAR
+    }
+
+    /**
+     * A straight step of a way.
+     *
+     * @param face it runs in; {@link PlanarSubdivision#NOTHING} for a strip
+     */
+    record Step(Point from, Point to, int face) {}
+
+    /**
+     * A way.
+     *
+     * @param firstFace where it begins
+     * @param lastFace where it arrives
+     * @param steps between them; none where both are one
+     */
+    record Way(int firstFace, int lastFace, ImmutableList<Step> steps) {
+
+        /** Each run of strip, as a line. */
+        ImmutableList<ImmutableList<Point>> strips() {
+            MutableList<ImmutableList<Point>> runs = Lists.mutable.empty();
+            MutableList<Point> run = Lists.mutable.empty();
+            for (Step step : steps) {
+                if (step.face() == PlanarSubdivision.NOTHING) {
+                    if (run.isEmpty()) {
+                        run.add(step.from());
+                    }
+                    run.add(step.to());
+                } else if (run.notEmpty()) {
+                    runs.add(run.toImmutable());
+                    run.clear();
+                }
+            }
+            if (run.notEmpty()) {
+                runs.add(run.toImmutable());
+            }
+            return runs.toImmutable();
+        }
+    }
+
+    /**
+     * @param usable faces
+     * @param from faces it may begin in
+     * @param to faces it must arrive in
+     * @param barred edges that no strip may use
+     */
+    StripWays(
+            SectionPlan plan,
+            IntPredicate usable,
+            ImmutableList<Integer> from,
+            ImmutableList<Integer> to,
+            Predicate<PlanarSubdivision.Edge> barred) {
+        this.usable = usable;
+        this.from = from;
+        this.to = to;
+        plan.seen().faces().forEach(face -> onFace.add(IntLists.mutable.empty()));
+        for (PlanarSubdivision.Edge edge : plan.seen().edges()) {
+            int a = node(edge.from());
+            int b = node(edge.to());
+            boolean bar = barred.test(edge);
+            strips.get(a).add(new Strip(b, edge.length(), bar));
+            strips.get(b).add(new Strip(a, edge.length(), bar));
+            lieOn(edge.left(), a, b);
+            lieOn(edge.right(), a, b);
+            if (usable(edge.left()) && usable(edge.right())) {
+                // Where two faces touch, the line goes through the middle; a common corner does not join them.
+                int portal = node(edge.middle());
+                lieOn(edge.left(), portal, portal);
+                lieOn(edge.right(), portal, portal);
+                portals.add(portal);
+            }
+        }
+    }
+
+    private boolean usable(int face) {
+        return face != PlanarSubdivision.NOTHING && usable.test(face);
+    }
+
+    private int node(Point at) {
+        return numbers.computeIfAbsent(at, none -> {
+            nodes.add(at);
+            strips.add(Lists.mutable.empty());
+            facesOf.add(IntLists.mutable.empty());
+            return nodes.size() - 1;
+        });
+    }
+
+    private void lieOn(int face, int a, int b) {
+        if (usable(face)) {
+            for (int node : new int[] {a, b}) {
+                if (!facesOf.get(node).contains(face)) {
+                    facesOf.get(node).add(face);
+                    onFace.get(face).add(node);
+                }
+            }
+        }
+    }
+
+    // A state is a node together with the face it was reached in, so that a common corner of two faces is passed only
+    // by a
+    // strip, of no length: state = node * (faces + 1) + face + 1, face -1 on a strip.
+
+    /** The way with the least of strips. */
+    Optional<Way> way(Strips allowed) {
+        int wide = onFace.size() + 1;
+        double[] cost = new double[nodes.size() * wide];
+        double[] taped = new double[cost.length];
+        int[] before = new int[cost.length];
+        Arrays.fill(cost, Double.POSITIVE_INFINITY);
+        Arrays.fill(before, -1);
+        Optional<Integer> both = from.asLazy().detectOptional(to::contains);
+        if (both.isPresent()) {
+            return Optional.of(new Way(both.get(), both.get(), Lists.immutable.empty()));
+        }
+        PriorityQueue<double[]> queue = new PriorityQueue<>((a, b) -> {
+            int byCost = Double.compare(a[0], b[0]);
+            return byCost != 0 ? byCost : Double.compare(a[1], b[1]);
+        });
+        for (int face : from) {
+            onFace.get(face).forEach(node -> {
+                int state = node * wide + face + 1;
+                cost[state] = 0;
+                queue.add(new double[] {0, state});
+            });
+        }
+        while (!queue.isEmpty()) {
+            double[] top = queue.poll();
+            int state = (int) top[1];
+            if (top[0] > cost[state]) {
+                continue;
+            }
+            int node = state / wide;
+            int face = state % wide - 1;
+            if (face >= 0 && to.contains(face)) {
+                return Optional.of(way(state, before, wide));
+            }
+            if (face >= 0) {
+                onFace.get(face)
+                        .forEach(next -> relax(
+                                state,
+                                next * wide + face + 1,
+                                INSIDE * distance(node, next),
+                                0,
+                                cost,
+                                taped,
+                                before,
+                                queue));
+                if (portals.contains(node)) {
+                    facesOf.get(node)
+                            .forEach(other -> relax(state, node * wide + other + 1, 0, 0, cost, taped, before, queue));
+                } else if (allowed != Strips.NONE) {
+                    relax(state, node * wide, 0, 0, cost, taped, before, queue);
+                }
+            } else {
+                for (Strip strip : strips.get(node)) {
+                    if (!strip.barred || allowed == Strips.ACROSS_THE_BAR) {
+                        relax(state, strip.to * wide, strip.length, strip.length, cost, taped, before, queue);
+                    }
+                }
+                facesOf.get(node)
+                        .forEach(other -> relax(state, node * wide + other + 1, 0, 0, cost, taped, before, queue));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static void relax(
+            int state,
+            int next,
+            double length,
+            double tape,
+            double[] cost,
+            double[] taped,
+            int[] before,
+            PriorityQueue<double[]> queue) {
+        double total = cost[state] + length;
+        double strip = taped[state] + tape;
+        if (total < cost[next] && strip <= LONGEST) {
+            cost[next] = total;
+            taped[next] = strip;
+            before[next] = state;
+            queue.add(new double[] {total, next});
+        }
+    }
+
+    private double distance(int a, int b) {
+        return Math.hypot(
+                nodes.get(a).x() - nodes.get(b).x(),
+                nodes.get(a).y() - nodes.get(b).y());
+    }
+
+    private Way way(int last, int[] before, int wide) {
+        MutableList<Step> steps = Lists.mutable.empty();
+        int at = last;
+        while (before[at] >= 0) {
+            int previous = before[at];
+            if (previous / wide != at / wide) {
+                steps.add(new Step(nodes.get(previous / wide), nodes.get(at / wide), at % wide - 1));
+            }
+            at = previous;
+        }
+        if (steps.isEmpty()) {
+            Point there = nodes.get(last / wide);
+            steps.add(new Step(there, there, last % wide - 1));
+        }
+        return new Way(at % wide - 1, last % wide - 1, steps.reverseThis().toImmutable());
+    }
+}
