@@ -3,7 +3,6 @@ package coldseam.conduction.solid;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.Tag;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import net.jqwik.api.Arbitraries;
@@ -12,6 +11,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.eclipse.collections.api.set.MutableSet;

@@ -2,7 +2,6 @@ package coldseam.envelope.file.house;
 
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import net.jqwik.api.Tag;
 import coldseam.files.FileFaultException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -16,6 +15,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 
 /** A good house file spoilt at random is read or refused in words; nothing else may happen. */
 @Tag("slow")
