@@ -38,6 +38,19 @@ public sealed interface ControlLine {
     record Continuous(Control control, ImmutableList<Point> path, ImmutableList<ImmutableList<Point>> strips)
             implements ControlLine {
 
+        /** m, of all strips together. */
+        public double stripLength() {
+            double sum = 0;
+            for (ImmutableList<Point> strip : strips) {
+                for (int i = 1; i < strip.size(); i++) {
+                    Point a = strip.get(i - 1);
+                    Point b = strip.get(i);
+                    sum += Math.hypot(b.x() - a.x(), b.y() - a.y());
+                }
+            }
+            return sum;
+        }
+
         @Override
         public <T> T match(
                 Function<Continuous, T> continuous,

@@ -12,6 +12,7 @@ import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
+import coldseam.report.words.ControlLineWords;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -41,12 +42,13 @@ final class DetailWords {
         out.add(Blocks.text(detail.looksLike(), Style.BODY));
         out.add(Blocks.space(5));
         out.add(Blocks.text("How the layers pass", Style.SUBSECTION));
-        out.add(connection("Heat", result.penLine().unbroken() ? "the pen line is unbroken" : "broken"));
+        boolean unbroken = result.penLine().unbroken();
+        out.add(connection("Heat", unbroken ? "the pen line is unbroken" : "broken", unbroken));
         for (Control control : new Control[] {Control.AIR, Control.WATER, Control.VAPOUR}) {
             Connection how = detail.connections().getIfAbsentValue(control, Connection.NOT_SHOWN);
-            out.add(connection(
-                    Print.capital(control.name().toLowerCase(Locale.ROOT)),
-                    how.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+            ControlLineWords words = ControlLineWords.of(
+                    how, result.controls().detectOptional(line -> line.control() == control), print.units());
+            out.add(connection(Print.capital(control.name().toLowerCase(Locale.ROOT)), words.text(), words.passes()));
         }
         out.add(Blocks.space(5));
         list(out, "Order of building", detail.order(), true, Style.BODY);
@@ -64,14 +66,12 @@ final class DetailWords {
     }
 
     /** How one control layer passes. */
-    static Block connection(String control, String how) {
+    static Block connection(String control, String how, boolean passes) {
         return Blocks.beside(
                 6,
                 Lists.immutable.of(0.3, 0.7),
                 Blocks.text(control, Style.BODY.with(Palette.SLATE)),
-                Blocks.text(
-                        how,
-                        how.equals("broken") || how.equals("not shown") ? Style.BODY.with(Palette.EMBER) : Style.BODY));
+                Blocks.text(how, passes ? Style.BODY : Style.BODY.with(Palette.EMBER)));
     }
 
     private ImmutableList<Block> right() {

@@ -127,7 +127,8 @@ public final class PointDetailSheet {
             Connection how = detail.connections().getIfAbsentValue(control, Connection.NOT_SHOWN);
             out.add(DetailWords.connection(
                     Print.capital(control.name().toLowerCase(Locale.ROOT)),
-                    how.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+                    how.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    how.carriesAcross()));
         }
         return out.toImmutable();
     }

@@ -3,6 +3,7 @@ package coldseam.report.words;
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.Audit;
 import coldseam.audit.PointSheet;
+import coldseam.envelope.Assembly;
 import coldseam.envelope.Climate;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
@@ -24,6 +25,7 @@ import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.tuple.Tuples;
 
 /** The values that went in, each with its source. */
 public final class InputWords {
@@ -55,6 +57,7 @@ public final class InputWords {
         inputs.parameters();
         inputs.prices();
         inputs.materials();
+        inputs.controls();
         return inputs.rows.toImmutable();
     }
 
@@ -220,6 +223,22 @@ public final class InputWords {
                     say(material.conductivity(), Dimension.CONDUCTIVITY) + vapour(material),
                     source(material.provenance()));
         }
+    }
+
+    /** What the layers that control something can do it by. */
+    private void controls() {
+        house.assemblies()
+                .valuesView()
+                .flatCollect(Assembly::layers)
+                .flatCollect(layer -> layer.controls().collect(control -> Tuples.pair(control, layer.material())))
+                .select(named -> named.getTwo().canControl(named.getOne()))
+                .toSet()
+                .toSortedListBy(named -> named.getOne() + " " + named.getTwo().name())
+                .forEach(named -> row(
+                        Phrases.capital(LayerWords.word(named.getOne())) + " control by "
+                                + named.getTwo().name(),
+                        "it can",
+                        named.getTwo().controls().get(named.getOne())));
     }
 
     /** The vapour resistance factor, where it counts and is known. */
