@@ -5,18 +5,25 @@ import coldseam.conduction.Coupling;
 import coldseam.conduction.GapPlaces;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Solution;
-import coldseam.conduction.Symmetry;
+import coldseam.conduction.Solved;
+import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solve.Conduction;
 import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.hand.BodyFile;
+import coldseam.junctions.hand.Drawn;
+import coldseam.junctions.hand.DrawnChi;
 import coldseam.junctions.hand.SectionFile;
 import coldseam.junctions.hand.SectionJson;
+import coldseam.report.BodySvg;
 import coldseam.report.SectionSvg;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -33,6 +40,9 @@ final class SectionCommand implements Callable<Integer> {
 
     /** Significant digits of an interval, at least. */
     private static final int DIGITS = 6;
+
+    /** chi is a small difference of large numbers. */
+    private static final double WIDTH_FOR_CHI = 1e-4;
 
     private final Terminal terminal;
 
@@ -51,9 +61,9 @@ final class SectionCommand implements Callable<Integer> {
     @Option(
             names = "--width",
             paramLabel = "SHARE",
-            defaultValue = "1e-4",
-            description = "Widest interval allowed, as a share of the coupling (default: ${DEFAULT-VALUE}).")
-    double width;
+            description = "Widest interval allowed, as a share of the coupling (default: 1e-4; of a drawing in three"
+                    + " dimensions 3e-4, where chi is asked for 1e-4).")
+    Optional<Double> width;
 
     SectionCommand(Terminal terminal) {
         this.terminal = terminal;
@@ -61,17 +71,30 @@ final class SectionCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        if (!(width > 0 && width < 1)) {
+        if (!width.map(share -> share > 0 && share < 1).orElse(true)) {
             throw new RefusedException(Lists.immutable.of(
-                    "--width: got " + width + "; allowed: more than 0 and less than 1, such as 1e-4"));
+                    "--width: got " + width.get() + "; allowed: more than 0 and less than 1, such as 1e-4"));
         }
         MutableList<Path> written = Lists.mutable.empty();
         json.ifPresent(written::add);
         svg.ifPresent(written::add);
         Outputs.refuse(file, written.toImmutable());
-        SectionFile loaded = SectionFile.load(file);
+        Drawn drawn = Drawn.load(file);
+        if (drawn instanceof SectionFile section) {
+            section(section);
+        } else {
+            body((BodyFile) drawn);
+        }
+        written.forEach(path -> terminal.out().println("Written: " + path));
+        return Exit.UNBROKEN.code();
+    }
+
+    private void section(SectionFile loaded) throws IOException {
         Solution solution = Conduction.solve(
-                loaded.section(), new Accuracy(width, Accuracy.standard().maximumUnknowns()));
+                loaded.section(),
+                new Accuracy(
+                        width.orElse(Accuracy.standard().relativeWidth()),
+                        Accuracy.standard().maximumUnknowns()));
         if (json.isPresent()) {
             AtomicFiles.write(json.get(), SectionJson.write(solution, loaded.unit()));
         }
@@ -79,43 +102,47 @@ final class SectionCommand implements Callable<Integer> {
             SectionSvg.write(solution, svg.get(), UnitSystem.SI);
         }
         print(loaded, solution);
-        written.forEach(path -> terminal.out().println("Written: " + path));
-        return Exit.UNBROKEN.code();
+    }
+
+    private void body(BodyFile loaded) throws IOException {
+        Accuracy standard = BodySolver.STANDARD;
+        double share = loaded.chi().isPresent() ? WIDTH_FOR_CHI : standard.relativeWidth();
+        BodySolution solution =
+                BodySolver.solve(loaded.body(), new Accuracy(width.orElse(share), standard.maximumUnknowns()));
+        Optional<DrawnChi.Sum> chi = loaded.chi().map(each -> each.of(solution));
+        if (json.isPresent()) {
+            AtomicFiles.write(json.get(), SectionJson.write(solution, loaded.unit(), chi));
+        }
+        if (svg.isPresent()) {
+            BodySvg.write(solution, svg.get());
+        }
+        Columns.fold(solution.body().name(), "", "").forEach(terminal.out()::println);
+        double unit = loaded.unit();
+        numbers(
+                solution,
+                at -> String.format(Locale.ROOT, "(%.4g, %.4g, %.4g)", at.x() / unit, at.y() / unit, at.z() / unit));
+        solution.patches()
+                .forEach(patch -> say(
+                        "mean temperature of patch %s, proven: %s on %.4g m²",
+                        patch.name(), amount(patch.mean(), "°C"), patch.area()));
+        chi.ifPresent(this::chi);
+        closing(solution);
+        notes(solution);
+    }
+
+    private void chi(DrawnChi.Sum sum) {
+        say("chi: %s, the sum of", amount(sum.chi(), "W/K"));
+        sum.terms()
+                .forEach(term -> Columns.fold(term.what() + ": " + amount(term.value(), "W/K"), "    ", "        ")
+                        .forEach(terminal.out()::println));
     }
 
     private void print(SectionFile loaded, Solution solution) {
-        boolean planar = loaded.section().symmetry() == Symmetry.PLANAR;
         Columns.fold(loaded.section().name(), "", "").forEach(terminal.out()::println);
-        ImmutableList<Coupling> wide = solution.widerThanAsked();
-        solution.couplings()
-                .forEach(coupling -> say(
-                        "L %s - %s: %s%s",
-                        coupling.first(),
-                        coupling.second(),
-                        amount(coupling.value(), planar ? "W/(m·K)" : "W/K"),
-                        Double.isFinite(coupling.relativeWidth()) && wide.contains(coupling)
-                                ? width(coupling, solution)
-                                : ""));
-        solution.heatFlows()
-                .forEach(flow ->
-                        say("heat flow from %s: %s", flow.environment(), amount(flow.value(), planar ? "W/m" : "W")));
-        solution.surfaces()
-                .forEach(surface -> say(
-                        "lowest temperature facing %s: %.2f °C at (%.4g, %.4g)",
-                        surface.environment(),
-                        surface.lowest(),
-                        surface.at().x() / loaded.unit(),
-                        surface.at().y() / loaded.unit()));
-        solution.probes().forEach(probe -> say("at %s: %.3f °C", probe.name(), probe.temperature()));
-        double moved = Math.max(
-                solution.surfaces()
-                        .collectDouble(each -> Math.abs(each.change()))
-                        .maxIfEmpty(0),
-                solution.probes().collectDouble(each -> Math.abs(each.change())).maxIfEmpty(0));
-        say("Temperatures are estimates; the last refinement moved them by up to %.2g K.", moved);
-        say(
-                "%d unknowns, %.2f s%s",
-                solution.unknowns(), solution.seconds(), solution.met() ? "" : "; the interval is wider than asked");
+        numbers(
+                solution,
+                at -> String.format(Locale.ROOT, "(%.4g, %.4g)", at.x() / loaded.unit(), at.y() / loaded.unit()));
+        closing(solution);
         ImmutableList<GapPlaces.Place> places = GapPlaces.of(solution, 3);
         if (places.notEmpty()) {
             say(
@@ -128,11 +155,49 @@ final class SectionCommand implements Callable<Integer> {
                                     100 * place.share()))
                             .makeString(", "));
         }
+        notes(solution);
+    }
+
+    /** Couplings, flows and temperatures. */
+    private <P> void numbers(Solved<P> solution, Function<P, String> place) {
+        ImmutableList<Coupling> wide = solution.widerThanAsked();
+        solution.couplings()
+                .forEach(coupling -> say(
+                        "L %s - %s: %s%s",
+                        coupling.first(),
+                        coupling.second(),
+                        amount(coupling.value(), solution.couplingUnit()),
+                        Double.isFinite(coupling.relativeWidth()) && wide.contains(coupling)
+                                ? width(coupling, solution)
+                                : ""));
+        solution.heatFlows()
+                .forEach(flow ->
+                        say("heat flow from %s: %s", flow.environment(), amount(flow.value(), solution.flowUnit())));
+        solution.surfaces()
+                .forEach(surface -> say(
+                        "lowest temperature facing %s: %.2f °C at %s",
+                        surface.environment(), surface.lowest(), place.apply(surface.at())));
+        solution.probes().forEach(probe -> say("at %s: %.3f °C", probe.name(), probe.temperature()));
+    }
+
+    private void closing(Solved<?> solution) {
+        double moved = Math.max(
+                solution.surfaces()
+                        .collectDouble(each -> Math.abs(each.change()))
+                        .maxIfEmpty(0),
+                solution.probes().collectDouble(each -> Math.abs(each.change())).maxIfEmpty(0));
+        say("Temperatures are estimates; the last refinement moved them by up to %.2g K.", moved);
+        say(
+                "%d unknowns, %.2f s%s",
+                solution.unknowns(), solution.seconds(), solution.met() ? "" : "; the interval is wider than asked");
+    }
+
+    private void notes(Solved<?> solution) {
         solution.notes().forEach(note -> Columns.fold(note, "  ", "  ").forEach(terminal.out()::println));
     }
 
     /** What is said of a coupling whose own interval is wider than asked. */
-    private static String width(Coupling coupling, Solution solution) {
+    private static String width(Coupling coupling, Solved<?> solution) {
         return String.format(
                 Locale.ROOT,
                 "; %.2g of its middle wide, %.2g was asked%s",
@@ -142,6 +207,9 @@ final class SectionCommand implements Callable<Integer> {
     }
 
     private static String amount(Interval value, String unit) {
+        if (value.width() == 0) {
+            return String.format(Locale.ROOT, "%.6g %s", value.lower(), unit);
+        }
         return Double.isFinite(value.lower()) && Double.isFinite(value.upper())
                 ? UnitSystem.significant(value.lower(), value.upper(), DIGITS) + " " + unit
                 : "infinite";

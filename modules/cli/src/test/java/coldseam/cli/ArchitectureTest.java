@@ -43,7 +43,6 @@ class ArchitectureTest {
 
     /** Packages and classes that no command reaches yet, and what they wait for. */
     private static final Map<String, String> WAITING = Map.of(
-            "coldseam.conduction.solid", "details in three dimensions",
             "coldseam.assemblies.load", "loads on decks",
             "coldseam.assemblies.InterfaceTemperatures", "the assemblies' pages",
             "coldseam.assemblies.moisture.VapourOrder", "a rule",

@@ -74,7 +74,7 @@ class CommittedAtlasTest {
         ImmutableList<MutableMap<String, String>> committed =
                 rows(CommittedReport.ROOT.resolve("reports").resolve("atlas.csv"));
         assertEquals(
-                CatalogueFile.builtIn().details().collect(Detail::id).toSet(),
+                CatalogueFile.builtIn().junctions().collect(Detail::id).toSet(),
                 committed.collect(row -> row.get(OPTION)).toSet());
         committed
                 .select(row -> row.get(FITS).equals("yes"))

@@ -4,9 +4,10 @@ import coldseam.assemblies.check.CheckRow;
 import coldseam.assemblies.check.PublishedTable;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
-import coldseam.conduction.Solution;
+import coldseam.conduction.Solved;
+import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solve.Conduction;
-import coldseam.junctions.hand.SectionFile;
+import coldseam.junctions.hand.Drawn;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -24,8 +25,11 @@ final class ConductionChecks {
     private static final Accuracy FOR_TEMPERATURES =
             new Accuracy(1e-6, Accuracy.standard().maximumUnknowns());
 
+    /** Bodies cost more; their temperatures are held to what this is good for. */
+    private static final Accuracy OF_BODIES = new Accuracy(1e-4, 1_600_000);
+
     private final Path fixtures;
-    private final Map<String, Solution> solved = new HashMap<>();
+    private final Map<String, Solved<?>> solved = new HashMap<>();
 
     private ConductionChecks(Path fixtures) {
         this.fixtures = fixtures;
@@ -46,7 +50,7 @@ final class ConductionChecks {
         String section = row.text("section");
         String quantity = row.text("quantity");
         String of = row.text("of");
-        Solution solution =
+        Solved<?> solution =
                 quantity.equals("temperature") ? solve(section, FOR_TEMPERATURES) : solve(section, Accuracy.standard());
         double computed = switch (quantity) {
             case "temperature" ->
@@ -56,6 +60,10 @@ final class ConductionChecks {
                         .detect(flow -> flow.environment().equals(of))
                         .value()
                         .middle();
+            case "coupling" -> {
+                String[] pair = of.split("–");
+                yield solution.coupling(pair[0], pair[1]).middle();
+            }
             case "psi" -> psi(row, solution).middle();
             case "factor" -> solution.surface(of).lowest();
             default -> throw new IllegalArgumentException(row.place() + ": quantity is \"" + quantity + "\"");
@@ -80,17 +88,19 @@ final class ConductionChecks {
                 row.text("unit"));
     }
 
-    private static Interval psi(PublishedTable.Row row, Solution solution) {
+    private static Interval psi(PublishedTable.Row row, Solved<?> solution) {
         String[] pair = row.text("of").split("–");
         double less = row.number("l m") / row.number("R m²·K/W");
         return solution.coupling(pair[0], pair[1]).plus(-less);
     }
 
-    private Solution solve(String section, Accuracy accuracy) {
+    private Solved<?> solve(String section, Accuracy accuracy) {
         return solved.computeIfAbsent(
                 section + " " + accuracy,
-                key -> Conduction.solve(
-                        SectionFile.read(fixtures.resolve("sections").resolve(section + ".yaml")), accuracy));
+                key -> Drawn.load(fixtures.resolve("sections").resolve(section + ".yaml"))
+                        .match(
+                                drawn -> Conduction.solve(drawn.section(), accuracy),
+                                drawn -> BodySolver.solve(drawn.body(), OF_BODIES)));
     }
 
     private static String area(String section) {

@@ -112,7 +112,8 @@ public final class Binder {
         }
         int count = sequence.items().size();
         boolean fits = fits(node.place(), count, part, what);
-        String each = itemNoun(Shape.raw(item), what);
+        Type bare = Shape.raw(item) == Located.class ? Shape.argument(item, 0) : item;
+        String each = itemNoun(Shape.raw(bare), what);
         MutableList<Object> items = Lists.mutable.empty();
         for (SourceNode one : sequence.items()) {
             value(one, item, part, each).ifPresent(items::add);

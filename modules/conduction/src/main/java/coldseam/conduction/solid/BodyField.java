@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.collector.Collectors2;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** The temperature of a body on its last grid; estimates, not proven. */
@@ -70,25 +71,37 @@ public final class BodyField {
         return Arrays.copyOf(found, count);
     }
 
-    /** The painted box that is seen at a point, by its index; empty where nothing is solid. */
-    public Optional<Integer> pieceAt(Place at) {
-        for (int z : slabs(2, at.z())) {
-            for (int y : slabs(1, at.y())) {
-                for (int x : slabs(0, at.x())) {
-                    int piece = grid.painted
-                            .piece[grid.painted.cell(grid.parent[0][x], grid.parent[1][y], grid.parent[2][z])];
-                    if (piece >= 0) {
-                        return Optional.of(piece);
-                    }
-                }
-            }
-        }
-        return Optional.empty();
+    /** The painted boxes that are seen somewhere, by their index. */
+    public ImmutableList<Integer> pieces() {
+        return Arrays.stream(grid.painted.piece)
+                .filter(each -> each >= 0)
+                .boxed()
+                .distinct()
+                .sorted()
+                .collect(Collectors2.toImmutableList());
     }
 
-    /** m, ascending: the planes of the last grid in a direction. */
-    public double[] planes(int direction) {
-        return grid.plane[direction].clone();
+    /** m, ascending: where in a direction a painted box begins or ends. */
+    public double[] drawnPlanes(int direction) {
+        return grid.painted.plane[direction].clone();
+    }
+
+    /** What lies on a plane; of a plane between two slabs, on the side where less is solid. */
+    public BodyCut cut(int direction, double at) {
+        int[] slabs = slabs(direction, at);
+        int best = slabs[0];
+        for (int slab : slabs) {
+            best = solids(direction, slab) < solids(direction, best) && solids(direction, slab) > 0 ? slab : best;
+        }
+        return new BodyCut(grid, system, temperature, direction, best, at);
+    }
+
+    private int solids(int d, int slab) {
+        int count = 0;
+        for (int each : grid.slab[d]) {
+            count += each == slab ? 1 : 0;
+        }
+        return count;
     }
 
     /**
@@ -97,11 +110,18 @@ public final class BodyField {
      * @param side which way it faces
      * @param environment which it faces; empty where it is adiabatic
      * @param piece index of the painted box
-     * @param box of no thickness in the side's direction
+     * @param cell whose side it is
      * @param temperatures °C at its corners: b + 2 c, b along the direction after the side's own, c along the one after
+     * @param rims whether the surface or the material ends at its low and high end along the direction after the side's
+     *     own, then along the one after
      */
     public record Face(
-            Side side, Optional<String> environment, int piece, Box box, ImmutableList<Double> temperatures) {}
+            Side side,
+            Optional<String> environment,
+            int piece,
+            Box cell,
+            ImmutableList<Double> temperatures,
+            ImmutableList<Boolean> rims) {}
 
     /** The outside of the body. */
     public ImmutableList<Face> faces() {
@@ -116,29 +136,40 @@ public final class BodyField {
 
     private Face face(int face) {
         int cell = face / 6;
-        Side side = Side.values()[face % 6];
         double[] low = new double[3];
         double[] high = new double[3];
         for (int d = 0; d < 3; d++) {
-            int slab = grid.slab[d][cell];
-            low[d] = grid.plane[d][slab + (d == side.direction() && side.high() ? 1 : 0)];
-            high[d] = d == side.direction() ? low[d] : grid.plane[d][slab + 1];
+            low[d] = grid.plane[d][grid.slab[d][cell]];
+            high[d] = grid.plane[d][grid.slab[d][cell] + 1];
         }
         int surface = grid.surface(cell, face % 6);
-        int above = grid.painted.cell(
-                grid.parent[0][grid.slab[0][cell]],
-                grid.parent[1][grid.slab[1][cell]],
-                grid.parent[2][grid.slab[2][cell]]);
+        int e = (face % 6 / 2 + 1) % 3;
+        int f = (face % 6 / 2 + 2) % 3;
         return new Face(
-                side,
+                Side.values()[face % 6],
                 surface < 0 ? Optional.empty() : Optional.of(environment(surface)),
-                grid.painted.piece[above],
+                piece(cell),
                 Box.of(low[0], low[1], low[2], high[0], high[1], high[2]),
                 Lists.immutable.of(
                         temperature[system.onFace(face, 0)],
                         temperature[system.onFace(face, 2)],
                         temperature[system.onFace(face, 6)],
-                        temperature[system.onFace(face, 8)]));
+                        temperature[system.onFace(face, 8)]),
+                Lists.immutable.of(rim(face, 2 * e), rim(face, 2 * e + 1), rim(face, 2 * f), rim(face, 2 * f + 1)));
+    }
+
+    private int piece(int cell) {
+        return grid.painted
+                .piece[
+                grid.painted.cell(
+                        grid.parent[0][grid.slab[0][cell]],
+                        grid.parent[1][grid.slab[1][cell]],
+                        grid.parent[2][grid.slab[2][cell]])];
+    }
+
+    private boolean rim(int face, int towards) {
+        int next = grid.side[6 * (face / 6) + towards];
+        return next < 0 || grid.side[6 * next + face % 6] >= 0 || piece(next) != piece(face / 6);
     }
 
     private String environment(int surface) {

@@ -113,12 +113,12 @@ class BodyBoundsTest {
         double sum = 0;
         for (BodyField.Face face : solution.field().faces()) {
             boolean near = face.environment().equals(Optional.of("indoor"))
-                    && face.box().high(0) < 0.431
-                    && face.box().high(1) < 0.431
-                    && face.box().low(2) > 1.149;
+                    && face.cell().high(0) < 0.431
+                    && face.cell().high(1) < 0.431
+                    && face.cell().low(2) > 1.149;
             double area = 1;
             for (int d = 0; d < 3; d++) {
-                area *= d == face.side().direction() ? 1 : face.box().size(d);
+                area *= d == face.side().direction() ? 1 : face.cell().size(d);
             }
             sum += near ? area * face.temperatures().sumOfDouble(each -> each) / 4 : 0;
         }

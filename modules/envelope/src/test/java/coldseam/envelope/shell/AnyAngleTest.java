@@ -69,9 +69,13 @@ class AnyAngleTest {
     }
 
     static void assertSame(Map<String, Double> expected, Map<String, Double> found, String where) {
+        assertSame(expected, found, LATTICE, where);
+    }
+
+    static void assertSame(Map<String, Double> expected, Map<String, Double> found, double within, String where) {
         assertEquals(expected.keySet(), found.keySet(), where);
         expected.forEach((what, value) ->
-                assertEquals(value, found.get(what), LATTICE * Math.max(1, value / 10), where + ": " + what));
+                assertEquals(value, found.get(what), within * Math.max(1, value / 10), where + ": " + what));
     }
 
     private static void assertSameAtEveryAngle(Body.Storeys body) {

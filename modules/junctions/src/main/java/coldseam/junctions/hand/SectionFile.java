@@ -15,6 +15,7 @@ import coldseam.files.SourceDocument;
 import coldseam.files.SourceNode;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -24,7 +25,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param unit m, of the file's coordinates
  * @param file as written
  */
-public record SectionFile(Section section, double unit, FileSection file) {
+public record SectionFile(Section section, double unit, FileSection file) implements Drawn {
 
     /**
      * Reads the section of a file, YAML or JSON.
@@ -41,6 +42,11 @@ public record SectionFile(Section section, double unit, FileSection file) {
         Optional<SectionFile> loaded = SourceDocument.read(path, faults).flatMap(node -> bind(node, faults));
         faults.throwIfAny();
         return loaded.orElseThrow();
+    }
+
+    @Override
+    public <T> T match(Function<SectionFile, T> section, Function<BodyFile, T> body) {
+        return section.apply(this);
     }
 
     public static Optional<SectionFile> bind(SourceNode node, Faults faults) {

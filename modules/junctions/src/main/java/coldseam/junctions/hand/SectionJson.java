@@ -1,14 +1,18 @@
 package coldseam.junctions.hand;
 
 import coldseam.conduction.Coupling;
+import coldseam.conduction.Environment;
 import coldseam.conduction.GapPlaces;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Outcome;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
-import coldseam.conduction.SurfaceTemperature;
+import coldseam.conduction.Solved;
+import coldseam.conduction.solid.BodyEnvironment;
+import coldseam.conduction.solid.BodySolution;
 import coldseam.files.JsonText;
 import java.util.Optional;
+import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -34,14 +38,22 @@ public final class SectionJson {
 
     private record GapPlace(double share, ImmutableList<Double> aroundCorner, double meanDistance) {}
 
+    private record PatchValue(String name, double lower, double upper, String unit, double area) {}
+
+    private record TermValue(String what, double lower, double upper) {}
+
+    private record ChiValue(double lower, double upper, String unit, ImmutableList<TermValue> sumOf) {}
+
     private record Document(
             String section,
             ImmutableList<CouplingValue> couplings,
             ImmutableList<FlowValue> heatFlows,
             ImmutableList<Surface> surfaces,
             ImmutableList<ProbeValue> probes,
+            Optional<ImmutableList<PatchValue>> patches,
+            Optional<ChiValue> chi,
             Width width,
-            Gap gap,
+            Optional<Gap> gap,
             int unknowns,
             double seconds,
             ImmutableList<String> notes) {}
@@ -58,9 +70,57 @@ public final class SectionJson {
      * @param unit m, of the file's coordinates
      */
     public static String write(Solution solution, double unit) {
+        return document(
+                solution.section().name(),
+                solution,
+                solution.section().environments().collect(Environment::temperature),
+                at -> place(at, unit),
+                unit,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(gap(solution, unit)));
+    }
+
+    /**
+     * The solution of a drawing in three dimensions: couplings W/K, flows W, temperatures °C, places of three numbers in the
+     * file's unit, areas m².
+     *
+     * @param chi what the corner or the point adds
+     */
+    public static String write(BodySolution solution, double unit, Optional<DrawnChi.Sum> chi) {
+        return document(
+                solution.body().name(),
+                solution,
+                solution.body().environments().collect(BodyEnvironment::temperature),
+                at -> Lists.immutable.of(rounded(at.x() / unit), rounded(at.y() / unit), rounded(at.z() / unit)),
+                unit,
+                Optional.of(solution.patches()
+                        .collect(each -> new PatchValue(
+                                each.name(), each.mean().lower(), each.mean().upper(), "°C", rounded(each.area())))),
+                chi.map(each -> new ChiValue(
+                        each.chi().lower(),
+                        each.chi().upper(),
+                        solution.couplingUnit(),
+                        each.terms()
+                                .collect(term -> new TermValue(
+                                        term.what(),
+                                        term.value().lower(),
+                                        term.value().upper())))),
+                Optional.empty());
+    }
+
+    private static <P> String document(
+            String name,
+            Solved<P> solution,
+            ImmutableList<Double> temperatures,
+            Function<P, ImmutableList<Double>> place,
+            double unit,
+            Optional<ImmutableList<PatchValue>> patches,
+            Optional<ChiValue> chi,
+            Optional<Gap> gap) {
         ImmutableList<Coupling> wide = solution.widerThanAsked();
         return JsonText.write(new Document(
-                solution.section().name(),
+                name,
                 solution.couplings()
                         .collect(each -> new CouplingValue(
                                 Lists.immutable.of(each.first(), each.second()),
@@ -71,10 +131,17 @@ public final class SectionJson {
                 solution.heatFlows()
                         .collect(each -> new FlowValue(
                                 each.environment(), lower(each.value()), upper(each.value()), solution.flowUnit())),
-                solution.surfaces().collect(each -> surface(solution, each, unit)),
+                solution.surfaces()
+                        .collect(each -> new Surface(
+                                each.environment(),
+                                each.lowest(),
+                                place.apply(each.at()),
+                                factor(each.lowest(), temperatures))),
                 solution.probes().collect(each -> new ProbeValue(each.name(), each.temperature())),
+                patches,
+                chi,
                 width(solution.outcome(), unit),
-                gap(solution, unit),
+                gap,
                 solution.unknowns(),
                 solution.seconds(),
                 solution.notes()));
@@ -105,18 +172,11 @@ public final class SectionJson {
                                 new GapPlace(each.share(), place(each.at(), unit), rounded(each.distance() / unit))));
     }
 
-    /** The temperature factor counts from the coldest environment to the one the surface faces. */
-    private static Surface surface(Solution solution, SurfaceTemperature<Point> surface, double unit) {
-        double coldest = solution.section()
-                .environments()
-                .collectDouble(each -> each.temperature())
-                .min();
-        double warmest = solution.section()
-                .environments()
-                .collectDouble(each -> each.temperature())
-                .max();
-        double factor = warmest > coldest ? (surface.lowest() - coldest) / (warmest - coldest) : 1;
-        return new Surface(surface.environment(), surface.lowest(), place(surface.at(), unit), factor);
+    /** The temperature factor counts from the coldest environment to the warmest. */
+    private static double factor(double lowest, ImmutableList<Double> temperatures) {
+        double coldest = temperatures.min();
+        double warmest = temperatures.max();
+        return warmest > coldest ? (lowest - coldest) / (warmest - coldest) : 1;
     }
 
     private static ImmutableList<Double> place(Point at, double unit) {

@@ -71,7 +71,7 @@ public final class Looks {
     }
 
     /** The look of a material of which no more is known. */
-    static Look of(String name, double conductivity) {
+    public static Look of(String name, double conductivity) {
         return of(name, conductivity, conductivity <= Material.INSULATES_UP_TO);
     }
 

@@ -1,0 +1,38 @@
+package coldseam.junctions.hand;
+
+import coldseam.files.Faults;
+import coldseam.files.FileFaultException;
+import coldseam.files.SourceDocument;
+import coldseam.files.SourceNode;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** What a section file draws: a section, or a body where it has the keys of one. */
+public sealed interface Drawn permits SectionFile, BodyFile {
+
+    /** The result of the function that fits. */
+    <T> T match(Function<SectionFile, T> section, Function<BodyFile, T> body);
+
+    /**
+     * Reads a section file, YAML or JSON.
+     *
+     * @throws FileFaultException with every fault of the file; faults of a body's geometry are among them, those of a
+     *     section's are found when it is solved
+     */
+    static Drawn load(Path path) {
+        Faults faults = new Faults();
+        Optional<Drawn> drawn = SourceDocument.read(path, faults)
+                .flatMap(node -> solid(node)
+                        ? BodyFile.bind(node, faults)
+                        : SectionFile.bind(node, faults).map(each -> each));
+        faults.throwIfAny();
+        return drawn.orElseThrow();
+    }
+
+    private static boolean solid(SourceNode node) {
+        return node instanceof SourceNode.Mapping mapping
+                && (mapping.entry("body").isPresent()
+                        || mapping.entry("painted").isPresent());
+    }
+}

@@ -1,0 +1,195 @@
+package coldseam.junctions.hand;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Coupling;
+import coldseam.conduction.Interval;
+import coldseam.conduction.solid.Body;
+import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.CutPlanes;
+import coldseam.conduction.solid.Place;
+import coldseam.conduction.solid.Side;
+import coldseam.conduction.solve.Conduction;
+import java.util.Locale;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/**
+ * The point thermal transmittance of what is drawn, W/K: its coupling less what its surfaces and edges would lose without
+ * it (ISO 10211:2017, 3.4: chi = L3D − Σ U A − Σ psi l). Everything is read off the drawing: a cut plane at right angles to
+ * an edge is that edge's section, the line where two meet a surface's layers.
+ */
+public sealed interface DrawnChi {
+
+    /**
+     * One term of the sum.
+     *
+     * @param what it is, in words
+     * @param value W/K, with its sign
+     */
+    record Term(String what, Interval value) {}
+
+    /**
+     * What the sum comes to.
+     *
+     * @param terms that add up to it
+     * @param chi W/K
+     */
+    record Sum(ImmutableList<Term> terms, Interval chi) {}
+
+    /** Relative width of the sections' intervals: small beside the body's own. */
+    Accuracy SECTIONS = new Accuracy(2e-5, 400_000);
+
+    /** What stands in the way of it, in words; empty where nothing does. */
+    ImmutableList<String> faults(Body body);
+
+    /** What is taken from the coupling, and added where it was taken twice. */
+    ImmutableList<Term> taken(Body body);
+
+    /** The sum for a solved body. */
+    default Sum of(BodySolution solution) {
+        Coupling whole = solution.couplings().getOnly();
+        MutableList<Term> terms =
+                Lists.mutable.of(new Term("coupling " + whole.first() + " – " + whole.second(), whole.value()));
+        taken(solution.body())
+                .forEach(each -> terms.add(
+                        new Term(each.what(), each.value().times(solution.body().multiplicity()))));
+        return new Sum(terms.toImmutable(), terms.collect(Term::value).injectInto(Interval.of(0), Interval::plus));
+    }
+
+    private static void twoEnvironments(Body body, MutableList<String> faults) {
+        if (body.environments().size() != 2) {
+            faults.add("chi is the share of one coupling, and needs exactly two environments; there are "
+                    + body.environments().size());
+        }
+    }
+
+    private static void stack(Body body, Side one, Side other, MutableList<String> faults) {
+        if (!body.cutPlanes().contains(one)
+                || !body.cutPlanes().contains(other)
+                || one.direction() == other.direction()) {
+            faults.add("chi needs two cut planes at right angles, whose common line is a surface's layers; got " + one
+                    + " and " + other + ", and the cut planes are "
+                    + body.cutPlanes().toSortedList().makeString(", "));
+        } else if (CutPlanes.transmittance(body, one, other).isEmpty()) {
+            faults.add("along the line where the cut planes " + one + " and " + other
+                    + " meet, layers must lead from one environment into the other; cut the drawing where nothing but the"
+                    + " plane surface is left");
+        }
+    }
+
+    private static Term section(Body body, Side side, double length) {
+        return new Term(
+                String.format(Locale.ROOT, "section at %s × %.4g m", side, length),
+                Conduction.solve(CutPlanes.section(body, side), SECTIONS)
+                        .couplings()
+                        .getOnly()
+                        .value()
+                        .times(-length));
+    }
+
+    private static Term surface(Body body, Side one, Side other, double area, double sign) {
+        double u = CutPlanes.transmittance(body, one, other).orElseThrow();
+        return new Term(
+                String.format(Locale.ROOT, "layers at %s and %s, U %.5g W/(m²·K) × %.4g m²", one, other, u, area),
+                Interval.of(sign * u * area));
+    }
+
+    /**
+     * Of a corner where three surfaces and three edges meet: since each surface is counted by two edges, chi = L3D − Σ L2D l
+     * + Σ U A.
+     *
+     * @param corner its inner or outer vertex
+     * @param internal whether it is the inner one
+     */
+    record OfCorner(Place corner, boolean internal) implements DrawnChi {
+
+        private ImmutableList<Side> cuts(Body body) {
+            return body.cutPlanes()
+                    .select(side -> length(body, side) > Body.SNAP)
+                    .toSortedList()
+                    .toImmutable();
+        }
+
+        private double length(Body body, Side side) {
+            return Math.abs(side.of(body.extent()) - corner.along(side.direction()));
+        }
+
+        @Override
+        public ImmutableList<String> faults(Body body) {
+            MutableList<String> faults = Lists.mutable.empty();
+            twoEnvironments(body, faults);
+            ImmutableList<Side> cuts = cuts(body);
+            if (cuts.size() != 3 || cuts.collect(Side::direction).distinct().size() != 3) {
+                faults.add("a corner where three edges meet is cut three times, once in each direction; the cut planes"
+                        + " away from it are " + cuts.makeString(", "));
+            } else {
+                for (int i = 0; i < 3; i++) {
+                    stack(body, cuts.get(i), cuts.get((i + 1) % 3), faults);
+                }
+            }
+            return faults.toImmutable();
+        }
+
+        @Override
+        public ImmutableList<Term> taken(Body body) {
+            ImmutableList<Side> cuts = cuts(body);
+            MutableList<Term> terms = Lists.mutable.empty();
+            cuts.forEach(each -> terms.add(section(body, each, length(body, each))));
+            for (int i = 0; i < 3; i++) {
+                Side one = cuts.get(i);
+                Side other = cuts.get((i + 1) % 3);
+                terms.add(surface(body, one, other, length(body, one) * length(body, other), 1));
+            }
+            return terms.toImmutable();
+        }
+    }
+
+    /**
+     * Of a point on a plane: chi = L3D − U A.
+     *
+     * @param one cut plane
+     * @param other cut plane; where the two meet lies the undisturbed surface
+     */
+    record OnSurface(Side one, Side other) implements DrawnChi {
+
+        @Override
+        public ImmutableList<String> faults(Body body) {
+            MutableList<String> faults = Lists.mutable.empty();
+            twoEnvironments(body, faults);
+            stack(body, one, other, faults);
+            return faults.toImmutable();
+        }
+
+        @Override
+        public ImmutableList<Term> taken(Body body) {
+            double area = body.extent().size(one.direction()) * body.extent().size(other.direction());
+            return Lists.immutable.of(surface(body, one, other, area, -1));
+        }
+    }
+
+    /**
+     * Of a point on an edge: chi = L3D − L2D l.
+     *
+     * @param cut plane that shows the undisturbed edge
+     */
+    record OnEdge(Side cut) implements DrawnChi {
+
+        @Override
+        public ImmutableList<String> faults(Body body) {
+            MutableList<String> faults = Lists.mutable.empty();
+            twoEnvironments(body, faults);
+            if (!body.cutPlanes().contains(cut)) {
+                faults.add("chi of a point on an edge needs a cut plane that shows the edge; got " + cut
+                        + ", and the cut planes are "
+                        + body.cutPlanes().toSortedList().makeString(", "));
+            }
+            return faults.toImmutable();
+        }
+
+        @Override
+        public ImmutableList<Term> taken(Body body) {
+            return Lists.immutable.of(section(body, cut, body.extent().size(cut.direction())));
+        }
+    }
+}

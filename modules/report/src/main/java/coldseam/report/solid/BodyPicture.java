@@ -1,0 +1,104 @@
+package coldseam.report.solid;
+
+import coldseam.conduction.solid.BodySolution;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.report.drawing.Align;
+import coldseam.report.drawing.Box;
+import coldseam.report.drawing.Canvas;
+import coldseam.report.drawing.Face;
+import coldseam.report.drawing.Look;
+import coldseam.report.drawing.Palette;
+import coldseam.report.drawing.Pen;
+import coldseam.report.drawing.Type;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Three cuts through the coldest place of the warmest environment's surface, and the whole from outside. */
+public final class BodyPicture {
+
+    /** Points. */
+    public static final double WIDTH = 584;
+
+    private static final double PANEL = 268;
+    private static final double ROW = 15;
+    private static final double TOP = 34;
+
+    private final BodySolution solution;
+    private final Palettes palettes;
+    private final ImmutableList<Integer> keys;
+
+    public BodyPicture(BodySolution solution) {
+        this.solution = solution;
+        this.palettes = new Palettes(solution.body());
+        this.keys = solution.field()
+                .pieces()
+                .distinctBy(piece ->
+                        palettes.solid(piece).material() + palettes.solid(piece).conductivity());
+    }
+
+    /** Points it takes. */
+    public double height() {
+        return TOP + 2 * (PANEL + 12) + (keys.size() + 1) / 2 * ROW + 30;
+    }
+
+    /** Draws it, its lower left corner at the origin. */
+    public void draw(Canvas canvas) {
+        double top = height() - TOP;
+        canvas.text(
+                solution.body().name(),
+                12,
+                height() - 18,
+                Type.of(12).with(Face.SEMIBOLD).with(Palette.DEEP),
+                Align.LEFT);
+        double left = 12;
+        double right = WIDTH / 2 + 6;
+        cut(2).draw(canvas, panel(left, top), palettes);
+        cut(1).draw(canvas, panel(right, top), palettes);
+        double below = top - PANEL - 12;
+        cut(0).draw(canvas, panel(left, below), palettes);
+        view(canvas, panel(right, below));
+        keys(canvas, below - PANEL - 14);
+    }
+
+    private CutDrawing cut(int direction) {
+        return new CutDrawing(solution, direction, CutDrawing.at(solution, direction));
+    }
+
+    private static Box panel(double x, double top) {
+        return new Box(x, top - PANEL, x + WIDTH / 2 - 18, top);
+    }
+
+    private void view(Canvas canvas, Box box) {
+        Axonometry view = new Axonometry(solution);
+        Warmth warmth = view.warmth();
+        canvas.text(
+                "temperature of the surfaces",
+                box.x0(),
+                box.y1() - 9,
+                Type.of(8.5).with(Face.SEMIBOLD).with(Palette.DEEP),
+                Align.LEFT);
+        view.draw(canvas, new Box(box.x0(), box.y0() + 26, box.x1(), box.y1() - 18), warmth, palettes);
+        warmth.draw(canvas, box.x0() + 20, box.y0() + 10, box.width() - 60);
+    }
+
+    private void keys(Canvas canvas, double top) {
+        int half = (keys.size() + 1) / 2;
+        double column = WIDTH / 2;
+        keys.forEachWithIndex((piece, i) -> {
+            double x = 12 + (i < half ? 0 : column);
+            double y = top - ROW * (i < half ? i : i - half) - 8;
+            Box area = new Box(x, y - 5, x + 24, y + 5);
+            Look look = palettes.of(piece);
+            canvas.fill(area.corners(), look.tint());
+            look.hatch().draw(canvas, area.corners(), area);
+            canvas.outline(area.corners(), Pen.of(0.5, Palette.INK));
+            canvas.text(palettes.solid(piece).material(), x + 30, y - 2.8, Type.of(8), Align.LEFT);
+            canvas.text(
+                    UnitSystem.SI.format(palettes.solid(piece).conductivity(), Dimension.CONDUCTIVITY),
+                    x + column - 32,
+                    y - 2.8,
+                    Type.of(8).with(Palette.SLATE),
+                    Align.RIGHT);
+        });
+    }
+}

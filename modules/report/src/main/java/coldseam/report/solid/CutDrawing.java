@@ -1,0 +1,179 @@
+package coldseam.report.solid;
+
+import coldseam.conduction.solid.BodyCut;
+import coldseam.conduction.solid.BodyEnvironment;
+import coldseam.conduction.solid.BodySolution;
+import coldseam.report.drawing.Align;
+import coldseam.report.drawing.Box;
+import coldseam.report.drawing.Canvas;
+import coldseam.report.drawing.Face;
+import coldseam.report.drawing.Look;
+import coldseam.report.drawing.Palette;
+import coldseam.report.drawing.Pen;
+import coldseam.report.drawing.Spot;
+import coldseam.report.drawing.Type;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** One cut through a body: its materials, and lines of equal temperature. */
+final class CutDrawing {
+
+    private static final double[] STEPS = {0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20};
+    private static final int MOST = 14;
+    /** Points between two labels. */
+    private static final double APART = 20;
+
+    private static final Pen ISOTHERM = Pen.of(0.4, Palette.MIST);
+    private static final Pen LINE = Pen.of(0.4, Palette.INK);
+    private static final Pen SURFACE = Pen.of(0.9, Palette.INK);
+
+    private final BodySolution solution;
+    private final int direction;
+    private final double at;
+    private final BodyCut cut;
+    private final int across;
+    private final int up;
+
+    /**
+     * @param direction 0, 1 or 2 for a cut at right angles to x, y or z
+     * @param at where, m
+     */
+    CutDrawing(BodySolution solution, int direction, double at) {
+        this.solution = solution;
+        this.direction = direction;
+        this.at = at;
+        this.cut = solution.field().cut(direction, at);
+        this.across = direction == 0 ? 1 : 0;
+        this.up = direction == 2 ? 1 : 2;
+    }
+
+    /** Draws it as large as a box allows, its title on top. */
+    void draw(Canvas canvas, Box box, Palettes palettes) {
+        canvas.text(
+                "cut at " + "xyz".charAt(direction) + " = " + plain(1000 * at) + " mm",
+                box.x0(),
+                box.y1() - 9,
+                Type.of(8.5).with(Face.SEMIBOLD).with(Palette.DEEP),
+                Align.LEFT);
+        Box room = new Box(box.x0() + 14, box.y0() + 12, box.x1() - 4, box.y1() - 16);
+        coldseam.conduction.solid.Box whole = solution.body().extent();
+        double scale = Math.min(room.width() / whole.size(across), room.height() / whole.size(up));
+        double dx = room.x0() - scale * whole.low(across);
+        double dy = room.y1() - scale * whole.high(up);
+        for (BodyCut.Filled each : cut.filled()) {
+            Box area = new Box(
+                    dx + scale * each.x0(), dy + scale * each.y0(), dx + scale * each.x1(), dy + scale * each.y1());
+            Look look = palettes.of(each.piece());
+            canvas.fill(area.corners(), look.tint());
+            look.hatch().draw(canvas, area.corners(), area);
+        }
+        isotherms(canvas, dx, dy, scale);
+        canvas.strokes(cut.seams().collect(each -> line(each, dx, dy, scale)), LINE);
+        canvas.strokes(cut.surfaces().collect(each -> line(each, dx, dy, scale)), SURFACE);
+        axes(canvas, room, dy + scale * whole.low(up));
+    }
+
+    private static ImmutableList<Spot> line(BodyCut.Line line, double dx, double dy, double scale) {
+        return Lists.immutable.of(
+                new Spot(dx + scale * line.x0(), dy + scale * line.y0()),
+                new Spot(dx + scale * line.x1(), dy + scale * line.y1()));
+    }
+
+    private void axes(Canvas canvas, Box room, double bottom) {
+        Type type = Type.of(7).with(Palette.SLATE);
+        Pen pen = Pen.of(0.6, Palette.SLATE);
+        double x = room.x0() - 10;
+        double y = bottom - 6;
+        canvas.line(x, y, x + 18, y, pen);
+        canvas.line(x, y, x, y + 18, pen);
+        canvas.text("xyz".substring(across, across + 1), x + 20, y - 2, type, Align.LEFT);
+        canvas.text("xyz".substring(up, up + 1), x, y + 20, type, Align.CENTRE);
+    }
+
+    private void isotherms(Canvas canvas, double dx, double dy, double scale) {
+        double low = solution.body()
+                .environments()
+                .collectDouble(BodyEnvironment::temperature)
+                .min();
+        double high = solution.body()
+                .environments()
+                .collectDouble(BodyEnvironment::temperature)
+                .max();
+        MutableList<Spot> taken = Lists.mutable.empty();
+        double step = STEPS[STEPS.length - 1];
+        for (int i = STEPS.length - 1; i >= 0 && (high - low) / STEPS[i] <= MOST; i--) {
+            step = STEPS[i];
+        }
+        for (double t = Math.ceil(low / step + 1e-9) * step; t < high - 1e-9; t += step) {
+            MutableList<ImmutableList<Spot>> lines = Lists.mutable.empty();
+            for (BodyCut.Line each : cut.isotherm(t)) {
+                lines.add(line(each, dx, dy, scale));
+            }
+            canvas.strokes(lines.toImmutable(), ISOTHERM);
+            label(canvas, lines, plain(t) + "°", taken);
+        }
+    }
+
+    /** Sets a line's temperature where no other stands near. */
+    private static void label(
+            Canvas canvas, MutableList<ImmutableList<Spot>> lines, String text, MutableList<Spot> taken) {
+        for (int i = 0; i < lines.size(); i++) {
+            ImmutableList<Spot> piece = lines.get((lines.size() / 2 + i) % lines.size());
+            Spot at = new Spot(
+                    (piece.getFirst().x() + piece.getLast().x()) / 2,
+                    (piece.getFirst().y() + piece.getLast().y()) / 2);
+            if (taken.allSatisfy(other -> other.distance(at) > APART)) {
+                taken.add(at);
+                canvas.label(text, at, Type.of(5.6).with(Palette.MIST));
+                return;
+            }
+        }
+    }
+
+    /**
+     * Where a cut at right angles to a direction shows most: through the coldest place of the warmest environment's surface;
+     * where nothing but one material lies on that plane, in the middle of the slab that shows the most materials.
+     */
+    static double at(BodySolution solution, int direction) {
+        String warmest = solution.body()
+                .environments()
+                .maxBy(BodyEnvironment::temperature)
+                .name();
+        double coldest = solution.surface(warmest).at().along(direction);
+        if (materials(solution, direction, coldest) > 1) {
+            return coldest;
+        }
+        double best = coldest;
+        int most = 1;
+        double[] planes = solution.field().drawnPlanes(direction);
+        for (int i = 0; i + 1 < planes.length; i++) {
+            double middle = (planes[i] + planes[i + 1]) / 2;
+            int materials = materials(solution, direction, middle);
+            if (materials > most) {
+                most = materials;
+                best = middle;
+            }
+        }
+        return best;
+    }
+
+    private static int materials(BodySolution solution, int direction, double at) {
+        return solution.field()
+                .cut(direction, at)
+                .filled()
+                .collect(BodyCut.Filled::piece)
+                .distinct()
+                .size();
+    }
+
+    /** To a hundredth, without zeros at its end. */
+    private static String plain(double value) {
+        return new BigDecimal(value)
+                .setScale(2, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+}

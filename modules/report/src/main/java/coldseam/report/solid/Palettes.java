@@ -1,0 +1,21 @@
+package coldseam.report.solid;
+
+import coldseam.conduction.solid.Body;
+import coldseam.conduction.solid.Painted;
+import coldseam.report.drawing.Look;
+import coldseam.report.section.Looks;
+
+/** How the painted boxes of a body look. */
+record Palettes(Body body) {
+
+    /** @param piece index of a painted box of material */
+    Look of(int piece) {
+        return body.painted()
+                .get(piece)
+                .match(solid -> Looks.of(solid.material(), solid.conductivity()), air -> Look.AIR, none -> Look.AIR);
+    }
+
+    Painted.Solid solid(int piece) {
+        return (Painted.Solid) body.painted().get(piece);
+    }
+}

@@ -1,0 +1,49 @@
+package coldseam.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.BodySolver;
+import coldseam.junctions.hand.BodyFile;
+import coldseam.junctions.hand.Drawn;
+import java.nio.file.Path;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** The picture of a solved body. */
+class BodySvgTest {
+
+    private static BodySolution solve(String name) {
+        Path path = Path.of(System.getProperty("coldseam.root"), "fixtures", "sections", name + ".yaml");
+        return BodySolver.solve(((BodyFile) Drawn.load(path)).body(), new Accuracy(5e-3, 400_000));
+    }
+
+    @Test
+    void cutsRunThroughTheColdestPlace() {
+        BodySolution solution = solve("corner-of-two-walls-and-roof");
+        String svg = BodySvg.text(solution);
+        assertTrue(svg.contains(">cut at x = 380 mm<"), svg.substring(0, 400));
+        assertTrue(svg.contains(">cut at y = 380 mm<") && svg.contains(">cut at z = 1200 mm<"));
+        assertTrue(svg.contains(">insulation board<") && svg.contains(">brick<") && svg.contains(">concrete<"));
+        assertTrue(svg.contains(">18°<"), "the isotherm of 18 °C has no label");
+        assertFalse(svg.contains("NaN") || svg.contains("Infinity"));
+        assertEquals(svg, BodySvg.text(solution));
+    }
+
+    /** The coldest inside is on the plane inner face: a cut along it would show concrete and nothing else. */
+    @Test
+    void aCutShowsMoreThanOneMaterial() {
+        String svg = BodySvg.text(solve("bracket-through-insulation"));
+        assertTrue(
+                svg.contains(">cut at z = 280 mm<"),
+                () -> Pattern.compile(">cut at[^<]*<")
+                        .matcher(svg)
+                        .results()
+                        .map(each -> each.group())
+                        .toList()
+                        .toString());
+    }
+}
