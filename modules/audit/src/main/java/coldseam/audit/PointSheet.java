@@ -2,8 +2,8 @@ package coldseam.audit;
 
 import coldseam.envelope.Control;
 import coldseam.files.quantity.Dimension;
+import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Connection;
-import coldseam.junctions.point.PointResult;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;

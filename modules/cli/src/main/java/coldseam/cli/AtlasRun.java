@@ -10,7 +10,7 @@ import coldseam.junctions.atlas.Atlas;
 import coldseam.junctions.atlas.AtlasCsv;
 import coldseam.junctions.atlas.AtlasCurve;
 import coldseam.junctions.atlas.Sweep;
-import coldseam.junctions.compute.JunctionComputers;
+import coldseam.junctions.compute.BridgeComputers;
 import coldseam.report.atlas.AtlasPdf;
 import coldseam.report.pdf.Paper;
 import java.io.IOException;
@@ -61,7 +61,7 @@ final class AtlasRun {
                     sweeps,
                     Sweep.thicknesses(units),
                     layers.catalogue(),
-                    JunctionComputers.computer(accuracy, folder.resolve(SOLVED)),
+                    BridgeComputers.computer(accuracy, folder.resolve(SOLVED)),
                     bar::at);
         } finally {
             bar.close();

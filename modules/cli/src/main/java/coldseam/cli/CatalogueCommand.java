@@ -6,10 +6,9 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;
 import coldseam.files.Nearest;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.CatalogueFile;
-import coldseam.junctions.compute.JunctionComputers;
-import coldseam.junctions.point.PointCatalogue;
-import coldseam.junctions.point.PointComputer;
+import coldseam.junctions.compute.BridgeComputers;
 import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -96,7 +95,7 @@ final class CatalogueCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if (guide) {
-            terminal.out().println((points ? PointCatalogue.guide() : CatalogueFile.guide()).stripTrailing());
+            terminal.out().println((points ? CatalogueFile.pointGuide() : CatalogueFile.guide()).stripTrailing());
             return Exit.UNBROKEN.code();
         }
         Accuracy accuracy = accuracy();
@@ -104,7 +103,7 @@ final class CatalogueCommand implements Callable<Integer> {
         ImmutableList<PointKind> chosenPoints = chosenPoints();
         ImmutableList<JunctionKind> chosen = chosen();
         if (chosenPoints.notEmpty()) {
-            pointTable(workshop.pointComputer()).computed(chosenPoints);
+            pointTable(workshop.computer()).computed(chosenPoints);
             if (words().isEmpty() || chosen.isEmpty()) {
                 return Exit.UNBROKEN.code();
             }
@@ -120,11 +119,11 @@ final class CatalogueCommand implements Callable<Integer> {
             new AtlasRun(terminal, layers, units, accuracy).write(chosen, atlas.get(), paper);
             return Exit.UNBROKEN.code();
         }
-        OptionTable table = new OptionTable(terminal, layers, JunctionComputers.computer(accuracy), units);
+        OptionTable table = new OptionTable(terminal, layers, BridgeComputers.computer(accuracy), units);
         if (kinds.isEmpty() && between.notNamed() && !computed) {
             table.names(chosen);
             terminal.out().println();
-            pointTable(workshop.pointComputer()).names();
+            pointTable(workshop.computer()).names();
             terminal.out().println();
             Columns.fold("\"coldseam catalogue --points\" computes the points, what goes through at a spot.", "", "")
                     .forEach(terminal.out()::println);
@@ -134,7 +133,7 @@ final class CatalogueCommand implements Callable<Integer> {
         return Exit.UNBROKEN.code();
     }
 
-    private PointTable pointTable(PointComputer computer) {
+    private PointTable pointTable(BridgeComputer computer) {
         return new PointTable(terminal, units, PointLayers.of(between, workshop), computer);
     }
 

@@ -3,16 +3,15 @@ package coldseam.cli;
 import coldseam.audit.house.ToolVersion;
 import coldseam.audit.house.Workshop;
 import coldseam.conduction.Accuracy;
+import coldseam.envelope.PointKind;
 import coldseam.files.Nearest;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.DefaultPsi;
 import coldseam.junctions.JunctionResult;
-import coldseam.junctions.compute.JunctionComputers;
+import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
-import coldseam.junctions.point.PointCatalogue;
-import coldseam.junctions.point.PointDetail;
 import coldseam.report.DetailPdf;
 import coldseam.report.JunctionSvg;
 import coldseam.report.pdf.Paper;
@@ -84,21 +83,21 @@ final class DetailCommand implements Callable<Integer> {
         pdf.ifPresent(written::add);
         Outputs.refuse(between.house.orElse(Path.of("")), written.toImmutable());
         PointLayers pointLayers = PointLayers.of(between, workshop);
-        Optional<PointDetail> point = pointLayers.catalogue().find(id);
+        Optional<Detail> point = pointLayers.catalogue().find(id).filter(each -> each.kind() instanceof PointKind);
         if (point.isPresent()) {
-            new PointWords(terminal, units).write(point.get(), pointLayers, workshop.pointComputer(), svg, pdf, paper);
+            new PointWords(terminal, units).write(point.get(), pointLayers, workshop.computer(), svg, pdf, paper);
             written.forEach(path -> terminal.out().println("Written: " + path));
             return Exit.UNBROKEN.code();
         }
         Layers layers = between.layers(workshop);
         Detail detail = layers.catalogue().find(id).orElseThrow(() -> unknown(layers));
-        ImmutableList<Layers.Place> places = layers.places(detail.kind());
+        ImmutableList<Layers.Place> places = layers.places(detail.junction());
         if (places.isEmpty()) {
             throw new RefusedException(
                     Lists.immutable.of("--house: it has no " + detail.kind().label() + ", which \"" + id
                             + "\" is for; name build-ups by --first and --second, or leave --house out"));
         }
-        JunctionResult result = JunctionComputers.computer(Accuracy.standard())
+        JunctionResult result = BridgeComputers.computer(Accuracy.standard())
                 .compute(detail, places.getFirst().setup());
         words(result, places.getFirst(), places.size());
         if (svg.isPresent()) {
@@ -124,14 +123,7 @@ final class DetailCommand implements Callable<Integer> {
 
     private RefusedException unknown(Layers layers) {
         return new RefusedException(Lists.immutable.of("ID: got \"" + id + "\"; "
-                + Nearest.to(
-                                id,
-                                layers.catalogue()
-                                        .details()
-                                        .collect(Detail::id)
-                                        .newWithAll(PointCatalogue.builtIn()
-                                                .details()
-                                                .collect(PointDetail::id)))
+                + Nearest.to(id, layers.catalogue().details().collect(Detail::id))
                         .map(near -> "did you mean \"" + near + "\"?")
                         .orElse("run \"coldseam catalogue\" for the options there are")));
     }

@@ -30,8 +30,7 @@ final class HouseOptions {
     /**
      * Audits the house, saying how far it has come.
      *
-     * @throws coldseam.files.FileFaultException with every fault of the file
-     * @throws coldseam.envelope.shell.ShellException with every fault of the shape
+     * @throws coldseam.files.FileFaultException with every fault of the file, or of the shape it describes
      */
     Audit audit(Workshop workshop, Terminal terminal) {
         HouseAudit ready = HouseAudit.of(house, store == null ? workshop : workshop.keepingIn(store));

@@ -4,9 +4,9 @@ import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DefaultPsi;
 import coldseam.junctions.DetailDoesNotFit;
-import coldseam.junctions.JunctionComputer;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Detail;
 import java.util.Locale;
@@ -20,11 +20,11 @@ final class OptionTable {
 
     private final Terminal terminal;
     private final Layers layers;
-    private final JunctionComputer computer;
+    private final BridgeComputer computer;
     private final UnitSystem units;
     private boolean tabulatedShown;
 
-    OptionTable(Terminal terminal, Layers layers, JunctionComputer computer, UnitSystem units) {
+    OptionTable(Terminal terminal, Layers layers, BridgeComputer computer, UnitSystem units) {
         this.terminal = terminal;
         this.layers = layers;
         this.computer = computer;

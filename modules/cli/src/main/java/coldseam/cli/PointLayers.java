@@ -6,13 +6,17 @@ import coldseam.audit.house.Workshop;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.Site;
+import coldseam.junctions.PointSetup;
 import coldseam.junctions.TypicalBuild;
-import coldseam.junctions.point.PointCatalogue;
+import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.detail.Detail;
 import coldseam.junctions.point.PointHost;
-import coldseam.junctions.point.PointSetup;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 
 /**
  * The layers through which point details are looked at: a house's, a named build-up, or typical ones.
@@ -25,7 +29,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param build whose build-ups stand in
  */
 record PointLayers(
-        PointCatalogue catalogue,
+        Catalogue catalogue,
         ImmutableList<HousePoints> ofHouse,
         boolean fromHouse,
         Optional<Site> site,
@@ -36,9 +40,20 @@ record PointLayers(
      * A surface to look at.
      *
      * @param setup what details are computed for
+     * @param parameters m, of the house's own detail there
      * @param origin where it comes from, in words
      */
-    record Place(PointSetup setup, String origin) {}
+    record Place(PointSetup setup, ImmutableMap<String, Double> parameters, String origin) {
+
+        Place(PointSetup setup, String origin) {
+            this(setup, Maps.immutable.empty(), origin);
+        }
+
+        /** A detail with those of the lengths there that it has too and allows. */
+        Detail laid(Detail detail) {
+            return detail.withAllowed(parameters);
+        }
+    }
 
     /**
      * Reads what was asked for.
@@ -50,7 +65,7 @@ record PointLayers(
         Optional<Assembly> named = options.layers(workshop).first();
         Optional<HouseAudit> house = options.house(workshop);
         return new PointLayers(
-                house.map(HouseAudit::points).orElseGet(PointCatalogue::builtIn),
+                house.map(HouseAudit::catalogue).orElseGet(CatalogueFile::builtIn),
                 house.map(each -> HousePoints.of(each.house(), each.shell())).orElse(Lists.immutable.empty()),
                 house.isPresent(),
                 house.map(each -> each.house().site()),
@@ -72,6 +87,7 @@ record PointLayers(
             return ofHouse.select(set -> set.setup().isPresent() && kind(set) == kind)
                     .collect(set -> new Place(
                             set.setup().orElseThrow(),
+                            set.points().parameters(),
                             set.points().name() + ", " + set.surface().name()));
         }
         return Lists.immutable.of(new Place(PointHost.typical(kind, build), "typical build-up"));
@@ -83,6 +99,6 @@ record PointLayers(
                 .orElseGet(() -> catalogue
                         .find(set.points().detail().orElseThrow())
                         .orElseThrow()
-                        .kind());
+                        .point());
     }
 }

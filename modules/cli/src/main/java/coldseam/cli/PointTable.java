@@ -3,12 +3,12 @@ package coldseam.cli;
 import coldseam.envelope.PointKind;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.PointResult;
+import coldseam.junctions.PointSetup;
+import coldseam.junctions.detail.Detail;
 import coldseam.junctions.point.Fastener;
-import coldseam.junctions.point.PointComputer;
-import coldseam.junctions.point.PointDetail;
-import coldseam.junctions.point.PointResult;
-import coldseam.junctions.point.PointSetup;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -26,9 +26,9 @@ final class PointTable {
     private final Terminal terminal;
     private final UnitSystem units;
     private final PointLayers layers;
-    private final PointComputer computer;
+    private final BridgeComputer computer;
 
-    PointTable(Terminal terminal, UnitSystem units, PointLayers layers, PointComputer computer) {
+    PointTable(Terminal terminal, UnitSystem units, PointLayers layers, BridgeComputer computer) {
         this.terminal = terminal;
         this.units = units;
         this.layers = layers;
@@ -66,9 +66,9 @@ final class PointTable {
                         "",
                         "    ")
                 .forEach(terminal.out()::println);
-        ImmutableList<PointDetail> options = layers.catalogue().options(kind);
+        ImmutableList<Detail> options = layers.catalogue().options(kind);
         ImmutableList<Optional<PointResult>> results = Lists.immutable.fromStream(
-                options.castToList().parallelStream().map(detail -> result(detail, place.setup())));
+                options.castToList().parallelStream().map(detail -> result(place.laid(detail), place.setup())));
         options.zip(results).forEach(pair -> {
             name(pair.getOne());
             pair.getTwo()
@@ -80,11 +80,11 @@ final class PointTable {
                                     chi(result),
                                     units.label(Dimension.POINT_TRANSMITTANCE),
                                     result.temperatureFactor())),
-                            () -> misfit(pair.getOne(), place.setup()));
+                            () -> misfit(place.laid(pair.getOne()), place.setup()));
         });
     }
 
-    private Optional<PointResult> result(PointDetail detail, PointSetup setup) {
+    private Optional<PointResult> result(Detail detail, PointSetup setup) {
         try {
             return Optional.of(computer.compute(detail, setup));
         } catch (DetailDoesNotFit misfit) {
@@ -92,7 +92,7 @@ final class PointTable {
         }
     }
 
-    private void misfit(PointDetail detail, PointSetup setup) {
+    private void misfit(Detail detail, PointSetup setup) {
         try {
             computer.compute(detail, setup);
         } catch (DetailDoesNotFit misfit) {
@@ -102,7 +102,7 @@ final class PointTable {
         }
     }
 
-    private void name(PointDetail detail) {
+    private void name(Detail detail) {
         Columns.fold(
                         detail.name(),
                         String.format(

@@ -3,10 +3,10 @@ package coldseam.cli;
 import coldseam.audit.house.ToolVersion;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.point.PointComputer;
-import coldseam.junctions.point.PointDetail;
-import coldseam.junctions.point.PointDrawing;
-import coldseam.junctions.point.PointResult;
+import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.PointResult;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.language.DetailParameter;
 import coldseam.report.PointDocuments;
 import coldseam.report.pdf.Paper;
 import java.io.IOException;
@@ -35,14 +35,14 @@ final class PointWords {
      * @throws RefusedException where the house has no points of its kind
      */
     void write(
-            PointDetail detail,
+            Detail detail,
             PointLayers layers,
-            PointComputer computer,
+            BridgeComputer computer,
             Optional<Path> svg,
             Optional<Path> pdf,
             Paper paper)
             throws IOException {
-        ImmutableList<PointLayers.Place> places = layers.places(detail.kind());
+        ImmutableList<PointLayers.Place> places = layers.places(detail.point());
         if (places.isEmpty()) {
             throw new RefusedException(
                     Lists.immutable.of("--house: it lists no " + detail.kind().label()
@@ -50,7 +50,7 @@ final class PointWords {
                             + "\" is for; name a build-up by --first, or leave --house out"));
         }
         PointLayers.Place place = places.getFirst();
-        PointResult result = computer.compute(detail, place.setup());
+        PointResult result = computer.compute(place.laid(detail), place.setup());
         words(result, place);
         if (svg.isPresent()) {
             PointDocuments.writeSvg(result, layers.site(), svg.get(), units);
@@ -62,7 +62,7 @@ final class PointWords {
     }
 
     private void words(PointResult result, PointLayers.Place place) {
-        PointDetail detail = result.detail();
+        Detail detail = result.detail();
         lines.fold(detail.kind().label() + ": " + detail.name() + " ("
                 + detail.rank().name().toLowerCase(Locale.ROOT) + " option)");
         lines.fold("Through " + place.setup().host().name() + " (" + place.origin() + ").");
@@ -84,22 +84,21 @@ final class PointWords {
         lines.list("Photograph before it is covered", detail.photographs(), false);
         lines.list("Cautions", detail.cautions(), false);
         lines.list("Simplified", result.notes(), false);
-        detail.costEach()
-                .ifPresent(cost -> lines.row("cost", String.format(Locale.ROOT, "%.2f each, no currency given", cost)));
+        detail.cost().ifPresent(cost -> lines.row("cost", cost.sourced(units)));
     }
 
     /** The lengths a house may change, with their ranges. */
     private void parameters(PointResult result) {
-        if (result.detail().drawing().parameters().isEmpty()) {
+        if (result.detail().parameters().isEmpty()) {
             return;
         }
         lines.say("");
         lines.say("Lengths a house may change");
-        for (PointDrawing.Parameter each : result.detail().drawing().parameters()) {
-            double value = result.setup().parameters().getIfAbsentValue(each.name(), each.value());
+        for (DetailParameter each : result.detail().parameters()) {
             lines.row(
                     each.name(),
-                    length(value) + ", from " + length(each.from()) + " to " + length(each.to()) + ": " + each.says());
+                    length(each.value()) + ", from " + length(each.least()) + " to " + length(each.most()) + ": "
+                            + each.says());
         }
     }
 

@@ -14,6 +14,9 @@ final class ProgressLines implements Progress {
     private static final long BETWEEN_PLAIN_LINES = 5 * SECOND;
     private static final long BETWEEN_UPDATES = SECOND / 10;
 
+    /** From this many parts on it is said before the work begins how much it is. */
+    private static final int MUCH = 100;
+
     private final Terminal terminal;
     private final LongSupplier clock;
     private final long start;
@@ -34,6 +37,10 @@ final class ProgressLines implements Progress {
 
     @Override
     public synchronized void at(String step, int done, int of) {
+        if (done == 0 && of >= MUCH) {
+            terminal.err().println(of + " " + step + " to compute: this takes minutes; --store DIR keeps what is done");
+            terminal.err().flush();
+        }
         long now = clock.getAsLong();
         long between = terminal.interactive() ? BETWEEN_UPDATES : BETWEEN_PLAIN_LINES;
         if (now - start < SECOND || now - last < between) {

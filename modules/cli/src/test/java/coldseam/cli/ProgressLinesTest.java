@@ -53,4 +53,16 @@ class ProgressLinesTest {
         assertTrue(err.toString().endsWith("\r"), err::toString);
         assertEquals(-1, err.toString().indexOf('\n'));
     }
+
+    @Test
+    void muchWorkIsSaidBeforeItBegins() {
+        ProgressLines lines = lines(false);
+        lines.at("junctions", 0, 99);
+        assertEquals("", err.toString());
+        lines.at("junctions", 0, 100);
+        lines.close();
+        assertEquals(
+                "100 junctions to compute: this takes minutes; --store DIR keeps what is done",
+                err.toString().strip());
+    }
 }

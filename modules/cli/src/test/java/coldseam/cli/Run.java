@@ -4,12 +4,18 @@ import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.Workshop;
 import coldseam.envelope.House;
 import coldseam.files.KnownNames;
-import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.PointResult;
+import coldseam.junctions.PointSetup;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.detail.Detail;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.BiFunction;
 import org.eclipse.collections.api.factory.Lists;
 
 /** One run of the command, with what it printed. */
@@ -29,8 +35,23 @@ record Run(int code, String out, String err) {
         return with(REAL, arguments);
     }
 
+    /** A workshop that has the built-in catalogue and computes junctions with this; it has no answer for points. */
+    static Workshop computing(BiFunction<Detail, JunctionSetup, JunctionResult> junctions) {
+        return computing(new BridgeComputer() {
+            @Override
+            public JunctionResult compute(Detail detail, JunctionSetup setup) {
+                return junctions.apply(detail, setup);
+            }
+
+            @Override
+            public PointResult compute(Detail detail, PointSetup setup) {
+                throw new UnsupportedOperationException("points");
+            }
+        });
+    }
+
     /** A workshop that has the built-in catalogue and computes with this. */
-    static Workshop computing(JunctionComputer computer) {
+    static Workshop computing(BridgeComputer computer) {
         return new Workshop() {
             @Override
             public KnownNames known(Path houseFile) {
@@ -43,7 +64,7 @@ record Run(int code, String out, String err) {
             }
 
             @Override
-            public JunctionComputer computer() {
+            public BridgeComputer computer() {
                 return computer;
             }
         };

@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.CatalogueFile;
-import coldseam.junctions.compute.JunctionComputers;
+import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.report.JunctionSvg;
 import java.io.IOException;
@@ -17,10 +17,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A sheet drawn from the store is the sheet that was drawn when it was solved, to the byte. */
+@Tag("slow")
 class StoreTest {
 
     private static final Accuracy COARSE = new Accuracy(1e-3, 100_000);
@@ -30,15 +32,15 @@ class StoreTest {
 
     @Test
     void keptSectionsDrawTheSame() throws IOException {
-        String solved = drawing(JunctionComputers.computer(COARSE));
-        assertEquals(solved, drawing(JunctionComputers.computer(COARSE, folder)));
+        String solved = drawing(BridgeComputers.computer(COARSE));
+        assertEquals(solved, drawing(BridgeComputers.computer(COARSE, folder)));
         try (Stream<Path> kept = Files.walk(folder)) {
             assertTrue(kept.anyMatch(Files::isRegularFile), "nothing was kept");
         }
-        assertEquals(solved, drawing(JunctionComputers.computer(COARSE, folder)));
+        assertEquals(solved, drawing(BridgeComputers.computer(COARSE, folder)));
     }
 
-    private static String drawing(JunctionComputer computer) {
+    private static String drawing(BridgeComputer computer) {
         Detail detail = CatalogueFile.builtIn().find("terrace-edge-boards-meet").orElseThrow();
         return JunctionSvg.text(
                 computer.compute(detail, TypicalBuild.MASONRY.setup(JunctionKind.TERRACE_EDGE)),

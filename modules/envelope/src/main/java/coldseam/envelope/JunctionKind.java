@@ -6,7 +6,7 @@ package coldseam.envelope;
  * <p>The first band and the second are ordered: an edge of this kind lists its surfaces so. Where a kind has one surface
  * only (a jamb, a partition), the second name is what meets it.
  */
-public enum JunctionKind {
+public enum JunctionKind implements BridgeKind {
     SLAB_EDGE("slab edge", "floor", "wall"),
     EXISTING_SLAB_EDGE("existing slab edge", "floor", "wall"),
     PORCH_SLAB("porch slab against the house", "floor", "wall"),
@@ -62,7 +62,7 @@ public enum JunctionKind {
         this.second = second;
     }
 
-    /** The plain name, as files and reports write it. */
+    @Override
     public String label() {
         return label;
     }

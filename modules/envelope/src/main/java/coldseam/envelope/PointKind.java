@@ -1,7 +1,7 @@
 package coldseam.envelope;
 
 /** The kinds of thing that go through a surface's insulation at a point. */
-public enum PointKind {
+public enum PointKind implements BridgeKind {
     FASTENER("fastener through boards"),
     ANCHOR_BOLT("anchor bolt"),
     STEEL_POST("steel post"),
@@ -18,7 +18,7 @@ public enum PointKind {
         this.label = label;
     }
 
-    /** The plain name, as files and reports write it. */
+    @Override
     public String label() {
         return label;
     }

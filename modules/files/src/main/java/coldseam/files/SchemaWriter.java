@@ -103,12 +103,7 @@ public final class SchemaWriter {
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("type", "array");
         schema.put("items", schema(item, part));
-        part.flatMap(each -> each.note(Size.class)).ifPresent(size -> {
-            schema.put("minItems", size.min());
-            if (size.max() < Integer.MAX_VALUE) {
-                schema.put("maxItems", size.max());
-            }
-        });
+        size(schema, part, "Items");
         return schema;
     }
 
@@ -116,7 +111,19 @@ public final class SchemaWriter {
         Map<String, Object> schema = new LinkedHashMap<>();
         schema.put("type", "object");
         schema.put("additionalProperties", schema(value, part));
+        size(schema, part, "Properties");
         return schema;
+    }
+
+    private static void size(Map<String, Object> schema, Optional<Shape.Part> part, String of) {
+        part.flatMap(each -> each.note(Size.class)).ifPresent(size -> {
+            if (size.min() > 0) {
+                schema.put("min" + of, size.min());
+            }
+            if (size.max() < Integer.MAX_VALUE) {
+                schema.put("max" + of, size.max());
+            }
+        });
     }
 
     private String define(Class<?> type) {

@@ -4,6 +4,7 @@ import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
 import coldseam.envelope.DimensionSystem;
+import coldseam.files.quantity.Dimension;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.plan.SectionPlan;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -40,7 +41,8 @@ public record JunctionResult(
         PenLine penLine,
         WeakestPath weakestPath,
         ImmutableList<ControlLine> controls,
-        ImmutableList<String> notes) {
+        ImmutableList<String> notes)
+        implements BridgeResult {
 
     /**
      * A plane part of the section.
@@ -57,6 +59,16 @@ public record JunctionResult(
             double externalLength,
             double internalLength,
             double insulationThickness) {}
+
+    @Override
+    public Interval psiOrChi(DimensionSystem system) {
+        return psi(system);
+    }
+
+    @Override
+    public Dimension dimension() {
+        return Dimension.LINEAR_TRANSMITTANCE;
+    }
 
     /** psi in a dimension system, W/(m·K). */
     public Interval psi(DimensionSystem system) {

@@ -35,7 +35,8 @@ public record JunctionSetup(
         double upstand,
         Optional<GroundBlock> ground,
         double indoorTemperature,
-        double outdoorTemperature) {
+        double outdoorTemperature)
+        implements BridgeSetup {
 
     /** The same junction between other build-ups. */
     public JunctionSetup between(Assembly newFirst, Optional<Assembly> newSecond) {

@@ -10,7 +10,7 @@ import coldseam.conduction.Interval;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
-import coldseam.junctions.compute.JunctionComputers;
+import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailFile;
 import java.util.Optional;
@@ -44,7 +44,7 @@ class DefaultPsiBandTest {
     /** W/(m·K): what an independent reproduction of corners and floors hits, in DefaultPsiTableTest. */
     private static final double REPRODUCED = 0.002;
 
-    private static final JunctionComputer COMPUTER = JunctionComputers.computer(new Accuracy(1e-3, 100_000));
+    private static final BridgeComputer COMPUTER = BridgeComputers.computer(new Accuracy(1e-3, 100_000));
 
     private static final String HEAD =
             "name: n\nrank: best\nlooks-like: l\norder: []\nconnections: {}\nfailures: []\nphotographs: []\n"

@@ -32,8 +32,8 @@ final class Pictures {
                 Composition composition = Composer.compose(
                         detail,
                         (Boolean.getBoolean("framed")
-                                ? Samples.framedSetup(detail.kind())
-                                : Samples.setup(detail.kind())),
+                                ? Samples.framedSetup(detail.junction())
+                                : Samples.setup(detail.junction())),
                         BuiltIn.LIBRARY);
                 page.append(svg(composition));
                 page.append("<br>")

@@ -3,7 +3,7 @@ package coldseam.report;
 import coldseam.envelope.Site;
 import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.point.PointResult;
+import coldseam.junctions.PointResult;
 import coldseam.report.pages.MarkedTemperatures;
 import coldseam.report.pages.PointDetailSheet;
 import coldseam.report.pdf.DocumentInfo;

@@ -155,7 +155,7 @@ final class SampleJunctions {
                 Lists.immutable.of("Mould along the skirting.", "Frost under a door."),
                 Lists.immutable.of("The joint between edge board and wall board, with a rule in the picture."),
                 Lists.immutable.of("The board carries the wall's edge: ask the structural engineer for its strength."),
-                Optional.of(new Cost(42, "EUR", "quotation")),
+                Optional.of(Cost.perMetre(42, "EUR", "quotation")),
                 new DetailDrawing() {});
     }
 

@@ -15,10 +15,8 @@ import coldseam.audit.rules.Facts;
 import coldseam.audit.rules.Findings;
 import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
-import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
-import coldseam.junctions.point.PointCatalogue;
-import coldseam.junctions.point.PointComputer;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -26,9 +24,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 public final class Auditor {
 
     private final Catalogue catalogue;
-    private final JunctionComputer computer;
-    private final PointCatalogue pointCatalogue;
-    private final PointComputer pointComputer;
+    private final BridgeComputer computer;
     private final String version;
 
     /**
@@ -38,29 +34,9 @@ public final class Auditor {
      * @param computer that computes them; asked from several threads at once
      * @param version of the tool, for the record
      */
-    public Auditor(Catalogue catalogue, JunctionComputer computer, String version) {
-        this(catalogue, computer, PointCatalogue.builtIn(), PointComputer.standard(), version);
-    }
-
-    /**
-     * An auditor that knows more point details than the built-in ones, or computes them by other means.
-     *
-     * @param catalogue of details, own ones of the house included
-     * @param computer that computes them; asked from several threads at once
-     * @param pointCatalogue of point details, likewise
-     * @param pointComputer that computes them, likewise
-     * @param version of the tool, for the record
-     */
-    public Auditor(
-            Catalogue catalogue,
-            JunctionComputer computer,
-            PointCatalogue pointCatalogue,
-            PointComputer pointComputer,
-            String version) {
+    public Auditor(Catalogue catalogue, BridgeComputer computer, String version) {
         this.catalogue = catalogue;
         this.computer = computer;
-        this.pointCatalogue = pointCatalogue;
-        this.pointComputer = pointComputer;
         this.version = version;
     }
 
@@ -76,7 +52,7 @@ public final class Auditor {
         ComputedJunctions junctions = junctions(house, shell, progress);
         SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions));
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
-        ComputedPoints points = new ComputedPoints.Run(house, pointCatalogue, pointComputer)
+        ComputedPoints points = new ComputedPoints.Run(house, catalogue, computer)
                 .compute(HousePoints.of(house, shell, surfaceHeats, heats), progress);
         HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), points.rows()).compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats);

@@ -7,18 +7,17 @@ import coldseam.audit.PointSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.House;
 import coldseam.envelope.PointKind;
-import coldseam.junctions.point.PointCatalogue;
-import coldseam.junctions.point.PointComputer;
-import coldseam.junctions.point.PointDetail;
-import coldseam.junctions.point.PointResult;
-import coldseam.junctions.point.PointSetup;
+import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.PointResult;
+import coldseam.junctions.PointSetup;
+import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.detail.Detail;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
-import org.eclipse.collections.api.map.ImmutableMap;
 
 /**
  * The points of a house, computed: a sheet for each different one and a row for each set.
@@ -29,19 +28,19 @@ import org.eclipse.collections.api.map.ImmutableMap;
 record ComputedPoints(ImmutableList<PointSheet> sheets, ImmutableList<PointRow> rows) {
 
     /** A detail for a setup: what is computed once, however many sets ask. */
-    private record Question(PointDetail detail, PointSetup setup) {}
+    private record Question(Detail detail, PointSetup setup) {}
 
     /** What makes two sets one sheet. */
-    private record Key(String detail, PointSetup setup, boolean chosen) {}
+    private record Key(Detail detail, PointSetup setup, boolean chosen) {}
 
     /** Computes every set, with its kind's other options beside it. */
     static final class Run {
         private final House house;
-        private final PointCatalogue catalogue;
-        private final PointComputer computer;
+        private final Catalogue catalogue;
+        private final BridgeComputer computer;
         private Answers<Question, PointResult> answers = Answers.none();
 
-        Run(House house, PointCatalogue catalogue, PointComputer computer) {
+        Run(House house, Catalogue catalogue, BridgeComputer computer) {
             this.house = house;
             this.catalogue = catalogue;
             this.computer = computer;
@@ -65,38 +64,23 @@ record ComputedPoints(ImmutableList<PointSheet> sheets, ImmutableList<PointRow> 
         }
 
         private Optional<Key> key(HousePoints set) {
-            return result(set).map(found -> new Key(found.detail().id(), found.setup(), chosen(set)));
+            return result(set).map(found -> new Key(found.detail(), found.setup(), chosen(set)));
         }
 
         private ImmutableList<Question> allQuestions(HousePoints set) {
             return questions(set).newWithAll(options(set));
         }
 
-        /** The kind's options with their own lengths, for comparison. */
+        /** The kind's options, with those of the set's lengths that they have too and allow. */
         private ImmutableList<Question> options(HousePoints set) {
             if (set.setup().isEmpty()) {
                 return Lists.immutable.empty();
             }
             return catalogue
                     .options(kind(set))
-                    .collect(detail ->
-                            new Question(detail, forOption(detail, set.setup().get())));
-        }
-
-        /** The setup with those of its lengths that an option has too, and allows. */
-        private static PointSetup forOption(PointDetail detail, PointSetup setup) {
-            ImmutableMap<String, Double> kept = setup.parameters()
-                    .select((name, value) -> detail.drawing()
-                            .parameters()
-                            .anySatisfy(each -> each.name().equals(name) && each.allows(value)));
-            return new PointSetup(
-                    setup.host(),
-                    setup.exposure(),
-                    setup.flow(),
-                    setup.ground(),
-                    kept,
-                    setup.indoorTemperature(),
-                    setup.outdoorTemperature());
+                    .collect(detail -> new Question(
+                            detail.withAllowed(set.points().parameters()),
+                            set.setup().get()));
         }
 
         private static boolean chosen(HousePoints set) {
@@ -109,7 +93,7 @@ record ComputedPoints(ImmutableList<PointSheet> sheets, ImmutableList<PointRow> 
                     .orElseGet(() -> catalogue
                             .find(set.points().detail().orElseThrow())
                             .orElseThrow()
-                            .kind());
+                            .point());
         }
 
         /** The chosen detail alone, or else all of the kind, from the worst on, of which the first that fits stands in. */
@@ -120,7 +104,8 @@ record ComputedPoints(ImmutableList<PointSheet> sheets, ImmutableList<PointRow> 
             return set.points()
                     .detail()
                     .map(id -> Lists.immutable.of(new Question(
-                            catalogue.find(id).orElseThrow(), set.setup().get())))
+                            catalogue.find(id).orElseThrow().with(set.points().parameters()),
+                            set.setup().get())))
                     .orElseGet(() -> options(set));
         }
 

@@ -9,7 +9,7 @@ import coldseam.envelope.PointBridges.Count;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
-import coldseam.junctions.point.PointSetup;
+import coldseam.junctions.PointSetup;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -49,7 +49,6 @@ public record HousePoints(PointBridges points, Surface surface, Optional<PointSe
                                             heats.exposure(surface),
                                             HeatFlow.through(surface.normal()),
                                             ground(house, heat),
-                                            points.parameters(),
                                             house.site().indoorTemperature(),
                                             house.site().outdoorTemperature())),
                             number(points, surface, shell));

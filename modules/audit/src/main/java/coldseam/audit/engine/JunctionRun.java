@@ -1,7 +1,7 @@
 package coldseam.audit.engine;
 
 import coldseam.audit.engine.PlannedEdge.Question;
-import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.catalogue.Catalogue;
@@ -18,11 +18,11 @@ import org.eclipse.collections.api.list.ImmutableList;
 final class JunctionRun {
 
     private final Catalogue catalogue;
-    private final JunctionComputer computer;
+    private final BridgeComputer computer;
     private final Progress progress;
     private Answers<Question, JunctionResult> answers = Answers.none();
 
-    JunctionRun(Catalogue catalogue, JunctionComputer computer, Progress progress) {
+    JunctionRun(Catalogue catalogue, BridgeComputer computer, Progress progress) {
         this.catalogue = catalogue;
         this.computer = computer;
         this.progress = progress;

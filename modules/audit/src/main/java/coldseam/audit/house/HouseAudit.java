@@ -11,7 +11,6 @@ import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
 import coldseam.files.SourceDocument;
 import coldseam.junctions.catalogue.Catalogue;
-import coldseam.junctions.point.PointCatalogue;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -34,16 +33,13 @@ public final class HouseAudit {
     private final String digest;
     private final Shell shell;
     private final Catalogue catalogue;
-    private final PointCatalogue points;
     private final Workshop workshop;
 
-    private HouseAudit(
-            House house, String digest, Shell shell, Catalogue catalogue, PointCatalogue points, Workshop workshop) {
+    private HouseAudit(House house, String digest, Shell shell, Catalogue catalogue, Workshop workshop) {
         this.house = house;
         this.digest = digest;
         this.shell = shell;
         this.catalogue = catalogue;
-        this.points = points;
         this.workshop = workshop;
     }
 
@@ -60,17 +56,11 @@ public final class HouseAudit {
         House house = loaded.house();
         Faults faults = new Faults();
         Optional<Catalogue> catalogue = read(() -> workshop.catalogue(house, path), faults);
-        Optional<PointCatalogue> points = read(() -> workshop.points(house, path), faults);
         faults.throwIfAny();
         Shell shell = loaded.shell();
-        LateChecks.refuse(loaded, shell, catalogue.orElseThrow(), points.orElseThrow());
+        LateChecks.refuse(loaded, shell, catalogue.orElseThrow());
         return new HouseAudit(
-                house,
-                sha256(content),
-                shell,
-                catalogue.orElseThrow().priced(house.prices()),
-                points.orElseThrow(),
-                workshop);
+                house, sha256(content), shell, catalogue.orElseThrow().priced(house.prices()), workshop);
     }
 
     private static byte[] content(Path path) {
@@ -99,14 +89,9 @@ public final class HouseAudit {
         return shell;
     }
 
-    /** The details it may choose among, its own ones included, at its prices. */
+    /** The details it may choose among, of junctions and of points, its own ones included, at its prices. */
     public Catalogue catalogue() {
         return catalogue;
-    }
-
-    /** The point details, its own ones included. */
-    public PointCatalogue points() {
-        return points;
     }
 
     /** Audits the house without telling anyone how far it has come; see {@link #compute(Progress, BooleanSupplier)}. */
@@ -126,8 +111,7 @@ public final class HouseAudit {
             refuseCancelled(cancelled);
             progress.at(step, done, of);
         };
-        return new Auditor(catalogue, workshop.computer(), points, workshop.pointComputer(), ToolVersion.read())
-                .audit(house, shell, digest, asked);
+        return new Auditor(catalogue, workshop.computer(), ToolVersion.read()).audit(house, shell, digest, asked);
     }
 
     private static void refuseCancelled(BooleanSupplier cancelled) {

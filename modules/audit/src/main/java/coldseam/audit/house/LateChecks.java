@@ -9,7 +9,6 @@ import coldseam.files.Located;
 import coldseam.files.Nearest;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.ChoiceChecks;
-import coldseam.junctions.point.PointCatalogue;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -20,11 +19,10 @@ final class LateChecks {
 
     /**
      * @param catalogue with the house's own details
-     * @param points with the house's own point details
      * @throws coldseam.files.FileFaultException with every name that is not beside any junction, every parameter or
      *     price that no detail has, and every point that cannot be where it is said to be
      */
-    static void refuse(LoadedHouse loaded, Shell shell, Catalogue catalogue, PointCatalogue points) {
+    static void refuse(LoadedHouse loaded, Shell shell, Catalogue catalogue) {
         Faults faults = new Faults();
         ChoiceChecks.check(loaded, catalogue, faults);
         ImmutableList<String> names = Lists.mutable
@@ -34,7 +32,7 @@ final class LateChecks {
                 .toImmutable();
         loaded.choices().forEach(each -> check(each.surfaces(), names, faults));
         loaded.ownPsi().forEach(each -> check(each.surfaces(), names, faults));
-        PointChecks pointChecks = new PointChecks(shell, points, faults);
+        PointChecks pointChecks = new PointChecks(shell, catalogue, faults);
         loaded.points().forEach(pointChecks::check);
         faults.throwIfAny();
     }

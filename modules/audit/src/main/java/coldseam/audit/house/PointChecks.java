@@ -11,14 +11,15 @@ import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Faults;
+import coldseam.files.Located;
 import coldseam.files.Named;
 import coldseam.files.Nearest;
 import coldseam.files.Position;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.point.PointCatalogue;
-import coldseam.junctions.point.PointDetail;
-import coldseam.junctions.point.PointDrawing;
+import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.catalogue.ChoiceChecks;
+import coldseam.junctions.detail.Detail;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -27,10 +28,10 @@ import org.eclipse.collections.api.list.ImmutableList;
 final class PointChecks {
 
     private final Shell shell;
-    private final PointCatalogue catalogue;
+    private final Catalogue catalogue;
     private final Faults faults;
 
-    PointChecks(Shell shell, PointCatalogue catalogue, Faults faults) {
+    PointChecks(Shell shell, Catalogue catalogue, Faults faults) {
         this.shell = shell;
         this.catalogue = catalogue;
         this.faults = faults;
@@ -47,9 +48,9 @@ final class PointChecks {
                     points.surface(),
                     shell.surfaces().collect(Surface::name));
         }
-        Optional<PointDetail> detail = points.detail().flatMap(catalogue::find);
+        Optional<Detail> detail = points.detail().flatMap(catalogue::find);
         surface.ifPresent(each -> along(places, each));
-        surface.ifPresent(each -> countedTwice(places, each, points.kind().or(() -> detail.map(PointDetail::kind))));
+        surface.ifPresent(each -> countedTwice(places, each, points.kind().or(() -> detail.map(Detail::point))));
         places.parameters().forEach(each -> parameter(each, detail));
     }
 
@@ -110,10 +111,9 @@ final class PointChecks {
         }
     }
 
-    private void parameter(Named<Double> given, Optional<PointDetail> detail) {
+    private void parameter(Named<Double> given, Optional<Detail> detail) {
         Position place = given.place();
         String name = given.name();
-        double value = given.value();
         if (detail.isEmpty()) {
             faults.add(
                     place,
@@ -123,27 +123,7 @@ final class PointChecks {
                     "choose a detail, or remove the parameters");
             return;
         }
-        ImmutableList<PointDrawing.Parameter> own = detail.get().drawing().parameters();
-        Optional<PointDrawing.Parameter> found =
-                own.detectOptional(each -> each.name().equals(name));
-        if (found.isEmpty()) {
-            unknown(
-                    place,
-                    "the name of a parameter of \"" + detail.get().id() + "\"",
-                    name,
-                    own.collect(PointDrawing.Parameter::name));
-        } else if (!found.get().allows(value)) {
-            faults.add(
-                    place,
-                    name + " is out of the range of \"" + detail.get().id() + "\"",
-                    millimetres(value),
-                    millimetres(found.get().from()) + " to "
-                            + millimetres(found.get().to()),
-                    "change it, or copy the point file and widen the range if you know that the detail still stands");
-        }
-    }
-
-    private static String millimetres(double metres) {
-        return Math.round(1e4 * metres) / 10.0 + " mm";
+        ChoiceChecks.parameter(
+                detail.get(), new Named<>(given.name(), new Located<>(given.value(), place), place), faults);
     }
 }

@@ -2,10 +2,9 @@ package coldseam.audit.house;
 
 import coldseam.envelope.House;
 import coldseam.files.KnownNames;
-import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
-import coldseam.junctions.point.PointCatalogue;
-import coldseam.junctions.point.PointComputer;
+import coldseam.junctions.catalogue.CatalogueFile;
 import java.nio.file.Path;
 
 /** Where details come from and what computes them. */
@@ -14,30 +13,17 @@ public interface Workshop {
     /** What junction choices of a house file may name. */
     KnownNames known(Path houseFile);
 
+    /** What the points of a house file may name. */
+    default KnownNames knownPoints(Path houseFile) {
+        return CatalogueFile.names(
+                CatalogueFile.builtIn().points(), houseFile.toAbsolutePath().getParent());
+    }
+
     /** The catalogue, with the house's own details. */
     Catalogue catalogue(House house, Path houseFile);
 
     /** Computes details; asked from several threads at once. */
-    JunctionComputer computer();
-
-    /** What the points of a house file may name. */
-    default KnownNames knownPoints(Path houseFile) {
-        return PointCatalogue.builtIn().names(houseFile.toAbsolutePath().getParent());
-    }
-
-    /** The point details, with the house's own. */
-    default PointCatalogue points(House house, Path houseFile) {
-        return PointCatalogue.builtIn()
-                .withOwn(
-                        houseFile.toAbsolutePath().getParent(),
-                        house.points()
-                                .flatCollect(points -> points.detail().stream().toList()));
-    }
-
-    /** Computes point details; asked from several threads at once. */
-    default PointComputer pointComputer() {
-        return PointComputer.standard();
-    }
+    BridgeComputer computer();
 
     /** The same, keeping what it solves in a folder for later runs. */
     default Workshop keepingIn(Path folder) {

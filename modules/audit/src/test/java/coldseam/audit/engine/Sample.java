@@ -9,27 +9,30 @@ import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.shell.ShellBuilder;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.DetailDoesNotFit;
-import coldseam.junctions.JunctionComputer;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.PenLine;
+import coldseam.junctions.PointResult;
+import coldseam.junctions.PointSetup;
 import coldseam.junctions.WeakestPath;
 import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.plan.SectionPlan.Zone;
-import coldseam.junctions.point.PointCatalogue;
-import coldseam.junctions.point.PointComputer;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -43,7 +46,7 @@ public final class Sample {
             Control.AIR, Connection.TAPED, Control.WATER, Connection.LAPPED, Control.VAPOUR, Connection.TAPED);
 
     /** Shared, so that what one test has computed the next need not; points are computed in earnest. */
-    private static final PointComputer POINTS = new PointComputer(new Accuracy(1e-4, 200_000));
+    private static final BridgeComputer POINTS = BridgeComputers.computer(new Accuracy(1e-3, 200_000));
 
     private Sample() {}
 
@@ -149,12 +152,7 @@ public final class Sample {
 
     public static Audit audit(String yaml, ImmutableList<Made> details) {
         House house = house(yaml);
-        return new Auditor(
-                        new Catalogue(details.collect(Made::detail)),
-                        computer(),
-                        PointCatalogue.builtIn(),
-                        POINTS,
-                        "test")
+        return new Auditor(catalogue(details), computer(), "test")
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
     }
 
@@ -162,8 +160,29 @@ public final class Sample {
      * Gives what the made-up detail says; those with "misfit" in their id fit nothing, and with "changing-side" in it air
      * control lies inside the insulation in one surface and outside it in the other.
      */
-    public static JunctionComputer computer() {
-        return Sample::result;
+    public static BridgeComputer computer() {
+        return computer(Sample::result);
+    }
+
+    /** Gives these answers for junctions, and computes points. */
+    public static BridgeComputer computer(BiFunction<Detail, JunctionSetup, JunctionResult> junctions) {
+        return new BridgeComputer() {
+            @Override
+            public JunctionResult compute(Detail detail, JunctionSetup setup) {
+                return junctions.apply(detail, setup);
+            }
+
+            @Override
+            public PointResult compute(Detail detail, PointSetup setup) {
+                return POINTS.compute(detail, setup);
+            }
+        };
+    }
+
+    /** The made-up details, and the points of the built-in catalogue. */
+    public static Catalogue catalogue(ImmutableList<Made> details) {
+        return new Catalogue(
+                details.collect(Made::detail).newWithAll(CatalogueFile.builtIn().points()));
     }
 
     private static JunctionResult result(Detail detail, JunctionSetup setup) {

@@ -10,7 +10,7 @@ import coldseam.envelope.House;
 import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
 import coldseam.files.KnownNames;
-import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -40,13 +40,13 @@ class HouseAuditTest {
     }
 
     /** The details of the sample; {@code meanwhile} happens once the file has been read. */
-    private static Workshop workshop(Runnable meanwhile, JunctionComputer computer) {
-        Catalogue catalogue = new Catalogue(Sample.good().collect(Sample.Made::detail));
+    private static Workshop workshop(Runnable meanwhile, BridgeComputer computer) {
+        Catalogue catalogue = Sample.catalogue(Sample.good());
         return new Workshop() {
             @Override
             public KnownNames known(Path houseFile) {
                 meanwhile.run();
-                return KnownNames.of(catalogue.details().collect(each -> each.id()));
+                return KnownNames.of(catalogue.junctions().collect(each -> each.id()));
             }
 
             @Override
@@ -55,7 +55,7 @@ class HouseAuditTest {
             }
 
             @Override
-            public JunctionComputer computer() {
+            public BridgeComputer computer() {
                 return computer;
             }
         };
@@ -102,10 +102,10 @@ class HouseAuditTest {
     @Test
     void givenUpAuditSolvesNothingMore() {
         AtomicInteger solved = new AtomicInteger();
-        HouseAudit ready = HouseAudit.of(file, workshop(() -> {}, (detail, setup) -> {
+        HouseAudit ready = HouseAudit.of(file, workshop(() -> {}, Sample.computer((detail, setup) -> {
             solved.incrementAndGet();
             return Sample.computer().compute(detail, setup);
-        }));
+        })));
         assertThrows(CancellationException.class, () -> ready.compute((step, done, of) -> {}, () -> true));
         assertEquals(0, solved.get());
     }

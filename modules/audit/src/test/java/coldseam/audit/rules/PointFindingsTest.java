@@ -134,12 +134,14 @@ class PointFindingsTest {
 
     @Test
     void whatDoesNotFitSaysWhy() {
-        Audit audit = audit("post: {surface: ground floor north wall, detail: steel-post-on-block, number: 1, "
-                + "parameters: {side: 400 mm}}");
+        Audit audit = Sample.audit(
+                Sample.yaml().replace("mineral wool board, thickness: 200 mm", "mineral wool board, thickness: 50 mm")
+                        + "points:\n  post: {surface: ground floor north wall, detail: steel-post-on-block, number: 1}\n",
+                Sample.good());
         Finding finding = only(audit);
         assertEquals("detail-out-of-range", finding.rule());
         String reasons = audit.points().getOnly().misfits().makeString();
-        assertTrue(reasons.contains("side is 400.0 mm; allowed is 30.0 mm to 150.0 mm"), reasons);
+        assertTrue(reasons.contains("takes surface insulation of 60 mm to 400 mm; here it is 50 mm"), reasons);
         assertEquals(Interval.of(0), audit.heatLoss().points());
     }
 

@@ -3,6 +3,7 @@ package coldseam.envelope.shell;
 import java.util.ArrayDeque;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -126,11 +127,17 @@ final class Plan {
 
     private final ImmutableList<Cell> cells;
     private final ImmutableList<Bound> bounds;
+    private final ImmutableList<ImmutableList<Bound>> beside;
     private final ImmutableList<ImmutableList<Vertex>> walks;
 
-    private Plan(ImmutableList<Cell> cells, ImmutableList<Bound> bounds, ImmutableList<ImmutableList<Vertex>> walks) {
+    private Plan(
+            ImmutableList<Cell> cells,
+            ImmutableList<Bound> bounds,
+            ImmutableList<ImmutableList<Bound>> beside,
+            ImmutableList<ImmutableList<Vertex>> walks) {
         this.cells = cells;
         this.bounds = bounds;
+        this.beside = beside;
         this.walks = walks;
     }
 
@@ -140,6 +147,11 @@ final class Plan {
 
     ImmutableList<Bound> bounds() {
         return bounds;
+    }
+
+    /** The bounds of a cell. */
+    ImmutableList<Bound> beside(int cell) {
+        return beside.get(cell);
     }
 
     /** Every node around a storey's footprint, counterclockwise from its first corner on. */
@@ -168,13 +180,15 @@ final class Plan {
         Map<Segment, MutableList<Run>> segments = segments(storeys, pieces);
         Polygonizer polygonizer = new Polygonizer();
         segments.keySet().forEach(segment -> polygonizer.add(line(segment.a(), segment.b())));
+        // The polygonizer goes by hashed sets: where a ring begins and which comes first differs from run to run.
         MutableList<Polygon> polygons = Lists.mutable.empty();
-        for (Object polygon : polygonizer.getPolygons()) {
-            // The polygonizer goes by hashed sets: where a ring begins differs from run to run.
-            polygons.add((Polygon) ((Polygon) polygon).norm());
+        Map<Polygon, Vertex> middles = new IdentityHashMap<>();
+        for (Object found : polygonizer.getPolygons()) {
+            Polygon polygon = (Polygon) ((Polygon) found).norm();
+            polygons.add(polygon);
+            middles.put(polygon, vertex(polygon.getInteriorPoint().getCoordinate()));
         }
-        Comparator<Polygon> byPlace = Comparator.comparing(
-                polygon -> vertex(polygon.getInteriorPoint().getCoordinate()));
+        Comparator<Polygon> byPlace = Comparator.comparing(middles::get);
         polygons.sortThis(byPlace.thenComparing((p, q) -> p.compareTo(q)));
         Map<Segment, Integer> leftOf = new TreeMap<>();
         polygons.forEachWithIndex((polygon, index) -> {
@@ -191,14 +205,32 @@ final class Plan {
                 bounds.add(new Bound(segment.a(), segment.b(), left, right, runs.toImmutableList()));
             }
         });
-        ImmutableList<BitSet> covered = covered(storeys, polygons.size(), bounds);
+        ImmutableList<ImmutableList<Bound>> beside = beside(polygons.size(), bounds);
+        ImmutableList<BitSet> covered = covered(storeys, bounds, beside);
         return new Plan(
                 polygons.collectWithIndex((polygon, c) -> new Cell(polygon, covered.get(c)))
                         .toImmutable(),
                 bounds.toImmutable(),
+                beside,
                 Lists.immutable.fromStream(java.util.stream.IntStream.range(0, storeys)
                         .mapToObj(k ->
                                 pieces.select(piece -> piece.tag().bounds(k)).collect(Line::from))));
+    }
+
+    /** The bounds of each cell. */
+    private static ImmutableList<ImmutableList<Bound>> beside(int cells, MutableList<Bound> bounds) {
+        MutableList<MutableList<Bound>> beside = Lists.mutable.empty();
+        for (int c = 0; c < cells; c++) {
+            beside.add(Lists.mutable.empty());
+        }
+        for (Bound bound : bounds) {
+            for (int cell : new int[] {bound.left(), bound.right()}) {
+                if (cell != OUTSIDE) {
+                    beside.get(cell).add(bound);
+                }
+            }
+        }
+        return beside.collect(list -> list.toImmutableList()).toImmutable();
     }
 
     /** 1 where a storey lies on the left of these sides only, −1 on their right only, 0 on both hands or on none. */
@@ -207,20 +239,10 @@ final class Plan {
     }
 
     /** Which storeys cover each cell: one more on the left of a side than on its right, none outdoors. */
-    private static ImmutableList<BitSet> covered(int storeys, int cells, MutableList<Bound> bounds) {
-        BitSet[] covered = new BitSet[cells];
-        MutableList<MutableList<Bound>> beside = Lists.mutable.empty();
-        for (int c = 0; c < cells; c++) {
-            beside.add(Lists.mutable.empty());
-        }
+    private static ImmutableList<BitSet> covered(
+            int storeys, MutableList<Bound> bounds, ImmutableList<ImmutableList<Bound>> beside) {
+        BitSet[] covered = new BitSet[beside.size()];
         ArrayDeque<Integer> reached = new ArrayDeque<>();
-        for (Bound bound : bounds) {
-            for (int cell : new int[] {bound.left(), bound.right()}) {
-                if (cell != OUTSIDE) {
-                    beside.get(cell).add(bound);
-                }
-            }
-        }
         bounds.select(bound -> bound.left() == OUTSIDE || bound.right() == OUTSIDE)
                 .forEach(bound -> reach(bound, new BitSet(), bound.left() == OUTSIDE, storeys, covered, reached));
         while (!reached.isEmpty()) {

@@ -141,12 +141,10 @@ final class PlanRegions {
         MutableList<Integer> region = Lists.mutable.of(waiting.remove(0));
         for (int i = 0; i < region.size(); i++) {
             int cell = region.get(i);
-            for (Plan.Bound bound : plan.bounds()) {
-                if (!bound.cuts(k, open) && (bound.left() == cell || bound.right() == cell)) {
-                    Integer other = bound.left() == cell ? bound.right() : bound.left();
-                    if (waiting.remove(other)) {
-                        region.add(other);
-                    }
+            for (Plan.Bound bound : plan.beside(cell)) {
+                Integer other = bound.left() == cell ? bound.right() : bound.left();
+                if (!bound.cuts(k, open) && waiting.remove(other)) {
+                    region.add(other);
                 }
             }
         }

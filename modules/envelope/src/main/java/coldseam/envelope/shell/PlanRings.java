@@ -1,5 +1,6 @@
 package coldseam.envelope.shell;
 
+import java.util.BitSet;
 import java.util.Map;
 import java.util.TreeMap;
 import org.eclipse.collections.api.factory.Lists;
@@ -15,9 +16,11 @@ record PlanRings(ImmutableList<ImmutableList<Vertex>> rings) {
 
     static PlanRings of(Plan plan, ImmutableList<Integer> cells) {
         Map<Vertex, MutableList<Vertex>> ways = new TreeMap<>();
+        BitSet inside = new BitSet();
+        cells.forEach(inside::set);
         for (Plan.Bound bound : plan.bounds()) {
-            boolean left = cells.contains(bound.left());
-            if (left != cells.contains(bound.right())) {
+            boolean left = bound.left() >= 0 && inside.get(bound.left());
+            if (left != (bound.right() >= 0 && inside.get(bound.right()))) {
                 Vertex from = left ? bound.from() : bound.to();
                 Vertex to = left ? bound.to() : bound.from();
                 ways.computeIfAbsent(from, v -> Lists.mutable.empty()).add(to);

@@ -3,6 +3,8 @@ package coldseam.envelope.shell;
 import coldseam.envelope.Body;
 import coldseam.envelope.Point2;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -10,6 +12,7 @@ import org.eclipse.collections.api.list.MutableList;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 
@@ -42,6 +45,9 @@ final class StoreySections {
     private final PlanRegions regions;
     private final StoreyLevels levels;
     private final ImmutableList<Facet> facets;
+    private final ImmutableList<Polygon> polygons;
+    private final Map<Integer, Double> open = new TreeMap<>();
+    private final Map<Integer, Double> over = new TreeMap<>();
 
     StoreySections(
             ImmutableList<Footprint> footprints,
@@ -52,6 +58,11 @@ final class StoreySections {
         this.regions = regions;
         this.levels = levels;
         this.facets = facets;
+        this.polygons = footprints.collect(StoreySections::polygon);
+        for (int k = 0; k + 1 < footprints.size(); k++) {
+            open.put(k, left(k, true) - steps(k, true));
+            over.put(k, left(k, false) - steps(k, false));
+        }
     }
 
     /**
@@ -85,7 +96,7 @@ final class StoreySections {
                 .reject(f -> f.use() == Body.Use.ROOF && level + 1 == footprints.size())
                 .sumOfDouble(f -> Math.abs(square(f.doubleArea().z()) / 2));
         require(
-                left(k, open) - steps(k, open),
+                (open ? this.open : over).get(k),
                 found,
                 Math.max(around(k), around(k + 1)),
                 "level faces over storey " + k);
@@ -93,8 +104,8 @@ final class StoreySections {
 
     /** m², of what one storey leaves of the other. */
     private double left(int k, boolean open) {
-        Geometry both = OverlayNG.overlay(polygon(k), polygon(k + 1), OverlayNG.INTERSECTION, COARSE);
-        return polygon(open ? k : k + 1).getArea() - both.getArea();
+        Geometry both = OverlayNG.overlay(polygons.get(k), polygons.get(k + 1), OverlayNG.INTERSECTION, COARSE);
+        return polygons.get(open ? k : k + 1).getArea() - both.getArea();
     }
 
     private double steps(int k, boolean open) {
@@ -111,19 +122,19 @@ final class StoreySections {
             boolean above = k > 0 && height < levels.takeOver().get(k - 1);
             boolean below = !top && height > levels.takeOver().get(k);
             if (!above && !below) {
-                expected += polygon(k).getArea();
+                expected += polygons.get(k).getArea();
                 around += around(k);
                 if (!top && height > levels.terraces().get(k)) {
-                    expected -= left(k, true) - steps(k, true);
+                    expected -= open.get(k);
                 }
                 if (k > 0 && height < levels.overhangs().get(k - 1)) {
-                    expected -= left(k - 1, false) - steps(k - 1, false);
+                    expected -= over.get(k - 1);
                 }
             } else if (below && height < levels.terraces().get(k)) {
-                expected += left(k, true) - steps(k, true);
+                expected += open.get(k);
                 around += around(k);
             } else if (above && height > levels.overhangs().get(k - 1)) {
-                expected += left(k - 1, false) - steps(k - 1, false);
+                expected += over.get(k - 1);
                 around += around(k);
             }
         }
@@ -192,18 +203,15 @@ final class StoreySections {
         return cuts.toImmutable();
     }
 
-    private org.locationtech.jts.geom.Polygon polygon(int k) {
-        MutableList<Coordinate> ring = footprints
-                .get(k)
-                .corners()
-                .collect(p -> new Coordinate(p.x(), p.y()))
-                .toList();
+    private static Polygon polygon(Footprint footprint) {
+        MutableList<Coordinate> ring =
+                footprint.corners().collect(p -> new Coordinate(p.x(), p.y())).toList();
         ring.add(ring.getFirst().copy());
         return GEOMETRY.createPolygon(ring.toArray(new Coordinate[0]));
     }
 
     private double around(int k) {
-        return polygon(k).getLength();
+        return polygons.get(k).getLength();
     }
 
     private static double square(double units) {

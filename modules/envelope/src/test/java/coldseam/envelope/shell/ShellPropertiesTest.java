@@ -230,7 +230,7 @@ class ShellPropertiesTest {
     }
 
     /** Mirrored in x: corners and walls run the other way round. */
-    private static Body.Storey mirrored(Body.Storey s) {
+    static Body.Storey mirrored(Body.Storey s) {
         int n = s.footprint().size();
         return new Body.Storey(
                 s.name(),

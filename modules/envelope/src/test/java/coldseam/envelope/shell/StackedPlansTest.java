@@ -11,6 +11,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -19,6 +20,7 @@ import org.eclipse.collections.api.list.MutableList;
  * Random stacks of storeys against a take-off worked out apart: slice by slice on the grid of all their coordinates, along
  * the axes, before the house is turned.
  */
+@Tag("slow")
 class StackedPlansTest {
 
     /** Coordinates in millimetres; some storeys share a line, others miss it by one. */
@@ -34,6 +36,9 @@ class StackedPlansTest {
 
     /** m² or m³, at corners where two walls are a hair apart: 1 mm wide and as high as a soffit, a few of them. */
     private static final double CORNERS = 0.02;
+
+    /** m or m²: of two walls a millimetre out of line either may give a junction its inner ends. */
+    private static final double ENDS = 0.004;
 
     /** Cells narrower than this, mm, are where walls are nearly flush. */
     private static final double NARROW = 5;
@@ -268,6 +273,26 @@ class StackedPlansTest {
         // No wall is called a step: what steps there are stand where walls are a hair apart.
         assertTrue(shell.steps().sumOfDouble(Surface::externalArea) < 0.2);
         assertTrue(shell.edges().allSatisfy(e -> e.externalLength() > 0));
+    }
+
+    @Property(tries = 200, seed = "2027")
+    void turnedAndMirroredItIsTheSameHouse(
+            @ForAll("stacks") ImmutableList<Outline> stack,
+            @ForAll @net.jqwik.api.constraints.DoubleRange(min = 0, max = 360) double degrees) {
+        Body.Storeys body = body(stack);
+        Body.Storeys mirrored = new Body.Storeys(
+                body.line(), body.storeys().collect(ShellPropertiesTest::mirrored), body.base(), body.roof());
+        var straight = AnyAngleTest.takeOff(ShellBuilder.build(Houses.house(body)));
+        AnyAngleTest.assertSame(
+                straight,
+                AnyAngleTest.takeOff(ShellBuilder.build(Houses.house(AnyAngleTest.turned(body, degrees)))),
+                ENDS,
+                "turned");
+        AnyAngleTest.assertSame(
+                straight,
+                AnyAngleTest.takeOff(ShellBuilder.build(Houses.house(AnyAngleTest.turned(mirrored, degrees)))),
+                ENDS,
+                "mirrored");
     }
 
     /** What lies open or hangs over, steps included, without the lowest floor and the roof. */

@@ -1,8 +1,8 @@
 package coldseam.junctions.atlas;
 
 import coldseam.conduction.SectionException;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
-import coldseam.junctions.JunctionComputer;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.detail.Detail;
@@ -40,7 +40,7 @@ public final class Atlas {
             ImmutableList<Sweep> sweeps,
             ImmutableList<Double> thicknesses,
             Catalogue catalogue,
-            JunctionComputer computer,
+            BridgeComputer computer,
             Progress progress) {
         ImmutableList<Task> tasks = sweeps.flatCollect(sweep -> catalogue
                 .options(sweep.setup().kind())
@@ -64,7 +64,7 @@ public final class Atlas {
                         points.drop(i * each).take(each))));
     }
 
-    private static AtlasCurve.AtlasPoint point(Task task, JunctionComputer computer) {
+    private static AtlasCurve.AtlasPoint point(Task task, BridgeComputer computer) {
         Optional<JunctionSetup> setup = task.sweep().at(task.thickness());
         if (setup.isEmpty()) {
             return AtlasCurve.AtlasPoint.misfit(

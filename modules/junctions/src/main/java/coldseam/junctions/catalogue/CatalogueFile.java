@@ -1,5 +1,8 @@
 package coldseam.junctions.catalogue;
 
+import coldseam.envelope.BridgeKind;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.PointKind;
 import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
 import coldseam.files.KnownNames;
@@ -15,39 +18,66 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** Reads the catalogue: the built-in details, and those a house brings along. */
 public final class CatalogueFile {
 
-    private static final String FOLDER = "/details/";
-    private static final String GUIDE = FOLDER + "README.md";
+    private static final String README = "README.md";
 
     private CatalogueFile() {}
+
+    /** Where the built-in files of a sort lie. */
+    private enum Folder {
+        JUNCTIONS("/details/"),
+        POINTS("/points/");
+
+        private final String path;
+
+        Folder(String path) {
+            this.path = path;
+        }
+
+        String text(String file) {
+            try (var stream = CatalogueFile.class.getResourceAsStream(path + file)) {
+                return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+            } catch (IOException broken) {
+                throw new UncheckedIOException(broken);
+            }
+        }
+    }
 
     private static final class BuiltIn {
         private static final Catalogue CATALOGUE = readBuiltIn();
     }
 
-    /** The built-in details: by kind, then from worst to best, then by id. */
+    /** The built-in details: by kind, junctions first, then from worst to best, then by id. */
     public static Catalogue builtIn() {
         return BuiltIn.CATALOGUE;
     }
 
     /** The guide to the detail language, in Markdown. */
     public static String guide() {
-        try (var stream = CatalogueFile.class.getResourceAsStream(GUIDE)) {
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
+        return Folder.JUNCTIONS.text(README);
     }
 
-    /** What a junction choice may name: an id of the catalogue, or a file beside the house file. */
-    public static KnownNames names(Catalogue catalogue, Path folder) {
-        return KnownNames.of(catalogue.details().collect(Detail::id))
+    /** The guide to point files, in Markdown. */
+    public static String pointGuide() {
+        return Folder.POINTS.text(README);
+    }
+
+    /**
+     * What a house file may name: an id among these, or a file beside the house file.
+     *
+     * @param details such as {@link Catalogue#junctions()}
+     * @param folder of the house file
+     */
+    public static KnownNames names(ImmutableList<Detail> details, Path folder) {
+        return KnownNames.of(details.collect(Detail::id))
                 .or(name -> looksLikeFile(name) && Files.isRegularFile(folder.resolve(name)));
     }
 
@@ -59,19 +89,47 @@ public final class CatalogueFile {
      * A catalogue with a house's own details, each under the path by which the house names it.
      *
      * @param folder of the house file
-     * @param chosen what the house's junction choices name
+     * @param junctions what the house's junction choices name
+     * @param points what its points name
      * @throws FileFaultException with every fault of every own file
      */
-    public static Catalogue withOwn(Catalogue catalogue, Path folder, Iterable<String> chosen) {
+    public static Catalogue withOwn(
+            Catalogue catalogue, Path folder, Iterable<String> junctions, Iterable<String> points) {
         Faults faults = new Faults();
         MutableList<Detail> details = Lists.mutable.withAll(catalogue.details());
-        for (String name : Lists.mutable.withAll(chosen).distinct()) {
-            if (catalogue.find(name).isEmpty() && looksLikeFile(name)) {
-                own(folder.resolve(name), name, faults).ifPresent(details::add);
-            }
-        }
+        details.addAllIterable(own(catalogue, folder, junctions, JunctionKind.class, faults));
+        details.addAllIterable(own(catalogue, folder, points, PointKind.class, faults));
         faults.throwIfAny();
         return sorted(details);
+    }
+
+    private static ImmutableList<Detail> own(
+            Catalogue catalogue,
+            Path folder,
+            Iterable<String> names,
+            Class<? extends BridgeKind> wanted,
+            Faults faults) {
+        MutableList<Detail> own = Lists.mutable.empty();
+        for (String name : Lists.mutable.withAll(names).distinct()) {
+            if (catalogue.find(name).isEmpty() && looksLikeFile(name)) {
+                Path path = folder.resolve(name);
+                Optional<Detail> read = own(path, name, faults);
+                read.filter(detail -> wanted.isInstance(detail.kind())).ifPresent(own::add);
+                read.filter(detail -> !wanted.isInstance(detail.kind()))
+                        .ifPresent(detail -> misplaced(path, detail, wanted, faults));
+            }
+        }
+        return own.toImmutable();
+    }
+
+    private static void misplaced(Path path, Detail detail, Class<? extends BridgeKind> wanted, Faults faults) {
+        boolean point = wanted == PointKind.class;
+        faults.add(
+                new Position(path.toString(), 1, 1),
+                point ? "points need the detail of a point" : "a junction choice needs the detail of a junction",
+                "one for: " + detail.kind().label(),
+                "",
+                "name it under " + (point ? "junctions" : "points") + ", or choose another file");
     }
 
     /** A detail file, or a section file with a junction block. */
@@ -86,7 +144,7 @@ public final class CatalogueFile {
         }
         try {
             return DetailFile.read(tree.get(), Files.readString(path, StandardCharsets.UTF_8), faults)
-                    .map(detail -> named(detail, name));
+                    .map(detail -> detail.named(name));
         } catch (IOException gone) {
             faults.add(
                     new Position(path.toString(), 1, 1), "the file cannot be read", gone.toString(), "", "try again");
@@ -94,42 +152,23 @@ public final class CatalogueFile {
         }
     }
 
-    private static Detail named(Detail detail, String id) {
-        return new Detail(
-                id,
-                detail.kind(),
-                detail.name(),
-                detail.rank(),
-                detail.looksLike(),
-                detail.order(),
-                detail.connections(),
-                detail.failures(),
-                detail.photographs(),
-                detail.cautions(),
-                detail.cost(),
-                detail.drawing());
-    }
-
     private static Catalogue sorted(MutableList<Detail> details) {
-        return new Catalogue(details.toSortedList((a, b) -> {
-                    int byKind = a.kind().compareTo(b.kind());
-                    int byRank = byKind != 0 ? byKind : a.rank().compareTo(b.rank());
-                    return byRank != 0 ? byRank : a.id().compareTo(b.id());
-                })
+        return new Catalogue(details.toSortedList(Comparator.<Detail>comparingInt(
+                                detail -> BridgeKind.all().indexOf(detail.kind()))
+                        .thenComparing(Detail::rank)
+                        .thenComparing(Detail::id))
                 .toImmutable());
     }
 
     private static Catalogue readBuiltIn() {
         Faults faults = new Faults();
         MutableList<Detail> details = Lists.mutable.empty();
-        for (String file : ResourceFolder.yamlBeside(GUIDE)) {
-            try (var stream = CatalogueFile.class.getResourceAsStream(FOLDER + file)) {
-                byte[] bytes = stream.readAllBytes();
-                SourceDocument.read(FOLDER + file, bytes, faults)
-                        .flatMap(tree -> DetailFile.read(tree, new String(bytes, StandardCharsets.UTF_8), faults))
+        for (Folder folder : Folder.values()) {
+            for (String file : ResourceFolder.yamlBeside(folder.path + README)) {
+                String content = folder.text(file);
+                SourceDocument.read(folder.path + file, content.getBytes(StandardCharsets.UTF_8), faults)
+                        .flatMap(tree -> DetailFile.read(tree, content, faults))
                         .ifPresent(details::add);
-            } catch (IOException broken) {
-                throw new UncheckedIOException(broken);
             }
         }
         faults.throwIfAny();

@@ -2,6 +2,8 @@ package coldseam.junctions.catalogue;
 
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.files.Faults;
+import coldseam.files.Located;
+import coldseam.files.Named;
 import coldseam.files.Nearest;
 import coldseam.files.Position;
 import coldseam.files.quantity.Dimension;
@@ -35,26 +37,28 @@ public final class ChoiceChecks {
     }
 
     private void parameters(Detail detail, LoadedHouse.PlacedChoice choice) {
-        choice.parameters().forEach(given -> {
-            String name = given.name();
-            Optional<DetailParameter> parameter =
-                    detail.parameters().detectOptional(each -> each.name().equals(name));
-            if (parameter.isEmpty()) {
-                unknown(detail, name, given.place());
-            } else if (!parameter.get().allows(given.value().value())) {
-                faults.add(
-                        given.value().place(),
-                        "the parameter " + name + " of " + detail.id() + " is out of the detail's range",
-                        length(given.value().value()),
-                        length(parameter.get().least()) + " to "
-                                + length(parameter.get().most()),
-                        "write a length in that range; it is: "
-                                + parameter.get().says());
-            }
-        });
+        choice.parameters().forEach(given -> parameter(detail, given, faults));
     }
 
-    private void unknown(Detail detail, String name, Position place) {
+    /** Adds a parameter that the detail does not have, or a value that it does not allow. */
+    public static void parameter(Detail detail, Named<Located<Double>> given, Faults faults) {
+        String name = given.name();
+        Optional<DetailParameter> parameter =
+                detail.parameters().detectOptional(each -> each.name().equals(name));
+        if (parameter.isEmpty()) {
+            unknown(detail, name, given.place(), faults);
+        } else if (!parameter.get().allows(given.value().value())) {
+            faults.add(
+                    given.value().place(),
+                    "the parameter " + name + " of " + detail.id() + " is out of the detail's range",
+                    length(given.value().value()),
+                    length(parameter.get().least()) + " to "
+                            + length(parameter.get().most()),
+                    "write a length in that range; it is: " + parameter.get().says());
+        }
+    }
+
+    private static void unknown(Detail detail, String name, Position place, Faults faults) {
         ImmutableList<String> names = detail.parameters().collect(DetailParameter::name);
         faults.add(
                 place,
@@ -67,13 +71,14 @@ public final class ChoiceChecks {
     }
 
     private void price(String name, Position place, Catalogue catalogue) {
-        if (catalogue.find(name).isEmpty()) {
+        ImmutableList<String> ids = catalogue.junctions().collect(Detail::id);
+        if (!ids.contains(name)) {
             faults.add(
                     place,
                     "the price of a detail needs its id, or the file by which a junction choice names it",
                     '"' + name + '"',
                     "",
-                    Nearest.to(name, catalogue.details().collect(Detail::id))
+                    Nearest.to(name, ids)
                             .map(near -> "did you mean \"" + near + "\"?")
                             .orElse("run \"coldseam catalogue\" for the details there are"));
         }

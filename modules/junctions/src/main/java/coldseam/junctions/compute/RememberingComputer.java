@@ -2,25 +2,30 @@ package coldseam.junctions.compute;
 
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.Material;
-import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.BridgeResult;
+import coldseam.junctions.BridgeSetup;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.PointResult;
+import coldseam.junctions.PointSetup;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.detail.Detail;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** Answers equal questions once. Equal means equal content: two files with the same text are one detail. */
-final class RememberingComputer implements JunctionComputer {
+final class RememberingComputer implements BridgeComputer {
 
     private final Accuracy accuracy;
     private final SectionSolving solving;
     private final Function<String, Optional<Material>> library;
-    private final Map<Question, JunctionResult> answers = new ConcurrentHashMap<>();
+    private final Map<Question, BridgeResult> answers = new ConcurrentHashMap<>();
 
-    private record Question(Detail detail, JunctionSetup setup) {}
+    private record Question(Detail detail, BridgeSetup setup) {}
 
     RememberingComputer(Accuracy accuracy, SectionSolving solving, Function<String, Optional<Material>> library) {
         this.accuracy = accuracy;
@@ -30,9 +35,18 @@ final class RememberingComputer implements JunctionComputer {
 
     @Override
     public JunctionResult compute(Detail detail, JunctionSetup setup) {
-        // Computed inside the map, so that of two threads with one question the second waits for the first.
-        return answers.computeIfAbsent(
-                new Question(detail, setup),
-                question -> JunctionComputers.compute(detail, setup, accuracy, solving, library));
+        return answer(detail, setup, () -> BridgeComputers.compute(detail, setup, accuracy, solving, library));
+    }
+
+    @Override
+    public PointResult compute(Detail detail, PointSetup setup) {
+        return answer(detail, setup, () -> BridgeComputers.compute(detail, setup, accuracy, solving));
+    }
+
+    /** Computed inside the map, so that of two threads with one question the second waits for the first. */
+    @SuppressWarnings("unchecked")
+    private <R extends BridgeResult> R answer(Detail detail, BridgeSetup setup, Supplier<R> computed) {
+        // A setup's sort decides the result's.
+        return (R) answers.computeIfAbsent(new Question(detail, setup), question -> computed.get());
     }
 }

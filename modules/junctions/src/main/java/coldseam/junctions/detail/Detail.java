@@ -1,18 +1,19 @@
 package coldseam.junctions.detail;
 
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.PointKind;
 import coldseam.junctions.language.DetailParameter;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
-import org.eclipse.collections.impl.factory.Lists;
 
 /**
- * One option for a kind of junction: what a detail file says, apart from its drawing.
+ * One option for a kind of bridge, a junction or a point: what its file says.
  *
  * @param id unique in its catalogue
- * @param kind of junction it is for
+ * @param kind of bridge it is for
  * @param name plain, short
  * @param rank among its kind's options
  * @param looksLike what one sees on site
@@ -26,7 +27,7 @@ import org.eclipse.collections.impl.factory.Lists;
  */
 public record Detail(
         String id,
-        JunctionKind kind,
+        BridgeKind kind,
         String name,
         Rank rank,
         String looksLike,
@@ -38,9 +39,32 @@ public record Detail(
         Optional<Cost> cost,
         DetailDrawing drawing) {
 
-    /** Lengths of its own that a junction choice may set; none where the section is drawn by hand. */
+    /** Name and id, as reasons and faults call it. */
+    public String who() {
+        return "\"" + name + "\" (" + id + ")";
+    }
+
+    /**
+     * The kind of junction it is for.
+     *
+     * @throws ClassCastException where it is for a point
+     */
+    public JunctionKind junction() {
+        return (JunctionKind) kind;
+    }
+
+    /**
+     * The kind of point it is for.
+     *
+     * @throws ClassCastException where it is for a junction
+     */
+    public PointKind point() {
+        return (PointKind) kind;
+    }
+
+    /** Lengths of its own that a house may set; none where the section is drawn by hand. */
     public ImmutableList<DetailParameter> parameters() {
-        return drawing instanceof BandDrawing laid ? laid.parameters() : Lists.immutable.empty();
+        return drawing.parameters();
     }
 
     /**
@@ -57,17 +81,28 @@ public record Detail(
         if (!known.containsAll(values.castToMap().keySet())) {
             throw new IllegalArgumentException(id + " has the parameters " + known + "; got " + values.keysView());
         }
-        return with(cost, ((BandDrawing) drawing).with(values));
+        return with(id, cost, drawing.with(values));
+    }
+
+    /** The same detail with those of the values that it has a parameter for and allows. */
+    public Detail withAllowed(ImmutableMap<String, Double> values) {
+        return with(values.select(
+                (name, value) -> parameters().anySatisfy(each -> each.name().equals(name) && each.allows(value))));
     }
 
     /** The same detail at another price. */
     public Detail at(Cost other) {
-        return with(Optional.of(other), drawing);
+        return with(id, Optional.of(other), drawing);
     }
 
-    private Detail with(Optional<Cost> newCost, DetailDrawing newDrawing) {
+    /** The same detail under another id. */
+    public Detail named(String other) {
+        return with(other, cost, drawing);
+    }
+
+    private Detail with(String newId, Optional<Cost> newCost, DetailDrawing newDrawing) {
         return new Detail(
-                id,
+                newId,
                 kind,
                 name,
                 rank,

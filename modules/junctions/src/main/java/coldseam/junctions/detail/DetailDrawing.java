@@ -1,4 +1,24 @@
 package coldseam.junctions.detail;
 
-/** How a detail's section is put together from two bands of layers; its own room decides. */
-public interface DetailDrawing {}
+import coldseam.junctions.language.DetailParameter;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** How a detail's section is put together from layers; its own room decides. */
+public interface DetailDrawing {
+
+    /** Lengths of its own that a house may change; none where it has none. */
+    default ImmutableList<DetailParameter> parameters() {
+        return Lists.immutable.empty();
+    }
+
+    /**
+     * The same drawing with other lengths.
+     *
+     * @param values m, each of one of {@link #parameters()} and in its range
+     */
+    default DetailDrawing with(ImmutableMap<String, Double> values) {
+        throw new IllegalArgumentException("a drawing without parameters; got " + values.keysView());
+    }
+}

@@ -1,11 +1,13 @@
 package coldseam.junctions.detail;
 
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.Provenance;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
+import coldseam.files.Faults;
 import coldseam.files.Located;
+import coldseam.files.Marked;
 import coldseam.files.Named;
+import coldseam.files.Noun;
 import coldseam.files.Position;
 import coldseam.files.Positional;
 import coldseam.files.SourceNode;
@@ -16,7 +18,7 @@ import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
- * A detail file as it is written; README.md beside the built-in details explains each key.
+ * A junction's detail file as it is written.
  *
  * @param place of the file's mapping
  * @param detail its id
@@ -29,7 +31,9 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param lines of its own
  * @param drawing statements in painting order
  */
-public record FileDetail(
+@Marked("detail")
+@Noun("a detail")
+record FileDetail(
         Position place,
         Located<String> detail,
         JunctionKind kind,
@@ -49,58 +53,35 @@ public record FileDetail(
         ImmutableList<String> failures,
         ImmutableList<String> photographs,
         @Default("") ImmutableList<String> cautions,
-        @Bounds(atLeast = "0") OptionalDouble costPerMetre) {
+        @Bounds(atLeast = "0") OptionalDouble costPerMetre)
+        implements FileText {
 
     /** Least and most. */
     @Positional
-    public record FileAngles(
+    record FileAngles(
             @Unit(Dimension.ANGLE) @Bounds(atLeast = "10 °", atMost = "350 °")
             double least,
 
             @Unit(Dimension.ANGLE) @Bounds(atLeast = "10 °", atMost = "350 °")
             double most) {}
 
-    /** Least and most. */
-    @Positional
-    public record FileSpan(
-            @Unit(Dimension.THICKNESS) @Bounds(atLeast = "0 mm")
-            double least,
+    @Override
+    public Located<String> id() {
+        return detail;
+    }
 
-            @Unit(Dimension.THICKNESS) @Bounds(above = "0 mm")
-            double most) {}
+    @Override
+    public OptionalDouble amount() {
+        return costPerMetre;
+    }
 
-    /**
-     * A length of the detail's own.
-     *
-     * @param value it has unless a copy of the file says otherwise
-     * @param from least that makes sense
-     * @param to most that makes sense
-     * @param says what it is
-     */
-    public record FileParameter(
-            @Unit(Dimension.LENGTH) double value,
-            @Unit(Dimension.LENGTH) double from,
-            @Unit(Dimension.LENGTH) double to,
-            String says) {}
+    @Override
+    public Cost.Per per() {
+        return Cost.Per.METRE;
+    }
 
-    /**
-     * A material of the detail's own.
-     *
-     * @param conductivity W/(m·K)
-     * @param insulates whether it counts for the pen line
-     * @param source where the conductivity comes from
-     */
-    public record FileOwnMaterial(
-            @Unit(Dimension.CONDUCTIVITY) @Bounds(above = "0 W/(m·K)")
-            double conductivity,
-
-            Optional<Boolean> insulates,
-            String source,
-            @Default("declared") Provenance.Sureness sureness) {}
-
-    /** How each control layer crosses; what is left out is not shown. */
-    public record FileConnections(
-            @Default("not shown") Connection air,
-            @Default("not shown") Connection water,
-            @Default("not shown") Connection vapour) {}
+    @Override
+    public DetailDrawing read(String content, Faults faults) {
+        return new BandDrawingReader(this, content, faults).drawing();
+    }
 }

@@ -11,7 +11,7 @@ import coldseam.files.Position;
 import coldseam.files.Positional;
 import coldseam.files.Refers;
 import coldseam.files.Size;
-import coldseam.junctions.detail.FileDetail;
+import coldseam.junctions.detail.FileConnections;
 import coldseam.junctions.detail.Rank;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -116,7 +116,7 @@ record FileSection(
             @Default("middle") Rank rank,
             @Default("As drawn by hand.") String looksLike,
             @Size(min = 1, max = 2) ImmutableList<FileLeg> legs,
-            Optional<FileDetail.FileConnections> connections) {}
+            Optional<FileConnections> connections) {}
 
     /**
      * A plane part.

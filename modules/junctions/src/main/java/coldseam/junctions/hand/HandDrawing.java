@@ -4,16 +4,14 @@ import coldseam.conduction.Boundary;
 import coldseam.conduction.Point;
 import coldseam.conduction.Region;
 import coldseam.conduction.Section;
-import coldseam.envelope.Control;
 import coldseam.envelope.Material;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
 import coldseam.files.Faults;
 import coldseam.junctions.JunctionResult;
-import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
-import coldseam.junctions.detail.FileDetail;
+import coldseam.junctions.detail.FileConnections;
 import coldseam.junctions.kind.Vector;
 import coldseam.junctions.plan.SectionEnd;
 import coldseam.junctions.plan.SectionPlan;
@@ -26,7 +24,6 @@ import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
-import org.eclipse.collections.impl.factory.Maps;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -71,10 +68,6 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                     "add it to boundaries");
             return Optional.empty();
         }
-        FileDetail.FileConnections connections = junction.get()
-                .connections()
-                .orElse(new FileDetail.FileConnections(
-                        Connection.NOT_SHOWN, Connection.NOT_SHOWN, Connection.NOT_SHOWN));
         return Optional.of(new Detail(
                 id,
                 junction.get().kind(),
@@ -82,15 +75,10 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                 junction.get().rank(),
                 junction.get().looksLike(),
                 Lists.immutable.empty(),
-                Maps.mutable
-                        .of(
-                                Control.AIR,
-                                connections.air(),
-                                Control.WATER,
-                                connections.water(),
-                                Control.VAPOUR,
-                                connections.vapour())
-                        .toImmutable(),
+                junction.get()
+                        .connections()
+                        .orElseGet(FileConnections::notShown)
+                        .byControl(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),

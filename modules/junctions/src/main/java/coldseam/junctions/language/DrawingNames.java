@@ -20,6 +20,9 @@ public final class DrawingNames {
     public static final String STOREY_FLOOR = "storey floor";
     public static final String UPSTAND = "upstand";
 
+    /** What the drawing of a point calls the surface it goes through. */
+    public static final String SURFACE = "surface";
+
     /** The line across the first band at which the ground lies outdoors. */
     public static final String GROUND_TOP = "ground.top";
 
@@ -74,6 +77,18 @@ public final class DrawingNames {
         if (!crossing) {
             names.put(SEAM, Measured.SECOND);
             names.put(BEND, Measured.NUMBER);
+        }
+        return names;
+    }
+
+    /** Every name of a surface that something goes through, with what it measures; its lines go without the band's name. */
+    public static MutableMap<String, Measured> ofSurface() {
+        MutableMap<String, Measured> names = Maps.mutable.empty();
+        names.put("inside", Measured.DEPTH);
+        names.put("outside", Measured.DEPTH);
+        for (Role role : Role.values()) {
+            names.put(word(role) + ".inside", Measured.DEPTH);
+            names.put(word(role) + ".outside", Measured.DEPTH);
         }
         return names;
     }

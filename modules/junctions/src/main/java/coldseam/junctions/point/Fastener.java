@@ -8,6 +8,9 @@ import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.junctions.PointSetup;
+import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.detail.Detail;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -96,8 +99,8 @@ public record Fastener(Steel steel, Base base, double board) {
     }
 
     /** The option of the catalogue that is computed. */
-    public PointDetail detail() {
-        return PointCatalogue.builtIn().find(steel.detail).orElseThrow();
+    public Detail detail() {
+        return CatalogueFile.builtIn().find(steel.detail).orElseThrow();
     }
 
     private Assembly host() {

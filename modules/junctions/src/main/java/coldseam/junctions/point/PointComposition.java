@@ -6,11 +6,15 @@ import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.DetailDoesNotFit;
-import coldseam.junctions.language.Condition;
+import coldseam.junctions.PointSetup;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.RoundDrawing;
+import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.plan.SectionPlan.Piece;
 import coldseam.junctions.section.Band;
+import coldseam.junctions.section.TermsCheck;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -29,7 +33,7 @@ import org.eclipse.collections.impl.factory.Maps;
  * @param pieces what is drawn, in painting order
  * @param notes what was simplified, in plain words
  */
-record PointComposition(PointSection section, ImmutableList<Piece> pieces, ImmutableList<String> notes) {
+public record PointComposition(PointSection section, ImmutableList<Piece> pieces, ImmutableList<String> notes) {
 
     private static final double REACH = 1;
     private static final double REACH_THICKNESSES = 3;
@@ -42,7 +46,8 @@ record PointComposition(PointSection section, ImmutableList<Piece> pieces, Immut
 
     /** Lays a detail on a surface's layers. */
     private static final class Laying {
-        private final PointDetail detail;
+        private final Detail detail;
+        private final RoundDrawing drawing;
         private final PointSetup setup;
         private final Band band;
         private final MutableMap<String, Double> scope = Maps.mutable.empty();
@@ -55,14 +60,16 @@ record PointComposition(PointSection section, ImmutableList<Piece> pieces, Immut
         /** A body as it is drawn. */
         private record Painted(Material material, double inner, double outer, double from, double to, boolean solved) {}
 
-        Laying(PointDetail detail, PointSetup setup) {
+        Laying(Detail detail, RoundDrawing drawing, PointSetup setup) {
             this.detail = detail;
+            this.drawing = drawing;
+            notes.add(drawing.drawnRound());
             this.setup = setup;
-            this.band = Band.of("surface", setup.host(), setup.exposure(), setup.flow());
+            this.band = Band.of(DrawingNames.SURFACE, setup.host(), setup.exposure(), setup.flow());
         }
 
         private String who() {
-            return "\"" + detail.name() + "\" (" + detail.id() + ")";
+            return detail.who();
         }
 
         PointComposition laid() {
@@ -71,7 +78,7 @@ record PointComposition(PointSection section, ImmutableList<Piece> pieces, Immut
             stopIfRefused();
             band.strata().select(Band.Stratum::solved).forEach(this::sheet);
             double ground = setup.ground().map(this::ground).orElse(0.0);
-            detail.drawing().bodies().forEach(each -> body(each, ground));
+            drawing.bodies().forEach(each -> body(each, ground));
             stopIfRefused();
             double widest = painted.collectDouble(Painted::outer).maxIfEmpty(0);
             double radius = widest + Math.max(REACH, Math.max(REACH_THICKNESSES * band.thickness(), ground));
@@ -117,27 +124,14 @@ record PointComposition(PointSection section, ImmutableList<Piece> pieces, Immut
         }
 
         private void name() {
-            scope.put(PointReader.INSIDE, 0.0);
-            scope.put(PointReader.OUTSIDE, band.ventilated() ? band.thickness() : band.solvedThickness());
+            scope.put("inside", 0.0);
+            scope.put("outside", band.ventilated() ? band.thickness() : band.solvedThickness());
             for (Role role : Role.values()) {
-                scope.put(PointReader.word(role) + "." + PointReader.INSIDE, band.inside(role));
-                scope.put(PointReader.word(role) + "." + PointReader.OUTSIDE, band.outside(role));
+                scope.put(DrawingNames.word(role) + ".inside", band.inside(role));
+                scope.put(DrawingNames.word(role) + ".outside", band.outside(role));
             }
-            for (PointDrawing.Parameter parameter : detail.drawing().parameters()) {
-                double value = setup.parameters().getIfAbsentValue(parameter.name(), parameter.value());
-                if (!parameter.allows(value)) {
-                    reasons.add(String.format(
-                            Locale.ROOT,
-                            "%s: %s is %.1f mm; allowed is %.1f mm to %.1f mm. Change it, or choose another detail.",
-                            who(),
-                            parameter.name(),
-                            1000 * value,
-                            1000 * parameter.from(),
-                            1000 * parameter.to()));
-                }
-                scope.put(parameter.name(), value);
-            }
-            detail.drawing().lines().forEach(each -> scope.put(each.name(), value(each.line())));
+            drawing.parameters().forEach(each -> scope.put(each.name(), each.value()));
+            drawing.terms().lines().forEach(each -> scope.put(each.name(), value(each.line())));
         }
 
         private double value(Expression expression) {
@@ -145,35 +139,9 @@ record PointComposition(PointSection section, ImmutableList<Piece> pieces, Immut
         }
 
         private void check() {
-            PointDrawing drawing = detail.drawing();
-            for (Role role : drawing.needs()) {
-                if (!band.has(role)) {
-                    reasons.add(who() + " needs " + PointReader.word(role) + "; \""
-                            + setup.host().name()
-                            + "\" has none. Choose another detail, or give that layer its role.");
-                }
-            }
-            for (PointDrawing.Thickness limit : drawing.thicknesses()) {
-                double thickness = limit.role()
-                        .map(role -> band.strata()
-                                .select(each -> each.role() == role)
-                                .sumOfDouble(each -> each.outside() - each.inside()))
-                        .orElse(band.thickness());
-                if (!(thickness >= limit.least() - SLACK && thickness <= limit.most() + SLACK)) {
-                    reasons.add(String.format(
-                            Locale.ROOT,
-                            "%s takes %s of %.0f mm to %.0f mm; \"%s\" has %.0f mm. Choose another detail.",
-                            who(),
-                            limit.role().map(PointReader::word).orElse("a surface"),
-                            1000 * limit.least(),
-                            1000 * limit.most(),
-                            setup.host().name(),
-                            1000 * thickness));
-                }
-            }
-            for (Condition condition : drawing.conditions()) {
-                condition.missed(who(), this::value).ifPresent(reasons::add);
-            }
+            TermsCheck terms = new TermsCheck(who(), drawing.terms(), reasons);
+            terms.layers(name -> Optional.of(band));
+            terms.conditions(this::value);
         }
 
         private void sheet(Band.Stratum stratum) {
@@ -202,7 +170,7 @@ record PointComposition(PointSection section, ImmutableList<Piece> pieces, Immut
             return thickness;
         }
 
-        private void body(PointDrawing.Turned turned, double ground) {
+        private void body(RoundDrawing.Turned turned, double ground) {
             double outer = value(turned.diameter()) / 2;
             double inner = turned.hole().map(each -> value(each) / 2).orElse(0.0);
             double from = value(turned.from());
@@ -226,20 +194,20 @@ record PointComposition(PointSection section, ImmutableList<Piece> pieces, Immut
             }
         }
 
-        private Material material(PointDrawing.Turned turned) {
+        private Material material(RoundDrawing.Turned turned) {
             if (turned.material().like().isPresent()) {
                 Role role = turned.material().like().get();
                 Optional<Material> like =
                         band.main(role).map(each -> each.layer().layer().material());
                 if (like.isEmpty()) {
-                    reasons.add(who() + " draws " + turned.what() + " of the surface's " + PointReader.word(role)
+                    reasons.add(who() + " draws " + turned.what() + " of the surface's " + DrawingNames.word(role)
                             + "; \"" + setup.host().name() + "\" has none. Choose another detail.");
                 }
                 return like.orElse(null);
             }
             String name = turned.material().name().orElseThrow();
             Optional<Material> found = Optional.ofNullable(
-                            detail.drawing().materials().get(name))
+                            drawing.terms().materials().get(name))
                     .or(() -> setup.host()
                             .layers()
                             .collect(Layer::material)
@@ -294,7 +262,11 @@ record PointComposition(PointSection section, ImmutableList<Piece> pieces, Immut
      *
      * @throws DetailDoesNotFit where the setup lies outside the detail's valid range, with every reason
      */
-    static PointComposition compose(PointDetail detail, PointSetup setup) {
-        return new Laying(detail, setup).laid();
+    public static PointComposition compose(Detail detail, PointSetup setup) {
+        if (!(detail.drawing() instanceof RoundDrawing drawing)) {
+            throw new DetailDoesNotFit(Lists.immutable.of(
+                    detail.who() + " is for: " + detail.kind().label() + ". Choose a detail of a point."));
+        }
+        return new Laying(detail, drawing, setup).laid();
     }
 }

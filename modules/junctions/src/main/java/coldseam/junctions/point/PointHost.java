@@ -6,9 +6,9 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.PointSetup;
 import coldseam.junctions.TypicalBuild;
 import java.util.Optional;
-import org.eclipse.collections.impl.factory.Maps;
 
 /** Surfaces a builder would take things through, for looking at options before there is a house. */
 public final class PointHost {
@@ -34,14 +34,7 @@ public final class PointHost {
 
     /** A surface towards outdoors with the detail's own lengths. */
     public static PointSetup of(Assembly host, HeatFlow flow, double indoorTemperature, double outdoorTemperature) {
-        return new PointSetup(
-                host,
-                Exposure.outdoors(),
-                flow,
-                Optional.empty(),
-                Maps.immutable.empty(),
-                indoorTemperature,
-                outdoorTemperature);
+        return new PointSetup(host, Exposure.outdoors(), flow, Optional.empty(), indoorTemperature, outdoorTemperature);
     }
 
     private static HeatFlow flow(PointKind kind) {

@@ -354,7 +354,8 @@ final class Painter {
                         .map(each -> each.layers().collect(layer -> layer.material()))
                         .orElse(Lists.immutable.empty()));
         return own.detectOptional(material -> material.name().equals(name))
-                .or(() -> Optional.ofNullable(scene.drawing().materials().get(name)))
+                .or(() ->
+                        Optional.ofNullable(scene.drawing().terms().materials().get(name)))
                 .or(() -> library.apply(name));
     }
 

@@ -9,7 +9,6 @@ import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.kind.Chart;
 import coldseam.junctions.kind.KindForm;
-import coldseam.junctions.language.Condition;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
 import coldseam.junctions.language.Statement;
@@ -66,7 +65,7 @@ record Scene(
     static Scene of(Detail detail, BandDrawing drawing, JunctionSetup setup) {
         MutableList<String> reasons = Lists.mutable.empty();
         KindForm form = KindForm.of(setup.kind());
-        String who = "\"" + detail.name() + "\" (" + detail.id() + ")";
+        String who = detail.who();
         if (setup.kind() != drawing.kind()) {
             reasons.add(who + " is for: " + drawing.kind().label() + "; the junction is: "
                     + setup.kind().label() + ". Choose a detail of that kind.");
@@ -110,7 +109,7 @@ record Scene(
         scope.put(DrawingNames.STOREY_FLOOR + ".far", setup.floorThickness());
         scope.put(DrawingNames.SEAM, 0.0);
         scope.put(DrawingNames.BEND, chart.bend());
-        drawing.parameters().each(each -> scope.put(each.name(), each.value()));
+        drawing.terms().parameters().each(each -> scope.put(each.name(), each.value()));
         double thing = setup.floorThickness() > 0
                 ? setup.floorThickness()
                 : scope.getIfAbsentValue(DrawingNames.THICKNESS, THING_THICKNESS);
@@ -121,7 +120,7 @@ record Scene(
                         DrawingNames.GROUND_TOP,
                         -ground.depth().orElseGet(() -> scope.getIfAbsentValue(DrawingNames.DEPTH, 0.0))));
         double frameOutside = form.framed() ? frame(drawing, setup, form, first, second, scope) : 0;
-        drawing.lines().each(each -> scope.put(each.name(), each.line().value(scope.toImmutable())));
+        drawing.terms().lines().each(each -> scope.put(each.name(), each.line().value(scope.toImmutable())));
         return new Scene(drawing, setup, form, first, second, chart, scope.toImmutable(), frameOutside);
     }
 
@@ -187,16 +186,8 @@ record Scene(
 
     private void check(String who, MutableList<String> reasons) {
         checkAngle(who, reasons);
-        for (BandDrawing.Need need : drawing.needs()) {
-            band(need.first())
-                    .filter(band -> !band.has(need.role()))
-                    .ifPresent(band -> reasons.add(who + " needs "
-                            + DrawingNames.word(need.role()) + " in the " + need.band() + "; its assembly has none."
-                            + " Choose another detail or give that layer its role."));
-        }
-        for (BandDrawing.Thickness limit : drawing.thicknesses()) {
-            band(limit.first()).ifPresent(band -> checkThickness(who, limit, band, reasons));
-        }
+        TermsCheck terms = new TermsCheck(who, drawing.terms(), reasons);
+        terms.layers(name -> band(name.equals(setup.kind().first())));
         checkGiven(who, DrawingNames.DEPTH, setup.ground().map(JunctionSetup.GroundBlock::depth), reasons);
         checkGiven(
                 who,
@@ -205,15 +196,14 @@ record Scene(
                         ? Optional.of(OptionalDouble.of(setup.floorThickness()))
                         : Optional.empty(),
                 reasons);
-        for (Condition condition : drawing.conditions()) {
-            condition.missed(who, side -> side.value(scope)).ifPresent(reasons::add);
-        }
+        terms.conditions(this::value);
     }
 
     /** A house's own geometry goes before a parameter; one that was set to something else would be passed over in silence. */
     private void checkGiven(String who, String name, Optional<OptionalDouble> ofHouse, MutableList<String> reasons) {
         double there = ofHouse.orElse(OptionalDouble.empty()).orElse(Double.NaN);
-        drawing.parameters()
+        drawing.terms()
+                .parameters()
                 .select(each ->
                         each.given() && each.name().equals(name) && Math.abs(each.value() - there) > GIVEN_SLACK)
                 .forEach(each -> reasons.add(String.format(
@@ -243,27 +233,6 @@ record Scene(
                     most,
                     flat ? " and at least " + (int) FLAT + "° from flat" : "",
                     angle));
-        }
-    }
-
-    private void checkThickness(String who, BandDrawing.Thickness limit, Band band, MutableList<String> reasons) {
-        double thickness = limit.role()
-                .map(role -> band.strata()
-                        .select(each -> each.role() == role)
-                        .sumOfDouble(each -> each.outside() - each.inside()))
-                .orElse(band.thickness());
-        if (!(thickness >= limit.least() - SLACK && thickness <= limit.most() + SLACK)) {
-            reasons.add(String.format(
-                    Locale.ROOT,
-                    "%s takes %s of %.0f mm to %.0f mm; here it is %.0f mm. Choose another detail.",
-                    who,
-                    limit.band()
-                            + limit.role()
-                                    .map(role -> " " + DrawingNames.word(role))
-                                    .orElse(""),
-                    1000 * limit.least(),
-                    1000 * limit.most(),
-                    1000 * thickness));
         }
     }
 

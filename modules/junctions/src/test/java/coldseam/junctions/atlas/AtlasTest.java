@@ -6,21 +6,23 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
-import coldseam.junctions.compute.JunctionComputers;
+import coldseam.junctions.compute.BridgeComputers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Sweeps of one kind, coarsely. */
+@Tag("slow")
 class AtlasTest {
 
     private static final Accuracy COARSE = new Accuracy(3e-3, 60_000);
@@ -48,7 +50,7 @@ class AtlasTest {
     @Test
     void everyThicknessIsComputedOrSaysWhyNot(@TempDir Path folder) throws Exception {
         Catalogue catalogue = CatalogueFile.builtIn();
-        JunctionComputer computer = JunctionComputers.computer(COARSE, folder);
+        BridgeComputer computer = BridgeComputers.computer(COARSE, folder);
         MutableList<String> heard = Lists.mutable.empty();
         ImmutableList<AtlasCurve> curves = Atlas.compute(
                 sweeps(JunctionKind.INTERMEDIATE_FLOOR),
@@ -82,7 +84,7 @@ class AtlasTest {
                 sweeps(JunctionKind.INTERMEDIATE_FLOOR),
                 METRIC,
                 catalogue,
-                JunctionComputers.computer(COARSE, folder),
+                BridgeComputers.computer(COARSE, folder),
                 (done, of) -> {});
         assertEquals(AtlasCsv.write(curves, UnitSystem.SI), AtlasCsv.write(again, UnitSystem.SI));
         assertTrue(before > 0);
@@ -105,7 +107,7 @@ class AtlasTest {
                 sweeps(JunctionKind.OUTSIDE_CORNER),
                 Sweep.thicknesses(UnitSystem.US),
                 CatalogueFile.builtIn(),
-                JunctionComputers.computer(COARSE),
+                BridgeComputers.computer(COARSE),
                 (done, of) -> {});
         String[] inches = AtlasCsv.write(curves, UnitSystem.US).split("\r\n");
         String[] metric = AtlasCsv.write(curves, UnitSystem.SI).split("\r\n");

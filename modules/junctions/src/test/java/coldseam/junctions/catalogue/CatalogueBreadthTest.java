@@ -32,11 +32,13 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 /** The catalogue at its full breadth, every option laid on build-ups a builder would use. */
 @Timeout(180)
+@Tag("slow")
 final class CatalogueBreadthTest {
 
     /** Rough: orderings differ by more than this, and a hundred sections are solved. */
@@ -76,7 +78,7 @@ final class CatalogueBreadthTest {
     private static Interval psi(Detail detail, TypicalBuild build, double thicker) {
         return SOLVED.computeIfAbsent(
                 detail.id() + "/" + build + "/" + thicker,
-                key -> psi(detail, new TypicalSetups(thicker).setup(detail.kind(), build)));
+                key -> psi(detail, new TypicalSetups(thicker).setup(detail.junction(), build)));
     }
 
     private static Interval psi(Detail detail, JunctionSetup setup) {
@@ -100,7 +102,7 @@ final class CatalogueBreadthTest {
     }
 
     private static void solveAll(TypicalBuild build, double thicker) {
-        CATALOGUE.details().castToList().parallelStream().forEach(detail -> psi(detail, build, thicker));
+        CATALOGUE.junctions().castToList().parallelStream().forEach(detail -> psi(detail, build, thicker));
     }
 
     private static ImmutableList<JunctionKind> kinds() {
@@ -125,19 +127,19 @@ final class CatalogueBreadthTest {
 
     @Test
     void breadthIsWhatTheIssueAsksFor() {
-        long kinds = CATALOGUE.details().collect(Detail::kind).distinct().size();
+        long kinds = CATALOGUE.junctions().collect(Detail::kind).distinct().size();
         assertTrue(kinds >= 32, kinds + " kinds");
-        assertTrue(CATALOGUE.details().size() >= 96, CATALOGUE.details().size() + " options");
+        assertTrue(CATALOGUE.junctions().size() >= 96, CATALOGUE.junctions().size() + " options");
         assertEquals(
-                CATALOGUE.details().size(),
-                CATALOGUE.details().collect(Detail::id).distinct().size(),
+                CATALOGUE.junctions().size(),
+                CATALOGUE.junctions().collect(Detail::id).distinct().size(),
                 "ids are unique");
     }
 
     @Test
     void everyOptionSaysWhatABuilderNeeds() {
         MutableList<String> faults = Lists.mutable.empty();
-        for (Detail detail : CATALOGUE.details()) {
+        for (Detail detail : CATALOGUE.junctions()) {
             if (detail.name().isBlank() || detail.name().length() > 80) {
                 faults.add(detail.id() + ": name \"" + detail.name() + "\"");
             }
@@ -173,7 +175,7 @@ final class CatalogueBreadthTest {
         MutableList<String> faults = Lists.mutable.empty();
         for (TypicalBuild build : TypicalBuild.values()) {
             solveAll(build, 0);
-            for (Detail detail : CATALOGUE.details()) {
+            for (Detail detail : CATALOGUE.junctions()) {
                 Interval psi = psi(detail, build, 0);
                 // Written so that NaN fails.
                 if (!(psi.lower() <= psi.upper() && Math.abs(psi.middle()) < BEYOND_REASON)) {
@@ -292,11 +294,11 @@ final class CatalogueBreadthTest {
         Accuracy sketch = new Accuracy(0.05, 20_000);
         Set<String> faults = ConcurrentHashMap.newKeySet();
         AtomicInteger solved = new AtomicInteger();
-        CATALOGUE.details().castToList().parallelStream().forEach(detail -> {
+        CATALOGUE.junctions().castToList().parallelStream().forEach(detail -> {
             for (double[] odd : new double[][] {{-0.06, 0}, {0.02, -9}, {0.02, 9}}) {
                 try {
                     JunctionSetup setup =
-                            turned(new TypicalSetups(odd[0]).setup(detail.kind(), TypicalBuild.FRAME), odd[1]);
+                            turned(new TypicalSetups(odd[0]).setup(detail.junction(), TypicalBuild.FRAME), odd[1]);
                     Conduction.solve(
                             Composer.compose(detail, setup, BuiltIn.LIBRARY).heatFlow(), sketch);
                     solved.incrementAndGet();
@@ -308,7 +310,7 @@ final class CatalogueBreadthTest {
             }
         });
         assertTrue(faults.isEmpty(), String.join("\n", faults));
-        assertTrue(solved.get() > 2 * CATALOGUE.details().size(), solved + " solved, most were refused");
+        assertTrue(solved.get() > 2 * CATALOGUE.junctions().size(), solved + " solved, most were refused");
     }
 
     private static JunctionSetup turned(JunctionSetup setup, double degrees) {

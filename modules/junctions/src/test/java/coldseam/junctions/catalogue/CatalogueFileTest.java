@@ -9,12 +9,12 @@ import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.FileFaultException;
 import coldseam.files.KnownNames;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.BuiltIn;
-import coldseam.junctions.JunctionComputer;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;
-import coldseam.junctions.compute.JunctionComputers;
+import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.section.Composer;
@@ -33,19 +33,19 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The built-in details, all of them, and a house's own. */
 class CatalogueFileTest {
 
-    private static final JunctionComputer COMPUTER = JunctionComputers.computer(new Accuracy(3e-3, 60_000));
+    private static final BridgeComputer COMPUTER = BridgeComputers.computer(new Accuracy(3e-3, 60_000));
 
     static Stream<String> ids() {
-        return CatalogueFile.builtIn().details().collect(Detail::id).castToList().stream();
+        return CatalogueFile.builtIn().junctions().collect(Detail::id).castToList().stream();
     }
 
     static Stream<JunctionKind> kinds() {
-        return CatalogueFile.builtIn().details().collect(Detail::kind).distinct().castToList().stream();
+        return CatalogueFile.builtIn().junctions().collect(Detail::junction).distinct().castToList().stream();
     }
 
     @Test
     void everyIdIsItsFilesNameAndStandsOnce() {
-        ImmutableList<String> ids = CatalogueFile.builtIn().details().collect(Detail::id);
+        ImmutableList<String> ids = CatalogueFile.builtIn().junctions().collect(Detail::id);
         assertEquals(ids.size(), ids.distinct().size());
         ids.each(id -> assertTrue(CatalogueFile.class.getResource("/details/" + id + ".yaml") != null, id));
     }
@@ -54,7 +54,7 @@ class CatalogueFileTest {
     @MethodSource("ids")
     void composesWithoutSlits(String id) {
         Detail detail = CatalogueFile.builtIn().find(id).orElseThrow();
-        Composition composition = Composer.compose(detail, Samples.setup(detail.kind()), BuiltIn.LIBRARY);
+        Composition composition = Composer.compose(detail, Samples.setup(detail.junction()), BuiltIn.LIBRARY);
         assertFalse(
                 composition.notes().anySatisfy(note -> note.startsWith("A hole") || note.startsWith("Parts")),
                 () -> composition.notes().makeString());
@@ -64,7 +64,7 @@ class CatalogueFileTest {
     @MethodSource("ids")
     void dimensionSystemsDifferByTheLegsExactly(String id) {
         Detail detail = CatalogueFile.builtIn().find(id).orElseThrow();
-        JunctionSetup setup = Samples.setup(detail.kind());
+        JunctionSetup setup = Samples.setup(detail.junction());
         Composition composition = Composer.compose(detail, setup, BuiltIn.LIBRARY);
         double difference = 0;
         for (int i = 0; i < composition.legs().size(); i++) {
@@ -112,13 +112,16 @@ class CatalogueFileTest {
                 text.replace("lap: {value: 40 mm", "lap: {value: 15 mm")
                         .replace("detail: jamb-middle-lapped", "detail: my-jamb"));
         Catalogue catalogue = CatalogueFile.withOwn(
-                CatalogueFile.builtIn(), folder, Lists.immutable.of("details/my-jamb.yaml", "sill-inner-bare"));
+                CatalogueFile.builtIn(),
+                folder,
+                Lists.immutable.of("details/my-jamb.yaml", "sill-inner-bare"),
+                Lists.immutable.empty());
         Detail own = catalogue.find("details/my-jamb.yaml").orElseThrow();
         JunctionResult less = COMPUTER.compute(own, Samples.setup(JunctionKind.JAMB));
         JunctionResult builtIn =
                 COMPUTER.compute(catalogue.find("jamb-middle-lapped").orElseThrow(), Samples.setup(JunctionKind.JAMB));
         assertTrue(less.psiExternal().lower() > builtIn.psiExternal().upper());
-        KnownNames names = CatalogueFile.names(CatalogueFile.builtIn(), folder);
+        KnownNames names = CatalogueFile.names(CatalogueFile.builtIn().junctions(), folder);
         assertTrue(names.has().test("details/my-jamb.yaml"));
         assertFalse(names.has().test("details/your-jamb.yaml"));
         assertTrue(names.has().test("sill-inner-bare"));
@@ -147,7 +150,8 @@ class CatalogueFileTest {
     @Test
     void aSectionDrawnByHandIsADetail(@TempDir Path folder) throws IOException {
         Files.writeString(folder.resolve("corner.yaml"), BY_HAND);
-        Catalogue catalogue = CatalogueFile.withOwn(CatalogueFile.builtIn(), folder, Lists.immutable.of("corner.yaml"));
+        Catalogue catalogue = CatalogueFile.withOwn(
+                CatalogueFile.builtIn(), folder, Lists.immutable.of("corner.yaml"), Lists.immutable.empty());
         JunctionResult result = COMPUTER.compute(
                 catalogue.find("corner.yaml").orElseThrow(), Samples.setup(JunctionKind.OUTSIDE_CORNER));
         // The independent finite element model of DefaultPsiTableTest.
@@ -183,7 +187,10 @@ class CatalogueFileTest {
         FileFaultException refused = assertThrows(
                 FileFaultException.class,
                 () -> CatalogueFile.withOwn(
-                        CatalogueFile.builtIn(), folder, Lists.immutable.of("one.yaml", "two.yaml")));
+                        CatalogueFile.builtIn(),
+                        folder,
+                        Lists.immutable.of("one.yaml", "two.yaml"),
+                        Lists.immutable.empty()));
         String told = refused.getMessage();
         assertTrue(told.contains("one.yaml:1:1: a section that is chosen as a detail needs the key junction"), told);
         assertTrue(told.contains("two.yaml:16:20: air is needed; got \"glued\""), told);
@@ -193,7 +200,11 @@ class CatalogueFileTest {
                 Files.readString(folder.resolve("two.yaml")).replace("{air: glued}", "{}"));
         told = assertThrows(
                         FileFaultException.class,
-                        () -> CatalogueFile.withOwn(CatalogueFile.builtIn(), folder, Lists.immutable.of("two.yaml")))
+                        () -> CatalogueFile.withOwn(
+                                CatalogueFile.builtIn(),
+                                folder,
+                                Lists.immutable.of("two.yaml"),
+                                Lists.immutable.empty()))
                 .getMessage();
         assertTrue(told.contains("two.yaml:6:9: a layer of a band is needed; got \"wall.insulaton\""), told);
         assertTrue(told.contains("two.yaml:9:7: a line or a length is needed; got \"frame.edgy\""), told);

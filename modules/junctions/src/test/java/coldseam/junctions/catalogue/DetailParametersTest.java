@@ -9,12 +9,12 @@ import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Prices;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
-import coldseam.junctions.JunctionComputer;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.TypicalBuild;
-import coldseam.junctions.compute.JunctionComputers;
+import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Cost;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 /** Lengths of a detail's own that a house sets, the depth of a cellar, and prices. */
 class DetailParametersTest {
 
-    private static final JunctionComputer COMPUTER = JunctionComputers.computer(new Accuracy(1e-2, 60_000));
+    private static final BridgeComputer COMPUTER = BridgeComputers.computer(new Accuracy(1e-2, 60_000));
 
     private static Detail builtIn(String id) {
         return CatalogueFile.builtIn().find(id).orElseThrow();
@@ -110,7 +110,7 @@ class DetailParametersTest {
 
     @Test
     void pricesComeFromTheHouseAndKeepTheirSource() {
-        Detail own = builtIn("hip-mitred-lapped").at(new Cost(20, "", "the detail's own file"));
+        Detail own = builtIn("hip-mitred-lapped").at(Cost.perMetre(20, "", "the detail's own file"));
         Catalogue catalogue = new Catalogue(Lists.immutable.of(own, builtIn("hip-foamed"), builtIn("hip-open-v")))
                 .priced(new Prices(
                         OptionalDouble.empty(),
@@ -119,15 +119,15 @@ class DetailParametersTest {
                         Maps.immutable.of("hip-foamed", new Prices.OfDetail(35, "quotation of 3 October"))));
         assertEquals(
                 Lists.immutable.of(
-                        Optional.of(new Cost(20, "EUR", "the detail's own file")),
-                        Optional.of(new Cost(35, "EUR", "quotation of 3 October")),
+                        Optional.of(Cost.perMetre(20, "EUR", "the detail's own file")),
+                        Optional.of(Cost.perMetre(35, "EUR", "quotation of 3 October")),
                         Optional.empty()),
                 catalogue.details().collect(Detail::cost));
         Cost cost = catalogue.find("hip-foamed").orElseThrow().cost().orElseThrow();
         assertEquals("35.00 EUR/m (quotation of 3 October)", cost.sourced(UnitSystem.SI));
         // 35 / m times 0.3048 m / ft
         assertEquals("10.67 EUR/ft", cost.text(UnitSystem.US));
-        assertEquals("35.00 per m, no currency given", new Cost(35, "", "").text(UnitSystem.SI));
+        assertEquals("35.00 per m, no currency given", Cost.perMetre(35, "", "").text(UnitSystem.SI));
     }
 
     @Test

@@ -12,7 +12,7 @@ import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.atlas.Sweep;
-import coldseam.junctions.compute.JunctionComputers;
+import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.path.PenLines;
 import coldseam.junctions.section.Composer;
@@ -85,7 +85,7 @@ class SweepBreadthTest {
                                 continue;
                             }
                             try {
-                                JunctionComputers.compute(
+                                BridgeComputers.compute(
                                         detail,
                                         setup.get(),
                                         Accuracy.standard(),

@@ -8,7 +8,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
-import coldseam.junctions.JunctionComputer;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;
@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 public class PsiTest {
 
     private static final Accuracy ACCURACY = new Accuracy(2e-4, 200_000);
-    private static final JunctionComputer COMPUTER = JunctionComputers.computer(ACCURACY);
+    private static final BridgeComputer COMPUTER = BridgeComputers.computer(ACCURACY);
 
     /** Two intervals of the same number: half of each one's width, and what rounding may do. */
     private static void assertSame(JunctionResult a, JunctionResult b) {
@@ -82,7 +82,7 @@ public class PsiTest {
             })
     void dimensionSystemsDifferByTheLegs(String id) {
         Detail detail = builtIn(id);
-        JunctionResult result = COMPUTER.compute(detail, Samples.setup(detail.kind()));
+        JunctionResult result = COMPUTER.compute(detail, Samples.setup(detail.junction()));
         double difference = 0;
         for (JunctionResult.Leg leg : result.legs()) {
             double factor = leg.name().equals("ceiling") ? 0.9 : leg.name().equals("party wall") ? 0 : 1;

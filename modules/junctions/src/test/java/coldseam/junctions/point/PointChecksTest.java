@@ -5,23 +5,29 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.assemblies.HeatFlow;
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.Role;
+import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.PointResult;
+import coldseam.junctions.PointSetup;
 import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.detail.Detail;
 import java.util.Optional;
-import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
 
 /** Points against closed forms and the standard's own simplified formula. */
 class PointChecksTest {
 
-    private static final PointComputer COMPUTER = PointComputer.standard();
+    private static final BridgeComputer COMPUTER = BridgeComputers.computer(Accuracy.standard());
 
     /** What is made of the layer it goes through is no bridge: chi is exactly zero, whatever the other layers are. */
     @Test
     void aPlugOfTheSameBoardIsNothing() {
-        PointDetail detail = PointCatalogueTest.read(
+        Detail detail = PointCatalogueTest.read(
                 "- {body: plug, material: same as insulation, diameter: 120 mm, from: insulation.inside, to: insulation.outside}");
         PointResult result = COMPUTER.compute(detail, PointHost.typical(PointKind.BRACKET, TypicalBuild.MASONRY));
         assertTrue(result.chi().lower() <= 1e-12 && result.chi().upper() >= -1e-12, () -> result.chi() + "");
@@ -49,7 +55,7 @@ class PointChecksTest {
                 0.5);
         double area = Math.PI * r * r;
         double fins = 1 / (1 / fin(k, r, out, 1 / 0.13) + board / (k * area) + 1 / fin(k, r, out, 1 / 0.04));
-        PointSolution solved = new PointComputer(new Accuracy(1e-4, 400_000)).compute(section);
+        PointSolution solved = PointSolution.of(section, new Accuracy(1e-4, 400_000), Conduction::solve);
         assertEquals(1, solved.chi().middle() / fins, 1.5e-3, () -> solved.chi() + " beside " + fins);
     }
 
@@ -108,13 +114,14 @@ class PointChecksTest {
                 new coldseam.envelope.Exposure(coldseam.envelope.Exposure.Kind.UNHEATED, "garage", 0.5),
                 HeatFlow.HORIZONTAL,
                 Optional.empty(),
-                Maps.immutable.empty(),
                 20,
                 -10);
-        PointDetail detail = PointCatalogue.builtIn().find("bracket-steel").orElseThrow();
+        Detail detail = CatalogueFile.builtIn().find("bracket-steel").orElseThrow();
         PointResult result = COMPUTER.compute(detail, garage);
-        assertEquals(5, result.solved().section().outdoorTemperature(), 1e-9);
-        assertEquals(1 - 0.5 * (1 - result.solved().temperatureFactor()), result.temperatureFactor(), 1e-12);
+        PointSection section = PointComposition.compose(detail, garage).section();
+        assertEquals(5, section.outdoorTemperature(), 1e-9);
+        PointSolution towardsIt = PointSolution.of(section, new Accuracy(1e-5, 400_000), Conduction::solve);
+        assertEquals(1 - 0.5 * (1 - towardsIt.temperatureFactor()), result.temperatureFactor(), 1e-9);
     }
 
     /** A floor on the ground keeps its U of ISO 13370 in the section; a column's foot through its board then loses more. */
@@ -126,11 +133,10 @@ class PointChecksTest {
                 coldseam.envelope.Exposure.ground(),
                 HeatFlow.DOWNWARDS,
                 Optional.of(new PointSetup.GroundBelow(1.5, 0.14)),
-                Maps.immutable.empty(),
                 20,
                 -5);
-        PointDetail through = PointCatalogue.builtIn().find("column-through").orElseThrow();
-        PointDetail block = PointCatalogue.builtIn().find("column-under-block").orElseThrow();
+        Detail through = CatalogueFile.builtIn().find("column-through").orElseThrow();
+        Detail block = CatalogueFile.builtIn().find("column-under-block").orElseThrow();
         PointResult worst = COMPUTER.compute(through, onGround);
         assertEquals(0.14, worst.transmittance(), 1e-9);
         PointResult best = COMPUTER.compute(block, onGround);

@@ -19,14 +19,14 @@ class DividedSpacesTest {
 
     private static Composition composed(String id, TypicalBuild build) {
         Detail detail = CatalogueFile.builtIn().find(id).orElseThrow();
-        return Composer.compose(detail, build.setup(detail.kind()), BuiltIn.LIBRARY);
+        return Composer.compose(detail, build.setup(detail.junction()), BuiltIn.LIBRARY);
     }
 
     @Test
     void noBuiltInDetailLeavesItToChance() {
         MutableList<String> faults = Lists.mutable.empty();
         for (TypicalBuild build : TypicalBuild.values()) {
-            for (Detail detail : CatalogueFile.builtIn().details()) {
+            for (Detail detail : CatalogueFile.builtIn().junctions()) {
                 composed(detail.id(), build)
                         .notes()
                         .select(note -> note.startsWith("Nothing divides"))

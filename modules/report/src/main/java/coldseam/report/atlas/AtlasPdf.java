@@ -35,7 +35,7 @@ public final class AtlasPdf {
     public static byte[] bytes(
             ImmutableList<AtlasCurve> curves, String origin, UnitSystem units, Paper paper, String tool) {
         ImmutableList<JunctionKind> kinds =
-                curves.collect(curve -> curve.detail().kind()).distinct();
+                curves.collect(curve -> curve.detail().junction()).distinct();
         DocumentInfo info = new DocumentInfo(
                 "Junction atlas",
                 "Options for " + kinds.size() + " kinds of junction over thicknesses of insulation; " + origin,

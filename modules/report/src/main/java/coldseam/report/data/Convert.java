@@ -211,7 +211,7 @@ final class Convert {
                 option.penLine().neck(),
                 option.detail()
                         .cost()
-                        .map(cost -> new SheetData.CostData(cost.perMetre(), cost.currency(), cost.source())));
+                        .map(cost -> new SheetData.CostData(cost.amount(), cost.currency(), cost.source())));
     }
 
     private static ImmutableMap<String, Double> parameters(JunctionResult result) {

@@ -2,7 +2,7 @@ package coldseam.report.data;
 
 import coldseam.audit.PointRow;
 import coldseam.audit.PointSheet;
-import coldseam.junctions.point.PointResult;
+import coldseam.junctions.PointResult;
 import coldseam.report.words.SourceWords;
 import org.eclipse.collections.impl.factory.Maps;
 import org.eclipse.collections.impl.factory.SortedMaps;
@@ -43,8 +43,8 @@ final class ConvertPoints {
                 sheet.number(),
                 result.setup().host().name(),
                 result.transmittance(),
-                result.solved().section().area(),
-                BoundsData.of(result.solved().coupling()),
+                result.area(),
+                BoundsData.of(result.coupling()),
                 BoundsData.of(result.chi()),
                 result.temperatureFactor(),
                 sheet.dewPointHumidity(),
@@ -56,8 +56,8 @@ final class ConvertPoints {
                                 best.detail().name(),
                                 BoundsData.of(best.chi()),
                                 best.temperatureFactor())),
-                result.solved().solution().unknowns(),
-                result.solved().solution().met(),
+                result.solution().unknowns(),
+                result.solution().met(),
                 result.notes());
     }
 }

@@ -3,9 +3,9 @@ package coldseam.report.pages;
 import coldseam.envelope.Control;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Connection;
-import coldseam.junctions.point.PointDetail;
-import coldseam.junctions.point.PointResult;
+import coldseam.junctions.detail.Detail;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
@@ -54,7 +54,7 @@ public final class PointDetailSheet {
             String through,
             ImmutableList<SectionPicture.Limit> limits,
             UnitSystem units) {
-        PointDetail detail = result.detail();
+        Detail detail = result.detail();
         flow.section(detail.name());
         flow.add(Blocks.text(
                 Print.capital(detail.kind().label()) + ", "
@@ -108,15 +108,15 @@ public final class PointDetailSheet {
         table = DetailWords.row(table, "χ, each", print.of(result.chi(), Dimension.POINT_TRANSMITTANCE));
         table = DetailWords.row(
                 table,
-                "L_{3D} of a disc of " + print.of(result.solved().section().area(), Dimension.AREA),
-                print.of(result.solved().coupling(), Dimension.POINT_TRANSMITTANCE));
+                "L_{3D} of a disc of " + print.of(result.area(), Dimension.AREA),
+                print.of(result.coupling(), Dimension.POINT_TRANSMITTANCE));
         table = DetailWords.row(table, "U of the surface", print.of(result.transmittance(), Dimension.TRANSMITTANCE));
         return DetailWords.row(
                 table, "f_{Rsi}, R_{si} 0.25 m²·K/W, estimate", Print.factor(result.temperatureFactor()));
     }
 
     private ImmutableList<Block> left() {
-        PointDetail detail = result.detail();
+        Detail detail = result.detail();
         MutableList<Block> out = Lists.mutable.empty();
         out.add(Blocks.text("What it looks like", Style.SUBSECTION));
         out.add(Blocks.text(detail.looksLike(), Style.BODY));
@@ -134,7 +134,7 @@ public final class PointDetailSheet {
     }
 
     private ImmutableList<Block> right() {
-        PointDetail detail = result.detail();
+        Detail detail = result.detail();
         MutableList<Block> out = Lists.mutable.empty();
         DetailWords.list(out, "How it fails", detail.failures(), false, Style.BODY);
         DetailWords.list(out, "Photograph before it is covered", detail.photographs(), false, Style.BODY);

@@ -9,10 +9,10 @@ import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
 import coldseam.conduction.TemperatureField;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.PointResult;
 import coldseam.junctions.plan.PlanarSubdivision;
 import coldseam.junctions.plan.SectionEnd;
 import coldseam.junctions.plan.SectionPlan.Piece;
-import coldseam.junctions.point.PointResult;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -44,8 +44,8 @@ public final class PointPictures {
 
     private PointPictures(PointResult result) {
         this.result = result;
-        Section section = result.solved().solution().section();
-        double whole = result.solved().section().radius();
+        Section section = result.solution().section();
+        double whole = result.radius();
         double widest = section.regions()
                 .flatCollect(region -> region.outline().corners())
                 .collectDouble(Point::x)
@@ -68,9 +68,9 @@ public final class PointPictures {
     }
 
     private SectionPicture picture(ImmutableList<SectionPicture.Limit> limits, UnitSystem system) {
-        double indoor = result.solved().section().indoorTemperature();
-        double outdoor = result.solved().section().outdoorTemperature();
-        double coldest = outdoor + result.solved().temperatureFactor() * (indoor - outdoor);
+        double indoor = result.setup().indoorTemperature();
+        double outdoor = result.setup().outdoorTemperature();
+        double coldest = outdoor + result.temperatureFactor() * (indoor - outdoor);
         ImmutableList<Part> parts = result.pieces().flatCollect(this::parts);
         Solution whole = solution();
         return new SectionPicture(
@@ -83,7 +83,7 @@ public final class PointPictures {
                 Optional.empty(),
                 Optional.empty(),
                 Lists.immutable.empty(),
-                Optional.of(new SectionPicture.Coldest(turned(result.solved().coldest()), coldest)));
+                Optional.of(new SectionPicture.Coldest(turned(result.coldest()), coldest)));
     }
 
     private ImmutableList<Part> parts(Piece piece) {
@@ -131,7 +131,7 @@ public final class PointPictures {
     }
 
     private Solution solution() {
-        Solution half = result.solved().solution();
+        Solution half = result.solution();
         Section section = half.section();
         Section whole = new Section(
                 section.name(),

@@ -201,7 +201,7 @@ public final class InputWords {
                 .toSortedListBy(pair -> pair.getOne())
                 .forEach(pair -> row(
                         "Cost of " + pair.getOne(),
-                        new Cost(
+                        Cost.perMetre(
                                         pair.getTwo().perMetre(),
                                         house.prices().currency(),
                                         pair.getTwo().source())

@@ -12,7 +12,7 @@ import coldseam.junctions.atlas.Atlas;
 import coldseam.junctions.atlas.AtlasCurve;
 import coldseam.junctions.atlas.Sweep;
 import coldseam.junctions.catalogue.CatalogueFile;
-import coldseam.junctions.compute.JunctionComputers;
+import coldseam.junctions.compute.BridgeComputers;
 import coldseam.report.pdf.Paper;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -29,7 +29,7 @@ class AtlasPdfTest {
                 Sweep.of(TypicalBuild.MASONRY.setup(JunctionKind.OUTSIDE_CORNER), "at the south corner"),
                 Sweep.thicknesses(UnitSystem.SI),
                 CatalogueFile.builtIn(),
-                JunctionComputers.computer(new Accuracy(1e-2, 20_000)),
+                BridgeComputers.computer(new Accuracy(1e-2, 20_000)),
                 (done, of) -> {});
         byte[] bytes = AtlasPdf.bytes(curves, "typical build-ups", UnitSystem.SI, Paper.A4, "coldseam test");
         assertArrayEquals(bytes, AtlasPdf.bytes(curves, "typical build-ups", UnitSystem.SI, Paper.A4, "coldseam test"));

@@ -51,9 +51,10 @@ sealed interface FileBody {
     @Noun("a body by surfaces")
     @Doc("Explicit surfaces on named points of the outer shell; x points east, y north, z up.")
     record FileSurfaces(
-            @Doc("Points by name.") @Defines("point") ImmutableList<Named<FilePoint3>> points,
+            @Doc("Points by name.") @Size(max = 2000) @Defines("point")
+            ImmutableList<Named<FilePoint3>> points,
 
-            @Doc("Plane surfaces by name.") @Defines("surface")
+            @Doc("Plane surfaces by name.") @Size(max = 500) @Defines("surface")
             ImmutableList<Named<FileSurface>> surfaces,
 
             @Doc("Height of the ground beside the house.")

@@ -7,6 +7,7 @@ import coldseam.files.Faults;
 import coldseam.files.Named;
 import coldseam.files.Noun;
 import coldseam.files.SelfChecking;
+import coldseam.files.Size;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The house file, whole. */
@@ -16,14 +17,16 @@ record FileHouse(
         @Doc("Name of the house, as the audit prints it.") String house,
         @Doc("Climate, ground and conventions.") FileSite site,
 
+        @Size(max = 500)
         @Doc("The house's own materials by name; one named like a built-in one takes its place.")
         @Default("")
         @Defines("material")
         ImmutableList<Named<FileMaterial>> materials,
 
-        @Doc("Build-ups of layers, by name.") @Defines("assembly")
+        @Size(max = 200) @Doc("Build-ups of layers, by name.") @Defines("assembly")
         ImmutableList<Named<FileAssembly>> assemblies,
 
+        @Size(max = 100)
         @Doc("Unheated spaces and heated neighbours that walls, floors or roofs face, by name.")
         @Default("")
         @Defines("neighbour")
@@ -32,20 +35,22 @@ record FileHouse(
         @Doc("The shape: by storeys, or by explicit surfaces.")
         FileBody body,
 
-        @Doc("Windows and doors, by name.") @Default("") @Defines("opening")
+        @Size(max = 400) @Doc("Windows and doors, by name.") @Default("") @Defines("opening")
         ImmutableList<Named<FileOpening>> openings,
 
-        @Doc("Which detail for which junctions; the first that matches wins.") @Default("")
+        @Size(max = 400) @Doc("Which detail for which junctions; the first that matches wins.") @Default("")
         ImmutableList<FileChoice> junctions,
 
-        @Doc("psi values the house brings along, with their source.") @Default("")
+        @Size(max = 400) @Doc("psi values the house brings along, with their source.") @Default("")
         ImmutableList<FileOwnPsi> ownPsi,
 
+        @Size(max = 400)
         @Doc("Junctions that the shape cannot show, such as partitions and balconies, by name.")
         @Default("")
         @Defines("seam")
         ImmutableList<Named<FileSeam>> seams,
 
+        @Size(max = 400)
         @Doc("Posts, columns, brackets, pipes and fasteners that go through a surface's insulation, by name.")
         @Default("")
         @Defines("points")
@@ -57,8 +62,20 @@ record FileHouse(
         @Doc("Prices for the money columns.") @Default("") FilePrices prices)
         implements SelfChecking {
 
+    /** Most openings, rows counted out; every two of them are held against each other. */
+    private static final int MOST_OPENINGS = 400;
+
     @Override
     public void check(Faults faults) {
+        int count = (int) openings.sumOfInt(each -> each.value().count());
+        if (count > MOST_OPENINGS) {
+            faults.add(
+                    openings.getFirst().place(),
+                    "a house has too many openings",
+                    count + ", those in rows counted one by one",
+                    "up to " + MOST_OPENINGS,
+                    "divide it, or join openings that stand side by side");
+        }
         assemblies.select(each -> each.name().equals(HouseFile.NONE)).forEach(each -> reserved(each, faults));
         neighbours
                 .select(each -> BodyBuilder.ALWAYS_THERE.containsKey(each.name()))

@@ -14,6 +14,7 @@ import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Test;
  *
  * <p>The times are guards against hanging, many times what is needed on a slow machine: no speed is asserted.
  */
+@Tag("slow")
 class CostBombsTest {
 
     private static final Duration HANGS = Duration.ofMinutes(5);
@@ -102,12 +104,12 @@ class CostBombsTest {
     void manyNamesThatAreNotThere() {
         ImmutableList<Fault> faults = faults(HEAD
                 + "materials:\n"
-                + many(1_000, i -> "  material " + i + ": {conductivity: 0.04 W/(m·K), source: test}\n")
+                + many(500, i -> "  material " + i + ": {conductivity: 0.04 W/(m·K), source: test}\n")
                 + "assemblies:\n"
                 + many(
-                        5_000,
-                        i -> "  a" + i + ": {layers: [" + "{material: mateiral " + i
-                                + ", thickness: 1 mm, role: structure}]}\n"));
+                        200,
+                        i -> "  a" + i + ":\n    layers:\n"
+                                + many(30, j -> layer("mateiral " + (30 * i + j), "1 mm"))));
         assertEquals(201, faults.size());
     }
 
@@ -115,5 +117,36 @@ class CostBombsTest {
     void manyKeysThatAreNone() {
         assertEquals(
                 201, faults(HEAD + many(10_000, i -> "assembles" + i + ": 1\n")).size());
+    }
+
+    /** Every two openings are held against each other, so rows that multiply them are counted out. */
+    @Test
+    void rowsOfRowsOfOpenings() {
+        String said = said(HEAD + """
+                assemblies:
+                  wall: {layers: [{material: softwood, thickness: 100 mm, role: structure}]}
+                body:
+                  footprint-line: inner face
+                  storeys:
+                  - {name: floor, height: 2.5 m, footprint: {rectangle: [500 m, 500 m]}, walls: {all: wall}}
+                  base: {kind: slab on ground, assembly: wall}
+                  roof: {form: flat, assembly: wall}
+                openings:
+                """
+                + many(
+                        9,
+                        i -> "  w" + i
+                                + ": {kind: window, surface: floor south wall, width: 1 m, height: 1 m, left: 1 m,"
+                                + " transmittance: 1 W/(m²·K), count: 50, spacing: 1 m}\n"));
+        assertEquals(
+                "bomb.yaml:12:3: a house has too many openings; got 450, those in rows counted one by one; allowed: up to 400;"
+                        + " divide it, or join openings that stand side by side",
+                said);
+    }
+
+    @Test
+    void moreOfAKindThanAHouseHas() {
+        String said = said(HEAD + "materials:\n" + many(501, i -> "  m" + i + ": {}\n"));
+        assertTrue(said.contains("bomb.yaml:4:3: materials has too many items; got 501; allowed: 0 to 500"), said);
     }
 }

@@ -3,18 +3,12 @@ package coldseam.junctions.detail;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
 import coldseam.files.Faults;
-import coldseam.files.Located;
-import coldseam.files.Named;
 import coldseam.files.Position;
 import coldseam.files.SourceNode;
 import coldseam.junctions.kind.Chart;
 import coldseam.junctions.kind.KindForm;
-import coldseam.junctions.language.Condition;
-import coldseam.junctions.language.DetailParameter;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
-import coldseam.junctions.language.ExpressionException;
-import coldseam.junctions.language.ExpressionParser;
 import coldseam.junctions.language.Keys;
 import coldseam.junctions.language.LineRange;
 import coldseam.junctions.language.Measured;
@@ -24,14 +18,15 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.map.MutableMap;
 import org.eclipse.collections.api.set.ImmutableSet;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Maps;
 import org.eclipse.collections.impl.factory.Sets;
 
-/** Reads the drawing of a detail file; every line and length is checked before any house is at hand. */
-final class DrawingReader {
+/** Reads the drawing of a junction's detail file. */
+final class BandDrawingReader extends TermsReader {
 
     private static final String AWAY = "away";
     private static final String BEYOND = "beyond";
@@ -41,109 +36,50 @@ final class DrawingReader {
     private static final Pattern WHICH = Pattern.compile("(innermost|outermost) (.+)|(.+?)(?: ([1-9][0-9]?))?");
 
     private final FileDetail file;
-    private final String content;
-    private final Faults faults;
     private final JunctionKind kind;
     private final KindForm form;
-    private final MutableMap<String, Measured> names;
 
-    DrawingReader(FileDetail file, String content, Faults faults) {
+    BandDrawingReader(FileDetail file, String content, Faults faults) {
+        super(file, content, faults, DrawingNames.of(file.kind()));
         this.file = file;
-        this.content = content;
-        this.faults = faults;
         this.kind = file.kind();
         this.form = KindForm.of(kind);
-        this.names = DrawingNames.of(kind);
     }
 
     BandDrawing drawing() {
-        MutableList<DetailParameter> parameters = Lists.mutable.empty();
-        file.parameters().each(each -> parameter(each).ifPresent(parameters::add));
-        MutableMap<String, Measured> beforeLines = Maps.mutable.withMap(names);
-        MutableList<BandDrawing.OwnLine> lines = Lists.mutable.empty();
-        file.lines().each(each -> line(each).ifPresent(lines::add));
+        DrawingTerms terms = terms();
         MutableList<Statement> statements = Lists.mutable.empty();
-        file.drawing().each(each -> statement(each, beforeLines).ifPresent(statements::add));
+        file.drawing().each(each -> statement(each).ifPresent(statements::add));
         if (form.framed() && statements.noneSatisfy(Statement.Frame.class::isInstance)) {
             faults.add(file.place(), "the drawing needs its frame", "", "", "add \"- frame: set-back\"");
         }
         return new BandDrawing(
                 kind,
-                collected(file.needs(), this::need),
+                terms,
                 file.angles().map(each -> new BandDrawing.Angles(each.least(), each.most())),
-                thicknesses(),
-                collected(file.requires(), this::condition),
-                parameters.toImmutable(),
-                lines.toImmutable(),
-                DetailFile.materials(file),
-                statements.toImmutable(),
-                content);
+                statements.toImmutable());
     }
 
-    private static <T> ImmutableList<T> collected(
-            ImmutableList<Located<String>> texts, java.util.function.Function<Located<String>, Optional<T>> reader) {
-        MutableList<T> all = Lists.mutable.empty();
-        texts.each(each -> reader.apply(each).ifPresent(all::add));
-        return all.toImmutable();
+    @Override
+    boolean isTaken(String name) {
+        return super.isTaken(name) || name.equals(AWAY) || name.equals(BEYOND);
     }
 
-    private Optional<DetailParameter> parameter(Named<FileDetail.FileParameter> each) {
-        FileDetail.FileParameter own = each.value();
-        if (!(own.from() <= own.value() && own.value() <= own.to())) {
-            faults.add(
-                    each.place(),
-                    "the parameter " + each.name() + " is out of its own range",
-                    millimetres(own.value()),
-                    millimetres(own.from()) + " to " + millimetres(own.to()),
-                    "change its value, or its range if you know that the detail still stands");
-            return Optional.empty();
-        }
-        return newName(each.name(), each.place(), Measured.LENGTH)
-                ? Optional.of(new DetailParameter(each.name(), own.value(), own.from(), own.to(), own.says(), false))
-                : Optional.empty();
+    @Override
+    String alike() {
+        return "two lengths, two numbers or two lines of one band";
     }
-
-    private static String millimetres(double metres) {
-        return Math.round(1e4 * metres) / 10.0 + " mm";
-    }
-
-    private boolean newName(String name, Position place, Measured measures) {
-        if (names.containsKey(name) || name.equals(AWAY) || name.equals(BEYOND)) {
-            faults.add(place, "a new name is needed", '"' + name + '"', "a name that is not taken", "choose another");
-            return false;
-        }
-        names.put(name, measures);
-        return true;
-    }
-
-    private Optional<BandDrawing.OwnLine> line(Named<Located<String>> each) {
-        Optional<Expression> line =
-                expression(each.value().value(), each.value().place(), names);
-        return line.filter(found -> newName(each.name(), each.place(), found.measures()))
-                .map(found -> new BandDrawing.OwnLine(each.name(), found));
-    }
-
-    private Optional<Expression> expression(String text, Position place, MutableMap<String, Measured> known) {
-        try {
-            return Optional.of(ExpressionParser.parse(text, known.toImmutable()));
-        } catch (ExpressionException bad) {
-            faults.add(place, bad.asked(), bad.got(), bad.allowed(), bad.next());
-            return Optional.empty();
-        }
-    }
-
-    private record LayerName(boolean first, String band, Optional<Role> role) {}
 
     /** {@code wall.insulation}, or {@code wall} where that is allowed. */
-    private Optional<LayerName> layer(String text, Position place, boolean roleNeeded) {
+    @Override
+    Optional<LayerName> layer(String text, Position place, boolean roleNeeded) {
         for (String band : KindForm.bands(kind)) {
-            boolean first = band.equals(kind.first());
             if (text.equals(band) && !roleNeeded) {
-                return Optional.of(new LayerName(first, band, Optional.empty()));
+                return Optional.of(new LayerName(band, Optional.empty()));
             }
             for (Role role : Role.values()) {
                 if (text.equals(band + "." + DrawingNames.word(role))) {
-                    return Optional.of(new LayerName(first, band, Optional.of(role)));
+                    return Optional.of(new LayerName(band, Optional.of(role)));
                 }
             }
         }
@@ -151,53 +87,21 @@ final class DrawingReader {
                 place,
                 "a layer of a band is needed",
                 '"' + text + '"',
-                KindForm.bands(kind).makeString(", ") + ", each with ." + roles(),
+                KindForm.bands(kind).makeString(", ") + ", each with ." + words().makeString(", ."),
                 "write it as wall.insulation");
         return Optional.empty();
     }
 
-    private static String roles() {
-        return Lists.immutable.with(Role.values()).collect(DrawingNames::word).makeString(", .");
-    }
-
-    private Optional<BandDrawing.Need> need(Located<String> text) {
-        return layer(text.value(), text.place(), true)
-                .map(each -> new BandDrawing.Need(
-                        each.first(), each.band(), each.role().orElseThrow()));
-    }
-
-    private ImmutableList<BandDrawing.Thickness> thicknesses() {
-        MutableList<BandDrawing.Thickness> all = Lists.mutable.empty();
-        for (Named<FileDetail.FileSpan> each : file.thickness()) {
-            layer(each.name(), each.place(), false)
-                    .ifPresent(layer -> all.add(new BandDrawing.Thickness(
-                            layer.first(),
-                            layer.band(),
-                            layer.role(),
-                            each.value().least(),
-                            each.value().most())));
-        }
-        return all.toImmutable();
-    }
-
-    private Optional<Condition> condition(Located<String> text) {
-        return Condition.read(
-                text,
-                side -> expression(side, text.place(), names),
-                "two lengths, two numbers or two lines of one band",
-                faults);
-    }
-
     // Statements.
 
-    private Optional<Statement> statement(SourceNode node, MutableMap<String, Measured> frameNames) {
+    private Optional<Statement> statement(SourceNode node) {
         ImmutableList<String> words =
                 Lists.immutable.of("band", "block", "shape", "clear", "divide", "ground", "frame");
         if (node instanceof SourceNode.Mapping mapping && mapping.entries().notEmpty()) {
             // A later key may have the same word: the range along a seam is called "frame" where a frame meets a wall.
             String first = mapping.entries().getFirst().key();
             if (words.contains(first)) {
-                return statement(first, new Keys(mapping, faults), frameNames);
+                return statement(first, new Keys(mapping, faults));
             }
         }
         faults.add(
@@ -209,7 +113,7 @@ final class DrawingReader {
         return Optional.empty();
     }
 
-    private Optional<Statement> statement(String word, Keys keys, MutableMap<String, Measured> frameNames) {
+    private Optional<Statement> statement(String word, Keys keys) {
         int before = faults.count();
         Optional<Statement> statement = switch (word) {
             case "band" -> band(keys);
@@ -218,7 +122,7 @@ final class DrawingReader {
             case "clear" -> clear(keys);
             case "divide" -> divide(keys);
             case "ground" -> ground(keys);
-            default -> frame(keys, frameNames);
+            default -> frame(keys);
         };
         keys.refuseOthers("a " + word + " statement");
         return faults.count() > before ? Optional.empty() : statement;
@@ -263,24 +167,6 @@ final class DrawingReader {
                 .toImmutable();
     }
 
-    private Optional<Role> role(String word, Position place) {
-        Optional<Role> role = Lists.immutable
-                .with(Role.values())
-                .detectOptional(each -> DrawingNames.word(each).equals(word));
-        if (role.isEmpty()) {
-            faults.add(
-                    place,
-                    "a role is needed",
-                    '"' + word + '"',
-                    Lists.immutable
-                            .with(Role.values())
-                            .collect(DrawingNames::word)
-                            .makeString(", "),
-                    "write one of them");
-        }
-        return role;
-    }
-
     /** {@code insulation}, {@code outermost insulation}, {@code innermost insulation} or {@code insulation 2}. */
     private Optional<Statement.Which> which(SourceNode.Entry entry, MutableMap<Statement.Which, LineRange.End> taken) {
         Matcher match = WHICH.matcher(entry.key());
@@ -321,7 +207,7 @@ final class DrawingReader {
         if (endToEnd && !acrossFirst && text.text().equals(kind.second() + " end")) {
             return Optional.of(LineRange.End.cut(Chart.Cut.SECOND_AWAY));
         }
-        Optional<Expression> line = expression(text.text(), text.place(), names);
+        Optional<Expression> line = expression(text.text(), text.place());
         if (line.isPresent() && line.get().measures() != axis) {
             String wanted = endToEnd
                     ? (acrossFirst ? "a line of a band" : "seam, or seam ± a length")
@@ -330,7 +216,7 @@ final class DrawingReader {
                     text.place(),
                     wanted + " is needed",
                     '"' + text.text() + "\", " + line.get().measures().noun(),
-                    names.keyValuesView()
+                    names().keyValuesView()
                             .select(each -> each.getTwo() == axis)
                             .collect(each -> each.getOne())
                             .toSortedList()
@@ -424,7 +310,9 @@ final class DrawingReader {
         if (word.startsWith("same as ")) {
             return layer(word.substring("same as ".length()).strip(), text.get().place(), true)
                     .map(each -> new Statement.MaterialChoice.SameAs(
-                            each.first(), each.band(), each.role().orElseThrow()));
+                            each.band().equals(kind.first()),
+                            each.band(),
+                            each.role().orElseThrow()));
         }
         return Optional.of(new Statement.MaterialChoice.Named(word));
     }
@@ -476,7 +364,7 @@ final class DrawingReader {
                 .map(Statement.Ground::new);
     }
 
-    private Optional<Statement> frame(Keys keys, MutableMap<String, Measured> frameNames) {
+    private Optional<Statement> frame(Keys keys) {
         if (!form.framed()) {
             faults.add(keys.place(), "this kind of junction has no frame", kind.label(), "", "remove it");
             return Optional.empty();
@@ -484,16 +372,15 @@ final class DrawingReader {
         boolean door = form.second() == KindForm.Second.DOOR;
         Optional<Keys.Text> outside = keys.text("frame");
         Optional<Expression> line = outside.filter(text -> !text.text().equals(SET_BACK))
-                .flatMap(text -> frameLine(text, door ? Measured.SECOND : Measured.FIRST, frameNames));
-        Optional<Expression> sill = door
-                ? keys.text("sill").flatMap(text -> frameLine(text, Measured.FIRST, frameNames))
-                : Optional.empty();
+                .flatMap(text -> frameLine(text, door ? Measured.SECOND : Measured.FIRST));
+        Optional<Expression> sill =
+                door ? keys.text("sill").flatMap(text -> frameLine(text, Measured.FIRST)) : Optional.empty();
         return outside.map(each -> new Statement.Frame(line, sill));
     }
 
-    private Optional<Expression> frameLine(Keys.Text text, Measured axis, MutableMap<String, Measured> frameNames) {
-        MutableMap<String, Measured> known =
-                frameNames.reject((name, measures) -> name.startsWith("frame.") || name.startsWith("door."));
+    private Optional<Expression> frameLine(Keys.Text text, Measured axis) {
+        ImmutableMap<String, Measured> known =
+                namesBeforeLines().reject((name, measures) -> name.startsWith("frame.") || name.startsWith("door."));
         Optional<Expression> line = expression(text.text(), text.place(), known);
         if (line.isPresent() && line.get().measures() != axis) {
             faults.add(

@@ -4,13 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.solve.Conduction;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Pins through insulation against a closed form and an independent axisymmetric solver. */
-class PointComputerTest {
+class PointSolutionTest {
 
     /** m: a disc of 1 m². */
     private static final double DISC = 0.564190;
@@ -25,10 +26,14 @@ class PointComputerTest {
                 disc);
     }
 
+    private static PointSolution solved(PointSection section, double width) {
+        return PointSolution.of(section, new Accuracy(width, 400_000), Conduction::solve);
+    }
+
     /** Faces at fixed temperatures leave the field linear: chi = (k1 − k2)·A/L, by hand. */
     @Test
     void pinBetweenFixedTemperaturesIsExact() {
-        PointSolution result = PointComputer.standard().compute(pin(0.004, 50, 0, 0, DISC));
+        PointSolution result = solved(pin(0.004, 50, 0, 0, DISC), 1e-5);
         double exact = (50 - 0.035) * Math.PI * 0.004 * 0.004 / 0.2;
         assertEquals(0.01255758, exact, 1e-8);
         assertTrue(
@@ -45,8 +50,7 @@ class PointComputerTest {
     @ParameterizedTest
     @CsvSource({"0.004, 17, 0.00146489", "0.010, 0.13, 0.00013566"})
     void flushPinHitsTheIndependentValue(double radius, double conductivity, double expected) {
-        PointSolution result =
-                new PointComputer(new Accuracy(2e-6, 400_000)).compute(pin(radius, conductivity, 0.13, 0.04, DISC));
+        PointSolution result = solved(pin(radius, conductivity, 0.13, 0.04, DISC), 2e-6);
         assertTrue(result.solution().met(), result.solution().notes() + "");
         assertTrue(
                 result.chi().lower() - 1e-6 <= expected
@@ -57,8 +61,8 @@ class PointComputerTest {
 
     @Test
     void aLargerDiscChangesNothing() {
-        PointSolution small = PointComputer.standard().compute(pin(0.004, 17, 0.13, 0.04, DISC));
-        PointSolution large = PointComputer.standard().compute(pin(0.004, 17, 0.13, 0.04, 0.8));
+        PointSolution small = solved(pin(0.004, 17, 0.13, 0.04, DISC), 1e-5);
+        PointSolution large = solved(pin(0.004, 17, 0.13, 0.04, 0.8), 1e-5);
         assertEquals(small.chi().middle(), large.chi().middle(), 5e-6);
     }
 
@@ -74,9 +78,8 @@ class PointComputerTest {
                 0.13,
                 0.04,
                 DISC);
-        PointComputer coarse = new PointComputer(new Accuracy(1e-3, 100_000));
-        PointSolution first = coarse.compute(flush);
-        PointSolution second = coarse.compute(out);
+        PointSolution first = solved(flush, 1e-3);
+        PointSolution second = solved(out, 1e-3);
         assertTrue(second.chi().lower() > first.chi().upper(), first.chi() + " then " + second.chi());
         assertTrue(second.temperatureFactor() < first.temperatureFactor() - 0.01);
         assertTrue(first.temperatureFactor() > 0 && first.temperatureFactor() < 1);

@@ -1,10 +1,9 @@
-package coldseam.junctions.point;
+package coldseam.junctions;
 
 import coldseam.assemblies.HeatFlow;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Exposure;
 import java.util.Optional;
-import org.eclipse.collections.api.map.ImmutableMap;
 
 /**
  * Everything of a house that a point's section depends on; points with equal setups have equal results.
@@ -13,7 +12,6 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param exposure what the surface faces
  * @param flow direction in which heat leaves through it
  * @param ground what lies under a floor on the ground
- * @param parameters m, lengths of the detail that are other here
  * @param indoorTemperature °C
  * @param outdoorTemperature °C
  */
@@ -22,9 +20,9 @@ public record PointSetup(
         Exposure exposure,
         HeatFlow flow,
         Optional<GroundBelow> ground,
-        ImmutableMap<String, Double> parameters,
         double indoorTemperature,
-        double outdoorTemperature) {
+        double outdoorTemperature)
+        implements BridgeSetup {
 
     /**
      * Ground in one dimension: so thick that the floor with it has its U of ISO 13370, and at the outdoor temperature below.

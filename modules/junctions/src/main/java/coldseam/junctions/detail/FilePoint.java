@@ -1,19 +1,19 @@
-package coldseam.junctions.point;
+package coldseam.junctions.detail;
 
 import coldseam.envelope.PointKind;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
+import coldseam.files.Faults;
 import coldseam.files.Located;
+import coldseam.files.Marked;
 import coldseam.files.Named;
 import coldseam.files.Noun;
-import coldseam.junctions.detail.FileDetail;
-import coldseam.junctions.detail.Rank;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
- * A point file as it is written; README.md beside the built-in ones explains each key.
+ * A point's detail file as it is written.
  *
  * @param point its id
  * @param needs roles of layers that must be there
@@ -24,6 +24,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param lines of its own
  * @param drawing bodies in painting order
  */
+@Marked("point")
 @Noun("a point detail")
 record FilePoint(
         Located<String> point,
@@ -32,19 +33,40 @@ record FilePoint(
         Rank rank,
         String looksLike,
         @Default("") ImmutableList<Located<String>> needs,
-        @Default("") ImmutableList<Named<FileDetail.FileSpan>> thickness,
+        @Default("") ImmutableList<Named<FileSpan>> thickness,
         @Default("") ImmutableList<Located<String>> requires,
-        @Default("") ImmutableList<Named<FileDetail.FileParameter>> parameters,
-        @Default("") ImmutableList<Named<FileDetail.FileOwnMaterial>> materials,
+        @Default("") ImmutableList<Named<FileParameter>> parameters,
+        @Default("") ImmutableList<Named<FileOwnMaterial>> materials,
         @Default("") ImmutableList<Named<Located<String>>> lines,
         ImmutableList<FileBody> drawing,
         String drawnRound,
         ImmutableList<String> order,
-        FileDetail.FileConnections connections,
+        FileConnections connections,
         ImmutableList<String> failures,
         ImmutableList<String> photographs,
         @Default("") ImmutableList<String> cautions,
-        @Bounds(atLeast = "0") OptionalDouble costEach) {
+        @Bounds(atLeast = "0") OptionalDouble costEach)
+        implements FileText {
+
+    @Override
+    public Located<String> id() {
+        return point;
+    }
+
+    @Override
+    public OptionalDouble amount() {
+        return costEach;
+    }
+
+    @Override
+    public Cost.Per per() {
+        return Cost.Per.POINT;
+    }
+
+    @Override
+    public DetailDrawing read(String content, Faults faults) {
+        return new RoundDrawingReader(this, content, faults).drawing();
+    }
 
     /**
      * A round body about the axis.

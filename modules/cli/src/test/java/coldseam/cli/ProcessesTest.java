@@ -1,0 +1,260 @@
+package coldseam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * What the world does to a run, with real processes: other machines' settings, a kill at any moment, a full disk, a store that
+ * is spoilt, two runs at once. Nothing is torn, nothing is lost, and the exit codes are those that are documented.
+ */
+class ProcessesTest {
+
+    /** A box of which one kind of junction is computed: enough to compute, quick to compute. */
+    private static final String HOUSE = """
+            house: Çatı evi, İzmir
+            site: {indoor-temperature: 20 °C, outdoor-temperature: -10 °C}
+            assemblies:
+              wall:
+                layers:
+                - {material: old solid brick, thickness: 240 mm, role: structure, controls: [air, vapour]}
+                - {material: mineral wool board, thickness: 160 mm, role: insulation, controls: [heat, water]}
+            body:
+              footprint-line: outer face
+              storeys:
+              - {name: ground floor, height: 3 m, footprint: {rectangle: [8 m, 6 m]}, walls: {all: wall}}
+              base: {kind: slab on ground, assembly: wall}
+              roof: {form: flat, assembly: wall}
+            junctions:
+            - {kinds: [outside corner], detail: outside-corner-unbroken}
+            own-psi:
+            - {kinds: [slab edge], psi: 0.1 W/(m·K), source: a test}
+            - {kinds: [flat roof edge], psi: 0.1 W/(m·K), source: a test}
+            """;
+
+    private static final List<String> OUTPUTS = List.of("audit.pdf", "audit.json", "audit.csv", "audit-heat-loss.csv");
+
+    /** A guard against hanging; no speed is asserted. */
+    private static final long HANGS_SECONDS = 300;
+
+    /** For runs that are about faults, not bytes: what a short run gains by the better compiler it loses in compiling. */
+    private static final List<String> SHORT = List.of("-XX:TieredStopAtLevel=1");
+
+    @TempDir
+    static Path shared;
+
+    private static Path house;
+    private static Path store;
+    private static List<byte[]> wanted;
+
+    @TempDir
+    Path folder;
+
+    /** One run by a machine of one processor, without a store: what every other run must give. */
+    @BeforeAll
+    static void compute() throws Exception {
+        house = Files.writeString(shared.resolve("house.yaml"), HOUSE);
+        store = shared.resolve("store");
+        Path first = Files.createDirectory(shared.resolve("first"));
+        List<String> one =
+                List.of("-XX:ActiveProcessorCount=1", "-XX:+UseSerialGC", "-Xmx512m", "-Dfile.encoding=UTF-8");
+        assertEquals(Exit.FOUND.code(), ended(start(first, one, house)));
+        wanted = contents(first);
+        assertEquals(Exit.FOUND.code(), ended(start(first, SHORT, house, "--store", store.toString())));
+    }
+
+    private static List<byte[]> contents(Path folder) throws IOException {
+        List<byte[]> contents = new ArrayList<>();
+        for (String name : OUTPUTS) {
+            contents.add(Files.readAllBytes(folder.resolve(name)));
+        }
+        return contents;
+    }
+
+    private static void assertWanted(Path folder) throws IOException {
+        List<byte[]> got = contents(folder);
+        for (int i = 0; i < OUTPUTS.size(); i++) {
+            assertArrayEquals(wanted.get(i), got.get(i), OUTPUTS.get(i));
+        }
+    }
+
+    private static List<String> command(List<String> java, Path input, String... more) {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(java);
+        command.addAll(List.of(
+                "-cp",
+                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                Main.class.getName(),
+                "audit",
+                input.toString(),
+                "-o",
+                OUTPUTS.get(0),
+                "--json",
+                OUTPUTS.get(1),
+                "--csv",
+                OUTPUTS.get(2)));
+        command.addAll(List.of(more));
+        return command;
+    }
+
+    private static Process start(Path in, List<String> java, Path input, String... more) throws IOException {
+        return start(in, command(java, input, more));
+    }
+
+    private static Process start(Path in, List<String> command) throws IOException {
+        return new ProcessBuilder(command)
+                .directory(in.toFile())
+                .redirectErrorStream(true)
+                .redirectOutput(in.resolve("said.txt").toFile())
+                .start();
+    }
+
+    private static int ended(Process process) throws InterruptedException {
+        boolean ended = process.waitFor(HANGS_SECONDS, TimeUnit.SECONDS);
+        process.destroyForcibly();
+        assertTrue(ended, "the run hangs");
+        return process.exitValue();
+    }
+
+    private static List<String> left(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(each -> each.getFileName().toString())
+                    .filter(each -> each.endsWith(".tmp"))
+                    .toList();
+        }
+    }
+
+    /** Processors, heap, collector, locale, time zone, charset and working folder change no byte. */
+    @Test
+    void sameBytesOnEveryMachine() throws Exception {
+        Files.copy(house, folder.resolve("house.yaml"));
+        List<String> turkish = List.of(
+                "-XX:ActiveProcessorCount=2",
+                "-XX:+UseParallelGC",
+                "-Xmx300m",
+                "-Duser.language=tr",
+                "-Duser.country=TR",
+                "-Duser.timezone=Pacific/Kiritimati",
+                "-Dfile.encoding=ISO-8859-9");
+        assertEquals(Exit.FOUND.code(), ended(start(folder, turkish, Path.of("house.yaml"))));
+        assertWanted(folder);
+        List<String> german = List.of(
+                "-XX:ActiveProcessorCount=8",
+                "-XX:+UseG1GC",
+                "-Xmx1g",
+                "-Duser.language=de",
+                "-Duser.country=DE",
+                "-Duser.timezone=America/St_Johns",
+                "-Dfile.encoding=US-ASCII");
+        assertEquals(Exit.FOUND.code(), ended(start(folder, german, house)));
+        assertWanted(folder);
+    }
+
+    /** Whenever it is killed, each output is the old one or a whole new one, and the next run is as if nothing had been. */
+    @Test
+    void killedAtAnyMomentNothingIsTorn() throws Exception {
+        Path own = folder.resolve("store");
+        for (long milliseconds : new long[] {600, 1800, 3000}) {
+            for (String name : OUTPUTS) {
+                Files.writeString(folder.resolve(name), "old");
+            }
+            Process process = start(folder, SHORT, house, "--store", own.toString());
+            process.waitFor(milliseconds, TimeUnit.MILLISECONDS);
+            process.destroyForcibly().waitFor();
+            List<byte[]> got = contents(folder);
+            for (int i = 0; i < OUTPUTS.size(); i++) {
+                byte[] bytes = got.get(i);
+                if (!"old".equals(new String(bytes, StandardCharsets.UTF_8))) {
+                    assertArrayEquals(wanted.get(i), bytes, OUTPUTS.get(i) + " after " + milliseconds + " ms");
+                }
+            }
+        }
+        assertEquals(Exit.FOUND.code(), ended(start(folder, SHORT, house, "--store", own.toString())));
+        assertWanted(folder);
+    }
+
+    @Test
+    void spoiltStoreIsComputedAnew() throws Exception {
+        Path spoilt = Files.createDirectory(folder.resolve("store"));
+        int number = 0;
+        try (Stream<Path> kept = Files.walk(store)) {
+            for (Path file : kept.filter(Files::isRegularFile).sorted().toList()) {
+                byte[] bytes = Files.readAllBytes(file);
+                switch (number++ % 4) {
+                    case 0 -> bytes = new byte[0];
+                    case 1 -> bytes = java.util.Arrays.copyOf(bytes, bytes.length / 2);
+                    case 2 -> bytes[bytes.length / 2] ^= 1;
+                    default -> bytes = "no solution at all".getBytes(StandardCharsets.UTF_8);
+                }
+                Path copy = spoilt.resolve(store.relativize(file).toString());
+                Files.createDirectories(copy.getParent());
+                Files.write(copy, bytes);
+            }
+        }
+        assertTrue(number >= 4, "the store holds too little to be spoilt in four ways: " + number);
+        assertEquals(Exit.FOUND.code(), ended(start(folder, SHORT, house, "--store", spoilt.toString())));
+        assertWanted(folder);
+    }
+
+    @Test
+    void twoRunsAtOnceDoNotMix() throws Exception {
+        Path own = folder.resolve("store");
+        Process one = start(folder, SHORT, house, "--store", own.toString());
+        Process other = start(folder, SHORT, house, "--store", own.toString());
+        assertEquals(Exit.FOUND.code(), ended(one));
+        assertEquals(Exit.FOUND.code(), ended(other));
+        assertWanted(folder);
+        assertEquals(List.of(), left(folder));
+    }
+
+    /** A limit on the size of files stands for a disk that is full: a write ends in the middle. */
+    @Test
+    void fullDiskLeavesTheOldFile() throws Exception {
+        Path shell = Path.of("/bin/sh");
+        assumeTrue(Files.isExecutable(shell), "no shell that could limit the size of files");
+        Files.writeString(folder.resolve(OUTPUTS.get(0)), "old");
+        List<String> limited = new ArrayList<>(List.of(shell.toString(), "-c", "ulimit -f 40 && exec \"$@\"", "run"));
+        limited.addAll(
+                command(List.of("-XX:-UsePerfData", "-XX:TieredStopAtLevel=1"), house, "--store", store.toString()));
+        int code = ended(start(folder, limited));
+        String said = Files.readString(folder.resolve("said.txt"));
+        assertEquals(Exit.REFUSED.code(), code, said);
+        assertTrue(said.contains("could not be read or written"), said);
+        assertEquals("old", Files.readString(folder.resolve(OUTPUTS.get(0))));
+        assertEquals(List.of(), left(folder));
+    }
+
+    @Test
+    void placeThatCannotBeWrittenIsRefusedBeforeTheWork() throws Exception {
+        Path locked = Files.createDirectory(folder.resolve("locked"));
+        Files.writeString(folder.resolve("file"), "no folder");
+        List<String> command = command(SHORT, house);
+        command.set(command.indexOf(OUTPUTS.get(0)), "file/audit.pdf");
+        assertEquals(Exit.REFUSED.code(), ended(start(folder, command)));
+        String said = Files.readString(folder.resolve("said.txt"));
+        assertTrue(said.contains("file is not a folder; choose another place"), said);
+        assertFalse(Files.exists(folder.resolve(OUTPUTS.get(1))));
+        // Whoever may do everything may write here, too.
+        assumeTrue(locked.toFile().setWritable(false) && !Files.isWritable(locked));
+        command.set(command.indexOf("file/audit.pdf"), "locked/audit.pdf");
+        assertEquals(Exit.REFUSED.code(), ended(start(folder, command)));
+        said = Files.readString(folder.resolve("said.txt"));
+        assertTrue(said.contains("may not be written; choose another place"), said);
+        assertEquals(List.of(), left(locked));
+    }
+}

@@ -1,0 +1,55 @@
+package coldseam.junctions;
+
+import coldseam.conduction.Interval;
+import coldseam.conduction.Point;
+import coldseam.conduction.Solution;
+import coldseam.envelope.DimensionSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.plan.SectionPlan.Piece;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * A point's detail, computed for a surface. In the section x is the radius, y the height above the inner face.
+ *
+ * @param detail the option
+ * @param setup what it was computed for
+ * @param solution of the heat-flow section
+ * @param pieces what is drawn, in painting order
+ * @param radius m, of the disc
+ * @param transmittance W/(m²·K), of the surface as drawn
+ * @param coupling L3D over the disc, W/K
+ * @param chi L3D − U·A, W/K, for the whole difference between indoors and the far side
+ * @param temperatureFactor fRsi between indoors and outdoors; towards an unheated space its factor is counted in. An estimate
+ * @param coldest where the inner surface is coldest: radius and height, m
+ * @param notes what was simplified, in plain words
+ */
+public record PointResult(
+        Detail detail,
+        PointSetup setup,
+        Solution solution,
+        ImmutableList<Piece> pieces,
+        double radius,
+        double transmittance,
+        Interval coupling,
+        Interval chi,
+        double temperatureFactor,
+        Point coldest,
+        ImmutableList<String> notes)
+        implements BridgeResult {
+
+    @Override
+    public Interval psiOrChi(DimensionSystem system) {
+        return chi;
+    }
+
+    @Override
+    public Dimension dimension() {
+        return Dimension.POINT_TRANSMITTANCE;
+    }
+
+    /** m², of the disc. */
+    public double area() {
+        return Math.PI * radius * radius;
+    }
+}

@@ -1,0 +1,59 @@
+package coldseam.junctions.detail;
+
+import coldseam.envelope.Material;
+import coldseam.envelope.Role;
+import coldseam.junctions.language.Condition;
+import coldseam.junctions.language.DetailParameter;
+import coldseam.junctions.language.DrawingNames;
+import coldseam.junctions.language.Expression;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+
+/**
+ * What a drawing asks of the layers it is laid on, and the words of its own.
+ *
+ * @param needs layers without which it does not fit
+ * @param thicknesses allowed thicknesses
+ * @param conditions what must hold between lines
+ * @param parameters lengths of its own, in the file's order
+ * @param lines lines of its own, in the file's order
+ * @param materials of its own
+ * @param content the file's bytes as text: what the drawing is known by
+ */
+public record DrawingTerms(
+        ImmutableList<Need> needs,
+        ImmutableList<Thickness> thicknesses,
+        ImmutableList<Condition> conditions,
+        ImmutableList<DetailParameter> parameters,
+        ImmutableList<OwnLine> lines,
+        ImmutableMap<String, Material> materials,
+        String content) {
+
+    /** The same with other values of its parameters, m, by name. */
+    DrawingTerms with(ImmutableMap<String, Double> values) {
+        return new DrawingTerms(
+                needs,
+                thicknesses,
+                conditions,
+                parameters.collect(each -> values.containsKey(each.name()) ? each.with(values.get(each.name())) : each),
+                lines,
+                materials,
+                content);
+    }
+
+    /** A layer that must be there, in a band by its name in the drawing. */
+    public record Need(String band, Role role) {}
+
+    /** m, least and most thickness of a role's layers together; the whole band's where the role is empty. */
+    public record Thickness(String band, Optional<Role> role, double least, double most) {
+
+        /** Such as {@code wall insulation}. */
+        public String words() {
+            return band + role.map(each -> " " + DrawingNames.word(each)).orElse("");
+        }
+    }
+
+    /** A line with a name. */
+    public record OwnLine(String name, Expression line) {}
+}
