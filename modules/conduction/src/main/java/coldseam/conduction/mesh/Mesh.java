@@ -42,7 +42,7 @@ public final class Mesh {
     public boolean[] stuck;
     /** Nodes below this number are corners of the drawing, where the solution may be singular. */
     int drawn;
-    /** 1 where the stream function on this triangle's side of a cut jumps at the corner; see {@link Cuts}. */
+    /** 1 where the stream function on this triangle's side of a cut jumps at the corner. */
     public int[] side;
 
     public double[] x;
