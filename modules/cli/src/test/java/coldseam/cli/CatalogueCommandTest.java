@@ -9,10 +9,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Listing, drawing and sweeping options, as they are printed. */
+@Tag("slow")
 class CatalogueCommandTest {
 
     private final StringWriter out = new StringWriter();

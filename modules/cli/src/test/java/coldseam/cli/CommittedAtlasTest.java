@@ -16,10 +16,12 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.MutableMap;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Maps;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** reports/atlas.csv against the catalogue: all of its options, and two of its kinds solved again. */
+@Tag("slow")
 class CommittedAtlasTest {
 
     private static final String OPTION = "option";

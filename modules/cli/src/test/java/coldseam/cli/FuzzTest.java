@@ -17,6 +17,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,6 +30,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * likes, {@code -Dcoldseam.fuzz.from=N} others. A find is written to {@code target/fuzz}; its number makes it again. Once mended it goes
  * to {@code fixtures/robust}.
  */
+@Tag("slow")
 class FuzzTest {
 
     private static final int COUNT = Integer.getInteger("coldseam.fuzz", 100);

@@ -23,6 +23,7 @@ import java.nio.file.Path;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.map.MutableMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -33,6 +34,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * <p>What {@code coldseam check} prints of them stands in reports/; run with {@code -Dcoldseam.write=true} to write it
  * anew, and read the difference.
  */
+@Tag("slow")
 class HousesTest {
 
     private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);

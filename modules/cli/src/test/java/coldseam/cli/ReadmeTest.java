@@ -9,10 +9,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What the README shows is what the tool does. */
+@Tag("slow")
 class ReadmeTest {
 
     @TempDir

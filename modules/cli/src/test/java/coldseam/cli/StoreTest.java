@@ -17,10 +17,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A sheet drawn from the store is the sheet that was drawn when it was solved, to the byte. */
+@Tag("slow")
 class StoreTest {
 
     private static final Accuracy COARSE = new Accuracy(1e-3, 100_000);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -14,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * √(k1·k2) exactly (J. B. Keller, A theorem on the conductivity of a composite medium, Journal of Mathematical Physics 5,
  * 1964, pp. 548–549: a turned checkerboard is itself with its conductivities swapped; the reference from memory).
  */
+@Tag("slow")
 class CheckerboardTest {
 
     private static Sketch board(double contrast, double x, double y) {

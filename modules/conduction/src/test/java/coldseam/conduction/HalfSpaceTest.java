@@ -3,6 +3,7 @@ package coldseam.conduction;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * the two drawn couplings hold the exact value between them however near the edge is, and the tests say how much closer
  * than that they must come.
  */
+@Tag("slow")
 class HalfSpaceTest {
 
     /** Half the section, cut along its axis of symmetry x = 0. */

@@ -7,6 +7,7 @@ import coldseam.conduction.solve.Conduction;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
@@ -20,6 +21,7 @@ import net.jqwik.api.constraints.Size;
  * mesh is one the larger went through. Runs of different widths choose their bisections apart; there it is what is seen,
  * not what must be, since a mesh for 1e-4 is finer all over than one for 1e-2.
  */
+@Tag("slow")
 class NestingTest {
 
     private static double k(double power) {

@@ -29,11 +29,11 @@ class ValidationTableTest {
 
                 | published values are | number | within tolerance |
                 |---|---:|---:|
-                | read | 2 | 1 |
-                | from memory | 1 | 1 |
-                | all | 3 | 2 |
+                | from outside: read | 2 | 1 |
+                | from outside: from memory | 1 | 1 |
+                | from outside, together | 3 | 2 |
 
-                "Computed apart" means worked out from the stated inputs without this code; it checks the arithmetic, not the standard. "From memory" means remembered from the source named, not seen.
+                "Worked out apart" means worked out by ourselves from the stated inputs, without this code; it checks the arithmetic, not the standard, and is not from outside. "From memory" means remembered from the source named, not seen.
 
                 ## Walls
 

@@ -42,7 +42,7 @@ public final class Mesh {
     public boolean[] stuck;
     /** Nodes below this number are corners of the drawing, where the solution may be singular. */
     int drawn;
-    /** 1 where the stream function on this triangle's side of a cut jumps at the corner; see {@link Cuts}. */
+    /** 1 where the stream function on this triangle's side of a cut jumps at the corner. */
     public int[] side;
 
     public double[] x;
@@ -62,6 +62,29 @@ public final class Mesh {
         this.x = new double[nodes];
         this.y = new double[nodes];
         this.arc = new int[nodes];
+    }
+
+    private Mesh(int[] node, double[] x, double[] y, int[] region) {
+        this.triangles = region.length;
+        this.nodes = x.length;
+        this.node = node;
+        this.x = x;
+        this.y = y;
+        this.region = region;
+    }
+
+    /** A mesh of given arrays, which are not copied; it can be looked at, not refined. */
+    public static Mesh frozen(int[] node, double[] x, double[] y, int[] region) {
+        return new Mesh(node, x, y, region);
+    }
+
+    /** Nodes, places and regions as they are now; it can be looked at, not refined. */
+    public Mesh frozen() {
+        return new Mesh(
+                Arrays.copyOf(node, 6 * triangles),
+                Arrays.copyOf(x, nodes),
+                Arrays.copyOf(y, nodes),
+                Arrays.copyOf(region, triangles));
     }
 
     int addTriangle() {

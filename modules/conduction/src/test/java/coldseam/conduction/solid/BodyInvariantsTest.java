@@ -11,12 +11,14 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.eclipse.collections.api.set.MutableSet;
 import org.eclipse.collections.impl.factory.Sets;
 
 /** What must hold of the coupling of any wall with two boxes in it. */
+@Tag("slow")
 class BodyInvariantsTest {
 
     private static final double WIDTH = 1e-3;

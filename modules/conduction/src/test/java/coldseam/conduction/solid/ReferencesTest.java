@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Interval;
 import java.util.function.Supplier;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Couplings, flows and temperatures from outside the project. */
+@Tag("slow")
 class ReferencesTest {
 
     private static final double WIDTH = 3e-4;

@@ -14,9 +14,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Houses that stand at any angle to the axes are the houses they are along the axes. */
+@Tag("slow")
 class AnyAngleTest {
 
     /** m and m²; corners lie on a lattice of a micrometre, and heights on one of 0.1 mm. */

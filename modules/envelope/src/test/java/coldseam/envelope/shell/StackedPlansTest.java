@@ -11,6 +11,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -19,6 +20,7 @@ import org.eclipse.collections.api.list.MutableList;
  * Random stacks of storeys against a take-off worked out apart: slice by slice on the grid of all their coordinates, along
  * the axes, before the house is turned.
  */
+@Tag("slow")
 class StackedPlansTest {
 
     /** Coordinates in millimetres; some storeys share a line, others miss it by one. */

@@ -17,10 +17,12 @@ import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Sweeps of one kind, coarsely. */
+@Tag("slow")
 class AtlasTest {
 
     private static final Accuracy COARSE = new Accuracy(3e-3, 60_000);

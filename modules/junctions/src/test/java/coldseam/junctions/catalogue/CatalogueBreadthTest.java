@@ -32,11 +32,13 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 /** The catalogue at its full breadth, every option laid on build-ups a builder would use. */
 @Timeout(180)
+@Tag("slow")
 final class CatalogueBreadthTest {
 
     /** Rough: orderings differ by more than this, and a hundred sections are solved. */

@@ -25,11 +25,13 @@ import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Maps;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** The built-in point files: complete, in the trade's order, and refused outside their range. */
+@Tag("slow")
 class PointCatalogueTest {
 
     private static final BridgeComputer COMPUTER = BridgeComputers.computer(new Accuracy(3e-4, 200_000));

@@ -22,6 +22,7 @@ import java.util.random.RandomGenerator;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Sets;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -30,6 +31,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * Where two bands turn a corner, each layer meets its like: whatever the frame's build-up, boards join boards over their
  * whole thickness, and neither sheathing, a void nor a membrane cuts them.
  */
+@Tag("slow")
 final class BandsMeetTest {
 
     private static final Material AIR = MaterialLibrary.named("air").orElseThrow();

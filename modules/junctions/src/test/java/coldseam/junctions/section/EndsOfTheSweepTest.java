@@ -22,6 +22,7 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -29,6 +30,7 @@ import org.junit.jupiter.api.Timeout;
  * Every option without insulation and with the most the atlas sweeps, in both builds: solved, or refused with its reason.
  */
 @Timeout(120)
+@Tag("slow")
 class EndsOfTheSweepTest {
 
     /** Coarse: that a section can be solved shows at any width, and a thousand are solved. */

@@ -50,8 +50,6 @@ final class PdfDocument implements AutoCloseable {
 
     /**
      * Opens a document.
-     *
-     * @param identity what the document id is made of
      */
     PdfDocument(Paper paper, DocumentInfo info) {
         this.paper = paper;

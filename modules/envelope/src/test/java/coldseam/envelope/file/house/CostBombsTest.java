@@ -14,6 +14,7 @@ import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.Test;
  *
  * <p>The times are guards against hanging, many times what is needed on a slow machine: no speed is asserted.
  */
+@Tag("slow")
 class CostBombsTest {
 
     private static final Duration HANGS = Duration.ofMinutes(5);

@@ -15,8 +15,10 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 
 /** A good house file spoilt at random is read or refused in words; nothing else may happen. */
+@Tag("slow")
 class SpoiltHousesTest {
 
     private static final Path FIXTURES = Path.of(System.getProperty("coldseam.root"), "fixtures");
