@@ -1,13 +1,34 @@
 package coldseam.conduction;
 
+import java.util.Optional;
+
 /**
  * What is asked of a solution.
  *
  * @param relativeWidth the largest width of the total coupling's interval over its middle that is accepted, greater than
  *     zero
  * @param maximumUnknowns where refinement ends even if the width is not met, at least 100
+ * @param aim what besides the coupling is to be known well, if anything
  */
-public record Accuracy(double relativeWidth, int maximumUnknowns) {
+public record Accuracy(double relativeWidth, int maximumUnknowns, Optional<Aim> aim) {
+
+    /**
+     * The lowest surface temperature that faces an environment.
+     *
+     * @param environment its name; nothing is aimed at where no boundary faces it
+     * @param kelvin what its estimated error may be, greater than zero
+     */
+    public record Aim(String environment, double kelvin) {}
+
+    /** The coupling alone. */
+    public Accuracy(double relativeWidth, int maximumUnknowns) {
+        this(relativeWidth, maximumUnknowns, Optional.empty());
+    }
+
+    /** The same, and the lowest surface temperature that faces an environment to within a temperature. */
+    public Accuracy aimedAt(String environment, double kelvin) {
+        return new Accuracy(relativeWidth, maximumUnknowns, Optional.of(new Aim(environment, kelvin)));
+    }
 
     /** 1e-4 of the coupling, at most 400,000 unknowns: finer than any input a house gives. */
     public static Accuracy standard() {
@@ -22,6 +43,10 @@ public record Accuracy(double relativeWidth, int maximumUnknowns) {
         }
         if (maximumUnknowns < 100) {
             throw new IllegalArgumentException("the maximum of unknowns must be at least 100, got " + maximumUnknowns);
+        }
+        if (aim.isPresent() && !(aim.get().kelvin() > 0)) {
+            throw new IllegalArgumentException("the error of a surface temperature must be greater than 0 K, got "
+                    + aim.get().kelvin() + "; a thousandth of the difference is common");
         }
         return this;
     }

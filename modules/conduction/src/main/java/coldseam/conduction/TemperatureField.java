@@ -1,5 +1,7 @@
 package coldseam.conduction;
 
+import java.io.DataOutput;
+import java.io.IOException;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** A temperature field on the section's last mesh, and what can be asked of it. */
@@ -23,6 +25,15 @@ public interface TemperatureField {
      * triangulation; each is a triangle of the last mesh.
      */
     ImmutableList<Cell> cells();
+
+    /**
+     * Writes every bit of a solution's field; {@code Conduction.readField} reads it back.
+     *
+     * @throws UnsupportedOperationException where the field is made for a drawing and was not solved
+     */
+    default void write(DataOutput out) throws IOException {
+        throw new UnsupportedOperationException("only the field of a solution is kept");
+    }
 
     /**
      * One triangle of the last mesh.

@@ -10,4 +10,22 @@ public interface SectionSolving {
 
     /** See {@link coldseam.conduction.solve.Conduction#solve}. */
     Solution solve(Section section, Accuracy accuracy);
+
+    /** Of the temperature difference: a tenth of what fRsi is printed to. */
+    double STEADY = 0.001;
+
+    /** The width from which on refinement is aimed: the field has its shape. */
+    double BEFORE_AIMING = 1e-3;
+
+    /**
+     * What is asked of a solution that a surface temperature is read from; the coupling itself is read from another.
+     *
+     * @param accuracy of that other
+     * @param environment that the surface faces
+     * @param difference of the temperatures, K, greater than zero
+     */
+    static Accuracy aimed(Accuracy accuracy, String environment, double difference) {
+        return new Accuracy(Math.max(accuracy.relativeWidth(), BEFORE_AIMING), accuracy.maximumUnknowns())
+                .aimedAt(environment, STEADY * difference);
+    }
 }

@@ -32,7 +32,7 @@ public record Lattice(double size, double step, long originX, long originY, doub
     /** m */
     static final double LEAST = 2e-6;
     /** m */
-    private static final double MOST = 2e-5;
+    private static final double MOST = 5e-6;
 
     /** m; what is smaller is no drawing. */
     static final double SMALLEST = 1e-6;

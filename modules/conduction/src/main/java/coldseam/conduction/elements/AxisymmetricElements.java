@@ -49,12 +49,29 @@ public final class AxisymmetricElements implements Elements {
 
     private static final double[] THREE_WEIGHT = {5.0 / 18, 8.0 / 18, 5.0 / 18};
     private static final double[] TWO = {0.5 - Math.sqrt(1.0 / 12), 0.5 + Math.sqrt(1.0 / 12)};
-    private static final double[] TEN = new double[10];
-    private static final double[] TEN_WEIGHT = new double[10];
+    /** The fewest points used, and the most. */
+    private static final int FEWEST = 4;
+
+    private static final int MOST = 10;
+
+    /** Gauss points and weights on 0 to 1 of each number of points. */
+    private static final double[][] POINTS = new double[MOST + 1][];
+
+    private static final double[][] WEIGHTS = new double[MOST + 1][];
+    /** The least z = (a + b)/(b − a) for which a number of points is enough. */
+    private static final double[] ENOUGH = new double[MOST + 1];
 
     static {
-        // Roots of the Legendre polynomial of degree ten by Newton's method.
-        int n = TEN.length;
+        for (int n = FEWEST; n <= MOST; n++) {
+            POINTS[n] = new double[n];
+            WEIGHTS[n] = new double[n];
+            gauss(n, POINTS[n], WEIGHTS[n]);
+            ENOUGH[n] = Math.cosh(15 * Math.log(10) / (2 * n - 3));
+        }
+    }
+
+    /** (Output) roots of the Legendre polynomial of degree n by Newton's method, and their weights. */
+    private static void gauss(int n, double[] points, double[] weights) {
         for (int i = 0; i < n; i++) {
             double z = Math.cos(Math.PI * (i + 0.75) / (n + 0.5));
             double slope = 1;
@@ -69,9 +86,19 @@ public final class AxisymmetricElements implements Elements {
                 slope = n * (z * p - before) / (z * z - 1);
                 z -= p / slope;
             }
-            TEN[i] = 0.5 * (1 - z);
-            TEN_WEIGHT[i] = 1 / ((1 - z * z) * slope * slope);
+            points[i] = 0.5 * (1 - z);
+            weights[i] = 1 / ((1 - z * z) * slope * slope);
         }
+    }
+
+    /** How many points the range between two radii needs; beginning on the axis it is a polynomial's. */
+    private static int enough(double from, double to) {
+        int n = FEWEST;
+        double z = to > from ? (to + from) / (to - from) : Double.POSITIVE_INFINITY;
+        while (from > 0 && n < MOST && z < ENOUGH[n]) {
+            n++;
+        }
+        return n;
     }
 
     /** The widest range of radii one rule is used for. */
@@ -180,12 +207,13 @@ public final class AxisymmetricElements implements Elements {
         double low = from;
         while (low < to) {
             double high = base + low > 0 ? Math.min(to, RANGE * low + (RANGE - 1) * base) : to;
-            for (int i = 0; i < TEN.length; i++) {
-                double at = low + TEN[i] * (high - low);
+            int n = enough(base + low, base + high);
+            for (int i = 0; i < n; i++) {
+                double at = low + POINTS[n][i] * (high - low);
                 double share = (at - from) / (to - from);
                 double one = y0 + share * (y1 - y0);
                 double two = z0 + share * (z1 - z0);
-                double w = 0.5 * Math.abs(two - one) * TEN_WEIGHT[i] * (high - low) / (base + at);
+                double w = 0.5 * Math.abs(two - one) * WEIGHTS[n][i] * (high - low) / (base + at);
                 if (points + 2 > atR.length) {
                     atR = Arrays.copyOf(atR, 2 * points + 2);
                     atY = Arrays.copyOf(atY, 2 * points + 2);
@@ -220,15 +248,16 @@ public final class AxisymmetricElements implements Elements {
             double high = base + low > 0 ? Math.min(most, RANGE * low + (RANGE - 1) * base) : most;
             double share = most > least ? (high - low) / (most - least) : 1;
             double begin = most > least ? (low - least) / (most - least) : 0;
-            for (int g = 0; g < TEN.length; g++) {
-                double at = begin + TEN[g] * share;
+            int n = enough(base + low, base + high);
+            for (int g = 0; g < n; g++) {
+                double at = begin + POINTS[n][g] * share;
                 if (points == atR.length) {
                     atR = Arrays.copyOf(atR, 2 * points);
                     atY = Arrays.copyOf(atY, 2 * points);
                     atWeight = Arrays.copyOf(atWeight, 2 * points);
                 }
                 atR[points] = from <= to ? at : 1 - at;
-                atWeight[points++] = length * share * TEN_WEIGHT[g] / (base + least + at * (most - least));
+                atWeight[points++] = length * share * WEIGHTS[n][g] / (base + least + at * (most - least));
             }
             low = high;
         } while (low < most);

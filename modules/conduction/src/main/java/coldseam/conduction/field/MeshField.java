@@ -4,18 +4,16 @@ import coldseam.conduction.Point;
 import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.Section;
 import coldseam.conduction.SurfaceTemperature;
-import coldseam.conduction.TemperatureField;
 import coldseam.conduction.arrange.Lattice;
 import coldseam.conduction.mesh.Mesh;
 import coldseam.conduction.mesh.MeshedSection;
-import coldseam.conduction.mesh.TriangleIndex;
 import java.util.Arrays;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
-/** The temperature on the last mesh: a quadratic in every triangle, continuous across their sides. */
-public final class MeshField implements TemperatureField {
+/** The temperatures while the mesh is being refined, and what is asked of them at each round. */
+public final class MeshField {
 
     private final Section section;
     private final MeshedSection drawing;
@@ -23,8 +21,6 @@ public final class MeshField implements TemperatureField {
     private final double[] ambient;
     private final Lattice lattice;
     private double[] temperature = new double[0];
-    private double[] gap = new double[0];
-    private TriangleIndex index;
 
     public MeshField(Section section, MeshedSection drawing, double[] ambient) {
         this.section = section;
@@ -52,11 +48,21 @@ public final class MeshField implements TemperatureField {
                 temperature[v] += difference * unit[v];
             }
         }
-        index = null;
     }
 
-    public void finish(double[] gaps) {
-        gap = Arrays.copyOf(gaps, mesh.triangles);
+    /** The field as it is now, to be kept. */
+    public TriangleField kept(double[] gap) {
+        return TriangleField.of(section, lattice, mesh, temperature, gap);
+    }
+
+    /** Where on the mesh the lowest temperature that faces an environment is: a triangle, the side of it, how far along. */
+    public record Coldest(int triangle, int side, double along) {}
+
+    private Coldest[] coldest = new Coldest[0];
+
+    /** Of the last answer of {@link #surfaces}; null where no boundary faces the environment. */
+    public Coldest coldest(int environment) {
+        return coldest[environment];
     }
 
     /** The lowest temperature of each environment's surfaces, with the change since an earlier answer. */
@@ -66,6 +72,7 @@ public final class MeshField implements TemperatureField {
         double[] x = new double[n];
         double[] y = new double[n];
         Arrays.fill(lowest, Double.POSITIVE_INFINITY);
+        coldest = new Coldest[n];
         for (int t = 0; t < mesh.triangles; t++) {
             for (int i = 0; i < 3; i++) {
                 int tag = mesh.neighbour[3 * t + i] < 0 ? mesh.tag[3 * t + i] : -1;
@@ -95,6 +102,7 @@ public final class MeshField implements TemperatureField {
                 }
                 if (value < lowest[e]) {
                     lowest[e] = value;
+                    coldest[e] = new Coldest(t, i, at);
                     x[e] = lattice.metresX(mesh.x[a] + at * (mesh.x[b] - mesh.x[a]));
                     y[e] = lattice.metresY(mesh.y[a] + at * (mesh.y[b] - mesh.y[a]));
                 }
@@ -115,80 +123,15 @@ public final class MeshField implements TemperatureField {
 
     /** The temperatures at the probes, with the change since an earlier answer. */
     public ImmutableList<ProbeTemperature> probes(ImmutableList<ProbeTemperature> earlier) {
+        if (section.probes().isEmpty()) {
+            return Lists.immutable.empty();
+        }
+        TriangleField now = kept(new double[0]);
         return section.probes().collectWithIndex((probe, i) -> {
-            double value = temperatureAt(probe.at().x(), probe.at().y());
+            double value = now.temperatureAt(probe.at().x(), probe.at().y());
             double change =
                     earlier.isEmpty() ? 0 : Math.abs(value - earlier.get(i).temperature());
             return new ProbeTemperature(probe.name(), value, change);
         });
-    }
-
-    private TriangleIndex index() {
-        if (index == null) {
-            index = new TriangleIndex(mesh, lattice.close());
-        }
-        return index;
-    }
-
-    @Override
-    public double temperatureAt(double x, double y) {
-        double[] l = new double[3];
-        int t = index().find(lattice.stepsX(x), lattice.stepsY(y), l);
-        if (t < 0) {
-            return Double.NaN;
-        }
-        int o = 6 * t;
-        double sum = 0;
-        for (int i = 0; i < 3; i++) {
-            sum += l[i] * (2 * l[i] - 1) * temperature[mesh.node[o + i]];
-            sum += 4 * l[(i + 1) % 3] * l[(i + 2) % 3] * temperature[mesh.node[o + 3 + i]];
-        }
-        return sum;
-    }
-
-    @Override
-    public double[] fluxAt(double x, double y) {
-        double[] l = new double[3];
-        int t = index().find(lattice.stepsX(x), lattice.stepsY(y), l);
-        if (t < 0) {
-            return new double[] {Double.NaN, Double.NaN};
-        }
-        int o = 6 * t;
-        double gx = 0;
-        double gy = 0;
-        double area2 = 0;
-        for (int i = 0; i < 3; i++) {
-            int j = (i + 1) % 3;
-            int k = (i + 2) % 3;
-            int a = mesh.node[o + j];
-            int b = mesh.node[o + k];
-            double c = (4 * l[i] - 1) * temperature[mesh.node[o + i]]
-                    + 4 * l[k] * temperature[mesh.node[o + 3 + j]]
-                    + 4 * l[j] * temperature[mesh.node[o + 3 + k]];
-            gx += c * (mesh.y[a] - mesh.y[b]);
-            gy += c * (mesh.x[b] - mesh.x[a]);
-            area2 += mesh.x[a] * mesh.y[b] - mesh.x[b] * mesh.y[a];
-        }
-        double f = -drawing.conductivity[mesh.region[t]] / (area2 * lattice.step());
-        return new double[] {f * gx, f * gy};
-    }
-
-    @Override
-    public ImmutableList<ImmutableList<Point>> isotherm(double value) {
-        return new Isotherm(mesh, temperature, lattice).lines(value);
-    }
-
-    @Override
-    public ImmutableList<Cell> cells() {
-        MutableList<Cell> all = Lists.mutable.withInitialCapacity(mesh.triangles);
-        for (int t = 0; t < mesh.triangles; t++) {
-            all.add(new Cell(mesh.region[t], corner(t, 0), corner(t, 1), corner(t, 2), gap[t]));
-        }
-        return all.toImmutable();
-    }
-
-    private Point corner(int t, int i) {
-        int v = mesh.node[6 * t + i];
-        return new Point(lattice.metresX(mesh.x[v]), lattice.metresY(mesh.y[v]));
     }
 }

@@ -64,6 +64,29 @@ public final class Mesh {
         this.arc = new int[nodes];
     }
 
+    private Mesh(int[] node, double[] x, double[] y, int[] region) {
+        this.triangles = region.length;
+        this.nodes = x.length;
+        this.node = node;
+        this.x = x;
+        this.y = y;
+        this.region = region;
+    }
+
+    /** A mesh of given arrays, which are not copied; it can be looked at, not refined. */
+    public static Mesh frozen(int[] node, double[] x, double[] y, int[] region) {
+        return new Mesh(node, x, y, region);
+    }
+
+    /** Nodes, places and regions as they are now; it can be looked at, not refined. */
+    public Mesh frozen() {
+        return new Mesh(
+                Arrays.copyOf(node, 6 * triangles),
+                Arrays.copyOf(x, nodes),
+                Arrays.copyOf(y, nodes),
+                Arrays.copyOf(region, triangles));
+    }
+
     int addTriangle() {
         if (triangles == region.length) {
             int room = 2 * triangles;

@@ -123,6 +123,32 @@ public final class BodyField {
             ImmutableList<Double> temperatures,
             ImmutableList<Boolean> rims) {}
 
+    /**
+     * A solid cell of the last grid.
+     *
+     * @param piece index of the painted box
+     */
+    public record Cell(int piece, Box box) {}
+
+    /** All solid cells, x fastest. */
+    public ImmutableList<Cell> cells() {
+        MutableList<Cell> all = Lists.mutable.empty();
+        for (int cell = 0; cell < grid.cells; cell++) {
+            all.add(new Cell(piece(cell), box(cell)));
+        }
+        return all.toImmutable();
+    }
+
+    private Box box(int cell) {
+        double[] low = new double[3];
+        double[] high = new double[3];
+        for (int d = 0; d < 3; d++) {
+            low[d] = grid.plane[d][grid.slab[d][cell]];
+            high[d] = grid.plane[d][grid.slab[d][cell] + 1];
+        }
+        return Box.of(low[0], low[1], low[2], high[0], high[1], high[2]);
+    }
+
     /** The outside of the body. */
     public ImmutableList<Face> faces() {
         MutableList<Face> all = Lists.mutable.empty();
@@ -136,12 +162,6 @@ public final class BodyField {
 
     private Face face(int face) {
         int cell = face / 6;
-        double[] low = new double[3];
-        double[] high = new double[3];
-        for (int d = 0; d < 3; d++) {
-            low[d] = grid.plane[d][grid.slab[d][cell]];
-            high[d] = grid.plane[d][grid.slab[d][cell] + 1];
-        }
         int surface = grid.surface(cell, face % 6);
         int e = (face % 6 / 2 + 1) % 3;
         int f = (face % 6 / 2 + 2) % 3;
@@ -149,7 +169,7 @@ public final class BodyField {
                 Side.values()[face % 6],
                 surface < 0 ? Optional.empty() : Optional.of(environment(surface)),
                 piece(cell),
-                Box.of(low[0], low[1], low[2], high[0], high[1], high[2]),
+                box(cell),
                 Lists.immutable.of(
                         temperature[system.onFace(face, 0)],
                         temperature[system.onFace(face, 2)],

@@ -4,6 +4,10 @@ import coldseam.conduction.Accuracy;
 import coldseam.conduction.Section;
 import coldseam.conduction.SectionException;
 import coldseam.conduction.Solution;
+import coldseam.conduction.TemperatureField;
+import coldseam.conduction.field.TriangleField;
+import java.io.DataInput;
+import java.io.IOException;
 
 /** Solves sections. */
 public final class Conduction {
@@ -22,5 +26,14 @@ public final class Conduction {
      */
     public static Solution solve(Section section, Accuracy accuracy) {
         return new SectionSolver(section, accuracy).solve();
+    }
+
+    /**
+     * The field of a solution that {@link TemperatureField#write} wrote.
+     *
+     * @param section the one that was solved
+     */
+    public static TemperatureField readField(DataInput in, Section section) throws IOException {
+        return TriangleField.read(in, section);
     }
 }

@@ -58,6 +58,11 @@ final class Refinement {
     /** W/(m·K), or W/K if axisymmetric: the conductance of a square, or of a ring as large as the drawing. */
     private final double best;
 
+    /** The response of the temperatures to a source at a place, and what each triangle adds to the place's error, K. */
+    private double[] response = new double[0];
+
+    private double[] product = new double[0];
+
     private double counted;
     private double zone;
     private final MutableIntList zones = IntLists.mutable.empty();
@@ -381,16 +386,91 @@ final class Refinement {
         if (held > 0 && total <= goal) {
             return;
         }
-        double step = held > 0 ? STEP_AROUND_STUCK : STEP;
+        refine(gap, total, most, goal, held > 0 ? STEP_AROUND_STUCK : STEP, mostNodes);
+    }
+
+    private void refine(double[] carried, double total, double most, double least, double step, int mostNodes) {
+        double goal = least;
         while (goal * step < total) {
             goal *= step;
         }
         goal = Math.min(goal, 0.5 * total);
-        System.arraycopy(gap, 0, mesh.error, 0, mesh.triangles);
+        System.arraycopy(carried, 0, mesh.error, 0, mesh.triangles);
         double level = most;
         for (double left = total; left > goal && mesh.nodes < mostNodes; left = expected()) {
             level *= Math.max(0.1, Math.min(0.93, Math.pow(goal / left, 1.5)));
             mesh.refine(level, mostNodes);
+        }
+    }
+
+    /**
+     * How far the temperature at a place on the outline may be off, estimated: with z the response to a source at the place,
+     * the error is the energy product of the errors of u and z, so no more than the sum over the triangles of the root of the
+     * gap times the energy error of z (R. Becker and R. Rannacher, An optimal control approach to a posteriori error
+     * estimation in finite element methods, Acta Numerica 10, 2001, pp. 1–102). Of z the quadratic part stands for its error,
+     * which it is larger than. {@link #refineAtPlace} refines by these products.
+     *
+     * @param t triangle
+     * @param side of it, opposite corner i
+     * @param at from 0 at the side's first end to 1
+     * @param difference the largest difference of environments' temperatures, K
+     * @return K
+     */
+    double errorAtPlace(int t, int side, double at, double difference) {
+        int size = unknowns.all();
+        if (response.length < size) {
+            response = new double[size + size / 2];
+        }
+        if (product.length < mesh.triangles) {
+            product = new double[mesh.triangles + mesh.triangles / 2];
+        }
+        Arrays.fill(response, 0, size, 0);
+        int a = mesh.node[6 * t + (side + 1) % 3];
+        int b = mesh.node[6 * t + (side + 2) % 3];
+        int m = mesh.node[6 * t + 3 + side];
+        response[a] = unknowns.prescribed(a) ? 0 : (1 - at) * (1 - 2 * at);
+        response[b] = unknowns.prescribed(b) ? 0 : at * (2 * at - 1);
+        response[m] = unknowns.prescribed(m) ? 0 : 4 * at * (1 - at);
+        temperatureSolver.solve(response);
+        double sum = 0;
+        double[] matrix = new double[36];
+        for (int e = 0; e < mesh.triangles; e++) {
+            elements.temperatureMatrix(e, matrix);
+            for (int i = 0; i < 3; i++) {
+                add6[i] = bend(e, i);
+            }
+            double energy = 0;
+            for (int i = 0; i < 3; i++) {
+                for (int j = 0; j < 3; j++) {
+                    energy += add6[i] * matrix[6 * (3 + i) + 3 + j] * add6[j];
+                }
+            }
+            product[e] = difference * Math.sqrt(Math.max(0, energy) * gap[e] / elements.form());
+            sum += product[e];
+        }
+        return sum;
+    }
+
+    /** By how much the response on a side's middle is off the mean of its ends; 0 for prescribed ones. */
+    private double bend(int t, int i) {
+        return value(mesh.node[6 * t + 3 + i])
+                - 0.5 * (value(mesh.node[6 * t + (i + 1) % 3]) + value(mesh.node[6 * t + (i + 2) % 3]));
+    }
+
+    private double value(int node) {
+        return unknowns.prescribed(node) ? 0 : response[node];
+    }
+
+    /** Refines where the place last asked for gets its error from. */
+    void refineAtPlace(double kelvin, int mostNodes) {
+        double total = 0;
+        double most = 0;
+        for (int t = 0; t < mesh.triangles; t++) {
+            total += mesh.stuck[t] ? 0 : product[t];
+            most = Math.max(most, mesh.stuck[t] ? 0 : product[t]);
+        }
+        if (total > 0) {
+            refine(product, total, most, kelvin, STEP_AT_PLACE, mostNodes);
         }
     }
 
@@ -423,5 +503,6 @@ final class Refinement {
 
     private static final double STEP = 16;
     private static final double STEP_AROUND_STUCK = 4;
+    private static final double STEP_AT_PLACE = 4;
     private static final double BESIDE_STUCK = 0.05;
 }

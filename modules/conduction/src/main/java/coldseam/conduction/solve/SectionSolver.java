@@ -74,7 +74,8 @@ final class SectionSolver {
             surfaces = field.surfaces(surfaces);
             probes = field.probes(probes);
             met = refinement.relativeWidth <= accuracy.relativeWidth();
-            if (met && (level > 0 || refinement.relativeWidth <= EXACT)) {
+            boolean steady = !met || aimMet(field);
+            if (met && steady && (level > 0 || refinement.relativeWidth <= EXACT)) {
                 break;
             }
             // Once triangles are stuck at a corner, what is left around it falls no further by refining elsewhere.
@@ -87,7 +88,11 @@ final class SectionSolver {
             if (2 * mesh.nodes >= accuracy.maximumUnknowns() || level + 1 == MOST_LEVELS) {
                 break;
             }
-            refinement.refine(0.95 * accuracy.relativeWidth(), accuracy.maximumUnknowns() / 2);
+            if (steady) {
+                refinement.refine(0.95 * accuracy.relativeWidth(), accuracy.maximumUnknowns() / 2);
+            } else {
+                refinement.refineAtPlace(accuracy.aim().orElseThrow().kelvin(), accuracy.maximumUnknowns() / 2);
+            }
             if (mesh.nodes == before) {
                 break;
             }
@@ -100,19 +105,37 @@ final class SectionSolver {
         ImmutableList<Coupling> couplings = refinement.jumps() ? couplingsByDifferences() : form.couplings(names, sets);
         ImmutableList<HeatFlow> flows =
                 refinement.jumps() ? sums(couplings) : form.heatFlows(names, sets, temperatures);
-        field.finish(refinement.gap);
         return new Solution(
                 section,
                 couplings,
                 flows,
                 surfaces,
                 probes,
-                field,
+                field.kept(refinement.gap),
                 accuracy,
                 outcome,
                 refinement.unknowns(),
                 1e-9 * (System.nanoTime() - start),
                 notes.toImmutable());
+    }
+
+    /** Whether the surface temperature aimed at, if any, is estimated to be as exact as asked. */
+    private boolean aimMet(MeshField field) {
+        if (accuracy.aim().isEmpty()) {
+            return true;
+        }
+        String name = accuracy.aim().get().environment();
+        int aimed = section.environments().detectIndex(each -> each.name().equals(name));
+        MeshField.Coldest at = aimed < 0 ? null : field.coldest(aimed);
+        if (at == null) {
+            return true;
+        }
+        double difference = section.environments()
+                        .collectDouble(Environment::temperature)
+                        .max()
+                - section.environments().collectDouble(Environment::temperature).min();
+        return refinement.errorAtPlace(at.triangle(), at.side(), at.along(), difference)
+                <= accuracy.aim().get().kelvin();
     }
 
     private Outcome outcome(boolean met) {

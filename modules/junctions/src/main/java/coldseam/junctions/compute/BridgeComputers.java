@@ -3,6 +3,7 @@ package coldseam.junctions.compute;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
+import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.solve.Conduction;
@@ -25,7 +26,6 @@ import coldseam.junctions.point.PointSolution;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Surroundings;
-import coldseam.junctions.store.SolutionBytes;
 import coldseam.junctions.store.SolutionStore;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -42,9 +42,6 @@ import org.eclipse.collections.impl.factory.Lists;
 public final class BridgeComputers {
 
     private BridgeComputers() {}
-
-    /** Of the temperature difference: a tenth of what fRsi is printed to. */
-    private static final double STEADY = 0.001;
 
     /** How many times as narrowly points are solved as junctions. */
     private static final double POINTS_NARROWER = 10;
@@ -65,7 +62,7 @@ public final class BridgeComputers {
 
     /** Solves sections from the start; a solution has the same digits as one that was kept. */
     public static SectionSolving solving() {
-        return (section, accuracy) -> SolutionBytes.asKept(Conduction.solve(section, accuracy));
+        return Conduction::solve;
     }
 
     /** Solves sections and keeps what it has solved in a folder, like the computer that does. */
@@ -77,8 +74,7 @@ public final class BridgeComputers {
     static PointResult compute(Detail detail, PointSetup setup, Accuracy accuracy, SectionSolving solving) {
         PointComposition composition = PointComposition.compose(detail, setup);
         Accuracy narrow = new Accuracy(accuracy.relativeWidth() / POINTS_NARROWER, accuracy.maximumUnknowns());
-        PointSolution solved = PointSolution.of(
-                composition.section(), narrow, (section, asked) -> SolutionBytes.asKept(solving.solve(section, asked)));
+        PointSolution solved = PointSolution.of(composition.section(), narrow, solving);
         double factor = setup.exposure().factor() > 0 ? setup.exposure().factor() : 1;
         return new PointResult(
                 detail,
@@ -107,38 +103,23 @@ public final class BridgeComputers {
         Composition composition = detail.drawing() instanceof HandDrawing byHand
                 ? byHand.composition()
                 : Composer.compose(detail, setup, library);
-        Solution heatFlow = SolutionBytes.asKept(solving.solve(composition.heatFlow(), accuracy));
+        Solution heatFlow = solving.solve(composition.heatFlow(), accuracy);
         Solution surface = surfaceTemperature(composition, accuracy, solving);
         return result(detail, setup, composition, heatFlow, surface);
     }
 
     /**
      * The solution the lowest surface temperature is read from. A coupling within 1e-4 leaves a corner's temperature off by
-     * some hundredths of the difference, since the error of a point goes with the root of the energy's; so the width is
-     * narrowed until the last refinement changed the temperature by no more than {@link #STEADY}.
+     * some hundredths of the difference, since the error of a point goes with the root of the energy's; so the refinement is
+     * aimed at the coldest point, until its error is estimated at no more than a thousandth of the difference.
      */
     private static Solution surfaceTemperature(Composition composition, Accuracy accuracy, SectionSolving solving) {
-        double width = accuracy.relativeWidth();
-        Solution solution;
-        int narrower = 0;
-        do {
-            width /= 10;
-            solution = solving.solve(composition.surfaceTemperature(), new Accuracy(width, accuracy.maximumUnknowns()));
-            narrower++;
-        } while (narrower < 3 && !steady(solution));
-        return solution;
-    }
-
-    private static boolean steady(Solution solution) {
-        double highest = solution.section()
-                .environments()
-                .collectDouble(each -> each.temperature())
-                .max();
-        double lowest = solution.section()
-                .environments()
-                .collectDouble(each -> each.temperature())
-                .min();
-        return Math.abs(solution.surface(Surroundings.INDOOR).change()) <= STEADY * (highest - lowest);
+        Section section = composition.surfaceTemperature();
+        double highest =
+                section.environments().collectDouble(each -> each.temperature()).max();
+        double lowest =
+                section.environments().collectDouble(each -> each.temperature()).min();
+        return solving.solve(section, SectionSolving.aimed(accuracy, Surroundings.INDOOR, highest - lowest));
     }
 
     private static JunctionResult result(

@@ -28,11 +28,6 @@ public record PointSolution(
     /** Rsi for surface temperatures, m²·K/W (ISO 13788:2012, from memory). */
     private static final double SURFACE_TEMPERATURE_RSI = 0.25;
 
-    /** Of the temperature difference: a tenth of what fRsi is printed to. */
-    private static final double STEADY = 0.001;
-
-    private static final int MOST_ROUNDS = 3;
-
     /**
      * Solves a section.
      *
@@ -53,20 +48,11 @@ public record PointSolution(
                 coldest.at());
     }
 
-    /** Narrows until the last refinement changed the temperature by no more than {@link #STEADY}, or three times. */
     private static SurfaceTemperature<Point> coldest(PointSection section, Accuracy accuracy, SectionSolving solving) {
-        double width = accuracy.relativeWidth();
-        double steady = STEADY * (section.indoorTemperature() - section.outdoorTemperature());
-        SurfaceTemperature<Point> coldest;
-        int round = 0;
-        do {
-            coldest = solving.solve(
-                            section.withInterior(SURFACE_TEMPERATURE_RSI).section(),
-                            new Accuracy(width, accuracy.maximumUnknowns()))
-                    .surface(PointSection.INDOOR);
-            width /= 10;
-            round++;
-        } while (round < MOST_ROUNDS && Math.abs(coldest.change()) > steady);
-        return coldest;
+        double difference = Math.abs(section.indoorTemperature() - section.outdoorTemperature());
+        return solving.solve(
+                        section.withInterior(SURFACE_TEMPERATURE_RSI).section(),
+                        SectionSolving.aimed(accuracy, PointSection.INDOOR, difference))
+                .surface(PointSection.INDOOR);
     }
 }

@@ -11,14 +11,19 @@ import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.SurfaceTemperature;
+import coldseam.conduction.solve.Conduction;
+import java.io.BufferedInputStream;
+import java.io.BufferedOutputStream;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.util.zip.GZIPInputStream;
-import java.util.zip.GZIPOutputStream;
+import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
+import java.util.zip.InflaterInputStream;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -26,7 +31,14 @@ import org.eclipse.collections.impl.factory.Lists;
 /** Questions and answers of the solver as bytes; doubles keep every bit. */
 public final class SolutionBytes {
 
+    private static final int BUFFER = 1 << 16;
+
     private SolutionBytes() {}
+
+    /** Packed as fast as can be: the last tenth of the size costs most of the time. */
+    private static OutputStream quick(OutputStream out) {
+        return new DeflaterOutputStream(out, new Deflater(Deflater.BEST_SPEED));
+    }
 
     /** What was asked, for its hash; every part that can change the answer. */
     static byte[] question(Section section, Accuracy accuracy) {
@@ -36,6 +48,8 @@ public final class SolutionBytes {
             out.writeUTF(section.symmetry().name());
             out.writeDouble(accuracy.relativeWidth());
             out.writeInt(accuracy.maximumUnknowns());
+            out.writeUTF(accuracy.aim().map(Accuracy.Aim::environment).orElse(""));
+            out.writeDouble(accuracy.aim().map(Accuracy.Aim::kelvin).orElse(0.0));
             out.writeInt(section.regions().size());
             for (var region : section.regions()) {
                 out.writeUTF(region.material());
@@ -66,15 +80,10 @@ public final class SolutionBytes {
         return bytes.toByteArray();
     }
 
-    /** A solution as it is read back: whether or not it is kept, a sheet drawn from it has the same digits. */
-    public static Solution asKept(Solution solution) {
-        return read(write(solution), solution.section(), solution.accuracy());
-    }
-
     /** An answer without its section and accuracy, which the reader knows. */
     static byte[] write(Solution solution) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (DataOutputStream out = new DataOutputStream(new GZIPOutputStream(bytes))) {
+        try (DataOutputStream out = new DataOutputStream(new BufferedOutputStream(quick(bytes), BUFFER))) {
             out.writeInt(solution.couplings().size());
             for (Coupling coupling : solution.couplings()) {
                 out.writeUTF(coupling.first());
@@ -106,7 +115,7 @@ public final class SolutionBytes {
             for (String note : solution.notes()) {
                 out.writeUTF(note);
             }
-            KeptField.of(solution.field()).write(out);
+            solution.field().write(out);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
@@ -115,7 +124,8 @@ public final class SolutionBytes {
 
     /** The answer to a question. */
     static Solution read(byte[] content, Section section, Accuracy accuracy) {
-        try (DataInputStream in = new DataInputStream(new GZIPInputStream(new ByteArrayInputStream(content)))) {
+        try (DataInputStream in = new DataInputStream(
+                new BufferedInputStream(new InflaterInputStream(new ByteArrayInputStream(content)), BUFFER))) {
             ImmutableList<Coupling> couplings = list(in, () -> new Coupling(in.readUTF(), in.readUTF(), interval(in)));
             ImmutableList<HeatFlow> flows = list(in, () -> new HeatFlow(in.readUTF(), interval(in)));
             ImmutableList<SurfaceTemperature<Point>> surfaces =
@@ -132,7 +142,7 @@ public final class SolutionBytes {
                     flows,
                     surfaces,
                     probes,
-                    KeptField.read(in, section),
+                    Conduction.readField(in, section),
                     accuracy,
                     outcome,
                     unknowns,

@@ -56,7 +56,7 @@ public final class SolutionStore implements SectionSolving {
         }
         Solution solved = solver.solve(section, accuracy);
         write(entry, solved);
-        return SolutionBytes.asKept(solved);
+        return solved;
     }
 
     /** Where the answer is kept; two characters of folder keep each folder small. */

@@ -1,0 +1,184 @@
+package coldseam.conduction.field;
+
+import coldseam.conduction.Point;
+import coldseam.conduction.Section;
+import coldseam.conduction.TemperatureField;
+import coldseam.conduction.arrange.Lattice;
+import coldseam.conduction.mesh.Mesh;
+import coldseam.conduction.mesh.TriangleIndex;
+import java.io.DataInput;
+import java.io.DataOutput;
+import java.io.IOException;
+import java.util.Arrays;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/**
+ * A solution's temperatures: a quadratic in every triangle of the last mesh, continuous across their sides. It is what is
+ * kept, drawn and probed; nothing in it changes.
+ *
+ * <p>Triangle t has six nodes, its corners anticlockwise and the middles of the sides opposite them, of which each has a
+ * place on the lattice and a temperature in °C. A point's triangle is found through boxes, made when first asked for.
+ */
+public final class TriangleField implements TemperatureField {
+
+    private final Lattice lattice;
+    private final Mesh mesh;
+    private final double[] temperature;
+    private final double[] gap;
+    private final Section section;
+    private volatile TriangleIndex index;
+
+    private TriangleField(Section section, Lattice lattice, Mesh mesh, double[] temperature, double[] gap) {
+        this.section = section;
+        this.lattice = lattice;
+        this.mesh = mesh;
+        this.temperature = temperature;
+        this.gap = gap;
+    }
+
+    /**
+     * The field on a mesh as it is now.
+     *
+     * @param temperature of each node, °C
+     * @param gap of each triangle, W/(m·K), or W/K if axisymmetric
+     */
+    static TriangleField of(Section section, Lattice lattice, Mesh mesh, double[] temperature, double[] gap) {
+        return new TriangleField(
+                section,
+                lattice,
+                mesh.frozen(),
+                Arrays.copyOf(temperature, mesh.nodes),
+                Arrays.copyOf(gap, mesh.triangles));
+    }
+
+    @Override
+    public void write(DataOutput out) throws IOException {
+        out.writeDouble(lattice.size());
+        out.writeDouble(lattice.step());
+        out.writeLong(lattice.originX());
+        out.writeLong(lattice.originY());
+        out.writeDouble(lattice.close());
+        out.writeInt(mesh.nodes);
+        for (int v = 0; v < mesh.nodes; v++) {
+            out.writeDouble(mesh.x[v]);
+            out.writeDouble(mesh.y[v]);
+            out.writeDouble(temperature[v]);
+        }
+        out.writeInt(mesh.triangles);
+        for (int t = 0; t < mesh.triangles; t++) {
+            for (int i = 6 * t; i < 6 * t + 6; i++) {
+                out.writeInt(mesh.node[i]);
+            }
+            out.writeInt(mesh.region[t]);
+            out.writeDouble(gap[t]);
+        }
+    }
+
+    /**
+     * Reads what {@link #write} wrote.
+     *
+     * @param section the one that was solved
+     */
+    public static TriangleField read(DataInput in, Section section) throws IOException {
+        Lattice lattice = new Lattice(in.readDouble(), in.readDouble(), in.readLong(), in.readLong(), in.readDouble());
+        int nodes = in.readInt();
+        double[] x = new double[nodes];
+        double[] y = new double[nodes];
+        double[] temperature = new double[nodes];
+        for (int v = 0; v < nodes; v++) {
+            x[v] = in.readDouble();
+            y[v] = in.readDouble();
+            temperature[v] = in.readDouble();
+        }
+        int triangles = in.readInt();
+        int[] node = new int[6 * triangles];
+        int[] region = new int[triangles];
+        double[] gap = new double[triangles];
+        for (int t = 0; t < triangles; t++) {
+            for (int i = 6 * t; i < 6 * t + 6; i++) {
+                node[i] = in.readInt();
+            }
+            region[t] = in.readInt();
+            gap[t] = in.readDouble();
+        }
+        return new TriangleField(section, lattice, Mesh.frozen(node, x, y, region), temperature, gap);
+    }
+
+    /** How many triangles there are. */
+    public int triangles() {
+        return mesh.triangles;
+    }
+
+    private int find(double x, double y, double[] l) {
+        TriangleIndex made = index;
+        if (made == null) {
+            made = new TriangleIndex(mesh, lattice.close());
+            index = made;
+        }
+        return made.find(lattice.stepsX(x), lattice.stepsY(y), l);
+    }
+
+    @Override
+    public double temperatureAt(double x, double y) {
+        double[] l = new double[3];
+        int t = find(x, y, l);
+        if (t < 0) {
+            return Double.NaN;
+        }
+        int o = 6 * t;
+        double sum = 0;
+        for (int i = 0; i < 3; i++) {
+            sum += l[i] * (2 * l[i] - 1) * temperature[mesh.node[o + i]];
+            sum += 4 * l[(i + 1) % 3] * l[(i + 2) % 3] * temperature[mesh.node[o + 3 + i]];
+        }
+        return sum;
+    }
+
+    @Override
+    public double[] fluxAt(double x, double y) {
+        double[] l = new double[3];
+        int t = find(x, y, l);
+        if (t < 0) {
+            return new double[] {Double.NaN, Double.NaN};
+        }
+        int o = 6 * t;
+        double gx = 0;
+        double gy = 0;
+        double area2 = 0;
+        for (int i = 0; i < 3; i++) {
+            int j = (i + 1) % 3;
+            int k = (i + 2) % 3;
+            int a = mesh.node[o + j];
+            int b = mesh.node[o + k];
+            double c = (4 * l[i] - 1) * temperature[mesh.node[o + i]]
+                    + 4 * l[k] * temperature[mesh.node[o + 3 + j]]
+                    + 4 * l[j] * temperature[mesh.node[o + 3 + k]];
+            gx += c * (mesh.y[a] - mesh.y[b]);
+            gy += c * (mesh.x[b] - mesh.x[a]);
+            area2 += mesh.x[a] * mesh.y[b] - mesh.x[b] * mesh.y[a];
+        }
+        double f = -section.regions().get(mesh.region[t]).conductivity() / (area2 * lattice.step());
+        return new double[] {f * gx, f * gy};
+    }
+
+    @Override
+    public ImmutableList<ImmutableList<Point>> isotherm(double value) {
+        return new Isotherm(mesh, temperature, lattice).lines(value);
+    }
+
+    @Override
+    public ImmutableList<Cell> cells() {
+        MutableList<Cell> all = Lists.mutable.withInitialCapacity(mesh.triangles);
+        for (int t = 0; t < mesh.triangles; t++) {
+            all.add(new Cell(mesh.region[t], corner(t, 0), corner(t, 1), corner(t, 2), gap[t]));
+        }
+        return all.toImmutable();
+    }
+
+    private Point corner(int t, int i) {
+        int v = mesh.node[6 * t + i];
+        return new Point(lattice.metresX(mesh.x[v]), lattice.metresY(mesh.y[v]));
+    }
+}
