@@ -2,6 +2,8 @@ package coldseam.audit;
 
 import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.PointResult;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -33,9 +35,9 @@ public record Audit(
         Verdict verdict,
         ImmutableList<SideSummary> sides,
         ImmutableList<AssemblyRow> assemblies,
-        ImmutableList<JunctionSheet> sheets,
+        ImmutableList<BridgeSheet<JunctionResult>> sheets,
         ImmutableList<JunctionRow> junctions,
-        ImmutableList<PointSheet> pointSheets,
+        ImmutableList<BridgeSheet<PointResult>> pointSheets,
         ImmutableList<PointRow> points,
         HeatLoss heatLoss,
         ImmutableList<Finding> findings,

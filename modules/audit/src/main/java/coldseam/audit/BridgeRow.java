@@ -18,7 +18,7 @@ public sealed interface BridgeRow permits JunctionRow, PointRow {
     ImmutableList<Surface> surfaces();
 
     /** Its sheet; empty where nothing could be computed. */
-    Optional<? extends BridgeSheet> sheet();
+    Optional<? extends BridgeSheet<?>> sheet();
 
     /** psi, W/(m·K), in the site's dimension system, or chi, W/K. */
     Interval transmittance();
@@ -41,7 +41,7 @@ public sealed interface BridgeRow permits JunctionRow, PointRow {
     }
 
     /** Whether it is one of those that a sheet stands for. */
-    default boolean isOn(BridgeSheet other) {
+    default boolean isOn(BridgeSheet<?> other) {
         return sheet().filter(own -> own.id().equals(other.id())).isPresent();
     }
 }

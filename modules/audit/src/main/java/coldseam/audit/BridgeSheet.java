@@ -1,61 +1,66 @@
 package coldseam.audit;
 
 import coldseam.conduction.Interval;
-import coldseam.envelope.Control;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
-import coldseam.junctions.detail.Connection;
-import coldseam.junctions.detail.Cost;
+import coldseam.junctions.BridgeResult;
+import coldseam.junctions.JunctionResult;
 import java.util.Optional;
-import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.list.ImmutableList;
 
-/** One computed bridge, a junction or a point, for all the places it stands for. */
-public sealed interface BridgeSheet permits JunctionSheet, PointSheet {
-
-    /** Such as "J3" or "P1", in the order of the report. */
-    String id();
+/**
+ * One computed bridge, a junction or a point, for all the places it stands for.
+ *
+ * @param <R> what is computed of it: of a junction, or of a point
+ * @param id such as "J3" or "P1", in the order of the report
+ * @param result computed; for edges with an own psi too, where a detail is chosen
+ * @param best the best option of the catalogue for the same setup; empty where it is this one, or where none fits
+ * @param options all of the catalogue that fit the same setup, from worst to best as it ranks them
+ * @param places names of the shell's edges, or of the house file's sets of points
+ * @param size of all of them: m in the site's dimension system, or how many
+ * @param chosen whether the house file chose the detail
+ * @param dewPointHumidity indoor relative humidity, 0 to 1, at which the coldest point reaches the dew point at the design
+ *     temperatures; 1 where it never does
+ * @param mouldHumidity the same for the mould limit, 80 % on the surface
+ */
+public record BridgeSheet<R extends BridgeResult>(
+        String id,
+        R result,
+        Optional<R> best,
+        ImmutableList<R> options,
+        ImmutableList<String> places,
+        double size,
+        boolean chosen,
+        double dewPointHumidity,
+        double mouldHumidity) {
 
     /** What kind of bridge it is, in plain words. */
-    String kind();
+    public String kind() {
+        return result.detail().kind().label();
+    }
 
-    /** Whether the house file chose the detail. */
-    boolean chosen();
+    /** What is computed of a junction; empty of a point. */
+    public Optional<JunctionResult> junction() {
+        return result instanceof JunctionResult junction ? Optional.of(junction) : Optional.empty();
+    }
 
-    /** Its detail. */
-    Option option();
+    /** psi with external dimensions, W/(m·K), or chi, W/K. */
+    public Interval external() {
+        return result.psiOrChi(DimensionSystem.EXTERNAL);
+    }
 
-    /** The best option of the catalogue for the same setup; empty where it is this one, or where none fits. */
-    Optional<Option> better();
-
-    /** How its detail says that air, water and vapour control pass. */
-    ImmutableMap<Control, Connection> connections();
+    /** From external to internal psi at the middle, W/(m·K); zero of a chi. */
+    public double toInternal() {
+        return result.psiOrChi(DimensionSystem.INTERNAL).middle() - external().middle();
+    }
 
     /** fRsi; an estimate. */
-    double temperatureFactor();
-
-    /** Indoor relative humidity, 0 to 1, at which the coldest point reaches the dew point at the design temperatures. */
-    double dewPointHumidity();
-
-    /** The same for the mould limit, 80 % on the surface. */
-    double mouldHumidity();
+    public double temperatureFactor() {
+        return result.temperatureFactor();
+    }
 
     /** Of psi, W/(m·K), or of chi, W/K. */
-    Dimension dimension();
-
-    /**
-     * A detail as it is compared.
-     *
-     * @param id in the catalogue
-     * @param name plain
-     * @param external psi with external dimensions, or chi
-     * @param internal psi with internal dimensions, or chi
-     * @param cost where somebody gave one
-     */
-    record Option(String id, String name, Interval external, Interval internal, Optional<Cost> cost) {
-
-        /** In a dimension system. */
-        public Interval in(DimensionSystem system) {
-            return system == DimensionSystem.EXTERNAL ? external : internal;
-        }
+    public Dimension dimension() {
+        return result.dimension();
     }
 }

@@ -21,7 +21,7 @@ public record Finding(
         Severity severity,
         ImmutableList<Breach> breaches,
         Subject subject,
-        Optional<BridgeSheet> sheet,
+        Optional<BridgeSheet<?>> sheet,
         Optional<Interval> loss,
         OptionalDouble moneyPerYear) {
 

@@ -3,6 +3,7 @@ package coldseam.audit;
 import coldseam.conduction.Interval;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.JunctionResult;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -20,7 +21,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 public record JunctionRow(
         Edge edge,
-        Optional<JunctionSheet> sheet,
+        Optional<BridgeSheet<JunctionResult>> sheet,
         Interval psi,
         double length,
         double factor,

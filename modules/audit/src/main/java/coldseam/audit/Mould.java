@@ -1,6 +1,7 @@
 package coldseam.audit;
 
 import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
+import coldseam.junctions.JunctionResult;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
@@ -31,7 +32,7 @@ public record Mould(
      * @param humidityInCriticalMonth the same in the month that asks for most; empty without months
      */
     public record Surface(
-            JunctionSheet sheet,
+            BridgeSheet<JunctionResult> sheet,
             double temperatureFactor,
             double humidityAtDesign,
             OptionalDouble humidityInCriticalMonth) {}
@@ -42,7 +43,7 @@ public record Mould(
     }
 
     /** Whether a junction's surface is among some of these. */
-    public static boolean among(ImmutableList<Surface> some, JunctionSheet sheet) {
+    public static boolean among(ImmutableList<Surface> some, BridgeSheet<JunctionResult> sheet) {
         return some.anySatisfy(surface -> surface.sheet().id().equals(sheet.id()));
     }
 

@@ -4,6 +4,7 @@ import coldseam.conduction.Interval;
 import coldseam.envelope.PointBridges;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.PointResult;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -26,7 +27,7 @@ public record PointRow(
         PointKind kind,
         Surface surface,
         int number,
-        Optional<PointSheet> sheet,
+        Optional<BridgeSheet<PointResult>> sheet,
         Interval chi,
         double factor,
         BridgeSource source,

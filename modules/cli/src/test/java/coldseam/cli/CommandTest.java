@@ -282,10 +282,13 @@ class CommandTest {
                 err.contains("got \"ground floor suoth wall\"; allowed: one of lowest floor, ground floor south wall"),
                 err);
         assertTrue(err.contains("a surface or opening beside \"" + WALL + "\"; got \"ground floor north wall\""), err);
-        assertTrue(err.contains("got \"arn\"; allowed: one of arm, plate, stands out; did you mean \"arm\"?"), err);
         assertTrue(
                 err.contains(
-                        "plate is out of the range of \"bracket-steel\"; got 1000.0 mm; allowed: 60.0 mm to 300.0 mm"),
+                        "bracket-steel has no such parameter; got \"arn\"; allowed: arm, plate, stands out; did you mean \"arm\"?"),
+                err);
+        assertTrue(
+                err.contains(
+                        "the parameter plate of bracket-steel is out of the detail's range; got 1.00 m; allowed: 60 mm to 300 mm"),
                 err);
         assertTrue(err.contains("parameters belong to a detail; got \"arm\""), err);
         assertTrue(err.contains("fasteners are counted once, in U or as points; got \"e\" on \"" + WALL + "\""), err);

@@ -6,9 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
-import coldseam.audit.JunctionSheet;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.JunctionResult;
 import coldseam.report.pdf.Paper;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.VerdictWords;
@@ -95,7 +96,7 @@ class PdfReportTest {
 
     @Test
     void hasASheetForEveryJunctionWithBothPsiValues() {
-        for (JunctionSheet sheet : AUDIT.sheets()) {
+        for (BridgeSheet<JunctionResult> sheet : AUDIT.sheets()) {
             assertTrue(TEXT.contains(sheet.id() + " · "), sheet.id());
             assertTrue(TEXT.contains(sheet.result().detail().name()), sheet.id());
         }

@@ -12,12 +12,12 @@ import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.Breach;
 import coldseam.audit.BridgeRow;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.HoldPoint;
 import coldseam.audit.JunctionRow;
-import coldseam.audit.JunctionSheet;
 import coldseam.audit.MoistureCheck;
 import coldseam.audit.Mould;
 import coldseam.audit.Note;
@@ -54,6 +54,7 @@ import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Side;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.JunctionResult;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
@@ -133,8 +134,8 @@ final class SampleAudit {
     /** The sample under another name, to see how documents bear it. */
     static Audit create(String name) {
         Shell shell = shell();
-        ImmutableList<JunctionSheet> sheets = Lists.immutable.of(
-                new JunctionSheet(
+        ImmutableList<BridgeSheet<JunctionResult>> sheets = Lists.immutable.of(
+                new BridgeSheet<>(
                         "J1",
                         SampleJunctions.slabEdge(false),
                         Optional.of(SampleJunctions.slabEdge(true)),
@@ -146,7 +147,7 @@ final class SampleAudit {
                         false,
                         0.52,
                         0.41),
-                new JunctionSheet(
+                new BridgeSheet<>(
                         "J2",
                         SampleJunctions.roofEdge(),
                         Optional.empty(),
@@ -187,14 +188,12 @@ final class SampleAudit {
                                 Lists.immutable.of(
                                         "the board stands tight on the footing",
                                         "its top edge is under the wall board"),
-                                Lists.immutable.of(sheets.get(0)),
-                                Lists.immutable.empty()),
+                                Lists.immutable.of(sheets.get(0))),
                         new HoldPoint(
                                 "Roof edge before the metal cap",
                                 "the cap",
                                 Lists.immutable.of("wall board and roof board meet without a gap"),
-                                Lists.immutable.of(sheets.get(1)),
-                                Lists.immutable.empty())),
+                                Lists.immutable.of(sheets.get(1)))),
                 Lists.immutable.of(new Note.EdgeInsulationInSection()));
     }
 
@@ -268,7 +267,7 @@ final class SampleAudit {
                         20));
     }
 
-    private static Mould mould(ImmutableList<JunctionSheet> sheets) {
+    private static Mould mould(ImmutableList<BridgeSheet<JunctionResult>> sheets) {
         return new Mould(
                 0.7,
                 0.75,
@@ -328,8 +327,9 @@ final class SampleAudit {
                 new SideSummary(Side.ABOVE, 80, 0, 1, 0.145));
     }
 
-    private static JunctionRow row(Edge edge, ImmutableList<JunctionSheet> sheets) {
-        Optional<JunctionSheet> sheet = sheets.detectOptional(s -> s.edges().contains(edge.name()));
+    private static JunctionRow row(Edge edge, ImmutableList<BridgeSheet<JunctionResult>> sheets) {
+        Optional<BridgeSheet<JunctionResult>> sheet =
+                sheets.detectOptional(s -> s.places().contains(edge.name()));
         Interval psi = sheet.map(s -> s.result().psiExternal()).orElse(Interval.of(-0.062));
         return new JunctionRow(
                 edge,
@@ -416,7 +416,7 @@ final class SampleAudit {
 
     private static ImmutableList<Finding> findings(Shell shell, ImmutableList<JunctionRow> rows) {
         ImmutableList<JunctionRow> slab = rows.select(row -> row.edge().kind() == JunctionKind.SLAB_EDGE);
-        JunctionSheet sheet = slab.getFirst().sheet().orElseThrow();
+        BridgeSheet<JunctionResult> sheet = slab.getFirst().sheet().orElseThrow();
         ImmutableList<BridgeRow> corners =
                 Lists.immutable.ofAll(rows.select(row -> row.edge().kind() == JunctionKind.OUTSIDE_CORNER));
         return Lists.immutable.of(

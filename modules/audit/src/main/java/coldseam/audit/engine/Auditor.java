@@ -49,21 +49,24 @@ public final class Auditor {
      * @param progress hears how far it has come
      */
     public Audit audit(House house, Shell shell, String inputDigest, Progress progress) {
-        ComputedJunctions junctions = junctions(house, shell, progress);
+        ComputedJunctions junctions = ComputedJunctions.of(
+                house, new JunctionPlan(house, shell, catalogue).plan(), catalogue, computer, progress);
         SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions));
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
-        ComputedPoints points = new ComputedPoints.Run(house, catalogue, computer)
-                .compute(HousePoints.of(house, shell, surfaceHeats, heats), progress);
+        ComputedPoints points = ComputedPoints.of(
+                house, HousePoints.of(house, shell, surfaceHeats, heats), catalogue, computer, progress);
         HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), points.rows()).compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats);
         Moisture moisture = new Moisture(house);
         ImmutableList<AssemblyRow> assemblies = assemblies(house, heats, moisture);
         Mould mould = moisture.mould(junctions.sheets());
+        ImmutableList<BridgeSheet<?>> sheets =
+                Lists.immutable.<BridgeSheet<?>>ofAll(junctions.sheets()).newWithAll(points.sheets());
         ImmutableList<Finding> findings = Findings.of(new Facts(
                 house,
                 shell,
                 heats.toImmutableMap(heat -> heat.surface().name(), SurfaceHeat::transmittance),
-                Lists.immutable.<BridgeSheet>ofAll(junctions.sheets()).newWithAll(points.sheets()),
+                sheets,
                 Lists.immutable.<BridgeRow>ofAll(junctions.rows()).newWithAll(points.rows()),
                 assemblies,
                 mould,
@@ -84,7 +87,7 @@ public final class Auditor {
                 findings,
                 mould,
                 terraces,
-                HoldPoints.of(junctions.sheets(), points.sheets()),
+                HoldPoints.of(sheets),
                 surfaceHeats.notes().newWithAll(warnings(heats)));
     }
 
@@ -96,13 +99,6 @@ public final class Auditor {
                         && row.sheet()
                                 .flatMap(sheet -> sheet.result().setup().ground())
                                 .isPresent());
-    }
-
-    private ComputedJunctions junctions(House house, Shell shell, Progress progress) {
-        ImmutableList<PlannedEdge> edges = new JunctionPlan(house, shell, catalogue).plan();
-        JunctionRun run = new JunctionRun(catalogue, computer, progress);
-        run.compute(edges);
-        return ComputedJunctions.of(house, edges, run);
     }
 
     private static ImmutableList<Note> warnings(ImmutableList<SurfaceHeat> heats) {

@@ -1,13 +1,13 @@
 package coldseam.audit.engine;
 
 import coldseam.assemblies.window.WindowTransmittance;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.HeatLoss.Group;
 import coldseam.audit.HeatLoss.Line;
 import coldseam.audit.HeatLoss.Part;
 import coldseam.audit.JunctionRow;
-import coldseam.audit.JunctionSheet;
 import coldseam.audit.PointRow;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
@@ -131,7 +131,7 @@ final class HeatLossTable {
         static Key of(JunctionRow row) {
             return new Key(
                     row.edge().kind(),
-                    row.sheet().filter(sheet -> row.source().computed()).map(JunctionSheet::id),
+                    row.sheet().filter(sheet -> row.source().computed()).map(BridgeSheet::id),
                     row.source(),
                     row.psi(),
                     row.factor());
@@ -231,7 +231,7 @@ final class HeatLossTable {
     }
 
     private Optional<JunctionResult> computed(JunctionRow row) {
-        return row.sheet().map(JunctionSheet::result);
+        return row.sheet().map(BridgeSheet::result);
     }
 
     /** W/(m·K): psi in the other system minus psi in the site's, exactly Σ U·Δl of the section. */

@@ -44,10 +44,9 @@ import static coldseam.envelope.JunctionKind.WALL_THICKNESS_CHANGE;
 import static coldseam.envelope.JunctionKind.WALL_TO_TERRACE;
 import static coldseam.envelope.JunctionKind.WALL_UNDER_OVERHANG;
 
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.HoldPoint;
-import coldseam.audit.JunctionSheet;
-import coldseam.audit.PointSheet;
-import coldseam.envelope.JunctionKind;
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.PointKind;
 import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
@@ -61,26 +60,10 @@ final class HoldPoints {
     /**
      * A stop in the order of building.
      *
-     * @param kinds of junction it belongs to; it is left out where the house has none of them, unless {@code always}
-     * @param points kinds of point it belongs to, likewise
+     * @param kinds of bridge it belongs to; it is left out where the house has none of them, unless {@code always}
      */
     private record Stop(
-            String name,
-            String before,
-            boolean always,
-            ImmutableList<String> lookAt,
-            ImmutableSet<JunctionKind> kinds,
-            ImmutableSet<PointKind> points) {
-
-        Stop(
-                String name,
-                String before,
-                boolean always,
-                ImmutableList<String> lookAt,
-                ImmutableSet<JunctionKind> kinds) {
-            this(name, before, always, lookAt, kinds, Sets.immutable.empty());
-        }
-    }
+            String name, String before, boolean always, ImmutableList<String> lookAt, ImmutableSet<BridgeKind> kinds) {}
 
     private static final ImmutableList<Stop> STOPS = Lists.immutable.of(
             new Stop(
@@ -152,7 +135,6 @@ final class HoldPoints {
                             "their number against the plan, and what stands under each foot",
                             "each sealed where it goes through the airtight layer",
                             "boards tight around them, the slit foamed"),
-                    Sets.immutable.empty(),
                     Sets.immutable.of(
                             PointKind.STEEL_POST,
                             PointKind.TIMBER_POST,
@@ -225,14 +207,17 @@ final class HoldPoints {
                             "each elevation whole, and close up",
                             "second layer with joints away from the first's",
                             "gaps wider than 3 mm filled, nothing pressed flat"),
-                    Sets.immutable.of(OUTSIDE_CORNER, INSIDE_CORNER, INTERMEDIATE_FLOOR, WALL_UNDER_OVERHANG),
-                    Sets.immutable.of(PointKind.FASTENER)),
+                    Sets.immutable.of(
+                            OUTSIDE_CORNER,
+                            INSIDE_CORNER,
+                            INTERMEDIATE_FLOOR,
+                            WALL_UNDER_OVERHANG,
+                            PointKind.FASTENER)),
             new Stop(
                     "Pipes, cables and vents",
                     "their openings are covered",
                     true,
                     Lists.immutable.of("each sealed in the airtight layer and packed with insulation"),
-                    Sets.immutable.empty(),
                     Sets.immutable.of(PointKind.PIPE, PointKind.DUCT)),
             new Stop(
                     "Caps and flashings",
@@ -260,25 +245,19 @@ final class HoldPoints {
     }
 
     /** Those that this house has, with the sheets they belong to and what their details ask to be photographed. */
-    static ImmutableList<HoldPoint> of(ImmutableList<JunctionSheet> sheets, ImmutableList<PointSheet> points) {
+    static ImmutableList<HoldPoint> of(ImmutableList<BridgeSheet<?>> sheets) {
         return STOPS.collect(stop -> {
-                    ImmutableList<JunctionSheet> own = sheets.select(sheet ->
-                            stop.kinds().contains(sheet.result().setup().kind()));
-                    ImmutableList<PointSheet> ownPoints = points.select(sheet ->
-                            stop.points().contains(sheet.result().detail().kind()));
-                    ImmutableList<String> photographs = own.flatCollect(
-                                    sheet -> sheet.result().detail().photographs())
-                            .newWithAll(ownPoints.flatCollect(
-                                    sheet -> sheet.result().detail().photographs()));
+                    ImmutableList<BridgeSheet<?>> own = sheets.select(sheet ->
+                            stop.kinds().contains(sheet.result().detail().kind()));
                     return new HoldPoint(
                             stop.name(),
                             stop.before(),
                             stop.lookAt()
-                                    .newWithAll(photographs)
+                                    .newWithAll(own.flatCollect(
+                                            sheet -> sheet.result().detail().photographs()))
                                     .collect(HoldPoints::item)
                                     .distinct(),
-                            own,
-                            ownPoints);
+                            own);
                 })
                 .zip(STOPS)
                 .select(pair -> pair.getTwo().always() || pair.getOne().sheets().notEmpty())

@@ -6,10 +6,12 @@ import coldseam.envelope.House;
 import coldseam.envelope.Opening;
 import coldseam.envelope.PointBridges;
 import coldseam.envelope.PointBridges.Count;
+import coldseam.envelope.PointKind;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.PointSetup;
+import coldseam.junctions.catalogue.Catalogue;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -25,6 +27,15 @@ public record HousePoints(PointBridges points, Surface surface, Optional<PointSe
 
     /** Numbers that differ from a whole one by no more than this are that one. */
     private static final double WHOLE = 1e-6;
+
+    /** What goes through; of the chosen detail, where the house file does not say. */
+    public PointKind kind(Catalogue catalogue) {
+        return points.kind()
+                .orElseGet(() -> catalogue
+                        .find(points.detail().orElseThrow())
+                        .orElseThrow()
+                        .point());
+    }
 
     /** In the house file's order; those on a surface that the shell has not are left out. */
     public static ImmutableList<HousePoints> of(House house, Shell shell) {

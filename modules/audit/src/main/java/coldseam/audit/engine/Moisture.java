@@ -8,13 +8,14 @@ import coldseam.assemblies.moisture.MonthlyClimate;
 import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
 import coldseam.assemblies.moisture.SurfaceHumidity;
 import coldseam.assemblies.moisture.VapourStack;
-import coldseam.audit.JunctionSheet;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.MoistureCheck;
 import coldseam.audit.Mould;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Climate;
 import coldseam.envelope.House;
 import coldseam.envelope.Site;
+import coldseam.junctions.JunctionResult;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -31,7 +32,7 @@ final class Moisture {
     }
 
     /** What the junctions' coldest surfaces bear. */
-    Mould mould(ImmutableList<JunctionSheet> sheets) {
+    Mould mould(ImmutableList<BridgeSheet<JunctionResult>> sheets) {
         double designNeed = SurfaceHumidity.temperatureFactorNeeded(
                 site.indoorTemperature(),
                 site.outdoorTemperature(),
@@ -54,7 +55,7 @@ final class Moisture {
                 site.indoorTemperature());
     }
 
-    private Mould.Surface surface(JunctionSheet sheet, Optional<MonthlyTemperatureFactor> monthly) {
+    private Mould.Surface surface(BridgeSheet<JunctionResult> sheet, Optional<MonthlyTemperatureFactor> monthly) {
         double factor = sheet.result().temperatureFactor();
         OptionalDouble inMonth = OptionalDouble.empty();
         if (monthly.isPresent()) {

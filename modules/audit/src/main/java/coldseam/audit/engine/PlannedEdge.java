@@ -5,7 +5,6 @@ import coldseam.envelope.shell.Edge;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.Detail;
 import java.util.Optional;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -23,14 +22,4 @@ record PlannedEdge(
         Optional<JunctionSetup> setup,
         ImmutableList<Detail> candidates,
         boolean chosen,
-        Optional<OwnPsi> own) {
-
-    /** A detail for a setup: what is computed once, however many edges ask. */
-    record Question(Detail detail, JunctionSetup setup) {}
-
-    /** The questions of the candidates. */
-    ImmutableList<Question> questions() {
-        return setup.map(each -> candidates.collect(detail -> new Question(detail, each)))
-                .orElse(Lists.immutable.empty());
-    }
-}
+        Optional<OwnPsi> own) {}

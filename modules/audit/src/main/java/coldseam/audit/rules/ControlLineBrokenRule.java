@@ -3,7 +3,6 @@ package coldseam.audit.rules;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.JunctionSheet;
 import coldseam.audit.Value;
 import coldseam.envelope.Control;
 import coldseam.junctions.ControlLine;
@@ -23,7 +22,7 @@ public final class ControlLineBrokenRule extends SheetRule {
      * @param lines of that sheet
      * @param layers of all the sheets
      */
-    public record Found(BridgeSheet worst, ImmutableList<ControlLine> lines, ImmutableList<Control> layers)
+    public record Found(BridgeSheet<?> worst, ImmutableList<ControlLine> lines, ImmutableList<Control> layers)
             implements Evidence {
 
         /** Whether some layer changes to the other side of the insulation. */
@@ -48,18 +47,18 @@ public final class ControlLineBrokenRule extends SheetRule {
     }
 
     @Override
-    ImmutableList<BridgeSheet> breaking(Facts facts) {
+    ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
         return facts.sheets()
                 .select(sheet -> sheet.chosen() && stopped(facts, sheet).notEmpty());
     }
 
     @Override
-    double badness(Facts facts, BridgeSheet sheet) {
+    double badness(Facts facts, BridgeSheet<?> sheet) {
         return stopped(facts, sheet).size();
     }
 
     @Override
-    Evidence evidence(Facts facts, ImmutableList<BridgeSheet> worstFirst) {
+    Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
         return new Found(
                 worstFirst.getFirst(),
                 stopped(facts, worstFirst.getFirst()),
@@ -70,10 +69,11 @@ public final class ControlLineBrokenRule extends SheetRule {
                         .toImmutable());
     }
 
-    private static ImmutableList<ControlLine> stopped(Facts facts, BridgeSheet sheet) {
-        return sheet instanceof JunctionSheet junction
-                ? junction.result().controls().select(line -> stops(line) && facts.mustJoin(sheet, line.control()))
-                : Lists.immutable.empty();
+    private static ImmutableList<ControlLine> stopped(Facts facts, BridgeSheet<?> sheet) {
+        return sheet.junction()
+                .map(junction ->
+                        junction.controls().select(line -> stops(line) && facts.mustJoin(sheet, line.control())))
+                .orElse(Lists.immutable.empty());
     }
 
     /** What a detail says to be broken is another rule's finding. */

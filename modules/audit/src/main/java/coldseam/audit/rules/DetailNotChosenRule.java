@@ -19,12 +19,11 @@ public final class DetailNotChosenRule implements Rule {
      * @param rows of them
      * @param standIn the worst option, which stands in; empty where none was computed
      */
-    public record Found(ImmutableList<BridgeRow> rows, Optional<BridgeSheet> standIn) implements Evidence {
+    public record Found(ImmutableList<BridgeRow> rows, Optional<BridgeSheet<?>> standIn) implements Evidence {
         @Override
         public ImmutableList<Value> values() {
             ImmutableList<Value> extent = Lists.immutable.of(Facts.extent(rows));
-            return standIn.map(sheet ->
-                            extent.newWith(new Value("stand-in", sheet.option().external(), sheet.dimension())))
+            return standIn.map(sheet -> extent.newWith(new Value("stand-in", sheet.external(), sheet.dimension())))
                     .orElse(extent);
         }
     }
@@ -49,9 +48,9 @@ public final class DetailNotChosenRule implements Rule {
     }
 
     private Draft draft(Facts facts, String kind, ImmutableList<BridgeRow> rows) {
-        ImmutableList<BridgeSheet> sheets = rows.flatCollect(
+        ImmutableList<BridgeSheet<?>> sheets = rows.flatCollect(
                         row -> row.sheet().stream().toList())
-                .<BridgeSheet>collect(sheet -> sheet)
+                .<BridgeSheet<?>>collect(sheet -> sheet)
                 .distinctBy(BridgeSheet::id);
         return new Draft(
                 this,

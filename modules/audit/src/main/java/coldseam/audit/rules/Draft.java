@@ -26,7 +26,7 @@ public record Draft(
         Severity severity,
         Breach.Evidence evidence,
         Subject subject,
-        ImmutableList<BridgeSheet> sheets,
+        ImmutableList<BridgeSheet<?>> sheets,
         Optional<Interval> loss) {
 
     /** About what has no sheet, and whose loss nobody can tell. */

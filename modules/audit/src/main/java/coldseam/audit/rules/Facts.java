@@ -38,35 +38,35 @@ public record Facts(
         House house,
         Shell shell,
         ImmutableMap<String, Double> transmittances,
-        ImmutableList<BridgeSheet> sheets,
+        ImmutableList<BridgeSheet<?>> sheets,
         ImmutableList<BridgeRow> rows,
         ImmutableList<AssemblyRow> assemblies,
         Mould mould,
         ImmutableList<TerraceLine> terraces) {
 
     /** The rows of a sheet. */
-    ImmutableList<BridgeRow> rows(BridgeSheet sheet) {
+    ImmutableList<BridgeRow> rows(BridgeSheet<?> sheet) {
         return rows.select(row -> row.isOn(sheet));
     }
 
     /** Sheets whose detail somebody chose and whose surfaces all have the heat layer they need: what is judged by value. */
-    ImmutableList<BridgeSheet> judged() {
+    ImmutableList<BridgeSheet<?>> judged() {
         return sheets.select(this::judges);
     }
 
     /** Whether a sheet is judged by value. */
-    boolean judges(BridgeSheet sheet) {
+    boolean judges(BridgeSheet<?> sheet) {
         return sheet.chosen() && rows(sheet).anySatisfy(row -> keeps(row, Control.HEAT));
     }
 
     /** Whether a control layer must pass a bridge: a surface of its first place needs it, and none that does lacks it. */
-    boolean mustPass(BridgeSheet sheet, Control control) {
+    boolean mustPass(BridgeSheet<?> sheet, Control control) {
         BridgeRow row = rows(sheet).getFirst();
         return row.surfaces().anySatisfy(surface -> needs(surface, control)) && keeps(row, control);
     }
 
     /** Whether a control layer must be joined at a bridge: every surface of its first place needs it and has it. */
-    boolean mustJoin(BridgeSheet sheet, Control control) {
+    boolean mustJoin(BridgeSheet<?> sheet, Control control) {
         BridgeRow row = rows(sheet).getFirst();
         return row.surfaces().allSatisfy(surface -> needs(surface, control)) && keeps(row, control);
     }
@@ -94,19 +94,15 @@ public record Facts(
     }
 
     /** psi of a row with external dimensions, or its chi; an own psi of the house goes before the computed one. */
-    Interval external(BridgeSheet sheet, BridgeRow row) {
+    Interval external(BridgeSheet<?> sheet, BridgeRow row) {
         boolean external = house.site().dimensions() == DimensionSystem.EXTERNAL;
-        return external
-                ? row.transmittance()
-                : row.transmittance()
-                        .plus(sheet.option().external().middle()
-                                - sheet.option().internal().middle());
+        return external ? row.transmittance() : row.transmittance().plus(-sheet.toInternal());
     }
 
     /** W/K that a sheet's places lose more than with the best option; never less than none. */
-    private Optional<Interval> lostAgainstBest(BridgeSheet sheet) {
-        return sheet.better().map(better -> {
-            Interval best = better.in(house.site().dimensions());
+    private Optional<Interval> lostAgainstBest(BridgeSheet<?> sheet) {
+        return sheet.best().map(found -> {
+            Interval best = found.psiOrChi(house.site().dimensions());
             Interval sum = rows(sheet).injectInto(Interval.of(0), (total, row) -> {
                 Interval more = new Interval(
                         row.transmittance().lower() - best.upper(),
@@ -118,7 +114,7 @@ public record Facts(
     }
 
     /** W/K of several sheets together; empty where none can be said. */
-    Optional<Interval> lostAgainstBest(ImmutableList<BridgeSheet> several) {
+    Optional<Interval> lostAgainstBest(ImmutableList<BridgeSheet<?>> several) {
         ImmutableList<Interval> known = several.collect(this::lostAgainstBest)
                 .select(Optional::isPresent)
                 .collect(Optional::get);
@@ -126,18 +122,18 @@ public record Facts(
     }
 
     /** Sheets with one detail, each group in the sheets' order: what is wrong with them has one cause. */
-    static ImmutableList<ImmutableList<BridgeSheet>> byDetail(ImmutableList<BridgeSheet> sheets) {
+    static ImmutableList<ImmutableList<BridgeSheet<?>>> byDetail(ImmutableList<BridgeSheet<?>> sheets) {
         return sheets.collect(Facts::cause)
                 .distinct()
                 .collect(cause -> sheets.select(sheet -> cause(sheet).equals(cause)));
     }
 
-    private static String cause(BridgeSheet sheet) {
-        return "detail " + sheet.option().id() + " at " + sheet.kind();
+    private static String cause(BridgeSheet<?> sheet) {
+        return "detail " + sheet.result().detail().id() + " at " + sheet.kind();
     }
 
     /** A draft about all places of sheets with one detail. */
-    Draft about(ImmutableList<BridgeSheet> worstFirst, Rule rule, Severity severity, Evidence evidence) {
+    Draft about(ImmutableList<BridgeSheet<?>> worstFirst, Rule rule, Severity severity, Evidence evidence) {
         return new Draft(
                 rule,
                 cause(worstFirst.getFirst()),

@@ -47,7 +47,8 @@ public final class Findings {
         ImmutableList<Draft> byGravity =
                 drafts.toSortedListBy(draft -> draft.rule().gravity()).toImmutable();
         Draft lead = byGravity.getFirst();
-        ImmutableList<BridgeSheet> sheets = byGravity.flatCollect(Draft::sheets).distinctBy(BridgeSheet::id);
+        ImmutableList<BridgeSheet<?>> sheets =
+                byGravity.flatCollect(Draft::sheets).distinctBy(BridgeSheet::id);
         // Rules may find fault with different sheets of one detail: the finding is about all of them.
         boolean more = sheets.size() > lead.sheets().size();
         Draft whole = more ? facts.about(sheets, lead.rule(), lead.severity(), lead.evidence()) : lead;

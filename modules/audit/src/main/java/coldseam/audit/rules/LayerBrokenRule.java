@@ -3,7 +3,6 @@ package coldseam.audit.rules;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.JunctionSheet;
 import coldseam.audit.Value;
 import coldseam.envelope.Control;
 import coldseam.junctions.detail.Connection;
@@ -19,7 +18,7 @@ public final class LayerBrokenRule extends SheetRule {
      * @param worst of the sheets
      * @param layers of all the sheets
      */
-    public record Found(BridgeSheet worst, ImmutableList<Control> layers) implements Evidence {
+    public record Found(BridgeSheet<?> worst, ImmutableList<Control> layers) implements Evidence {
         @Override
         public ImmutableList<Value> values() {
             return Lists.immutable.empty();
@@ -36,18 +35,18 @@ public final class LayerBrokenRule extends SheetRule {
     }
 
     @Override
-    ImmutableList<BridgeSheet> breaking(Facts facts) {
+    ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
         return facts.sheets()
                 .select(sheet -> sheet.chosen() && broken(facts, sheet).notEmpty());
     }
 
     @Override
-    double badness(Facts facts, BridgeSheet sheet) {
-        return sheet.option().external().middle();
+    double badness(Facts facts, BridgeSheet<?> sheet) {
+        return sheet.external().middle();
     }
 
     @Override
-    Evidence evidence(Facts facts, ImmutableList<BridgeSheet> worstFirst) {
+    Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
         return new Found(
                 worstFirst.getFirst(),
                 worstFirst
@@ -57,18 +56,19 @@ public final class LayerBrokenRule extends SheetRule {
                         .toImmutable());
     }
 
-    private static ImmutableList<Control> broken(Facts facts, BridgeSheet sheet) {
+    private static ImmutableList<Control> broken(Facts facts, BridgeSheet<?> sheet) {
         return Lists.immutable
                 .of(Control.values())
                 .select(control -> control == Control.HEAT
                         ? heatBreaks(facts, sheet)
-                        : sheet.connections().get(control) == Connection.BROKEN && facts.mustPass(sheet, control));
+                        : sheet.result().detail().connections().get(control) == Connection.BROKEN
+                                && facts.mustPass(sheet, control));
     }
 
     /** Whether the pen line of a judged junction is broken; what goes through a surface breaks its insulation by nature. */
-    static boolean heatBreaks(Facts facts, BridgeSheet sheet) {
-        return sheet instanceof JunctionSheet junction
-                && facts.judges(junction)
-                && !junction.result().penLine().unbroken();
+    static boolean heatBreaks(Facts facts, BridgeSheet<?> sheet) {
+        return sheet.junction()
+                .filter(junction -> facts.judges(sheet) && !junction.penLine().unbroken())
+                .isPresent();
     }
 }

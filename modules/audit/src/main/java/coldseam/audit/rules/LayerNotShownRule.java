@@ -21,7 +21,7 @@ public final class LayerNotShownRule extends SheetRule {
      * @param first of the sheets
      * @param layers of all the sheets
      */
-    public record Found(BridgeSheet first, ImmutableList<Control> layers) implements Evidence {
+    public record Found(BridgeSheet<?> first, ImmutableList<Control> layers) implements Evidence {
         @Override
         public ImmutableList<Value> values() {
             return Lists.immutable.empty();
@@ -38,18 +38,18 @@ public final class LayerNotShownRule extends SheetRule {
     }
 
     @Override
-    ImmutableList<BridgeSheet> breaking(Facts facts) {
+    ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
         return facts.sheets()
                 .select(sheet -> sheet.chosen() && hidden(facts, sheet).notEmpty());
     }
 
     @Override
-    double badness(Facts facts, BridgeSheet sheet) {
+    double badness(Facts facts, BridgeSheet<?> sheet) {
         return 0;
     }
 
     @Override
-    Evidence evidence(Facts facts, ImmutableList<BridgeSheet> sheets) {
+    Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> sheets) {
         return new Found(
                 sheets.getFirst(),
                 sheets.flatCollect(sheet -> hidden(facts, sheet))
@@ -58,9 +58,9 @@ public final class LayerNotShownRule extends SheetRule {
                         .toImmutable());
     }
 
-    private static ImmutableList<Control> hidden(Facts facts, BridgeSheet sheet) {
+    private static ImmutableList<Control> hidden(Facts facts, BridgeSheet<?> sheet) {
         return STATED.select(control -> {
-            Connection connection = sheet.connections().get(control);
+            Connection connection = sheet.result().detail().connections().get(control);
             return (connection == null || connection == Connection.NOT_SHOWN) && facts.mustPass(sheet, control);
         });
     }

@@ -16,7 +16,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 public final class MouldByMonthRule extends SheetRule {
 
     /** A surface on which mould may grow. */
-    public record Found(BridgeSheet worst, MonthlyTemperatureFactor.Need need) implements Evidence {
+    public record Found(BridgeSheet<?> worst, MonthlyTemperatureFactor.Need need) implements Evidence {
         @Override
         public ImmutableList<Value> values() {
             return Lists.immutable.of(
@@ -36,7 +36,7 @@ public final class MouldByMonthRule extends SheetRule {
     }
 
     @Override
-    ImmutableList<BridgeSheet> breaking(Facts facts) {
+    ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
         return facts.mould()
                 .monthly()
                 .map(monthly -> facts.judged()
@@ -46,12 +46,12 @@ public final class MouldByMonthRule extends SheetRule {
     }
 
     @Override
-    double badness(Facts facts, BridgeSheet sheet) {
+    double badness(Facts facts, BridgeSheet<?> sheet) {
         return -sheet.temperatureFactor();
     }
 
     @Override
-    Evidence evidence(Facts facts, ImmutableList<BridgeSheet> worstFirst) {
+    Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
         return new Found(
                 worstFirst.getFirst(), facts.mould().monthly().orElseThrow().critical());
     }

@@ -17,18 +17,18 @@ abstract class SheetRule implements Rule {
     @Override
     public final ImmutableList<Draft> find(Facts facts) {
         return Facts.byDetail(breaking(facts)).collect(sheets -> {
-            ImmutableList<BridgeSheet> worstFirst =
+            ImmutableList<BridgeSheet<?>> worstFirst =
                     sheets.toSortedListBy(sheet -> -badness(facts, sheet)).toImmutable();
             return facts.about(worstFirst, this, severity, evidence(facts, worstFirst));
         });
     }
 
     /** The sheets that break it. */
-    abstract ImmutableList<BridgeSheet> breaking(Facts facts);
+    abstract ImmutableList<BridgeSheet<?>> breaking(Facts facts);
 
     /** Greater for what is worse. */
-    abstract double badness(Facts facts, BridgeSheet sheet);
+    abstract double badness(Facts facts, BridgeSheet<?> sheet);
 
     /** What was found with sheets of one detail. */
-    abstract Evidence evidence(Facts facts, ImmutableList<BridgeSheet> worstFirst);
+    abstract Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst);
 }

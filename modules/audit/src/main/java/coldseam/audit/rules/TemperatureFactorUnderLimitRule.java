@@ -12,7 +12,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 public final class TemperatureFactorUnderLimitRule extends SheetRule {
 
     /** A surface that gets cold enough for mould. */
-    public record Found(BridgeSheet worst, double limit) implements Evidence {
+    public record Found(BridgeSheet<?> worst, double limit) implements Evidence {
         @Override
         public ImmutableList<Value> values() {
             return Lists.immutable.of(
@@ -33,19 +33,19 @@ public final class TemperatureFactorUnderLimitRule extends SheetRule {
     }
 
     @Override
-    ImmutableList<BridgeSheet> breaking(Facts facts) {
+    ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
         return facts.judged()
                 .reject(sheet ->
                         sheet.temperatureFactor() >= facts.house().limits().temperatureFactor());
     }
 
     @Override
-    double badness(Facts facts, BridgeSheet sheet) {
+    double badness(Facts facts, BridgeSheet<?> sheet) {
         return -sheet.temperatureFactor();
     }
 
     @Override
-    Evidence evidence(Facts facts, ImmutableList<BridgeSheet> worstFirst) {
+    Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
         return new Found(worstFirst.getFirst(), facts.house().limits().temperatureFactor());
     }
 }

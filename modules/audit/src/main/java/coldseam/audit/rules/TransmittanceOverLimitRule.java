@@ -5,7 +5,6 @@ import coldseam.audit.BridgeRow;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionRow;
-import coldseam.audit.JunctionSheet;
 import coldseam.audit.Value;
 import coldseam.conduction.Interval;
 import coldseam.envelope.JunctionKind;
@@ -43,7 +42,7 @@ public final class TransmittanceOverLimitRule extends SheetRule {
      * @param transmittance psi or chi as it is held to the limit
      * @param limit of it
      */
-    public record Found(BridgeSheet worst, Interval transmittance, double limit) implements Evidence {
+    public record Found(BridgeSheet<?> worst, Interval transmittance, double limit) implements Evidence {
         @Override
         public ImmutableList<Value> values() {
             String name = worst.dimension() == Dimension.POINT_TRANSMITTANCE ? "chi" : "psi";
@@ -62,39 +61,36 @@ public final class TransmittanceOverLimitRule extends SheetRule {
     }
 
     @Override
-    ImmutableList<BridgeSheet> breaking(Facts facts) {
+    ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
         return facts.judged().select(sheet -> {
             Interval held = held(facts, sheet);
-            return (sheet instanceof JunctionSheet ? held.upper() : held.lower()) > limit(facts, sheet);
+            return (sheet.junction().isPresent() ? held.upper() : held.lower()) > limit(facts, sheet);
         });
     }
 
     @Override
-    double badness(Facts facts, BridgeSheet sheet) {
+    double badness(Facts facts, BridgeSheet<?> sheet) {
         return held(facts, sheet).middle();
     }
 
     @Override
-    Evidence evidence(Facts facts, ImmutableList<BridgeSheet> worstFirst) {
-        BridgeSheet worst = worstFirst.getFirst();
+    Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
+        BridgeSheet<?> worst = worstFirst.getFirst();
         return new Found(worst, held(facts, worst), limit(facts, worst));
     }
 
-    private static double limit(Facts facts, BridgeSheet sheet) {
+    private static double limit(Facts facts, BridgeSheet<?> sheet) {
         Limits limits = facts.house().limits();
-        if (sheet instanceof JunctionSheet junction) {
-            return OPENINGS.contains(junction.result().setup().kind()) ? limits.openingPsi() : limits.psi();
-        }
-        return limits.chi();
+        return sheet.junction()
+                .map(junction -> OPENINGS.contains(junction.setup().kind()) ? limits.openingPsi() : limits.psi())
+                .orElse(limits.chi());
     }
 
     /** What is held to the limit: the largest of the sheet's places. */
-    private static Interval held(Facts facts, BridgeSheet sheet) {
+    private static Interval held(Facts facts, BridgeSheet<?> sheet) {
         BridgeRow worst = facts.rows(sheet).maxBy(row -> row.transmittance().upper());
         Interval external = facts.external(sheet, worst);
         boolean reentrant = worst instanceof JunctionRow row && row.edge().angle() > STRAIGHT;
-        double toInternal =
-                sheet.option().internal().middle() - sheet.option().external().middle();
-        return reentrant && toInternal < 0 ? external.plus(toInternal) : external;
+        return reentrant && sheet.toInternal() < 0 ? external.plus(sheet.toInternal()) : external;
     }
 }

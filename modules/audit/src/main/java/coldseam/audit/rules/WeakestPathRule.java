@@ -3,7 +3,6 @@ package coldseam.audit.rules;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.JunctionSheet;
 import coldseam.audit.Value;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.WeakestPath;
@@ -19,19 +18,15 @@ public final class WeakestPathRule extends SheetRule {
     /**
      * A way that resists too little.
      *
+     * @param path the worst one's way
      * @param limit least share of the weaker surface's resistance, 0 to 1
      */
-    public record Found(JunctionSheet worst, double limit) implements Evidence {
-        /** The way. */
-        public WeakestPath path() {
-            return worst.result().weakestPath();
-        }
-
+    public record Found(BridgeSheet<?> worst, WeakestPath path, double limit) implements Evidence {
         @Override
         public ImmutableList<Value> values() {
             return Lists.immutable.of(
-                    Value.of("resistance", path().resistance(), Dimension.RESISTANCE),
-                    Value.of("share of the surface's", path().ratio(), Dimension.SHARE),
+                    Value.of("resistance", path.resistance(), Dimension.RESISTANCE),
+                    Value.of("share of the surface's", path.ratio(), Dimension.SHARE),
                     Value.of("limit", limit, Dimension.SHARE));
         }
     }
@@ -46,23 +41,26 @@ public final class WeakestPathRule extends SheetRule {
     }
 
     @Override
-    ImmutableList<BridgeSheet> breaking(Facts facts) {
+    ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
         return facts.judged()
-                .select(sheet -> sheet instanceof JunctionSheet junction
+                .select(sheet -> sheet.junction().isPresent()
                         && !LayerBrokenRule.heatBreaks(facts, sheet)
                         && !NeckPinchedRule.pinches(facts, sheet)
-                        && !(junction.result().weakestPath().ratio()
-                                >= facts.house().limits().pathShare()));
+                        && !(path(sheet).ratio() >= facts.house().limits().pathShare()));
     }
 
     @Override
-    double badness(Facts facts, BridgeSheet sheet) {
-        return -((JunctionSheet) sheet).result().weakestPath().ratio();
+    double badness(Facts facts, BridgeSheet<?> sheet) {
+        return -path(sheet).ratio();
     }
 
     @Override
-    Evidence evidence(Facts facts, ImmutableList<BridgeSheet> worstFirst) {
-        return new Found(
-                (JunctionSheet) worstFirst.getFirst(), facts.house().limits().pathShare());
+    Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
+        BridgeSheet<?> worst = worstFirst.getFirst();
+        return new Found(worst, path(worst), facts.house().limits().pathShare());
+    }
+
+    private static WeakestPath path(BridgeSheet<?> of) {
+        return of.junction().orElseThrow().weakestPath();
     }
 }

@@ -59,7 +59,7 @@ class HoldPointsTest {
 
     @Test
     void aHouseWithoutSheetsKeepsWhatEveryHouseHas() {
-        ImmutableList<HoldPoint> none = HoldPoints.of(Lists.immutable.empty(), Lists.immutable.empty());
+        ImmutableList<HoldPoint> none = HoldPoints.of(Lists.immutable.empty());
         assertEquals(5, none.size());
         assertTrue(none.allSatisfy(each -> each.sheets().isEmpty()));
     }

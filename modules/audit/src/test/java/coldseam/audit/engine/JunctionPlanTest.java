@@ -5,13 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
-import coldseam.audit.JunctionSheet;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.engine.Sample.Made;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Selector;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.ShellBuilder;
+import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
@@ -55,21 +56,21 @@ class JunctionPlanTest {
                         "- {kinds: [slab edge], surfaces: [ground floor south wall], detail: slab-south}\n"
                                 + "- {kinds: [slab edge], detail: slab-good}");
         Audit audit = Sample.audit(yaml, Sample.good().newWith(Made.good("slab-south", JunctionKind.SLAB_EDGE)));
-        JunctionSheet south =
+        BridgeSheet<JunctionResult> south =
                 audit.sheets().detect(sheet -> sheet.result().detail().id().equals("slab-south"));
-        JunctionSheet others =
+        BridgeSheet<JunctionResult> others =
                 audit.sheets().detect(sheet -> sheet.result().detail().id().equals("slab-good"));
-        assertEquals(Lists.immutable.of(southSlab.name()), south.edges());
-        assertEquals(3, others.edges().size());
+        assertEquals(Lists.immutable.of(southSlab.name()), south.places());
+        assertEquals(3, others.places().size());
     }
 
     @Test
     void likeEdgesShareOneSheetAndItsLengthIsTheirSum() {
         Audit audit = Sample.audit(Sample.yaml(), Sample.good());
         assertEquals(3, audit.sheets().size());
-        JunctionSheet slab =
+        BridgeSheet<JunctionResult> slab =
                 audit.sheets().detect(sheet -> sheet.result().setup().kind() == JunctionKind.SLAB_EDGE);
-        assertEquals(28, slab.length(), 1e-3);
+        assertEquals(28, slab.size(), 1e-3);
         // B' = 48 m² over half of 28 m
         assertEquals(48 / 14.0, slab.result().setup().ground().orElseThrow().floorWidth(), 1e-3);
     }
@@ -117,7 +118,7 @@ class JunctionPlanTest {
         Made cheap = Made.good("slab-leaky", JunctionKind.SLAB_EDGE).psi(-0.5).broken();
         Made better = Made.good("slab-better", JunctionKind.SLAB_EDGE).psi(-0.1);
         Audit audit = Sample.audit(Sample.yaml(), Sample.good().newWith(cheap).newWith(better));
-        JunctionSheet slab =
+        BridgeSheet<JunctionResult> slab =
                 audit.sheets().detect(sheet -> sheet.result().setup().kind() == JunctionKind.SLAB_EDGE);
         assertEquals("slab-better", slab.best().orElseThrow().detail().id());
     }

@@ -4,7 +4,6 @@ import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
-import coldseam.audit.JunctionSheet;
 import coldseam.audit.Subject;
 import coldseam.audit.Value;
 import coldseam.conduction.Point;
@@ -148,7 +147,7 @@ final class Convert {
                                 .orElse(OptionalDouble.empty())));
     }
 
-    private static SheetData sheet(JunctionSheet sheet) {
+    private static SheetData sheet(BridgeSheet<JunctionResult> sheet) {
         JunctionResult r = sheet.result();
         var connections = SortedMaps.mutable.<String, String>empty();
         r.detail().connections().forEachKeyValue((control, how) -> connections.put(word(control), word(how)));
@@ -158,8 +157,8 @@ final class Convert {
                 r.detail().id(),
                 r.detail().name(),
                 sheet.chosen(),
-                sheet.length(),
-                sheet.edges(),
+                sheet.size(),
+                sheet.places(),
                 BoundsData.of(r.coupling()),
                 BoundsData.of(r.psiExternal()),
                 BoundsData.of(r.psiInternal()),
@@ -238,7 +237,7 @@ final class Convert {
                 edge.angle(),
                 point(edge.from()),
                 point(edge.to()),
-                row.sheet().map(JunctionSheet::id),
+                row.sheet().map(BridgeSheet::id),
                 BoundsData.of(row.psi()),
                 row.factor(),
                 BoundsData.of(row.loss()),

@@ -1,7 +1,7 @@
 package coldseam.report.data;
 
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.PointRow;
-import coldseam.audit.PointSheet;
 import coldseam.junctions.PointResult;
 import coldseam.report.words.SourceWords;
 import org.eclipse.collections.impl.factory.Maps;
@@ -18,7 +18,7 @@ final class ConvertPoints {
                 row.kind().label(),
                 row.surface().name(),
                 row.number(),
-                row.sheet().map(PointSheet::id),
+                row.sheet().map(BridgeSheet::id),
                 BoundsData.of(row.chi()),
                 row.factor(),
                 BoundsData.of(row.loss()),
@@ -27,7 +27,7 @@ final class ConvertPoints {
                 !row.source().known());
     }
 
-    static PointSheetData sheet(PointSheet sheet) {
+    static PointSheetData sheet(BridgeSheet<PointResult> sheet) {
         PointResult result = sheet.result();
         var connections = SortedMaps.mutable.<String, String>empty();
         result.detail()
@@ -39,8 +39,8 @@ final class ConvertPoints {
                 result.detail().id(),
                 result.detail().name(),
                 sheet.chosen(),
-                sheet.points(),
-                sheet.number(),
+                sheet.places(),
+                (int) sheet.size(),
                 result.setup().host().name(),
                 result.transmittance(),
                 result.area(),

@@ -1,6 +1,6 @@
 package coldseam.report.pages;
 
-import coldseam.audit.JunctionSheet;
+import coldseam.audit.BridgeSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
@@ -30,19 +30,19 @@ final class BestOption {
     private static final double DRAWN = 0.6;
 
     private final Page page;
-    private final JunctionSheet sheet;
+    private final BridgeSheet<JunctionResult> sheet;
     private final JunctionResult best;
 
-    BestOption(Page page, JunctionSheet sheet, JunctionResult best) {
+    BestOption(Page page, BridgeSheet<JunctionResult> sheet, JunctionResult best) {
         this.page = page;
         this.sheet = sheet;
         this.best = best;
     }
 
     /** What the sheet's edges lose more than they would with the best option, W/K. */
-    static Interval saved(Page page, JunctionSheet sheet, JunctionResult best) {
+    static Interval saved(Page page, BridgeSheet<JunctionResult> sheet, JunctionResult best) {
         DimensionSystem system = page.audit().heatLoss().system();
-        return sheet.result().psi(system).plus(best.psi(system).times(-1)).times(sheet.length());
+        return sheet.result().psi(system).plus(best.psi(system).times(-1)).times(sheet.size());
     }
 
     void write() {

@@ -1,10 +1,11 @@
 package coldseam.report.pages;
 
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
-import coldseam.audit.JunctionSheet;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
+import coldseam.junctions.JunctionResult;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Ink;
@@ -116,9 +117,9 @@ public final class Cover {
     private static Block figures(Page page) {
         Audit audit = page.audit();
         Print print = page.print();
-        Optional<JunctionSheet> coldest =
+        Optional<BridgeSheet<JunctionResult>> coldest =
                 audit.sheets().minByOptional(s -> s.result().temperatureFactor());
-        Optional<JunctionSheet> dampest = audit.sheets().minByOptional(JunctionSheet::mouldHumidity);
+        Optional<BridgeSheet<JunctionResult>> dampest = audit.sheets().minByOptional(BridgeSheet::mouldHumidity);
         String system = audit.heatLoss().system() == DimensionSystem.EXTERNAL ? "external" : "internal";
         Block first = Blocks.beside(
                 14,

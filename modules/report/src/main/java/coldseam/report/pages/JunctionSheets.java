@@ -1,6 +1,6 @@
 package coldseam.report.pages;
 
-import coldseam.audit.JunctionSheet;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Mould;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -31,20 +31,20 @@ public final class JunctionSheets {
     private JunctionSheets() {}
 
     public static void write(Page page) {
-        for (JunctionSheet sheet : page.audit().sheets()) {
+        for (BridgeSheet<JunctionResult> sheet : page.audit().sheets()) {
             write(page, sheet);
         }
     }
 
-    private static void write(Page page, JunctionSheet sheet) {
+    private static void write(Page page, BridgeSheet<JunctionResult> sheet) {
         Flow flow = page.flow();
         Detail detail = sheet.result().detail();
         String heading = sheet.id() + " · " + Print.capital(detail.kind().label());
         flow.section(heading, heading + ": " + detail.name(), "Junctions");
         flow.add(Blocks.text(Rich.strong(detail.name()), Style.LEAD));
         flow.add(Blocks.text(
-                page.print().length(sheet.length()) + " in "
-                        + Print.count(sheet.edges().size(), "edge", "edges")
+                page.print().length(sheet.size()) + " in "
+                        + Print.count(sheet.places().size(), "edge", "edges")
                         + (sheet.chosen()
                                 ? " · chosen by the house file"
                                 : " · not chosen: this option stands in for it"),
@@ -77,7 +77,7 @@ public final class JunctionSheets {
         sheet.best().ifPresent(best -> new BestOption(page, sheet, best).write());
     }
 
-    private static Block tables(Page page, JunctionSheet sheet, SectionDrawing drawing) {
+    private static Block tables(Page page, BridgeSheet<JunctionResult> sheet, SectionDrawing drawing) {
         return Blocks.beside(
                 18,
                 Lists.immutable.of(0.52, 0.48),
@@ -85,7 +85,7 @@ public final class JunctionSheets {
                 Blocks.table(numbers(page, sheet)));
     }
 
-    private static Table keys(Page page, JunctionSheet sheet, SectionDrawing drawing) {
+    private static Table keys(Page page, BridgeSheet<JunctionResult> sheet, SectionDrawing drawing) {
         Print print = page.print();
         Table table = Table.of(
                 Table.Column.fixed("", 19),
@@ -140,13 +140,13 @@ public final class JunctionSheets {
         return text;
     }
 
-    private static Table numbers(Page page, JunctionSheet sheet) {
+    private static Table numbers(Page page, BridgeSheet<JunctionResult> sheet) {
         DetailWords words = new DetailWords(sheet.result(), page.print());
         return words.rest(words.psi(Table.of(Table.Column.share("result", 1), Table.Column.number("", 122))));
     }
 
     /** What a builder takes from the numbers. */
-    private static Block words(Page page, JunctionSheet sheet) {
+    private static Block words(Page page, BridgeSheet<JunctionResult> sheet) {
         Print print = page.print();
         var site = page.audit().house().site();
         String indoors = print.of(site.indoorTemperature(), Dimension.TEMPERATURE);
@@ -166,7 +166,7 @@ public final class JunctionSheets {
                     "The best option of the catalogue for these layers is “"
                             + best.detail().name() + "”: it would save "
                             + print.of(BestOption.saved(page, sheet, best), Dimension.HEAT_LOSS_COEFFICIENT) + " over "
-                            + print.length(sheet.length()) + ", with ψ "
+                            + print.length(sheet.size()) + ", with ψ "
                             + print.of(best.psi(system), Dimension.LINEAR_TRANSMITTANCE)
                             + ". It is drawn at the end of this sheet.",
                     Style.BODY));
@@ -175,7 +175,7 @@ public final class JunctionSheets {
     }
 
     /** What the house's own humidity means for it. */
-    private static void own(Page page, JunctionSheet sheet, MutableList<Block> out) {
+    private static void own(Page page, BridgeSheet<JunctionResult> sheet, MutableList<Block> out) {
         var mould = page.audit().mould();
         String own = page.print().of(page.audit().house().site().indoorHumidity(), Dimension.SHARE);
         boolean wet = Mould.among(mould.wetAtDesign(), sheet);
@@ -200,7 +200,7 @@ public final class JunctionSheets {
                 : Print.percent(humidity) + " relative humidity";
     }
 
-    private static void edges(Page page, JunctionSheet sheet) {
+    private static void edges(Page page, BridgeSheet<JunctionResult> sheet) {
         page.flow().heading("Where it is");
         Table table = Table.of(Table.Column.share("place", 1), Table.Column.number("length", 74));
         for (var row : page.audit().junctions().select(row -> row.isOn(sheet))) {

@@ -1,6 +1,6 @@
 package coldseam.report.pages;
 
-import coldseam.audit.JunctionSheet;
+import coldseam.audit.BridgeSheet;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -20,7 +20,7 @@ final class OptionList {
 
     private OptionList() {}
 
-    static void write(Page page, JunctionSheet sheet) {
+    static void write(Page page, BridgeSheet<JunctionResult> sheet) {
         ImmutableList<JunctionResult> options = sheet.options().contains(sheet.result())
                 ? sheet.options()
                 : sheet.options().newWith(sheet.result());

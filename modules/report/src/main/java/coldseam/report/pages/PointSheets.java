@@ -1,8 +1,9 @@
 package coldseam.report.pages;
 
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.PointRow;
-import coldseam.audit.PointSheet;
 import coldseam.files.quantity.Dimension;
+import coldseam.junctions.PointResult;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
@@ -49,7 +50,7 @@ public final class PointSheets {
             table = table.row(
                     Print.capital(row.points().name()) + ": " + row.kind().label() + ", "
                             + row.surface().name(),
-                    row.sheet().map(PointSheet::id).orElse("–"),
+                    row.sheet().map(BridgeSheet::id).orElse("–"),
                     Integer.toString(row.number()),
                     row.sheet().isPresent() ? print.number(row.chi(), Dimension.POINT_TRANSMITTANCE) : "–",
                     print.number(row.factor(), Dimension.RATIO),
@@ -59,15 +60,16 @@ public final class PointSheets {
         flow.add(table);
     }
 
-    private static void write(Page page, PointSheet sheet) {
+    private static void write(Page page, BridgeSheet<PointResult> sheet) {
         Flow flow = page.flow();
         var detail = sheet.result().detail();
         String head = sheet.id() + " · " + Print.capital(detail.kind().label());
         flow.section(head, head + ": " + detail.name(), "Points");
         flow.add(Blocks.text(Rich.strong(detail.name()), Style.LEAD));
         flow.add(Blocks.text(
-                sheet.number() + " through \"" + sheet.result().setup().host().name() + "\": "
-                        + sheet.points().makeString(", ")
+                (int) sheet.size() + " through \""
+                        + sheet.result().setup().host().name() + "\": "
+                        + sheet.places().makeString(", ")
                         + (sheet.chosen()
                                 ? " · chosen by the house file"
                                 : " · not chosen: this option stands in for it"),
@@ -78,7 +80,7 @@ public final class PointSheets {
     }
 
     /** What a builder takes from the numbers. */
-    private static Block words(Page page, PointSheet sheet) {
+    private static Block words(Page page, BridgeSheet<PointResult> sheet) {
         Print print = page.print();
         var site = page.audit().house().site();
         MutableList<Block> out = Lists.mutable.empty();

@@ -1,7 +1,7 @@
 package coldseam.report.pages;
 
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.JunctionRow;
-import coldseam.audit.JunctionSheet;
 import coldseam.files.quantity.Dimension;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
@@ -34,7 +34,7 @@ public final class Register {
         for (JunctionRow row : page.audit().junctions()) {
             table = table.row(
                     row.edge().name(),
-                    row.sheet().map(JunctionSheet::id).orElse("–"),
+                    row.sheet().map(BridgeSheet::id).orElse("–"),
                     print.units().number(row.length(), Dimension.LENGTH, 2),
                     print.number(row.psi(), Dimension.LINEAR_TRANSMITTANCE),
                     print.number(row.loss(), Dimension.HEAT_LOSS_COEFFICIENT),

@@ -2,7 +2,7 @@ package coldseam.report.words;
 
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.Audit;
-import coldseam.audit.PointSheet;
+import coldseam.audit.BridgeSheet;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Climate;
 import coldseam.envelope.Exposure;
@@ -17,6 +17,7 @@ import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Cost;
 import coldseam.junctions.plan.SectionPlan;
 import java.time.Month;
@@ -34,11 +35,11 @@ public final class InputWords {
 
     private final House house;
     private final Shell shell;
-    private final ImmutableList<PointSheet> points;
+    private final ImmutableList<BridgeSheet<PointResult>> points;
     private final UnitSystem units;
     private final MutableList<InputRow> rows = Lists.mutable.empty();
 
-    private InputWords(House house, Shell shell, ImmutableList<PointSheet> points, UnitSystem units) {
+    private InputWords(House house, Shell shell, ImmutableList<BridgeSheet<PointResult>> points, UnitSystem units) {
         this.house = house;
         this.shell = shell;
         this.points = points;

@@ -1,8 +1,8 @@
 package coldseam.report.words;
 
 import coldseam.audit.BridgeSheet;
-import coldseam.audit.PointSheet;
 import coldseam.conduction.Interval;
+import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import java.time.Month;
@@ -53,32 +53,36 @@ public record Phrases(UnitSystem units) {
     }
 
     /** One word or the other: what is said of junctions differs from what is said of points. */
-    static String either(BridgeSheet sheet, String ofJunction, String ofPoint) {
-        return sheet instanceof PointSheet ? ofPoint : ofJunction;
+    static String either(BridgeSheet<?> sheet, String ofJunction, String ofPoint) {
+        return sheet.junction().isPresent() ? ofJunction : ofPoint;
     }
 
     /** The bridge with its article: "the parapet", "a steel post, 4 of them". */
-    static String bridge(BridgeSheet sheet) {
-        return sheet instanceof PointSheet points
-                ? "a " + sheet.kind() + (points.number() == 1 ? "" : ", " + points.number() + " of them")
-                : "the " + sheet.kind();
+    static String bridge(BridgeSheet<?> sheet) {
+        return either(
+                sheet,
+                "the " + sheet.kind(),
+                "a " + sheet.kind() + (sheet.size() == 1 ? "" : ", " + (int) sheet.size() + " of them"));
     }
 
     /** "psi 0.010 W/(m·K)", or chi. */
-    String transmittance(BridgeSheet sheet, Interval value) {
+    String transmittance(BridgeSheet<?> sheet, Interval value) {
         return either(sheet, "psi ", "chi ") + say(value, sheet.dimension());
     }
 
     /** What the catalogue would do instead, as a next step. */
-    String better(BridgeSheet sheet) {
-        return sheet.better()
+    String better(BridgeSheet<?> sheet) {
+        return sheet.best()
                 .map(best -> String.format(
                         Locale.ROOT,
                         "the catalogue's best here is \"%s\" (%s), %s%s",
-                        best.name(),
-                        best.id(),
-                        transmittance(sheet, best.external()),
-                        best.cost().map(cost -> ", " + cost.sourced(units)).orElse("")))
+                        best.detail().name(),
+                        best.detail().id(),
+                        transmittance(sheet, best.psiOrChi(DimensionSystem.EXTERNAL)),
+                        best.detail()
+                                .cost()
+                                .map(cost -> ", " + cost.sourced(units))
+                                .orElse("")))
                 .orElse("the catalogue has nothing better for these layers");
     }
 

@@ -129,7 +129,7 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                             Locale.ROOT,
                             either(found.worst(), "%1$s ends at \"%2$s\"", "\"%2$s\" leaves %1$s open around it"),
                             LayerWords.phrase(found.layers()),
-                            found.worst().option().name()),
+                            found.worst().result().detail().name()),
                     (found, say) ->
                             either(found.worst(), "carry it across; ", "seal it; ") + say.better(found.worst())),
             new RuleWords<>(
@@ -142,7 +142,7 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                                     found.first(),
                                     "\"%s\" does not show what becomes of %s",
                                     "\"%s\" does not show how %s is joined to it"),
-                            found.first().option().name(),
+                            found.first().result().detail().name(),
                             LayerWords.phrase(found.layers())),
                     (found, say) -> "show how it is lapped, taped, sealed or gasketed; " + say.better(found.first())),
             new RuleWords<>(
@@ -232,7 +232,7 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                                     "\"%3$s\" loses %1$s each; the limit is %2$s"),
                             say.say(found.transmittance(), found.worst().dimension()),
                             say.say(found.limit(), found.worst().dimension()),
-                            found.worst().option().name()),
+                            found.worst().result().detail().name()),
                     (found, say) -> either(found.worst(), "lessen the heat flow; ", "break the way the heat takes; ")
                             + say.better(found.worst())),
             new RuleWords<>(
@@ -343,8 +343,8 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
         String start = "nobody chose how " + extent(found.rows(), say) + " is built";
         if (found.standIn().isPresent()) {
             var sheet = found.standIn().get();
-            return start + "; the worst option stands in, \"" + sheet.option().name() + "\" with "
-                    + say.transmittance(sheet, sheet.option().external());
+            return start + "; the worst option stands in, \""
+                    + sheet.result().detail().name() + "\" with " + say.transmittance(sheet, sheet.external());
         }
         return found.rows().anySatisfy(row -> !row.source().known())
                 ? start + "; nothing stands in for it, since no detail of the catalogue is for it"
