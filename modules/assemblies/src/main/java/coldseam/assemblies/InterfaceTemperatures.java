@@ -1,6 +1,5 @@
 package coldseam.assemblies;
 
-import coldseam.envelope.Assembly;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -26,18 +25,8 @@ public record InterfaceTemperatures(
      */
     public record Interface(String inside, String outside, double temperature) {}
 
-    /**
-     * The temperatures in an assembly; tapered layers at their thinnest.
-     *
-     * @throws AssemblyException where the assembly cannot be computed
-     */
-    public static InterfaceTemperatures of(
-            Assembly assembly,
-            HeatFlow direction,
-            OuterSurface outer,
-            double indoorTemperature,
-            double outdoorTemperature) {
-        Transmittance u = Transmittance.of(assembly, direction, outer);
+    /** The temperatures in an assembly, in °C; tapered layers at their thinnest. */
+    public static InterfaceTemperatures of(Transmittance u, double indoorTemperature, double outdoorTemperature) {
         ImmutableList<LayerResistance> counted = u.layers().select(layer -> layer.counted() > 0);
         double total = u.interiorSurfaceResistance()
                 + counted.sumOfDouble(layer -> layer.resistance() * layer.counted())
@@ -52,9 +41,8 @@ public record InterfaceTemperatures(
             temperature -= drop * layer.resistance() * layer.counted();
             inside = name;
         }
-        String beyond = counted.size() < assembly.layers().size() ? "ventilated air layer" : "outdoors";
+        String beyond = counted.size() < u.layers().size() ? "ventilated air layer" : "outdoors";
         interfaces.add(new Interface(inside, beyond, temperature));
-        return new InterfaceTemperatures(
-                assembly.name(), indoorTemperature, outdoorTemperature, interfaces.toImmutable());
+        return new InterfaceTemperatures(u.assembly(), indoorTemperature, outdoorTemperature, interfaces.toImmutable());
     }
 }

@@ -85,10 +85,12 @@ class SurfacesTest {
     @Test
     void temperaturesFallInProportionToTheResistance() {
         InterfaceTemperatures wall = InterfaceTemperatures.of(
-                Build.assembly(
-                        Build.layer(Role.FINISH, "plaster", 10, 0.5), Build.layer(Role.INSULATION, "board", 100, 0.04)),
-                HeatFlow.HORIZONTAL,
-                OuterSurface.OUTDOORS,
+                Transmittance.of(
+                        Build.assembly(
+                                Build.layer(Role.FINISH, "plaster", 10, 0.5),
+                                Build.layer(Role.INSULATION, "board", 100, 0.04)),
+                        HeatFlow.HORIZONTAL,
+                        OuterSurface.OUTDOORS),
                 20,
                 -6.9);
         // RT = 0.13 + 0.02 + 2.5 + 0.04 = 2.69 and 26.9 K: 10 K for each m²·K/W.

@@ -8,7 +8,7 @@ import coldseam.envelope.shell.Surface;
  *
  * @param surface of the shell
  * @param site at whose design state it is
- * @param underside °C, at the inner face of the coldest structure layer under the deck's insulation
+ * @param underside °C, of the deck, as {@link coldseam.assemblies.moisture.DeckTemperature} finds it
  * @param dewPoint °C, of the indoor air
  */
 public record TerraceLine(Surface surface, Site site, double underside, double dewPoint) {

@@ -212,8 +212,8 @@ class CommandTest {
         Path svg = folder.resolve("wall.svg");
         Run run = Run.of("section", file.toString(), "--json", json.toString(), "--svg", svg.toString());
         assertEquals(0, run.code(), run::err);
-        // 1/(0.13 + 0.24/0.8 + 0.04) = 2.12766 W/(m·K) along 1 m
-        assertTrue(run.out().contains("2.12766"), run::out);
+        // 1/(0.13 + 0.24/0.8 + 0.04) = 2.127659574... W/(m·K) along 1 m, and the interval is printed outwards
+        assertTrue(run.out().contains("2.12765957…2.12765958 W/(m·K)"), run::out);
         assertTrue(Files.readString(json).contains("\"couplings\""));
         assertTrue(Files.readString(svg).contains("<svg"));
     }
@@ -241,7 +241,7 @@ class CommandTest {
         String said = run.out().replaceAll("\\s+", " ");
         assertTrue(
                 Pattern.compile(
-                                "L indoor - outdoor: [0-9.]+ … [0-9.]+ W/\\(m·K\\) L indoor - shaft: [^;]*; [0-9.]+"
+                                "L indoor - outdoor: [0-9.]+…[0-9.]+ W/\\(m·K\\) L indoor - shaft: [^;]*; [0-9.]+"
                                         + " of its middle wide, 0\\.010 was asked and holds for the total: give a smaller --width L ")
                         .matcher(said)
                         .find(),

@@ -201,6 +201,15 @@ class FaultsTest {
         assertTrue(solution.notes().anySatisfy(n -> n.contains("moved onto")), solution.notes()::toString);
     }
 
+    /** A turned drawing's last bits are no news to who reads the sheet. */
+    @Test
+    void roundingOfNumbersIsNotTold() {
+        Solution solution = slab().rectangle(1, 0, 0, 500, 200)
+                .polygon(1, 500.0001, 0, 1000, 0, 1000, 200, 499.9999, 200)
+                .solve(1e-6);
+        assertTrue(solution.notes().noneSatisfy(n -> n.contains("moved onto")), solution.notes()::toString);
+    }
+
     @Test
     void unmetAccuracyGivesTheBestInterval() {
         Solution solution = Conduction.solve(CornerTest.corner(100, 100, 900).section(), new Accuracy(1e-9, 2000));

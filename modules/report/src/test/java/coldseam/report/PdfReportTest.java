@@ -334,6 +334,21 @@ class PdfReportTest {
         assertTrue(text(A4, 1, 1).contains("the house has 50 %"));
     }
 
+    /**
+     * By hand: 30 K over 0.13 + 0.015/0.57 + 0.24/0.77 + 0.16/0.036 + 0.02/0.87 + 0.04 = 4.975 m²·K/W; 0.468 of it lies
+     * inside the masonry's outer face and 4.912 inside the board's.
+     */
+    @Test
+    void saysHowColdEachLayerGetsWhereItMeetsOutdoorAir() {
+        String assemblies = packed(TEXT.substring(TEXT.indexOf("Layers from inside to outside")));
+        assertTrue(assemblies.contains(packed("inner surface 0.13 19.2")), assemblies);
+        assertTrue(assemblies.contains(packed("solid brick masonry air 240 mm 0.770 0.31 17.2")), assemblies);
+        assertTrue(assemblies.contains(packed("mineral wool board heat 160 mm 0.036 4.44 −9.6")), assemblies);
+        assertTrue(assemblies.contains(packed("outer surface 0.04 −10.0")), assemblies);
+        // The ground is not as cold as the air.
+        assertTrue(assemblies.contains(packed("extruded polystyrene board heat 120 mm 0.034 3.53 –")), assemblies);
+    }
+
     @Test
     void printsUsUnitsOnlyWhereAskedTo() {
         String us = text(PdfReport.bytes(AUDIT, UnitSystem.US, Paper.LETTER));
@@ -344,6 +359,7 @@ class PdfReportTest {
         assertFalse(numbers.contains("W/K"), numbers);
         assertFalse(numbers.contains("W/(m"), numbers);
         assertTrue(numbers.contains("Btu/(h·ft·°F)"), numbers);
+        assertTrue(numbers.contains("θ, °F") && !numbers.contains("°C"), numbers);
     }
 
     /** Collects glyphs that stand outside the margins. */

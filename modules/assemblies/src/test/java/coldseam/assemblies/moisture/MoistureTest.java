@@ -8,7 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.OuterSurface;
+import coldseam.assemblies.Transmittance;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Climate;
 import coldseam.envelope.Layer;
@@ -159,26 +161,43 @@ class MoistureTest {
         // Between the joists: 0.10 + 5.0 + 0.02/0.13 + 4.0 + 0.04; the deck's underside lies behind 5.1 of it.
         Assembly terrace = assembly(JOISTS, DECK, FELT, BOARD);
         double total = 0.10 + 5 + 0.02 / 0.13 + 4 + 0.04;
-        DeckTemperature deck =
-                DeckTemperature.of(terrace, OuterSurface.OUTDOORS, 20, -10, 0.5).orElseThrow();
+        DeckTemperature deck = deck(terrace);
         assertEquals("plywood", deck.deck());
         assertEquals(20 - 30 * 5.1 / total, deck.temperature(), 1e-12);
-        assertEquals(deck.temperature() - SurfaceHumidity.dewPoint(20, 0.5), deck.margin(), 1e-12);
-        assertEquals(
-                SaturationPressure.at(deck.temperature()) / SaturationPressure.at(20),
-                deck.humidityAtDewPoint(),
-                1e-12);
-        // The humidity at which it is wet is the one whose dew point it has.
-        assertEquals(deck.temperature(), SurfaceHumidity.dewPoint(20, deck.humidityAtDewPoint()), 1e-9);
+        assertEquals(SurfaceHumidity.dewPoint(20, 0.5), deck.dewPoint(), 1e-12);
+    }
+
+    private static DeckTemperature deck(Assembly assembly) {
+        return DeckTemperature.of(Transmittance.of(assembly, HeatFlow.UPWARDS, OuterSurface.OUTDOORS), 20, -10, 0.5);
     }
 
     @Test
     void whereJoistsAreTheOutermostStructureWhatLiesOnThemIsTheDeck() {
-        DeckTemperature deck = DeckTemperature.of(assembly(JOISTS, FELT, BOARD), OuterSurface.OUTDOORS, 20, -10, 0.5)
-                .orElseThrow();
+        DeckTemperature deck = deck(assembly(JOISTS, FELT, BOARD));
         assertEquals("felt", deck.deck());
         assertEquals(20 - 30 * 5.1 / 9.14, deck.temperature(), 1e-12);
-        assertEquals(Optional.empty(), DeckTemperature.of(assembly(BOARD), OuterSurface.OUTDOORS, 20, -10, 0.5));
+    }
+
+    @Test
+    void structureUponUnbrokenInsulationIsNoDeckWhereStructureIsCovered() {
+        DeckTemperature deck = deck(assembly(DECK, BOARD, vapour(Role.STRUCTURE, "screed", 60, 1.2, 50)));
+        assertEquals("plywood", deck.deck());
+        assertEquals(20 - 30 * 0.10 / (0.10 + 0.02 / 0.13 + 4 + 0.06 / 1.2 + 0.04), deck.temperature(), 1e-12);
+    }
+
+    @Test
+    void aLinedDeckIsColdAllTheSame() {
+        DeckTemperature deck = deck(assembly(BOARD, DECK, vapour(Role.STRUCTURE, "topping", 60, 1.2, 50)));
+        assertEquals("topping", deck.deck());
+        double warm = 0.10 + 4 + 0.02 / 0.13;
+        assertEquals(20 - 30 * warm / (warm + 0.06 / 1.2 + 0.04), deck.temperature(), 1e-12);
+    }
+
+    @Test
+    void withoutStructureWhatLiesOnTheInsulationIsTheDeck() {
+        DeckTemperature deck = deck(assembly(BOARD, FELT));
+        assertEquals("felt", deck.deck());
+        assertEquals(20 - 30 * 4.1 / 4.14, deck.temperature(), 1e-12);
     }
 
     @Test

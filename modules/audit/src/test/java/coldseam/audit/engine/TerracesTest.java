@@ -43,6 +43,23 @@ class TerracesTest {
         assertTrue(audit.findings().anySatisfy(each -> each.rule().equals("terrace-below-dew-point")));
     }
 
+    /** The board on the joists is where the room's air condenses, though nothing lies above that insulates. */
+    @Test
+    void theDeckOverFilledJoistsIsFoundCold() {
+        Audit audit = audit(
+                "    - {material: gypsum plasterboard, thickness: 12.5 mm, role: finish, controls: [air, vapour]}\n"
+                        + "    - {material: mineral wool board, thickness: 200 mm, role: structure, controls: [heat],\n"
+                        + "       framing: {material: softwood, share: 12 %}}\n"
+                        + "    - {material: plywood, thickness: 18 mm, role: structure}\n");
+        TerraceLine line = audit.terraces().getFirst();
+        // Between the joists, by hand: plasterboard 0.25, wool 0.035, plywood 0.13, bitumen sheet weighs nothing as a
+        // membrane.
+        double warm = 0.10 + 0.0125 / 0.25 + 0.2 / 0.035;
+        assertEquals(20 - 30 * warm / (warm + 0.018 / 0.13 + 0.04), line.underside(), 1e-9);
+        assertFalse(line.safe());
+        assertTrue(audit.findings().anySatisfy(each -> each.rule().equals("terrace-below-dew-point")));
+    }
+
     @Test
     void roofsWithoutTerraceHaveNoLine() {
         assertTrue(Sample.audit(Sample.yaml(), Sample.good()).terraces().isEmpty());

@@ -34,6 +34,9 @@ public record Lattice(double size, double step, long originX, long originY, doub
     /** m */
     private static final double MOST = 5e-6;
 
+    /** m; half of the thousandth of a millimetre that is the last digit of a drawing. */
+    private static final double ROUNDING = 0.5e-6;
+
     /** m; what is smaller is no drawing. */
     static final double SMALLEST = 1e-6;
 
@@ -138,6 +141,11 @@ public record Lattice(double size, double step, long originX, long originY, doub
     /** A length on the lattice, in words. */
     public String millimetres(double steps) {
         return Figures.number(1e3 * steps * step) + " mm";
+    }
+
+    /** Of what was moved, all but what is the rounding of numbers written to a thousandth of a millimetre. */
+    public ImmutableList<LineArrangement.Move> told(ImmutableList<LineArrangement.Move> moves) {
+        return moves.select(move -> move.distance() * step > ROUNDING);
     }
 
     /** What was moved onto something else, for a note: the first few places with their distances. */

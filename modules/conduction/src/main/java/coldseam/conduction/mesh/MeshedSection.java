@@ -162,8 +162,9 @@ public final class MeshedSection {
             }
         }
         stopIfFaulty();
-        if (cutLines.moves.notEmpty()) {
-            notes.add(lattice.moved(cutLines.moves.toImmutable()));
+        ImmutableList<LineArrangement.Move> told = lattice.told(cutLines.moves.toImmutable());
+        if (told.notEmpty()) {
+            notes.add(lattice.moved(told));
         }
     }
 

@@ -1,12 +1,15 @@
 package coldseam.report.pages;
 
+import coldseam.assemblies.InterfaceTemperatures;
 import coldseam.assemblies.LayerResistance;
+import coldseam.assemblies.OuterSurface;
 import coldseam.assemblies.Transmittance;
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.AssemblyRow;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Role;
+import coldseam.envelope.Site;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.Palette;
@@ -21,7 +24,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
-/** Every assembly that is used: its layers and its transmittance. */
+/** Every assembly that is used: its layers, its transmittance and how cold each layer gets. */
 public final class Assemblies {
 
     /** Differences of resistances below this, m²·K/W, are round-off. */
@@ -31,10 +34,15 @@ public final class Assemblies {
 
     public static void write(Page page) {
         Flow flow = page.flow();
+        Site site = page.audit().house().site();
         flow.section("Assemblies");
         flow.add(Blocks.text(
                 "Layers from inside to outside. U by ISO 6946; a bridged layer shows the resistance of what lies between the"
-                        + " members.",
+                        + " members. θ is the temperature at the outer face of each row at "
+                        + page.print().of(site.indoorTemperature(), Dimension.TEMPERATURE) + " indoors and "
+                        + page.print().of(site.outdoorTemperature(), Dimension.TEMPERATURE)
+                        + " outdoors: an estimate in one dimension, between the members, far from every junction, tapered"
+                        + " layers at their thinnest; given where the assembly meets outdoor air.",
                 Style.BODY));
         for (AssemblyRow row : page.audit().assemblies()) {
             write(page, row);
@@ -105,12 +113,18 @@ public final class Assemblies {
                 Table.Column.number("thickness", 62),
                 Table.Column.number(
                         "λ, " + print.units().label(Dimension.CONDUCTIVITY), print.units() == UnitSystem.SI ? 60 : 84),
-                Table.Column.number("R, " + print.units().label(Dimension.RESISTANCE), 74));
-        table = table.row(Table.Kind.PLAIN, surface("inner surface", build.interiorSurfaceResistance(), print));
+                Table.Column.number("R, " + print.units().label(Dimension.RESISTANCE), 74),
+                Table.Column.number("θ, " + print.units().label(Dimension.TEMPERATURE), 44));
+        ImmutableList<String> temperatures = temperatures(page, build);
+        table = table.row(
+                Table.Kind.PLAIN,
+                surface("inner surface", build.interiorSurfaceResistance(), temperatures.getFirst(), print));
         for (int i = 0; i < row.assembly().layers().size(); i++) {
-            table = table.with(layer(row.assembly().layers().get(i), i, build, print));
+            table = table.with(layer(row.assembly().layers().get(i), i, build, temperatures.get(i + 1), print));
         }
-        table = table.row(Table.Kind.PLAIN, surface("outer surface", build.exteriorSurfaceResistance(), print));
+        table = table.row(
+                Table.Kind.PLAIN,
+                surface("outer surface", build.exteriorSurfaceResistance(), temperatures.getLast(), print));
         table = table.row(
                 Table.Kind.SUBTOTAL,
                 Table.Cell.of(""),
@@ -118,7 +132,8 @@ public final class Assemblies {
                 Table.Cell.of(""),
                 Table.Cell.of(print.of(row.assembly().thickness(), Dimension.THICKNESS)),
                 Table.Cell.of(""),
-                Table.Cell.of(print.number(build.total(), Dimension.RESISTANCE)));
+                Table.Cell.of(print.number(build.total(), Dimension.RESISTANCE)),
+                Table.Cell.of(""));
         page.flow().need(Blocks.table(table).height(page.flow().width()) + 50);
         page.flow()
                 .heading(Print.capital(row.assembly().name()) + ", heat flow "
@@ -128,18 +143,36 @@ public final class Assemblies {
         page.flow().add(Blocks.text(words(row, print), Style.SMALL));
     }
 
-    private static Table.Cell[] surface(String name, double resistance, Print print) {
+    /** At the outer face of the inner surface's film, of each layer, and outdoors; a dash where none can be said. */
+    private static ImmutableList<String> temperatures(Page page, Transmittance build) {
+        Site site = page.audit().house().site();
+        boolean outdoors = build.outerSurface() == OuterSurface.OUTDOORS;
+        MutableList<String> out = Lists.mutable.empty();
+        if (outdoors) {
+            InterfaceTemperatures.of(build, site.indoorTemperature(), site.outdoorTemperature())
+                    .interfaces()
+                    .forEach(each -> out.add(page.print().number(each.temperature(), Dimension.TEMPERATURE)));
+        }
+        while (out.size() <= build.layers().size()) {
+            out.add("–");
+        }
+        out.add(outdoors ? page.print().number(site.outdoorTemperature(), Dimension.TEMPERATURE) : "–");
+        return out.toImmutable();
+    }
+
+    private static Table.Cell[] surface(String name, double resistance, String temperature, Print print) {
         return new Table.Cell[] {
             Table.Cell.of(""),
             Table.Cell.of(Rich.of(name).with(Palette.SLATE)),
             Table.Cell.of(""),
             Table.Cell.of(""),
             Table.Cell.of(""),
-            Table.Cell.of(print.number(resistance, Dimension.RESISTANCE))
+            Table.Cell.of(print.number(resistance, Dimension.RESISTANCE)),
+            Table.Cell.of(temperature)
         };
     }
 
-    private static Table.Row layer(Layer layer, int index, Transmittance build, Print print) {
+    private static Table.Row layer(Layer layer, int index, Transmittance build, String temperature, Print print) {
         boolean solid = layer.role() != Role.AIR_LAYER && layer.role() != Role.MEMBRANE;
         LayerResistance counted = build.layers().get(index);
         String resistance =
@@ -153,7 +186,8 @@ public final class Assemblies {
                         Table.Cell.of(print.thickness(layer.thickness())),
                         Table.Cell.of(
                                 solid ? print.number(layer.material().conductivity(), Dimension.CONDUCTIVITY) : "–"),
-                        Table.Cell.of(resistance)));
+                        Table.Cell.of(resistance),
+                        Table.Cell.of(temperature)));
     }
 
     private static Rich words(AssemblyRow row, Print print) {
