@@ -43,7 +43,7 @@ public record Mould(
     }
 
     /** Whether a junction's surface is among some of these. */
-    public static boolean among(ImmutableList<Surface> some, BridgeSheet<JunctionResult> sheet) {
+    public static boolean among(ImmutableList<Surface> some, BridgeSheet<?> sheet) {
         return some.anySatisfy(surface -> surface.sheet().id().equals(sheet.id()));
     }
 

@@ -6,7 +6,6 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;
 import coldseam.files.Nearest;
 import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.report.pdf.Paper;
@@ -102,14 +101,15 @@ final class CatalogueCommand implements Callable<Integer> {
         refuseUnknown();
         ImmutableList<PointKind> chosenPoints = chosenPoints();
         ImmutableList<JunctionKind> chosen = chosen();
+        Layers layers = between.layers(workshop);
+        OptionTable table = new OptionTable(terminal, layers, BridgeComputers.computer(accuracy), units);
         if (chosenPoints.notEmpty()) {
-            pointTable(workshop.computer()).computed(chosenPoints);
+            table.computed(chosenPoints);
             if (words().isEmpty() || chosen.isEmpty()) {
                 return Exit.UNBROKEN.code();
             }
             terminal.out().println();
         }
-        Layers layers = between.layers(workshop);
         if (assemblies) {
             layers.assemblies()
                     .forEach(each -> Columns.fold(each.name(), "  ", "    ").forEach(terminal.out()::println));
@@ -119,22 +119,22 @@ final class CatalogueCommand implements Callable<Integer> {
             new AtlasRun(terminal, layers, units, accuracy).write(chosen, atlas.get(), paper);
             return Exit.UNBROKEN.code();
         }
-        OptionTable table = new OptionTable(terminal, layers, BridgeComputers.computer(accuracy), units);
         if (kinds.isEmpty() && between.notNamed() && !computed) {
             table.names(chosen);
+            Columns.fold(
+                            "Give --kind, --house or --first and --second to see what each loses between those layers;"
+                                    + " \"coldseam detail ID\" draws one.",
+                            "",
+                            "")
+                    .forEach(terminal.out()::println);
             terminal.out().println();
-            pointTable(workshop.computer()).names();
-            terminal.out().println();
+            table.names(Lists.immutable.of(PointKind.values()));
             Columns.fold("\"coldseam catalogue --points\" computes the points, what goes through at a spot.", "", "")
                     .forEach(terminal.out()::println);
         } else {
             table.computed(chosen);
         }
         return Exit.UNBROKEN.code();
-    }
-
-    private PointTable pointTable(BridgeComputer computer) {
-        return new PointTable(terminal, units, PointLayers.of(between, workshop), computer);
     }
 
     private Accuracy accuracy() {

@@ -2,18 +2,14 @@ package coldseam.cli;
 
 import coldseam.audit.house.ToolVersion;
 import coldseam.audit.house.Workshop;
-import coldseam.conduction.Accuracy;
 import coldseam.envelope.PointKind;
 import coldseam.files.Nearest;
-import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.DefaultPsi;
-import coldseam.junctions.JunctionResult;
-import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.BridgeResult;
 import coldseam.junctions.detail.Detail;
-import coldseam.junctions.language.DetailParameter;
 import coldseam.report.DetailPdf;
-import coldseam.report.JunctionSvg;
+import coldseam.report.DetailSvg;
+import coldseam.report.pages.Print;
 import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -39,7 +35,6 @@ import picocli.CommandLine.Parameters;
 final class DetailCommand implements Callable<Integer> {
 
     private final Terminal terminal;
-    private final DetailLines lines;
     private final Workshop workshop;
 
     @Parameters(
@@ -72,7 +67,6 @@ final class DetailCommand implements Callable<Integer> {
 
     DetailCommand(Terminal terminal, Workshop workshop) {
         this.terminal = terminal;
-        this.lines = new DetailLines(terminal);
         this.workshop = workshop;
     }
 
@@ -82,40 +76,24 @@ final class DetailCommand implements Callable<Integer> {
         svg.ifPresent(written::add);
         pdf.ifPresent(written::add);
         Outputs.refuse(between.house.orElse(Path.of("")), written.toImmutable());
-        PointLayers pointLayers = PointLayers.of(between, workshop);
-        Optional<Detail> point = pointLayers.catalogue().find(id).filter(each -> each.kind() instanceof PointKind);
-        if (point.isPresent()) {
-            new PointWords(terminal, units).write(point.get(), pointLayers, workshop.computer(), svg, pdf, paper);
-            written.forEach(path -> terminal.out().println("Written: " + path));
-            return Exit.UNBROKEN.code();
-        }
         Layers layers = between.layers(workshop);
         Detail detail = layers.catalogue().find(id).orElseThrow(() -> unknown(layers));
-        ImmutableList<Layers.Place> places = layers.places(detail.junction());
+        ImmutableList<? extends Layers.Place<?>> places = layers.places(detail.kind());
         if (places.isEmpty()) {
             throw new RefusedException(
-                    Lists.immutable.of("--house: it has no " + detail.kind().label() + ", which \"" + id
+                    Lists.immutable.of("--house: it has no " + detail.kind().label()
+                            + (detail.kind() instanceof PointKind ? " under points" : "") + ", which \"" + id
                             + "\" is for; name build-ups by --first and --second, or leave --house out"));
         }
-        JunctionResult result = BridgeComputers.computer(Accuracy.standard())
-                .compute(detail, places.getFirst().setup());
-        words(result, places.getFirst(), places.size());
+        Layers.Place<?> place = places.getFirst();
+        BridgeResult result = workshop.computer().compute(place.laid(detail), place.setup());
+        words(result, place, places.size());
         if (svg.isPresent()) {
-            if (layers.site().isPresent()) {
-                JunctionSvg.write(result, layers.site().get(), svg.get(), units);
-            } else {
-                JunctionSvg.write(result, svg.get(), units);
-            }
+            DetailSvg.write(result, layers.site(), svg.get(), units);
         }
         if (pdf.isPresent()) {
             DetailPdf.write(
-                    result,
-                    places.getFirst().origin(),
-                    layers.site(),
-                    pdf.get(),
-                    units,
-                    paper,
-                    "coldseam " + ToolVersion.read());
+                    result, place.origin(), layers.site(), pdf.get(), units, paper, "coldseam " + ToolVersion.read());
         }
         written.forEach(path -> terminal.out().println("Written: " + path));
         return Exit.UNBROKEN.code();
@@ -128,50 +106,21 @@ final class DetailCommand implements Callable<Integer> {
                         .orElse("run \"coldseam catalogue\" for the options there are")));
     }
 
-    private void words(JunctionResult result, Layers.Place place, int places) {
+    private void words(BridgeResult result, Layers.Place<?> place, int places) {
         Detail detail = result.detail();
+        DetailLines lines = new DetailLines(terminal, units);
         lines.fold(detail.kind().label() + ": " + detail.name() + " ("
                 + detail.rank().name().toLowerCase(Locale.ROOT) + " option)");
-        lines.fold("Between " + Layers.words(place.setup()) + " (" + place.origin() + ").");
+        lines.fold(Print.capital(place.words()) + " (" + place.origin() + ").");
         if (places > 1) {
-            lines.fold("The house has this kind of junction between " + places
-                    + " different sets of layers or angles; this is the"
-                    + " first. \"coldseam catalogue --house … --kind …\" lists them all.");
+            lines.fold("The house has this kind of "
+                    + (detail.kind() instanceof PointKind
+                            ? "point in " + places + " sets"
+                            : "junction between " + places + " different sets of layers or angles")
+                    + "; this is the first. \"coldseam catalogue --house … --kind …\" lists them all.");
         }
-        lines.say("");
-        lines.row(
-                "psi external",
-                psi(result.psiExternal().lower(), result.psiExternal().upper()));
-        lines.row(
-                "psi internal",
-                psi(result.psiInternal().lower(), result.psiInternal().upper()));
-        DefaultPsi.beside(result)
-                .ifPresent(tabulated -> lines.row(
-                        "ISO 14683 " + tabulated.code(),
-                        units.format(tabulated.external(), Dimension.LINEAR_TRANSMITTANCE) + " external, "
-                                + units.number(tabulated.internal(), Dimension.LINEAR_TRANSMITTANCE) + " internal; "
-                                + DefaultPsi.CAUTION));
-        lines.row(
-                "fRsi",
-                String.format(Locale.ROOT, "%.2f, with Rsi 0.25 m²·K/W, an estimate", result.temperatureFactor()));
-        lines.row(
-                "pen line",
-                result.penLine().unbroken()
-                        ? "unbroken; neck "
-                                + units.format(
-                                        Math.floor(result.penLine().neck() * 1000 + 1e-3) / 1000, Dimension.THICKNESS)
-                                + String.format(
-                                        Locale.ROOT,
-                                        ", %.0f %% of the thinner insulation",
-                                        100 * result.penLine().share())
-                        : "broken");
-        lines.row(
-                "weakest path",
-                String.format(
-                        Locale.ROOT,
-                        "%s, %.0f %% of what the surface beside it has",
-                        units.format(result.weakestPath().resistance(), Dimension.RESISTANCE),
-                        100 * result.weakestPath().ratio()));
+        lines.numbers(result);
+        lines.parameters(detail.parameters());
         lines.say("");
         lines.fold("Looks like: " + detail.looksLike());
         lines.list("Order of building", detail.order(), true);
@@ -181,16 +130,5 @@ final class DetailCommand implements Callable<Integer> {
         lines.list("Cautions", detail.cautions(), false);
         lines.list("Simplified", result.notes(), false);
         detail.cost().ifPresent(cost -> lines.row("cost", cost.sourced(units)));
-        lines.list("Parameters", detail.parameters().collect(this::parameter), false);
-    }
-
-    private String parameter(DetailParameter parameter) {
-        return parameter.name() + " " + units.format(parameter.value(), Dimension.LENGTH) + ", from "
-                + units.format(parameter.least(), Dimension.LENGTH) + " to "
-                + units.format(parameter.most(), Dimension.LENGTH) + ": " + parameter.says();
-    }
-
-    private String psi(double lower, double upper) {
-        return units.interval(lower, upper, Dimension.LINEAR_TRANSMITTANCE);
     }
 }

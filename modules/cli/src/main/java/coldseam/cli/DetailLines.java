@@ -1,25 +1,37 @@
 package coldseam.cli;
 
+import coldseam.conduction.Interval;
 import coldseam.envelope.Control;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.BridgeResult;
+import coldseam.junctions.DefaultPsi;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Connection;
+import coldseam.junctions.language.DetailParameter;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
 /** The lines in which a detail, of a junction or of a point, is told in a terminal. */
-record DetailLines(Terminal terminal) {
+record DetailLines(Terminal terminal, UnitSystem units) {
 
     void say(String line) {
-        terminal.out().println(line);
+        terminal.out().println(line.stripTrailing());
     }
 
     void fold(String text) {
-        Columns.fold(text, "", "  ").forEach(terminal.out()::println);
+        fold("", text, "  ");
+    }
+
+    /** Text folded to the terminal's width, after a mark on the first line and another on each further one. */
+    void fold(String first, String text, String further) {
+        Columns.fold(text, first, further).forEach(terminal.out()::println);
     }
 
     void row(String label, String text) {
-        Columns.fold(text, String.format(Locale.ROOT, "  %-14s ", label), " ".repeat(17))
-                .forEach(terminal.out()::println);
+        fold(String.format(Locale.ROOT, "  %-14s ", label), text, " ".repeat(17));
     }
 
     /** A titled list; nothing where it is empty. */
@@ -31,8 +43,80 @@ record DetailLines(Terminal terminal) {
         say(title);
         for (int i = 0; i < lines.size(); i++) {
             String mark = numbered ? String.format(Locale.ROOT, "%3d. ", i + 1) : "  -  ";
-            Columns.fold(lines.get(i), mark, "     ").forEach(terminal.out()::println);
+            fold(mark, lines.get(i), "     ");
         }
+    }
+
+    /** psi or chi, and what a carpenter or a rater asks of it next. */
+    void numbers(BridgeResult result) {
+        say("");
+        if (result instanceof JunctionResult junction) {
+            row("psi external", interval(junction.psiExternal(), junction.dimension()));
+            row("psi internal", interval(junction.psiInternal(), junction.dimension()));
+            DefaultPsi.beside(junction).ifPresent(this::tabulated);
+        } else {
+            PointResult point = (PointResult) result;
+            row("chi, each", interval(point.chi(), point.dimension()) + ", proven for the shape as drawn");
+            row("U beside it", units.format(point.transmittance(), Dimension.TRANSMITTANCE));
+        }
+        row("fRsi", String.format(Locale.ROOT, "%.2f, with Rsi 0.25 m²·K/W, an estimate", result.temperatureFactor()));
+        if (result instanceof JunctionResult junction) {
+            ways(junction);
+        }
+    }
+
+    private void tabulated(DefaultPsi tabulated) {
+        row(
+                "ISO 14683 " + tabulated.code(),
+                units.format(tabulated.external(), Dimension.LINEAR_TRANSMITTANCE) + " external, "
+                        + units.number(tabulated.internal(), Dimension.LINEAR_TRANSMITTANCE) + " internal; "
+                        + DefaultPsi.CAUTION);
+    }
+
+    private void ways(JunctionResult junction) {
+        row(
+                "pen line",
+                junction.penLine().unbroken()
+                        ? "unbroken; neck " + neck(junction)
+                                + String.format(
+                                        Locale.ROOT,
+                                        ", %.0f %% of the thinner insulation",
+                                        100 * junction.penLine().share())
+                        : "broken");
+        row(
+                "weakest path",
+                String.format(
+                        Locale.ROOT,
+                        "%s, %.0f %% of what the surface beside it has",
+                        units.format(junction.weakestPath().resistance(), Dimension.RESISTANCE),
+                        100 * junction.weakestPath().ratio()));
+    }
+
+    /** The neck of a pen line, rounded down. */
+    String neck(JunctionResult junction) {
+        return units.format(Math.floor(junction.penLine().neck() * 1000 + 1e-3) / 1000, Dimension.THICKNESS);
+    }
+
+    /** The lengths a house may change, with their ranges. */
+    void parameters(ImmutableList<DetailParameter> parameters) {
+        if (parameters.isEmpty()) {
+            return;
+        }
+        say("");
+        say("Lengths a house may change");
+        parameters.forEach(each -> row(
+                each.name(),
+                length(each.value()) + ", from " + length(each.least()) + " to " + length(each.most()) + ": "
+                        + each.says()));
+    }
+
+    private String length(double metres) {
+        boolean fine = units == UnitSystem.SI && Math.abs(metres * 1000 - Math.rint(metres * 1000)) > 1e-6;
+        return fine ? String.format(Locale.ROOT, "%.1f mm", 1000 * metres) : units.format(metres, Dimension.THICKNESS);
+    }
+
+    private String interval(Interval value, Dimension dimension) {
+        return units.interval(value.lower(), value.upper(), dimension);
     }
 
     /** How each control layer a detail speaks of passes. */

@@ -1,26 +1,36 @@
 package coldseam.cli;
 
 import coldseam.audit.engine.HouseJunctions;
+import coldseam.audit.engine.HousePoints;
 import coldseam.audit.house.HouseAudit;
 import coldseam.envelope.Assembly;
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.PointKind;
 import coldseam.envelope.Site;
 import coldseam.files.Nearest;
+import coldseam.junctions.BridgeSetup;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.PointSetup;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.point.PointHost;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 
 /**
- * The layers between which options are looked at: a house's, named ones, or typical ones.
+ * The layers between which, or through which, options are looked at: a house's, named ones, or typical ones.
  *
  * @param catalogue with the house's own details, at its prices
  * @param assemblies that may be named
- * @param ofHouse the house's junctions; empty without a house or where build-ups are named
+ * @param junctions the house's; empty without a house
+ * @param points the house's sets of points; empty without a house
  * @param fromHouse whether a house was given
  * @param site of the house
  * @param first build-up asked for by name
@@ -30,7 +40,8 @@ import org.eclipse.collections.api.list.MutableList;
 record Layers(
         Catalogue catalogue,
         ImmutableList<Assembly> assemblies,
-        ImmutableList<HouseJunctions> ofHouse,
+        ImmutableList<HouseJunctions> junctions,
+        ImmutableList<HousePoints> points,
         boolean fromHouse,
         Optional<Site> site,
         Optional<Assembly> first,
@@ -38,12 +49,29 @@ record Layers(
         TypicalBuild build) {
 
     /**
-     * A junction to look at.
+     * A junction, or a surface, to look at.
      *
      * @param setup what details are computed for
+     * @param parameters m, of the house's own detail there
      * @param origin where it comes from, in words
      */
-    record Place(JunctionSetup setup, String origin) {}
+    record Place<S extends BridgeSetup>(S setup, ImmutableMap<String, Double> parameters, String origin) {
+
+        Place(S setup, String origin) {
+            this(setup, Maps.immutable.empty(), origin);
+        }
+
+        /** A detail with those of the lengths there that it has too and allows. */
+        Detail laid(Detail detail) {
+            return detail.withAllowed(parameters);
+        }
+
+        /** Its build-ups in words. */
+        String words() {
+            return (setup instanceof PointSetup ? "through " : "between ")
+                    + setup.assemblies().collect(Assembly::name).makeString(" and ");
+        }
+    }
 
     /**
      * Finds what was asked for.
@@ -67,6 +95,7 @@ record Layers(
                 house.map(HouseAudit::catalogue).orElseGet(CatalogueFile::builtIn),
                 known,
                 house.map(each -> HouseJunctions.of(each.house(), each.shell())).orElse(Lists.immutable.empty()),
+                house.map(each -> HousePoints.of(each.house(), each.shell())).orElse(Lists.immutable.empty()),
                 house.isPresent(),
                 house.map(each -> each.house().site()),
                 one,
@@ -86,22 +115,46 @@ record Layers(
         return found;
     }
 
-    /** The junctions of a kind to look at; with a house and no named build-ups those it has, else one. */
-    ImmutableList<Place> places(JunctionKind kind) {
+    /** Whether neither a house nor a build-up was named. */
+    boolean typical() {
+        return !fromHouse && first.isEmpty() && second.isEmpty();
+    }
+
+    /** What of a kind there is to look at; with a house and no named build-ups what it has, else one. */
+    ImmutableList<? extends Place<?>> places(BridgeKind kind) {
+        return kind instanceof PointKind point ? surfaces(point) : junctions((JunctionKind) kind);
+    }
+
+    private ImmutableList<Place<JunctionSetup>> junctions(JunctionKind kind) {
         if (fromHouse && first.isEmpty() && second.isEmpty()) {
-            return ofHouse.select(each -> each.setup().kind() == kind)
-                    .collect(each -> new Place(each.setup(), edges(each.edges())));
+            return junctions
+                    .select(each -> each.setup().kind() == kind)
+                    .collect(each -> new Place<>(each.setup(), edges(each.edges())));
         }
         JunctionSetup setup = build.setup(kind);
         Optional<Assembly> other = setup.second().isPresent() ? second.or(setup::second) : Optional.empty();
-        return Lists.immutable.of(new Place(
+        return Lists.immutable.of(new Place<>(
                 setup.between(first.orElse(setup.first()), other),
                 first.isPresent() || second.isPresent() ? "as named" : "typical build-ups"));
     }
 
+    private ImmutableList<Place<PointSetup>> surfaces(PointKind kind) {
+        if (first.isPresent()) {
+            return Lists.immutable.of(new Place<>(PointHost.of(first.get(), kind, build), "as named"));
+        }
+        if (fromHouse) {
+            return points.select(set -> set.setup().isPresent() && set.kind(catalogue) == kind)
+                    .collect(set -> new Place<>(
+                            set.setup().orElseThrow(),
+                            set.points().parameters(),
+                            set.points().name() + ", " + set.surface().name()));
+        }
+        return Lists.immutable.of(new Place<>(PointHost.typical(kind, build), "typical build-up"));
+    }
+
     /** What a sweep of a kind is made for: of junctions between the same build-ups, spaces and frames the first. */
-    ImmutableList<Place> swept(JunctionKind kind) {
-        return places(kind)
+    ImmutableList<Place<JunctionSetup>> swept(JunctionKind kind) {
+        return junctions(kind)
                 .distinctBy(place -> Lists.immutable.of(
                         place.setup().first(),
                         place.setup().second(),
@@ -112,11 +165,5 @@ record Layers(
 
     private static String edges(ImmutableList<String> names) {
         return names.size() == 1 ? names.getFirst() : names.getFirst() + " and " + (names.size() - 1) + " more";
-    }
-
-    /** The two build-ups in words. */
-    static String words(JunctionSetup setup) {
-        return setup.first().name()
-                + setup.second().map(other -> " and " + other.name()).orElse("");
     }
 }

@@ -1,145 +1,170 @@
 package coldseam.cli;
 
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.DimensionSystem;
-import coldseam.envelope.JunctionKind;
+import coldseam.envelope.PointKind;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.BridgeResult;
 import coldseam.junctions.DefaultPsi;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Detail;
 import java.util.Locale;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** Kinds and options in the columns of a terminal. */
+/** Kinds of junction or of point and their options in the columns of a terminal. */
 final class OptionTable {
 
     private static final String ROW = "          %-18s  %-18s  %5s  %10s  %6s";
+    private static final String UNDER = "          ";
 
-    private final Terminal terminal;
+    /** What came of an option: its result, or why it does not fit. */
+    private record Outcome(Optional<BridgeResult> result, ImmutableList<String> misfits) {}
+
+    private final DetailLines lines;
     private final Layers layers;
     private final BridgeComputer computer;
     private final UnitSystem units;
     private boolean tabulatedShown;
 
     OptionTable(Terminal terminal, Layers layers, BridgeComputer computer, UnitSystem units) {
-        this.terminal = terminal;
+        this.lines = new DetailLines(terminal, units);
         this.layers = layers;
         this.computer = computer;
         this.units = units;
     }
 
     /** Names alone. */
-    void names(ImmutableList<JunctionKind> kinds) {
-        for (JunctionKind kind : kinds) {
-            say(kind.label());
-            ImmutableList<Detail> options = layers.catalogue().options(kind);
-            options.forEach(this::name);
-            if (options.isEmpty()) {
-                say("  none; draw one of your own");
-            }
+    void names(ImmutableList<? extends BridgeKind> kinds) {
+        for (BridgeKind kind : kinds) {
+            lines.say(kind.label());
+            options(kind).forEach(this::name);
         }
-        say("");
-        fold(
-                "Give --kind, --house or --first and --second to see what each loses between those layers; \"coldseam detail"
-                        + " ID\" draws one.");
+        lines.say("");
     }
 
-    /** Every option between the layers. */
-    void computed(ImmutableList<JunctionKind> kinds) {
-        boolean any = false;
-        for (JunctionKind kind : kinds) {
-            for (Layers.Place place : layers.places(kind)) {
+    /** Computes every option between the layers on all cores; of fasteners a table of screws where no layers are named. */
+    void computed(ImmutableList<? extends BridgeKind> kinds) {
+        boolean points = kinds.anySatisfy(PointKind.class::isInstance);
+        boolean any = kinds.contains(PointKind.FASTENER) && layers.typical();
+        if (any) {
+            new FastenerTable(lines, units, computer).print();
+        }
+        for (BridgeKind kind : kinds) {
+            for (Layers.Place<?> place : layers.places(kind)) {
                 if (any) {
-                    say("");
+                    lines.say("");
                 }
                 any = true;
                 kind(kind, place);
             }
         }
         if (!any) {
-            fold("The house has no junction of the kinds asked for; leave out --house to see typical build-ups.");
+            lines.fold(
+                    "",
+                    "The house has no " + (points ? "point" : "junction")
+                            + " of the kinds asked for; leave out --house to see typical build-ups.",
+                    "");
             return;
         }
-        say("");
-        fold(
-                "psi with its proven interval. fRsi with Rsi 0.25 m²·K/W, an estimate. Neck: what is left of the insulation's"
-                        + " thickness at its narrowest. Path: the weakest path's share of the resistance beside it.");
+        lines.say("");
+        lines.fold(
+                "",
+                points
+                        ? "chi = L3D - U·A over a round disc, with its proven interval for the shape as drawn. fRsi with Rsi"
+                                + " 0.25 m²·K/W, an estimate. Count a fastener once: in chi, or in U by ISO 6946."
+                        : "psi with its proven interval. fRsi with Rsi 0.25 m²·K/W, an estimate. Neck: what is left of the"
+                                + " insulation's thickness at its narrowest. Path: the weakest path's share of the resistance"
+                                + " beside it.",
+                "");
         if (tabulatedShown) {
-            fold("ISO 14683: " + DefaultPsi.CAUTION + "; an order of magnitude, no proof.");
+            lines.fold("", "ISO 14683: " + DefaultPsi.CAUTION + "; an order of magnitude, no proof.", "");
         }
-        fold("What carries loads through the insulation needs an engineer's word.");
+        lines.fold(
+                "",
+                points
+                        ? "What carries loads, guards and brackets above all, needs an engineer's word."
+                        : "What carries loads through the insulation needs an engineer's word.",
+                "");
     }
 
-    private void kind(JunctionKind kind, Layers.Place place) {
-        Columns.fold(kind.label() + ": " + Layers.words(place.setup()) + " (" + place.origin() + ")", "", "    ")
-                .forEach(terminal.out()::println);
-        String unit = units.label(Dimension.LINEAR_TRANSMITTANCE);
-        say(ROW.formatted("psi external", "psi internal", "fRsi", "neck", "path"));
-        say(ROW.formatted(unit, unit, "", "", ""));
+    private ImmutableList<Detail> options(BridgeKind kind) {
         ImmutableList<Detail> options = layers.catalogue().options(kind);
         if (options.isEmpty()) {
-            say("  none; draw one of your own");
+            lines.say("  none; draw one of your own");
         }
-        options.forEach(detail -> {
-            name(detail);
-            detail.cost()
-                    .ifPresent(cost -> Columns.fold("cost " + cost.sourced(units), "          ", "          ")
-                            .forEach(terminal.out()::println));
-            try {
-                numbers(computer.compute(detail, place.setup()));
-            } catch (DetailDoesNotFit misfit) {
-                misfit.reasons()
-                        .forEach(reason -> Columns.fold("does not fit: " + reason, "          ", "          ")
-                                .forEach(terminal.out()::println));
-            }
+        return options;
+    }
+
+    private void kind(BridgeKind kind, Layers.Place<?> place) {
+        lines.fold("", kind.label() + ": " + place.words() + " (" + place.origin() + ")", "    ");
+        if (!(kind instanceof PointKind)) {
+            String unit = units.label(Dimension.LINEAR_TRANSMITTANCE);
+            lines.say(ROW.formatted("psi external", "psi internal", "fRsi", "neck", "path"));
+            lines.say(ROW.formatted(unit, unit, "", "", ""));
+        }
+        ImmutableList<Detail> options = options(kind);
+        ImmutableList<Outcome> outcomes =
+                Lists.immutable.fromStream(options.castToList().parallelStream().map(detail -> outcome(detail, place)));
+        options.zip(outcomes).forEach(pair -> {
+            name(pair.getOne());
+            pair.getOne().cost().ifPresent(cost -> lines.fold(UNDER, "cost " + cost.sourced(units), UNDER));
+            pair.getTwo().result().ifPresent(this::numbers);
+            pair.getTwo().misfits().forEach(reason -> lines.fold(UNDER, "does not fit: " + reason, UNDER));
         });
     }
 
-    private void numbers(JunctionResult result) {
-        say(ROW.formatted(
-                psi(result, DimensionSystem.EXTERNAL),
-                psi(result, DimensionSystem.INTERNAL),
+    private Outcome outcome(Detail detail, Layers.Place<?> place) {
+        try {
+            return new Outcome(
+                    Optional.of(computer.compute(place.laid(detail), place.setup())), Lists.immutable.empty());
+        } catch (DetailDoesNotFit misfit) {
+            return new Outcome(Optional.empty(), misfit.reasons());
+        }
+    }
+
+    private void numbers(BridgeResult result) {
+        if (!(result instanceof JunctionResult junction)) {
+            lines.say(String.format(
+                    Locale.ROOT,
+                    "%schi %s %s, fRsi %.2f",
+                    UNDER,
+                    number(result, DimensionSystem.EXTERNAL),
+                    units.label(result.dimension()),
+                    result.temperatureFactor()));
+            return;
+        }
+        lines.say(ROW.formatted(
+                number(result, DimensionSystem.EXTERNAL),
+                number(result, DimensionSystem.INTERNAL),
                 String.format(Locale.ROOT, "%.2f", result.temperatureFactor()),
-                neck(result),
-                String.format(Locale.ROOT, "%.0f %%", 100 * result.weakestPath().ratio())));
-        Optional<DefaultPsi> tabulated = DefaultPsi.beside(result);
+                junction.penLine().unbroken() ? lines.neck(junction) : "broken",
+                String.format(
+                        Locale.ROOT, "%.0f %%", 100 * junction.weakestPath().ratio())));
+        Optional<DefaultPsi> tabulated = DefaultPsi.beside(junction);
         tabulatedShown |= tabulated.isPresent();
-        tabulated.ifPresent(row -> say(String.format(
+        tabulated.ifPresent(row -> lines.say(String.format(
                 Locale.ROOT,
-                "          %-18s  %-18s  ISO 14683 %s",
-                units.number(row.external(), Dimension.LINEAR_TRANSMITTANCE),
-                units.number(row.internal(), Dimension.LINEAR_TRANSMITTANCE),
+                "%s%-18s  %-18s  ISO 14683 %s",
+                UNDER,
+                units.number(row.external(), result.dimension()),
+                units.number(row.internal(), result.dimension()),
                 row.code())));
     }
 
-    private String psi(JunctionResult result, DimensionSystem system) {
+    private String number(BridgeResult result, DimensionSystem system) {
         return units.intervalNumber(
-                result.psi(system).lower(), result.psi(system).upper(), Dimension.LINEAR_TRANSMITTANCE);
-    }
-
-    private String neck(JunctionResult result) {
-        return result.penLine().unbroken()
-                ? units.format(Math.floor(result.penLine().neck() * 1000 + 1e-3) / 1000, Dimension.THICKNESS)
-                : "broken";
+                result.psiOrChi(system).lower(), result.psiOrChi(system).upper(), result.dimension());
     }
 
     private void name(Detail detail) {
-        Columns.fold(
-                        detail.name(),
-                        String.format(
-                                Locale.ROOT, "  %-7s %s: ", detail.rank().name().toLowerCase(Locale.ROOT), detail.id()),
-                        "          ")
-                .forEach(terminal.out()::println);
-    }
-
-    private void fold(String text) {
-        Columns.fold(text, "", "").forEach(terminal.out()::println);
-    }
-
-    private void say(String line) {
-        terminal.out().println(line.stripTrailing());
+        lines.fold(
+                String.format(Locale.ROOT, "  %-7s %s: ", detail.rank().name().toLowerCase(Locale.ROOT), detail.id()),
+                detail.name(),
+                UNDER);
     }
 }

@@ -13,7 +13,7 @@ import coldseam.envelope.shell.Edge;
 import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
-import coldseam.report.JunctionSvg;
+import coldseam.report.DetailSvg;
 import coldseam.report.pages.MarkedTemperatures;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.HeatLossWords;
@@ -178,7 +178,7 @@ class HousesTest {
         JunctionResult floor = audit.sheets()
                 .detect(sheet -> sheet.result().setup().kind() == JunctionKind.INTERMEDIATE_FLOOR)
                 .result();
-        String svg = JunctionSvg.text(floor, MarkedTemperatures.of(audit.house().site()), UnitSystem.SI);
+        String svg = DetailSvg.text(floor, MarkedTemperatures.of(audit.house().site()), UnitSystem.SI);
         assertTrue(svg.contains("reinforced concrete"), svg);
         assertTrue(svg.contains("thin-coat render"), svg);
         assertTrue(svg.contains("beyond this drawing"), svg);

@@ -11,7 +11,7 @@ import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
-import coldseam.report.JunctionSvg;
+import coldseam.report.DetailSvg;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -42,7 +42,7 @@ class StoreTest {
 
     private static String drawing(BridgeComputer computer) {
         Detail detail = CatalogueFile.builtIn().find("terrace-edge-boards-meet").orElseThrow();
-        return JunctionSvg.text(
+        return DetailSvg.text(
                 computer.compute(detail, TypicalBuild.MASONRY.setup(JunctionKind.TERRACE_EDGE)),
                 Lists.immutable.empty(),
                 UnitSystem.SI);

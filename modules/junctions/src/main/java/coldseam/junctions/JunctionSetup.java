@@ -6,6 +6,8 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * Everything of a house that a detail's section depends on; two junctions with equal setups have equal results.
@@ -37,6 +39,11 @@ public record JunctionSetup(
         double indoorTemperature,
         double outdoorTemperature)
         implements BridgeSetup {
+
+    @Override
+    public ImmutableList<Assembly> assemblies() {
+        return Lists.immutable.of(first).newWithAll(second.stream().toList());
+    }
 
     /** The same junction between other build-ups. */
     public JunctionSetup between(Assembly newFirst, Optional<Assembly> newSecond) {

@@ -4,6 +4,8 @@ import coldseam.assemblies.HeatFlow;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Exposure;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * Everything of a house that a point's section depends on; points with equal setups have equal results.
@@ -23,6 +25,11 @@ public record PointSetup(
         double indoorTemperature,
         double outdoorTemperature)
         implements BridgeSetup {
+
+    @Override
+    public ImmutableList<Assembly> assemblies() {
+        return Lists.immutable.of(host);
+    }
 
     /**
      * Ground in one dimension: so thick that the floor with it has its U of ISO 13370, and at the outdoor temperature below.

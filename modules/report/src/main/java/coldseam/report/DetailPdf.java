@@ -3,7 +3,7 @@ package coldseam.report;
 import coldseam.envelope.Site;
 import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.JunctionResult;
+import coldseam.junctions.BridgeResult;
 import coldseam.report.pages.DetailSheet;
 import coldseam.report.pages.MarkedTemperatures;
 import coldseam.report.pdf.DocumentInfo;
@@ -12,7 +12,6 @@ import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import org.eclipse.collections.impl.factory.Lists;
 
 /** One option of the catalogue as a PDF sheet. */
 public final class DetailPdf {
@@ -28,7 +27,7 @@ public final class DetailPdf {
      * @throws IOException where the file cannot be written; an old one is then untouched
      */
     public static void write(
-            JunctionResult result,
+            BridgeResult result,
             String origin,
             Optional<Site> site,
             Path path,
@@ -41,15 +40,13 @@ public final class DetailPdf {
 
     /** The sheet's bytes; the same result gives the same ones. */
     public static byte[] bytes(
-            JunctionResult result, String origin, Optional<Site> site, UnitSystem units, Paper paper, String tool) {
+            BridgeResult result, String origin, Optional<Site> site, UnitSystem units, Paper paper, String tool) {
         String title = result.detail().kind().label() + ": " + result.detail().name();
-        String between = result.setup().first().name()
-                + result.setup().second().map(other -> " and " + other.name()).orElse("") + " (" + origin + ")";
+        String layers = DetailSheet.layers(result.setup()) + " (" + origin + ")";
         DocumentInfo info =
-                new DocumentInfo(title, between, tool, "thermal bridge, detail", (title + between + units).hashCode());
+                new DocumentInfo(title, layers, tool, "thermal bridge, detail", (title + layers + units).hashCode());
         try (Flow flow = new Flow(paper, info)) {
-            DetailSheet.write(
-                    flow, result, between, site.map(MarkedTemperatures::of).orElse(Lists.immutable.empty()), units);
+            DetailSheet.write(flow, result, layers, MarkedTemperatures.of(site), units);
             return flow.finish(result.detail().id(), tool);
         }
     }

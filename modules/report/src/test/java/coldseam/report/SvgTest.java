@@ -50,8 +50,8 @@ class SvgTest {
 
     @Test
     void aJunctionIsWellFormedAndNamesWhatItShows() throws Exception {
-        Document svg = parsed(
-                JunctionSvg.text(SLAB, MarkedTemperatures.of(AUDIT.house().site()), UnitSystem.SI));
+        Document svg =
+                parsed(DetailSvg.text(SLAB, MarkedTemperatures.of(AUDIT.house().site()), UnitSystem.SI));
         assertEquals("svg", svg.getDocumentElement().getNodeName());
         String words = words(svg);
         for (SectionPlan.Piece piece : SLAB.plan().pieces()) {
@@ -129,8 +129,8 @@ class SvgTest {
     /** 20 m of ground must not shrink the drawing: the wall's 160 mm board is still measured at 1:10 or larger. */
     @Test
     void groundDoesNotShrinkTheDrawing() throws Exception {
-        String words = words(parsed(
-                JunctionSvg.text(SLAB, MarkedTemperatures.of(AUDIT.house().site()), UnitSystem.SI)));
+        String words = words(
+                parsed(DetailSvg.text(SLAB, MarkedTemperatures.of(AUDIT.house().site()), UnitSystem.SI)));
         assertTrue(words.contains("Scale 1:10 ") || words.contains("Scale 1:5 "), words);
         assertTrue(words.contains("\n160\n"), words);
     }

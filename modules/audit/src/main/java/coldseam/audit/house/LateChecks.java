@@ -7,6 +7,7 @@ import coldseam.envelope.shell.Surface;
 import coldseam.files.Faults;
 import coldseam.files.Located;
 import coldseam.files.Nearest;
+import coldseam.files.Position;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.ChoiceChecks;
 import org.eclipse.collections.api.factory.Lists;
@@ -39,13 +40,23 @@ final class LateChecks {
 
     private static void check(ImmutableList<Located<String>> surfaces, ImmutableList<String> names, Faults faults) {
         surfaces.reject(each -> names.contains(each.value()))
-                .forEach(each -> faults.add(
+                .forEach(each -> unknown(
                         each.place(),
                         "the name of a surface, an opening or a seam of this house",
-                        "\"" + each.value() + "\"",
-                        "one of " + names.makeString(", "),
-                        Nearest.to(each.value(), names)
-                                .map(near -> "did you mean \"" + near + "\"?")
-                                .orElse("correct the name")));
+                        each.value(),
+                        names,
+                        faults));
+    }
+
+    /** Adds the fault of a name that is none of those known. */
+    static void unknown(Position place, String asked, String got, ImmutableList<String> known, Faults faults) {
+        faults.add(
+                place,
+                asked,
+                "\"" + got + "\"",
+                "one of " + known.makeString(", "),
+                Nearest.to(got, known)
+                        .map(near -> "did you mean \"" + near + "\"?")
+                        .orElse("correct the name"));
     }
 }

@@ -13,7 +13,6 @@ import coldseam.envelope.shell.Surface;
 import coldseam.files.Faults;
 import coldseam.files.Located;
 import coldseam.files.Named;
-import coldseam.files.Nearest;
 import coldseam.files.Position;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -42,11 +41,12 @@ final class PointChecks {
         Optional<Surface> surface =
                 shell.surfaces().detectOptional(each -> each.name().equals(points.surface()));
         if (surface.isEmpty()) {
-            unknown(
+            LateChecks.unknown(
                     places.surface(),
                     "the name of a surface of this house",
                     points.surface(),
-                    shell.surfaces().collect(Surface::name));
+                    shell.surfaces().collect(Surface::name),
+                    faults);
         }
         Optional<Detail> detail = points.detail().flatMap(catalogue::find);
         surface.ifPresent(each -> along(places, each));
@@ -60,11 +60,12 @@ final class PointChecks {
         }
         String along = row.along().get();
         if (HousePoints.edgesAlong(along, surface.name(), shell).isEmpty()) {
-            unknown(
+            LateChecks.unknown(
                     places.along(),
                     "the name of a surface or opening beside \"" + surface.name() + "\"",
                     along,
-                    neighbours(surface.name()));
+                    neighbours(surface.name()),
+                    faults);
         }
     }
 
@@ -82,17 +83,6 @@ final class PointChecks {
         return surfaces.contains(surface)
                 ? surfaces.newWithAll(edge.opening().stream().map(Opening::name).toList())
                 : Lists.immutable.empty();
-    }
-
-    private void unknown(Position place, String asked, String got, ImmutableList<String> known) {
-        faults.add(
-                place,
-                asked,
-                "\"" + got + "\"",
-                "one of " + known.makeString(", "),
-                Nearest.to(got, known)
-                        .map(near -> "did you mean \"" + near + "\"?")
-                        .orElse("correct the name"));
     }
 
     /** Fasteners that the assembly's U holds already may not be listed again as points. */

@@ -15,6 +15,7 @@ import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.HeatLossWords;
@@ -149,8 +150,6 @@ final class Convert {
 
     private static SheetData sheet(BridgeSheet<JunctionResult> sheet) {
         JunctionResult r = sheet.result();
-        var connections = SortedMaps.mutable.<String, String>empty();
-        r.detail().connections().forEachKeyValue((control, how) -> connections.put(word(control), word(how)));
         return new SheetData(
                 sheet.id(),
                 r.detail().kind().label(),
@@ -183,7 +182,7 @@ final class Convert {
                                 leg.externalLength(),
                                 leg.internalLength(),
                                 leg.insulationThickness())),
-                Maps.immutable.ofMap(connections),
+                connections(r.detail()),
                 sheet.best()
                         .map(best -> new SheetData.BestData(
                                 best.detail().id(),
@@ -196,6 +195,13 @@ final class Convert {
                 r.solution().unknowns(),
                 r.solution().met(),
                 r.notes().newWithAll(r.solution().notes()).distinct());
+    }
+
+    /** How air, water and vapour control pass, by their names in order. */
+    static ImmutableMap<String, String> connections(Detail detail) {
+        var connections = SortedMaps.mutable.<String, String>empty();
+        detail.connections().forEachKeyValue((control, how) -> connections.put(word(control), word(how)));
+        return Maps.immutable.ofMap(connections);
     }
 
     private static SheetData.OptionData option(JunctionResult option) {

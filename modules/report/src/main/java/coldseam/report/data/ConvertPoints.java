@@ -4,8 +4,6 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.PointRow;
 import coldseam.junctions.PointResult;
 import coldseam.report.words.SourceWords;
-import org.eclipse.collections.impl.factory.Maps;
-import org.eclipse.collections.impl.factory.SortedMaps;
 
 /** Turns the audit's points into their data. */
 final class ConvertPoints {
@@ -29,10 +27,6 @@ final class ConvertPoints {
 
     static PointSheetData sheet(BridgeSheet<PointResult> sheet) {
         PointResult result = sheet.result();
-        var connections = SortedMaps.mutable.<String, String>empty();
-        result.detail()
-                .connections()
-                .forEachKeyValue((control, how) -> connections.put(Convert.word(control), Convert.word(how)));
         return new PointSheetData(
                 sheet.id(),
                 result.detail().kind().label(),
@@ -49,7 +43,7 @@ final class ConvertPoints {
                 result.temperatureFactor(),
                 sheet.dewPointHumidity(),
                 sheet.mouldHumidity(),
-                Maps.immutable.ofMap(connections),
+                Convert.connections(result.detail()),
                 sheet.best()
                         .map(best -> new PointSheetData.BestPoint(
                                 best.detail().id(),

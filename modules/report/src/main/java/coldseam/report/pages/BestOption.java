@@ -1,10 +1,12 @@
 package coldseam.report.pages;
 
+import coldseam.audit.BridgeRow;
 import coldseam.audit.BridgeSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
-import coldseam.files.quantity.Dimension;
+import coldseam.junctions.BridgeResult;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.PointResult;
 import coldseam.report.drawing.Box;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
@@ -30,19 +32,31 @@ final class BestOption {
     private static final double DRAWN = 0.6;
 
     private final Page page;
-    private final BridgeSheet<JunctionResult> sheet;
-    private final JunctionResult best;
+    private final BridgeSheet<?> sheet;
+    private final BridgeResult best;
 
-    BestOption(Page page, BridgeSheet<JunctionResult> sheet, JunctionResult best) {
+    BestOption(Page page, BridgeSheet<?> sheet, BridgeResult best) {
         this.page = page;
         this.sheet = sheet;
         this.best = best;
     }
 
-    /** What the sheet's edges lose more than they would with the best option, W/K. */
-    static Interval saved(Page page, BridgeSheet<JunctionResult> sheet, JunctionResult best) {
+    /** What the sheet's places lose more than they would with the best option, W/K. */
+    static Interval saved(Page page, BridgeSheet<?> sheet, BridgeResult best) {
         DimensionSystem system = page.audit().heatLoss().system();
-        return sheet.result().psi(system).plus(best.psi(system).times(-1)).times(sheet.size());
+        return sheet.result()
+                .psiOrChi(system)
+                .plus(best.psiOrChi(system).times(-1))
+                .times(sheet.size() * factor(page, sheet));
+    }
+
+    /** That weighs it: a computed psi holds the factors of its spaces already, a chi is for the whole difference. */
+    private static double factor(Page page, BridgeSheet<?> sheet) {
+        return page.audit()
+                .points()
+                .detectOptional(row -> row.isOn(sheet))
+                .map(BridgeRow::factor)
+                .orElse(1.0);
     }
 
     void write() {
@@ -55,7 +69,8 @@ final class BestOption {
                 page.print().units());
         double needed = words.height(flow.width() - GAP - left);
         flow.need(Math.max(LEAST, needed) + 50);
-        flow.heading("Best option of the catalogue for these layers: "
+        flow.heading("Best option of the catalogue for "
+                + (best instanceof PointResult ? "this surface: " : "these layers: ")
                 + best.detail().name());
         double drawn = Math.max(LEAST, Math.min(MOST, flow.remaining() - 4)) - Legend.BAR;
         SectionDrawing drawing = new SectionDrawing(picture, left, drawn);
@@ -78,17 +93,29 @@ final class BestOption {
         Print print = page.print();
         MutableList<Block> out = Lists.mutable.empty();
         out.add(Blocks.text(
-                Rich.of("ψ " + print.of(best.psiExternal(), Dimension.LINEAR_TRANSMITTANCE) + " external, "
-                                + print.of(best.psiInternal(), Dimension.LINEAR_TRANSMITTANCE) + " internal; ")
+                Rich.of(transmittance(print) + "; ")
                         .plus(Rich.marked("f_{Rsi} "))
-                        .plus(Print.factor(best.temperatureFactor()) + "; "
-                                + (best.penLine().unbroken()
-                                        ? "neck " + print.neck(best.penLine().neck()) + "."
-                                        : "pen line broken.")),
+                        .plus(Print.factor(best.temperatureFactor()) + insulation(print)),
                 WORDS));
         out.add(Blocks.space(3));
         DetailWords.list(out, "Order of building", best.detail().order(), true, WORDS);
         DetailWords.list(out, "Cautions", best.detail().cautions(), false, WORDS);
         return Blocks.stack(out.toImmutable(), 2);
+    }
+
+    private String transmittance(Print print) {
+        return best instanceof JunctionResult junction
+                ? "ψ " + print.of(junction.psiExternal(), junction.dimension()) + " external, "
+                        + print.of(junction.psiInternal(), junction.dimension()) + " internal"
+                : "χ " + print.of(((PointResult) best).chi(), best.dimension()) + " each";
+    }
+
+    private String insulation(Print print) {
+        if (best instanceof JunctionResult junction) {
+            return junction.penLine().unbroken()
+                    ? "; neck " + print.neck(junction.penLine().neck()) + "."
+                    : "; pen line broken.";
+        }
+        return ".";
     }
 }

@@ -1,15 +1,16 @@
 package coldseam.report.pages;
 
-import coldseam.files.quantity.Dimension;
+import coldseam.envelope.Assembly;
 import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.DefaultPsi;
-import coldseam.junctions.JunctionResult;
+import coldseam.junctions.BridgeResult;
+import coldseam.junctions.BridgeSetup;
+import coldseam.junctions.PointResult;
+import coldseam.junctions.PointSetup;
 import coldseam.junctions.detail.Detail;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Style;
-import coldseam.report.pdf.Table;
 import coldseam.report.section.Legend;
 import coldseam.report.section.SectionDrawing;
 import coldseam.report.section.SectionPicture;
@@ -18,89 +19,135 @@ import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
-/** One option of the catalogue as a sheet: drawing, numbers, and what a builder needs to know. */
+/** A computed detail, of a junction or of a point, on paper: drawing, numbers, and what a builder needs to know. */
 public final class DetailSheet {
 
-    private static final double LEAST = 300;
-    private static final double MOST = 400;
+    /** Points: the gaps below the drawing, below the tables, and below the words. */
+    private static final double GAP = 6;
 
-    /** Points: the gaps between the blocks, and the last line. */
-    private static final double AROUND = 44;
+    private static final double BELOW_TABLES = 8;
+
+    /**
+     * How tall a drawing may be.
+     *
+     * @param least points
+     * @param most points
+     * @param besideWords least height that the words on the same page leave it, points; with less they go on the next page
+     */
+    private record Room(double least, double most, double besideWords) {
+        /** A section one can work from; in the audit its words always go on. */
+        static final Room IN_AUDIT = new Room(235, 420, Double.POSITIVE_INFINITY);
+
+        static final Room OF_ITS_OWN = new Room(300, 400, 300);
+
+        /** What goes through at a spot is small: a low drawing shows it. */
+        static final Room ROUND = new Room(300, 400, 175);
+    }
 
     private final Flow flow;
     private final Print print;
-    private final JunctionResult result;
+    private final BridgeResult result;
     private final DetailWords words;
 
-    private DetailSheet(Flow flow, Print print, JunctionResult result) {
+    DetailSheet(Flow flow, Print print, BridgeResult result) {
         this.flow = flow;
         this.print = print;
         this.result = result;
         this.words = new DetailWords(result, print);
     }
 
+    /** Its layers in words: "between" two build-ups or "through" one. */
+    public static String layers(BridgeSetup setup) {
+        return (setup instanceof PointSetup ? "through " : "between ")
+                + setup.assemblies().collect(Assembly::name).makeString(" and ");
+    }
+
     /**
-     * Sets the sheet.
+     * Sets a sheet of its own for one option.
      *
-     * @param between the build-ups in words
+     * @param layers in words
      * @param limits temperatures whose isotherms are marked
      */
     public static void write(
             Flow flow,
-            JunctionResult result,
-            String between,
+            BridgeResult result,
+            String layers,
             ImmutableList<SectionPicture.Limit> limits,
             UnitSystem units) {
-        new DetailSheet(flow, new Print(units), result).write(between, limits);
-    }
-
-    private void write(String between, ImmutableList<SectionPicture.Limit> limits) {
         Detail detail = result.detail();
+        boolean round = result instanceof PointResult;
         flow.section(detail.name());
         flow.add(Blocks.text(
                 Print.capital(detail.kind().label()) + ", "
-                        + detail.rank().name().toLowerCase(Locale.ROOT) + " option (" + detail.id() + "), between "
-                        + between + ".",
+                        + detail.rank().name().toLowerCase(Locale.ROOT) + " option (" + detail.id() + "), " + layers
+                        + ".",
                 Style.BODY));
-        flow.space(6);
+        flow.space(GAP);
+        Block caution = Blocks.text(
+                (round ? "χ" : "ψ") + " with the proven interval of its computation"
+                        + (round ? ", for the shape as drawn" : "")
+                        + ". What carries loads or must resist fire needs an engineer's word before it is built.",
+                Style.SMALL);
+        new DetailSheet(flow, new Print(units), result)
+                .set(limits, round ? Room.ROUND : Room.OF_ITS_OWN, true, Optional.empty(), Optional.of(caution));
+    }
+
+    /**
+     * Sets the body of a sheet in the audit.
+     *
+     * @param said between the tables and the words
+     */
+    void write(ImmutableList<SectionPicture.Limit> limits, Block said) {
+        set(
+                limits,
+                result instanceof PointResult ? Room.ROUND : Room.IN_AUDIT,
+                false,
+                Optional.of(said),
+                Optional.empty());
+    }
+
+    private void set(
+            ImmutableList<SectionPicture.Limit> limits,
+            Room room,
+            boolean tabulated,
+            Optional<Block> said,
+            Optional<Block> last) {
         SectionPicture picture = SectionPicture.of(result, limits, print.units());
-        SectionBlock section = SectionBlock.fit(picture, flow.width(), LEAST, drawing -> {
-            double free = flow.remaining() - tables(drawing).height(flow.width()) - Legend.HEIGHT - AROUND;
-            double besideWords = free - words.columns().height(flow.width());
-            // On one page where that leaves a drawing one can work from; else the words go on the next.
-            return Math.max(LEAST, Math.min(MOST, besideWords >= LEAST ? besideWords : free));
+        double below = below(said, BELOW_TABLES);
+        double wordy = words.columns().height(flow.width()) + below(last, GAP) + BELOW_TABLES;
+        // The drawing takes what the tables and words of the first page leave.
+        SectionBlock section = SectionBlock.fit(picture, flow.width(), room.least(), drawing -> {
+            double rest = tables(drawing, tabulated).height(flow.width()) + below + Legend.HEIGHT + GAP + 1;
+            double free = flow.remaining() - rest;
+            double besideWords = free - wordy;
+            return Math.max(
+                    besideWords >= room.besideWords() ? room.besideWords() : room.least(),
+                    Math.min(room.most(), besideWords >= room.besideWords() ? besideWords : free));
         });
         flow.add(section.block(words.figure()));
-        flow.space(6);
-        flow.add(tables(section.drawing()));
-        flow.space(10);
+        flow.space(GAP);
+        flow.add(tables(section.drawing(), tabulated));
+        flow.space(BELOW_TABLES);
+        said.ifPresent(block -> {
+            flow.add(block);
+            flow.space(BELOW_TABLES);
+        });
         flow.add(words.columns());
-        flow.space(6);
-        flow.add(Blocks.text(
-                "ψ with the proven interval of its computation. What carries loads or must resist fire needs an engineer's"
-                        + " word before it is built.",
-                Style.SMALL));
+        last.ifPresent(block -> {
+            flow.space(GAP);
+            flow.add(block);
+        });
     }
 
-    private Block tables(SectionDrawing drawing) {
+    private double below(Optional<Block> block, double gap) {
+        return block.map(each -> each.height(flow.width()) + gap).orElse(0.0);
+    }
+
+    private Block tables(SectionDrawing drawing, boolean tabulated) {
         return Blocks.beside(
                 18,
-                Lists.immutable.of(0.5, 0.5),
-                Blocks.table(SectionBlock.keys(drawing, print)),
-                Blocks.table(numbers()));
-    }
-
-    private Table numbers() {
-        Table table = words.psi(Table.of(Table.Column.share("result", 1), Table.Column.number("", 122)));
-        Optional<DefaultPsi> tabulated = DefaultPsi.beside(result);
-        if (tabulated.isPresent()) {
-            DefaultPsi psi = tabulated.get();
-            table = DetailWords.row(
-                    table,
-                    "ISO 14683 " + psi.code() + ": " + DefaultPsi.CAUTION,
-                    print.number(psi.external(), Dimension.LINEAR_TRANSMITTANCE) + " ext., "
-                            + print.number(psi.internal(), Dimension.LINEAR_TRANSMITTANCE) + " int.");
-        }
-        return words.rest(table);
+                Lists.immutable.of(0.52, 0.48),
+                Blocks.table(SectionBlock.keys(drawing, result.setup().assemblies(), print)),
+                Blocks.table(words.numbers(tabulated)));
     }
 }

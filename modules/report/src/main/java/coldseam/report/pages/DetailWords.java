@@ -2,7 +2,11 @@ package coldseam.report.pages;
 
 import coldseam.envelope.Control;
 import coldseam.files.quantity.Dimension;
+import coldseam.junctions.BridgeResult;
+import coldseam.junctions.ControlLine;
+import coldseam.junctions.DefaultPsi;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
@@ -14,6 +18,7 @@ import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.ControlLineWords;
 import java.util.Locale;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -22,10 +27,10 @@ import org.eclipse.collections.impl.factory.Lists;
 final class DetailWords {
 
     private final Detail detail;
-    private final JunctionResult result;
+    private final BridgeResult result;
     private final Print print;
 
-    DetailWords(JunctionResult result, Print print) {
+    DetailWords(BridgeResult result, Print print) {
         this.detail = result.detail();
         this.result = result;
         this.print = print;
@@ -42,12 +47,13 @@ final class DetailWords {
         out.add(Blocks.text(detail.looksLike(), Style.BODY));
         out.add(Blocks.space(5));
         out.add(Blocks.text("How the layers pass", Style.SUBSECTION));
-        boolean unbroken = result.penLine().unbroken();
-        out.add(connection("Heat", unbroken ? "the pen line is unbroken" : "broken", unbroken));
+        if (result instanceof JunctionResult junction) {
+            boolean unbroken = junction.penLine().unbroken();
+            out.add(connection("Heat", unbroken ? "the pen line is unbroken" : "broken", unbroken));
+        }
         for (Control control : new Control[] {Control.AIR, Control.WATER, Control.VAPOUR}) {
             Connection how = detail.connections().getIfAbsentValue(control, Connection.NOT_SHOWN);
-            ControlLineWords words = ControlLineWords.of(
-                    how, result.controls().detectOptional(line -> line.control() == control), print.units());
+            ControlLineWords words = ControlLineWords.of(how, line(control), print.units());
             out.add(connection(Print.capital(control.name().toLowerCase(Locale.ROOT)), words.text(), words.passes()));
         }
         out.add(Blocks.space(5));
@@ -65,8 +71,15 @@ final class DetailWords {
         return out.toImmutable();
     }
 
+    /** How a control layer runs through the section; empty where none was followed, as round a point. */
+    private Optional<ControlLine> line(Control control) {
+        return result instanceof JunctionResult junction
+                ? junction.controls().detectOptional(line -> line.control() == control)
+                : Optional.empty();
+    }
+
     /** How one control layer passes. */
-    static Block connection(String control, String how, boolean passes) {
+    private static Block connection(String control, String how, boolean passes) {
         return Blocks.beside(
                 6,
                 Lists.immutable.of(0.3, 0.7),
@@ -100,48 +113,80 @@ final class DetailWords {
 
     /** What a section's drawing shows, for readers that do not see it. */
     String figure() {
-        return "Section of the " + detail.kind().label() + ", " + detail.name()
-                + ", to scale with its layers numbered as in"
-                + " the table, isotherms, pen line and weakest path. "
-                + (result.penLine().unbroken()
-                        ? "The insulation passes without a break."
-                        : "The insulation is broken.");
+        if (result instanceof JunctionResult junction) {
+            return "Section of the " + detail.kind().label() + ", " + detail.name()
+                    + ", to scale with its layers numbered as in"
+                    + " the table, isotherms, pen line and weakest path. "
+                    + (junction.penLine().unbroken()
+                            ? "The insulation passes without a break."
+                            : "The insulation is broken.");
+        }
+        return "Section through the middle of the " + detail.kind().label() + ", " + detail.name()
+                + ", turned about its axis, to scale with its materials numbered as in the table and isotherms.";
     }
 
-    /** The rows that begin a table of results: psi in both dimension systems. */
-    Table psi(Table table) {
-        Table one =
-                row(table, "ψ, external dimensions", print.of(result.psiExternal(), Dimension.LINEAR_TRANSMITTANCE));
-        return row(one, "ψ, internal dimensions", print.of(result.psiInternal(), Dimension.LINEAR_TRANSMITTANCE));
+    /**
+     * The table of results: psi or chi, what it is made of and the coldest point.
+     *
+     * @param tabulated whether what ISO 14683 has for the kind stands beside it
+     */
+    Table numbers(boolean tabulated) {
+        Table table = Table.of(Table.Column.share("result", 1), Table.Column.number("", 122));
+        return result instanceof JunctionResult junction
+                ? line(table, junction, tabulated)
+                : round(table, (PointResult) result);
     }
 
-    /** The rows that end it: what psi is made of, the coldest point, the neck and the weakest path. */
-    Table rest(Table given) {
-        Table table = row(given, "L_{2D}", print.of(result.coupling(), Dimension.LINEAR_TRANSMITTANCE));
-        for (JunctionResult.Leg leg : result.legs()) {
+    private Table line(Table given, JunctionResult junction, boolean tabulated) {
+        Table table = row(given, "ψ, external dimensions", print.of(junction.psiExternal(), junction.dimension()));
+        table = row(table, "ψ, internal dimensions", print.of(junction.psiInternal(), junction.dimension()));
+        Optional<DefaultPsi> beside = tabulated ? DefaultPsi.beside(junction) : Optional.empty();
+        if (beside.isPresent()) {
+            table = row(
+                    table,
+                    "ISO 14683 " + beside.get().code() + ": " + DefaultPsi.CAUTION,
+                    print.number(beside.get().external(), junction.dimension()) + " ext., "
+                            + print.number(beside.get().internal(), junction.dimension()) + " int.");
+        }
+        table = row(table, "L_{2D}", print.of(junction.coupling(), junction.dimension()));
+        for (JunctionResult.Leg leg : junction.legs()) {
             table = table.row(
                     Table.Kind.PLAIN,
                     Table.Cell.of(Rich.of("U of the " + leg.name())),
                     Table.Cell.of(print.of(leg.transmittance(), Dimension.TRANSMITTANCE)));
         }
-        table = row(
-                table,
-                "f_{Rsi}, R_{si} " + print.of(0.25, Dimension.RESISTANCE) + ", estimate",
-                Print.factor(result.temperatureFactor()));
+        table = coldest(table);
         table = row(
                 table,
                 "neck of the pen line",
-                result.penLine().unbroken()
-                        ? print.neck(result.penLine().neck()) + " = "
-                                + Print.percent(result.penLine().share())
+                junction.penLine().unbroken()
+                        ? print.neck(junction.penLine().neck()) + " = "
+                                + Print.percent(junction.penLine().share())
                         : "broken");
         return row(
                 table,
                 "weakest path, ratio to the weaker surface",
-                Print.percent(result.weakestPath().ratio()));
+                Print.percent(junction.weakestPath().ratio()));
     }
 
-    static Table row(Table table, String what, String value) {
+    private Table round(Table given, PointResult point) {
+        Table table = row(given, "χ, each", print.of(point.chi(), point.dimension()));
+        table = row(
+                table,
+                "L_{3D} of a disc of " + print.of(point.area(), Dimension.AREA),
+                print.of(point.coupling(), point.dimension()));
+        table = row(table, "U of the surface", print.of(point.transmittance(), Dimension.TRANSMITTANCE));
+        return coldest(table);
+    }
+
+    private Table coldest(Table table) {
+        return row(
+                table,
+                "f_{Rsi}, R_{si} " + print.of(0.25, Dimension.RESISTANCE) + ", estimate",
+                Print.factor(result.temperatureFactor()));
+    }
+
+    private static Table row(Table table, String what, String value) {
         return table.row(Table.Kind.PLAIN, Table.Cell.of(Rich.marked(what)), Table.Cell.of(value));
     }
 }

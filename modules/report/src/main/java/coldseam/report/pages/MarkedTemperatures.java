@@ -4,6 +4,7 @@ import coldseam.assemblies.moisture.SaturationPressure;
 import coldseam.assemblies.moisture.SurfaceHumidity;
 import coldseam.envelope.Site;
 import coldseam.report.section.SectionPicture;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -11,6 +12,11 @@ import org.eclipse.collections.impl.factory.Lists;
 public final class MarkedTemperatures {
 
     private MarkedTemperatures() {}
+
+    /** Those of a house's site; none without a house. */
+    public static ImmutableList<SectionPicture.Limit> of(Optional<Site> site) {
+        return site.map(MarkedTemperatures::of).orElse(Lists.immutable.empty());
+    }
 
     /** Dew point and mould limit of the indoor air at its design state. */
     public static ImmutableList<SectionPicture.Limit> of(Site site) {

@@ -2,8 +2,8 @@ package coldseam.report.pages;
 
 import coldseam.audit.BridgeSheet;
 import coldseam.envelope.DimensionSystem;
-import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.BridgeResult;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Cost;
 import coldseam.junctions.language.DetailParameter;
@@ -20,39 +20,44 @@ final class OptionList {
 
     private OptionList() {}
 
-    static void write(Page page, BridgeSheet<JunctionResult> sheet) {
-        ImmutableList<JunctionResult> options = sheet.options().contains(sheet.result())
-                ? sheet.options()
-                : sheet.options().newWith(sheet.result());
+    static void write(Page page, BridgeSheet<?> sheet) {
+        ImmutableList<BridgeResult> fitting = Lists.immutable.ofAll(sheet.options());
+        ImmutableList<BridgeResult> options =
+                fitting.contains(sheet.result()) ? fitting : fitting.newWith(sheet.result());
         if (options.size() < 2) {
             return;
         }
         Print print = page.print();
         UnitSystem units = print.units();
         DimensionSystem system = page.audit().heatLoss().system();
+        boolean junctions = sheet.junction().isPresent();
         boolean priced = options.anySatisfy(each -> each.detail().cost().isPresent());
         Table table = new Table(
                 Lists.immutable
                         .of(
                                 Table.Column.share("option", 1),
                                 Table.Column.number(
-                                        "ψ, " + units.label(Dimension.LINEAR_TRANSMITTANCE),
+                                        (junctions ? "ψ, " : "χ, ") + units.label(sheet.dimension()),
                                         units == UnitSystem.SI ? 84 : 98),
-                                Table.Column.number("f_{Rsi}", 34),
-                                Table.Column.number("neck", 52))
+                                Table.Column.number("f_{Rsi}", 34))
+                        .newWithAll(
+                                junctions
+                                        ? Lists.immutable.of(Table.Column.number("neck", 52))
+                                        : Lists.immutable.empty())
                         .newWithAll(
                                 priced ? Lists.immutable.of(Table.Column.number("cost", 74)) : Lists.immutable.empty()),
                 Lists.immutable.empty());
-        for (JunctionResult option : options) {
+        for (BridgeResult option : options) {
             ImmutableList<Table.Cell> cells = Lists.immutable.of(
                     Table.Cell.of(name(option, option.equals(sheet.result()))),
-                    Table.Cell.of(units.intervalNumber(
-                            option.psi(system).lower(), option.psi(system).upper(), Dimension.LINEAR_TRANSMITTANCE)),
-                    Table.Cell.of(Print.factor(option.temperatureFactor())),
-                    Table.Cell.of(
-                            option.penLine().unbroken()
-                                    ? print.neck(option.penLine().neck())
-                                    : "broken"));
+                    Table.Cell.of(print.number(option.psiOrChi(system), option.dimension())),
+                    Table.Cell.of(Print.factor(option.temperatureFactor())));
+            if (option instanceof JunctionResult junction) {
+                cells = cells.newWith(Table.Cell.of(
+                        junction.penLine().unbroken()
+                                ? print.neck(junction.penLine().neck())
+                                : "broken"));
+            }
             table = table.with(new Table.Row(
                     Table.Kind.PLAIN,
                     priced
@@ -62,7 +67,7 @@ final class OptionList {
                                     .orElse("not given")))
                             : cells));
         }
-        page.flow().heading("Options for these layers");
+        page.flow().heading(junctions ? "Options for these layers" : "Options for this surface");
         page.flow().add(Blocks.table(table));
         ImmutableList<String> sources = options.collect(each -> each.detail().cost())
                 .select(Optional::isPresent)
@@ -74,7 +79,7 @@ final class OptionList {
         }
     }
 
-    private static Rich name(JunctionResult option, boolean here) {
+    private static Rich name(BridgeResult option, boolean here) {
         return here
                 ? Rich.strong(option.detail().name())
                         .plus(

@@ -2,6 +2,7 @@ package coldseam.report.pages;
 
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.PointRow;
 import coldseam.files.quantity.Dimension;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
@@ -9,7 +10,7 @@ import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.SourceWords;
 
-/** Every edge of the shell, so that none can be silent. */
+/** Every edge of the shell and every set of points, so that none can be silent. */
 public final class Register {
 
     private Register() {}
@@ -38,6 +39,39 @@ public final class Register {
                     print.units().number(row.length(), Dimension.LENGTH, 2),
                     print.number(row.psi(), Dimension.LINEAR_TRANSMITTANCE),
                     print.number(row.loss(), Dimension.HEAT_LOSS_COEFFICIENT),
+                    SourceWords.brief(row.source()));
+        }
+        flow.add(table);
+    }
+
+    /** Every set of points that the house file lists. */
+    static void points(Page page) {
+        Flow flow = page.flow();
+        Print print = page.print();
+        flow.section("Points");
+        flow.add(Blocks.text(
+                "What goes through the insulation at a spot, as the house file lists it: posts, columns, brackets, pipes and"
+                        + " ducts. χ is what one loses beyond the surface it goes through. What the file does not list is not"
+                        + " here: count it on site.",
+                Style.BODY));
+        flow.space(6);
+        Table table = Table.of(
+                Table.Column.share("points", 1),
+                Table.Column.fixed("sheet", 32),
+                Table.Column.number("number", 44),
+                Table.Column.number("χ, " + print.units().label(Dimension.POINT_TRANSMITTANCE), 100),
+                Table.Column.number("b", 28),
+                Table.Column.number("loss, " + print.units().label(Dimension.HEAT_LOSS_COEFFICIENT), 74),
+                Table.Column.share("χ comes from", 0.5));
+        for (PointRow row : page.audit().points()) {
+            table = table.row(
+                    Print.capital(row.points().name()) + ": " + row.kind().label() + ", "
+                            + row.surface().name(),
+                    row.sheet().map(BridgeSheet::id).orElse("–"),
+                    Integer.toString(row.number()),
+                    row.sheet().isPresent() ? print.number(row.chi(), Dimension.POINT_TRANSMITTANCE) : "–",
+                    print.number(row.factor(), Dimension.RATIO),
+                    row.sheet().isPresent() ? print.number(row.loss(), Dimension.HEAT_LOSS_COEFFICIENT) : "–",
                     SourceWords.brief(row.source()));
         }
         flow.add(table);

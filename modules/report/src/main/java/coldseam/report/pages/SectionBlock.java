@@ -1,15 +1,19 @@
 package coldseam.report.pages;
 
+import coldseam.envelope.Assembly;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Table;
 import coldseam.report.section.Legend;
 import coldseam.report.section.SectionDrawing;
 import coldseam.report.section.SectionPicture;
 import java.util.function.ToDoubleFunction;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /** A section's drawing with its legend, as tall as the blocks on its page let it be, and the key to its numbers. */
 record SectionBlock(SectionPicture picture, SectionDrawing drawing, double height) {
@@ -48,14 +52,14 @@ record SectionBlock(SectionPicture picture, SectionDrawing drawing, double heigh
         });
     }
 
-    /** The materials of a drawing by their numbers. */
-    static Table keys(SectionDrawing drawing, Print print) {
+    /** The materials of a drawing by their numbers, as thick as the build-ups have them. */
+    static Table keys(SectionDrawing drawing, ImmutableList<Assembly> assemblies, Print print) {
         Table table = Table.of(
                 Table.Column.fixed("", 19),
                 Table.Column.fixed("", 31),
                 Table.Column.share("material", 1),
-                Table.Column.number(
-                        "λ, " + print.units().label(Dimension.CONDUCTIVITY), print.units() == UnitSystem.SI ? 58 : 84));
+                new Table.Column(conductivityHead(print), 56, true, Align.RIGHT),
+                Table.Column.number("thickness", 52));
         for (SectionPicture.Key key : drawing.keys()) {
             table = table.row(
                     Table.Kind.PLAIN,
@@ -63,8 +67,36 @@ record SectionBlock(SectionPicture picture, SectionDrawing drawing, double heigh
                     Swatch.look(key.look()),
                     Table.Cell.of(key.material()),
                     Table.Cell.of(
-                            key.solved() ? print.number(key.conductivity(), Dimension.CONDUCTIVITY) : "not counted"));
+                            key.solved() ? print.number(key.conductivity(), Dimension.CONDUCTIVITY) : "not counted"),
+                    Table.Cell.of(thicknesses(assemblies, key.material(), print)));
         }
         return table;
+    }
+
+    /** The sign, and below it the unit, broken where it is long. */
+    private static Rich conductivityHead(Print print) {
+        String unit = print.units().label(Dimension.CONDUCTIVITY);
+        int slash = unit.indexOf('/');
+        return print.units() == UnitSystem.SI
+                ? Rich.of("λ, " + unit)
+                : Rich.of("λ, " + unit.substring(0, slash + 1))
+                        .plus(Rich.newLine())
+                        .plus(unit.substring(slash + 1));
+    }
+
+    private static Rich thicknesses(ImmutableList<Assembly> assemblies, String material, Print print) {
+        ImmutableList<String> distinct = assemblies
+                .flatCollect(Assembly::layers)
+                .select(layer -> layer.material().name().equals(material))
+                .collect(layer -> print.thickness(layer.thickness()))
+                .distinct();
+        if (distinct.isEmpty()) {
+            return Rich.of("–");
+        }
+        Rich text = Rich.of(distinct.getFirst());
+        for (String more : distinct.drop(1)) {
+            text = text.plus(Rich.newLine()).plus(more);
+        }
+        return text;
     }
 }

@@ -22,7 +22,7 @@ import org.eclipse.collections.impl.factory.Lists;
  * Pictures of points: the half that was solved and its mirror image, turned as the surface lies, cut off a little past what
  * goes through.
  */
-public final class PointPictures {
+final class PointPictures {
 
     /** m, how much of the surface is shown beyond the widest body, at least and at most. */
     private static final double LEAST = 0.12;
@@ -63,7 +63,7 @@ public final class PointPictures {
      *
      * @param limits temperatures whose isotherms are marked
      */
-    public static SectionPicture of(PointResult result, ImmutableList<SectionPicture.Limit> limits, UnitSystem system) {
+    static SectionPicture of(PointResult result, ImmutableList<SectionPicture.Limit> limits, UnitSystem system) {
         return new PointPictures(result).picture(limits, system);
     }
 

@@ -5,9 +5,11 @@ import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.BridgeResult;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.PenLine;
+import coldseam.junctions.PointResult;
 import coldseam.junctions.WeakestPath;
 import coldseam.junctions.plan.PlanarSubdivision;
 import coldseam.junctions.plan.SectionEnd;
@@ -73,8 +75,14 @@ public record SectionPicture(
         return new PaintedParts(parts, seen);
     }
 
-    /** The picture of a junction. */
-    public static SectionPicture of(JunctionResult result, ImmutableList<Limit> limits, UnitSystem system) {
+    /** The picture of a detail: a junction's section, or a point's half with its mirror image. */
+    public static SectionPicture of(BridgeResult result, ImmutableList<Limit> limits, UnitSystem system) {
+        return result instanceof PointResult point
+                ? PointPictures.of(point, limits, system)
+                : of((JunctionResult) result, limits, system);
+    }
+
+    private static SectionPicture of(JunctionResult result, ImmutableList<Limit> limits, UnitSystem system) {
         double indoor = result.setup().indoorTemperature();
         double outdoor = result.setup().outdoorTemperature();
         return new SectionPicture(

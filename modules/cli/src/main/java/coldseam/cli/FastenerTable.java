@@ -1,0 +1,54 @@
+package coldseam.cli;
+
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.PointResult;
+import coldseam.junctions.point.Fastener;
+import java.util.Locale;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** The chi of screws through mineral wool board beside what ISO 6946 corrects U by, in the columns of a terminal. */
+record FastenerTable(DetailLines lines, UnitSystem units, BridgeComputer computer) {
+
+    /** 1/m², for the share of U; common practice, no source. */
+    private static final double PER_AREA = 6;
+
+    private static final String ROW = "  %-9s  %-9s  %-21s  %-17s  %11s";
+
+    void print() {
+        ImmutableList<Fastener> fasteners = Fastener.table();
+        ImmutableList<PointResult> results = Lists.immutable.fromStream(
+                fasteners.castToList().parallelStream().map(each -> computer.compute(each.detail(), each.setup())));
+        lines.fold(
+                "",
+                String.format(
+                        Locale.ROOT,
+                        "Screws through mineral wool board: shaft %s, %s into the base, plate %s across; render outside",
+                        units.format(Fastener.SHAFT, Dimension.THICKNESS),
+                        units.format(Fastener.EMBEDDED, Dimension.THICKNESS),
+                        units.format(Fastener.PLATE, Dimension.THICKNESS)),
+                "");
+        String unit = units.label(Dimension.POINT_TRANSMITTANCE);
+        for (Fastener.Base base : Fastener.Base.values()) {
+            lines.say("");
+            lines.say("into " + base.name().toLowerCase(Locale.ROOT));
+            lines.say(ROW.formatted("board", "steel", "chi, " + unit, "ISO 6946, " + unit, "6 per m²"));
+            fasteners
+                    .zip(results)
+                    .select(pair -> pair.getOne().base() == base)
+                    .forEach(pair -> row(pair.getOne(), pair.getTwo()));
+        }
+    }
+
+    private void row(Fastener fastener, PointResult result) {
+        lines.say(ROW.formatted(
+                units.format(fastener.board(), Dimension.THICKNESS),
+                fastener.steel().name().toLowerCase(Locale.ROOT),
+                units.intervalNumber(result.chi().lower(), result.chi().upper(), Dimension.POINT_TRANSMITTANCE),
+                units.number(fastener.correction(), Dimension.POINT_TRANSMITTANCE),
+                String.format(
+                        Locale.ROOT, "U %+.1f %%", 100 * PER_AREA * result.chi().middle() / result.transmittance())));
+    }
+}

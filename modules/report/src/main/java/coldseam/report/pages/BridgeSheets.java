@@ -1,0 +1,144 @@
+package coldseam.report.pages;
+
+import coldseam.audit.BridgeRow;
+import coldseam.audit.BridgeSheet;
+import coldseam.audit.JunctionRow;
+import coldseam.audit.Mould;
+import coldseam.audit.PointRow;
+import coldseam.envelope.Site;
+import coldseam.files.quantity.Dimension;
+import coldseam.report.drawing.Palette;
+import coldseam.report.pdf.Block;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Rich;
+import coldseam.report.pdf.Style;
+import coldseam.report.pdf.Table;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** One sheet for each computed junction; then one for each computed point, after a register of all of them. */
+public final class BridgeSheets {
+
+    private final Page page;
+    private final BridgeSheet<?> sheet;
+    private final Print print;
+    private final boolean point;
+
+    /** Those of its places that the audit counts. */
+    private final ImmutableList<BridgeRow> rows;
+
+    private BridgeSheets(Page page, BridgeSheet<?> sheet) {
+        this.page = page;
+        this.sheet = sheet;
+        this.print = page.print();
+        this.point = sheet.junction().isEmpty();
+        this.rows = Lists.immutable
+                .<BridgeRow>ofAll(page.audit().junctions())
+                .newWithAll(page.audit().points())
+                .select(row -> row.isOn(sheet));
+    }
+
+    public static void write(Page page) {
+        page.audit().sheets().forEach(sheet -> new BridgeSheets(page, sheet).write());
+        if (page.audit().points().notEmpty()) {
+            Register.points(page);
+            page.audit().pointSheets().forEach(sheet -> new BridgeSheets(page, sheet).write());
+        }
+    }
+
+    private void write() {
+        Flow flow = page.flow();
+        String name = sheet.result().detail().name();
+        String heading = sheet.id() + " · " + Print.capital(sheet.kind());
+        flow.section(heading, heading + ": " + name, point ? "Points" : "Junctions");
+        flow.add(Blocks.text(Rich.strong(name), Style.LEAD));
+        flow.add(Blocks.text(
+                extent()
+                        + (sheet.chosen()
+                                ? " · chosen by the house file"
+                                : " · not chosen: this option stands in for it"),
+                Style.BODY.with(sheet.chosen() ? Palette.SLATE : Palette.EMBER)));
+        flow.space(6);
+        new DetailSheet(flow, print, sheet.result())
+                .write(
+                        MarkedTemperatures.of(page.audit().house().site()),
+                        Blocks.panel(said(), Palette.FROST, Palette.DEEP));
+        places();
+        OptionList.write(page, sheet);
+        sheet.best().ifPresent(best -> new BestOption(page, sheet, best).write());
+    }
+
+    /** How much of the house it stands for. */
+    private String extent() {
+        return point
+                ? (int) sheet.size() + " " + DetailSheet.layers(sheet.result().setup())
+                : print.length(sheet.size()) + " in "
+                        + Print.count(sheet.places().size(), "edge", "edges");
+    }
+
+    /** What a builder takes from the numbers. */
+    private Block said() {
+        Site site = page.audit().house().site();
+        MutableList<Block> out = Lists.mutable.empty();
+        out.add(Blocks.text(
+                "At " + print.of(site.indoorTemperature(), Dimension.TEMPERATURE) + " indoors and "
+                        + print.of(site.outdoorTemperature(), Dimension.TEMPERATURE)
+                        + " outdoors the coldest point gets wet when the indoor air holds "
+                        + humidity(sheet.dewPointHumidity()) + "; mould may grow on it from "
+                        + humidity(sheet.mouldHumidity())
+                        + ".",
+                Style.BODY));
+        own(out);
+        sheet.best()
+                .ifPresent(best -> out.add(Blocks.text(
+                        "The best option of the catalogue for " + (point ? "this surface" : "these layers") + " is “"
+                                + best.detail().name() + "”: it would save "
+                                + print.of(BestOption.saved(page, sheet, best), Dimension.HEAT_LOSS_COEFFICIENT)
+                                + " over " + (point ? extent() + ", with χ " : print.length(sheet.size()) + ", with ψ ")
+                                + print.of(best.psiOrChi(page.audit().heatLoss().system()), best.dimension())
+                                + (point ? " each" : "") + ". It is drawn at the end of this sheet.",
+                        Style.BODY)));
+        return Blocks.stack(out.toImmutable(), 4);
+    }
+
+    /** What the house's own humidity means for it. */
+    private void own(MutableList<Block> out) {
+        Mould mould = page.audit().mould();
+        if (!Mould.among(mould.wetAtDesign(), sheet)) {
+            return;
+        }
+        String own = print.of(page.audit().house().site().indoorHumidity(), Dimension.SHARE);
+        boolean byMonth = Mould.among(mould.wetByMonth(), sheet);
+        String months = mould.monthly().isEmpty()
+                ? " It was not judged by months, since the house file gives no monthly climate."
+                : byMonth
+                        ? " By monthly means, too, it is too cold; see Moisture."
+                        : " By monthly means, which ISO 13788 asks for, none is expected.";
+        out.add(Blocks.text(
+                Rich.of("The house's own " + own + " is enough for that: in a cold spell mould is possible here."
+                        + months),
+                Style.BODY.with(Palette.EMBER)));
+    }
+
+    private static String humidity(double humidity) {
+        return humidity >= 1
+                ? "100 % relative humidity (never, at these temperatures)"
+                : Print.percent(humidity) + " relative humidity";
+    }
+
+    private void places() {
+        page.flow().heading("Where it is");
+        Table table = Table.of(Table.Column.share("place", 1), Table.Column.number(point ? "number" : "length", 74));
+        for (BridgeRow row : rows) {
+            table = row instanceof JunctionRow junction
+                    ? table.row(junction.edge().place(), print.length(row.size()))
+                    : table.row(
+                            Print.capital(row.name()) + ", "
+                                    + ((PointRow) row).surface().name(),
+                            Integer.toString((int) row.size()));
+        }
+        page.flow().add(table);
+    }
+}
