@@ -141,9 +141,9 @@ public final class Composer {
         return most - least;
     }
 
-    /** In the ground, half the floor's width is drawn, and no more. */
+    /** In the ground, half the floor's width is drawn, counted from the wall's outer face, and no more. */
     private void groundCuts(EnumMap<Chart.Cut, Double> cutAt, ImmutableList<Painted> conducting) {
-        double half = scene.setup().ground().orElseThrow().floorWidth() / 2;
+        double half = scene.setup().ground().orElseThrow().floorWidth() / 2 - scene.secondThickness();
         ImmutableList<Painted> house = conducting.reject(each -> each.what().equals("ground"));
         double reach = house.flatCollect(Painted::solved)
                 .select(each -> each.cut() == null)
@@ -152,7 +152,7 @@ public final class Composer {
         if (half < reach + 0.1) {
             throw new DetailDoesNotFit(Lists.immutable.of(String.format(
                     java.util.Locale.ROOT,
-                    "\"%s\" (%s) reaches %.2f m under a floor whose half width is %.2f m; allowed is 0.1 m less than that."
+                    "\"%s\" (%s) reaches %.2f m under a floor whose half width indoors is %.2f m; allowed is 0.1 m less than that."
                             + " Choose a detail that reaches less far.",
                     detail.name(),
                     detail.id(),
