@@ -123,6 +123,7 @@ final class DetailCommand implements Callable<Integer> {
         lines.parameters(detail.parameters());
         lines.say("");
         lines.fold("Looks like: " + detail.looksLike());
+        lines.fold("Suits: " + detail.suits().words() + ".");
         lines.list("Order of building", detail.order(), true);
         lines.connections(detail.connections());
         lines.list("How it fails", detail.failures(), false);

@@ -1,5 +1,6 @@
 package coldseam.envelope;
 
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
@@ -8,6 +9,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  *
  * @param name of the house
  * @param site climate, ground and conventions
+ * @param retrofit what stays of an old house; empty where everything is built new
  * @param materials by name: the built-in ones that are used and the house's own
  * @param assemblies by name
  * @param body its shape
@@ -22,6 +24,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
 public record House(
         String name,
         Site site,
+        Optional<Retrofit> retrofit,
         ImmutableMap<String, Material> materials,
         ImmutableMap<String, Assembly> assemblies,
         Body body,

@@ -162,8 +162,10 @@ public enum TypicalBuild {
 
     private Assembly oldSlab() {
         return assembly(
-                "old slab without boards",
-                layer("cement screed", 50, Role.FINISH),
+                "old slab with boards on it",
+                layer("particleboard", 22, Role.FINISH),
+                insulation("extruded polystyrene board", 100),
+                layer("bitumen sheet", 4, Role.MEMBRANE),
                 layer("concrete", 150, Role.STRUCTURE));
     }
 

@@ -305,6 +305,7 @@ final class SampleAudit {
                                 CLIMATE.name(),
                                 Climate.Indoors.DWELLING,
                                 CLIMATE.months().collect(air -> new Climate.Mean(air.temperature(), air.humidity()))))),
+                Optional.empty(),
                 Maps.immutable.empty(),
                 Maps.immutable.empty(),
                 new Body.Explicit(Maps.immutable.empty(), Lists.immutable.empty(), 0),

@@ -25,6 +25,7 @@ import coldseam.junctions.detail.Cost;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.detail.Rank;
+import coldseam.junctions.detail.Suits;
 import coldseam.junctions.plan.SectionEnd;
 import coldseam.junctions.plan.SectionPlan;
 import java.util.Optional;
@@ -140,6 +141,7 @@ final class SampleJunctions {
                 kind,
                 name,
                 rank,
+                Suits.EVERYWHERE,
                 "Outside, the wall board ends on a strip of bare concrete as high as the slab.",
                 Lists.immutable.of(
                         "Set the edge board on the footing.",

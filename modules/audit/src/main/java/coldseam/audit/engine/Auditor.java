@@ -50,8 +50,8 @@ public final class Auditor {
      * @param progress hears how far it has come
      */
     public Audit audit(House house, Shell shell, String inputDigest, Progress progress) {
-        ComputedJunctions junctions = ComputedJunctions.of(
-                house, new JunctionPlan(house, shell, catalogue).plan(), catalogue, computer, progress);
+        ComputedJunctions junctions =
+                ComputedJunctions.of(house, new JunctionPlan(house, shell, catalogue).plan(), computer, progress);
         SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions));
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
         ComputedPoints points = ComputedPoints.of(

@@ -93,7 +93,7 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
     /** Why the detail chosen for a place does not fit; empty where it does, or where none is chosen. */
     ImmutableList<String> misfits(PlannedBridge<S> planned) {
         return planned.chosen() && result(planned).isEmpty()
-                ? answers.reasons(planned.questions())
+                ? planned.hindrances().newWithAll(answers.reasons(planned.questions()))
                 : Lists.immutable.empty();
     }
 
@@ -109,7 +109,8 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
     private BridgeSheet<R> sheet(String id, MutableList<PlannedBridge<S>> places) {
         PlannedBridge<S> first = places.getFirst();
         R result = result(first).orElseThrow();
-        ImmutableList<R> options = answers.results(first.comparisons());
+        ImmutableList<R> options = answers.results(first.comparisons()
+                .select(each -> places.allSatisfy(place -> place.options().contains(each.detail()))));
         SurfaceHumidity humidity = SurfaceHumidity.of(
                 Math.min(1, result.temperatureFactor()), site.indoorTemperature(), site.outdoorTemperature());
         return new BridgeSheet<>(

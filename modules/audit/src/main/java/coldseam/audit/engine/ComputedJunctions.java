@@ -12,7 +12,6 @@ import coldseam.envelope.shell.Surface;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
-import coldseam.junctions.catalogue.Catalogue;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -26,18 +25,15 @@ record ComputedJunctions(ImmutableList<BridgeSheet<JunctionResult>> sheets, Immu
 
     /** Computes every edge, with its kind's other options beside it. */
     static ComputedJunctions of(
-            House house,
-            ImmutableList<PlannedEdge> edges,
-            Catalogue catalogue,
-            BridgeComputer computer,
-            Progress progress) {
+            House house, ImmutableList<PlannedEdge> edges, BridgeComputer computer, Progress progress) {
         DimensionSystem system = house.site().dimensions();
         ImmutableList<PlannedBridge<JunctionSetup>> planned = edges.collect(each -> new PlannedBridge<>(
                 each.edge().name(),
                 length(each.edge(), system),
                 each.setup(),
                 each.candidates(),
-                catalogue.options(each.edge().kind()),
+                each.options(),
+                each.hindrances(),
                 each.chosen()));
         ComputedBridges<JunctionSetup, JunctionResult> computed =
                 new ComputedBridges<>("junctions", house.site(), planned, computer::compute, progress);

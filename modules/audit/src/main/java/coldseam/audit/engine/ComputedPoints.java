@@ -28,7 +28,7 @@ record ComputedPoints(ImmutableList<BridgeSheet<PointResult>> sheets, ImmutableL
             Catalogue catalogue,
             BridgeComputer computer,
             Progress progress) {
-        ImmutableList<PlannedBridge<PointSetup>> planned = sets.collect(set -> planned(set, catalogue));
+        ImmutableList<PlannedBridge<PointSetup>> planned = sets.collect(set -> planned(set, house, catalogue));
         ComputedBridges<PointSetup, PointResult> computed =
                 new ComputedBridges<>("points", house.site(), planned, computer::compute, progress);
         return new ComputedPoints(
@@ -37,7 +37,7 @@ record ComputedPoints(ImmutableList<BridgeSheet<PointResult>> sheets, ImmutableL
     }
 
     /** The kind's options with those of the set's lengths that they have too and allow. */
-    private static PlannedBridge<PointSetup> planned(HousePoints set, Catalogue catalogue) {
+    private static PlannedBridge<PointSetup> planned(HousePoints set, House house, Catalogue catalogue) {
         ImmutableList<Detail> options = catalogue
                 .options(set.kind(catalogue))
                 .collect(detail -> detail.withAllowed(set.points().parameters()));
@@ -49,8 +49,19 @@ record ComputedPoints(ImmutableList<BridgeSheet<PointResult>> sheets, ImmutableL
                 set.number(),
                 set.setup(),
                 chosen.map(Lists.immutable::of).orElse(options),
-                options,
+                options.select(each -> hindrance(each, set, house).isEmpty()),
+                chosen.flatMap(each -> hindrance(each, set, house))
+                        .map(Lists.immutable::of)
+                        .orElse(Lists.immutable.empty()),
                 chosen.isPresent());
+    }
+
+    private static Optional<String> hindrance(Detail detail, HousePoints set, House house) {
+        return detail.suits()
+                .hindrance(
+                        detail.who(),
+                        house.retrofit(),
+                        Lists.immutable.of(set.points().surface()));
     }
 
     private static PointRow row(

@@ -64,7 +64,31 @@ final class JunctionPlan {
         ImmutableList<Detail> candidates = chosen.isPresent()
                 ? Lists.immutable.of(chosen.get())
                 : own.isPresent() ? Lists.immutable.empty() : catalogue.options(edge.kind());
-        return new PlannedEdge(edge, setup(edge), candidates, chosen.isPresent(), own);
+        return new PlannedEdge(
+                edge,
+                setup(edge),
+                candidates,
+                catalogue
+                        .options(edge.kind())
+                        .select(detail -> hindrance(detail, edge).isEmpty()),
+                chosen.flatMap(detail -> hindrance(detail, edge))
+                        .map(Lists.immutable::of)
+                        .orElse(Lists.immutable.empty()),
+                chosen.isPresent(),
+                own);
+    }
+
+    /** Why a detail cannot be built at an edge, whatever its layers are. */
+    private Optional<String> hindrance(Detail detail, Edge edge) {
+        return detail.suits()
+                .hindrance(
+                        detail.who(),
+                        house.retrofit(),
+                        Lists.immutable
+                                .of(edge.first().name())
+                                .newWithAll(edge.second().stream()
+                                        .map(Surface::name)
+                                        .toList()));
     }
 
     private Optional<Detail> detail(JunctionChoice choice) {

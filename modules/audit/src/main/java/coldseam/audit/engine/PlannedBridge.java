@@ -14,7 +14,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param setup what its details depend on; empty where a surface has no assembly
  * @param candidates the detail to take: the chosen one alone, or else all of the kind, from the worst on, of which the
  *     first that fits stands in; none where nothing is to be computed
- * @param options all of the kind that it is compared with, from the worst on
+ * @param options all of the kind that can be built there and that it is compared with, from the worst on
+ * @param hindrances why the chosen detail cannot be built there; with one, nothing is computed
  * @param chosen whether the house file chose the detail
  */
 record PlannedBridge<S extends BridgeSetup>(
@@ -23,6 +24,7 @@ record PlannedBridge<S extends BridgeSetup>(
         Optional<S> setup,
         ImmutableList<Detail> candidates,
         ImmutableList<Detail> options,
+        ImmutableList<String> hindrances,
         boolean chosen) {
 
     /** A detail for a setup: what is computed once, however many places ask. */
@@ -30,12 +32,12 @@ record PlannedBridge<S extends BridgeSetup>(
 
     /** The questions of the candidates. */
     ImmutableList<Question<S>> questions() {
-        return about(candidates);
+        return hindrances.isEmpty() ? about(candidates) : Lists.immutable.empty();
     }
 
     /** The questions of what it is compared with; none where nothing is to be computed. */
     ImmutableList<Question<S>> comparisons() {
-        return candidates.isEmpty() ? Lists.immutable.empty() : about(options);
+        return candidates.isEmpty() || hindrances.notEmpty() ? Lists.immutable.empty() : about(options);
     }
 
     private ImmutableList<Question<S>> about(ImmutableList<Detail> details) {

@@ -14,6 +14,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param setup what its details depend on; empty where a surface beside it has no assembly
  * @param candidates the detail to take: the chosen one alone, or else all of the kind, from the worst on, of which the
  *     first that fits stands in
+ * @param options those of the kind that can be built there, from the worst on
+ * @param hindrances why the chosen detail cannot be built there; empty where it can, or where none is chosen
  * @param chosen whether the house file chose the detail
  * @param own psi of its own, which goes before the computed one
  */
@@ -21,5 +23,7 @@ record PlannedEdge(
         Edge edge,
         Optional<JunctionSetup> setup,
         ImmutableList<Detail> candidates,
+        ImmutableList<Detail> options,
+        ImmutableList<String> hindrances,
         boolean chosen,
         Optional<OwnPsi> own) {}

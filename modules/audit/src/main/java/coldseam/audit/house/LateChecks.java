@@ -33,6 +33,17 @@ final class LateChecks {
                 .toImmutable();
         loaded.choices().forEach(each -> check(each.surfaces(), names, faults));
         loaded.ownPsi().forEach(each -> check(each.surfaces(), names, faults));
+        check(loaded.builtNew(), shell.surfaces().collect(Surface::name), faults);
+        ImmutableList<String> parts = catalogue
+                .details()
+                .flatCollect(detail -> detail.suits().takesDown())
+                .distinct()
+                .toSortedList()
+                .toImmutable();
+        loaded.takenDown()
+                .reject(each -> parts.contains(each.value()))
+                .forEach(each ->
+                        unknown(each.place(), "a part that some detail needs taken down", each.value(), parts, faults));
         PointChecks pointChecks = new PointChecks(shell, catalogue, faults);
         loaded.points().forEach(pointChecks::check);
         faults.throwIfAny();

@@ -25,6 +25,7 @@ import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.detail.Rank;
+import coldseam.junctions.detail.Suits;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.plan.SectionPlan.Zone;
 import java.io.IOException;
@@ -98,6 +99,7 @@ public final class Sample {
                     kind,
                     id.replace('-', ' '),
                     rank,
+                    Suits.EVERYWHERE,
                     "",
                     Lists.immutable.empty(),
                     connections,

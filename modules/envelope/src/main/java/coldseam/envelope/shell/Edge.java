@@ -40,4 +40,24 @@ public record Edge(
         double secondSetBack,
         String upperStorey,
         double floorThickness,
-        String place) {}
+        String place) {
+    /** The same line as a junction of another kind, by its name and place as well. */
+    Edge as(JunctionKind other) {
+        return new Edge(
+                name.replace(kind.label(), other.label()),
+                other,
+                first,
+                second,
+                opening,
+                from,
+                to,
+                externalLength,
+                internalLength,
+                angle,
+                firstSetBack,
+                secondSetBack,
+                upperStorey,
+                floorThickness,
+                place.replace(kind.label(), other.label()));
+    }
+}

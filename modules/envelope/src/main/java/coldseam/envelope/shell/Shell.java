@@ -57,6 +57,21 @@ public record Shell(
                 Lists.immutable.empty());
     }
 
+    /** The same shell with its edges told apart otherwise. */
+    Shell with(ImmutableList<Edge> others) {
+        return new Shell(
+                surfaces,
+                others,
+                openEdges,
+                areaVectorSum,
+                externalVolume,
+                internalVolume,
+                floorArea,
+                groundFloorArea,
+                exposedPerimeter,
+                steps);
+    }
+
     /** Whether every edge is shared by exactly two surfaces. */
     public boolean closed() {
         return openEdges.isEmpty();

@@ -2,7 +2,10 @@ package coldseam.envelope.shell;
 
 import coldseam.envelope.Body;
 import coldseam.envelope.House;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Retrofit;
 import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * Builds the closed shell of a house from its storeys or from its explicit surfaces.
@@ -31,6 +34,17 @@ public final class ShellBuilder {
         if (faults.notEmpty()) {
             throw new ShellException(faults.all());
         }
-        return shell;
+        return house.retrofit()
+                .map(old -> shell.with(keptFloors(shell.edges(), old)))
+                .orElse(shell);
+    }
+
+    /** A floor on the ground that stays is no new slab: what lies under it lies there, and its edge is a kind of its own. */
+    private static ImmutableList<Edge> keptFloors(ImmutableList<Edge> edges, Retrofit old) {
+        return edges.collect(edge -> edge.kind() == JunctionKind.SLAB_EDGE
+                        && edge.second().isPresent()
+                        && old.keeps(edge.first().name())
+                ? edge.as(JunctionKind.EXISTING_SLAB_EDGE)
+                : edge);
     }
 }

@@ -162,6 +162,7 @@ class AnyAngleTest {
             var turned = new coldseam.envelope.House(
                     house.name(),
                     house.site(),
+                    house.retrofit(),
                     house.materials(),
                     house.assemblies(),
                     turned(body, degrees),

@@ -84,6 +84,7 @@ final class Houses {
                         1.5,
                         DimensionSystem.EXTERNAL,
                         OptionalDouble.empty()),
+                Optional.empty(),
                 Maps.immutable.empty(),
                 ASSEMBLIES,
                 body,

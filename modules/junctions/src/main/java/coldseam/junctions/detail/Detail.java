@@ -15,6 +15,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param id unique in its catalogue
  * @param kind of bridge it is for
  * @param name plain, short
+ * @param suits new builds, old houses, or both
  * @param rank among its kind's options
  * @param looksLike what one sees on site
  * @param order of building, first step first
@@ -30,6 +31,7 @@ public record Detail(
         BridgeKind kind,
         String name,
         Rank rank,
+        Suits suits,
         String looksLike,
         ImmutableList<String> order,
         ImmutableMap<Control, Connection> connections,
@@ -106,6 +108,7 @@ public record Detail(
                 kind,
                 name,
                 rank,
+                suits,
                 looksLike,
                 order,
                 connections,

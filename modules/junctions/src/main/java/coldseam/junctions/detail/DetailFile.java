@@ -61,6 +61,7 @@ public final class DetailFile {
                 file.kind(),
                 file.name(),
                 file.rank(),
+                suits(file),
                 file.looksLike(),
                 file.order(),
                 file.connections().byControl(),
@@ -71,5 +72,9 @@ public final class DetailFile {
                         ? Optional.of(new Cost(file.amount().getAsDouble(), file.per(), "", "the detail's own file"))
                         : Optional.empty(),
                 drawing);
+    }
+
+    private static Suits suits(FileText file) {
+        return new Suits(file.suits().isEmpty() ? Suits.EVERYWHERE.work() : file.suits(), file.takesDown());
     }
 }

@@ -16,12 +16,15 @@ import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
  * A junction's detail file as it is written.
  *
  * @param place of the file's mapping
  * @param detail its id
+ * @param suits what it can be built in; empty for both
+ * @param takesDown parts of an old house that must come down for it
  * @param needs layers that must be there, such as {@code wall.insulation}
  * @param angles degrees
  * @param thickness allowed, by layer
@@ -39,6 +42,8 @@ record FileDetail(
         JunctionKind kind,
         String name,
         Rank rank,
+        @Default("") ImmutableSet<Suits.Work> suits,
+        @Default("") ImmutableList<String> takesDown,
         String looksLike,
         @Default("") ImmutableList<Located<String>> needs,
         Optional<FileAngles> angles,

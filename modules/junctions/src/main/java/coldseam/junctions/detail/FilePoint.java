@@ -11,11 +11,14 @@ import coldseam.files.Noun;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
  * A point's detail file as it is written.
  *
  * @param point its id
+ * @param suits what it can be built in; empty for both
+ * @param takesDown parts of an old house that must come down for it
  * @param needs roles of layers that must be there
  * @param thickness allowed, by role; {@code surface} for the whole
  * @param requires conditions such as {@code insulation.outside - insulation.inside >= 40 mm}
@@ -31,6 +34,8 @@ record FilePoint(
         PointKind kind,
         String name,
         Rank rank,
+        @Default("") ImmutableSet<Suits.Work> suits,
+        @Default("") ImmutableList<String> takesDown,
         String looksLike,
         @Default("") ImmutableList<Located<String>> needs,
         @Default("") ImmutableList<Named<FileSpan>> thickness,

@@ -15,6 +15,7 @@ import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
  * What every detail file says, whether of a junction or of a point; README.md beside the built-in ones explains each key.
@@ -30,6 +31,12 @@ sealed interface FileText permits FileDetail, FilePoint {
     String name();
 
     Rank rank();
+
+    /** What it can be built in; empty for both. */
+    ImmutableSet<Suits.Work> suits();
+
+    /** Parts of an old house that must come down for it. */
+    ImmutableList<String> takesDown();
 
     String looksLike();
 

@@ -12,6 +12,7 @@ import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.detail.FileConnections;
+import coldseam.junctions.detail.Suits;
 import coldseam.junctions.kind.Vector;
 import coldseam.junctions.plan.SectionEnd;
 import coldseam.junctions.plan.SectionPlan;
@@ -73,6 +74,7 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                 junction.get().kind(),
                 drawn.file().section(),
                 junction.get().rank(),
+                Suits.EVERYWHERE,
                 junction.get().looksLike(),
                 Lists.immutable.empty(),
                 junction.get()

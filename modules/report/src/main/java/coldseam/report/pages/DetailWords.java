@@ -45,6 +45,7 @@ final class DetailWords {
         MutableList<Block> out = Lists.mutable.empty();
         out.add(Blocks.text("What it looks like", Style.SUBSECTION));
         out.add(Blocks.text(detail.looksLike(), Style.BODY));
+        out.add(Blocks.text("Suits: " + detail.suits().words() + ".", Style.BODY));
         out.add(Blocks.space(5));
         out.add(Blocks.text("How the layers pass", Style.SUBSECTION));
         if (result instanceof JunctionResult junction) {

@@ -8,6 +8,7 @@ import coldseam.files.Named;
 import coldseam.files.Noun;
 import coldseam.files.SelfChecking;
 import coldseam.files.Size;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The house file, whole. */
@@ -16,6 +17,9 @@ import org.eclipse.collections.api.list.ImmutableList;
 record FileHouse(
         @Doc("Name of the house, as the audit prints it.") String house,
         @Doc("Climate, ground and conventions.") FileSite site,
+
+        @Doc("Of an old house, what is built new or taken down; left out, everything is built new.")
+        Optional<FileRetrofit> retrofit,
 
         @Size(max = 500)
         @Doc("The house's own materials by name; one named like a built-in one takes its place.")

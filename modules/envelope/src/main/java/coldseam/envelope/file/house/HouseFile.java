@@ -15,6 +15,7 @@ import coldseam.files.SourceNode;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.map.MutableMap;
@@ -112,6 +113,7 @@ public final class HouseFile {
         House house = new House(
                 file.house(),
                 file.site().site(),
+                file.retrofit().map(FileRetrofit::retrofit),
                 usedMaterials(own, assemblies),
                 assemblies,
                 new BodyBuilder(file, materials).body(),
@@ -128,6 +130,8 @@ public final class HouseFile {
                 file.ownPsi().collect(FileOwnPsi::placed),
                 ShapePlaces.of(file),
                 file.points().collect(each -> each.value().placed(each)),
+                file.retrofit().map(FileRetrofit::builtNew).orElse(Lists.immutable.empty()),
+                file.retrofit().map(FileRetrofit::takenDown).orElse(Lists.immutable.empty()),
                 file.prices().details().toImmutableMap(Named::name, Named::place));
     }
 

@@ -24,6 +24,8 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param ownPsi the own psi values, likewise
  * @param parts places of the parts of its shape; an opening's and a seam's is that of its surface's name
  * @param points each set of points, as placed in the file
+ * @param builtNew surfaces of an old house that are built new
+ * @param takenDown parts of it that come down
  * @param detailPrices place of each detail that has a price, by the detail's name
  */
 public record LoadedHouse(
@@ -32,6 +34,8 @@ public record LoadedHouse(
         ImmutableList<PlacedPsi> ownPsi,
         ImmutableMap<Part, Position> parts,
         ImmutableList<PlacedPoints> points,
+        ImmutableList<Located<String>> builtNew,
+        ImmutableList<Located<String>> takenDown,
         ImmutableMap<String, Position> detailPrices) {
 
     /**
