@@ -69,10 +69,12 @@ public final class AuditSideBySide {
                 all.get(i).add(run(commands[i]));
             }
         }
-        StringBuilder table = new StringBuilder("| | wall, s: least, median | times the floor | processor, s: least, median"
-                + " | times the floor | peak memory, MB: least, median |\n|---|---|---|---|---|---|\n");
+        StringBuilder table =
+                new StringBuilder("| | wall, s: least, median | times the floor | processor, s: least, median"
+                        + " | times the floor | peak memory, MB: least, median |\n|---|---|---|---|---|---|\n");
         for (int i = 0; i < commands.length; i++) {
-            double[] wall = all.get(i).stream().mapToDouble(Taken::wall).sorted().toArray();
+            double[] wall =
+                    all.get(i).stream().mapToDouble(Taken::wall).sorted().toArray();
             double[] processor =
                     all.get(i).stream().mapToDouble(Taken::processor).sorted().toArray();
             double[] memory =
@@ -98,8 +100,8 @@ public final class AuditSideBySide {
     }
 
     private Taken run(String... command) throws IOException, InterruptedException {
-        List<String> line = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp", classPath));
+        List<String> line = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp", classPath));
         line.addAll(Arrays.asList(command));
         double before = childrensProcessorTime();
         long start = System.nanoTime();
