@@ -44,6 +44,9 @@ public final class Composer {
     /** m; less than this deep, two parts only touch. */
     private static final double TOUCH = 1e-6;
 
+    /** m, thickness with which a strip is drawn. */
+    public static final double STRIP = 0.001;
+
     private final Detail detail;
     private final Scene scene;
     private final Chart chart;
@@ -162,9 +165,14 @@ public final class Composer {
     }
 
     private ImmutableList<Point> outline(ImmutableList<Chart.Place> places, double more) {
-        return chart.outline(places.collect(each -> each.cut() == null
+        return chart.outline(cut(places, more));
+    }
+
+    /** The places with where their cuts lie. */
+    private ImmutableList<Chart.Place> cut(ImmutableList<Chart.Place> places, double more) {
+        return places.collect(each -> each.cut() == null
                 ? each
-                : new Chart.Place(each.s(), each.t(), each.cut(), cuts.get(each.cut()) + more)));
+                : new Chart.Place(each.s(), each.t(), each.cut(), cuts.get(each.cut()) + more));
     }
 
     // 2. What is seen of each piece.
@@ -289,7 +297,11 @@ public final class Composer {
             if (piece.effect() == Painted.Effect.CLEARS) {
                 continue;
             }
-            ImmutableList<Point> corners = outline(piece.drawn(), 0);
+            ImmutableList<Point> corners =
+                    piece.strip() ? Shapes.ribbon(chart.path(cut(piece.drawn(), 0)), STRIP) : outline(piece.drawn(), 0);
+            if (corners.isEmpty()) {
+                continue;
+            }
             Geometry kept = Shapes.of(corners);
             boolean whole = true;
             for (int j = i + 1; j < pieces.size(); j++) {

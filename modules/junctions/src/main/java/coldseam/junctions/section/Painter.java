@@ -1,5 +1,6 @@
 package coldseam.junctions.section;
 
+import coldseam.envelope.Control;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Provenance;
@@ -13,6 +14,7 @@ import coldseam.junctions.language.LineRange;
 import coldseam.junctions.language.Statement;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.plan.SectionPlan.Zone;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -24,6 +26,9 @@ import org.eclipse.collections.impl.factory.Lists;
 final class Painter {
 
     static final double SLACK = 1e-9;
+
+    /** W/(m·K), of a sheet of about a millimetre that the heat flow may go without. */
+    private static final double MOST_OF_A_STRIP = 1;
 
     private final Scene scene;
     private final GroundPieces earth;
@@ -70,6 +75,8 @@ final class Painter {
             block(block);
         } else if (statement instanceof Statement.PaintShape shape) {
             shape(shape);
+        } else if (statement instanceof Statement.PaintStrip strip) {
+            strip(strip);
         } else if (statement instanceof Statement.Clear clear) {
             clear(clear);
         } else if (statement instanceof Statement.Ground ground) {
@@ -256,6 +263,46 @@ final class Painter {
         ImmutableList<Chart.Place> places =
                 shape.corners().collect(corner -> place(side(corner.across()), side(corner.along())));
         fill(shape.what(), places, shape.material(), shape.role(), shape.drawnOnly());
+    }
+
+    private void strip(Statement.PaintStrip strip) {
+        String who =
+                "\"" + strip.what() + "\" is a strip of \"" + strip.material().name() + "\", which ";
+        Optional<Material> found = named(strip.material().name());
+        if (found.isEmpty()) {
+            reasons.add(
+                    who + "is neither in the house's assemblies beside the junction, nor in the detail, nor built in."
+                            + " Name another material.");
+            return;
+        }
+        Material material = found.get();
+        ImmutableList<Control> cannot =
+                strip.carries().reject(material::canControl).toSortedList().toImmutable();
+        if (cannot.notEmpty()) {
+            reasons.add(who + "no source says to control "
+                    + cannot.collect(DrawingNames::word).makeString(" or ") + ". Name another material.");
+        }
+        if (!(material.conductivity() <= MOST_OF_A_STRIP)) {
+            reasons.add(String.format(
+                    Locale.ROOT,
+                    "%sconducts %s W/(m·K); a strip has no part in the heat flow and may conduct %.0f W/(m·K) at most."
+                            + " Draw it as a shape, so that its heat counts.",
+                    who,
+                    material.conductivity(),
+                    MOST_OF_A_STRIP));
+        }
+        ImmutableList<Chart.Place> way =
+                strip.corners().collect(corner -> place(side(corner.across()), side(corner.along())));
+        pieces.add(new Painted(
+                strip.what(),
+                way,
+                way,
+                material,
+                material.conductivity(),
+                Role.MEMBRANE,
+                false,
+                Painted.Effect.DRAWN,
+                new Origin.OfStrip(strip.what(), strip.carries())));
     }
 
     private void clear(Statement.Clear clear) {
