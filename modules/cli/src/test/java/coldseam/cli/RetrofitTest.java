@@ -11,6 +11,7 @@ import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.HouseAudit;
 import coldseam.files.FileFaultException;
 import coldseam.junctions.BridgeResult;
+import coldseam.junctions.store.KeptFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,7 +29,9 @@ class RetrofitTest {
     Path folder;
 
     private Audit audit(String retrofit, String slabEdge) throws IOException {
-        return HouseAudit.of(written(retrofit, slabEdge), new BuiltInWorkshop().keepingIn(folder.resolve("solved")))
+        return HouseAudit.of(
+                        written(retrofit, slabEdge),
+                        new BuiltInWorkshop().keepingIn(KeptFolder.in(folder.resolve("solved"))))
                 .compute();
     }
 

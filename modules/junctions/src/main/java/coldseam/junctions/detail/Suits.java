@@ -43,8 +43,7 @@ public record Suits(ImmutableSet<Work> work, ImmutableList<String> takesDown) {
      * @param beside names of the surfaces that meet there
      */
     public Optional<String> hindrance(String who, Optional<Retrofit> house, ImmutableList<String> beside) {
-        ImmutableList<String> kept = house.map(old -> beside.select(old::keeps)).orElse(Lists.immutable.empty());
-        if (kept.isEmpty()) {
+        if (house.filter(old -> beside.anySatisfy(old::keeps)).isEmpty()) {
             return work.contains(Work.NEW_BUILD)
                     ? Optional.empty()
                     : Optional.of(who
@@ -52,8 +51,9 @@ public record Suits(ImmutableSet<Work> work, ImmutableList<String> takesDown) {
                             + " new build, or say retrofit in the house file.");
         }
         if (!work.contains(Work.RETROFIT)) {
-            return Optional.of(who + " needs new structure; here the old one of " + kept.makeString(" and ")
-                    + " stays. Choose an option for a retrofit, or name what is built new under retrofit.");
+            return Optional.of(
+                    who + " needs new structure; here old structure stays. Choose an option for a retrofit, or name"
+                            + " what is built new under retrofit.");
         }
         ImmutableList<String> standing =
                 takesDown.reject(part -> house.orElseThrow().takenDown().contains(part));
