@@ -8,7 +8,6 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
-import coldseam.junctions.kind.KindForm;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.plan.SectionPlan.Zone;
 import java.util.Optional;
@@ -82,10 +81,6 @@ public record Band(
             names.put(word + "." + DrawingNames.word(role) + ".inside", inside(role));
             names.put(word + "." + DrawingNames.word(role) + ".outside", outside(role));
         }
-    }
-
-    static Band of(String name, Assembly assembly, Exposure exposure) {
-        return of(name, assembly, exposure, KindForm.heatFlow(name));
     }
 
     /**
