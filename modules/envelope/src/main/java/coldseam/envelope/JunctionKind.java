@@ -15,7 +15,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * <p>The first band and the second are ordered: an edge of this kind lists its surfaces so. Where a kind has one surface
  * only (a jamb, a partition), the second name is what meets it. There is one object of each kind.
  */
-public final class JunctionKind implements BridgeKind {
+public final class JunctionKind implements BridgeKind, Comparable<JunctionKind> {
 
     private static final ImmutableList<JunctionKind> ALL =
             KindFile.all("junctions", KindFile.OfJunction.class).collect(JunctionKind::new);
@@ -199,6 +199,12 @@ public final class JunctionKind implements BridgeKind {
     /** Its rows in the table of ISO 14683. */
     public ImmutableList<DefaultPsi> defaults() {
         return defaults;
+    }
+
+    /** In their order. */
+    @Override
+    public int compareTo(JunctionKind other) {
+        return Integer.compare(ordinal(), other.ordinal());
     }
 
     /** From the name, so that no order of a set changes from run to run. */

@@ -28,6 +28,9 @@ public enum TypicalBuild {
     private static final double INDOORS = 20;
     private static final double OUTDOORS = -5;
 
+    /** m, of a floor whose psi must serve any building (ISO 10211:2017 clause 12.4.1, from memory). */
+    private static final double INNER_WIDTH = 8;
+
     private Assembly assembly(String use) {
         BuildUps built = BuildUps.all().get(use);
         return this == MASONRY ? built.masonry() : built.frame();
@@ -57,9 +60,14 @@ public enum TypicalBuild {
                 form.framed() ? Optional.of(window(form)) : Optional.empty(),
                 typical.floor(),
                 typical.upstand(),
-                form.ground() ? Optional.of(new JunctionSetup.GroundBlock(2.0, 8)) : Optional.empty(),
+                form.ground() ? Optional.of(ground(typical)) : Optional.empty(),
                 INDOORS,
                 OUTDOORS);
+    }
+
+    private JunctionSetup.GroundBlock ground(JunctionKind.Typical typical) {
+        Assembly wall = assembly(typical.second().orElse("wall"));
+        return JunctionSetup.GroundBlock.ofStrip(2.0, INNER_WIDTH, wall.thickness());
     }
 
     /** The surface a kind of point usually goes through. */

@@ -117,7 +117,9 @@ public final class Samples {
                 form.framed() ? Optional.of(window()) : Optional.empty(),
                 typical.floorThickness(),
                 typical.upstand(),
-                typical.ground(),
+                form.ground()
+                        ? Optional.of(JunctionSetup.GroundBlock.ofStrip(2.0, 8, second.thickness()))
+                        : Optional.empty(),
                 typical.indoorTemperature(),
                 typical.outdoorTemperature());
     }
