@@ -23,6 +23,11 @@ public record Layer(
         Optional<Taper> taper,
         ImmutableSet<Control> controls) {
 
+    /** Whether its material insulates and its thickness counts. */
+    public boolean canHoldHeat() {
+        return material.insulates() && role != Role.MEMBRANE;
+    }
+
     /**
      * Members that bridge a layer.
      *

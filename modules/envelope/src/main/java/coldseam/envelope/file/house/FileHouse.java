@@ -76,6 +76,7 @@ record FileHouse(
                     "up to " + MOST_OPENINGS,
                     "divide it, or join openings that stand side by side");
         }
+        LayerChecks.check(this, faults);
         assemblies.select(each -> each.name().equals(HouseFile.NONE)).forEach(each -> reserved(each, faults));
         neighbours
                 .select(each -> BodyBuilder.ALWAYS_THERE.containsKey(each.name()))
