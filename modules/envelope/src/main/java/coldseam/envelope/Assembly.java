@@ -57,7 +57,15 @@ public record Assembly(
         return layers.sumOfDouble(Layer::thickness);
     }
 
-    /** Whether some layer controls this. */
+    /** Whether a layer that is named for heat can hold it: its material insulates, and no outdoor air gets behind it. */
+    public boolean holdsHeat() {
+        return layers.takeWhile(layer -> layer.air()
+                        .filter(air -> air.ventilation() == Layer.Ventilation.WELL_VENTILATED)
+                        .isEmpty())
+                .anySatisfy(layer -> layer.controls().contains(Control.HEAT) && layer.canHoldHeat());
+    }
+
+    /** Whether some layer is named for this control. */
     public boolean controls(Control control) {
         return layers.anySatisfy(layer -> layer.controls().contains(control));
     }

@@ -28,6 +28,11 @@ public record Layer(
         return new Layer(material, other, role, framing, air, taper, controls);
     }
 
+    /** Whether its material insulates and its thickness counts. */
+    public boolean canHoldHeat() {
+        return material.insulates() && role != Role.MEMBRANE;
+    }
+
     /**
      * Members that bridge a layer.
      *

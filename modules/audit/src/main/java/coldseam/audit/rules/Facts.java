@@ -126,9 +126,13 @@ public record Facts(
         return control != Control.WATER || kind == Exposure.Kind.OUTDOORS || kind == Exposure.Kind.GROUND;
     }
 
-    /** Whether a surface has a control layer; what has no assembly is another rule's finding. */
+    /**
+     * Whether a surface has a control layer, of heat one that can hold it; what has no assembly is another rule's finding.
+     */
     static boolean has(Surface surface, Control control) {
-        return surface.assembly().map(assembly -> assembly.controls(control)).orElse(true);
+        return surface.assembly()
+                .map(assembly -> control == Control.HEAT ? assembly.holdsHeat() : assembly.controls(control))
+                .orElse(true);
     }
 
     /** psi of a row with external dimensions, or its chi; an own psi of the house goes before the computed one. */

@@ -7,6 +7,7 @@ import coldseam.audit.Audit;
 import coldseam.audit.HeatLoss.Group;
 import coldseam.audit.HeatLoss.Line;
 import coldseam.audit.Note;
+import coldseam.junctions.JunctionSetup;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
@@ -30,14 +31,22 @@ class SurfaceHeatsTest {
         return Sample.audit(yaml, Sample.good()).heatLoss().ground();
     }
 
-    /** A rim that is computed as a section with its ground holds its insulation: it may not count again in the floor's U. */
+    /** A rim that is computed as a section with its ground shows its insulation: it may not count again in the floor's U. */
     @Test
     void edgeInsulationCountsOnceWhereTheRimIsComputed() {
         double plain = BoxByHand.LENGTH * BoxByHand.WIDTH * BoxByHand.transmittance("slab");
         assertEquals(plain, ground(EDGED), 0.0005);
-        assertEquals(
-                Lists.immutable.of(new Note.EdgeInsulationInSection()),
-                Sample.audit(EDGED, Sample.good()).notes());
+        Audit audit = Sample.audit(EDGED, Sample.good());
+        assertEquals(Lists.immutable.of(new Note.EdgeInsulationInSection()), audit.notes());
+        assertTrue(
+                audit.sheets()
+                        .collect(sheet -> sheet.result().setup())
+                        .selectInstancesOf(JunctionSetup.class)
+                        .collectIf(
+                                setup -> setup.ground().isPresent(),
+                                setup -> setup.ground().get().edge().isPresent())
+                        .contains(true),
+                "it reaches the rim's section");
     }
 
     /**
@@ -53,6 +62,30 @@ class SurfaceHeatsTest {
         double saved = psi * 2 * (BoxByHand.LENGTH + BoxByHand.WIDTH);
         assertTrue(saved < -0.5, "worth counting");
         assertEquals(area * BoxByHand.transmittance("slab") + saved, ground(ownPsi("our own computation")), 0.001);
+    }
+
+    /**
+     * An empty stud bay is an air layer of 0.18 m²·K/W (ISO 6946:2017 table 8, horizontal, from memory) whatever role its layer
+     * has; the combined method with studs of 15 %. As still air of 0.025 W/(m·K) it would count like foam, with 5.6 m²·K/W.
+     */
+    @Test
+    void anEmptyStudBayIsAnAirLayer() {
+        String bay = Sample.yaml()
+                .replace(
+                        "{material: old solid brick, thickness: 240 mm, role: structure}\n"
+                                + "    - {material: mineral wool board, thickness: 200 mm, role: insulation, controls:"
+                                + " [heat]}",
+                        "{material: air, thickness: 140 mm, role: structure, framing: {material: softwood, share: 15"
+                                + " %}}\n"
+                                + "    - {material: mineral wool board, thickness: 60 mm, role: insulation, controls:"
+                                + " [heat]}");
+        double rest = 0.13 + 0.015 / 0.8 + 0.06 / 0.035 + 0.01 / 0.7 + 0.04;
+        double stud = 0.14 / 0.13;
+        double upper = 1 / (0.85 / (rest + 0.18) + 0.15 / (rest + stud));
+        double lower = rest + 1 / (0.85 / 0.18 + 0.15 / stud);
+        Line wall = Sample.audit(bay, Sample.good()).heatLoss().lines().getFirst();
+        // The table's 0.18 is rounded to two digits.
+        assertEquals(2 / (upper + lower), wall.transmittance().middle(), 0.002);
     }
 
     /** What the citation says is for people: no word of it may move the sum. */

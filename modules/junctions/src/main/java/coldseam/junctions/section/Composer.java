@@ -17,7 +17,6 @@ import coldseam.junctions.kind.KindForm;
 import coldseam.junctions.plan.SectionPlan;
 import java.util.EnumMap;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -42,13 +41,11 @@ public final class Composer {
     /** m, how far the insulation is followed past the cuts, so that they do not narrow it. */
     public static final double PAST_THE_CUT = 2;
 
-    /** m; the section is solved on the lattice its outline was found on. */
-
     /** m; less than this deep, two parts only touch. */
     private static final double TOUCH = 1e-6;
 
-    /** m²·K/W, indoors, for the temperature factor (ISO 13788:2012 clause 4.4.1, from memory). */
-    public static final double SURFACE_TEMPERATURE_RSI = 0.25;
+    /** m, thickness with which a strip is drawn. */
+    public static final double STRIP = 0.001;
 
     private final Detail detail;
     private final Scene scene;
@@ -138,9 +135,9 @@ public final class Composer {
         return most - least;
     }
 
-    /** In the ground, half the floor's width is drawn, and no more. */
+    /** In the ground, half the floor's width is drawn, counted from the wall's outer face, and no more. */
     private void groundCuts(EnumMap<Chart.Cut, Double> cutAt, ImmutableList<Painted> conducting) {
-        double half = scene.setup().ground().orElseThrow().floorWidth() / 2;
+        double half = scene.setup().ground().orElseThrow().floorWidth() / 2 - scene.secondThickness();
         ImmutableList<Painted> house = conducting.reject(each -> each.what().equals("ground"));
         double reach = house.flatCollect(Painted::solved)
                 .select(each -> each.cut() == null)
@@ -149,7 +146,7 @@ public final class Composer {
         if (half < reach + 0.1) {
             throw new DetailDoesNotFit(Lists.immutable.of(String.format(
                     java.util.Locale.ROOT,
-                    "\"%s\" (%s) reaches %.2f m under a floor whose half width is %.2f m; allowed is 0.1 m less than that."
+                    "\"%s\" (%s) reaches %.2f m under a floor whose half width indoors is %.2f m; allowed is 0.1 m less than that."
                             + " Choose a detail that reaches less far.",
                     detail.name(),
                     detail.id(),
@@ -168,9 +165,14 @@ public final class Composer {
     }
 
     private ImmutableList<Point> outline(ImmutableList<Chart.Place> places, double more) {
-        return chart.outline(places.collect(each -> each.cut() == null
+        return chart.outline(cut(places, more));
+    }
+
+    /** The places with where their cuts lie. */
+    private ImmutableList<Chart.Place> cut(ImmutableList<Chart.Place> places, double more) {
+        return places.collect(each -> each.cut() == null
                 ? each
-                : new Chart.Place(each.s(), each.t(), each.cut(), cuts.get(each.cut()) + more)));
+                : new Chart.Place(each.s(), each.t(), each.cut(), cuts.get(each.cut()) + more));
     }
 
     // 2. What is seen of each piece.
@@ -191,10 +193,12 @@ public final class Composer {
         ImmutableList<Region> regions = regions(areas);
         OutlineBoundaries outline = new OutlineBoundaries(scene, surroundings, cuts, notes);
         ImmutableList<Boundary> heatFlow = outline.of(main);
-        ImmutableList<Boundary> surface =
-                heatFlow.collect(each -> each.environment().equals(Surroundings.INDOOR)
-                        ? new Boundary(each.environment(), each.path(), OptionalDouble.of(SURFACE_TEMPERATURE_RSI))
-                        : each);
+        ImmutableList<Boundary> surface = new WarmFaces(opening(areas)).of(heatFlow);
+        if (scene.form().framed()) {
+            notes.add("fRsi is sought on wall, reveal and floor and where they meet the "
+                    + (scene.form().second() == KindForm.Second.DOOR ? "door" : "frame")
+                    + ", which itself has 0.13 m²·K/W indoors; the edge of the glass is not computed.");
+        }
         Legs legs = new Legs(scene, cuts);
         PenEnds ends = PenEnds.of(scene, cuts);
         return new Composition(
@@ -210,6 +214,20 @@ public final class Composer {
                 ends.names(),
                 legs.weakestNeighbour(),
                 notes.distinct().toImmutable());
+    }
+
+    /** What is seen of a window's frame or a door. */
+    private Geometry opening(ImmutableList<Geometry> areas) {
+        Geometry seen = Shapes.nothing();
+        for (int i = 0; i < pieces.size(); i++) {
+            boolean frame = pieces.get(i).origin() instanceof SectionPlan.Origin.OfFrame;
+            if (frame) {
+                seen = Shapes.union(Lists.immutable.of(seen, areas.get(i)));
+            } else if (pieces.get(i).effect() != Painted.Effect.DRAWN) {
+                seen = Shapes.difference(seen, areas.get(i));
+            }
+        }
+        return seen;
     }
 
     private static Geometry largest(Geometry body) {
@@ -279,7 +297,11 @@ public final class Composer {
             if (piece.effect() == Painted.Effect.CLEARS) {
                 continue;
             }
-            ImmutableList<Point> corners = outline(piece.drawn(), 0);
+            ImmutableList<Point> corners =
+                    piece.strip() ? Shapes.ribbon(chart.path(cut(piece.drawn(), 0)), STRIP) : outline(piece.drawn(), 0);
+            if (corners.isEmpty()) {
+                continue;
+            }
             Geometry kept = Shapes.of(corners);
             boolean whole = true;
             for (int j = i + 1; j < pieces.size(); j++) {

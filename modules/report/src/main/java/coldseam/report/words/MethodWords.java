@@ -41,7 +41,11 @@ public final class MethodWords {
                                 + " there (judgement). Windows and doors have a limit of their own.",
                         "fRsi is computed with an inner surface resistance of "
                                 + units.format(0.25, Dimension.RESISTANCE)
-                                + " (ISO 13788:2012); it is an estimate, not bounded. Mould may grow where the air at a surface"
+                                + " (ISO 13788:2012), of "
+                                + units.format(0.13, Dimension.RESISTANCE)
+                                + " on frames and doors, which are not judged themselves: at an opening it is sought on the wall"
+                                + " and where it meets the frame. The edge of the glass is not computed. It is an estimate, not"
+                                + " bounded. Mould may grow where the air at a surface"
                                 + " stays above 80 % relative humidity. The standard means monthly means of the outdoor air,"
                                 + " since mould takes days to grow; the design temperature is a cold spell, so the humidities"
                                 + " that are given for it are on the safe side and are pointed out, not held against a junction.",
@@ -70,8 +74,8 @@ public final class MethodWords {
                 floor -> "A floor on the ground without an exposed edge loses nothing by ISO 13370; "
                         + floor.floor().name() + " counts as such.",
                 edge ->
-                        "The edge insulation of the slab is not counted by ISO 13370, since the slab's edge is computed as a"
-                                + " section with its ground: choose a detail that shows it.",
+                        "The edge insulation of the slab is drawn in the sections of the slab's edge and counts in their psi, not in"
+                                + " the floor's U; a section drawn by hand and an own psi must hold it themselves.",
                 crawlSpace -> String.format(
                         Locale.ROOT,
                         "The crawl space was not described: %s high, walls of %s, vents of %s, wind of %s, average shielding,"

@@ -80,6 +80,7 @@ record FileHouse(
                     "divide it, or join openings that stand side by side");
         }
         AlternativesChecks.check(this, faults);
+        LayerChecks.check(this, faults);
         assemblies.select(each -> each.name().equals(HouseFile.NONE)).forEach(each -> reserved(each, faults));
         neighbours
                 .select(each -> BodyBuilder.ALWAYS_THERE.containsKey(each.name()))
