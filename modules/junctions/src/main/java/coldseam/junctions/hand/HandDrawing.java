@@ -4,7 +4,6 @@ import coldseam.conduction.Boundary;
 import coldseam.conduction.Point;
 import coldseam.conduction.Region;
 import coldseam.conduction.Section;
-import coldseam.envelope.KindForm;
 import coldseam.envelope.Material;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
@@ -120,10 +119,11 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                 Lists.immutable
                         .of("The section is drawn by hand: it does not follow the house's layers.")
                         .newWithAll(
-                                KindForm.of(drawn.file()
-                                                        .junction()
-                                                        .orElseThrow()
-                                                        .kind())
+                                drawn.file()
+                                                .junction()
+                                                .orElseThrow()
+                                                .kind()
+                                                .form()
                                                 .framed()
                                         ? Lists.immutable.of(
                                                 "fRsi is read with 0.25 m²·K/W on the frame, too: a drawing by"
