@@ -46,6 +46,8 @@ final class LateChecks {
                         unknown(each.place(), "a part that some detail needs taken down", each.value(), parts, faults));
         PointChecks pointChecks = new PointChecks(shell, catalogue, faults);
         loaded.points().forEach(pointChecks::check);
+        loaded.decisions().forEach(each -> check(each.surfaces(), names, faults));
+        DecisionChecks.check(loaded, shell, catalogue, faults);
         faults.throwIfAny();
     }
 

@@ -87,7 +87,7 @@ public final class HouseFile {
     private static Optional<LoadedHouse> bind(
             SourceNode node, Optional<KnownNames> details, Optional<KnownNames> points, Faults faults) {
         MutableMap<String, KnownNames> known = Maps.mutable.empty();
-        known.put("material", KnownNames.of(MaterialLibrary.materials().collect(Material::name)));
+        known.put("material", MaterialLibrary.names());
         known.put("neighbour", KnownNames.of(BodyBuilder.ALWAYS_THERE.keysView()));
         details.ifPresent(each -> known.put("detail", each));
         points.ifPresent(each -> known.put("point detail", each));
@@ -132,7 +132,8 @@ public final class HouseFile {
                 file.points().collect(each -> each.value().placed(each)),
                 file.retrofit().map(FileRetrofit::builtNew).orElse(Lists.immutable.empty()),
                 file.retrofit().map(FileRetrofit::takenDown).orElse(Lists.immutable.empty()),
-                file.prices().details().toImmutableMap(Named::name, Named::place));
+                file.prices().details().toImmutableMap(Named::name, Named::place),
+                new AlternativesBuilder(file, assemblies).decisions());
     }
 
     private static ImmutableMap<String, Material> usedMaterials(

@@ -1,5 +1,6 @@
 package coldseam.envelope.file.house;
 
+import coldseam.envelope.Alternatives;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.OwnPsi;
@@ -27,6 +28,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param builtNew surfaces of an old house that are built new
  * @param takenDown parts of it that come down
  * @param detailPrices place of each detail that has a price, by the detail's name
+ * @param decisions the alternatives, as placed in the file
  */
 public record LoadedHouse(
         House house,
@@ -36,7 +38,8 @@ public record LoadedHouse(
         ImmutableList<PlacedPoints> points,
         ImmutableList<Located<String>> builtNew,
         ImmutableList<Located<String>> takenDown,
-        ImmutableMap<String, Position> detailPrices) {
+        ImmutableMap<String, Position> detailPrices,
+        ImmutableList<PlacedDecision> decisions) {
 
     /**
      * A part of the shape.
@@ -88,6 +91,33 @@ public record LoadedHouse(
      * @param surfaces the selector's surface names
      */
     public record PlacedPsi(OwnPsi psi, ImmutableList<Located<String>> surfaces) {}
+
+    /** The same file about a changed house. */
+    public LoadedHouse changed(House other) {
+        return new LoadedHouse(
+                other, choices, ownPsi, parts, points, builtNew, takenDown, detailPrices, decisions);
+    }
+
+    /** What might be built otherwise. */
+    public Alternatives alternatives() {
+        return new Alternatives(decisions.collect(PlacedDecision::decision));
+    }
+
+    /**
+     * A decision among alternatives with its places.
+     *
+     * @param decision one of {@link #alternatives()}
+     * @param name place of its name
+     * @param surfaces of its selector, where it is about junctions
+     * @param options place of each option, in order
+     * @param parameters m, the lengths of each option's detail that are other, in order
+     */
+    public record PlacedDecision(
+            Alternatives.Decision decision,
+            Position name,
+            ImmutableList<Located<String>> surfaces,
+            ImmutableList<Position> options,
+            ImmutableList<ImmutableList<Named<Located<Double>>>> parameters) {}
 
     /**
      * A set of points with its places.
