@@ -81,15 +81,17 @@ final class GroundParts {
 
     /** m, how deep a buried wall reaches: as deep as its floor lies, or its own mean height where that lies level with the ground. */
     double wallDepth(Surface wall) {
-        double depth = part(wall).depth();
-        double length = wall.externalArea() == 0
-                ? 0
-                : wall.outline()
-                        .collectDouble(p -> Math.hypot(
-                                p.x() - wall.outline().getFirst().x(),
-                                p.y() - wall.outline().getFirst().y()))
-                        .max();
-        return depth > 0 || length == 0 ? depth : wall.externalArea() / length;
+        Part part = part(wall);
+        if (part.depth() > 0 || part.floors().isEmpty()) {
+            return part.depth();
+        }
+        Point3 start = wall.outline().getFirst();
+        double length = wall.outline()
+                .collectDouble(p -> Math.hypot(p.x() - start.x(), p.y() - start.y()))
+                .max();
+        double thickness =
+                part.floors().getFirst().assembly().map(Assembly::thickness).orElse(0.0);
+        return Math.max(0, wall.externalArea() / length - thickness);
     }
 
     private ImmutableList<Surface> buried() {
@@ -184,14 +186,17 @@ final class GroundParts {
             if (!lowest || storeys.ground().isEmpty()) {
                 return lowest ? storeys.base().depth() : 0;
             }
-            // In a slope: what stands in the ground, by the length of all that could, from the floor's upper face on.
-            ImmutableList<Surface> walls = buried()
-                    .select(wall -> Math.abs(level(wall, Exposure.Kind.GROUND) - upperFace(floors.getFirst())) < LEVEL)
-                    .reject(this::underFloor);
-            double thickness =
-                    floors.getFirst().assembly().map(Assembly::thickness).orElse(0.0);
-            double share = walls.sumOfDouble(Surface::externalArea) / perimeter;
-            return storeys.base().kind() == Body.Base.Kind.HEATED_CELLAR ? Math.max(0, share - thickness) : 0;
+            // In a slope: what stands in the ground over the floor's upper face, by the length of all that could.
+            double sunk = rims(floors).sumOfDouble(edge -> {
+                Surface wall = edge.first().use() == Body.Use.WALL
+                        ? edge.first()
+                        : edge.second().orElseThrow();
+                Surface floor = wall == edge.first() ? edge.second().orElseThrow() : edge.first();
+                double thickness = floor.assembly().map(Assembly::thickness).orElse(0.0);
+                boolean buried = wall.exposure().kind() == Exposure.Kind.GROUND;
+                return buried ? wall.externalArea() - thickness * edge.externalLength() : 0;
+            });
+            return storeys.base().kind() == Body.Base.Kind.HEATED_CELLAR ? Math.max(0, sunk / perimeter) : 0;
         }
         Body.Explicit explicit = (Body.Explicit) house.body();
         double lowest = floors.collectDouble(GroundParts::upperFace).minIfEmpty(explicit.groundLevel());
