@@ -67,7 +67,8 @@ final class GroundParts {
         ImmutableList<Edge> rims = rims(floors);
         double open = shell.openEdges()
                 .select(edge -> edge.surfaces()
-                        .anySatisfy(name -> floors.anySatisfy(floor -> floor.name().equals(name))))
+                        .anySatisfy(
+                                name -> floors.anySatisfy(floor -> floor.name().equals(name))))
                 .sumOfDouble(edge -> edge.length());
         double perimeter = rims.sumOfDouble(Edge::externalLength) + open;
         return new Part(floors, perimeter, wallThickness(rims), depth(floors, perimeter), base(floors));
@@ -128,7 +129,8 @@ final class GroundParts {
         Optional<Surface> other = edge.first().name().equals(wall.name())
                 ? second
                 : second.get().name().equals(wall.name()) ? Optional.of(edge.first()) : Optional.empty();
-        return other.filter(surface -> surface.use() != Body.Use.WALL && surface.normal().z() < 0);
+        return other.filter(
+                surface -> surface.use() != Body.Use.WALL && surface.normal().z() < 0);
     }
 
     /** z of a floor's upper face. */
@@ -208,11 +210,12 @@ final class GroundParts {
             return Optional.empty();
         }
         Surface floor = floors.getFirst();
-        Optional<Body.Base> own = floor.storey().equals(storeys.storeys().getFirst().name())
-                ? Optional.of(storeys.base())
-                : storeys.storeys()
-                        .detectOptional(storey -> storey.name().equals(floor.storey()))
-                        .flatMap(Body.Storey::base);
+        Optional<Body.Base> own =
+                floor.storey().equals(storeys.storeys().getFirst().name())
+                        ? Optional.of(storeys.base())
+                        : storeys.storeys()
+                                .detectOptional(storey -> storey.name().equals(floor.storey()))
+                                .flatMap(Body.Storey::base);
         Optional<Body.Base> other = storeys.otherBases()
                 .collect(Body.AreaBase::base)
                 .detectOptional(base -> base.exposure().equals(floor.exposure())

@@ -129,8 +129,9 @@ final class JunctionPlan {
         if (!meetsGround) {
             return Optional.empty();
         }
-        Surface inGround =
-                first.kind() == Exposure.Kind.GROUND ? edge.first() : edge.second().orElseThrow();
+        Surface inGround = first.kind() == Exposure.Kind.GROUND
+                ? edge.first()
+                : edge.second().orElseThrow();
         // Beside a wall that stands free the ground ends at the floor.
         boolean sunk = first.kind() == Exposure.Kind.GROUND && edge.kind() != JunctionKind.SLAB_EDGE;
         double depth = sunk ? rounded(heats.depth(edge.first())) : 0;

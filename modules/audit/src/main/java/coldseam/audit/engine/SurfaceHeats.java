@@ -108,7 +108,10 @@ final class SurfaceHeats {
 
     private GroundFloor groundFloor(GroundParts.Part part) {
         return new GroundFloor(
-                part.area(), part.perimeter(), part.wallThickness(), house.site().groundConductivity());
+                part.area(),
+                part.perimeter(),
+                part.wallThickness(),
+                house.site().groundConductivity());
     }
 
     private SuspendedFloor suspended(GroundParts.Part part, Transmittance build) {

@@ -20,8 +20,8 @@ class GroundPartsTest {
     private static final double ROUND_OFF = 1e-6;
 
     private static House house(String name) throws IOException {
-        return HouseFile.read(Path.of(
-                        System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", name + ".yaml"))
+        return HouseFile.read(
+                        Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", name + ".yaml"))
                 .house();
     }
 
@@ -45,7 +45,14 @@ class GroundPartsTest {
         part(parts.part(surface(shell, "floor under ground floor, east side")), 3 * 8, 3 + 3, 0);
         Surface crawl = surface(shell, "floor under ground floor, east side (2)");
         part(parts.part(crawl), 2 * 8, 8 + 2 + 2, 0);
-        assertEquals(0.3, parts.part(crawl).base().orElseThrow().crawlSpace().orElseThrow().height());
+        assertEquals(
+                0.3,
+                parts.part(crawl)
+                        .base()
+                        .orElseThrow()
+                        .crawlSpace()
+                        .orElseThrow()
+                        .height());
         Surface between = surface(shell, "cellar east wall, under the floor beside it");
         assertEquals(2.4, parts.wallDepth(between), ROUND_OFF);
         part(parts.part(between), 5 * 8, 18, 2.4);

@@ -35,8 +35,7 @@ final class FacetNames {
 
     /** One name for all, numbered from the second on. */
     static ImmutableList<Facet> numbered(String name, MutableList<Facet> facets) {
-        ImmutableList<String> names =
-                numbered(facets.collect(facet -> name).toImmutable());
+        ImmutableList<String> names = numbered(facets.collect(facet -> name).toImmutable());
         return facets.collectWithIndex((facet, i) -> facet.withName(names.get(i)))
                 .toImmutable();
     }

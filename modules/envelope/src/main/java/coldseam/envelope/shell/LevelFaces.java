@@ -69,8 +69,7 @@ final class LevelFaces {
     }
 
     static Facet step(String name, Facet.Traits traits, ImmutableList<Vertex> outline, double inset) {
-        return new Facet(
-                name, Body.Use.WALL, Optional.empty(), Exposure.outdoors(), outline, inset, false, traits);
+        return new Facet(name, Body.Use.WALL, Optional.empty(), Exposure.outdoors(), outline, inset, false, traits);
     }
 
     /** Terraces, lower roofs, floors and overhangs between storeys, and level steps. */
@@ -95,7 +94,8 @@ final class LevelFaces {
                 steps.add(step("", traits(k, Facet.Mark.STEP), outline(region), rise));
             }
             for (PlanRegions.Region region : regions.beside(k, false, true)) {
-                steps.add(step("", traits(k + 1, Facet.Mark.STEP), outline(region).toReversed(), -rise));
+                steps.add(
+                        step("", traits(k + 1, Facet.Mark.STEP), outline(region).toReversed(), -rise));
             }
             MutableList<Facet> grounded = over.select(facet -> facet.use() == Body.Use.FLOOR);
             over.removeAllIterable(grounded);

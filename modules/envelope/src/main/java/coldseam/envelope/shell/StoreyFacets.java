@@ -76,7 +76,8 @@ final class StoreyFacets {
         facets.addAllIterable(faces.between());
         facets.addAllIterable(gables);
         facets.addAllIterable(roof.slopes(faces.middle(count - 1)));
-        new StoreySections(laid.get().moved(), regions, levels, facets.toImmutable(), tops(), unders()).check(forms.getLast());
+        new StoreySections(laid.get().moved(), regions, levels, facets.toImmutable(), tops(), unders())
+                .check(forms.getLast());
         MutableList<BodyFacets.Above> storeys = Lists.mutable.empty();
         for (int k = 0; k < count; k++) {
             double takeOver = k + 1 < count
@@ -141,9 +142,7 @@ final class StoreyFacets {
         if (!open) {
             return levels.soffit(storey + 1, parts.assembly(region));
         }
-        return parts.form(cell, storey).isPresent()
-                ? WallPieces.ROOF
-                : levels.flat(storey, parts.assembly(region));
+        return parts.form(cell, storey).isPresent() ? WallPieces.ROOF : levels.flat(storey, parts.assembly(region));
     }
 
     /** z of the lowest corner of what slopes over a storey in a cell. */
@@ -178,19 +177,20 @@ final class StoreyFacets {
                     : Lists.immutable.empty();
             boolean split =
                     outlines.containsKey(new WallPieces.Owner(owner.storey(), owner.line(), WallPieces.Part.WALL));
-            String part =
-                    switch (owner.part()) {
-                        case BELOW_GROUND -> split ? ", below ground" : "";
-                        case UNDER_FLOOR -> ", under the floor beside it";
-                        case WALL, GABLE -> "";
-                    };
+            String part = switch (owner.part()) {
+                case BELOW_GROUND -> split ? ", below ground" : "";
+                case UNDER_FLOOR -> ", under the floor beside it";
+                case WALL, GABLE -> "";
+            };
             walls.forEachWithIndex((outline, i) -> {
                 String name = wall(owner).name() + part;
                 facets.add(wallFacet(owner, walls.size() == 1 ? name : name + " (" + (i + 1) + ")", outline));
             });
             String step =
                     "step of the walls, " + body.storeys().get(owner.storey()).name();
-            list.reject(walls::contains).forEach(outline -> steps.add(LevelFaces.step(step, traits(owner.storey(), Facet.Mark.STEP), outline, 0)));
+            list.reject(walls::contains)
+                    .forEach(outline ->
+                            steps.add(LevelFaces.step(step, traits(owner.storey(), Facet.Mark.STEP), outline, 0)));
         });
         ImmutableList<String> names =
                 FacetNames.numbered(steps.collect(Facet::name).toImmutable());
@@ -241,8 +241,8 @@ final class StoreyFacets {
             case BELOW_GROUND -> Exposure.ground();
             case UNDER_FLOOR ->
                 plan.bounds()
-                        .select(bound -> bound.runs()
-                                .anySatisfy(run -> run.tag().equals(owner.line())))
+                        .select(bound ->
+                                bound.runs().anySatisfy(run -> run.tag().equals(owner.line())))
                         .flatCollect(bound -> Lists.immutable.of(bound.left(), bound.right()))
                         .select(cell -> cell >= 0 && !plan.in(cell, owner.storey()))
                         .flatCollect(cell -> base(owner.storey() + 1, cell).map(Body.Base::exposure).stream()
@@ -308,11 +308,12 @@ final class StoreyFacets {
 
     /** What lies under each storey where none is below it, likewise. */
     private ImmutableList<StoreySections.Under> unders() {
-        return body.storeys().collectWithIndex((storey, k) -> new StoreySections.Under(
-                levels.soffit(k, parts.underside(k, 0)),
-                body.otherBases()
-                        .collectWithIndex((other, i) -> Tuples.pair(
-                                other.area(), levels.soffit(k, parts.underside(k, i + 1))))));
+        return body.storeys()
+                .collectWithIndex((storey, k) -> new StoreySections.Under(
+                        levels.soffit(k, parts.underside(k, 0)),
+                        body.otherBases()
+                                .collectWithIndex((other, i) ->
+                                        Tuples.pair(other.area(), levels.soffit(k, parts.underside(k, i + 1))))));
     }
 
     private static String say(String format, Object... values) {

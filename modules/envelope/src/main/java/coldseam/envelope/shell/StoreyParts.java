@@ -40,16 +40,19 @@ final class StoreyParts implements StoreyLevels.Lookup {
     /** The build-up of what lies under a part of a storey. */
     Optional<Assembly> underside(int storey, int part) {
         Optional<Body.Base> base = base(storey, part);
-        return find(base.isPresent()
-                ? base.flatMap(Body.Base::assembly)
-                : body.storeys().get(storey).overhang());
+        return find(
+                base.isPresent()
+                        ? base.flatMap(Body.Base::assembly)
+                        : body.storeys().get(storey).overhang());
     }
 
     /** What a part of a storey stands on; empty for an overhang in the open. */
     Optional<Body.Base> base(int storey, int part) {
         return part > 0
                 ? Optional.of(body.otherBases().get(part - 1).base())
-                : storey == 0 ? Optional.of(body.base()) : body.storeys().get(storey).base();
+                : storey == 0
+                        ? Optional.of(body.base())
+                        : body.storeys().get(storey).base();
     }
 
     private ImmutableList<PlanRegions.Region> flat(int storey) {
@@ -59,9 +62,8 @@ final class StoreyParts implements StoreyLevels.Lookup {
 
     private ImmutableList<PlanRegions.Region> inTheOpen(int storey) {
         return regions.beside(storey, false, false)
-                .reject(region -> base(storey + 1, region.part())
-                        .map(Body.Base::onGround)
-                        .orElse(false));
+                .reject(region ->
+                        base(storey + 1, region.part()).map(Body.Base::onGround).orElse(false));
     }
 
     @Override
@@ -99,9 +101,7 @@ final class StoreyParts implements StoreyLevels.Lookup {
     /** What slopes over a storey in a cell. */
     Optional<RoofForm> form(int cell, int storey) {
         boolean covered = storey + 1 == body.storeys().size()
-                || beside(storey, true, cell)
-                        .map(PlanRegions.Region::lowerRoof)
-                        .orElse(false);
+                || beside(storey, true, cell).map(PlanRegions.Region::lowerRoof).orElse(false);
         return covered ? forms.get(storey) : Optional.empty();
     }
 }

@@ -114,7 +114,8 @@ final class StoreyPlan implements PlanRegions.Areas {
         return body.storeys()
                         .get(storey)
                         .lowerRoof()
-                        .map(roof -> roof.area().map(area -> covers(area, point)).orElse(true))
+                        .map(roof ->
+                                roof.area().map(area -> covers(area, point)).orElse(true))
                         .orElse(false)
                 ? 1
                 : 0;
@@ -130,9 +131,7 @@ final class StoreyPlan implements PlanRegions.Areas {
         forms.forEachWithIndex((form, k) -> form.ifPresent(f -> lines.addAllIterable(f.lines(k))));
         lines.addAllIterable(areas());
         regions = PlanRegions.of(
-                Lists.immutable.fromStream(IntStream.range(0, count).mapToObj(this::sides)),
-                lines.toImmutable(),
-                this);
+                Lists.immutable.fromStream(IntStream.range(0, count).mapToObj(this::sides)), lines.toImmutable(), this);
         plan = regions.plan();
         standing();
         buildUps();

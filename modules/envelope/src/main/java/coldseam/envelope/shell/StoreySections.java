@@ -229,9 +229,7 @@ final class StoreySections {
     }
 
     private Top bottom(int k, Geometry part, Coordinate level, long z) {
-        double steps = k == 0
-                ? 0
-                : steps(k - 1, false, cell -> part.covers(GEOMETRY.createPoint(middle(cell))));
+        double steps = k == 0 ? 0 : steps(k - 1, false, cell -> part.covers(GEOMETRY.createPoint(middle(cell))));
         return new Top(part, steps, level, z, level);
     }
 
@@ -285,13 +283,9 @@ final class StoreySections {
     /** Whether nothing of the storeys below and above reaches to this height. */
     private boolean within(int k, double height) {
         boolean over = k == 0 && height > highest(0)
-                || k > 0 && height > levels.takeOver().get(k - 1)
-                        && height > ends(k - 1, true)
-                        && height > highest(k);
+                || k > 0 && height > levels.takeOver().get(k - 1) && height > ends(k - 1, true) && height > highest(k);
         boolean under = k + 1 == footprints.size()
-                || height < levels.takeOver().get(k)
-                        && height < ends(k, false)
-                        && height < lowest(k + 1);
+                || height < levels.takeOver().get(k) && height < ends(k, false) && height < lowest(k + 1);
         return over && under;
     }
 

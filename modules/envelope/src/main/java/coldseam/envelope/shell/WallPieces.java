@@ -279,8 +279,7 @@ final class WallPieces {
                 int storey = here.get(i);
                 long to = i + 1 < here.size() ? levels.takeOver().get(here.get(i + 1) - 1) : ROOF;
                 Reach part = reach.between(from, to);
-                boolean under = taken.anySatisfy(
-                        over -> over.isOver(part) && beside.onGround(over.first(), empty));
+                boolean under = taken.anySatisfy(over -> over.isOver(part) && beside.onGround(over.first(), empty));
                 Plan.Tag line = bound.side(storey, fullOnLeft).orElseThrow();
                 if (under) {
                     add(new Owner(storey, line, Part.UNDER_FLOOR), a, b, part);

@@ -50,8 +50,8 @@ class AnyAngleTest {
                 body.base(),
                 body.roof(),
                 body.otherBases()
-                        .collect(other -> new Body.AreaBase(
-                                other.area().collect(p -> turned(p, degrees)), other.base())),
+                        .collect(other ->
+                                new Body.AreaBase(other.area().collect(p -> turned(p, degrees)), other.base())),
                 body.ground());
     }
 

@@ -140,8 +140,7 @@ class ShapeHousesTest {
         double floor = 0.3;
         double eaves = floor + 2.8;
         double gable = 8 * 4 / ROOT3 / 2;
-        assertEquals(
-                40 * (eaves + 2.8) + 40 * (eaves - floor + 0.4) + 10 * gable, shell.externalVolume(), 80 * NODES);
+        assertEquals(40 * (eaves + 2.8) + 40 * (eaves - floor + 0.4) + 10 * gable, shell.externalVolume(), 80 * NODES);
         assertEquals(40, area(shell, "lowest floor"), NODES);
         assertEquals(24, area(shell, "floor under ground floor, east side"), NODES);
         assertEquals(16, area(shell, "floor under ground floor, east side (2)"), NODES);

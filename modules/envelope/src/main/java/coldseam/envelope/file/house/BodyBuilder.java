@@ -61,7 +61,9 @@ final class BodyBuilder {
     private static ImmutableList<Double> heights(FileBody.FileStoreys given) {
         ImmutableList<Double> heights = given.ground().collect(FileBody.FileHeight::height);
         // The reversed corners begin with the old last one.
-        return Outline.signedArea(given.storeys().getFirst().footprint().corners()) < 0 ? heights.toReversed() : heights;
+        return Outline.signedArea(given.storeys().getFirst().footprint().corners()) < 0
+                ? heights.toReversed()
+                : heights;
     }
 
     static ImmutableList<Point2> counterclockwise(ImmutableList<Point2> outline) {

@@ -39,13 +39,15 @@ sealed interface FileBody {
             @Doc("What lies under the lowest storey.") FileBase base,
             @Doc("What lies over the top storey.") FileRoof roof,
 
-            @Doc("What lies under parts of the house instead of the base, each with its area; the first that holds a place counts.")
+            @Doc(
+                    "What lies under parts of the house instead of the base, each with its area; the first that holds a place counts.")
             @Default("")
             @Size(max = 20)
             ImmutableList<FileBase> otherBases,
 
-            @Doc("Heights of the ground beside the lowest storey's corners, in their order, where it is not level at 0 m; even from"
-                    + " corner to corner.")
+            @Doc(
+                    "Heights of the ground beside the lowest storey's corners, in their order, where it is not level at 0 m; even from"
+                            + " corner to corner.")
             @Default("")
             @Size(max = 100)
             ImmutableList<FileHeight> ground,

@@ -40,11 +40,13 @@ record FileStorey(
                 "Roof where this storey is open above and not walked on: an assembly, or a lean-to; with a terrace beside it, its area.")
         Optional<FileLowerRoof> lowerRoof,
 
-        @Doc("Floor where this storey projects over the one below: its assembly, and what it faces if not the open air.")
+        @Doc(
+                "Floor where this storey projects over the one below: its assembly, and what it faces if not the open air.")
         Optional<FileOverhang> overhang,
 
-        @Doc("What this storey stands on where it reaches beyond the one below, such as a slab beside a cellar; for the lowest"
-                + " storey the body says it.")
+        @Doc(
+                "What this storey stands on where it reaches beyond the one below, such as a slab beside a cellar; for the lowest"
+                        + " storey the body says it.")
         Optional<FileBase> base,
 
         @Doc("Thickness of the internal floor on which it stands; not for the lowest storey.")
