@@ -105,13 +105,13 @@ class CompareTest {
                 .orElseThrow();
     }
 
-    /** Its block costs more and loses surely more than the kerb that is described, so no set may have it. */
+    /** A timber kerb costs more and loses surely more than the boards that are described, so no set may have it. */
     @Test
     void whatIsDearerAndWorseIsOnNoFront() {
-        Alternative course = alternative("wall-to-terrace-insulating-course");
-        assertEquals(Standing.WORSE, course.built().orElseThrow().standing());
-        assertTrue(course.built().orElseThrow().cost().orElseThrow() > 0);
-        assertFalse(course.onFront());
+        Alternative kerb = alternative("wall-to-terrace-board-kerb");
+        assertEquals(Standing.WORSE, kerb.built().orElseThrow().standing());
+        assertTrue(kerb.built().orElseThrow().cost().orElseThrow() > 0);
+        assertFalse(kerb.onFront());
         assertTrue(alternative("240 mm").onFront());
     }
 
