@@ -189,14 +189,14 @@ public final class BodyField {
 
     private boolean rim(int face, int towards) {
         int next = grid.side[6 * (face / 6) + towards];
-        return next < 0 || grid.side[6 * next + face % 6] >= 0 || piece(next) != piece(face / 6);
+        return next < 0 || grid.side[6 * next + face % 6] >= 0 || !grid.painted.alike(piece(next), piece(face / 6));
     }
 
     private String environment(int surface) {
         return grid.painted
                 .body
                 .environments()
-                .get(grid.painted.environmentOf(PaintedGrid.partOfSurface(surface)))
+                .get(grid.painted.environmentOf(grid.painted.partOfSurface(surface)))
                 .name();
     }
 
@@ -211,7 +211,7 @@ public final class BodyField {
             if (surface < 0) {
                 continue;
             }
-            int e = grid.painted.environmentOf(PaintedGrid.partOfSurface(surface));
+            int e = grid.painted.environmentOf(grid.painted.partOfSurface(surface));
             for (int f = 0; f < 9; f++) {
                 double value = temperature[system.onFace(face, f)];
                 if (value < lowest[e]) {
@@ -264,7 +264,7 @@ public final class BodyField {
         double resistance = 0;
         for (int face = 0; face < 6 * grid.cells; face++) {
             int surface = grid.surface(face / 6, face % 6);
-            if (surface >= 0 && PaintedGrid.partOfSurface(surface) == part) {
+            if (surface >= 0 && grid.painted.partOfSurface(surface) == part) {
                 area += system.area(face);
                 resistance = grid.painted.resistance(surface);
             }
