@@ -11,7 +11,7 @@ public sealed interface Note {
     /** A floor on the ground without an exposed edge: by ISO 13370 it loses nothing. */
     record FloorWithoutEdge(Surface floor) implements Note {}
 
-    /** Edge insulation of the slab counts in the section of its edge, and not again in the floor's transmittance. */
+    /** Edge insulation of the slab is drawn in the sections of its edge and counts there, not again in the floor's transmittance. */
     record EdgeInsulationInSection() implements Note {}
 
     /** A crawl space that the house file does not describe. */

@@ -11,6 +11,7 @@ import coldseam.junctions.atlas.AtlasCsv;
 import coldseam.junctions.atlas.AtlasCurve;
 import coldseam.junctions.atlas.Sweep;
 import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.store.KeptFolder;
 import coldseam.report.atlas.AtlasPdf;
 import coldseam.report.pdf.Paper;
 import java.io.IOException;
@@ -61,7 +62,7 @@ final class AtlasRun {
                     sweeps,
                     Sweep.thicknesses(units),
                     layers.catalogue(),
-                    BridgeComputers.computer(accuracy, folder.resolve(SOLVED)),
+                    BridgeComputers.computer(accuracy, KeptFolder.in(folder.resolve(SOLVED))),
                     bar::at);
         } finally {
             bar.close();

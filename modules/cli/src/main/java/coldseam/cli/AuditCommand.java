@@ -28,7 +28,7 @@ final class AuditCommand implements Callable<Integer> {
     private final Workshop workshop;
 
     @Mixin
-    HouseOptions options;
+    final HouseOptions options;
 
     @Option(
             names = {"-o", "--output"},
@@ -55,8 +55,9 @@ final class AuditCommand implements Callable<Integer> {
             description = "Paper of the PDF: letter or a4 (default: ${DEFAULT-VALUE}).")
     Paper paper;
 
-    AuditCommand(Terminal terminal, Workshop workshop) {
+    AuditCommand(Terminal terminal, Workshop workshop, Optional<Path> usual) {
         this.terminal = terminal;
+        this.options = new HouseOptions(usual);
         this.workshop = workshop;
     }
 
@@ -70,8 +71,11 @@ final class AuditCommand implements Callable<Integer> {
             }
         });
         Outputs.refuse(options.house, written.toImmutable());
-        Audit audit = options.audit(workshop, terminal);
+        Timings timings = new Timings();
+        Audit audit = options.audit(workshop, terminal, timings);
+        timings.begin("PDF");
         PdfReport.write(audit, output, options.units, paper);
+        timings.begin("data");
         if (json.isPresent()) {
             AuditJson.write(audit, json.get());
         }
@@ -80,9 +84,11 @@ final class AuditCommand implements Callable<Integer> {
                 AtomicFiles.write(beside(csv.get(), table), table.text(audit, options.units));
             }
         }
+        timings.begin("words");
         new VerdictText(audit, options.units).brief().forEach(terminal.out()::println);
         terminal.out().println();
         written.forEach(path -> terminal.out().println("Written: " + path));
+        options.say(timings, terminal);
         return Exit.of(audit).code();
     }
 

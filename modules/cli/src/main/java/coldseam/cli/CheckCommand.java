@@ -2,6 +2,8 @@ package coldseam.cli;
 
 import coldseam.audit.Audit;
 import coldseam.audit.house.Workshop;
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -17,17 +19,21 @@ final class CheckCommand implements Callable<Integer> {
     private final Workshop workshop;
 
     @Mixin
-    HouseOptions options;
+    final HouseOptions options;
 
-    CheckCommand(Terminal terminal, Workshop workshop) {
+    CheckCommand(Terminal terminal, Workshop workshop, Optional<Path> usual) {
         this.terminal = terminal;
+        this.options = new HouseOptions(usual);
         this.workshop = workshop;
     }
 
     @Override
     public Integer call() {
-        Audit audit = options.audit(workshop, terminal);
+        Timings timings = new Timings();
+        Audit audit = options.audit(workshop, terminal, timings);
+        timings.begin("words");
         new VerdictText(audit, options.units).full().forEach(terminal.out()::println);
+        options.say(timings, terminal);
         return Exit.of(audit).code();
     }
 }

@@ -1,6 +1,8 @@
 package coldseam.cli;
 
 import coldseam.audit.house.Workshop;
+import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -26,16 +28,22 @@ final class Coldseam implements Runnable {
 
     private Coldseam() {}
 
+    /** Runs the command, which keeps nothing in the user's folders; see {@link #run(Terminal, Workshop, Optional, String...)}. */
+    static int run(Terminal terminal, Workshop workshop, String... arguments) {
+        return run(terminal, workshop, Optional.empty(), arguments);
+    }
+
     /**
      * Runs the command.
      *
+     * @param usual where solved sections are kept where nobody says; empty for nowhere
      * @return its exit code, one of {@link Exit}
      */
-    static int run(Terminal terminal, Workshop workshop, String... arguments) {
+    static int run(Terminal terminal, Workshop workshop, Optional<Path> usual, String... arguments) {
         Coldseam root = new Coldseam();
         CommandLine command = new CommandLine(root)
-                .addSubcommand(new AuditCommand(terminal, workshop))
-                .addSubcommand(new CheckCommand(terminal, workshop))
+                .addSubcommand(new AuditCommand(terminal, workshop, usual))
+                .addSubcommand(new CheckCommand(terminal, workshop, usual))
                 .addSubcommand(new SectionCommand(terminal))
                 .addSubcommand(new CatalogueCommand(terminal, workshop))
                 .addSubcommand(new DetailCommand(terminal, workshop))

@@ -1,10 +1,14 @@
 package coldseam.cli;
 
 import coldseam.audit.Audit;
+import coldseam.audit.engine.Progress;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.store.KeptFolder;
 import java.nio.file.Path;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -24,21 +28,82 @@ final class HouseOptions {
     @Option(
             names = "--store",
             paramLabel = "DIR",
-            description = "Keeps solved sections in this folder, for later runs; may be emptied at any time.")
+            description = "Keeps solved sections in this folder, for later runs; may be emptied at any time. Default:"
+                    + " the user's folder for caches, of which at most 256 MB are used.")
     Path store;
+
+    @Option(names = "--no-store", description = "Keeps nothing and takes nothing that was kept.")
+    boolean noStore;
+
+    @Option(names = "--timings", description = "Says on standard error where the time went.")
+    boolean timed;
+
+    private final Optional<Path> usual;
+
+    /** @param usual where solved sections are kept where nobody says; empty for nowhere */
+    HouseOptions(Optional<Path> usual) {
+        this.usual = usual;
+    }
 
     /**
      * Audits the house, saying how far it has come.
      *
+     * @param timings hears of each phase
      * @throws coldseam.files.FileFaultException with every fault of the file, or of the shape it describes
+     * @throws RefusedException where options contradict each other
      */
-    Audit audit(Workshop workshop, Terminal terminal) {
-        HouseAudit ready = HouseAudit.of(house, store == null ? workshop : workshop.keepingIn(store));
-        ProgressLines progress = new ProgressLines(terminal);
+    Audit audit(Workshop workshop, Terminal terminal, Timings timings) {
+        Optional<KeptFolder> kept = kept();
+        timings.begin("read");
+        HouseAudit ready = HouseAudit.of(house, kept.map(workshop::keepingIn).orElse(workshop));
+        timings.begin("plan");
+        ProgressLines lines = new ProgressLines(terminal);
+        Progress progress = (step, done, of) -> {
+            if (done == 0) {
+                timings.begin(step);
+            } else if (done == of) {
+                timings.begin("findings");
+            }
+            lines.at(step, done, of);
+        };
         try {
             return ready.compute(progress, () -> false);
         } finally {
-            progress.close();
+            lines.close();
+            kept.ifPresent(folder -> say(folder, terminal));
+        }
+    }
+
+    private Optional<KeptFolder> kept() {
+        if (noStore && store != null) {
+            throw new RefusedException(
+                    Lists.immutable.of("--no-store and --store " + store + " contradict each other; give one of them"));
+        }
+        return noStore
+                ? Optional.empty()
+                : Optional.ofNullable(store)
+                        .map(KeptFolder::in)
+                        .or(() -> usual.map(folder -> KeptFolder.in(folder, KeptFolder.USUAL_LIMIT)));
+    }
+
+    /** One line: somebody who is not told of a folder cannot delete it. */
+    private static void say(KeptFolder folder, Terminal terminal) {
+        folder.trouble()
+                .ifPresentOrElse(why -> terminal.err().println("Nothing is kept for the next run: " + why), () -> {
+                    if (folder.found() + folder.added() > 0) {
+                        terminal.err()
+                                .println("Kept sections: " + folder.found() + " found, " + folder.added() + " added in "
+                                        + folder.folder() + " (safe to delete)");
+                    }
+                });
+        terminal.err().flush();
+    }
+
+    /** Says where the time went, if somebody asked. */
+    void say(Timings timings, Terminal terminal) {
+        if (timed) {
+            terminal.err().print(timings.text());
+            terminal.err().flush();
         }
     }
 }

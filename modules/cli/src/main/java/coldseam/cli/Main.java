@@ -9,6 +9,6 @@ public final class Main {
 
     /** Runs the command and ends the process with its exit code. */
     public static void main(String[] arguments) {
-        System.exit(Coldseam.run(Terminal.standard(), new BuiltInWorkshop(), arguments));
+        System.exit(Coldseam.run(Terminal.standard(), new BuiltInWorkshop(), UsualFolder.here(), arguments));
     }
 }

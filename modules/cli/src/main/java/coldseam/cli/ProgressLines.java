@@ -38,7 +38,7 @@ final class ProgressLines implements Progress {
     @Override
     public synchronized void at(String step, int done, int of) {
         if (done == 0 && of >= MUCH) {
-            terminal.err().println(of + " " + step + " to compute: this takes minutes; --store DIR keeps what is done");
+            terminal.err().println(of + " " + step + " to compute: the first time this may take minutes");
             terminal.err().flush();
         }
         long now = clock.getAsLong();

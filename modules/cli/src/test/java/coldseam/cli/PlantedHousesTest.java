@@ -9,6 +9,7 @@ import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.store.KeptFolder;
 import coldseam.report.words.FindingWords;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -90,7 +91,7 @@ class PlantedHousesTest {
 
     @Test
     void everyPlantedFaultIsFoundByItsRules() throws IOException {
-        Workshop workshop = new BuiltInWorkshop().keepingIn(folder.resolve("solved"));
+        Workshop workshop = new BuiltInWorkshop().keepingIn(KeptFolder.in(folder.resolve("solved")));
         Audit sound = audit("box", Files.readString(FOLDER.resolve("box.yaml")), workshop);
         assertTrue(sound.findings().isEmpty(), () -> sound.findings().makeString("\n"));
         StringBuilder page = new StringBuilder(

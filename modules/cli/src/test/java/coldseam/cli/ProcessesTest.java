@@ -72,7 +72,7 @@ class ProcessesTest {
         Path first = Files.createDirectory(shared.resolve("first"));
         List<String> one =
                 List.of("-XX:ActiveProcessorCount=1", "-XX:+UseSerialGC", "-Xmx512m", "-Dfile.encoding=UTF-8");
-        assertEquals(Exit.FOUND.code(), ended(start(first, one, house)));
+        assertEquals(Exit.FOUND.code(), ended(start(first, one, house, "--no-store")));
         wanted = contents(first);
         assertEquals(Exit.FOUND.code(), ended(start(first, SHORT, house, "--store", store.toString())));
     }
@@ -95,6 +95,7 @@ class ProcessesTest {
     private static List<String> command(List<String> java, Path input, String... more) {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.add("-Duser.home=" + shared);
         command.addAll(java);
         command.addAll(List.of(
                 "-cp",
@@ -117,11 +118,14 @@ class ProcessesTest {
     }
 
     private static Process start(Path in, List<String> command) throws IOException {
-        return new ProcessBuilder(command)
+        ProcessBuilder process = new ProcessBuilder(command)
                 .directory(in.toFile())
                 .redirectErrorStream(true)
-                .redirectOutput(in.resolve("said.txt").toFile())
-                .start();
+                .redirectOutput(in.resolve("said.txt").toFile());
+        // Whatever the platform calls the user's folder for caches, it is not the one of whoever runs the tests.
+        process.environment().put("XDG_CACHE_HOME", in.resolve("usual").toString());
+        process.environment().put("LOCALAPPDATA", in.resolve("usual").toString());
+        return process.start();
     }
 
     private static int ended(Process process) throws InterruptedException {
@@ -151,7 +155,7 @@ class ProcessesTest {
                 "-Duser.country=TR",
                 "-Duser.timezone=Pacific/Kiritimati",
                 "-Dfile.encoding=ISO-8859-9");
-        assertEquals(Exit.FOUND.code(), ended(start(folder, turkish, Path.of("house.yaml"))));
+        assertEquals(Exit.FOUND.code(), ended(start(folder, turkish, Path.of("house.yaml"), "--no-store")));
         assertWanted(folder);
         List<String> german = List.of(
                 "-XX:ActiveProcessorCount=8",
@@ -161,7 +165,7 @@ class ProcessesTest {
                 "-Duser.country=DE",
                 "-Duser.timezone=America/St_Johns",
                 "-Dfile.encoding=US-ASCII");
-        assertEquals(Exit.FOUND.code(), ended(start(folder, german, house)));
+        assertEquals(Exit.FOUND.code(), ended(start(folder, german, house, "--no-store")));
         assertWanted(folder);
     }
 
@@ -209,6 +213,34 @@ class ProcessesTest {
         assertTrue(number >= 4, "the store holds too little to be spoilt in four ways: " + number);
         assertEquals(Exit.FOUND.code(), ended(start(folder, SHORT, house, "--store", spoilt.toString())));
         assertWanted(folder);
+    }
+
+    /** It is said in one line, changes no byte, and a folder that cannot be written costs nothing but time. */
+    @Test
+    void whatIsSolvedIsKeptInTheUsersFolder() throws Exception {
+        assertEquals(Exit.FOUND.code(), ended(start(folder, SHORT, house)));
+        assertWanted(folder);
+        String kept = said("Kept sections: ");
+        assertTrue(kept.startsWith("Kept sections: 0 found, "), kept);
+        assertEquals(Exit.FOUND.code(), ended(start(folder, SHORT, house)));
+        assertWanted(folder);
+        assertTrue(said("Kept sections: ").contains(" found, 0 added in "), kept);
+        assertEquals(Exit.FOUND.code(), ended(start(folder, SHORT, house, "--no-store")));
+        assertEquals("", said("Kept"));
+        Path none = Files.createDirectory(folder.resolve("none"));
+        Files.writeString(none.resolve("usual"), "no folder");
+        assertEquals(Exit.FOUND.code(), ended(start(none, SHORT, house)));
+        assertWanted(none);
+        assertEquals(1, lines(none, "Nothing is kept for the next run: ").count());
+        assertEquals(Exit.REFUSED.code(), ended(start(none, SHORT, house, "--no-store", "--store", "here")));
+    }
+
+    private String said(String beginning) throws IOException {
+        return lines(folder, beginning).findFirst().orElse("");
+    }
+
+    private static Stream<String> lines(Path in, String beginning) throws IOException {
+        return Files.readAllLines(in.resolve("said.txt")).stream().filter(line -> line.startsWith(beginning));
     }
 
     @Test

@@ -62,7 +62,7 @@ class ProgressLinesTest {
         lines.at("junctions", 0, 100);
         lines.close();
         assertEquals(
-                "100 junctions to compute: this takes minutes; --store DIR keeps what is done",
+                "100 junctions to compute: the first time this may take minutes",
                 err.toString().strip());
     }
 }

@@ -11,6 +11,7 @@ import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.store.KeptFolder;
 import coldseam.report.DetailSvg;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -33,11 +34,11 @@ class StoreTest {
     @Test
     void keptSectionsDrawTheSame() throws IOException {
         String solved = drawing(BridgeComputers.computer(COARSE));
-        assertEquals(solved, drawing(BridgeComputers.computer(COARSE, folder)));
+        assertEquals(solved, drawing(BridgeComputers.computer(COARSE, KeptFolder.in(folder))));
         try (Stream<Path> kept = Files.walk(folder)) {
             assertTrue(kept.anyMatch(Files::isRegularFile), "nothing was kept");
         }
-        assertEquals(solved, drawing(BridgeComputers.computer(COARSE, folder)));
+        assertEquals(solved, drawing(BridgeComputers.computer(COARSE, KeptFolder.in(folder))));
     }
 
     private static String drawing(BridgeComputer computer) {

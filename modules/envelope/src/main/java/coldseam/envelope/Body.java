@@ -2,6 +2,7 @@ package coldseam.envelope;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
@@ -126,6 +127,7 @@ public sealed interface Body {
      * @param lowSide index of the footprint side on which a mono-pitch is lowest, or along which the eaves of a gable run
      * @param parapetHeight m above the roof's outer face; zero without parapet
      * @param loftFactor temperature factor of a cold loft
+     * @param sides of a gable or hip roof that rise otherwise than form and pitch say, by the footprint side's index
      */
     record Roof(
             Form form,
@@ -135,7 +137,30 @@ public sealed interface Body {
             double pitch,
             int lowSide,
             double parapetHeight,
-            OptionalDouble loftFactor) {
+            OptionalDouble loftFactor,
+            ImmutableMap<Integer, RoofSide> sides) {
+
+        /** One whose sides all rise as form and pitch say. */
+        public Roof(
+                Form form,
+                boolean insulatedAtCeiling,
+                Optional<String> assembly,
+                Optional<String> gableAssembly,
+                double pitch,
+                int lowSide,
+                double parapetHeight,
+                OptionalDouble loftFactor) {
+            this(
+                    form,
+                    insulatedAtCeiling,
+                    assembly,
+                    gableAssembly,
+                    pitch,
+                    lowSide,
+                    parapetHeight,
+                    loftFactor,
+                    Maps.immutable.empty());
+        }
 
         /** Roof forms. */
         public enum Form {
@@ -145,6 +170,15 @@ public sealed interface Body {
             HIP
         }
     }
+
+    /**
+     * How a roof rises over one side of the storey under it.
+     *
+     * @param pitch degrees, of its slope
+     * @param gable m over the eaves, up to which its wall stands before the slope begins: zero for eaves, infinite for a
+     *     gable, between for a half-hip
+     */
+    record RoofSide(double pitch, double gable) {}
 
     /**
      * Explicit surfaces on named points of the outer shell.

@@ -12,7 +12,8 @@ import org.eclipse.collections.impl.factory.Lists;
  *
  * <p>It runs in what can control, from piece to piece where they touch; over what cannot, only as a strip (a tape, a lap, a
  * bead) along the joints and faces of the drawing, if the detail says that the layer is carried across, and never through the
- * pen line: a layer that changes from one side of the insulation to the other is not joined by a word.
+ * pen line: a layer that changes from one side of the insulation to the other is not joined by a word, but only by a strip
+ * that the detail draws from the one to the other.
  */
 public sealed interface ControlLine {
 
@@ -34,8 +35,13 @@ public sealed interface ControlLine {
      *
      * @param path m, from the first surface's end to the second's
      * @param strips the parts of it that run over what cannot control, m
+     * @param sheets the detail's own strips that it runs in, by name
      */
-    record Continuous(Control control, ImmutableList<Point> path, ImmutableList<ImmutableList<Point>> strips)
+    record Continuous(
+            Control control,
+            ImmutableList<Point> path,
+            ImmutableList<ImmutableList<Point>> strips,
+            ImmutableList<String> sheets)
             implements ControlLine {
 
         /** m, of all strips together. */

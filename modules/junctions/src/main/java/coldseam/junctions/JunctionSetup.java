@@ -1,6 +1,7 @@
 package coldseam.junctions;
 
 import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
@@ -65,16 +66,32 @@ public record JunctionSetup(
     /**
      * The ground of a slab edge (ISO 10211).
      *
+     * <p>B' counts from outer face to outer face, as the house's own floor does: half of it is drawn from the wall's outer face,
+     * so a long strip's section is half its whole cross-section.
+     *
      * @param conductivity W/(m·K)
-     * @param floorWidth m, b: the characteristic dimension B' of the floor; half of it is drawn, 2.5 of it out and down
+     * @param floorWidth m, the characteristic dimension B' of the floor, of the walls' outer faces; the ground reaches 2.5 of it
+     *     out and down
+     * @param wallThickness m, w of ISO 13370: mean of the walls on the floor, whichever of them the section shows
      * @param depth m, of the floor's upper face below the ground outdoors; empty where the floor is no cellar's or it is
      *     not known
+     * @param edge insulation along the rim, drawn at every rim
      */
-    public record GroundBlock(double conductivity, double floorWidth, OptionalDouble depth) {
+    public record GroundBlock(
+            double conductivity,
+            double floorWidth,
+            double wallThickness,
+            OptionalDouble depth,
+            Optional<Body.EdgeInsulation> edge) {
 
-        /** Of a floor that is no cellar's. */
-        public GroundBlock(double conductivity, double floorWidth) {
-            this(conductivity, floorWidth, OptionalDouble.empty());
+        /** Of a strip of this inner width, m, without edge insulation, that is no cellar. */
+        public static GroundBlock ofStrip(double conductivity, double innerWidth, double wallThickness) {
+            return new GroundBlock(
+                    conductivity,
+                    innerWidth + 2 * wallThickness,
+                    wallThickness,
+                    OptionalDouble.empty(),
+                    Optional.empty());
         }
     }
 }

@@ -27,6 +27,9 @@ public enum TypicalBuild {
     /** Framed walls and floors, boards outside. */
     FRAME;
 
+    /** m, of a floor whose psi must serve any building (ISO 10211:2017 clause 12.4.1, from memory). */
+    private static final double INNER_WIDTH = 8;
+
     private static Layer layer(String material, double millimetres, Role role) {
         return layer(material, millimetres / 1000, role, Optional.empty(), Optional.empty());
     }
@@ -279,7 +282,10 @@ public enum TypicalBuild {
                 form.framed() ? Optional.of(window(form)) : Optional.empty(),
                 floor ? 0.25 : 0,
                 kind == JunctionKind.PARAPET ? 0.6 : 0,
-                form.ground() ? Optional.of(new JunctionSetup.GroundBlock(2.0, 8)) : Optional.empty(),
+                form.ground()
+                        ? Optional.of(JunctionSetup.GroundBlock.ofStrip(
+                                2.0, INNER_WIDTH, second(kind).thickness()))
+                        : Optional.empty(),
                 20,
                 -5);
     }

@@ -140,7 +140,9 @@ public final class Samples {
                 form.framed() ? Optional.of(window()) : Optional.empty(),
                 floor ? 0.25 : 0,
                 kind == JunctionKind.PARAPET ? 0.6 : 0,
-                form.ground() ? Optional.of(new JunctionSetup.GroundBlock(2.0, 8)) : Optional.empty(),
+                form.ground()
+                        ? Optional.of(JunctionSetup.GroundBlock.ofStrip(2.0, 8, second.thickness()))
+                        : Optional.empty(),
                 20,
                 -5);
     }

@@ -42,7 +42,6 @@ final class JunctionPlan {
     private final House house;
     private final Shell shell;
     private final Catalogue catalogue;
-    private final double floorWidth;
     private final SurfaceHeats heats;
     private final MutableList<JunctionSetup> setups = Lists.mutable.empty();
 
@@ -50,13 +49,7 @@ final class JunctionPlan {
         this.house = house;
         this.shell = shell;
         this.catalogue = catalogue;
-        this.floorWidth = floorWidth(shell);
         this.heats = new SurfaceHeats(house, shell, true);
-    }
-
-    /** B', m, of the floors on the ground; 0 where there is none. */
-    private static double floorWidth(Shell shell) {
-        return shell.groundFloorArea() > 0 && shell.exposedPerimeter() > 0 ? shell.characteristicDimension() : 0;
     }
 
     /** One for each edge, in the shell's order. */
@@ -149,14 +142,17 @@ final class JunctionPlan {
 
     private Optional<JunctionSetup.GroundBlock> ground(Edge edge, Exposure first, Exposure second) {
         boolean meetsGround = first.kind() == Exposure.Kind.GROUND || second.kind() == Exposure.Kind.GROUND;
-        if (!meetsGround || floorWidth == 0) {
+        if (!meetsGround) {
             return Optional.empty();
         }
         double depth = first.kind() == Exposure.Kind.GROUND ? rounded(heats.depth(edge.first())) : 0;
-        return Optional.of(new JunctionSetup.GroundBlock(
-                house.site().groundConductivity(),
-                floorWidth,
-                depth > 0 ? OptionalDouble.of(depth) : OptionalDouble.empty()));
+        return heats.onGround()
+                .map(floor -> new JunctionSetup.GroundBlock(
+                        floor.groundConductivity(),
+                        floor.characteristicDimension(),
+                        floor.wallThickness(),
+                        depth > 0 ? OptionalDouble.of(depth) : OptionalDouble.empty(),
+                        heats.edgeInsulation()));
     }
 
     /** To the lattice of places, so that round-off does not make two setups of one. */

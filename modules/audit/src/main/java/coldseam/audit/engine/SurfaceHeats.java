@@ -93,8 +93,20 @@ final class SurfaceHeats {
         if (depth > 0) {
             return basement(surface, floor, depth);
         }
-        return SlabOnGround.of(floor, build.get().surfaceToSurface(), edgeInsulation())
-                .transmittance();
+        ImmutableList<Body.EdgeInsulation> edges =
+                Lists.immutable.withAll(edgeInsulation().stream().toList());
+        if (rimsComputed && edges.notEmpty()) {
+            notes.add(new Note.EdgeInsulationInSection());
+            edges = Lists.immutable.empty();
+        }
+        return SlabOnGround.of(floor, build.get().surfaceToSurface(), edges).transmittance();
+    }
+
+    /** The floors on the ground together; empty where there is none, or none with a rim outdoors. */
+    Optional<GroundFloor> onGround() {
+        boolean known = floors(Exposure.Kind.GROUND).sumOfDouble(Surface::externalArea) > 0
+                && exposedPerimeter(Exposure.Kind.GROUND) > 0;
+        return known ? Optional.of(groundFloor(Exposure.Kind.GROUND)) : Optional.empty();
     }
 
     private GroundFloor groundFloor(Exposure.Kind kind) {
@@ -211,14 +223,9 @@ final class SurfaceHeats {
         return 0;
     }
 
-    private ImmutableList<Body.EdgeInsulation> edgeInsulation() {
-        Optional<Body.EdgeInsulation> edge =
-                house.body() instanceof Body.Storeys storeys ? storeys.base().edge() : Optional.empty();
-        if (edge.isPresent() && rimsComputed) {
-            notes.add(new Note.EdgeInsulationInSection());
-            return Lists.immutable.empty();
-        }
-        return edge.map(Lists.immutable::of).orElse(Lists.immutable.empty());
+    /** Along the rim of a slab, as the house file says. */
+    Optional<Body.EdgeInsulation> edgeInsulation() {
+        return house.body() instanceof Body.Storeys storeys ? storeys.base().edge() : Optional.empty();
     }
 
     private Body.CrawlSpace crawlSpace() {

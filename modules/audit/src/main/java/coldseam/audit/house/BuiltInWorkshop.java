@@ -8,6 +8,7 @@ import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.store.KeptFolder;
 import java.nio.file.Path;
 
 /** The catalogue that comes with the tool, details of files beside the house file, and the conduction core. */
@@ -44,7 +45,7 @@ public final class BuiltInWorkshop implements Workshop {
     }
 
     @Override
-    public Workshop keepingIn(Path folder) {
+    public Workshop keepingIn(KeptFolder folder) {
         return new BuiltInWorkshop(BridgeComputers.computer(Accuracy.standard(), folder));
     }
 

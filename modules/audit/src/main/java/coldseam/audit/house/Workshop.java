@@ -5,6 +5,7 @@ import coldseam.files.KnownNames;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.store.KeptFolder;
 import java.nio.file.Path;
 
 /** Where details come from and what computes them. */
@@ -26,7 +27,7 @@ public interface Workshop {
     BridgeComputer computer();
 
     /** The same, keeping what it solves in a folder for later runs. */
-    default Workshop keepingIn(Path folder) {
+    default Workshop keepingIn(KeptFolder folder) {
         return this;
     }
 }

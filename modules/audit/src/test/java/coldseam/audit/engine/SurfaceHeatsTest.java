@@ -7,6 +7,7 @@ import coldseam.audit.Audit;
 import coldseam.audit.HeatLoss.Group;
 import coldseam.audit.HeatLoss.Line;
 import coldseam.audit.Note;
+import coldseam.junctions.JunctionSetup;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
@@ -30,14 +31,22 @@ class SurfaceHeatsTest {
         return Sample.audit(yaml, Sample.good()).heatLoss().ground();
     }
 
-    /** A rim that is computed as a section with its ground holds its insulation: it may not count again in the floor's U. */
+    /** A rim that is computed as a section with its ground shows its insulation: it may not count again in the floor's U. */
     @Test
     void edgeInsulationCountsOnceWhereTheRimIsComputed() {
         double plain = BoxByHand.LENGTH * BoxByHand.WIDTH * BoxByHand.transmittance("slab");
         assertEquals(plain, ground(EDGED), 0.0005);
-        assertEquals(
-                Lists.immutable.of(new Note.EdgeInsulationInSection()),
-                Sample.audit(EDGED, Sample.good()).notes());
+        Audit audit = Sample.audit(EDGED, Sample.good());
+        assertEquals(Lists.immutable.of(new Note.EdgeInsulationInSection()), audit.notes());
+        assertTrue(
+                audit.sheets()
+                        .collect(sheet -> sheet.result().setup())
+                        .selectInstancesOf(JunctionSetup.class)
+                        .collectIf(
+                                setup -> setup.ground().isPresent(),
+                                setup -> setup.ground().get().edge().isPresent())
+                        .contains(true),
+                "it reaches the rim's section");
     }
 
     /**

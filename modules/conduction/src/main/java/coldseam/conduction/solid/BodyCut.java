@@ -52,7 +52,8 @@ public final class BodyCut {
                 at[e] = i;
                 int piece = painted.piece[painted.cell(at[0], at[1], at[2])];
                 at[e] = i + 1;
-                boolean last = i + 1 == painted.n[e] || !painted.alike(painted.piece[painted.cell(at[0], at[1], at[2])], piece);
+                boolean last = i + 1 == painted.n[e]
+                        || !painted.alike(painted.piece[painted.cell(at[0], at[1], at[2])], piece);
                 if (last && piece >= 0) {
                     all.add(new Filled(
                             piece,

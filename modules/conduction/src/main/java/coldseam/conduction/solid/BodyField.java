@@ -2,6 +2,9 @@ package coldseam.conduction.solid;
 
 import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.SurfaceTemperature;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
 import java.util.Arrays;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -21,6 +24,41 @@ public final class BodyField {
         this.grid = grid;
         this.system = system;
         this.temperature = temperature;
+        for (int i = 0; i < temperature.length; i++) {
+            // As it is kept: half the room, and a millionth of a kelvin is nothing to an estimate.
+            temperature[i] = (float) temperature[i];
+        }
+    }
+
+    /** Writes the grid's planes and its temperatures. */
+    void write(DataOutputStream to) throws IOException {
+        for (double[] planes : grid.plane) {
+            to.writeInt(planes.length);
+            for (double plane : planes) {
+                to.writeDouble(plane);
+            }
+        }
+        for (double each : temperature) {
+            to.writeFloat((float) each);
+        }
+    }
+
+    /** The field of a body that was written. */
+    static BodyField read(DataInputStream from, Body body) throws IOException {
+        double[][] plane = new double[3][];
+        for (int d = 0; d < 3; d++) {
+            plane[d] = new double[from.readInt()];
+            for (int i = 0; i < plane[d].length; i++) {
+                plane[d][i] = from.readDouble();
+            }
+        }
+        Grid grid = new Grid(new PaintedGrid(body, Lists.mutable.empty()), plane);
+        TemperatureSystem3 system = new TemperatureSystem3(grid);
+        double[] temperature = new double[system.n];
+        for (int i = 0; i < temperature.length; i++) {
+            temperature[i] = from.readFloat();
+        }
+        return new BodyField(grid, system, temperature);
     }
 
     /** The temperature at a point, °C; NaN where nothing is solid. */

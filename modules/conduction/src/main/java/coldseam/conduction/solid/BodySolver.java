@@ -165,7 +165,8 @@ public final class BodySolver {
                 .map(aim -> lowest.detect(each -> each.environment().equals(aim.environment())))
                 .orElse(null);
         boolean known = coldest == null
-                || aimedBefore && coldest.change() <= accuracy.aim().orElseThrow().kelvin();
+                || aimedBefore
+                        && coldest.change() <= accuracy.aim().orElseThrow().kelvin();
         aimedBefore = true;
         if (known) {
             return Optional.empty();

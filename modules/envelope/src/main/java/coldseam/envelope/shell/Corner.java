@@ -12,8 +12,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param surfaces around it, in the shell's order
  * @param place where a person finds it, in words
  */
-public record Corner(
-        String name, Point3 at, ImmutableList<End> ends, ImmutableList<Surface> surfaces, String place) {
+public record Corner(String name, Point3 at, ImmutableList<End> ends, ImmutableList<Surface> surfaces, String place) {
 
     /**
      * An edge as it leaves the vertex.

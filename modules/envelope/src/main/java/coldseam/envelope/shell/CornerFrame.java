@@ -33,8 +33,7 @@ public record CornerFrame(ImmutableList<Point3> axes, int rooms) {
             upright.add(end.edge().first().normal());
             upright.add(end.edge().second().orElseThrow().normal());
         });
-        corner.surfaces()
-                .forEach(surface -> (isUpright(surface.normal()) ? level : upright).add(surface.normal()));
+        corner.surfaces().forEach(surface -> (isUpright(surface.normal()) ? level : upright).add(surface.normal()));
         if (level.isEmpty()) {
             level.add(Vectors.UP);
         }

@@ -33,7 +33,8 @@ public final class Corners {
 
     private Corners(Shell shell) {
         this.shell = shell;
-        this.edges = shell.edges().select(edge -> edge.second().isPresent() && edge.opening().isEmpty());
+        this.edges = shell.edges()
+                .select(edge -> edge.second().isPresent() && edge.opening().isEmpty());
     }
 
     /** In the order of the shell's edges. */
@@ -51,8 +52,9 @@ public final class Corners {
             addFloor(places, edge.from());
             addFloor(places, edge.to());
         });
-        ImmutableList<Corner> found =
-                places.collect(this::corner).select(corner -> corner.ends().size() > 2).toImmutable();
+        ImmutableList<Corner> found = places.collect(this::corner)
+                .select(corner -> corner.ends().size() > 2)
+                .toImmutable();
         ImmutableList<String> names = FacetNames.numbered(found.collect(Corner::name));
         return found.collectWithIndex((corner, i) ->
                         new Corner(names.get(i), corner.at(), corner.ends(), corner.surfaces(), corner.place()))
@@ -60,8 +62,8 @@ public final class Corners {
     }
 
     private void add(MutableList<MutableList<Point3>> places, Point3 point) {
-        MutableList<Point3> same =
-                places.detect(place -> place.anySatisfy(other -> distance(other, point) < ONE || acrossStep(other, point)));
+        MutableList<Point3> same = places.detect(
+                place -> place.anySatisfy(other -> distance(other, point) < ONE || acrossStep(other, point)));
         if (same == null) {
             places.add(Lists.mutable.of(point));
         } else {
@@ -75,8 +77,8 @@ public final class Corners {
 
     /** A floor's edge ends where others do, or straight above or below where a level one does. */
     private void addFloor(MutableList<MutableList<Point3>> places, Point3 point) {
-        MutableList<Point3> near = places.detect(place -> place.anySatisfy(other ->
-                Math.hypot(other.x() - point.x(), other.y() - point.y()) < ONE
+        MutableList<Point3> near = places.detect(place ->
+                place.anySatisfy(other -> Math.hypot(other.x() - point.x(), other.y() - point.y()) < ONE
                         && Math.abs(other.z() - point.z()) < FLOOR));
         if (near == null) {
             places.add(Lists.mutable.of(point));
@@ -87,8 +89,7 @@ public final class Corners {
 
     /** Whether two points are ends of one step's narrow side. */
     private boolean acrossStep(Point3 one, Point3 other) {
-        return distance(one, other) < STEP
-                && shell.steps().anySatisfy(step -> has(step, one) && has(step, other));
+        return distance(one, other) < STEP && shell.steps().anySatisfy(step -> has(step, one) && has(step, other));
     }
 
     private static boolean has(Surface step, Point3 point) {
@@ -114,8 +115,9 @@ public final class Corners {
             }
         });
         ImmutableList<Surface> around = shell.surfaces()
-                .select(surface -> ends.anySatisfy(end -> end.edge().first().name().equals(surface.name())
-                        || end.edge().second().orElseThrow().name().equals(surface.name())));
+                .select(surface ->
+                        ends.anySatisfy(end -> end.edge().first().name().equals(surface.name())
+                                || end.edge().second().orElseThrow().name().equals(surface.name())));
         return new Corner(
                 around.collect(Surface::name).makeString(" / "),
                 place.getFirst(),
@@ -147,6 +149,7 @@ public final class Corners {
                 : Compass.of(out.x(), out.y()).word() + " corner, ";
         return where
                 + flat.map(surface -> "at the " + surface.name())
-                        .orElseGet(() -> walls.collect(Surface::storey).distinct().makeString("between the ", " and the ", ""));
+                        .orElseGet(() ->
+                                walls.collect(Surface::storey).distinct().makeString("between the ", " and the ", ""));
     }
 }

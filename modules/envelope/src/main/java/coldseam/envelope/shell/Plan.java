@@ -44,7 +44,9 @@ final class Plan {
         /** A cut through what lies open above a storey, so that no part of it has a hole; it cuts nothing else. */
         CUT_OPEN,
         /** The same through what hangs over the storey below. */
-        CUT_OVER
+        CUT_OVER,
+        /** Where two planes of the roof meet, or one ends. */
+        ROOF
     }
 
     /**

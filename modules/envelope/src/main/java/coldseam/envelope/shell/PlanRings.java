@@ -15,6 +15,11 @@ import org.eclipse.collections.api.list.MutableList;
 record PlanRings(ImmutableList<ImmutableList<Vertex>> rings) {
 
     static PlanRings of(Plan plan, ImmutableList<Integer> cells) {
+        return new PlanRings(everyNode(plan, cells).rings().collect(ring -> fromLeast(Facet.tidy(ring))));
+    }
+
+    /** The same with nodes in the middle of straight lines, each from its least on. */
+    static PlanRings everyNode(Plan plan, ImmutableList<Integer> cells) {
         Map<Vertex, MutableList<Vertex>> ways = new TreeMap<>();
         BitSet inside = new BitSet();
         cells.forEach(inside::set);
@@ -51,9 +56,12 @@ record PlanRings(ImmutableList<ImmutableList<Vertex>> rings) {
             before = here;
             here = next;
         }
-        ImmutableList<Vertex> tidy = Facet.tidy(ring.toImmutable());
-        int first = tidy.indexOf(tidy.min());
-        return tidy.drop(first).newWithAll(tidy.take(first));
+        return ring.toImmutable();
+    }
+
+    private static ImmutableList<Vertex> fromLeast(ImmutableList<Vertex> ring) {
+        int first = ring.indexOf(ring.min());
+        return ring.drop(first).newWithAll(ring.take(first));
     }
 
     /** Compares two directions by their angle clockwise from a third. */

@@ -28,10 +28,13 @@ final class StoreyFacets {
     private final int count;
     private final ShellFaults faults;
     private final MutableList<Facet> facets = Lists.mutable.empty();
+    private final MutableList<Facet> gables = Lists.mutable.empty();
 
     private PlanRegions regions;
     private Plan plan;
     private StoreyLevels levels;
+    private ImmutableList<Optional<RoofForm>> forms;
+    private RoofField field;
     private StoreyRoof roof;
 
     private StoreyFacets(House house, Body.Storeys body, ShellFaults faults) {
@@ -57,11 +60,9 @@ final class StoreyFacets {
         regions = laid.get().regions();
         plan = regions.plan();
         levels = StoreyLevels.of(body, find(body.base().assembly()), lookup());
-        Optional<StoreyRoof> top = StoreyRoof.of(house, body, plan, levels, faults);
-        if (top.isEmpty()) {
-            return Optional.empty();
-        }
-        roof = top.get();
+        forms = laid.get().forms();
+        field = new RoofField(plan, forms);
+        roof = new StoreyRoof(house, body, plan, levels, forms.getLast().orElseThrow(), field);
         ImmutableList<ImmutableList<WallPieces.Span>> spans = spans();
         if (faults.notEmpty()) {
             return Optional.empty();
@@ -69,8 +70,9 @@ final class StoreyFacets {
         addBase();
         addWalls(spans);
         addLevelFaces();
-        facets.addAllIterable(roof.facets(house(count - 1)));
-        new StoreySections(laid.get().moved(), regions, levels, facets.toImmutable()).check();
+        facets.addAllIterable(gables);
+        facets.addAllIterable(roof.slopes(house(count - 1)));
+        new StoreySections(laid.get().moved(), regions, levels, facets.toImmutable()).check(forms.getLast());
         MutableList<BodyFacets.Above> storeys = Lists.mutable.empty();
         for (int k = 0; k < count; k++) {
             double takeOver = k + 1 < count
@@ -186,19 +188,25 @@ final class StoreyFacets {
 
     private void addWalls(ImmutableList<ImmutableList<WallPieces.Span>> spans) {
         boolean cellar = body.base().kind() == Body.Base.Kind.HEATED_CELLAR;
-        WallPieces pieces = new WallPieces(plan, count, levels, spans, roof::wallTop);
+        WallPieces pieces = new WallPieces(plan, count, levels, spans, field, forms);
         Map<WallPieces.Owner, ImmutableList<ImmutableList<Vertex>>> outlines = pieces.outlines(owner -> cellar
                 && owner.storey() == 0
                 && owner.isWall()
                 && wall(owner).exposure().kind() == Exposure.Kind.OUTDOORS);
         MutableList<Facet> steps = Lists.mutable.empty();
         outlines.forEach((owner, list) -> {
+            if (owner.part() == WallPieces.Part.GABLE) {
+                list.forEach(outline -> gables.add(roof.gable(owner, outline)));
+                return;
+            }
             // Beside walls a hair out of line a strip may be left that hangs together with nothing.
             ImmutableList<ImmutableList<Vertex>> walls = owner.isWall()
                     ? list.size() == 1 ? list : list.reject(StoreyFacets::hair)
                     : Lists.immutable.empty();
-            boolean split = outlines.containsKey(new WallPieces.Owner(owner.storey(), owner.line(), false));
-            String ground = owner.belowGround() && split ? ", below ground" : "";
+            boolean split =
+                    outlines.containsKey(new WallPieces.Owner(owner.storey(), owner.line(), WallPieces.Part.WALL));
+            boolean buried = owner.part() == WallPieces.Part.BELOW_GROUND;
+            String ground = buried && split ? ", below ground" : "";
             walls.forEachWithIndex((outline, i) -> {
                 String name = wall(owner).name() + ground;
                 facets.add(wallFacet(owner, walls.size() == 1 ? name : name + " (" + (i + 1) + ")", outline));
@@ -210,6 +218,11 @@ final class StoreyFacets {
         ImmutableList<String> names =
                 FacetNames.numbered(steps.collect(Facet::name).toImmutable());
         steps.forEachWithIndex((step, i) -> facets.add(step.withName(names.get(i))));
+        ImmutableList<String> over =
+                FacetNames.numbered(gables.collect(Facet::name).toImmutable());
+        for (int i = 0; i < gables.size(); i++) {
+            gables.set(i, gables.get(i).withName(over.get(i)));
+        }
     }
 
     private static boolean hair(ImmutableList<Vertex> outline) {
@@ -228,14 +241,15 @@ final class StoreyFacets {
         if (body.base().kind() == Body.Base.Kind.HEATED_CELLAR && owner.storey() == 0) {
             mark = Facet.Mark.CELLAR;
         }
-        if (owner.storey() + 1 == count && roof.gableOver(owner.line().number())) {
+        int side = owner.line().number();
+        if (forms.get(owner.storey()).map(form -> form.gable(side)).orElse(false)) {
             mark = Facet.Mark.UNDER_GABLE;
         }
         return new Facet(
                 name,
                 Body.Use.WALL,
                 assembly,
-                owner.belowGround() ? Exposure.ground() : wall.exposure(),
+                owner.part() == WallPieces.Part.BELOW_GROUND ? Exposure.ground() : wall.exposure(),
                 outline,
                 Footprint.thickness(assembly),
                 assembly.isEmpty(),

@@ -93,6 +93,11 @@ record StoreyLevels(
                 Vertex.height(floor));
     }
 
+    /** z to which the top storey's height runs. */
+    static long top(Body.Storeys body) {
+        return Vertex.height(lowestFloor(body.base()) + body.storeys().sumOfDouble(Body.Storey::height));
+    }
+
     private static double lowestFloor(Body.Base base) {
         return switch (base.kind()) {
             case SLAB_ON_GROUND, OVER_UNHEATED -> 0;

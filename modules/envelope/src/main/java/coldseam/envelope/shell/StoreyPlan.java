@@ -24,6 +24,7 @@ final class StoreyPlan {
     private final int count;
     private final ShellFaults faults;
     private final MutableList<Footprint> outers = Lists.mutable.empty();
+    private final MutableList<Optional<RoofForm>> forms = Lists.mutable.empty();
     private double floorArea;
     private PlanRegions regions;
     private Plan plan;
@@ -39,6 +40,9 @@ final class StoreyPlan {
     static Optional<StoreyPlan> of(House house, Body.Storeys body, ShellFaults faults) {
         StoreyPlan plan = new StoreyPlan(house, body, faults);
         plan.footprints();
+        if (faults.isEmpty()) {
+            plan.roofs();
+        }
         if (faults.isEmpty()) {
             plan.lay();
         }
@@ -59,9 +63,24 @@ final class StoreyPlan {
         return regions;
     }
 
+    /** What slopes over each storey where no other storey does. */
+    ImmutableList<Optional<RoofForm>> forms() {
+        return forms.toImmutable();
+    }
+
+    private void roofs() {
+        for (int k = 0; k + 1 < count; k++) {
+            forms.add(Optional.empty());
+        }
+        forms.add(RoofForm.of(
+                house, body.roof(), body.storeys().getLast(), outers.getLast(), StoreyLevels.top(body), faults));
+    }
+
     private void lay() {
+        MutableList<Plan.Line> lines = lines().toList();
+        forms.forEachWithIndex((form, k) -> form.ifPresent(f -> lines.addAllIterable(f.lines(k))));
         regions = PlanRegions.of(
-                Lists.immutable.fromStream(IntStream.range(0, count).mapToObj(this::sides)), lines());
+                Lists.immutable.fromStream(IntStream.range(0, count).mapToObj(this::sides)), lines.toImmutable());
         plan = regions.plan();
         standing();
         buildUps();

@@ -4,6 +4,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Point2;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.eclipse.collections.api.factory.Lists;
@@ -68,9 +69,10 @@ final class StoreySections {
     /**
      * Compares both.
      *
+     * @param form of the roof: over the eaves its level sections are compared
      * @throws IllegalStateException where they differ
      */
-    void check() {
+    void check(Optional<RoofForm> form) {
         for (int k = 0; k + 1 < footprints.size(); k++) {
             levelFaces(k, true, Lists.immutable.of(Body.Use.TERRACE, Body.Use.ROOF));
             levelFaces(k, false, Lists.immutable.of(Body.Use.OVERHANG));
@@ -82,12 +84,41 @@ final class StoreySections {
                 .flatCollect(Facet::outline)
                 .collectLong(Vertex::z)
                 .min();
+        form.ifPresent(this::roof);
         for (long low : heights) {
             Long high = heights.higher(low);
             if (high != null && high <= roof) {
                 section((low + high) / 2.0);
             }
         }
+    }
+
+    /** What the facets enclose over the eaves against the outline that its sides have shrunk to. */
+    private void roof(RoofForm form) {
+        for (RoofSkeleton.Section section : form.sections()) {
+            double height = form.eaves() + section.height() * Vertex.PER_METRE;
+            double found = area(cutsAt(height));
+            // A slope moves a line by more than the reach; none of the roof's lines is longer than twice around.
+            require(section.area(), found, 8 * around(footprints.size() - 1), say("roof at %.4f m", height));
+        }
+        double plan = facets.select(f -> f.traits().level() + 1 == footprints.size())
+                .select(f -> f.use() == Body.Use.ROOF || f.use() == Body.Use.CEILING)
+                .sumOfDouble(f -> square(f.doubleArea().z() / 2.0));
+        require(polygons.getLast().getArea(), plan, around(footprints.size() - 1), "roof in plan");
+    }
+
+    private MutableList<Cut> cutsAt(double height) {
+        MutableList<Cut> cuts = Lists.mutable.empty();
+        facets.forEach(facet -> cuts.addAllIterable(cuts(facet, height)));
+        return cuts;
+    }
+
+    private static double area(MutableList<Cut> cuts) {
+        return cuts.sumOfDouble(c -> c.fromX() * c.toY() - c.fromY() * c.toX()) / 2;
+    }
+
+    private static String say(String format, double height) {
+        return String.format(Locale.ROOT, format, height * Vertex.metres(1));
     }
 
     private void levelFaces(int k, boolean open, ImmutableList<Body.Use> uses) {
@@ -114,7 +145,6 @@ final class StoreySections {
     }
 
     private void section(double height) {
-        double z = height * Vertex.metres(1);
         double expected = 0;
         double around = 0;
         for (int k = 0; k < footprints.size(); k++) {
@@ -138,13 +168,11 @@ final class StoreySections {
                 around += around(k);
             }
         }
-        MutableList<Cut> cuts = Lists.mutable.empty();
-        facets.forEach(facet -> cuts.addAllIterable(cuts(facet, height)));
-        double found = cuts.sumOfDouble(c -> c.fromX() * c.toY() - c.fromY() * c.toX()) / 2;
-        require(expected, found, around, String.format(Locale.ROOT, "section at %.4f m", z));
+        MutableList<Cut> cuts = cutsAt(height);
+        require(expected, area(cuts), around, say("section at %.4f m", height));
         for (int k = 0; k < footprints.size(); k++) {
             if (within(k, height)) {
-                walls(k, cuts, z);
+                walls(k, cuts, height);
             }
         }
     }
@@ -162,7 +190,7 @@ final class StoreySections {
         return over && under;
     }
 
-    private void walls(int k, MutableList<Cut> cuts, double z) {
+    private void walls(int k, MutableList<Cut> cuts, double height) {
         Footprint footprint = footprints.get(k);
         double expected = 0;
         for (int i = 0; i < footprint.sides().size(); i++) {
@@ -174,7 +202,7 @@ final class StoreySections {
         }
         double found = cuts.reject(c -> c.facet().step()).sumOfDouble(Cut::length);
         // Each corner moves by no more than the reach.
-        require(expected, found, 2 * footprint.sides().size(), String.format(Locale.ROOT, "walls at %.4f m", z));
+        require(expected, found, 2 * footprint.sides().size(), say("walls at %.4f m", height));
     }
 
     private static ImmutableList<Cut> cuts(Facet facet, double height) {

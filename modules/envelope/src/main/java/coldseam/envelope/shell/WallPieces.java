@@ -1,8 +1,8 @@
 package coldseam.envelope.shell;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.ToLongFunction;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -21,24 +21,27 @@ final class WallPieces {
     /**
      * A heated range of heights over a cell.
      *
+     * @param top {@link #ROOF} where a plane of the roof ends it
      * @param first index of the lowest storey it runs through
      * @param last index of the highest
      */
-    record Span(long bottom, long top, int first, int last) {
+    record Span(long bottom, long top, int first, int last) {}
 
-        Span between(long from, long to) {
-            return new Span(from, to, first, last);
-        }
+    /** What part of a storey's wall a face is. */
+    enum Part {
+        BELOW_GROUND,
+        WALL,
+        /** Over the eaves of a roof whose slopes rise beside it. */
+        GABLE
     }
 
     /**
      * Whose face it is.
      *
      * @param storey index
-     * @param line of the plan on which it stands: that storey's side, or a step's
-     * @param belowGround whether it stands in the ground
+     * @param line of the plan on which it stands: that storey's side, a step's, or one of its roof
      */
-    record Owner(int storey, Plan.Tag line, boolean belowGround) implements Comparable<Owner> {
+    record Owner(int storey, Plan.Tag line, Part part) implements Comparable<Owner> {
 
         boolean isWall() {
             return line.kind() == Plan.Kind.SIDE;
@@ -49,142 +52,180 @@ final class WallPieces {
             int byStorey = Integer.compare(storey, other.storey);
             int byKind = byStorey != 0 ? byStorey : Boolean.compare(isWall(), other.isWall());
             int byLine = byKind != 0 ? byKind : line.compareTo(other.line);
-            return byLine != 0 ? byLine : Boolean.compare(other.belowGround, belowGround);
+            return byLine != 0 ? byLine : part.compareTo(other.part);
+        }
+    }
+
+    /** A span over the two ends of a bound. */
+    private record Reach(long bottomA, long bottomB, long topA, long topB, int first, int last) {
+
+        Reach between(long from, long to) {
+            return new Reach(
+                    Math.max(bottomA, Math.min(from, topA)),
+                    Math.max(bottomB, Math.min(from, topB)),
+                    Math.min(topA, Math.max(to, bottomA)),
+                    Math.min(topB, Math.max(to, bottomB)),
+                    first,
+                    last);
+        }
+
+        boolean isEmpty() {
+            return bottomA >= topA && bottomB >= topB;
+        }
+
+        /** What of this lies under another, and what over it. */
+        ImmutableList<Reach> without(Reach cut) {
+            Reach under = new Reach(
+                    bottomA,
+                    bottomB,
+                    Math.min(topA, Math.max(bottomA, cut.bottomA)),
+                    Math.min(topB, Math.max(bottomB, cut.bottomB)),
+                    first,
+                    last);
+            Reach over = new Reach(
+                    Math.max(bottomA, Math.min(topA, cut.topA)),
+                    Math.max(bottomB, Math.min(topB, cut.topB)),
+                    topA,
+                    topB,
+                    first,
+                    last);
+            return Lists.immutable.of(under, over).reject(Reach::isEmpty);
         }
     }
 
     /** A part of an upright face: from {@code a} on the left to {@code b} on the right, seen from outdoors. */
-    private record Piece(Vertex a, Vertex b, long bottom, long topA, long topB) {}
+    private record Piece(Vertex a, Vertex b, Reach reach) {}
 
     private final Plan plan;
     private final int storeys;
     private final StoreyLevels levels;
     private final ImmutableList<ImmutableList<Span>> spans;
-    private final ToLongFunction<Vertex> roof;
+    private final RoofField roof;
+    private final ImmutableList<Optional<RoofForm>> forms;
     private final Map<Owner, MutableList<Piece>> pieces = new TreeMap<>();
 
     /**
      * @param spans of each cell of the plan, bottom → top
-     * @param roof height at which a wall of the top storey ends, over a plan point
+     * @param roof heights where a plane of the roof ends a span
+     * @param forms of each storey's roof
      */
     WallPieces(
             Plan plan,
             int storeys,
             StoreyLevels levels,
             ImmutableList<ImmutableList<Span>> spans,
-            ToLongFunction<Vertex> roof) {
+            RoofField roof,
+            ImmutableList<Optional<RoofForm>> forms) {
         this.plan = plan;
         this.storeys = storeys;
         this.levels = levels;
         this.spans = spans;
         this.roof = roof;
+        this.forms = forms;
     }
 
-    /** Outlines of all upright faces, each owner's from left to right. */
+    /**
+     * Outlines of all upright faces by their owner, seen from outdoors, in order.
+     *
+     * @param meetsGround whether a storey's side stands in the ground up to z = 0
+     */
     Map<Owner, ImmutableList<ImmutableList<Vertex>>> outlines(java.util.function.Predicate<Owner> meetsGround) {
         for (Plan.Bound bound : plan.bounds()) {
-            ImmutableList<Span> left = spansOf(bound.left());
-            ImmutableList<Span> right = spansOf(bound.right());
-            for (Span span : without(left, right)) {
-                assign(bound, true, span, meetsGround);
-            }
-            for (Span span : without(right, left)) {
-                assign(bound, false, span, meetsGround);
-            }
+            assign(bound, true, meetsGround);
+            assign(bound, false, meetsGround);
         }
         Map<Owner, ImmutableList<ImmutableList<Vertex>>> outlines = new TreeMap<>();
         pieces.forEach((owner, list) -> outlines.put(owner, join(list)));
         return outlines;
     }
 
-    private ImmutableList<Span> spansOf(int cell) {
-        return cell == Plan.OUTSIDE ? Lists.immutable.empty() : spans.get(cell);
+    /** What is heated over the ends of a bound on one hand of it. */
+    private ImmutableList<Reach> reaches(int cell, Vertex a, Vertex b) {
+        return cell == Plan.OUTSIDE
+                ? Lists.immutable.empty()
+                : spans.get(cell)
+                        .collect(span -> new Reach(
+                                span.bottom(),
+                                span.bottom(),
+                                span.top() == ROOF ? roof.at(cell, a) : span.top(),
+                                span.top() == ROOF ? roof.at(cell, b) : span.top(),
+                                span.first(),
+                                span.last()));
     }
 
-    private static ImmutableList<Span> without(ImmutableList<Span> full, ImmutableList<Span> taken) {
-        MutableList<Span> rest = full.toList();
-        for (Span cut : taken) {
-            MutableList<Span> next = Lists.mutable.empty();
-            for (Span span : rest) {
-                if (cut.top() <= span.bottom() || cut.bottom() >= span.top()) {
-                    next.add(span);
-                    continue;
-                }
-                if (span.bottom() < cut.bottom()) {
-                    next.add(span.between(span.bottom(), cut.bottom()));
-                }
-                if (cut.top() < span.top()) {
-                    next.add(span.between(cut.top(), span.top()));
-                }
-            }
-            rest = next;
-        }
-        return rest.toImmutable();
-    }
-
-    /** Shares a range of heights among the storeys whose side runs here. */
-    private void assign(
-            Plan.Bound bound, boolean fullOnLeft, Span span, java.util.function.Predicate<Owner> meetsGround) {
+    /** Shares what is heated on one hand of a bound and not on the other among the storeys whose side runs there. */
+    private void assign(Plan.Bound bound, boolean fullOnLeft, java.util.function.Predicate<Owner> meetsGround) {
         Vertex a = fullOnLeft ? bound.from() : bound.to();
         Vertex b = fullOnLeft ? bound.to() : bound.from();
         int full = fullOnLeft ? bound.left() : bound.right();
         int empty = fullOnLeft ? bound.right() : bound.left();
-        MutableList<Integer> here = Lists.mutable.empty();
-        for (int k = span.first(); k <= span.last(); k++) {
-            if (plan.in(full, k) && !plan.in(empty, k)) {
-                here.add(k);
-            }
+        MutableList<Reach> rest = reaches(full, a, b).toList();
+        for (Reach taken : reaches(empty, a, b)) {
+            rest = rest.flatCollect(reach -> reach.without(taken));
         }
-        if (here.isEmpty()) {
-            // Heated to different heights on both hands of a line that merely cuts.
-            Plan.Tag line = bound.cut().orElse(bound.runs().getFirst().tag());
-            add(
-                    new Owner(nearest(span), new Plan.Tag(Plan.Kind.STEP_END, line.storey(), line.number()), false),
-                    a,
-                    b,
-                    span);
-            return;
-        }
-        long from = span.bottom();
-        for (int i = 0; i < here.size(); i++) {
-            int storey = here.get(i);
-            long to = i + 1 < here.size() ? levels.takeOver().get(here.get(i + 1) - 1) : ROOF;
-            Span part = span.between(Math.max(from, span.bottom()), Math.min(to, span.top()));
-            if (part.bottom() < part.top()) {
-                Owner owner = new Owner(storey, bound.side(storey, fullOnLeft).orElseThrow(), false);
-                if (meetsGround.test(owner) && part.bottom() < 0) {
-                    add(
-                            new Owner(storey, owner.line(), true),
-                            a,
-                            b,
-                            part.between(part.bottom(), Math.min(0, part.top())));
-                    part = part.between(Math.min(0, part.top()), part.top());
-                }
-                if (part.bottom() < part.top()) {
-                    add(owner, a, b, part);
-                }
+        for (Reach reach : rest) {
+            ImmutableList<Integer> here =
+                    Lists.immutable.fromStream(java.util.stream.IntStream.rangeClosed(reach.first(), reach.last())
+                            .filter(k -> plan.in(full, k) && !plan.in(empty, k))
+                            .boxed());
+            if (here.isEmpty()) {
+                add(cutting(bound, reach), a, b, reach);
             }
-            from = to;
+            long from = Long.MIN_VALUE;
+            for (int i = 0; i < here.size(); i++) {
+                int storey = here.get(i);
+                long to = i + 1 < here.size() ? levels.takeOver().get(here.get(i + 1) - 1) : ROOF;
+                side(
+                        new Owner(storey, bound.side(storey, fullOnLeft).orElseThrow(), Part.WALL),
+                        a,
+                        b,
+                        reach.between(from, to),
+                        meetsGround);
+                from = to;
+            }
         }
     }
 
-    private int nearest(Span span) {
+    /** Heated to different heights on both hands of a line that merely cuts: under a gable, or at a step. */
+    private Owner cutting(Plan.Bound bound, Reach reach) {
+        Optional<Plan.Tag> roofLine =
+                bound.runs().collect(Plan.Run::tag).detectOptional(tag -> tag.kind() == Plan.Kind.ROOF);
+        if (roofLine.isPresent()) {
+            return new Owner(roofLine.get().storey(), roofLine.get(), Part.GABLE);
+        }
+        Plan.Tag line = bound.cut().orElse(bound.runs().getFirst().tag());
+        return new Owner(nearest(reach), new Plan.Tag(Plan.Kind.STEP_END, line.storey(), line.number()), Part.WALL);
+    }
+
+    private void side(Owner owner, Vertex a, Vertex b, Reach reach, java.util.function.Predicate<Owner> meetsGround) {
+        Optional<RoofForm> form = owner.isWall()
+                ? forms.get(owner.storey()).filter(f -> f.parted(owner.line().number()))
+                : Optional.empty();
+        long eaves = form.map(RoofForm::eaves).orElse(ROOF);
+        long ground = meetsGround.test(owner) ? 0 : Long.MIN_VALUE;
+        add(new Owner(owner.storey(), owner.line(), Part.BELOW_GROUND), a, b, reach.between(Long.MIN_VALUE, ground));
+        add(owner, a, b, reach.between(ground, eaves));
+        add(new Owner(owner.storey(), owner.line(), Part.GABLE), a, b, reach.between(Math.max(ground, eaves), ROOF));
+    }
+
+    private int nearest(Reach span) {
         int storey = 0;
-        while (storey + 1 < storeys && levels.takeOver().get(storey) <= span.bottom()) {
+        while (storey + 1 < storeys && levels.takeOver().get(storey) <= Math.min(span.bottomA(), span.bottomB())) {
             storey++;
         }
         return storey;
     }
 
-    private void add(Owner owner, Vertex a, Vertex b, Span span) {
-        long topA = span.top() == ROOF ? roof.applyAsLong(a) : span.top();
-        long topB = span.top() == ROOF ? roof.applyAsLong(b) : span.top();
-        pieces.computeIfAbsent(owner, o -> Lists.mutable.empty()).add(new Piece(a, b, span.bottom(), topA, topB));
+    private void add(Owner owner, Vertex a, Vertex b, Reach reach) {
+        if (!reach.isEmpty()) {
+            pieces.computeIfAbsent(owner, o -> Lists.mutable.empty()).add(new Piece(a, b, reach));
+        }
     }
 
     /** Joins pieces of one line that touch. */
     private static ImmutableList<ImmutableList<Vertex>> join(MutableList<Piece> list) {
-        MutableList<Piece> waiting = list.toSortedListBy(piece -> (double) piece.bottom());
+        MutableList<Piece> waiting =
+                list.toSortedListBy(piece -> (double) piece.reach().bottomA());
         MutableList<ImmutableList<Vertex>> outlines = Lists.mutable.empty();
         while (waiting.notEmpty()) {
             MutableList<Piece> chain = Lists.mutable.of(waiting.remove(0));
@@ -210,18 +251,19 @@ final class WallPieces {
 
     private static boolean follows(Piece left, Piece right) {
         return left.b().equals(right.a())
-                && Math.max(left.bottom(), right.bottom()) < Math.min(left.topB(), right.topA());
+                && Math.max(left.reach().bottomB(), right.reach().bottomA())
+                        < Math.min(left.reach().topB(), right.reach().topA());
     }
 
     private static ImmutableList<Vertex> outline(MutableList<Piece> chain) {
         MutableList<Vertex> corners = Lists.mutable.empty();
         for (Piece piece : chain) {
-            corners.add(piece.a().at(piece.bottom()));
-            corners.add(piece.b().at(piece.bottom()));
+            corners.add(piece.a().at(piece.reach().bottomA()));
+            corners.add(piece.b().at(piece.reach().bottomB()));
         }
         for (Piece piece : chain.asReversed()) {
-            corners.add(piece.b().at(piece.topB()));
-            corners.add(piece.a().at(piece.topA()));
+            corners.add(piece.b().at(piece.reach().topB()));
+            corners.add(piece.a().at(piece.reach().topA()));
         }
         return Facet.tidy(corners.toImmutable());
     }

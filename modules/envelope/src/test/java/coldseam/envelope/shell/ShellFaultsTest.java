@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Body;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
 
@@ -25,15 +27,44 @@ class ShellFaultsTest {
     }
 
     @Test
-    void pitchedRoofsNeedARectangle() {
+    void pitchedRoofsMustClose() {
         Body.Storey el = Houses.storey("upper", Houses.points(0, 0, 9, 0, 9, 4, 5, 4, 5, 8, 0, 8), 3, "wall");
-        refused(
-                Houses.body(Houses.roof(Body.Roof.Form.GABLE, 40, 0, false), el),
-                "a gable roof needs a rectangular top storey",
-                "\"upper\" have 6 corners",
-                "explicit surfaces");
         Shell flat = ShellBuilder.build(Houses.house(Houses.body(Houses.roof(Body.Roof.Form.GABLE, 40, 0, true), el)));
         assertTrue(flat.closed(), "a cold loft's ceiling may have any outline");
+        Body.RoofSide gable = new Body.RoofSide(40, Double.POSITIVE_INFINITY);
+        refused(
+                Houses.body(
+                        RoofsTest.roof(
+                                Body.Roof.Form.HIP,
+                                40,
+                                0,
+                                Lists.immutable.of(0, 1, 2, 3, 4, 5).toImmutableMap(i -> i, i -> gable)),
+                        el),
+                "a hip roof cannot be built over \"upper\"",
+                "enclosed by gables alone");
+        Body.Storey half = Houses.storey("half", Houses.points(0, 0, 4, 0, 9, 0, 9, 8, 0, 8), 3, "wall");
+        refused(
+                Houses.body(
+                        RoofsTest.roof(Body.Roof.Form.HIP, 40, 0, Maps.immutable.of(0, new Body.RoofSide(30, 0))),
+                        half),
+                "two sides in one line need one pitch, but at [4.000 m, 0.000 m] of the outer faces");
+        Body.Storey bay =
+                Houses.storey("bay", Houses.points(0, 0, 3, 0, 3, -1, 6, -1, 6, 0, 9, 0, 9, 12, 0, 12), 3, "wall");
+        refused(
+                Houses.body(Houses.roof(Body.Roof.Form.MONO_PITCH, 20, 0, false), bay),
+                "its low side is side 1, but the corner at [3.000 m, -1.000 m] of the outer faces lies lower");
+        Body.Storey jog = Houses.storey(
+                "jog",
+                Houses.points(0, 0, 4, 0, 9, 0, 9, 8, 0, 8),
+                3,
+                Lists.immutable.of("wall", "thin", "wall", "wall", "wall"));
+        refused(
+                new Body.Storeys(
+                        Body.FootprintLine.INNER_FACE,
+                        Lists.immutable.of(jog),
+                        Houses.slab(),
+                        Houses.roof(Body.Roof.Form.HIP, 40, 0, false)),
+                "sides 1 and 2 lie in one line but are walls of different thickness");
     }
 
     @Test

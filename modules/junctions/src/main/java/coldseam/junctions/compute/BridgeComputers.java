@@ -26,8 +26,8 @@ import coldseam.junctions.point.PointSolution;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Surroundings;
+import coldseam.junctions.store.KeptFolder;
 import coldseam.junctions.store.SolutionStore;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.MutableList;
@@ -51,12 +51,8 @@ public final class BridgeComputers {
         return new RememberingComputer(accuracy, Conduction::solve, MaterialLibrary::named);
     }
 
-    /**
-     * A computer that also keeps what it has solved in a folder, for later runs; any number of runs may share it at once.
-     *
-     * @param folder made where it is missing; what is in it may be removed at any time
-     */
-    public static BridgeComputer computer(Accuracy accuracy, Path folder) {
+    /** A computer that also keeps what it has solved in a folder, for later runs; any number of runs may share it at once. */
+    public static BridgeComputer computer(Accuracy accuracy, KeptFolder folder) {
         return new RememberingComputer(accuracy, new SolutionStore(folder, Conduction::solve), MaterialLibrary::named);
     }
 
@@ -66,7 +62,7 @@ public final class BridgeComputers {
     }
 
     /** Solves sections and keeps what it has solved in a folder, like the computer that does. */
-    public static SectionSolving solving(Path folder) {
+    public static SectionSolving solving(KeptFolder folder) {
         return new SolutionStore(folder, Conduction::solve);
     }
 

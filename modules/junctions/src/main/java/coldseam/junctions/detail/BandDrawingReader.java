@@ -1,5 +1,6 @@
 package coldseam.junctions.detail;
 
+import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
 import coldseam.files.Faults;
@@ -21,6 +22,7 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.map.MutableMap;
 import org.eclipse.collections.api.set.ImmutableSet;
+import org.eclipse.collections.api.set.MutableSet;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Maps;
 import org.eclipse.collections.impl.factory.Sets;
@@ -96,7 +98,7 @@ final class BandDrawingReader extends TermsReader {
 
     private Optional<Statement> statement(SourceNode node) {
         ImmutableList<String> words =
-                Lists.immutable.of("band", "block", "shape", "clear", "divide", "ground", "frame");
+                Lists.immutable.of("band", "block", "shape", "strip", "clear", "divide", "ground", "frame");
         if (node instanceof SourceNode.Mapping mapping && mapping.entries().notEmpty()) {
             // A later key may have the same word: the range along a seam is called "frame" where a frame meets a wall.
             String first = mapping.entries().getFirst().key();
@@ -119,6 +121,7 @@ final class BandDrawingReader extends TermsReader {
             case "band" -> band(keys);
             case "block" -> block(keys);
             case "shape" -> shape(keys);
+            case "strip" -> strip(keys);
             case "clear" -> clear(keys);
             case "divide" -> divide(keys);
             case "ground" -> ground(keys);
@@ -259,6 +262,58 @@ final class BandDrawingReader extends TermsReader {
     }
 
     private Optional<Statement> shape(Keys keys) {
+        ImmutableList<Statement.Corner> corners = corners(keys, 3);
+        Optional<Statement.MaterialChoice> material = material(keys);
+        Optional<Role> role = keys.text("role").flatMap(text -> role(text.text(), text.place()));
+        boolean drawnOnly = keys.flag("drawn-only");
+        Optional<Keys.Text> what = keys.text("shape");
+        if (material.isEmpty() || what.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Statement.PaintShape(what.get().text(), corners, material.get(), role, drawnOnly));
+    }
+
+    private Optional<Statement> strip(Keys keys) {
+        ImmutableList<Statement.Corner> corners = corners(keys, 2);
+        ImmutableSet<Control> carries = carried(keys);
+        Optional<Statement.MaterialChoice> material = material(keys);
+        if (material.isPresent() && !(material.get() instanceof Statement.MaterialChoice.Named)) {
+            faults.add(
+                    keys.place(),
+                    "a strip is a sheet of its own",
+                    keys.text("material").map(text -> '"' + text.text() + '"').orElse(""),
+                    "the name of a material that can control what the strip carries",
+                    "write such as: material: airtight membrane");
+        }
+        return keys.text("strip")
+                .flatMap(what -> material.filter(Statement.MaterialChoice.Named.class::isInstance)
+                        .map(sheet -> new Statement.PaintStrip(
+                                what.text(), carries, corners, (Statement.MaterialChoice.Named) sheet)));
+    }
+
+    private ImmutableSet<Control> carried(Keys keys) {
+        MutableSet<Control> carries = Sets.mutable.empty();
+        ImmutableList<Keys.Text> texts = keys.texts("carries");
+        for (Keys.Text text : texts) {
+            DrawingNames.CONTROLS
+                    .detectOptional(each -> DrawingNames.word(each).equals(text.text()))
+                    .ifPresentOrElse(
+                            carries::add,
+                            () -> faults.add(
+                                    text.place(),
+                                    "a control layer is needed",
+                                    '"' + text.text() + '"',
+                                    "air, water, vapour",
+                                    "write one of them"));
+        }
+        if (texts.isEmpty()) {
+            faults.add(
+                    keys.place(), "a strip carries a control layer", "", "air, water, vapour", "add: carries: [air]");
+        }
+        return carries.toImmutable();
+    }
+
+    private ImmutableList<Statement.Corner> corners(Keys keys, int least) {
         MutableList<Statement.Corner> corners = Lists.mutable.empty();
         ImmutableList<SourceNode> items = keys.list("corners");
         for (SourceNode item : items) {
@@ -278,18 +333,11 @@ final class BandDrawingReader extends TermsReader {
                 corners.add(new Statement.Corner(across.get(), along.get()));
             }
         }
-        if (items.size() < 3) {
-            faults.add(keys.place(), "a shape needs corners", String.valueOf(items.size()), "3 or more", "add corners");
+        if (items.size() < least) {
+            faults.add(
+                    keys.place(), "it needs corners", String.valueOf(items.size()), least + " or more", "add corners");
         }
-        Optional<Statement.MaterialChoice> material = material(keys);
-        Optional<Role> role = keys.text("role").flatMap(text -> role(text.text(), text.place()));
-        boolean drawnOnly = keys.flag("drawn-only");
-        Optional<Keys.Text> what = keys.text("shape");
-        if (material.isEmpty() || what.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                new Statement.PaintShape(what.get().text(), corners.toImmutable(), material.get(), role, drawnOnly));
+        return corners.toImmutable();
     }
 
     private Optional<Statement.MaterialChoice> material(Keys keys) {

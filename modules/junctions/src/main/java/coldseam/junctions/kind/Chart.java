@@ -131,15 +131,21 @@ public record Chart(boolean crossing, Vector firstRun, Vector firstNormal, Vecto
 
     /** The outline's corners in the plane, with more corners where an edge bends at the seam. */
     public ImmutableList<Point> outline(ImmutableList<Place> places) {
-        MutableList<Point> points = Lists.mutable.empty();
-        for (int i = 0; i < places.size(); i++) {
-            Place from = places.get(i);
-            Place to = places.get((i + 1) % places.size());
-            points.add(from.in(this));
+        ImmutableList<Point> closed = path(places.newWith(places.getFirst()));
+        return closed.take(closed.size() - 1);
+    }
+
+    /** A way's corners in the plane, with more corners where it bends at the seam. */
+    public ImmutableList<Point> path(ImmutableList<Place> places) {
+        MutableList<Point> points = Lists.mutable.of(places.getFirst().in(this));
+        for (int i = 1; i < places.size(); i++) {
+            Place from = places.get(i - 1);
+            Place to = places.get(i);
             if (!crossing && from.t() * to.t() < 0) {
                 double share = from.t() / (from.t() - to.t());
                 points.add(at(from.s() + share * (to.s() - from.s()), 0));
             }
+            points.add(to.in(this));
         }
         return points.toImmutable();
     }

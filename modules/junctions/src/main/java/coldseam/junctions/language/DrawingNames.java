@@ -1,16 +1,20 @@
 package coldseam.junctions.language;
 
+import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
 import coldseam.junctions.kind.KindForm;
 import java.util.Locale;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.MutableMap;
+import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Maps;
 
 /**
  * The names a drawing of a kind may use, and their values in a junction.
  *
  * <p>{@code B.inside}, {@code B.outside}, {@code B.ROLE.inside} and {@code B.ROLE.outside} for each band B and role;
+ * {@code B.air.inside} and so on for the layer that it names for air, water or vapour control;
  * {@code storey floor.near} and {@code .far} where an internal floor lies behind the first band; near and far faces of
  * what meets a single surface; the faces, edge and glass of a frame; {@code ground.top} where the section stands in the
  * ground; {@code upstand}; and end to end {@code seam} and {@code bend}.
@@ -93,12 +97,24 @@ public final class DrawingNames {
         return names;
     }
 
+    /** Layers that a surface names some layer for, besides heat. */
+    public static final ImmutableList<Control> CONTROLS =
+            Lists.immutable.of(Control.AIR, Control.WATER, Control.VAPOUR);
+
+    public static String word(Control control) {
+        return control.name().toLowerCase(Locale.ROOT);
+    }
+
     private static void band(MutableMap<String, Measured> names, String band, Measured axis) {
         names.put(band + ".inside", axis);
         names.put(band + ".outside", axis);
         for (Role role : Role.values()) {
             names.put(band + "." + word(role) + ".inside", axis);
             names.put(band + "." + word(role) + ".outside", axis);
+        }
+        for (Control control : CONTROLS) {
+            names.put(band + "." + word(control) + ".inside", axis);
+            names.put(band + "." + word(control) + ".outside", axis);
         }
     }
 }

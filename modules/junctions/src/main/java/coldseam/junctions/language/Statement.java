@@ -1,5 +1,6 @@
 package coldseam.junctions.language;
 
+import coldseam.envelope.Control;
 import coldseam.envelope.Role;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -71,6 +72,16 @@ public sealed interface Statement {
      */
     record PaintShape(
             String what, ImmutableList<Corner> corners, MaterialChoice material, Optional<Role> role, boolean drawnOnly)
+            implements Statement {}
+
+    /**
+     * A sheet that carries control layers from one surface to the other: drawn, and without resistance.
+     *
+     * @param carries air, water, vapour: what it is joined up to control
+     * @param corners of its way, two or more
+     */
+    record PaintStrip(
+            String what, ImmutableSet<Control> carries, ImmutableList<Corner> corners, MaterialChoice.Named material)
             implements Statement {}
 
     /**

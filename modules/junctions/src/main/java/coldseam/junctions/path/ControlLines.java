@@ -12,6 +12,7 @@ import coldseam.junctions.plan.SectionEnd;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.plan.SectionPlan.Zone;
+import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Shapes;
 import java.util.function.IntPredicate;
@@ -32,6 +33,7 @@ import org.locationtech.jts.operation.distance.DistanceOp;
  * surface names that very layer for it, since boards have joints. From a face the line goes on into another across a common
  * edge, and over what cannot control along edges, as a strip. The way with the least of strips is sought (Dijkstra). Strips
  * against water stay on the outer side of the pen line, unless a surface has its water control indoors of the insulation.
+ * Through the pen line only a sheet leads that the detail draws for that control.
  */
 public final class ControlLines {
 
@@ -94,8 +96,12 @@ public final class ControlLines {
                 from,
                 to,
                 edge -> isBarred(edge) || outdoors && penLine.unbroken() && indoors(edge.middle()));
-        return ways.way(first.opposite(second) ? StripWays.Strips.NONE : StripWays.Strips.ALONG_EDGES)
-                .<ControlLine>map(way -> new ControlLine.Continuous(control, drawn(way, from, to), way.strips()))
+        // Taped joints alone lead nowhere through the insulation; a sheet that is drawn does, and may be taped at its
+        // ends.
+        boolean joins = !first.opposite(second) || penLine.unbroken() && carries(control);
+        return ways.way(joins ? StripWays.Strips.ALONG_EDGES : StripWays.Strips.NONE)
+                .<ControlLine>map(
+                        way -> new ControlLine.Continuous(control, drawn(way, from, to), way.strips(), sheets(way)))
                 .orElseGet(() -> first.opposite(second)
                                 || ways.way(StripWays.Strips.ACROSS_THE_BAR).isPresent()
                         ? new ControlLine.ChangesSide(control, beginning(from, to), first, second)
@@ -195,8 +201,33 @@ public final class ControlLines {
         return ((Origin.OfLayer) piece(face).origin()).zone();
     }
 
+    /** Whether the detail draws a strip for a control. */
+    private boolean carries(Control control) {
+        return plan.pieces()
+                .anySatisfy(piece -> piece.origin() instanceof Origin.OfStrip strip
+                        && strip.carries().contains(control));
+    }
+
+    private ImmutableList<String> sheets(StripWays.Way way) {
+        return way.faces()
+                .collect(face -> piece(face).origin())
+                .selectInstancesOf(Origin.OfStrip.class)
+                .collect(Origin.OfStrip::what)
+                .distinct();
+    }
+
+    /** Whether a strip lies in or on what is drawn, over its whole length: one that hangs in the air is fixed to nothing. */
+    private boolean held(int face) {
+        Geometry rest = Shapes.union(indices(other -> !(piece(other).origin() instanceof Origin.OfStrip))
+                .collect(faces::get));
+        return rest.buffer(2 * Composer.STRIP).covers(faces.get(face));
+    }
+
     private boolean able(int face, Control control) {
         SectionPlan.Piece piece = piece(face);
+        if (piece.origin() instanceof Origin.OfStrip strip) {
+            return strip.carries().contains(control) && piece.material().canControl(control) && held(face);
+        }
         if (piece.origin() instanceof Origin.OfFrame) {
             return true;
         }

@@ -66,6 +66,14 @@ final class StripWays {
      */
     record Way(int firstFace, int lastFace, ImmutableList<Step> steps) {
 
+        /** The faces it runs in, in its order. */
+        ImmutableList<Integer> faces() {
+            return steps.collect(Step::face)
+                    .select(face -> face != PlanarSubdivision.NOTHING)
+                    .newWith(lastFace)
+                    .distinct();
+        }
+
         /** Each run of strip, as a line. */
         ImmutableList<ImmutableList<Point>> strips() {
             MutableList<ImmutableList<Point>> runs = Lists.mutable.empty();

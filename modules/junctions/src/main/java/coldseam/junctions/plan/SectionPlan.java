@@ -1,10 +1,12 @@
 package coldseam.junctions.plan;
 
 import coldseam.conduction.Polygon;
+import coldseam.envelope.Control;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
  * A section as it is drawn: kept from where it was composed, for whoever draws it or follows a layer through it.
@@ -61,6 +63,13 @@ public record SectionPlan(ImmutableList<Piece> pieces, PlanarSubdivision seen, I
 
         /** Something of the detail's own, by its name. */
         record OfDetail(String what) implements Origin {}
+
+        /**
+         * A strip of the detail's own that carries control layers.
+         *
+         * @param carries what it is joined up to control
+         */
+        record OfStrip(String what, ImmutableSet<Control> carries) implements Origin {}
 
         /** The window's or door's frame. */
         record OfFrame() implements Origin {}

@@ -5,6 +5,7 @@ import coldseam.assemblies.EquivalentLayers;
 import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.OuterSurface;
 import coldseam.envelope.Assembly;
+import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
@@ -81,6 +82,18 @@ public record Band(
         for (Role role : Role.values()) {
             names.put(word + "." + DrawingNames.word(role) + ".inside", inside(role));
             names.put(word + "." + DrawingNames.word(role) + ".outside", outside(role));
+        }
+        for (Control control : DrawingNames.CONTROLS) {
+            Optional<Stratum> layer = strata.detectOptional(
+                    each -> each.layer().layer().controls().contains(control)
+                            && each.layer().layer().material().canControl(control));
+            double usual = control == Control.WATER ? thickness() : inside(Role.STRUCTURE);
+            names.put(
+                    word + "." + DrawingNames.word(control) + ".inside",
+                    layer.map(Stratum::inside).orElse(usual));
+            names.put(
+                    word + "." + DrawingNames.word(control) + ".outside",
+                    layer.map(Stratum::outside).orElse(usual));
         }
     }
 

@@ -50,6 +50,9 @@ public final class Composer {
     /** m²·K/W, indoors, for the temperature factor (ISO 13788:2012 clause 4.4.1, from memory). */
     public static final double SURFACE_TEMPERATURE_RSI = 0.25;
 
+    /** m, thickness with which a strip is drawn. */
+    public static final double STRIP = 0.001;
+
     private final Detail detail;
     private final Scene scene;
     private final Chart chart;
@@ -138,9 +141,9 @@ public final class Composer {
         return most - least;
     }
 
-    /** In the ground, half the floor's width is drawn, and no more. */
+    /** In the ground, half the floor's width is drawn, counted from the wall's outer face, and no more. */
     private void groundCuts(EnumMap<Chart.Cut, Double> cutAt, ImmutableList<Painted> conducting) {
-        double half = scene.setup().ground().orElseThrow().floorWidth() / 2;
+        double half = scene.setup().ground().orElseThrow().floorWidth() / 2 - scene.secondThickness();
         ImmutableList<Painted> house = conducting.reject(each -> each.what().equals("ground"));
         double reach = house.flatCollect(Painted::solved)
                 .select(each -> each.cut() == null)
@@ -149,7 +152,7 @@ public final class Composer {
         if (half < reach + 0.1) {
             throw new DetailDoesNotFit(Lists.immutable.of(String.format(
                     java.util.Locale.ROOT,
-                    "\"%s\" (%s) reaches %.2f m under a floor whose half width is %.2f m; allowed is 0.1 m less than that."
+                    "\"%s\" (%s) reaches %.2f m under a floor whose half width indoors is %.2f m; allowed is 0.1 m less than that."
                             + " Choose a detail that reaches less far.",
                     detail.name(),
                     detail.id(),
@@ -179,9 +182,14 @@ public final class Composer {
 
     /** A piece's outline in the plane, with the cuts moved outwards by {@code more}. */
     ImmutableList<Point> outline(ImmutableList<Chart.Place> places, double more) {
-        return chart.outline(places.collect(each -> each.cut() == null
+        return chart.outline(cut(places, more));
+    }
+
+    /** The places with where their cuts lie. */
+    private ImmutableList<Chart.Place> cut(ImmutableList<Chart.Place> places, double more) {
+        return places.collect(each -> each.cut() == null
                 ? each
-                : new Chart.Place(each.s(), each.t(), each.cut(), cuts.get(each.cut()) + more)));
+                : new Chart.Place(each.s(), each.t(), each.cut(), cuts.get(each.cut()) + more));
     }
 
     // 2. What is seen of each piece.
@@ -290,7 +298,11 @@ public final class Composer {
             if (piece.effect() == Painted.Effect.CLEARS) {
                 continue;
             }
-            ImmutableList<Point> corners = outline(piece.drawn(), 0);
+            ImmutableList<Point> corners =
+                    piece.strip() ? Shapes.ribbon(chart.path(cut(piece.drawn(), 0)), STRIP) : outline(piece.drawn(), 0);
+            if (corners.isEmpty()) {
+                continue;
+            }
             Geometry kept = Shapes.of(corners);
             boolean whole = true;
             for (int j = i + 1; j < pieces.size(); j++) {

@@ -19,8 +19,8 @@ import org.eclipse.collections.impl.factory.Lists;
  *
  * <p>Internal lengths end where the inner faces meet, external ones where the outer faces meet, so that psi_internal −
  * psi_external = Σ b·U·Δl. Where one surface goes on on both sides of an internal floor or partition both lengths count it
- * in. A floor on the ground has the U of ISO 13370 for a strip of the width drawn; its internal length is half of that
- * width. Beside a cellar the wall counts apart below the ground, with the Ubw of ISO 13370.
+ * in. A floor on the ground has the U of ISO 13370 for the house's B', without edge insulation, which is drawn; its
+ * external length is half of B'. Beside a cellar the wall counts apart below the ground, with the Ubw of ISO 13370.
  */
 final class Legs {
 
@@ -74,8 +74,7 @@ final class Legs {
     private void cellar(Band floor, Band wall, Point corner) {
         double depth = scene.depth();
         JunctionSetup.GroundBlock ground = scene.setup().ground().orElseThrow();
-        GroundFloor strip = new GroundFloor(ground.floorWidth() / 2, 1, wall.thickness(), ground.conductivity());
-        Basement basement = Basement.of(strip, depth, floor.resistance(), wall.resistance());
+        Basement basement = Basement.of(strip(ground), depth, floor.resistance(), wall.resistance());
         double inwards = cut(Chart.Cut.FIRST_AWAY);
         add(floor, basement.floorTransmittance(), inwards - scene.chart().along(true, corner), inwards);
         double above = cut(Chart.Cut.SECOND_AWAY) - depth;
@@ -168,10 +167,13 @@ final class Legs {
     }
 
     private static double groundTransmittance(Scene scene) {
-        JunctionSetup.GroundBlock ground = scene.setup().ground().orElseThrow();
-        double half = ground.floorWidth() / 2;
-        GroundFloor strip = new GroundFloor(half, 1, scene.secondThickness(), ground.conductivity());
+        GroundFloor strip = strip(scene.setup().ground().orElseThrow());
         return SlabOnGround.of(strip, scene.first().resistance(), Lists.immutable.empty())
                 .transmittance();
+    }
+
+    /** Half a strip of the house's B', one metre long. */
+    private static GroundFloor strip(JunctionSetup.GroundBlock ground) {
+        return new GroundFloor(ground.floorWidth() / 2, 1, ground.wallThickness(), ground.conductivity());
     }
 }

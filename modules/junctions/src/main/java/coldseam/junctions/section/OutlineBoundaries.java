@@ -75,13 +75,13 @@ final class OutlineBoundaries {
         double width = scene.setup().ground().orElseThrow().floorWidth();
         planes.add(new Plane(
                 chart.firstNormal(),
-                level + 2.5 * width,
+                level + GroundPieces.REACH * width,
                 chart.secondNormal(),
                 Surroundings.OUTDOOR,
                 Surroundings.OUTDOOR));
         planes.add(new Plane(
                 chart.secondNormal(),
-                scene.secondThickness() + 2.5 * width,
+                scene.secondThickness() + GroundPieces.REACH * width,
                 chart.firstNormal(),
                 Surroundings.OUTDOOR,
                 Surroundings.OUTDOOR));

@@ -10,7 +10,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * A piece on the chart, in painting order.
  *
  * @param what it is, for drawings and messages
- * @param drawn its outline
+ * @param drawn its outline; of a strip, its way
  * @param solved its outline in the conduction; differs beside membranes
  * @param material that fills it
  * @param conductivity W/(m·K), with which it is solved
@@ -29,6 +29,11 @@ record Painted(
         boolean insulates,
         Effect effect,
         SectionPlan.Origin origin) {
+
+    /** Whether its outline is a way and not an area. */
+    boolean strip() {
+        return origin instanceof SectionPlan.Origin.OfStrip;
+    }
 
     /** What a piece does to the conduction. */
     enum Effect {

@@ -1,5 +1,6 @@
 package coldseam.junctions.section;
 
+import coldseam.envelope.Control;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Provenance;
@@ -13,6 +14,7 @@ import coldseam.junctions.language.LineRange;
 import coldseam.junctions.language.Statement;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.plan.SectionPlan.Zone;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -23,9 +25,13 @@ import org.eclipse.collections.impl.factory.Lists;
 /** Carries out a drawing's statements: from lines and roles to pieces on the chart. */
 final class Painter {
 
-    private static final double SLACK = 1e-9;
+    static final double SLACK = 1e-9;
+
+    /** W/(m·K), of a sheet of about a millimetre that the heat flow may go without. */
+    private static final double MOST_OF_A_STRIP = 1;
 
     private final Scene scene;
+    private final GroundPieces earth;
     private final Function<String, Optional<Material>> library;
     private final MutableList<Painted> pieces = Lists.mutable.empty();
     private final MutableList<String> reasons = Lists.mutable.empty();
@@ -33,6 +39,7 @@ final class Painter {
 
     private Painter(Scene scene, Function<String, Optional<Material>> library) {
         this.scene = scene;
+        this.earth = new GroundPieces(scene);
         this.library = library;
     }
 
@@ -53,6 +60,7 @@ final class Painter {
     static Picture paint(Scene scene, Function<String, Optional<Material>> library) {
         Painter painter = new Painter(scene, library);
         scene.drawing().statements().each(painter::paint);
+        painter.pieces.addAllIterable(painter.earth.boardDownwards(painter.pieces.toImmutable()));
         if (!painter.reasons.isEmpty()) {
             throw new DetailDoesNotFit(painter.reasons.distinct().toImmutable());
         }
@@ -67,17 +75,19 @@ final class Painter {
             block(block);
         } else if (statement instanceof Statement.PaintShape shape) {
             shape(shape);
+        } else if (statement instanceof Statement.PaintStrip strip) {
+            strip(strip);
         } else if (statement instanceof Statement.Clear clear) {
             clear(clear);
         } else if (statement instanceof Statement.Ground ground) {
-            ground(ground);
+            pieces.addAllIterable(earth.under(ground, notes));
         } else if (statement instanceof Statement.Frame) {
             frame();
         }
     }
 
     // A side is one coordinate of a corner: a line, or a cut.
-    private record Side(double line, Chart.Cut cut) {
+    record Side(double line, Chart.Cut cut) {
 
         static Side at(double line) {
             return new Side(line, null);
@@ -104,7 +114,7 @@ final class Painter {
     }
 
     /** The four corners, or none where the lines have crossed or meet. */
-    private static Optional<ImmutableList<Chart.Place>> rectangle(Side s0, Side s1, Side t0, Side t1) {
+    static Optional<ImmutableList<Chart.Place>> rectangle(Side s0, Side s1, Side t0, Side t1) {
         if (empty(s0, s1) || empty(t0, t1)) {
             return Optional.empty();
         }
@@ -255,6 +265,46 @@ final class Painter {
         fill(shape.what(), places, shape.material(), shape.role(), shape.drawnOnly());
     }
 
+    private void strip(Statement.PaintStrip strip) {
+        String who =
+                "\"" + strip.what() + "\" is a strip of \"" + strip.material().name() + "\", which ";
+        Optional<Material> found = named(strip.material().name());
+        if (found.isEmpty()) {
+            reasons.add(
+                    who + "is neither in the house's assemblies beside the junction, nor in the detail, nor built in."
+                            + " Name another material.");
+            return;
+        }
+        Material material = found.get();
+        ImmutableList<Control> cannot =
+                strip.carries().reject(material::canControl).toSortedList().toImmutable();
+        if (cannot.notEmpty()) {
+            reasons.add(who + "no source says to control "
+                    + cannot.collect(DrawingNames::word).makeString(" or ") + ". Name another material.");
+        }
+        if (!(material.conductivity() <= MOST_OF_A_STRIP)) {
+            reasons.add(String.format(
+                    Locale.ROOT,
+                    "%sconducts %s W/(m·K); a strip has no part in the heat flow and may conduct %.0f W/(m·K) at most."
+                            + " Draw it as a shape, so that its heat counts.",
+                    who,
+                    material.conductivity(),
+                    MOST_OF_A_STRIP));
+        }
+        ImmutableList<Chart.Place> way =
+                strip.corners().collect(corner -> place(side(corner.across()), side(corner.along())));
+        pieces.add(new Painted(
+                strip.what(),
+                way,
+                way,
+                material,
+                material.conductivity(),
+                Role.MEMBRANE,
+                false,
+                Painted.Effect.DRAWN,
+                new Origin.OfStrip(strip.what(), strip.carries())));
+    }
+
     private void clear(Statement.Clear clear) {
         rectangle(
                         side(clear.across().from()),
@@ -275,7 +325,7 @@ final class Painter {
 
     private static final Material NOTHING = homogeneous("air", 1, false, "stands for nothing");
 
-    private static Material homogeneous(String name, double conductivity, boolean insulates, String source) {
+    static Material homogeneous(String name, double conductivity, boolean insulates, String source) {
         return new Material(
                 name,
                 conductivity,
@@ -357,63 +407,6 @@ final class Painter {
                 .or(() ->
                         Optional.ofNullable(scene.drawing().terms().materials().get(name)))
                 .or(() -> library.apply(name));
-    }
-
-    private void ground(Statement.Ground ground) {
-        JunctionSetup.GroundBlock block = scene.setup().ground().orElseThrow();
-        Material material = homogeneous("ground", block.conductivity(), false, "the site");
-        if (scene.form().second() == KindForm.Second.THING) {
-            soilUnderInnerWall(material, block.conductivity());
-            return;
-        }
-        double level = scene.value(ground.level());
-        double floor = scene.first().thickness();
-        double face = scene.secondThickness();
-        double deep = level + 2.5 * block.floorWidth();
-        Side inner = Side.on(Chart.Cut.FIRST_AWAY);
-        MutableList<ImmutableList<Chart.Place>> outlines = Lists.mutable.empty();
-        Side far = Side.at(face + 2.5 * block.floorWidth());
-        // Under a floor that lies above the ground outdoors, it is filled up to the floor, as far as the foundation.
-        Side foundation =
-                Side.at(scene.second().map(wall -> wall.inside(Role.STRUCTURE)).orElse(0.0));
-        rectangle(Side.at(floor), Side.at(Math.max(level, floor)), inner, foundation)
-                .ifPresent(outlines::add);
-        rectangle(Side.at(Math.max(level, 0)), Side.at(deep), inner, far).ifPresent(outlines::add);
-        // Beside a cellar it stands against the wall.
-        rectangle(Side.at(level), Side.at(0), Side.at(face), far).ifPresent(outlines::add);
-        for (ImmutableList<Chart.Place> outline : outlines) {
-            pieces.add(new Painted(
-                    "ground",
-                    outline,
-                    outline,
-                    material,
-                    block.conductivity(),
-                    Role.STRUCTURE,
-                    false,
-                    Painted.Effect.CONDUCTS,
-                    new Origin.OfGround()));
-        }
-        notes.add("The ground reaches half the floor's width inwards, and 2.5 of it outwards and down (ISO 10211).");
-    }
-
-    private void soilUnderInnerWall(Material material, double conductivity) {
-        double floor = scene.first().thickness();
-        rectangle(
-                        Side.at(floor),
-                        Side.at(floor + Legs.soilUnderInnerWall(scene)),
-                        Side.on(Chart.Cut.FIRST_AWAY),
-                        Side.on(Chart.Cut.FIRST_BEYOND))
-                .ifPresent(outline -> pieces.add(new Painted(
-                        "ground",
-                        outline,
-                        outline,
-                        material,
-                        conductivity,
-                        Role.STRUCTURE,
-                        false,
-                        Painted.Effect.CONDUCTS,
-                        new Origin.OfGround())));
-        notes.add("The ground under the inner wall is as deep as gives the floor beside it the U of ISO 13370.");
     }
 
     private void frame() {

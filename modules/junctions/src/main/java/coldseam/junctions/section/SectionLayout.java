@@ -45,7 +45,8 @@ public record SectionLayout(
      * @param conductivity W/(m·K); 0 where it is air
      * @param origin what it was painted for
      */
-    public record Piece(String material, double s0, double s1, double t0, double t1, double conductivity, Origin origin) {}
+    public record Piece(
+            String material, double s0, double s1, double t0, double t1, double conductivity, Origin origin) {}
 
     /**
      * A side on which the section is cut and the house goes on.
@@ -89,7 +90,9 @@ public record SectionLayout(
                 composer.pieces()
                         .reject(each -> each.effect() == Painted.Effect.DRAWN)
                         .collect(each -> piece(detail, scene.chart(), each, composer.outline(each.solved(), 0))),
-                Lists.immutable.ofAll(composer.cutDistances().entrySet()).collect(cut -> end(scene.chart(), cut.getKey(), cut.getValue())),
+                Lists.immutable
+                        .ofAll(composer.cutDistances().entrySet())
+                        .collect(cut -> end(scene.chart(), cut.getKey(), cut.getValue())),
                 picture.notes());
     }
 

@@ -11,6 +11,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.noding.snap.SnappingNoder;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
@@ -71,6 +73,20 @@ public final class Shapes {
 
     public static Geometry difference(Geometry from, Geometry what) {
         return what.isEmpty() || from.isEmpty() ? from : areal(overlay(from, what, OverlayNG.DIFFERENCE));
+    }
+
+    /** The outline of a way of some thickness, square at its ends; empty where the way has no length. */
+    static ImmutableList<Point> ribbon(ImmutableList<Point> way, double thickness) {
+        ImmutableList<Coordinate> distinct = way.collect(Shapes::coordinate).distinct();
+        if (distinct.size() < 2) {
+            return Lists.immutable.empty();
+        }
+        Coordinate[] path = way.collect(Shapes::coordinate).toArray(new Coordinate[0]);
+        BufferParameters square = new BufferParameters(
+                1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, BufferParameters.DEFAULT_MITRE_LIMIT);
+        Geometry ribbon = new BufferOp(FACTORY.createLineString(path), square).getResultGeometry(thickness / 2);
+        return corners(
+                ((org.locationtech.jts.geom.Polygon) ribbon.getGeometryN(0).norm()).getExteriorRing());
     }
 
     static Geometry intersection(Geometry a, Geometry b) {

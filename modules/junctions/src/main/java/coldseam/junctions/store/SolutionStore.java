@@ -3,7 +3,6 @@ package coldseam.junctions.store;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
-import coldseam.files.AtomicFiles;
 import coldseam.junctions.SectionSolving;
 import java.io.IOException;
 import java.net.URI;
@@ -13,9 +12,6 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.Arrays;
-import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -24,24 +20,19 @@ import java.util.stream.Stream;
  * Keeps solved sections on disk, each under the hash of what was asked: the section, the accuracy, and the solver's own
  * code.
  *
- * <p>An entry is written beside its place and moved into it, so two runs at once write the same entry twice and neither
- * sees half of one. It carries its own hash; an entry that is torn or altered is solved again and replaced. A folder that
- * cannot be written costs time, nothing else.
+ * <p>An entry carries its own hash; one that is torn or altered is solved again and replaced.
  */
 public final class SolutionStore implements SectionSolving {
 
-    private static final int HASH_BYTES = 32;
-    private static final HexFormat HEX = HexFormat.of();
-
-    private final Path folder;
+    private final KeptFolder folder;
     private final SectionSolving solver;
     private final byte[] core;
 
-    public SolutionStore(Path folder, SectionSolving solver) {
+    public SolutionStore(KeptFolder folder, SectionSolving solver) {
         this(folder, solver, Core.HASH);
     }
 
-    public SolutionStore(Path folder, SectionSolving solver, byte[] core) {
+    public SolutionStore(KeptFolder folder, SectionSolving solver, byte[] core) {
         this.folder = folder;
         this.solver = solver;
         this.core = core.clone();
@@ -49,68 +40,27 @@ public final class SolutionStore implements SectionSolving {
 
     @Override
     public Solution solve(Section section, Accuracy accuracy) {
-        Path entry = entry(section, accuracy);
-        Optional<Solution> kept = read(entry, section, accuracy);
+        String name = name(section, accuracy);
+        Optional<Solution> kept =
+                folder.get(name).flatMap(Seal::opened).map(content -> SolutionBytes.read(content, section, accuracy));
         if (kept.isPresent()) {
+            folder.answered();
             return kept.get();
         }
         Solution solved = solver.solve(section, accuracy);
-        write(entry, solved);
+        folder.put(name, Seal.sealed(SolutionBytes.write(solved)));
         return solved;
     }
 
-    /** Where the answer is kept; two characters of folder keep each folder small. */
-    Path entry(Section section, Accuracy accuracy) {
-        MessageDigest digest = sha256();
-        digest.update(core);
-        digest.update(SolutionBytes.question(section, accuracy));
-        String name = HEX.formatHex(digest.digest());
-        return folder.resolve(name.substring(0, 2)).resolve(name);
-    }
-
-    private static Optional<Solution> read(Path entry, Section section, Accuracy accuracy) {
-        try {
-            if (!Files.isRegularFile(entry)) {
-                return Optional.empty();
-            }
-            byte[] all = Files.readAllBytes(entry);
-            if (all.length <= HASH_BYTES) {
-                return Optional.empty();
-            }
-            byte[] content = Arrays.copyOfRange(all, HASH_BYTES, all.length);
-            return Arrays.equals(sha256().digest(content), 0, HASH_BYTES, all, 0, HASH_BYTES)
-                    ? Optional.of(SolutionBytes.read(content, section, accuracy))
-                    : Optional.empty();
-        } catch (IOException unreadable) {
-            return Optional.empty();
-        }
-    }
-
-    private static void write(Path entry, Solution solution) {
-        byte[] content = SolutionBytes.write(solution);
-        byte[] hash = sha256().digest(content);
-        byte[] all = Arrays.copyOf(hash, HASH_BYTES + content.length);
-        System.arraycopy(content, 0, all, HASH_BYTES, content.length);
-        try {
-            AtomicFiles.write(entry, all);
-        } catch (IOException full) {
-            // The answer is at hand; it is only not kept.
-            return;
-        }
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException("every Java has SHA-256", impossible);
-        }
+    /** The hash of a question. */
+    String name(Section section, Accuracy accuracy) {
+        return Seal.name(core, SolutionBytes.question(section, accuracy));
     }
 
     /** The hash of the solver's classes, in all its packages: whatever changes in them, older answers are no longer found. */
     static final class Core {
 
-        private static final byte[] HASH = hash();
+        static final byte[] HASH = hash();
 
         private static byte[] hash() {
             try {
@@ -127,7 +77,7 @@ public final class SolutionStore implements SectionSolving {
         }
 
         static byte[] hash(Path classes) throws IOException {
-            MessageDigest digest = sha256();
+            MessageDigest digest = Seal.sha256();
             try (Stream<Path> files = Files.walk(classes)) {
                 for (Path file : files.filter(each -> each.toString().endsWith(".class"))
                         .sorted()

@@ -10,6 +10,8 @@ package coldseam.junctions.vertex;
  */
 record Filling(String material, double conductivity, int axis, int layer) {
 
+    private static final double ROUNDING = 1e-9;
+
     static final Filling AIR = new Filling("air", 0, -1, -1);
 
     boolean air() {
@@ -23,6 +25,11 @@ record Filling(String material, double conductivity, int axis, int layer) {
 
     /** Whether two sections mean the same thing: a layer of one surface, or blocks that conduct alike. */
     boolean same(Filling other) {
-        return axis == other.axis && layer == other.layer && conductivity == other.conductivity;
+        return axis == other.axis && layer == other.layer && conductsLike(other);
+    }
+
+    /** Whether it does not matter for the heat which of the two is there. */
+    boolean conductsLike(Filling other) {
+        return Math.abs(conductivity - other.conductivity) <= ROUNDING * conductivity;
     }
 }

@@ -130,8 +130,7 @@ final class VertexCells {
         if (blocks.isEmpty() && votes.anySatisfy(Filling::air)) {
             return Optional.of(Filling.AIR);
         }
-        return votes.detectOptional(
-                one -> votes.count(other -> other.conductivity() == one.conductivity()) > 1);
+        return votes.detectOptional(one -> votes.count(one::conductsLike) > 1);
     }
 
     /** Whether a cell lies past an axis' surface on a side. */
@@ -215,7 +214,8 @@ final class VertexCells {
     private Filling section(int axis, int[] cell) {
         Optional<Integer> low = sections.edge(axis, 0);
         Optional<Integer> high = sections.edge(axis, 1);
-        Optional<Integer> taken = low.isPresent() && high.isPresent() ? far(axis, 1, cell) ? high : low : low.or(() -> high);
+        Optional<Integer> taken =
+                low.isPresent() && high.isPresent() ? far(axis, 1, cell) ? high : low : low.or(() -> high);
         return taken.map(edge -> sections.of(edge, cell)).orElse(Filling.AIR);
     }
 }

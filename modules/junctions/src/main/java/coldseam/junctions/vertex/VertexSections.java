@@ -64,10 +64,10 @@ final class VertexSections {
     }
 
     private void band(int axis, Band found) {
-        if (band[axis] != null
-                && !(band[axis].strata().equals(found.strata()) && band[axis].rse() == found.rse())) {
-            throw new DetailDoesNotFit(Lists.immutable.of(
-                    "the layers on the two sides of one of its surfaces differ, so no single stack reaches the corner"));
+        if (band[axis] != null && !(band[axis].strata().equals(found.strata()) && band[axis].rse() == found.rse())) {
+            throw new DetailDoesNotFit(
+                    Lists.immutable.of(
+                            "the layers on the two sides of one of its surfaces differ, so no single stack reaches the corner"));
         }
         band[axis] = found;
         thickness[axis] = found.thickness();

@@ -28,8 +28,7 @@ public record VertexSetup(int rooms, ImmutableList<EdgeEnd> edges, boolean upwar
      * @param detail that closes it
      * @param setup what the detail is laid on, at an angle of 90° or 270°
      */
-    public record EdgeEnd(
-            int along, boolean growing, int first, int second, Detail detail, JunctionSetup setup) {}
+    public record EdgeEnd(int along, boolean growing, int first, int second, Detail detail, JunctionSetup setup) {}
 
     /** Whether an octant is a room; each side is 0 or 1, 1 where the coordinate of that axis grows. */
     public boolean room(int a, int b, int c) {

@@ -11,6 +11,7 @@ import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.store.KeptFolder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
@@ -50,7 +51,7 @@ class AtlasTest {
     @Test
     void everyThicknessIsComputedOrSaysWhyNot(@TempDir Path folder) throws Exception {
         Catalogue catalogue = CatalogueFile.builtIn();
-        BridgeComputer computer = BridgeComputers.computer(COARSE, folder);
+        BridgeComputer computer = BridgeComputers.computer(COARSE, KeptFolder.in(folder));
         MutableList<String> heard = Lists.mutable.empty();
         ImmutableList<AtlasCurve> curves = Atlas.compute(
                 sweeps(JunctionKind.INTERMEDIATE_FLOOR),
@@ -84,7 +85,7 @@ class AtlasTest {
                 sweeps(JunctionKind.INTERMEDIATE_FLOOR),
                 METRIC,
                 catalogue,
-                BridgeComputers.computer(COARSE, folder),
+                BridgeComputers.computer(COARSE, KeptFolder.in(folder)),
                 (done, of) -> {});
         assertEquals(AtlasCsv.write(curves, UnitSystem.SI), AtlasCsv.write(again, UnitSystem.SI));
         assertTrue(before > 0);

@@ -45,7 +45,7 @@ class DetailParametersTest {
                 typical.opening(),
                 typical.floorThickness(),
                 typical.upstand(),
-                Optional.of(new JunctionSetup.GroundBlock(2.0, 8, depth)),
+                Optional.of(new JunctionSetup.GroundBlock(2.0, 8, 0.4, depth, Optional.empty())),
                 typical.indoorTemperature(),
                 typical.outdoorTemperature());
     }

@@ -50,7 +50,7 @@ class SolutionStoreTest {
 
     @BeforeEach
     void open() {
-        store = new SolutionStore(folder, this::counted);
+        store = new SolutionStore(KeptFolder.in(folder), this::counted);
     }
 
     private Solution counted(Section section, Accuracy accuracy) {
@@ -77,7 +77,7 @@ class SolutionStoreTest {
     @Test
     void theSecondQuestionIsNotSolved() throws IOException {
         Solution first = store.solve(SECTION, ACCURACY);
-        Solution second = new SolutionStore(folder, this::counted).solve(SECTION, ACCURACY);
+        Solution second = new SolutionStore(KeptFolder.in(folder), this::counted).solve(SECTION, ACCURACY);
         assertEquals(1, solved.get());
         assertEquals(1, entries().size());
         assertArrayEquals(SolutionBytes.write(first), SolutionBytes.write(second));
@@ -91,7 +91,7 @@ class SolutionStoreTest {
     void aKeptFieldIsTheSolvedOne() {
         TemperatureField solvedField = Conduction.solve(SECTION, ACCURACY).field();
         store.solve(SECTION, ACCURACY);
-        TemperatureField kept = new SolutionStore(folder, this::counted)
+        TemperatureField kept = new SolutionStore(KeptFolder.in(folder), this::counted)
                 .solve(SECTION, ACCURACY)
                 .field();
         assertEquals(1, solved.get(), "the second comes from the folder");
@@ -114,20 +114,21 @@ class SolutionStoreTest {
 
     @Test
     void everyPartOfTheQuestionCounts() {
-        Path asked = store.entry(SECTION, ACCURACY);
-        assertNotEquals(asked, store.entry(SECTION, new Accuracy(1e-4, 50_000)));
-        assertNotEquals(asked, new SolutionStore(folder, this::counted, new byte[] {1}).entry(SECTION, ACCURACY));
+        String asked = store.name(SECTION, ACCURACY);
+        assertNotEquals(asked, store.name(SECTION, new Accuracy(1e-4, 50_000)));
+        assertNotEquals(
+                asked, new SolutionStore(KeptFolder.in(folder), this::counted, new byte[] {1}).name(SECTION, ACCURACY));
         JunctionSetup colder = Samples.setup(JunctionKind.OUTSIDE_CORNER);
         Section other = Composer.compose(
                         CatalogueFile.builtIn().find("outside-corner-unbroken").orElseThrow(), colder, BuiltIn.LIBRARY)
                 .heatFlow();
-        assertNotEquals(asked, store.entry(other, ACCURACY));
+        assertNotEquals(asked, store.name(other, ACCURACY));
     }
 
     @Test
     void aTornOrAlteredEntryIsSolvedAgain() throws IOException {
         Solution first = store.solve(SECTION, ACCURACY);
-        Path entry = store.entry(SECTION, ACCURACY);
+        Path entry = KeptFolder.in(folder).entry(store.name(SECTION, ACCURACY));
         byte[] whole = Files.readAllBytes(entry);
         MutableList<byte[]> broken = Lists.mutable.empty();
         broken.add(new byte[0]);
@@ -158,7 +159,7 @@ class SolutionStoreTest {
                 } catch (InterruptedException stopped) {
                     return;
                 }
-                answers.add(new SolutionStore(folder, this::counted).solve(SECTION, ACCURACY));
+                answers.add(new SolutionStore(KeptFolder.in(folder), this::counted).solve(SECTION, ACCURACY));
             });
             threads.add(thread);
             thread.start();
@@ -178,7 +179,7 @@ class SolutionStoreTest {
     @Test
     void aFolderThatCannotBeWrittenCostsTimeOnly() throws IOException {
         Path file = Files.writeString(folder.resolve("file"), "in the way");
-        SolutionStore nowhere = new SolutionStore(file, this::counted);
+        SolutionStore nowhere = new SolutionStore(KeptFolder.in(file), this::counted);
         assertTrue(nowhere.solve(SECTION, ACCURACY).met());
         assertTrue(nowhere.solve(SECTION, ACCURACY).met());
         assertEquals(2, solved.get());

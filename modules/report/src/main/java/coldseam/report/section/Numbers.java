@@ -99,27 +99,60 @@ final class Numbers {
         canvas.text(Integer.toString(number), at.x(), at.y() - 2.2, TYPE, Align.CENTRE);
     }
 
-    /** A line from a badge in the side margin to the nearest place where the material is seen. */
-    private record Leader(Spot badge, Spot tip, double cost) {}
+    /** A line from a badge in the side margin to a place where the material is seen. */
+    private record Leader(Spot badge, Spot tip) {
 
+        /** What it costs for its length and direction alone; infinite where the badge would lie on the place. */
+        double least() {
+            double length = badge.distance(tip);
+            return length > RADIUS + 5
+                    ? length + 0.6 * Math.min(Math.abs(badge.x() - tip.x()), Math.abs(badge.y() - tip.y()))
+                    : Double.POSITIVE_INFINITY;
+        }
+    }
+
+    /** The cheapest line, the first of equal ones. One line that is cheap spares following most of the others. */
     private void leader(Canvas canvas, int number) {
         List<Spot> tips = places(number);
+        List<Spot> badges = badges();
+        Leader shortest = shortest(badges, tips);
+        if (shortest == null) {
+            return;
+        }
         Leader best = null;
-        for (Spot badge : badges()) {
+        double cheapest = Math.nextUp(shortest.least() + crossings(shortest, number, Double.POSITIVE_INFINITY));
+        for (Spot badge : badges) {
             for (Spot tip : tips) {
-                double length = badge.distance(tip);
-                double least = length + 0.6 * Math.min(Math.abs(badge.x() - tip.x()), Math.abs(badge.y() - tip.y()));
-                if (length > RADIUS + 5 && (best == null || least < best.cost)) {
-                    double cost = least + crossings(badge, tip, number);
-                    if (best == null || cost < best.cost) {
-                        best = new Leader(badge, tip, cost);
+                if (Math.max(Math.abs(badge.x() - tip.x()), Math.abs(badge.y() - tip.y())) < cheapest) {
+                    Leader leader = new Leader(badge, tip);
+                    double least = leader.least();
+                    double cost = least < cheapest ? least + crossings(leader, number, cheapest - least) : least;
+                    if (cost < cheapest) {
+                        cheapest = cost;
+                        best = leader;
                     }
                 }
             }
         }
-        if (best != null) {
-            draw(canvas, best, number);
+        draw(canvas, best, number);
+    }
+
+    /** The line that costs least where nothing is crossed; null where none is long enough to be one. */
+    private static Leader shortest(List<Spot> badges, List<Spot> tips) {
+        Leader shortest = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (Spot badge : badges) {
+            for (Spot tip : tips) {
+                if (Math.max(Math.abs(badge.x() - tip.x()), Math.abs(badge.y() - tip.y())) < least) {
+                    Leader leader = new Leader(badge, tip);
+                    if (leader.least() < least) {
+                        least = leader.least();
+                        shortest = leader;
+                    }
+                }
+            }
         }
+        return shortest;
     }
 
     private void draw(Canvas canvas, Leader leader, int number) {
@@ -158,11 +191,13 @@ final class Numbers {
         return out;
     }
 
-    /** What a line costs for running over other lines and over other materials. */
-    private double crossings(Spot from, Spot to, int number) {
+    /** What a line costs for running over other lines and over other materials; no more is counted than enough. */
+    private double crossings(Leader leader, int number, double enough) {
+        Spot from = leader.badge;
+        Spot to = leader.tip;
         double cost = 0;
         double length = from.distance(to);
-        for (double t = RADIUS / length; t < 1; t += 4 / length) {
+        for (double t = RADIUS / length; t < 1 && cost <= enough; t += 4 / length) {
             double x = from.x() + t * (to.x() - from.x());
             double y = from.y() + t * (to.y() - from.y());
             if (!occupied.free(new Box(x - 1, y - 1, x + 1, y + 1))) {

@@ -6,6 +6,8 @@ import coldseam.junctions.ControlLine;
 import coldseam.junctions.detail.Connection;
 import java.util.Locale;
 import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
 
 /**
  * How a control layer passes a junction, in a few words.
@@ -25,7 +27,8 @@ public record ControlLineWords(String text, boolean passes) {
      * @param line in the section; empty where none was followed
      */
     public static ControlLineWords of(Connection how, Optional<ControlLine> line, UnitSystem units) {
-        String said = how.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String word = how.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String said = word + line.map(ControlLineWords::sheets).orElse("");
         ControlLineWords asSaid = new ControlLineWords(said, how.carriesAcross());
         if (line.isEmpty() || !how.carriesAcross()) {
             return asSaid;
@@ -41,5 +44,14 @@ public record ControlLineWords(String text, boolean passes) {
                         broken -> new ControlLineWords(said + ", yet its line does not reach across", false),
                         changesSide -> new ControlLineWords(said + ", yet it changes sides of the insulation", false),
                         notShown -> asSaid);
+    }
+
+    private static String sheets(ControlLine line) {
+        ImmutableList<String> sheets = line.match(
+                ControlLine.Continuous::sheets,
+                broken -> Lists.immutable.empty(),
+                changesSide -> Lists.immutable.empty(),
+                notShown -> Lists.immutable.empty());
+        return sheets.isEmpty() ? "" : " by " + sheets.makeString(" and ");
     }
 }

@@ -70,8 +70,8 @@ public final class MethodWords {
                 floor -> "A floor on the ground without an exposed edge loses nothing by ISO 13370; "
                         + floor.floor().name() + " counts as such.",
                 edge ->
-                        "The edge insulation of the slab is not counted by ISO 13370, since the slab's edge is computed as a"
-                                + " section with its ground: choose a detail that shows it.",
+                        "The edge insulation of the slab is drawn in the sections of the slab's edge and counts in their psi, not in"
+                                + " the floor's U; a section drawn by hand and an own psi must hold it themselves.",
                 crawlSpace -> String.format(
                         Locale.ROOT,
                         "The crawl space was not described: %s high, walls of %s, vents of %s, wind of %s, average shielding,"

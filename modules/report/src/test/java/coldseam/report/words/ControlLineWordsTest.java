@@ -25,11 +25,15 @@ class ControlLineWordsTest {
     void theLineIsSaidBesideTheDetailsWord() {
         assertEquals(
                 new ControlLineWords("taped", true),
-                taped(new ControlLine.Continuous(Control.AIR, WAY, Lists.immutable.empty())));
+                taped(new ControlLine.Continuous(Control.AIR, WAY, Lists.immutable.empty(), Lists.immutable.empty())));
         // 150 mm across and 200 mm up are 250 mm of tape.
         assertEquals(
                 new ControlLineWords("taped, over 250 mm of what cannot control it", true),
-                taped(new ControlLine.Continuous(Control.AIR, WAY, Lists.immutable.of(WAY))));
+                taped(new ControlLine.Continuous(Control.AIR, WAY, Lists.immutable.of(WAY), Lists.immutable.empty())));
+        assertEquals(
+                new ControlLineWords("taped by sheet round the edge, over 250 mm of what cannot control it", true),
+                taped(new ControlLine.Continuous(
+                        Control.AIR, WAY, Lists.immutable.of(WAY), Lists.immutable.of("sheet round the edge"))));
         assertEquals(
                 new ControlLineWords("taped, yet it changes sides of the insulation", false),
                 taped(new ControlLine.ChangesSide(Control.AIR, WAY, Zone.INSIDE, Zone.OUTSIDE)));

@@ -132,19 +132,24 @@ final class BodyBuilder {
     private static Body.Roof roof(FileBody.FileStoreys given) {
         FileRoof roof = given.roof();
         ImmutableList<Point2> corners = given.storeys().getLast().footprint().corners();
-        int side = roof.lowSideIndex(given.storeys().getLast().footprint());
-        if (Outline.signedArea(corners) < 0) {
-            side = Math.floorMod(corners.size() - 2 - side, corners.size());
-        }
+        FileFootprint footprint = given.storeys().getLast().footprint();
+        MutableMap<Integer, Body.RoofSide> sides = Maps.mutable.empty();
+        roof.ownSides(footprint).forEachKeyValue((side, rise) -> sides.put(turned(side, corners), rise));
         return new Body.Roof(
                 roof.form(),
                 roof.insulatedAt() == FileRoof.InsulatedAt.CEILING,
                 assembly(roof.assembly()),
                 roof.gableAssembly(),
                 roof.pitch(),
-                side,
+                turned(roof.lowSideIndex(footprint), corners),
                 roof.parapetHeight(),
-                roof.loftFactor());
+                roof.loftFactor(),
+                sides.toImmutable());
+    }
+
+    /** A side's index once the corners run counterclockwise. */
+    private static int turned(int side, ImmutableList<Point2> corners) {
+        return Outline.signedArea(corners) < 0 ? Math.floorMod(corners.size() - 2 - side, corners.size()) : side;
     }
 
     private Body surfaces(FileBody.FileSurfaces given) {

@@ -8,15 +8,21 @@ import coldseam.files.Default;
 import coldseam.files.Doc;
 import coldseam.files.Faults;
 import coldseam.files.Located;
+import coldseam.files.Named;
 import coldseam.files.Noun;
 import coldseam.files.Position;
 import coldseam.files.Refers;
+import coldseam.files.Short;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.map.MutableMap;
 
 @Noun("a roof")
 @Doc("What lies over the top storey.")
@@ -42,6 +48,12 @@ record FileRoof(
         @Doc("The side on which a mono-pitch is lowest or along which the eaves of a gable run: south, or side 1.")
         Optional<Located<String>> lowSide,
 
+        @Doc(
+                "Sides of a gable or hip roof that rise otherwise: gable, slope or half hip, by a compass word or side 1 and so on;"
+                        + " the narrower one wins.")
+        @Default("")
+        ImmutableList<Named<FileRoofSide>> sides,
+
         @Doc("Height of the parapets around flat roofs, lower roofs included, above the roof's outer face.")
         @Default("0 mm")
         @Unit(Dimension.LENGTH)
@@ -54,6 +66,58 @@ record FileRoof(
         OptionalDouble loftFactor,
 
         Position place) {
+
+    @Short
+    @Noun("a roof's side")
+    @Doc("How a roof rises over one side.")
+    record FileRoofSide(
+            @Doc("gable, slope or half hip.") Rise rise,
+
+            @Doc("Pitch of its slope, where it is not the roof's.")
+            @Unit(Dimension.ANGLE)
+            @Bounds(atLeast = "1 °", atMost = "75 °")
+            OptionalDouble pitch,
+
+            @Doc("Height over the eaves up to which a half hip's gable stands.")
+            @Unit(Dimension.LENGTH)
+            @Bounds(above = "0 m", atMost = "20 m")
+            OptionalDouble from,
+
+            Position place) {
+
+        FileRoofSide {
+            if (rise == Rise.GABLE && pitch.isPresent()) {
+                throw new BadValueException(
+                        "pitch",
+                        "a gable has no pitch",
+                        UnitSystem.SI.format(pitch.getAsDouble(), Dimension.ANGLE),
+                        "",
+                        "remove the key, or write slope or half hip");
+            }
+            if (from.isPresent() != (rise == Rise.HALF_HIP)) {
+                throw new BadValueException(
+                        from.isPresent() ? "from" : "rise",
+                        from.isPresent() ? "only a half hip has the key from" : "a half hip needs the key from",
+                        rise.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                        "",
+                        from.isPresent()
+                                ? "remove the key, or write half hip"
+                                : "add it: {rise: half hip, from: 1.5 m}, its height over the eaves");
+            }
+        }
+
+        Body.RoofSide side(double roofPitch) {
+            double gable = rise == Rise.GABLE ? Double.POSITIVE_INFINITY : from.orElse(0);
+            return new Body.RoofSide(pitch.orElse(roofPitch), gable);
+        }
+    }
+
+    /** What rises over a side. */
+    enum Rise {
+        SLOPE,
+        GABLE,
+        HALF_HIP
+    }
 
     FileRoof {
         boolean flat = form == Body.Roof.Form.FLAT;
@@ -82,6 +146,14 @@ record FileRoof(
                     "",
                     "remove the key, or change the form");
         }
+        if (sides.notEmpty() && form != Body.Roof.Form.GABLE && form != Body.Roof.Form.HIP) {
+            throw new BadValueException(
+                    "sides",
+                    "only a gable or hip roof has sides of their own",
+                    form.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    "",
+                    "remove the key, or write form: hip");
+        }
         if (loftFactor.isPresent() && insulatedAt == InsulatedAt.ROOF) {
             throw new BadValueException(
                     "loftFactor",
@@ -104,8 +176,11 @@ record FileRoof(
         }
     }
 
-    /** Checks the low side against the top storey's footprint. */
+    /** Checks the low side and the sides of their own against the top storey's footprint. */
     void check(FileFootprint footprint, Faults faults) {
+        sides.select(each ->
+                        FileWalls.Sides.of(each.name(), footprint.corners()).isEmpty())
+                .forEach(each -> faults.add(FileWalls.Sides.none(each.name(), footprint.corners(), each.place())));
         if (lowSide.isEmpty()) {
             return;
         }
@@ -129,6 +204,14 @@ record FileRoof(
         return lowSide.map(each ->
                         FileWalls.Sides.of(each.value(), footprint.corners()).getFirst())
                 .orElse(0);
+    }
+
+    /** Sides that rise otherwise than form and pitch say, by their index in the file. */
+    ImmutableMap<Integer, Body.RoofSide> ownSides(FileFootprint footprint) {
+        MutableMap<Integer, Body.RoofSide> own = Maps.mutable.empty();
+        FileWalls.Sides.narrowest(sides, footprint.corners())
+                .forEachKeyValue((side, rise) -> own.put(side, rise.side(pitch)));
+        return own.toImmutable();
     }
 
     /** Where the insulation lies. */

@@ -16,8 +16,11 @@ import coldseam.files.Size;
 import coldseam.files.Whole;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.map.MutableMap;
 
 @Noun("the walls")
 @Doc("The walls of a storey: one assembly for all, a list with one for each side, or a mapping from sides.")
@@ -94,8 +97,9 @@ sealed interface FileWalls {
             // A word misread leaves a side without wall; that would only say the same again.
             boolean allRead =
                     walls.allSatisfy(each -> Sides.of(each.name(), corners).notEmpty());
+            ImmutableMap<Integer, FileWall> bySide = Sides.narrowest(walls, corners);
             for (int side = 0; allRead && side < corners.size(); side++) {
-                if (wall(corners, side).isEmpty()) {
+                if (!bySide.containsKey(side)) {
                     faults.add(
                             place,
                             "each side of a storey needs a wall",
@@ -109,20 +113,8 @@ sealed interface FileWalls {
 
         @Override
         public ImmutableList<FileWall> bySide(FileFootprint footprint) {
-            ImmutableList<Point2> corners = footprint.corners();
-            MutableList<FileWall> result = Lists.mutable.empty();
-            for (int side = 0; side < corners.size(); side++) {
-                result.add(wall(corners, side).orElseThrow());
-            }
-            return result.toImmutable();
-        }
-
-        /** The narrowest that fits: a single side, then a compass word, then all. */
-        private Optional<FileWall> wall(ImmutableList<Point2> corners, int side) {
-            return walls.select(each -> Sides.of(each.name(), corners).contains(side))
-                    .minByOptional(each ->
-                            each.name().startsWith("side ") ? 0 : each.name().equals("all") ? 2 : 1)
-                    .map(Named::value);
+            ImmutableMap<Integer, FileWall> bySide = Sides.narrowest(walls, footprint.corners());
+            return footprint.corners().collectWithIndex((corner, side) -> bySide.get(side));
         }
     }
 
@@ -160,6 +152,15 @@ sealed interface FileWalls {
                     ? all.select(side -> word.equals("side " + (side + 1))).toImmutable()
                     : all.select(side -> Outline.facing(corners, side).word().equals(word))
                             .toImmutable();
+        }
+
+        /** What is said of each side by the narrowest word that means it: a single side, then a compass word, then all. */
+        static <T> ImmutableMap<Integer, T> narrowest(ImmutableList<Named<T>> said, ImmutableList<Point2> corners) {
+            MutableMap<Integer, T> bySide = Maps.mutable.empty();
+            said.toSortedListBy(each ->
+                            each.name().startsWith("side ") ? 2 : each.name().equals("all") ? 0 : 1)
+                    .forEach(each -> of(each.name(), corners).forEach(side -> bySide.put(side, each.value())));
+            return bySide.toImmutable();
         }
 
         /** The fault of a word that means no side. */

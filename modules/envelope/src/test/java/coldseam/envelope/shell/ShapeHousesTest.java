@@ -1,0 +1,88 @@
+package coldseam.envelope.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Point3;
+import coldseam.envelope.file.house.HouseFile;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.TreeMap;
+import org.eclipse.collections.api.factory.Lists;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The houses of fixtures/houses/shapes against take-offs worked out apart. Footprints are outer faces; floors, walls and roofs
+ * are 0.4 m thick, 0.2 m of a roof outside its rafters.
+ */
+class ShapeHousesTest {
+
+    /** m, m² and m³: nodes of a roof lie up to a tenth of a millimetre off, along some 30 m. */
+    private static final double NODES = 0.005;
+
+    private static final double ROOT2 = Math.sqrt(2);
+    private static final double ROOT3 = Math.sqrt(3);
+
+    private static Shell shell(String name) throws IOException {
+        Path file = Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", name + ".yaml");
+        Shell shell = HouseFile.read(file).shell();
+        assertEquals(Lists.immutable.empty(), shell.openEdges());
+        assertEquals(new Point3(0, 0, 0), shell.areaVectorSum());
+        return shell;
+    }
+
+    /** m of each kind of junction: kind, length, kind, length and so on, all there are. */
+    private static void junctions(Shell shell, Object... expected) {
+        TreeMap<JunctionKind, Double> found = new TreeMap<>();
+        shell.edges().forEach(edge -> found.merge(edge.kind(), edge.externalLength(), Double::sum));
+        TreeMap<JunctionKind, Double> due = new TreeMap<>();
+        for (int i = 0; i < expected.length; i += 2) {
+            due.put((JunctionKind) expected[i], ((Number) expected[i + 1]).doubleValue());
+        }
+        assertEquals(due.keySet(), found.keySet());
+        due.forEach((kind, length) -> assertEquals(length, found.get(kind), NODES, kind.label()));
+    }
+
+    private static double area(Shell shell, Body.Use use) {
+        return shell.surfaces().select(s -> s.use() == use).sumOfDouble(Surface::externalArea);
+    }
+
+    private static double area(Shell shell, String name) {
+        return ShellBuilderTest.surface(shell, name).externalArea();
+    }
+
+    @Test
+    void ellRoof() throws IOException {
+        Shell shell = shell("ell-roof");
+        double eaves = 2.8 + 0.2 * ROOT2 - 0.4;
+        // Prisms of 9 m² over the wings' arms of 6 m and 5 m, less the half-hip's pyramid; in the square of 6 m where
+        // they meet
+        // the hip's quarter 27/3, the valley's 2·27/3 and two of one slope, 27/2 each.
+        double roof = 9 * 6 - 1 / 3.0 + 9 * 5 + 27 / 3.0 + 2 * 27 / 3.0 + 27;
+        assertEquals(102 * (eaves + 0.4) + roof, shell.externalVolume(), 102 * NODES);
+        assertEquals(102 * ROOT2, area(shell, Body.Use.ROOF), 10 * NODES);
+        assertEquals(9, area(shell, "gable over house north wall 2"), NODES);
+        assertEquals((6 + 2) / 2.0 * 2, area(shell, "gable over house east wall 1"), NODES);
+        assertEquals(102, shell.groundFloorArea(), NODES);
+        assertEquals(46, shell.exposedPerimeter(), NODES);
+        junctions(
+                shell,
+                JunctionKind.SLAB_EDGE,
+                46,
+                JunctionKind.OUTSIDE_CORNER,
+                5 * (eaves + 0.4),
+                JunctionKind.INSIDE_CORNER,
+                eaves + 0.4,
+                JunctionKind.EAVES,
+                12 + 11 + 6 + 5 + 2,
+                JunctionKind.VERGE,
+                2 * 3 * ROOT2 + 2 * 2 * ROOT2,
+                JunctionKind.RIDGE,
+                8 + 8,
+                JunctionKind.HIP,
+                3 * ROOT3 + 2 * ROOT3,
+                JunctionKind.VALLEY,
+                3 * ROOT3);
+    }
+}
