@@ -47,12 +47,25 @@ public record Assembly(
      */
     public record RainCooling(double precipitation, double factor) {}
 
+    /** The same build-up under another name. */
+    public Assembly named(String other) {
+        return new Assembly(other, layers, fasteners, gaps, rain);
+    }
+
     /** Sum of the layers' thicknesses, m. */
     public double thickness() {
         return layers.sumOfDouble(Layer::thickness);
     }
 
-    /** Whether some layer controls this. */
+    /** Whether a layer that is named for heat can hold it: its material insulates, and no outdoor air gets behind it. */
+    public boolean holdsHeat() {
+        return layers.takeWhile(layer -> layer.air()
+                        .filter(air -> air.ventilation() == Layer.Ventilation.WELL_VENTILATED)
+                        .isEmpty())
+                .anySatisfy(layer -> layer.controls().contains(Control.HEAT) && layer.canHoldHeat());
+    }
+
+    /** Whether some layer is named for this control. */
     public boolean controls(Control control) {
         return layers.anySatisfy(layer -> layer.controls().contains(control));
     }

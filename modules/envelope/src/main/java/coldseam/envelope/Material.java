@@ -1,5 +1,6 @@
 package coldseam.envelope;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.impl.factory.Maps;
@@ -13,6 +14,8 @@ import org.eclipse.collections.impl.factory.Maps;
  * @param density kg/m³
  * @param compressiveStrength Pa, at 10 % strain
  * @param insulates whether it counts as insulation for the pen line
+ * @param insulatesSource the source by which it counts as insulation though it conducts more than {@link #INSULATES_UP_TO};
+ *     empty where the conductivity decides
  * @param controls what a layer of it can control if it is joined up, each with the source that says so; never heat
  * @param provenance where the conductivity comes from
  */
@@ -23,6 +26,7 @@ public record Material(
         OptionalDouble density,
         OptionalDouble compressiveStrength,
         boolean insulates,
+        Optional<String> insulatesSource,
         ImmutableMap<Control, String> controls,
         Provenance provenance) {
 
@@ -42,12 +46,27 @@ public record Material(
                 density,
                 compressiveStrength,
                 insulates,
+                Optional.empty(),
                 Maps.immutable.empty(),
                 provenance);
     }
 
     /** The conductivity, W/(m·K), up to which a material insulates unless it says otherwise; our own definition. */
     public static final double INSULATES_UP_TO = 0.065;
+
+    /**
+     * The conductivity, W/(m·K), up to which a source may say that a material counts as insulation: that of wood wool boards
+     * and compacted fills; our own definition.
+     */
+    public static final double INSULATES_AT_MOST = 0.10;
+
+    /** The built-in material that is no solid: a layer of it is an air layer, whatever its role. */
+    private static final String AIR = "air";
+
+    /** Whether it is air, whose resistance follows from the layer it fills (ISO 6946) and not from a conductivity. */
+    public boolean isAir() {
+        return name.equals(AIR);
+    }
 
     /** Whether a source says that a layer of it can control this. */
     public boolean canControl(Control control) {
@@ -65,6 +84,7 @@ public record Material(
                         density,
                         compressiveStrength,
                         insulates,
+                        insulatesSource,
                         other.controls,
                         provenance);
     }

@@ -20,4 +20,7 @@ public @interface Bounds {
 
     /** Must be less. */
     String below() default "";
+
+    /** What is usual, as a message says it beside the range; empty where that would help nobody. */
+    String usual() default "";
 }

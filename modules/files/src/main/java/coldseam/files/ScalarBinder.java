@@ -110,7 +110,11 @@ final class ScalarBinder {
                 what + " is out of range",
                 scalar.text(),
                 range.get().shown(),
-                "check value and unit");
+                part.note(Bounds.class)
+                        .map(Bounds::usual)
+                        .filter(usual -> !usual.isEmpty())
+                        .map(usual -> "usual: " + usual + "; check value and unit")
+                        .orElse("check value and unit"));
         return Optional.empty();
     }
 

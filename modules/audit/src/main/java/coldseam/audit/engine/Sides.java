@@ -2,7 +2,7 @@ package coldseam.audit.engine;
 
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.SideSummary;
-import coldseam.envelope.Control;
+import coldseam.envelope.Assembly;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
@@ -47,9 +47,6 @@ final class Sides {
     }
 
     private static boolean insulated(SurfaceHeat heat) {
-        return heat.surface()
-                .assembly()
-                .map(assembly -> assembly.controls(Control.HEAT))
-                .orElse(false);
+        return heat.surface().assembly().map(Assembly::holdsHeat).orElse(false);
     }
 }

@@ -17,7 +17,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param layer as the house has it
  * @param zone where it lies in respect of the assembly's thickest run of insulation
  * @param aired whether it is a ventilated air layer, or lies outside a well-ventilated one
- * @param able whether a source says that its material can do it, and it is not aired
+ * @param able whether its material insulates, or a source says that it can do the other controls, and it is not aired
  */
 record ControlLayer(Layer layer, Zone zone, boolean aired, boolean able) {
 
@@ -45,7 +45,10 @@ record ControlLayer(Layer layer, Zone zone, boolean aired, boolean able) {
                             layer,
                             band.zoneOf(each.getOne()),
                             outside,
-                            !outside && layer.material().canControl(control));
+                            !outside
+                                    && (control == Control.HEAT
+                                            ? layer.canHoldHeat()
+                                            : layer.material().canControl(control)));
                 });
     }
 

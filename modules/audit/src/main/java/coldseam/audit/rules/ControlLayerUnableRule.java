@@ -20,7 +20,7 @@ public final class ControlLayerUnableRule extends SurfaceControlRule<ControlLaye
      * A layer that is named and cannot do it.
      *
      * @param aired whether it is a ventilated air layer, or lies outside a well-ventilated one
-     * @param known whether its material is a built-in one, of which it is known that it cannot
+     * @param known whether it is known that it cannot: of a built-in material, and of heat, where the conductivity says so
      */
     public record Unable(Control control, String material, boolean aired, boolean known) {}
 
@@ -48,7 +48,7 @@ public final class ControlLayerUnableRule extends SurfaceControlRule<ControlLaye
                 control,
                 material,
                 named.getFirst().aired(),
-                MaterialLibrary.named(material).isPresent()));
+                control == Control.HEAT || MaterialLibrary.named(material).isPresent()));
     }
 
     /** Of a house's own material nobody may have said what it can do. */

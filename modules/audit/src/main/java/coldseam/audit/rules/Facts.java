@@ -1,10 +1,12 @@
 package coldseam.audit.rules;
 
 import coldseam.audit.AssemblyRow;
+import coldseam.audit.Audit;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeRow;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.Mould;
 import coldseam.audit.Subject;
@@ -19,6 +21,8 @@ import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
 import java.util.Optional;
+import java.util.function.Predicate;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
@@ -43,6 +47,40 @@ public record Facts(
         ImmutableList<AssemblyRow> assemblies,
         Mould mould,
         ImmutableList<TerraceLine> terraces) {
+
+    /** What rules look at in a house that was audited. */
+    public static Facts of(Audit audit) {
+        return new Facts(
+                audit.house(),
+                audit.shell(),
+                audit.heatLoss()
+                        .lines()
+                        .select(line -> line.part() instanceof HeatLoss.Part.OfSurface)
+                        .toImmutableMap(
+                                line -> ((HeatLoss.Part.OfSurface) line.part())
+                                        .surface()
+                                        .name(),
+                                line -> line.transmittance().middle()),
+                Lists.immutable.<BridgeSheet<?>>ofAll(audit.sheets()).newWithAll(audit.pointSheets()),
+                Lists.immutable.<BridgeRow>ofAll(audit.junctions()).newWithAll(audit.points()),
+                audit.assemblies(),
+                audit.mould(),
+                audit.terraces());
+    }
+
+    /** The same of some of the bridges alone: rules judge each by itself, and the rest of the house as a whole. */
+    public Facts only(Predicate<BridgeRow> bridges) {
+        ImmutableList<BridgeRow> some = rows.select(bridges::test);
+        return new Facts(
+                house,
+                shell,
+                transmittances,
+                sheets.select(sheet -> some.anySatisfy(row -> row.isOn(sheet))),
+                some,
+                assemblies,
+                mould,
+                terraces);
+    }
 
     /** The rows of a sheet. */
     ImmutableList<BridgeRow> rows(BridgeSheet<?> sheet) {
@@ -88,9 +126,13 @@ public record Facts(
         return control != Control.WATER || kind == Exposure.Kind.OUTDOORS || kind == Exposure.Kind.GROUND;
     }
 
-    /** Whether a surface has a control layer; what has no assembly is another rule's finding. */
+    /**
+     * Whether a surface has a control layer, of heat one that can hold it; what has no assembly is another rule's finding.
+     */
     static boolean has(Surface surface, Control control) {
-        return surface.assembly().map(assembly -> assembly.controls(control)).orElse(true);
+        return surface.assembly()
+                .map(assembly -> control == Control.HEAT ? assembly.holdsHeat() : assembly.controls(control))
+                .orElse(true);
     }
 
     /** psi of a row with external dimensions, or its chi; an own psi of the house goes before the computed one. */

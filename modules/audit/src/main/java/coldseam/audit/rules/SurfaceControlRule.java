@@ -18,8 +18,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 abstract class SurfaceControlRule<F> implements Rule {
 
-    /** Layers whose duty is a name until it is checked; heat is computed. */
-    private static final ImmutableList<Control> NAMED = Lists.immutable.of(Control.AIR, Control.WATER, Control.VAPOUR);
+    /** Layers whose duty is a name until it is checked. */
+    private static final ImmutableList<Control> NAMED = Lists.immutable.of(Control.values());
 
     @Override
     public final ImmutableList<Draft> find(Facts facts) {

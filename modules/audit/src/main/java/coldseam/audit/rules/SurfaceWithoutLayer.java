@@ -46,13 +46,17 @@ public abstract class SurfaceWithoutLayer implements Rule {
 
     @Override
     public final ImmutableList<Draft> find(Facts facts) {
-        ImmutableList<Surface> lacking = facts.shell()
-                .surfaces()
-                .select(surface -> Facts.needs(surface, control) && !Facts.has(surface, control));
+        ImmutableList<Surface> lacking =
+                facts.shell().surfaces().select(surface -> Facts.needs(surface, control) && !named(surface, control));
         return lacking.collect(SurfaceWithoutLayer::assembly)
                 .distinct()
                 .collect(name -> draft(
                         facts, name, lacking.select(surface -> assembly(surface).equals(name))));
+    }
+
+    /** Whether a layer has the name; one that cannot do it is another rule's finding, as is a surface without assembly. */
+    private static boolean named(Surface surface, Control control) {
+        return surface.assembly().map(assembly -> assembly.controls(control)).orElse(true);
     }
 
     private static String assembly(Surface surface) {

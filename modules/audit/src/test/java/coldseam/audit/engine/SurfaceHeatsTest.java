@@ -64,6 +64,30 @@ class SurfaceHeatsTest {
         assertEquals(area * BoxByHand.transmittance("slab") + saved, ground(ownPsi("our own computation")), 0.001);
     }
 
+    /**
+     * An empty stud bay is an air layer of 0.18 m²·K/W (ISO 6946:2017 table 8, horizontal, from memory) whatever role its layer
+     * has; the combined method with studs of 15 %. As still air of 0.025 W/(m·K) it would count like foam, with 5.6 m²·K/W.
+     */
+    @Test
+    void anEmptyStudBayIsAnAirLayer() {
+        String bay = Sample.yaml()
+                .replace(
+                        "{material: old solid brick, thickness: 240 mm, role: structure}\n"
+                                + "    - {material: mineral wool board, thickness: 200 mm, role: insulation, controls:"
+                                + " [heat]}",
+                        "{material: air, thickness: 140 mm, role: structure, framing: {material: softwood, share: 15"
+                                + " %}}\n"
+                                + "    - {material: mineral wool board, thickness: 60 mm, role: insulation, controls:"
+                                + " [heat]}");
+        double rest = 0.13 + 0.015 / 0.8 + 0.06 / 0.035 + 0.01 / 0.7 + 0.04;
+        double stud = 0.14 / 0.13;
+        double upper = 1 / (0.85 / (rest + 0.18) + 0.15 / (rest + stud));
+        double lower = rest + 1 / (0.85 / 0.18 + 0.15 / stud);
+        Line wall = Sample.audit(bay, Sample.good()).heatLoss().lines().getFirst();
+        // The table's 0.18 is rounded to two digits.
+        assertEquals(2 / (upper + lower), wall.transmittance().middle(), 0.002);
+    }
+
     /** What the citation says is for people: no word of it may move the sum. */
     @Test
     void theCitationOfAnOwnPsiChangesNothing() {

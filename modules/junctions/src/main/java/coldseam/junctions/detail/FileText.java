@@ -3,6 +3,7 @@ package coldseam.junctions.detail;
 import coldseam.envelope.BridgeKind;
 import coldseam.envelope.Material;
 import coldseam.envelope.Provenance;
+import coldseam.envelope.file.house.InsulationClaim;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Faults;
@@ -15,6 +16,7 @@ import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Maps;
 
 /**
  * What every detail file says, whether of a junction or of a point; README.md beside the built-in ones explains each key.
@@ -97,6 +99,7 @@ sealed interface FileText permits FileDetail, FilePoint {
      *
      * @param conductivity W/(m·K)
      * @param insulates whether it counts for the pen line
+     * @param insulatesSource the source that says so, where it conducts more than insulation does
      * @param source where the conductivity comes from
      */
     record FileOwnMaterial(
@@ -104,8 +107,13 @@ sealed interface FileText permits FileDetail, FilePoint {
             double conductivity,
 
             Optional<Boolean> insulates,
+            Optional<String> insulatesSource,
             String source,
             @Default("declared") Provenance.Sureness sureness) {
+
+        public FileOwnMaterial {
+            InsulationClaim.check(conductivity, insulates, insulatesSource);
+        }
 
         Material named(String name) {
             return new Material(
@@ -115,6 +123,8 @@ sealed interface FileText permits FileDetail, FilePoint {
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
                     insulates.orElse(conductivity <= Material.INSULATES_UP_TO),
+                    insulatesSource,
+                    Maps.immutable.empty(),
                     new Provenance(source, sureness));
         }
     }

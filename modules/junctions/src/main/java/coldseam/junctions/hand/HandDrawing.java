@@ -12,6 +12,7 @@ import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.detail.FileConnections;
+import coldseam.junctions.kind.KindForm;
 import coldseam.junctions.kind.Vector;
 import coldseam.junctions.plan.SectionEnd;
 import coldseam.junctions.plan.SectionPlan;
@@ -19,6 +20,7 @@ import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Shapes;
 import coldseam.junctions.section.Surroundings;
+import coldseam.junctions.section.WarmFaces;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -115,7 +117,18 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                 Lists.immutable.of(ends.getFirst(), ends.getLast()),
                 legs.collect(FileSection.FileLeg::name),
                 Math.max(1e-6, weakest),
-                Lists.immutable.of("The section is drawn by hand: it does not follow the house's layers."));
+                Lists.immutable
+                        .of("The section is drawn by hand: it does not follow the house's layers.")
+                        .newWithAll(
+                                KindForm.of(drawn.file()
+                                                        .junction()
+                                                        .orElseThrow()
+                                                        .kind())
+                                                .framed()
+                                        ? Lists.immutable.of(
+                                                "fRsi is read with 0.25 m²·K/W on the frame, too: a drawing by"
+                                                        + " hand does not say which part is the frame.")
+                                        : Lists.immutable.empty()));
     }
 
     private double resistances() {
@@ -148,10 +161,7 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                 section.environments(),
                 section.boundaries()
                         .collect(each -> each.environment().equals(Surroundings.INDOOR)
-                                ? new Boundary(
-                                        each.environment(),
-                                        each.path(),
-                                        OptionalDouble.of(Composer.SURFACE_TEMPERATURE_RSI))
+                                ? new Boundary(each.environment(), each.path(), OptionalDouble.of(WarmFaces.WALL_RSI))
                                 : each),
                 section.probes());
     }

@@ -96,11 +96,10 @@ public record PointComposition(PointSection section, ImmutableList<Piece> pieces
                     floating.select(body -> band.ventilated() && body.from() >= band.solvedThickness() - SLACK);
             floating.reject(inTheWind::contains)
                     .collect(PointSection.Body::material)
-                    .forEach(
-                            material -> reasons.add(
-                                    who() + " draws " + material + " that stands free of \""
-                                            + setup.host().name()
-                                            + "\"; everything must be joined to the layers. Choose another detail, or draw what joins it."));
+                    .forEach(material -> reasons.add(who() + " draws " + material + " that stands free of \""
+                            + setup.host().name()
+                            + "\"; everything must be joined to the layers. Choose another detail, or"
+                            + " draw what joins it."));
             inTheWind.forEach(
                     body -> notes.add("What lies on the cladding outside the ventilated air layer is drawn, and"
                             + " left out of the heat flow."));
@@ -248,7 +247,7 @@ public record PointComposition(PointSection section, ImmutableList<Piece> pieces
             painted.forEach(each -> all.add(new Piece(
                     Polygon.rectangle(each.inner(), each.from(), each.outer(), each.to()),
                     each.material(),
-                    each.material().name().equals("air")
+                    each.material().isAir()
                             ? Role.AIR_LAYER
                             : each.material().insulates() ? Role.INSULATION : Role.STRUCTURE,
                     each.solved(),

@@ -17,7 +17,6 @@ import coldseam.junctions.kind.KindForm;
 import coldseam.junctions.plan.SectionPlan;
 import java.util.EnumMap;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -42,13 +41,8 @@ public final class Composer {
     /** m, how far the insulation is followed past the cuts, so that they do not narrow it. */
     public static final double PAST_THE_CUT = 2;
 
-    /** m; the section is solved on the lattice its outline was found on. */
-
     /** m; less than this deep, two parts only touch. */
     private static final double TOUCH = 1e-6;
-
-    /** m²·K/W, indoors, for the temperature factor (ISO 13788:2012 clause 4.4.1, from memory). */
-    public static final double SURFACE_TEMPERATURE_RSI = 0.25;
 
     /** m, thickness with which a strip is drawn. */
     public static final double STRIP = 0.001;
@@ -210,10 +204,12 @@ public final class Composer {
         ImmutableList<Region> regions = regions(areas);
         OutlineBoundaries outline = new OutlineBoundaries(scene, surroundings, cuts, notes);
         ImmutableList<Boundary> heatFlow = outline.of(main);
-        ImmutableList<Boundary> surface =
-                heatFlow.collect(each -> each.environment().equals(Surroundings.INDOOR)
-                        ? new Boundary(each.environment(), each.path(), OptionalDouble.of(SURFACE_TEMPERATURE_RSI))
-                        : each);
+        ImmutableList<Boundary> surface = new WarmFaces(opening(areas)).of(heatFlow);
+        if (scene.form().framed()) {
+            notes.add("fRsi is sought on wall, reveal and floor and where they meet the "
+                    + (scene.form().second() == KindForm.Second.DOOR ? "door" : "frame")
+                    + ", which itself has 0.13 m²·K/W indoors; the edge of the glass is not computed.");
+        }
         Legs legs = new Legs(scene, cuts);
         PenEnds ends = PenEnds.of(scene, cuts);
         return new Composition(
@@ -229,6 +225,20 @@ public final class Composer {
                 ends.names(),
                 legs.weakestNeighbour(),
                 notes.distinct().toImmutable());
+    }
+
+    /** What is seen of a window's frame or a door. */
+    private Geometry opening(ImmutableList<Geometry> areas) {
+        Geometry seen = Shapes.nothing();
+        for (int i = 0; i < pieces.size(); i++) {
+            boolean frame = pieces.get(i).origin() instanceof SectionPlan.Origin.OfFrame;
+            if (frame) {
+                seen = Shapes.union(Lists.immutable.of(seen, areas.get(i)));
+            } else if (pieces.get(i).effect() != Painted.Effect.DRAWN) {
+                seen = Shapes.difference(seen, areas.get(i));
+            }
+        }
+        return seen;
     }
 
     private static Geometry largest(Geometry body) {

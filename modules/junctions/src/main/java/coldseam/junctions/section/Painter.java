@@ -200,8 +200,8 @@ final class Painter {
         switch (stratum.layer().part()) {
             case NEGLIGIBLE -> notes.add("Membranes are drawn, and left out of the heat flow.");
             case VENTILATED ->
-                notes.add(
-                        "What lies outside a well-ventilated air layer is drawn, and left out of the heat flow (ISO 6946).");
+                notes.add("What lies outside a well-ventilated air layer is drawn, and left out of the heat flow (ISO"
+                        + " 6946).");
             default -> {
                 if (stratum.layer().layer().framing().isPresent()) {
                     notes.add("A layer with framing conducts as one homogeneous layer of the same transmittance.");
@@ -374,6 +374,11 @@ final class Painter {
                 return;
             }
             material = found.get();
+            if (material.isAir() && !drawnOnly) {
+                reasons.add("\"" + what
+                        + "\" is of air, which in a block conducts by its shape and not as still air does. Give"
+                        + " the detail a material of its own: width over the resistance of the space (ISO 6946).");
+            }
             conductivity = material.conductivity();
             insulates = material.insulates();
         }

@@ -17,6 +17,9 @@ public record Surroundings(Space first, Space second) {
     public static final String INDOOR = "indoor";
     public static final String OUTDOOR = "outdoor";
 
+    /** The rooms again, as a frame or door faces them where surface temperatures are sought: beside, not on it. */
+    public static final String INDOOR_AT_OPENING = "indoor, at the opening";
+
     /** m²·K/W, of surfaces that lie in no band's plane indoors, and of those in unheated spaces. */
     public static final double STILL_AIR = 0.13;
 
@@ -60,7 +63,7 @@ public record Surroundings(Space first, Space second) {
     /** The environments at these temperatures, °C. */
     ImmutableList<Environment> environments(double indoor, double outdoor) {
         return Lists.mutable
-                .of(new Environment(INDOOR, indoor, STILL_AIR))
+                .of(new Environment(INDOOR, indoor, STILL_AIR), new Environment(INDOOR_AT_OPENING, indoor, STILL_AIR))
                 .withAll(spaces().collect(space -> new Environment(
                         space.name(), indoor - space.factor() * (indoor - outdoor), space.surfaceResistance())))
                 .toImmutable();

@@ -58,6 +58,7 @@ public final class InputWords {
         inputs.parameters();
         inputs.prices();
         inputs.materials();
+        inputs.insulates();
         inputs.controls();
         return inputs.rows.toImmutable();
     }
@@ -153,6 +154,17 @@ public final class InputWords {
                                                 WindowTransmittance.of(each).isPresent())
                                 ? "of glass, frame and spacer in the house file (ISO 10077-1)"
                                 : FILE));
+    }
+
+    /** What counts as insulation by a word of a file and not by its conductivity. */
+    private void insulates() {
+        house.materials()
+                .toSortedListBy(Material::name)
+                .select(material -> material.insulatesSource().isPresent())
+                .forEach(material -> row(
+                        Phrases.capital(material.name()) + " counts as insulation",
+                        say(material.conductivity(), Dimension.CONDUCTIVITY),
+                        material.insulatesSource().orElseThrow()));
     }
 
     private void ownPsi() {

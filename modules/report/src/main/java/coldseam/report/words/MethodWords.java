@@ -41,7 +41,11 @@ public final class MethodWords {
                                 + " there (judgement). Windows and doors have a limit of their own.",
                         "fRsi is computed with an inner surface resistance of "
                                 + units.format(0.25, Dimension.RESISTANCE)
-                                + " (ISO 13788:2012); it is an estimate, not bounded. Mould may grow where the air at a surface"
+                                + " (ISO 13788:2012), of "
+                                + units.format(0.13, Dimension.RESISTANCE)
+                                + " on frames and doors, which are not judged themselves: at an opening it is sought on the wall"
+                                + " and where it meets the frame. The edge of the glass is not computed. It is an estimate, not"
+                                + " bounded. Mould may grow where the air at a surface"
                                 + " stays above 80 % relative humidity. The standard means monthly means of the outdoor air,"
                                 + " since mould takes days to grow; the design temperature is a cold spell, so the humidities"
                                 + " that are given for it are on the safe side and are pointed out, not held against a junction.",
@@ -60,7 +64,8 @@ public final class MethodWords {
                                 + " unless the house file says otherwise. Air, water and"
                                 + " vapour control at a junction are what its detail says, not what was found on site.",
                         "Loss against the best option: the option of the catalogue with an unbroken pen line and the least psi for the"
-                                + " same layers.")
+                                + " same layers. Options that are neither built nor the best are bounded ten times as wide: within a"
+                                + " thousandth of their coupling, a point's within a ten-thousandth.")
                 .newWithAll(audit.notes().collect(note -> words(note, units)))
                 .newWithAll(points(audit));
     }

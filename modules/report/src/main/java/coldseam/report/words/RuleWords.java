@@ -71,16 +71,17 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                     (found, say) -> LayerWords.phrase(found.layers().collect(Misplaced::control)) + " of \""
                             + found.assembly() + "\" on the wrong side of the insulation",
                     (found, say) -> found.layers()
-                            .collect(
-                                    layer -> "\"" + layer.material()
-                                            + (layer.control() == Control.WATER
-                                                    ? "\" keeps out water on the room side of the insulation only, which gets wet"
-                                                    : "\" holds vapour back on the cold side of the insulation only, where it condenses"))
+                            .collect(layer -> "\"" + layer.material()
+                                    + (layer.control() == Control.WATER
+                                            ? "\" keeps out water on the room side of the insulation only,"
+                                                    + " which gets wet"
+                                            : "\" holds vapour back on the cold side of the insulation only,"
+                                                    + " where it condenses"))
                             .makeString("; "),
                     (found, say) -> found.layers().anySatisfy(layer -> layer.control() == Control.WATER)
                             ? "put a layer that sheds water outside the insulation"
-                            : "put a layer that governs vapour on the warm side, or give the monthly climate and show that"
-                                    + " the build-up dries"),
+                            : "put a layer that governs vapour on the warm side, or give the monthly climate and show"
+                                    + " that the build-up dries"),
             new RuleWords<>(
                     "control-layer-unable",
                     ControlLayerUnableRule.Found.class,
@@ -88,9 +89,10 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                             + found.assembly() + "\" is a name only",
                     (found, say) ->
                             found.layers().collect(RuleWords::unable).distinct().makeString("; "),
-                    (found, say) ->
-                            "name a layer that can do it, or add one; where this material can, give the source under controls"
-                                    + " of the material"),
+                    (found, say) -> found.layers().allSatisfy(layer -> layer.control() == Control.HEAT)
+                            ? "add a continuous layer that insulates, and name it for heat"
+                            : "name a layer that can do it, or add one; where this material can, give the source under"
+                                    + " controls of the material"),
             new RuleWords<>(
                     "control-line-broken",
                     ControlLineBrokenRule.Found.class,
@@ -151,8 +153,8 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                     (found, say) -> "mould possible at " + bridge(found.worst()),
                     (found, say) -> String.format(
                             Locale.ROOT,
-                            "its temperature factor fRsi is %s; in %s, at %s indoors, it would have to be %s to stay free of"
-                                    + " mould",
+                            "its temperature factor fRsi is %s; in %s, at %s indoors, it would have to be %s to stay"
+                                    + " free of mould",
                             say.factor(found.worst().temperatureFactor()),
                             month(found.need().month()),
                             say.say(found.need().indoorHumidity(), Dimension.SHARE),
@@ -183,16 +185,19 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                                     .distinct()
                                     .makeString(", ")),
                     (found, say) ->
-                            "give the missing surface an assembly in the house file, or say what closes the envelope there"),
+                            "give the missing surface an assembly in the house file, or say what closes the envelope"
+                                    + " there"),
             lacking(
                     "surface-without-air-layer",
-                    "name the airtight layer of this build-up in the house file, or add one and join it to its neighbours"),
+                    "name the airtight layer of this build-up in the house file, or add one and join it to its"
+                            + " neighbours"),
             lacking(
                     "surface-without-heat-layer",
                     "add a continuous layer of insulation to this build-up and join it to its neighbours"),
             lacking(
                     "surface-without-vapour-layer",
-                    "name the layer that governs vapour in the house file, or add one; check that the build-up can still dry"),
+                    "name the layer that governs vapour in the house file, or add one; check that the build-up can"
+                            + " still dry"),
             lacking(
                     "surface-without-water-layer",
                     "name the layer that keeps rain or ground water out in the house file, or add one with its laps and"
@@ -203,8 +208,8 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                     (found, say) -> "cold inner surface at " + bridge(found.worst()),
                     (found, say) -> String.format(
                             Locale.ROOT,
-                            "%s %s%s, the limit %.2f; at the design temperature mould can grow there from %s indoor humidity"
-                                    + " on, and it drips from %s on",
+                            "%s %s%s, the limit %.2f; at the design temperature mould can grow there from %s indoor"
+                                    + " humidity on, and it drips from %s on",
                             either(found.worst(), "its temperature factor fRsi is", "the temperature factor fRsi is"),
                             say.factor(found.worst().temperatureFactor()),
                             either(found.worst(), "", " there"),
@@ -218,7 +223,8 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                     (found, say) -> "terrace deck below the dew point",
                     (found, say) -> TerraceWords.brief(found.terrace(), say),
                     (found, say) ->
-                            "put more insulation above the structure, none below it, and keep the room's air away from it"),
+                            "put more insulation above the structure, none below it, and keep the room's air away from"
+                                    + " it"),
             new RuleWords<>(
                     "transmittance-over-limit",
                     TransmittanceOverLimitRule.Found.class,
@@ -317,8 +323,8 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                         broken -> Optional.empty(),
                         changes -> Optional.of(String.format(
                                 Locale.ROOT,
-                                "%s lies %s the insulation in one surface and %s it in the other, and nothing that is drawn"
-                                        + " joins the two",
+                                "%s lies %s the insulation in one surface and %s it in the other, and nothing that is"
+                                        + " drawn joins the two",
                                 word,
                                 changes.first().name().toLowerCase(Locale.ROOT),
                                 changes.second().name().toLowerCase(Locale.ROOT))),

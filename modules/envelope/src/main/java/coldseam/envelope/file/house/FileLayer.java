@@ -10,6 +10,7 @@ import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Doc;
 import coldseam.files.Noun;
+import coldseam.files.Position;
 import coldseam.files.Refers;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
@@ -22,6 +23,8 @@ import org.eclipse.collections.api.set.ImmutableSet;
 @Noun("a layer")
 @Doc("One layer of an assembly.")
 record FileLayer(
+        Position place,
+
         @Doc("What fills it, between the framing where there is framing.") @Refers("material")
         String material,
 
@@ -126,7 +129,7 @@ record FileLayer(
         Material filling = materials.apply(material);
         Optional<Layer.AirLayer> airLayer =
                 air.map(each -> new Layer.AirLayer(each.ventilation, each.openings, each.lowEmissivity));
-        if (role == Role.AIR_LAYER && airLayer.isEmpty()) {
+        if ((role == Role.AIR_LAYER || filling.isAir()) && airLayer.isEmpty()) {
             airLayer = Optional.of(new Layer.AirLayer(Layer.Ventilation.UNVENTILATED, 0, 0.9));
         }
         return new Layer(
@@ -148,6 +151,7 @@ record FileLayer(
                 filling.density(),
                 filling.compressiveStrength(),
                 filling.insulates() || conductivity <= Material.INSULATES_UP_TO,
+                filling.insulatesSource(),
                 filling.controls(),
                 new Provenance("resistance given in the house file", Provenance.Sureness.DECLARED));
     }

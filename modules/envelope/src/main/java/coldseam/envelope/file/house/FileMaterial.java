@@ -21,7 +21,11 @@ import org.eclipse.collections.impl.factory.Maps;
 record FileMaterial(
         @Doc("Design thermal conductivity.")
         @Unit(Dimension.CONDUCTIVITY)
-        @Bounds(above = "0 W/(m·K)", atMost = "500 W/(m·K)")
+        @Bounds(
+                atLeast = "0.003 W/(m·K)",
+                atMost = "500 W/(m·K)",
+                usual = "insulation 0.020 to 0.045, vacuum panels 0.007, wood 0.13, masonry 0.2 to 1.2, concrete 2"
+                        + " W/(m·K)")
         double conductivity,
 
         @Doc("Water vapour resistance factor mu, dry side; 1 is still air.") @Bounds(atLeast = "1", atMost = "1e7")
@@ -38,11 +42,15 @@ record FileMaterial(
         @Bounds(above = "0 kPa", atMost = "500 MPa")
         OptionalDouble compressiveStrength,
 
-        @Doc("Whether it counts as insulation; up to 0.065 W/(m·K) it does unless this says otherwise.")
+        @Doc("Whether it counts as insulation; up to 0.065 W/(m·K) it does unless this says otherwise, up to 0.10"
+                + " W/(m·K) it may.")
         Optional<Boolean> insulates,
 
-        @Doc(
-                "What a layer of it can control, each with the source that says so; a built-in material's own where left out.")
+        @Doc("Source that says that it counts as insulation, where it conducts more than 0.065 W/(m·K).")
+        Optional<String> insulatesSource,
+
+        @Doc("What a layer of it can control, each with the source that says so; a built-in material's own where"
+                + " left out.")
         Optional<FileControls> controls,
 
         @Doc("Where the conductivity comes from, such as a declaration of performance or a test report.")
@@ -81,6 +89,7 @@ record FileMaterial(
                     "",
                     "remove one of the two keys");
         }
+        InsulationClaim.check(conductivity, insulates, insulatesSource);
     }
 
     Material material(String name) {
@@ -91,6 +100,7 @@ record FileMaterial(
                 density,
                 compressiveStrength,
                 insulates.orElse(conductivity <= Material.INSULATES_UP_TO),
+                insulatesSource,
                 controls.map(FileControls::sources).orElse(Maps.immutable.empty()),
                 new Provenance(source, sureness));
     }

@@ -128,7 +128,8 @@ public final class HouseFile {
                 file.ownPsi().collect(FileOwnPsi::placed),
                 ShapePlaces.of(file),
                 file.points().collect(each -> each.value().placed(each)),
-                file.prices().details().toImmutableMap(Named::name, Named::place));
+                file.prices().details().toImmutableMap(Named::name, Named::place),
+                new AlternativesBuilder(file, assemblies).decisions());
     }
 
     private static ImmutableMap<String, Material> usedMaterials(

@@ -1,0 +1,51 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Material;
+import coldseam.files.BadValueException;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import java.util.Optional;
+
+/**
+ * What a file may say of a material that counts as insulation. The pen line runs through whatever counts, so that saying so of
+ * concrete would close every gap.
+ */
+public final class InsulationClaim {
+
+    private InsulationClaim() {}
+
+    /**
+     * Refuses a claim that the conductivity belies, or that has no source.
+     *
+     * @param conductivity W/(m·K)
+     * @param insulates what the file says; empty where the conductivity decides
+     * @param source that says so
+     * @throws BadValueException at the key {@code insulates}
+     */
+    public static void check(double conductivity, Optional<Boolean> insulates, Optional<String> source) {
+        if (!insulates.orElse(false) || conductivity <= Material.INSULATES_UP_TO) {
+            return;
+        }
+        String got = UnitSystem.SI.format(conductivity, Dimension.CONDUCTIVITY);
+        if (!(conductivity <= Material.INSULATES_AT_MOST)) {
+            throw new BadValueException(
+                    "insulates",
+                    "a material that conducts as much does not insulate",
+                    got,
+                    "at most " + UnitSystem.SI.format(Material.INSULATES_AT_MOST, Dimension.CONDUCTIVITY)
+                            + "; up to " + UnitSystem.SI.format(Material.INSULATES_UP_TO, Dimension.CONDUCTIVITY)
+                            + " it does without being told",
+                    "remove insulates, or correct the conductivity");
+        }
+        if (source.isEmpty()) {
+            throw new BadValueException(
+                    "insulates",
+                    "what counts as insulation above "
+                            + UnitSystem.SI.format(Material.INSULATES_UP_TO, Dimension.CONDUCTIVITY)
+                            + " needs a source",
+                    got,
+                    "",
+                    "add insulates-source: the document that says so");
+        }
+    }
+}
