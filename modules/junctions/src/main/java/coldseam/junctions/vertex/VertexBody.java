@@ -9,8 +9,8 @@ import coldseam.conduction.solid.Side;
 import coldseam.envelope.Material;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.section.Band;
-import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Surroundings;
+import coldseam.junctions.section.WarmFaces;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
@@ -67,7 +67,7 @@ public final class VertexBody {
 
     /** With 0.25 m²·K/W indoors (ISO 13788). */
     public Body surfaceTemperature() {
-        return body(name + ", for surface temperatures", Faces.all(Composer.SURFACE_TEMPERATURE_RSI));
+        return body(name + ", for surface temperatures", Faces.all(WarmFaces.WALL_RSI));
     }
 
     /** W/(m²·K) of an axis' surface as drawn. */
