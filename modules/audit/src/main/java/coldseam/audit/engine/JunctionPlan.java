@@ -5,7 +5,6 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
-import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.OwnPsi;
 import coldseam.envelope.shell.Edge;
@@ -120,8 +119,7 @@ final class JunctionPlan {
     }
 
     private double upstand(Edge edge) {
-        boolean parapet = edge.kind() == JunctionKind.PARAPET;
-        return parapet && house.body() instanceof Body.Storeys storeys
+        return edge.kind().parapet() && house.body() instanceof Body.Storeys storeys
                 ? storeys.roof().parapetHeight()
                 : 0;
     }
