@@ -1,13 +1,13 @@
 package coldseam.junctions.section;
 
 import coldseam.conduction.Point;
+import coldseam.envelope.KindForm;
 import coldseam.envelope.Material;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.kind.Chart;
-import coldseam.junctions.kind.KindForm;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import java.util.Optional;
 import java.util.function.Function;
