@@ -6,19 +6,25 @@ import coldseam.conduction.Section;
 import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.solid.Body;
 import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solid.CutPlanes;
 import coldseam.conduction.solid.Place;
 import coldseam.conduction.solid.Side;
 import coldseam.envelope.Material;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.BodySolving;
-import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.SectionSolving;
+import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.section.Surroundings;
+import coldseam.junctions.store.BodyStore;
+import coldseam.junctions.store.KeptFolder;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
-/** Computes vertices. */
-public final class VertexComputer {
+/** Computes vertices and remembers what it has computed. */
+public final class VertexComputer implements VertexComputing {
 
     /** Relative width of the cut planes' intervals: small beside the body's own. */
     private static final double PLANES = 2e-5;
@@ -27,6 +33,22 @@ public final class VertexComputer {
     private final BodySolving bodies;
     private final SectionSolving sections;
     private final Function<String, Optional<Material>> library;
+    private final Map<VertexSetup, VertexResult> answers = new ConcurrentHashMap<>();
+
+    /** A computer that keeps what it solves in memory only. */
+    public static VertexComputer inMemory() {
+        return new VertexComputer(
+                BodySolver.STANDARD, BodySolver::solve, BridgeComputers.solving(), MaterialLibrary::named);
+    }
+
+    /** A computer that also keeps what it has solved in a folder, for later runs. */
+    public static VertexComputer keepingIn(KeptFolder folder) {
+        return new VertexComputer(
+                BodySolver.STANDARD,
+                new BodyStore(folder, BodySolver::solve),
+                BridgeComputers.solving(folder),
+                MaterialLibrary::named);
+    }
 
     /**
      * @param accuracy of the coupling
@@ -45,12 +67,13 @@ public final class VertexComputer {
         this.library = library;
     }
 
-    /**
-     * Computes a vertex.
-     *
-     * @throws DetailDoesNotFit where its edges' sections do not say how it is built, with the reason
-     */
+    /** Computed inside the map, so that of two threads with one question the second waits for the first. */
+    @Override
     public VertexResult compute(VertexSetup setup) {
+        return answers.computeIfAbsent(setup, this::computed);
+    }
+
+    private VertexResult computed(VertexSetup setup) {
         VertexBody composed = VertexBody.of("Vertex", setup, library);
         Body body = composed.heatFlow();
         BodySolution heatFlow = bodies.solve(body, accuracy);
