@@ -50,6 +50,20 @@ class CatalogueFileTest {
         ids.each(id -> assertTrue(CatalogueFile.class.getResource("/details/" + id + ".yaml") != null, id));
     }
 
+    /** On Windows many a name is none, elsewhere the one with a null character. */
+    @Test
+    void aNameThatNoFileCanHaveIsUnknown(@TempDir Path folder) {
+        assertFalse(CatalogueFile.names(Lists.immutable.empty(), folder).has().test("own\0.yaml"));
+        assertEquals(
+                CatalogueFile.builtIn().details(),
+                CatalogueFile.withOwn(
+                                CatalogueFile.builtIn(),
+                                folder,
+                                Lists.immutable.of("own\0.yaml"),
+                                Lists.immutable.empty())
+                        .details());
+    }
+
     @ParameterizedTest
     @MethodSource("ids")
     void composesWithoutSlits(String id) {
