@@ -25,7 +25,7 @@ public abstract sealed class BridgeKind implements OneOf permits JunctionKind, P
     }
 
     /** Every kind, junctions first. */
-    public static ImmutableList<BridgeKind> all() {
+    public static ImmutableList<BridgeKind> every() {
         return Lists.immutable.<BridgeKind>withAll(JunctionKind.all()).newWithAll(PointKind.all());
     }
 

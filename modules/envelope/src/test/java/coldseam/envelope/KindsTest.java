@@ -34,7 +34,7 @@ class KindsTest {
 
     @Test
     void namesAndPlacesAreTold() {
-        ImmutableList<String> labels = BridgeKind.all().collect(BridgeKind::label);
+        ImmutableList<String> labels = BridgeKind.every().collect(BridgeKind::label);
         assertEquals(labels.distinct(), labels);
         assertEquals("slab edge", JunctionKind.all().getFirst().label());
         assertEquals("duct", PointKind.all().getLast().label());

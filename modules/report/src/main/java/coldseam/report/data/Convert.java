@@ -191,7 +191,7 @@ final class Convert {
                                 BoundsData.of(best.psiInternal()),
                                 best.temperatureFactor())),
                 sheet.options().collect(Convert::option),
-                parameters(r.detail()),
+                parameters(r),
                 r.solution().unknowns(),
                 r.solution().met(),
                 r.notes().newWithAll(r.solution().notes()).distinct());
@@ -219,10 +219,12 @@ final class Convert {
                         .map(cost -> new SheetData.CostData(cost.amount(), cost.currency(), cost.source())));
     }
 
-    /** Lengths of a detail's own that the house file sets, by name. */
-    static ImmutableMap<String, Double> parameters(Detail detail) {
+    private static ImmutableMap<String, Double> parameters(JunctionResult result) {
         var parameters = SortedMaps.mutable.<String, Double>empty();
-        detail.parameters().select(DetailParameter::given).forEach(each -> parameters.put(each.name(), each.value()));
+        result.detail()
+                .parameters()
+                .select(DetailParameter::given)
+                .forEach(each -> parameters.put(each.name(), each.value()));
         return Maps.immutable.ofMap(parameters);
     }
 
