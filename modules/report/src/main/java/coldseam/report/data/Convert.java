@@ -14,9 +14,11 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.ControlLine;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
+import coldseam.report.words.ControlLineWords;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.HeatLossWords;
 import coldseam.report.words.InputWords;
@@ -90,6 +92,8 @@ final class Convert {
                 audit.junctions().collect(Convert::edge),
                 audit.pointSheets().collect(ConvertPoints::sheet),
                 audit.points().collect(ConvertPoints::row),
+                audit.vertexSheets().collect(ConvertVertices::sheet),
+                audit.vertices().collect(ConvertVertices::row),
                 heatLoss(audit.heatLoss()),
                 audit.findings().collect(Convert::finding),
                 MoistureConvert.mould(audit.mould()),
@@ -183,6 +187,7 @@ final class Convert {
                                 leg.internalLength(),
                                 leg.insulationThickness())),
                 connections(r.detail()),
+                r.controls().collect(Convert::controlLine),
                 sheet.best()
                         .map(best -> new SheetData.BestData(
                                 best.detail().id(),
@@ -217,6 +222,19 @@ final class Convert {
                 option.detail()
                         .cost()
                         .map(cost -> new SheetData.CostData(cost.amount(), cost.currency(), cost.source())));
+    }
+
+    private static SheetData.ControlLineData controlLine(ControlLine line) {
+        return new SheetData.ControlLineData(
+                line.control().name().toLowerCase(Locale.ROOT),
+                ControlLineWords.state(line),
+                line.match(ControlLine.Continuous::stripLength, broken -> 0.0, changesSide -> 0.0, notShown -> 0.0),
+                line.match(
+                        ControlLine.Continuous::sheets,
+                        broken -> Lists.immutable.<String>empty(),
+                        changesSide -> Lists.immutable.<String>empty(),
+                        notShown -> Lists.immutable.<String>empty()),
+                line.path().collect(Convert::point));
     }
 
     private static ImmutableMap<String, Double> parameters(JunctionResult result) {
@@ -261,6 +279,7 @@ final class Convert {
                 BoundsData.of(h.positiveJunctions()),
                 BoundsData.of(h.negativeJunctions()),
                 BoundsData.of(h.points()),
+                BoundsData.of(h.vertices()),
                 BoundsData.of(h.junctionShare()),
                 BoundsData.of(h.otherSystemTotal()),
                 BoundsData.of(h.vertexRemainder()),

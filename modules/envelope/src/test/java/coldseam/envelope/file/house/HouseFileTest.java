@@ -292,7 +292,7 @@ class HouseFileTest {
                 house.points().get(3).count());
         assertEquals(76, loaded.points().getFirst().name().line());
         assertEquals(0.03, house.limits().chi());
-        assertEquals(new Limits(0.6, 0.4, 0.02, 0.75, 0.05, 0.03), house.limits());
+        assertEquals(new Limits(0.6, 0.4, 0.02, 0.75, 0.05, 0.03, 0.02), house.limits());
         assertEquals(0.12, house.prices().heat().orElseThrow());
         assertEquals("EUR", house.prices().currency());
         assertEquals(20, house.prices().years());
