@@ -94,8 +94,7 @@ public record LoadedHouse(
 
     /** The same file about a changed house. */
     public LoadedHouse changed(House other) {
-        return new LoadedHouse(
-                other, choices, ownPsi, parts, points, builtNew, takenDown, detailPrices, decisions);
+        return new LoadedHouse(other, choices, ownPsi, parts, points, builtNew, takenDown, detailPrices, decisions);
     }
 
     /** What might be built otherwise. */
