@@ -32,8 +32,9 @@ import picocli.CommandLine.Parameters;
 /** Compares a house with the alternatives of its file, or with the house it is to become. */
 @Command(
         name = "compare",
-        description = "Compares what a house file lists as alternatives, each alone and the best sets of all; or two houses,"
-                + " such as a house as it was found and as it is to become, stage by stage.",
+        description =
+                "Compares what a house file lists as alternatives, each alone and the best sets of all; or two houses,"
+                        + " such as a house as it was found and as it is to become, stage by stage.",
         mixinStandardHelpOptions = true)
 final class CompareCommand implements Callable<Integer> {
 
@@ -176,8 +177,9 @@ final class CompareCommand implements Callable<Integer> {
                 Lists.immutable.withAll(order).collect(String::strip).distinct();
         ImmutableList<String> unknown = asked.reject(measures::contains);
         if (unknown.notEmpty()) {
-            throw new RefusedException(unknown.collect(each -> "--order: a measure by which the houses differ is needed; got \""
-                    + each + "\"; one of " + measures.makeString(", ") + "; correct it"));
+            throw new RefusedException(
+                    unknown.collect(each -> "--order: a measure by which the houses differ is needed; got \"" + each
+                            + "\"; one of " + measures.makeString(", ") + "; correct it"));
         }
         return asked.newWithAll(measures.reject(asked::contains));
     }

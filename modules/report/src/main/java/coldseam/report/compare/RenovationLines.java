@@ -23,6 +23,9 @@ public final class RenovationLines {
     /** Seams of a stage that are spelled out; of more only how many. */
     private static final int MOST_SHOWN = 6;
 
+    /** A year, in the house's currency; less is printed as nothing, so it is not printed. */
+    private static final double LEAST_MONEY = 0.5;
+
     private final Renovation renovation;
     private final UnitSystem units;
     private final CompareWords words;
@@ -69,6 +72,7 @@ public final class RenovationLines {
     private String change(Interval more) {
         return words.heat(more)
                 + Yearly.money(more.times(-1), renovation.after().house())
+                        .filter(saved -> Math.abs(saved.middle()) >= LEAST_MONEY)
                         .map(saved -> String.format(
                                 Locale.ROOT,
                                 ", %.0f %s a year %s",
