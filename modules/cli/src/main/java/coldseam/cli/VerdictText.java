@@ -14,6 +14,7 @@ import coldseam.envelope.Site;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.words.FindingWords;
+import coldseam.report.words.HonestWords;
 import coldseam.report.words.TerraceWords;
 import coldseam.report.words.VerdictWords;
 import java.time.format.TextStyle;
@@ -71,8 +72,15 @@ final class VerdictText {
         MutableList<String> lines = Lists.mutable.empty();
         lines.addAllIterable(
                 Columns.fold(audit.house().name() + ": " + VerdictWords.sentence(audit.verdict()), "", "  "));
+        HonestWords honest = new HonestWords(audit, units);
+        honest.assumed().ifPresent(assumed -> lines.addAllIterable(Columns.fold(assumed, "  ", "  ")));
+        lines.addAllIterable(Columns.fold(honest.measuredBy(), "  ", "  "));
         lines.add("");
-        row(lines, "heat-loss coefficient", "H_T = " + say(loss.total(), Dimension.HEAT_LOSS_COEFFICIENT));
+        row(
+                lines,
+                "heat-loss coefficient",
+                "H_T = " + honest.total()
+                        + honest.unknown().map(why -> ": " + why).orElse(""));
         Interval junctions = loss.positiveJunctions().plus(loss.negativeJunctions());
         row(
                 lines,

@@ -1,5 +1,7 @@
 package coldseam.envelope;
 
+import java.util.OptionalDouble;
+
 /**
  * What the audit holds junctions to.
  *
@@ -11,9 +13,18 @@ package coldseam.envelope;
  *     by default (common practice, no source)
  * @param chi W/K, largest chi of one point; 0.05 by default (common practice, no source: what a post or a bracket with a
  *     thermal break is held to)
+ * @param meanShare least R of a surface over the mean of the house's other surfaces, 0 to 1; judgement, 0.5 by default
+ * @param surfaces largest U of surfaces and openings
  */
 public record Limits(
-        double neckShare, double pathShare, double psi, double temperatureFactor, double openingPsi, double chi) {
+        double neckShare,
+        double pathShare,
+        double psi,
+        double temperatureFactor,
+        double openingPsi,
+        double chi,
+        double meanShare,
+        SurfaceLimits surfaces) {
 
     /** Largest psi around windows and doors unless the house file says otherwise, W/(m·K). */
     public static final double OPENING_PSI = 0.05;
@@ -21,8 +32,17 @@ public record Limits(
     /** Largest chi of a point unless the house file says otherwise, W/K. */
     public static final double CHI = 0.05;
 
-    /** The defaults: trade rules, each explained at its component. */
+    /** The defaults, without degree days: trade rules, each explained at its component. */
     public static Limits defaults() {
-        return new Limits(0.5, 0.5, 0.01, 0.70, OPENING_PSI, CHI);
+        return defaults(OptionalDouble.empty());
+    }
+
+    /**
+     * The defaults for a climate.
+     *
+     * @param degreeDays K·d
+     */
+    public static Limits defaults(OptionalDouble degreeDays) {
+        return new Limits(0.5, 0.5, 0.01, 0.70, OPENING_PSI, CHI, 0.5, SurfaceLimits.usual(degreeDays));
     }
 }

@@ -67,6 +67,9 @@ public final class Auditor {
                 house,
                 shell,
                 heats.toImmutableMap(heat -> heat.surface().name(), SurfaceHeat::transmittance),
+                heats.toImmutableMap(
+                        heat -> heat.surface().name(),
+                        heat -> heat.build().map(Transmittance::corrected).orElse(0.0)),
                 sheets,
                 Lists.immutable.<BridgeRow>ofAll(junctions.rows()).newWithAll(points.rows()),
                 assemblies,
@@ -78,7 +81,7 @@ public final class Auditor {
                 version,
                 shell,
                 Verdict.of(findings),
-                Sides.of(house, heats),
+                Sides.of(house, shell, heats),
                 assemblies,
                 junctions.sheets(),
                 junctions.rows(),

@@ -27,7 +27,8 @@ import org.eclipse.collections.api.map.ImmutableMap;
  *
  * @param house as read
  * @param shell of it
- * @param transmittances W/(m²·K), by the surface's name
+ * @param transmittances W/(m²·K), by the surface's name; of the ground too, where it meets that
+ * @param ofAssemblies W/(m²·K), by the surface's name, of its layers alone
  * @param sheets every different bridge, junctions first
  * @param rows every edge, then every set of points
  * @param assemblies each one that is used
@@ -38,11 +39,17 @@ public record Facts(
         House house,
         Shell shell,
         ImmutableMap<String, Double> transmittances,
+        ImmutableMap<String, Double> ofAssemblies,
         ImmutableList<BridgeSheet<?>> sheets,
         ImmutableList<BridgeRow> rows,
         ImmutableList<AssemblyRow> assemblies,
         Mould mould,
         ImmutableList<TerraceLine> terraces) {
+
+    /** U of a surface's layers by ISO 6946 with the corrections that apply, without the ground, W/(m²·K). */
+    double assemblyTransmittance(Surface surface) {
+        return ofAssemblies.get(surface.name());
+    }
 
     /** The rows of a sheet. */
     ImmutableList<BridgeRow> rows(BridgeSheet<?> sheet) {
