@@ -1,5 +1,6 @@
 package coldseam.assemblies;
 
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.Point3;
 
 /**
@@ -27,6 +28,15 @@ public enum HeatFlow {
     /** The interior surface resistance Rsi, m²·K/W. */
     public double interiorSurfaceResistance() {
         return interior;
+    }
+
+    /** The direction in which heat leaves through a surface that looks this way. */
+    public static HeatFlow through(BridgeKind.Facing facing) {
+        return switch (facing) {
+            case UP -> UPWARDS;
+            case SIDE -> HORIZONTAL;
+            case DOWN -> DOWNWARDS;
+        };
     }
 
     /**

@@ -15,7 +15,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param id such as "J3" or "P1", in the order of the report
  * @param result computed; for edges with an own psi too, where a detail is chosen
  * @param best the best option of the catalogue for the same setup; empty where it is this one, or where none fits
- * @param options all of the catalogue that fit the same setup, from worst to best as it ranks them
+ * @param options all of the catalogue that fit the same setup, from worst to best as it ranks them; those that are
+ *     neither the result nor the best are solved to a wider interval
  * @param places names of the shell's edges, or of the house file's sets of points
  * @param size of all of them: m in the site's dimension system, or how many
  * @param chosen whether the house file chose the detail

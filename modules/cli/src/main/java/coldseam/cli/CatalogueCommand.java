@@ -128,7 +128,7 @@ final class CatalogueCommand implements Callable<Integer> {
                             "")
                     .forEach(terminal.out()::println);
             terminal.out().println();
-            table.names(Lists.immutable.of(PointKind.values()));
+            table.names(PointKind.all());
             Columns.fold("\"coldseam catalogue --points\" computes the points, what goes through at a spot.", "", "")
                     .forEach(terminal.out()::println);
         } else {
@@ -147,14 +147,14 @@ final class CatalogueCommand implements Callable<Integer> {
 
     /** The kinds named, in their own order; all of them where none is named. */
     private ImmutableList<JunctionKind> chosen() {
-        ImmutableList<JunctionKind> all = Lists.immutable.of(JunctionKind.values());
+        ImmutableList<JunctionKind> all = JunctionKind.all();
         ImmutableList<String> words = words();
         return words.isEmpty() ? all : all.select(each -> words.contains(each.label()));
     }
 
     /** The kinds of point named; all of them where points are asked for and none is named. */
     private ImmutableList<PointKind> chosenPoints() {
-        ImmutableList<PointKind> all = Lists.immutable.of(PointKind.values());
+        ImmutableList<PointKind> all = PointKind.all();
         ImmutableList<String> words = words();
         return points && words.isEmpty() ? all : all.select(each -> words.contains(each.label()));
     }
@@ -164,10 +164,9 @@ final class CatalogueCommand implements Callable<Integer> {
     }
 
     private void refuseUnknown() {
-        ImmutableList<String> all = Lists.immutable
-                .of(JunctionKind.values())
+        ImmutableList<String> all = JunctionKind.all()
                 .collect(JunctionKind::label)
-                .newWithAll(Lists.immutable.of(PointKind.values()).collect(PointKind::label));
+                .newWithAll(PointKind.all().collect(PointKind::label));
         ImmutableList<String> unknown = words().reject(all::contains);
         if (unknown.notEmpty()) {
             throw new RefusedException(unknown.collect(word -> "--kind: got \"" + word + "\"; "

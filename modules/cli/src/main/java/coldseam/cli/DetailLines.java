@@ -2,11 +2,12 @@ package coldseam.cli;
 
 import coldseam.conduction.Interval;
 import coldseam.envelope.Control;
+import coldseam.envelope.DefaultPsi;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeResult;
-import coldseam.junctions.DefaultPsi;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.NearestDefaultPsi;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.language.DetailParameter;
@@ -53,7 +54,7 @@ record DetailLines(Terminal terminal, UnitSystem units) {
         if (result instanceof JunctionResult junction) {
             row("psi external", interval(junction.psiExternal(), junction.dimension()));
             row("psi internal", interval(junction.psiInternal(), junction.dimension()));
-            DefaultPsi.beside(junction).ifPresent(this::tabulated);
+            NearestDefaultPsi.of(junction).ifPresent(this::tabulated);
         } else {
             PointResult point = (PointResult) result;
             row("chi, each", interval(point.chi(), point.dimension()) + ", proven for the shape as drawn");

@@ -16,7 +16,6 @@ import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.detail.Detail;
-import coldseam.junctions.point.PointHost;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
@@ -140,7 +139,7 @@ record Layers(
 
     private ImmutableList<Place<PointSetup>> surfaces(PointKind kind) {
         if (first.isPresent()) {
-            return Lists.immutable.of(new Place<>(PointHost.of(first.get(), kind, build), "as named"));
+            return Lists.immutable.of(new Place<>(build.setup(kind, first.get()), "as named"));
         }
         if (fromHouse) {
             return points.select(set -> set.setup().isPresent() && set.kind(catalogue) == kind)
@@ -149,7 +148,7 @@ record Layers(
                             set.points().parameters(),
                             set.points().name() + ", " + set.surface().name()));
         }
-        return Lists.immutable.of(new Place<>(PointHost.typical(kind, build), "typical build-up"));
+        return Lists.immutable.of(new Place<>(build.setup(kind), "typical build-up"));
     }
 
     /** What a sweep of a kind is made for: of junctions between the same build-ups, spaces and frames the first. */

@@ -1,15 +1,16 @@
 package coldseam.cli;
 
 import coldseam.envelope.BridgeKind;
+import coldseam.envelope.DefaultPsi;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.PointKind;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.BridgeResult;
-import coldseam.junctions.DefaultPsi;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.NearestDefaultPsi;
 import coldseam.junctions.detail.Detail;
 import java.util.Locale;
 import java.util.Optional;
@@ -50,7 +51,8 @@ final class OptionTable {
     /** Computes every option between the layers on all cores; of fasteners a table of screws where no layers are named. */
     void computed(ImmutableList<? extends BridgeKind> kinds) {
         boolean points = kinds.anySatisfy(PointKind.class::isInstance);
-        boolean any = kinds.contains(PointKind.FASTENER) && layers.typical();
+        boolean any =
+                kinds.anySatisfy(kind -> kind instanceof PointKind point && point.countedInU()) && layers.typical();
         if (any) {
             new FastenerTable(lines, units, computer).print();
         }
@@ -145,7 +147,7 @@ final class OptionTable {
                 junction.penLine().unbroken() ? lines.neck(junction) : "broken",
                 String.format(
                         Locale.ROOT, "%.0f %%", 100 * junction.weakestPath().ratio())));
-        Optional<DefaultPsi> tabulated = DefaultPsi.beside(junction);
+        Optional<DefaultPsi> tabulated = NearestDefaultPsi.of(junction);
         tabulatedShown |= tabulated.isPresent();
         tabulated.ifPresent(row -> lines.say(String.format(
                 Locale.ROOT,

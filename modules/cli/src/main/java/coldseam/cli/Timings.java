@@ -45,6 +45,6 @@ final class Timings {
     }
 
     private static String line(String phase, long nanoseconds) {
-        return String.format(Locale.ROOT, "timing: %-12s %9.3f s%n", phase, nanoseconds * NANOSECONDS);
+        return String.format(Locale.ROOT, "timing: %-20s %9.3f s%n", phase, nanoseconds * NANOSECONDS);
     }
 }

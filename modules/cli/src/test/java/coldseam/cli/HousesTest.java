@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.house.HouseAudit;
+import coldseam.conduction.Solution;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.shell.Edge;
@@ -20,6 +22,7 @@ import coldseam.report.words.HeatLossWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.map.MutableMap;
@@ -207,6 +210,28 @@ class HousesTest {
                 .result();
         return result.legs().getFirst().transmittance()
                 * result.setup().firstExposure().factor();
+    }
+
+    /** What is built and what would be best keep their width; what is only compared has the one that the method states. */
+    @Test
+    void onlyWhatIsComparedIsSolvedWider() throws IOException {
+        int compared = 0;
+        for (BridgeSheet<JunctionResult> sheet : audit("heron-row-gaps").sheets()) {
+            for (JunctionResult option : sheet.options()) {
+                boolean narrow = option.equals(sheet.result()) || sheet.best().equals(Optional.of(option));
+                Solution solution = option.solution();
+                assertEquals(narrow ? 1e-4 : 1e-3, solution.accuracy().relativeWidth(), option.detail()::id);
+                double asked =
+                        solution.accuracy().relativeWidth() * option.coupling().middle();
+                // The coupling to one space is a part of the total that the width is of.
+                assertTrue(option.coupling().width() <= 1.001 * asked, option.detail()::id);
+                compared += narrow ? 0 : 1;
+            }
+            assertEquals(
+                    1e-4,
+                    sheet.best().orElse(sheet.result()).solution().accuracy().relativeWidth());
+        }
+        assertTrue(compared > 10, "hardly anything is compared: " + compared);
     }
 
     @ParameterizedTest

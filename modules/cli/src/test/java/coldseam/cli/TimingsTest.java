@@ -18,9 +18,9 @@ class TimingsTest {
         timings.begin("read");
         clock.addAndGet(50_000_000L);
         assertEquals("""
-                timing: read             0.300 s
-                timing: junctions        1.000 s
-                timing: in all           1.300 s
+                timing: read                     0.300 s
+                timing: junctions                1.000 s
+                timing: in all                   1.300 s
                 """, timings.text().replace(System.lineSeparator(), "\n"));
     }
 }

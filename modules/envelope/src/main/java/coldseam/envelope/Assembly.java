@@ -47,6 +47,11 @@ public record Assembly(
      */
     public record RainCooling(double precipitation, double factor) {}
 
+    /** The same build-up under another name. */
+    public Assembly named(String other) {
+        return new Assembly(other, layers, fasteners, gaps, rain);
+    }
+
     /** Sum of the layers' thicknesses, m. */
     public double thickness() {
         return layers.sumOfDouble(Layer::thickness);

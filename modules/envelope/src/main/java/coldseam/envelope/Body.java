@@ -41,6 +41,7 @@ public sealed interface Body {
      * @param terraceIsWalkedOn whether those parts are terraces (true) or lower roofs (false)
      * @param overhang assembly of the floor where this storey projects over the one below; needed as the terrace is
      * @param floorThickness m, of the internal floor on which this storey stands; zero for the lowest
+     * @param lowerRoof roof over the part of what lies open, or over all of it
      */
     record Storey(
             String name,
@@ -50,7 +51,50 @@ public sealed interface Body {
             Optional<String> terrace,
             boolean terraceIsWalkedOn,
             Optional<String> overhang,
-            double floorThickness) {}
+            double floorThickness,
+            Optional<LowerRoof> lowerRoof) {
+
+        /** One whose open parts are all alike. */
+        public Storey(
+                String name,
+                ImmutableList<Point2> footprint,
+                double height,
+                ImmutableList<Wall> walls,
+                Optional<String> terrace,
+                boolean terraceIsWalkedOn,
+                Optional<String> overhang,
+                double floorThickness) {
+            this(
+                    name,
+                    footprint,
+                    height,
+                    walls,
+                    terrace,
+                    terraceIsWalkedOn,
+                    overhang,
+                    floorThickness,
+                    Optional.empty());
+        }
+    }
+
+    /**
+     * A roof of one slope or none over what lies open above a storey.
+     *
+     * @param area in plan, counterclockwise, as far as it lies open; empty for all of it
+     * @param assembly name
+     * @param pitch degrees; zero for a flat one
+     * @param lowSide index of the storey's side along which its eaves run; ignored where flat
+     * @param eaves m, from the storey's floor to the top of the rafters over the inner face of the low side's wall; ignored
+     *     where flat
+     * @param wall assembly of walls that only its own height leaves upright, name; that of the low side's wall where empty
+     */
+    record LowerRoof(
+            Optional<ImmutableList<Point2>> area,
+            String assembly,
+            double pitch,
+            int lowSide,
+            double eaves,
+            Optional<String> wall) {}
 
     /**
      * One side of a storey.

@@ -1,5 +1,8 @@
 package coldseam.envelope;
 
+import coldseam.files.Default;
+import coldseam.files.Noun;
+
 /**
  * What lies on the far side of a surface.
  *
@@ -7,7 +10,8 @@ package coldseam.envelope;
  * @param neighbour name of the unheated space or party; empty outdoors and in the ground
  * @param factor temperature factor b: 1 outdoors, 0 beside a heated neighbour, between for unheated spaces
  */
-public record Exposure(Kind kind, String neighbour, double factor) {
+@Noun("an exposure")
+public record Exposure(Kind kind, @Default("") String neighbour, double factor) {
 
     /** Kinds of neighbour. */
     public enum Kind {

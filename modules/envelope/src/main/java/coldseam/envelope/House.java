@@ -31,4 +31,34 @@ public record House(
         ImmutableList<Seam> seams,
         ImmutableList<PointBridges> points,
         Limits limits,
-        Prices prices) {}
+        Prices prices) {
+
+    /** With other build-ups under their names. */
+    public House withAssemblies(ImmutableMap<String, Assembly> others) {
+        return new House(name, site, materials, others, body, openings, choices, ownPsi, seams, points, limits, prices);
+    }
+
+    /** With other openings. */
+    public House withOpenings(ImmutableList<Opening> others) {
+        return new House(
+                name, site, materials, assemblies, body, others, choices, ownPsi, seams, points, limits, prices);
+    }
+
+    /** With other junction choices. */
+    public House withChoices(ImmutableList<JunctionChoice> others) {
+        return new House(
+                name, site, materials, assemblies, body, openings, others, ownPsi, seams, points, limits, prices);
+    }
+
+    /** With other points. */
+    public House withPoints(ImmutableList<PointBridges> others) {
+        return new House(
+                name, site, materials, assemblies, body, openings, choices, ownPsi, seams, others, limits, prices);
+    }
+
+    /** With other limits. */
+    public House withLimits(Limits others) {
+        return new House(
+                name, site, materials, assemblies, body, openings, choices, ownPsi, seams, points, others, prices);
+    }
+}

@@ -1,79 +1,225 @@
 package coldseam.envelope;
 
+import coldseam.files.Bounds;
+import coldseam.files.Default;
+import coldseam.files.Noun;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
 /**
- * The kinds of junction, each with the names its two bands have in detail files.
+ * A kind of junction: all that it decides, read from its file.
  *
  * <p>The first band and the second are ordered: an edge of this kind lists its surfaces so. Where a kind has one surface
- * only (a jamb, a partition), the second name is what meets it.
+ * only (a jamb, a partition), the second name is what meets it. There is one object of each kind.
  */
-public enum JunctionKind implements BridgeKind {
-    SLAB_EDGE("slab edge", "floor", "wall"),
-    EXISTING_SLAB_EDGE("existing slab edge", "floor", "wall"),
-    PORCH_SLAB("porch slab against the house", "floor", "wall"),
-    SLAB_THRESHOLD("door threshold on a slab", "floor", "door"),
-    FOUNDATION_WALL_TOP("foundation wall to frame wall", "foundation", "wall"),
-    CELLAR_SLAB_EDGE("cellar slab to wall", "floor", "wall"),
-    BEARING_WALL_THROUGH_SLAB("bearing wall through the slab's insulation", "floor", "bearing wall"),
-    UNHEATED_BELOW_EDGE("floor over an unheated space", "floor", "wall"),
-    CRAWL_SPACE_EDGE("crawl space edge", "floor", "wall"),
-    STEPPED_FOOTING("stepped footing", "floor", "wall"),
-    OUTSIDE_CORNER("outside corner", "wall", "other wall"),
-    INSIDE_CORNER("inside corner", "wall", "other wall"),
-    INTERMEDIATE_FLOOR("intermediate floor", "wall", "storey floor"),
-    PARTITION("partition", "wall", "partition"),
-    PARTY_WALL("party wall", "wall", "party wall"),
-    WALL_THICKNESS_CHANGE("change of wall thickness", "wall", "other wall"),
-    VENEER_LEDGE("masonry veneer ledge", "wall", "ledge"),
-    LEDGER("ledger", "wall", "ledger"),
-    CANOPY("canopy", "wall", "canopy"),
-    OVERHANG_EDGE("overhang edge", "floor", "wall"),
-    WALL_UNDER_OVERHANG("wall under an overhang", "floor", "wall"),
-    UNHEATED_NEIGHBOUR("unheated neighbour", "wall", "neighbour"),
-    JAMB("jamb", "wall", "frame"),
-    HEAD("head", "wall", "frame"),
-    SILL("sill", "wall", "frame"),
-    SHUTTER_BOX("shutter box", "wall", "frame"),
-    EAVES_COLD_LOFT("eaves under a cold loft", "ceiling", "wall"),
-    EAVES("eaves of an insulated roof", "roof", "wall"),
-    VERGE("verge", "roof", "wall"),
-    GABLE_COLD_LOFT("gable under a cold loft", "ceiling", "wall"),
-    RIDGE("ridge", "roof", "other roof"),
-    HIP("hip", "roof", "other roof"),
-    VALLEY("valley", "roof", "other roof"),
-    KNEE_WALL("knee wall", "roof", "wall"),
-    DORMER_CHEEK("dormer cheek", "roof", "cheek"),
-    ROOFLIGHT("rooflight", "roof", "frame"),
-    FLAT_ROOF_EDGE("flat roof edge", "roof", "wall"),
-    PARAPET("parapet", "roof", "wall"),
-    WALL_TO_TERRACE("wall to terrace", "deck", "wall"),
-    TERRACE_EDGE("terrace edge over a room", "deck", "wall"),
-    TERRACE_TO_ROOF("terrace to roof", "deck", "roof"),
-    TERRACE_THRESHOLD("door threshold on a terrace", "deck", "door"),
-    ROOF_STEP("step between heights", "roof", "wall"),
-    BALCONY("balcony", "wall", "balcony");
+public final class JunctionKind implements BridgeKind, Comparable<JunctionKind> {
 
-    private final String label;
-    private final String first;
-    private final String second;
+    private static final ImmutableList<JunctionKind> ALL =
+            KindFile.all("junctions", KindFile.OfJunction.class).collect(JunctionKind::new);
 
-    JunctionKind(String label, String first, String second) {
-        this.label = label;
-        this.first = first;
-        this.second = second;
+    // Those that the shell tells by its geometry; the others are known by their files alone.
+    public static final JunctionKind SLAB_EDGE = of("slab edge");
+    public static final JunctionKind SLAB_THRESHOLD = of("door threshold on a slab");
+    public static final JunctionKind FOUNDATION_WALL_TOP = of("foundation wall to frame wall");
+    public static final JunctionKind CELLAR_SLAB_EDGE = of("cellar slab to wall");
+    public static final JunctionKind UNHEATED_BELOW_EDGE = of("floor over an unheated space");
+    public static final JunctionKind CRAWL_SPACE_EDGE = of("crawl space edge");
+    public static final JunctionKind STEPPED_FOOTING = of("stepped footing");
+    public static final JunctionKind OUTSIDE_CORNER = of("outside corner");
+    public static final JunctionKind INSIDE_CORNER = of("inside corner");
+    public static final JunctionKind INTERMEDIATE_FLOOR = of("intermediate floor");
+    public static final JunctionKind PARTY_WALL = of("party wall");
+    public static final JunctionKind WALL_THICKNESS_CHANGE = of("change of wall thickness");
+    public static final JunctionKind OVERHANG_EDGE = of("overhang edge");
+    public static final JunctionKind WALL_UNDER_OVERHANG = of("wall under an overhang");
+    public static final JunctionKind UNHEATED_NEIGHBOUR = of("unheated neighbour");
+    public static final JunctionKind JAMB = of("jamb");
+    public static final JunctionKind HEAD = of("head");
+    public static final JunctionKind SILL = of("sill");
+    public static final JunctionKind EAVES_COLD_LOFT = of("eaves under a cold loft");
+    public static final JunctionKind EAVES = of("eaves of an insulated roof");
+    public static final JunctionKind VERGE = of("verge");
+    public static final JunctionKind GABLE_COLD_LOFT = of("gable under a cold loft");
+    public static final JunctionKind RIDGE = of("ridge");
+    public static final JunctionKind HIP = of("hip");
+    public static final JunctionKind VALLEY = of("valley");
+    public static final JunctionKind KNEE_WALL = of("knee wall");
+    public static final JunctionKind DORMER_CHEEK = of("dormer cheek");
+    public static final JunctionKind ROOFLIGHT = of("rooflight");
+    public static final JunctionKind FLAT_ROOF_EDGE = of("flat roof edge");
+    public static final JunctionKind PARAPET = of("parapet");
+    public static final JunctionKind WALL_TO_TERRACE = of("wall to terrace");
+    public static final JunctionKind TERRACE_EDGE = of("terrace edge over a room");
+    public static final JunctionKind TERRACE_TO_ROOF = of("terrace to roof");
+    public static final JunctionKind TERRACE_THRESHOLD = of("door threshold on a terrace");
+    public static final JunctionKind ROOF_STEP = of("step between heights");
+
+    private static final String WALL = "wall";
+
+    private final KindFile.OfJunction file;
+    private final ImmutableList<DefaultPsi> defaults;
+
+    private JunctionKind(KindFile.OfJunction file) {
+        this.file = file;
+        this.defaults = file.defaults()
+                .collect(row ->
+                        new DefaultPsi(row.row(), this, row.wall(), row.passes(), row.external(), row.internal()));
+    }
+
+    /** How reports say where an edge of a kind is. */
+    public enum Whereabouts {
+        /** The side, and what meets what. */
+        MEETING,
+        /** The two surfaces it lies between. */
+        BETWEEN,
+        /** The corner of the house and the storey. */
+        CORNER,
+        /** The two surfaces and the storey. */
+        INSIDE_CORNER,
+        /** The side and the storeys above and below. */
+        STOREYS
+    }
+
+    /**
+     * A junction a builder would build, for looking at options before there is a house.
+     *
+     * @param first build-up, as the file of typical build-ups names it
+     * @param second build-up; empty where the kind has one surface
+     * @param angle degrees between the surfaces, measured indoors
+     * @param beyond what lies behind the first surface; empty for open air, or the ground where the section stands in it
+     * @param beyondSecond what lies behind the second
+     * @param floor thickness of the internal floor that meets it, m; 0 without
+     * @param upstand height of the parapet, m; 0 without
+     */
+    @Noun("a typical junction")
+    public record Typical(
+            String first,
+            Optional<String> second,
+
+            @Unit(Dimension.ANGLE) @Bounds(atLeast = "10 °", atMost = "350 °")
+            double angle,
+
+            Optional<Exposure> beyond,
+            Optional<Exposure> beyondSecond,
+
+            @Default("0 mm") @Unit(Dimension.THICKNESS) @Bounds(atLeast = "0 mm", atMost = "1 m")
+            double floor,
+
+            @Default("0 mm") @Unit(Dimension.THICKNESS) @Bounds(atLeast = "0 mm", atMost = "2 m")
+            double upstand) {}
+
+    /** Every kind, in its order. */
+    public static ImmutableList<JunctionKind> all() {
+        return ALL;
+    }
+
+    /**
+     * The kind of this plain name.
+     *
+     * @throws IllegalArgumentException where there is none
+     */
+    public static JunctionKind of(String label) {
+        return ALL.detectOptional(each -> each.label().equals(label))
+                .orElseThrow(() -> new IllegalArgumentException("no kind of junction is called \"" + label
+                        + "\"; there are: " + ALL.collect(JunctionKind::label).makeString(", ")));
     }
 
     @Override
     public String label() {
-        return label;
+        return file.label();
+    }
+
+    /** Its place among the kinds, from 0. */
+    public int ordinal() {
+        return ALL.indexOf(this);
     }
 
     /** What the first band is called in a detail file. */
     public String first() {
-        return first;
+        return file.first();
     }
 
     /** What the second band is called in a detail file. */
     public String second() {
-        return second;
+        return file.second();
+    }
+
+    /** The bands whose layers a drawing may paint, by name: those with a build-up. */
+    public ImmutableList<String> bands() {
+        return form().twoBuildUps() ? Lists.immutable.of(first(), besideFirst()) : Lists.immutable.of(first());
+    }
+
+    /** The keys of ranges, first axis first. */
+    public ImmutableList<String> axes() {
+        return form().meeting() == KindForm.Meeting.END_TO_END
+                ? Lists.immutable.of("across", "along")
+                : Lists.immutable.of(first(), besideFirst());
+    }
+
+    /** What the second band's lines are called: a door stands in the place of a wall. */
+    private String besideFirst() {
+        return form().second() == KindForm.Second.DOOR ? WALL : second();
+    }
+
+    /** Which way the surfaces of {@link #bands()} look. */
+    public ImmutableList<Facing> faces() {
+        return file.faces();
+    }
+
+    public KindForm form() {
+        return file.form();
+    }
+
+    public Whereabouts where() {
+        return file.where();
+    }
+
+    @Override
+    public ImmutableList<String> holdPoints() {
+        return file.holdPoints();
+    }
+
+    public Typical typical() {
+        return file.typical();
+    }
+
+    /** Whether a seam of this kind that a house file lists runs up its surface, not across. */
+    public boolean uprightSeam() {
+        return file.uprightSeam();
+    }
+
+    /** Whether the roof's parapet stands on it. */
+    public boolean parapet() {
+        return file.parapet();
+    }
+
+    /** Its rows in the table of ISO 14683. */
+    public ImmutableList<DefaultPsi> defaults() {
+        return defaults;
+    }
+
+    /** In their order. */
+    @Override
+    public int compareTo(JunctionKind other) {
+        return Integer.compare(ordinal(), other.ordinal());
+    }
+
+    /** From the name, so that no order of a set changes from run to run. */
+    @Override
+    public int hashCode() {
+        return label().hashCode();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other;
+    }
+
+    @Override
+    public String toString() {
+        return label();
     }
 }

@@ -23,6 +23,11 @@ public record Layer(
         Optional<Taper> taper,
         ImmutableSet<Control> controls) {
 
+    /** The same layer at another thickness, m. */
+    public Layer thick(double other) {
+        return new Layer(material, other, role, framing, air, taper, controls);
+    }
+
     /** Whether its material insulates and its thickness counts. */
     public boolean canHoldHeat() {
         return material.insulates() && role != Role.MEMBRANE;

@@ -1,25 +1,73 @@
 package coldseam.envelope;
 
-/** The kinds of thing that go through a surface's insulation at a point. */
-public enum PointKind implements BridgeKind {
-    FASTENER("fastener through boards"),
-    ANCHOR_BOLT("anchor bolt"),
-    STEEL_POST("steel post"),
-    TIMBER_POST("timber post"),
-    COLUMN("column"),
-    BRACKET("bracket"),
-    CLADDING_BRACKET("cladding bracket"),
-    PIPE("pipe"),
-    DUCT("duct");
+import org.eclipse.collections.api.list.ImmutableList;
 
-    private final String label;
+/** A kind of thing that goes through a surface's insulation at a point: all that it decides, read from its file. */
+public final class PointKind implements BridgeKind {
 
-    PointKind(String label) {
-        this.label = label;
+    private static final ImmutableList<PointKind> ALL =
+            KindFile.all("points", KindFile.OfPoint.class).collect(PointKind::new);
+
+    private final KindFile.OfPoint file;
+
+    private PointKind(KindFile.OfPoint file) {
+        this.file = file;
+    }
+
+    /** Every kind, in its order. */
+    public static ImmutableList<PointKind> all() {
+        return ALL;
+    }
+
+    /**
+     * The kind of this plain name.
+     *
+     * @throws IllegalArgumentException where there is none
+     */
+    public static PointKind of(String label) {
+        return ALL.detectOptional(each -> each.label().equals(label))
+                .orElseThrow(() -> new IllegalArgumentException("no kind of point is called \"" + label
+                        + "\"; there are: " + ALL.collect(PointKind::label).makeString(", ")));
     }
 
     @Override
     public String label() {
-        return label;
+        return file.label();
+    }
+
+    /** The build-up it usually goes through, as the file of typical build-ups names it. */
+    public String typical() {
+        return file.typical();
+    }
+
+    /** Which way the surface looks that it usually goes through. */
+    public Facing faces() {
+        return file.faces();
+    }
+
+    @Override
+    public ImmutableList<String> holdPoints() {
+        return file.holdPoints();
+    }
+
+    /** Whether the U of an assembly by ISO 6946 may hold things of this kind already. */
+    public boolean countedInU() {
+        return file.countedInU();
+    }
+
+    /** From the name, so that no order of a set changes from run to run. */
+    @Override
+    public int hashCode() {
+        return label().hashCode();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other;
+    }
+
+    @Override
+    public String toString() {
+        return label();
     }
 }

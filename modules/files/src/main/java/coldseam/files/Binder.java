@@ -17,7 +17,7 @@ import org.eclipse.collections.api.set.MutableSet;
  * Binds a tree to records, collecting every fault.
  *
  * <p>A record's components are its keys, in kebab-case. Types of components: {@code double}, {@code int},
- * {@code boolean}, {@code String}, enums (their words), records, sealed interfaces (by {@link Marked}, {@link Positional},
+ * {@code boolean}, {@code String}, enums and {@link OneOf} (their words), records, sealed interfaces (by {@link Marked}, {@link Positional},
  * {@link Short} or {@link Whole}), {@code ImmutableList}, {@code ImmutableSet}, {@code ImmutableMap} from names, a list of
  * {@link Named}, {@link Located}, {@link SourceNode} as it stands, and optional ones of all these. A component of type
  * {@link Position} is no key: it gets the place of the record. Annotations say the rest: {@link Unit}, {@link Bounds},
@@ -345,7 +345,7 @@ public final class Binder {
         String sample = ScalarBinder.unit(part)
                 .map(each -> each.examples().getFirst())
                 .orElseGet(() -> {
-                    if (inner.isEnum()) {
+                    if (Words.isListed(inner)) {
                         return Words.words(inner).makeString(" or ");
                     }
                     return part.note(Doc.class).map(Doc::value).orElse("…");

@@ -86,8 +86,8 @@ public final class JsonText {
             out.writeBoolean(flag);
         } else if (value instanceof CharSequence text) {
             out.writeString(text.toString());
-        } else if (value instanceof Enum<?> constant) {
-            out.writeString(Words.word(constant));
+        } else if (value instanceof Enum<?> || value instanceof OneOf) {
+            out.writeString(Words.word(value));
         } else if (value instanceof Record) {
             record(value, at);
         } else if (value instanceof MapIterable<?, ?> || value instanceof Map<?, ?>) {
@@ -170,7 +170,7 @@ public final class JsonText {
     }
 
     private static String key(Object key) {
-        return key instanceof Enum<?> constant ? Words.word(constant) : String.valueOf(key);
+        return key instanceof Enum<?> || key instanceof OneOf ? Words.word(key) : String.valueOf(key);
     }
 
     private void items(Iterable<?> items, String at) throws IOException {

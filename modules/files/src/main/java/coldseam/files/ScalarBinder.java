@@ -41,7 +41,7 @@ final class ScalarBinder {
             faults.add(scalar.place(), what + " is needed", scalar.shown(), "true, false", "write one of them");
             return Optional.empty();
         }
-        if (raw.isEnum()) {
+        if (Words.isListed(raw)) {
             return word(scalar, raw, what);
         }
         return text(scalar, part, what).map(each -> each);
@@ -120,10 +120,10 @@ final class ScalarBinder {
 
     private Optional<Object> word(SourceNode.Scalar scalar, Class<?> type, String what) {
         String asked = scalar.text().strip();
-        for (Object constant : type.getEnumConstants()) {
-            if (Words.word((Enum<?>) constant).equals(asked)) {
-                return Optional.of(constant);
-            }
+        Optional<?> named =
+                Words.listed(type).detectOptional(each -> Words.word(each).equals(asked));
+        if (named.isPresent()) {
+            return Optional.of(named.get());
         }
         ImmutableList<String> words = Words.words(type);
         Optional<String> near = Binder.meant(asked, words);

@@ -57,7 +57,7 @@ public final class SchemaWriter {
         }
         if (raw == boolean.class || raw == Boolean.class) {
             schema.put("type", "boolean");
-        } else if (raw.isEnum()) {
+        } else if (Words.isListed(raw)) {
             schema.put("enum", Words.words(raw));
         } else if (raw == String.class) {
             schema.put("type", "string");

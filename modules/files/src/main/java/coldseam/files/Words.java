@@ -25,8 +25,29 @@ final class Words {
         return ("aeiou".indexOf(word.charAt(0)) >= 0 ? "an " : "a ") + word;
     }
 
-    /** The constant's own {@code label()}, where its type has one, else its name in lower case with spaces. */
-    static String word(Enum<?> constant) {
+    /** Whether the values of a type are the words of a closed list. */
+    static boolean isListed(Class<?> type) {
+        return type.isEnum() || OneOf.class.isAssignableFrom(type);
+    }
+
+    /** A listed type's values, in their order. */
+    static ImmutableList<?> listed(Class<?> type) {
+        if (type.isEnum()) {
+            return Lists.immutable.with(type.getEnumConstants());
+        }
+        try {
+            return Lists.immutable.withAll((Iterable<?>) type.getMethod("all").invoke(null));
+        } catch (ReflectiveOperationException broken) {
+            throw new IllegalStateException(type + " has no public static method all()", broken);
+        }
+    }
+
+    /** The value's own {@code label()}, where its type has one, else its name in lower case with spaces. */
+    static String word(Object value) {
+        if (value instanceof OneOf one) {
+            return one.label();
+        }
+        Enum<?> constant = (Enum<?>) value;
         try {
             var label = constant.getDeclaringClass().getMethod("label");
             label.setAccessible(true);
@@ -39,6 +60,6 @@ final class Words {
     }
 
     static ImmutableList<String> words(Class<?> type) {
-        return Lists.immutable.with(type.getEnumConstants()).collect(each -> word((Enum<?>) each));
+        return listed(type).collect(Words::word);
     }
 }

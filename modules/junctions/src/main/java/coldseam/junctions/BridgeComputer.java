@@ -19,6 +19,14 @@ public interface BridgeComputer {
      */
     PointResult compute(Detail detail, PointSetup setup);
 
+    /**
+     * The same for details that another is only compared with: at a wider interval, which is on each result. It never answers
+     * from what this one has computed, so that an answer does not depend on what was asked before.
+     */
+    default BridgeComputer comparing() {
+        return this;
+    }
+
     /** Computes a detail of either. */
     default BridgeResult compute(Detail detail, BridgeSetup setup) {
         return setup instanceof PointSetup point ? compute(detail, point) : compute(detail, (JunctionSetup) setup);

@@ -26,6 +26,12 @@ public record PointSetup(
         double outdoorTemperature)
         implements BridgeSetup {
 
+    /** A surface towards outdoors with the detail's own lengths. */
+    public static PointSetup outdoors(
+            Assembly host, HeatFlow flow, double indoorTemperature, double outdoorTemperature) {
+        return new PointSetup(host, Exposure.outdoors(), flow, Optional.empty(), indoorTemperature, outdoorTemperature);
+    }
+
     @Override
     public ImmutableList<Assembly> assemblies() {
         return Lists.immutable.of(host);

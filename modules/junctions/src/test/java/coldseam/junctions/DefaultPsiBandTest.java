@@ -8,6 +8,7 @@ import coldseam.assemblies.ground.SlabOnGround;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Assembly;
+import coldseam.envelope.DefaultPsi;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
 import coldseam.junctions.compute.BridgeComputers;
@@ -86,12 +87,12 @@ class DefaultPsiBandTest {
 
     private static String drawing(DefaultPsi row) {
         String end = row.wall() == DefaultPsi.WallType.OUTSIDE ? "wall.structure.outside" : "wall.outside";
-        return switch (row.kind()) {
-            case OUTSIDE_CORNER, INSIDE_CORNER -> "- band: wall\n- band: other wall\n";
-            case INTERMEDIATE_FLOOR ->
+        return switch (row.kind().label()) {
+            case "outside corner", "inside corner" -> "- band: wall\n- band: other wall\n";
+            case "intermediate floor" ->
                 "- band: wall\n- block: slab\n  material: slab\n  wall: [away, " + end
                         + "]\n  storey floor: [storey floor.near, storey floor.far]\n";
-            case PARTITION ->
+            case "partition" ->
                 "- band: wall\n- block: inner wall\n  material: slab\n  wall: [away, " + end
                         + "]\n  partition: [partition.near, partition.far]\n";
             default ->
@@ -216,7 +217,7 @@ class DefaultPsiBandTest {
     @Test
     void rowsStandBesideTheirOwnGeometries() {
         for (String code : new String[] {"R1", "R9", "C1", "C2", "IF1", "IF2", "IF3"}) {
-            assertEquals(Optional.of(row(code)), DefaultPsi.beside(compute(row(code))), code);
+            assertEquals(Optional.of(row(code)), NearestDefaultPsi.of(compute(row(code))), code);
         }
     }
 }

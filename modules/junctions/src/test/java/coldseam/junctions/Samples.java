@@ -1,14 +1,13 @@
 package coldseam.junctions;
 
 import coldseam.envelope.Assembly;
-import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.KindForm;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
-import coldseam.junctions.kind.KindForm;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.impl.factory.Lists;
@@ -90,7 +89,7 @@ public final class Samples {
     }
 
     public static JunctionSetup setup(JunctionKind kind) {
-        KindForm form = KindForm.of(kind);
+        KindForm form = kind.form();
         Assembly first = switch (kind.first()) {
             case "roof" -> roof();
             case "deck" -> deck();
@@ -107,44 +106,22 @@ public final class Samples {
                         layer("brick", 0.77, 215, Role.STRUCTURE));
             default -> wall();
         };
-        double angle = switch (kind) {
-            case INSIDE_CORNER, WALL_TO_TERRACE, ROOF_STEP, WALL_UNDER_OVERHANG, DORMER_CHEEK -> 270;
-            case EAVES -> 130;
-            case RIDGE -> 100;
-            case HIP -> 140;
-            case VALLEY -> 220;
-            case KNEE_WALL -> 130;
-            case TERRACE_TO_ROOF -> 215;
-            case WALL_THICKNESS_CHANGE, UNHEATED_NEIGHBOUR, FOUNDATION_WALL_TOP -> 180;
-            default -> 90;
-        };
-        Exposure firstExposure = switch (kind) {
-            case EAVES_COLD_LOFT, GABLE_COLD_LOFT -> new Exposure(Exposure.Kind.UNHEATED, "loft", 0.9);
-            case UNHEATED_BELOW_EDGE -> new Exposure(Exposure.Kind.UNHEATED, "cellar", 0.6);
-            case CRAWL_SPACE_EDGE -> new Exposure(Exposure.Kind.CRAWL_SPACE, "", 0.8);
-            default -> form.ground() ? Exposure.ground() : Exposure.outdoors();
-        };
-        Exposure secondExposure = switch (kind) {
-            case PARTY_WALL -> new Exposure(Exposure.Kind.PARTY, "next door", 0);
-            case UNHEATED_NEIGHBOUR -> new Exposure(Exposure.Kind.UNHEATED, "garage", 0.8);
-            default -> Exposure.outdoors();
-        };
-        boolean floor = form.floorLines() || kind == JunctionKind.INTERMEDIATE_FLOOR;
+        JunctionSetup typical = TypicalBuild.MASONRY.setup(kind);
         return new JunctionSetup(
                 kind,
                 first,
-                form.twoSurfaces() || form.second() == KindForm.Second.DOOR ? Optional.of(second) : Optional.empty(),
-                angle,
-                firstExposure,
-                secondExposure,
+                form.twoBuildUps() ? Optional.of(second) : Optional.empty(),
+                typical.angle(),
+                typical.firstExposure(),
+                typical.secondExposure(),
                 form.framed() ? Optional.of(window()) : Optional.empty(),
-                floor ? 0.25 : 0,
-                kind == JunctionKind.PARAPET ? 0.6 : 0,
+                typical.floorThickness(),
+                typical.upstand(),
                 form.ground()
                         ? Optional.of(JunctionSetup.GroundBlock.ofStrip(2.0, 8, second.thickness()))
                         : Optional.empty(),
-                20,
-                -5);
+                typical.indoorTemperature(),
+                typical.outdoorTemperature());
     }
 
     /** The same junction in a framed house: studs and rafters with wool between, boards outside, a ventilated cladding. */

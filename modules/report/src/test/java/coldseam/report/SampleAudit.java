@@ -400,11 +400,11 @@ final class SampleAudit {
                 new PointBridges(
                         name,
                         surface.name(),
-                        Optional.of(PointKind.BRACKET),
+                        Optional.of(PointKind.of("bracket")),
                         Optional.empty(),
                         new PointBridges.Count.Number(number),
                         Maps.immutable.empty()),
-                PointKind.BRACKET,
+                PointKind.of("bracket"),
                 surface,
                 number,
                 Optional.empty(),

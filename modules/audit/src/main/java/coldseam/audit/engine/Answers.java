@@ -64,16 +64,18 @@ record Answers<Q, R>(ImmutableMap<Q, Answer<R>> all) {
         }
     }
 
-    /** The results of those that fit, in the order asked. */
-    ImmutableList<R> results(ImmutableList<Q> questions) {
-        return questions
-                .collect(all::get)
-                .select(answer -> answer != null && answer.result().isPresent())
-                .collect(answer -> answer.result().get());
+    /** What came of one; empty where it does not fit, or was not asked. */
+    Optional<R> result(Q question) {
+        return Optional.ofNullable(all.get(question)).flatMap(Answer::result);
     }
 
-    /** Why those that do not fit do not. */
-    ImmutableList<String> reasons(ImmutableList<Q> questions) {
-        return questions.flatCollect(question -> all.get(question).reasons());
+    /** The results of those that fit, in the order asked. */
+    ImmutableList<R> results(ImmutableList<Q> questions) {
+        return questions.flatCollect(question -> result(question).stream().toList());
+    }
+
+    /** Why one does not fit. */
+    ImmutableList<String> reasons(Q question) {
+        return all.get(question).reasons();
     }
 }

@@ -14,7 +14,7 @@ import coldseam.audit.Verdict;
 import coldseam.audit.rules.Facts;
 import coldseam.audit.rules.Findings;
 import coldseam.envelope.House;
-import coldseam.envelope.JunctionKind;
+import coldseam.envelope.KindForm;
 import coldseam.envelope.shell.Shell;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
@@ -67,9 +67,6 @@ public final class Auditor {
                 house,
                 shell,
                 heats.toImmutableMap(heat -> heat.surface().name(), SurfaceHeat::transmittance),
-                heats.toImmutableMap(
-                        heat -> heat.surface().name(),
-                        heat -> heat.build().map(Transmittance::corrected).orElse(0.0)),
                 sheets,
                 Lists.immutable.<BridgeRow>ofAll(junctions.rows()).newWithAll(points.rows()),
                 assemblies,
@@ -100,7 +97,7 @@ public final class Auditor {
         return junctions
                 .rows()
                 .anySatisfy(row -> row.source().computed()
-                        && row.edge().kind() != JunctionKind.BEARING_WALL_THROUGH_SLAB
+                        && row.edge().kind().form().second() != KindForm.Second.THING
                         && row.sheet()
                                 .flatMap(sheet -> sheet.result().setup().ground())
                                 .isPresent());

@@ -9,6 +9,7 @@ import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Site;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.BridgeSetup;
+import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Detail;
 import java.util.Comparator;
@@ -39,32 +40,59 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
 
     private final Site site;
     private final Answers<Question<S>, R> answers;
+
+    /** What closes gaps is printed with its psi: solved as narrowly as what is built, once it is known which it is. */
+    private final Answers<Question<S>, R> bests;
+
     private final Map<Key, BridgeSheet<R>> sheets = new LinkedHashMap<>();
 
     /**
      * Computes them.
      *
      * @param what they are, for the progress; its first letter begins the sheets' ids
-     * @param computer throws {@link coldseam.junctions.DetailDoesNotFit} where a detail does not
+     * @param computer throws {@link DetailDoesNotFit} where a detail does not
+     * @param comparing computes, at a wider interval, what others are compared with
      */
     ComputedBridges(
             String what,
             Site site,
             ImmutableList<PlannedBridge<S>> planned,
             BiFunction<Detail, S, R> computer,
+            BiFunction<Detail, S, R> comparing,
             Progress progress) {
         this.site = site;
         this.answers = Answers.compute(
                 what,
-                planned.flatCollect(each -> each.questions().newWithAll(each.comparisons())),
-                question -> computer.apply(question.detail(), question.setup()),
+                planned.flatCollect(each ->
+                        each.comparisons().newWithAll(each.question().stream().toList())),
+                question -> first(question, question.compared() ? comparing : computer),
                 progress);
         Map<Key, MutableList<PlannedBridge<S>>> groups = new LinkedHashMap<>();
         planned.forEach(each -> key(each)
                 .ifPresent(key -> groups.computeIfAbsent(key, none -> Lists.mutable.empty())
                         .add(each)));
+        this.bests = Answers.compute(
+                what + ", the best",
+                Lists.immutable
+                        .ofAll(groups.values())
+                        .flatCollect(group -> best(group.getFirst()).stream().toList()),
+                question -> first(question, computer),
+                progress);
         String letter = what.substring(0, 1).toUpperCase(Locale.ROOT);
         groups.forEach((key, group) -> sheets.put(key, sheet(letter + (sheets.size() + 1), group)));
+    }
+
+    /** The result of the first of a question's details that fits. */
+    private R first(Question<S> question, BiFunction<Detail, S, R> computer) {
+        MutableList<String> reasons = Lists.mutable.empty();
+        for (Detail detail : question.details()) {
+            try {
+                return computer.apply(detail, question.setup());
+            } catch (DetailDoesNotFit misfit) {
+                reasons.addAllIterable(misfit.reasons());
+            }
+        }
+        throw new DetailDoesNotFit(reasons.toImmutable());
     }
 
     /** In the order of their first place. */
@@ -95,7 +123,7 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
     /** Why the detail chosen for a place does not fit; empty where it does, or where none is chosen. */
     ImmutableList<String> misfits(PlannedBridge<S> planned) {
         return planned.chosen() && result(planned).isEmpty()
-                ? answers.reasons(planned.questions())
+                ? planned.question().map(answers::reasons).orElse(Lists.immutable.empty())
                 : Lists.immutable.empty();
     }
 
@@ -114,27 +142,43 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
 
     /** The result of the first candidate that fits. */
     private Optional<R> result(PlannedBridge<S> planned) {
-        return answers.results(planned.questions()).getFirstOptional();
+        return planned.question().flatMap(answers::result);
     }
 
     private Optional<Key> key(PlannedBridge<S> planned) {
         return result(planned).map(found -> new Key(found.detail(), found.setup(), planned.chosen()));
     }
 
+    /** The question of the best option of a place; none where what is there is the best. */
+    private Optional<Question<S>> best(PlannedBridge<S> planned) {
+        R result = result(planned).orElseThrow();
+        return Lists.immutable
+                .of(result)
+                .newWithAll(answers.results(planned.comparisons()))
+                .minOptional(BEST)
+                .map(BridgeResult::detail)
+                .filter(best -> !best.equals(result.detail()))
+                .map(best -> planned.about(best, false));
+    }
+
     private BridgeSheet<R> sheet(String id, MutableList<PlannedBridge<S>> places) {
         PlannedBridge<S> first = places.getFirst();
         R result = result(first).orElseThrow();
-        ImmutableList<R> options = answers.results(first.comparisons());
+        Optional<R> best = best(first).flatMap(bests::result);
+        ImmutableList<R> narrow =
+                Lists.immutable.of(result).newWithAll(best.stream().toList());
+        ImmutableList<R> options = first.options()
+                .flatCollect(detail -> narrow
+                        .detectOptional(known -> known.detail().equals(detail))
+                        .or(() -> answers.result(first.about(detail, true)))
+                        .stream()
+                        .toList());
         SurfaceHumidity humidity = SurfaceHumidity.of(
                 Math.min(1, result.temperatureFactor()), site.indoorTemperature(), site.outdoorTemperature());
         return new BridgeSheet<>(
                 id,
                 result,
-                Lists.immutable
-                        .of(result)
-                        .newWithAll(options)
-                        .minOptional(BEST)
-                        .filter(best -> !best.detail().equals(result.detail())),
+                best,
                 options,
                 places.collect(PlannedBridge::name).toImmutable(),
                 places.sumOfDouble(PlannedBridge::size),

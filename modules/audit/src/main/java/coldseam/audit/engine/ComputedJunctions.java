@@ -39,8 +39,8 @@ record ComputedJunctions(ImmutableList<BridgeSheet<JunctionResult>> sheets, Immu
                 each.candidates(),
                 catalogue.options(each.edge().kind()),
                 each.chosen()));
-        ComputedBridges<JunctionSetup, JunctionResult> computed =
-                new ComputedBridges<>("junctions", house.site(), planned, computer::compute, progress);
+        ComputedBridges<JunctionSetup, JunctionResult> computed = new ComputedBridges<>(
+                "junctions", house.site(), planned, computer::compute, computer.comparing()::compute, progress);
         return new ComputedJunctions(
                 computed.sheets(),
                 edges.zip(planned).collect(pair -> row(pair.getOne(), pair.getTwo(), computed, system)));

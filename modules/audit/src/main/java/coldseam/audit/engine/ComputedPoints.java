@@ -29,8 +29,8 @@ record ComputedPoints(ImmutableList<BridgeSheet<PointResult>> sheets, ImmutableL
             BridgeComputer computer,
             Progress progress) {
         ImmutableList<PlannedBridge<PointSetup>> planned = sets.collect(set -> planned(set, catalogue));
-        ComputedBridges<PointSetup, PointResult> computed =
-                new ComputedBridges<>("points", house.site(), planned, computer::compute, progress);
+        ComputedBridges<PointSetup, PointResult> computed = new ComputedBridges<>(
+                "points", house.site(), planned, computer::compute, computer.comparing()::compute, progress);
         return new ComputedPoints(
                 computed.sheets(),
                 sets.zip(planned).collect(pair -> row(pair.getOne(), pair.getTwo(), catalogue, computed)));

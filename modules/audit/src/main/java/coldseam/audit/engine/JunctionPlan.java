@@ -5,10 +5,8 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
-import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.OwnPsi;
-import coldseam.envelope.Selector;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
@@ -18,10 +16,8 @@ import coldseam.junctions.detail.Detail;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
-import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
-import org.eclipse.collections.api.set.MutableSet;
 
 /**
  * Which detail each edge gets, and for which setup it is computed.
@@ -58,9 +54,9 @@ final class JunctionPlan {
     }
 
     private PlannedEdge plan(Edge edge) {
-        Optional<Detail> chosen = Optional.ofNullable(house.choices().detect(choice -> matches(choice.which(), edge)))
+        Optional<Detail> chosen = Optional.ofNullable(house.choices().detect(choice -> edge.isMeantBy(choice.which())))
                 .flatMap(this::detail);
-        Optional<OwnPsi> own = Optional.ofNullable(house.ownPsi().detect(psi -> matches(psi.which(), edge)));
+        Optional<OwnPsi> own = Optional.ofNullable(house.ownPsi().detect(psi -> edge.isMeantBy(psi.which())));
         ImmutableList<Detail> candidates = chosen.isPresent()
                 ? Lists.immutable.of(chosen.get())
                 : own.isPresent() ? Lists.immutable.empty() : catalogue.options(edge.kind());
@@ -69,17 +65,6 @@ final class JunctionPlan {
 
     private Optional<Detail> detail(JunctionChoice choice) {
         return catalogue.find(choice.detail()).map(detail -> detail.with(choice.parameters()));
-    }
-
-    /** Whether a selector means this edge: any of its kinds, and all of its names beside the edge. */
-    static boolean matches(Selector selector, Edge edge) {
-        if (selector.kinds().notEmpty() && !selector.kinds().contains(edge.kind())) {
-            return false;
-        }
-        MutableSet<String> names = Sets.mutable.with(edge.first().name(), edge.name());
-        edge.second().map(Surface::name).ifPresent(names::add);
-        edge.opening().map(Opening::name).ifPresent(names::add);
-        return names.containsAll(selector.surfaces().castToList());
     }
 
     /** The setup of an edge: that of an edge before it where only a hair's breadth of angle sets them apart. */
@@ -134,8 +119,7 @@ final class JunctionPlan {
     }
 
     private double upstand(Edge edge) {
-        boolean parapet = edge.kind() == JunctionKind.PARAPET;
-        return parapet && house.body() instanceof Body.Storeys storeys
+        return edge.kind().parapet() && house.body() instanceof Body.Storeys storeys
                 ? storeys.roof().parapetHeight()
                 : 0;
     }

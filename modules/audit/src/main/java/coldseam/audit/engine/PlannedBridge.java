@@ -25,21 +25,28 @@ record PlannedBridge<S extends BridgeSetup>(
         ImmutableList<Detail> options,
         boolean chosen) {
 
-    /** A detail for a setup: what is computed once, however many places ask. */
-    record Question<S>(Detail detail, S setup) {}
+    /**
+     * Details for a setup, of which the first that fits is taken: what is computed once, however many places ask.
+     *
+     * @param compared whether another is only compared with it
+     */
+    record Question<S>(ImmutableList<Detail> details, S setup, boolean compared) {}
 
-    /** The questions of the candidates. */
-    ImmutableList<Question<S>> questions() {
-        return about(candidates);
+    /** The question of the candidates; none where nothing is to be computed. */
+    Optional<Question<S>> question() {
+        return candidates.isEmpty() ? Optional.empty() : setup.map(each -> new Question<>(candidates, each, false));
     }
 
-    /** The questions of what it is compared with; none where nothing is to be computed. */
+    /** The questions of what it is compared with, less what is chosen; none where nothing is to be computed. */
     ImmutableList<Question<S>> comparisons() {
-        return candidates.isEmpty() ? Lists.immutable.empty() : about(options);
+        return candidates.isEmpty() || setup.isEmpty()
+                ? Lists.immutable.empty()
+                : options.reject(detail -> chosen && candidates.contains(detail))
+                        .collect(detail -> about(detail, true));
     }
 
-    private ImmutableList<Question<S>> about(ImmutableList<Detail> details) {
-        return setup.map(each -> details.collect(detail -> new Question<>(detail, each)))
-                .orElse(Lists.immutable.empty());
+    /** The question of one detail for its setup. */
+    Question<S> about(Detail detail, boolean compared) {
+        return new Question<>(Lists.immutable.of(detail), setup.orElseThrow(), compared);
     }
 }

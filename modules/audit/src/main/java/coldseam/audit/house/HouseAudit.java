@@ -3,6 +3,8 @@ package coldseam.audit.house;
 import coldseam.audit.Audit;
 import coldseam.audit.engine.Auditor;
 import coldseam.audit.engine.Progress;
+import coldseam.audit.engine.Sections;
+import coldseam.envelope.Alternatives;
 import coldseam.envelope.House;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.file.house.LoadedHouse;
@@ -19,6 +21,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
  * A house that is read and checked, ready to be audited: every command, test and page comes through here, and so gets the
@@ -29,14 +32,14 @@ import java.util.function.Supplier;
  */
 public final class HouseAudit {
 
-    private final House house;
+    private final LoadedHouse loaded;
     private final String digest;
     private final Shell shell;
     private final Catalogue catalogue;
     private final Workshop workshop;
 
-    private HouseAudit(House house, String digest, Shell shell, Catalogue catalogue, Workshop workshop) {
-        this.house = house;
+    private HouseAudit(LoadedHouse loaded, String digest, Shell shell, Catalogue catalogue, Workshop workshop) {
+        this.loaded = loaded;
         this.digest = digest;
         this.shell = shell;
         this.catalogue = catalogue;
@@ -55,12 +58,13 @@ public final class HouseAudit {
         LoadedHouse loaded = HouseFile.read(path.toString(), content, workshop.known(path), workshop.knownPoints(path));
         House house = loaded.house();
         Faults faults = new Faults();
-        Optional<Catalogue> catalogue = read(() -> workshop.catalogue(house, path), faults);
+        Optional<Catalogue> catalogue =
+                read(() -> workshop.catalogue(loaded.alternatives().allNamed(house), path), faults);
         faults.throwIfAny();
         Shell shell = loaded.shell();
         LateChecks.refuse(loaded, shell, catalogue.orElseThrow());
         return new HouseAudit(
-                house, sha256(content), shell, catalogue.orElseThrow().priced(house.prices()), workshop);
+                loaded, sha256(content), shell, catalogue.orElseThrow().priced(house.prices()), workshop);
     }
 
     private static byte[] content(Path path) {
@@ -81,7 +85,42 @@ public final class HouseAudit {
 
     /** As its file describes it. */
     public House house() {
-        return house;
+        return loaded.house();
+    }
+
+    /** What might be built otherwise. */
+    public Alternatives alternatives() {
+        return loaded.alternatives();
+    }
+
+    /**
+     * The same house, changed: what its file names stands as it does, its details are the same, and what was solved for one
+     * is remembered for the other.
+     *
+     * @param changed with the same names of surfaces, openings and points
+     * @param details those that are compared, of the kinds that the house chooses a detail for
+     * @throws FileFaultException where the changed house has no shell
+     */
+    public HouseAudit changed(House changed, ImmutableSet<String> details) {
+        LoadedHouse other = loaded.changed(changed);
+        House house = loaded.house();
+        boolean sameShape = changed.body() == house.body()
+                && changed.assemblies() == house.assemblies()
+                && changed.openings() == house.openings()
+                && changed.seams() == house.seams();
+        return new HouseAudit(
+                other, digest, sameShape ? shell : other.shell(), catalogue.narrowed(changed, details), workshop);
+    }
+
+    /** The sections that audits of some houses need. */
+    public static Sections sections(Iterable<HouseAudit> houses) {
+        return Sections.of(computer -> houses.forEach(each -> new Auditor(each.catalogue, computer, ToolVersion.read())
+                .audit(each.house(), each.shell, each.digest, Progress.SILENT)));
+    }
+
+    /** Solves sections ahead, so that audits find them remembered. */
+    public void solve(Sections sections, Progress progress) {
+        sections.solve(workshop.computer(), progress);
     }
 
     /** The closed shell. */
@@ -111,10 +150,14 @@ public final class HouseAudit {
             refuseCancelled(cancelled);
             progress.at(step, done, of);
         };
-        return new Auditor(catalogue, workshop.computer(), ToolVersion.read()).audit(house, shell, digest, asked);
+        return new Auditor(catalogue, workshop.computer(), ToolVersion.read()).audit(house(), shell, digest, asked);
     }
 
-    private static void refuseCancelled(BooleanSupplier cancelled) {
+    /** Ends work that was given up.
+     *
+     * @throws CancellationException once asked to
+     */
+    public static void refuseCancelled(BooleanSupplier cancelled) {
         if (cancelled.getAsBoolean()) {
             throw new CancellationException("the audit was given up");
         }

@@ -35,6 +35,8 @@ final class LateChecks {
         loaded.ownPsi().forEach(each -> check(each.surfaces(), names, faults));
         PointChecks pointChecks = new PointChecks(shell, catalogue, faults);
         loaded.points().forEach(pointChecks::check);
+        loaded.decisions().forEach(each -> check(each.surfaces(), names, faults));
+        DecisionChecks.check(loaded, shell, catalogue, faults);
         faults.throwIfAny();
     }
 

@@ -88,7 +88,7 @@ final class PointChecks {
     /** Fasteners that the assembly's U holds already may not be listed again as points. */
     private void countedTwice(PlacedPoints places, Surface surface, Optional<PointKind> kind) {
         Optional<Assembly.Fasteners> inU = surface.assembly().flatMap(Assembly::fasteners);
-        if (kind.equals(Optional.of(PointKind.FASTENER)) && inU.isPresent()) {
+        if (kind.filter(PointKind::countedInU).isPresent() && inU.isPresent()) {
             faults.add(
                     places.name(),
                     "fasteners are counted once, in U or as points",

@@ -1,10 +1,15 @@
 package coldseam.audit.rules;
 
+import coldseam.assemblies.HeatFlow;
+import coldseam.assemblies.OuterSurface;
+import coldseam.assemblies.Transmittance;
 import coldseam.audit.AssemblyRow;
+import coldseam.audit.Audit;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeRow;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.Mould;
 import coldseam.audit.Subject;
@@ -19,6 +24,8 @@ import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
 import java.util.Optional;
+import java.util.function.Predicate;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
@@ -28,7 +35,6 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param house as read
  * @param shell of it
  * @param transmittances W/(m²·K), by the surface's name; of the ground too, where it meets that
- * @param ofAssemblies W/(m²·K), by the surface's name, of its layers alone
  * @param sheets every different bridge, junctions first
  * @param rows every edge, then every set of points
  * @param assemblies each one that is used
@@ -39,16 +45,57 @@ public record Facts(
         House house,
         Shell shell,
         ImmutableMap<String, Double> transmittances,
-        ImmutableMap<String, Double> ofAssemblies,
         ImmutableList<BridgeSheet<?>> sheets,
         ImmutableList<BridgeRow> rows,
         ImmutableList<AssemblyRow> assemblies,
         Mould mould,
         ImmutableList<TerraceLine> terraces) {
 
-    /** U of a surface's layers by ISO 6946 with the corrections that apply, without the ground, W/(m²·K). */
-    double assemblyTransmittance(Surface surface) {
-        return ofAssemblies.get(surface.name());
+    /**
+     * U of a surface's layers by ISO 6946 with the corrections that apply, without the ground, W/(m²·K).
+     *
+     * @param surface that has an assembly
+     */
+    static double assemblyTransmittance(Surface surface) {
+        return Transmittance.of(
+                        surface.assembly().orElseThrow(),
+                        HeatFlow.through(surface.normal()),
+                        OuterSurface.of(surface.exposure()))
+                .corrected();
+    }
+
+    /** What rules look at in a house that was audited. */
+    public static Facts of(Audit audit) {
+        return new Facts(
+                audit.house(),
+                audit.shell(),
+                audit.heatLoss()
+                        .lines()
+                        .select(line -> line.part() instanceof HeatLoss.Part.OfSurface)
+                        .toImmutableMap(
+                                line -> ((HeatLoss.Part.OfSurface) line.part())
+                                        .surface()
+                                        .name(),
+                                line -> line.transmittance().middle()),
+                Lists.immutable.<BridgeSheet<?>>ofAll(audit.sheets()).newWithAll(audit.pointSheets()),
+                Lists.immutable.<BridgeRow>ofAll(audit.junctions()).newWithAll(audit.points()),
+                audit.assemblies(),
+                audit.mould(),
+                audit.terraces());
+    }
+
+    /** The same of some of the bridges alone: rules judge each by itself, and the rest of the house as a whole. */
+    public Facts only(Predicate<BridgeRow> bridges) {
+        ImmutableList<BridgeRow> some = rows.select(bridges::test);
+        return new Facts(
+                house,
+                shell,
+                transmittances,
+                sheets.select(sheet -> some.anySatisfy(row -> row.isOn(sheet))),
+                some,
+                assemblies,
+                mould,
+                terraces);
     }
 
     /** The rows of a sheet. */

@@ -94,10 +94,10 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
     }
 
     private Draft draft(Facts facts, String name, ImmutableList<Surface> surfaces, Optional<Double> others) {
-        Surface worst = surfaces.maxBy(surface -> held(facts, surface) / limit(facts, surface));
+        Surface worst = surfaces.maxBy(surface -> held(surface) / limit(facts, surface));
         Found found = new Found(
                 name,
-                held(facts, worst),
+                held(worst),
                 limit(facts, worst),
                 others,
                 isOver(facts, worst),
@@ -114,7 +114,7 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
 
     /** W/K lost against the limit, or against the mean where the limit is kept. */
     private static double lost(Facts facts, Surface surface) {
-        double more = facts.assemblyTransmittance(surface) - limit(facts, surface);
+        double more = Facts.assemblyTransmittance(surface) - limit(facts, surface);
         return Math.max(0, more)
                 * SurfaceWithoutLayer.opaqueArea(facts, surface)
                 * surface.exposure().factor();
@@ -127,19 +127,18 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
                 .of(surface.use(), surface.exposure().kind());
     }
 
-    private static double held(Facts facts, Surface surface) {
+    private static double held(Surface surface) {
         Exposure exposure = surface.exposure();
         double factor = exposure.kind() == Exposure.Kind.UNHEATED ? Math.max(LEAST_FACTOR, exposure.factor()) : 1;
-        return facts.assemblyTransmittance(surface) * factor;
+        return Facts.assemblyTransmittance(surface) * factor;
     }
 
     private static boolean isOver(Facts facts, Surface surface) {
-        return held(facts, surface) > limit(facts, surface);
+        return held(surface) > limit(facts, surface);
     }
 
     private static boolean isFarBelow(Facts facts, Surface surface, Optional<Double> others) {
-        return others.filter(
-                        mean -> held(facts, surface) * facts.house().limits().meanShare() > mean)
+        return others.filter(mean -> held(surface) * facts.house().limits().meanShare() > mean)
                 .isPresent();
     }
 
@@ -147,9 +146,9 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
     private static Optional<Double> mean(Facts facts, ImmutableList<Surface> surfaces) {
         double area = surfaces.sumOfDouble(surface -> SurfaceWithoutLayer.opaqueArea(facts, surface));
         return area > 0
-                ? Optional.of(surfaces.sumOfDouble(
-                                surface -> held(facts, surface) * SurfaceWithoutLayer.opaqueArea(facts, surface))
-                        / area)
+                ? Optional.of(
+                        surfaces.sumOfDouble(surface -> held(surface) * SurfaceWithoutLayer.opaqueArea(facts, surface))
+                                / area)
                 : Optional.empty();
     }
 }

@@ -7,13 +7,10 @@ import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.Value;
 import coldseam.conduction.Interval;
-import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Limits;
 import coldseam.files.quantity.Dimension;
 import org.eclipse.collections.api.factory.Lists;
-import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
  * No bridge's psi or chi is above the limit for its kind.
@@ -26,15 +23,6 @@ import org.eclipse.collections.api.set.ImmutableSet;
 public final class TransmittanceOverLimitRule extends SheetRule {
 
     private static final double STRAIGHT = 180;
-
-    private static final ImmutableSet<JunctionKind> OPENINGS = Sets.immutable.of(
-            JunctionKind.JAMB,
-            JunctionKind.HEAD,
-            JunctionKind.SILL,
-            JunctionKind.SHUTTER_BOX,
-            JunctionKind.ROOFLIGHT,
-            JunctionKind.SLAB_THRESHOLD,
-            JunctionKind.TERRACE_THRESHOLD);
 
     /**
      * Too much heat lost.
@@ -82,7 +70,7 @@ public final class TransmittanceOverLimitRule extends SheetRule {
     private static double limit(Facts facts, BridgeSheet<?> sheet) {
         Limits limits = facts.house().limits();
         return sheet.junction()
-                .map(junction -> OPENINGS.contains(junction.setup().kind()) ? limits.openingPsi() : limits.psi())
+                .map(junction -> junction.setup().kind().form().framed() ? limits.openingPsi() : limits.psi())
                 .orElse(limits.chi());
     }
 

@@ -35,7 +35,7 @@ class JunctionPlanTest {
             .detect(edge -> edge.name().contains("slab edge") && edge.name().contains("south"));
 
     private boolean matches(ImmutableSet<JunctionKind> kinds, String... surfaces) {
-        return JunctionPlan.matches(new Selector(kinds, Lists.immutable.of(surfaces)), southSlab);
+        return southSlab.isMeantBy(new Selector(kinds, Lists.immutable.of(surfaces)));
     }
 
     @Test

@@ -3,7 +3,10 @@ package coldseam.envelope.shell;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
+import coldseam.envelope.Selector;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Sets;
+import org.eclipse.collections.api.set.MutableSet;
 
 /**
  * A junction's line: an edge shared by two surfaces, one side of an opening, or a seam the house file names.
@@ -40,4 +43,16 @@ public record Edge(
         double secondSetBack,
         String upperStorey,
         double floorThickness,
-        String place) {}
+        String place) {
+
+    /** Whether a selector means this edge: any of its kinds, and all of its names beside the edge. */
+    public boolean isMeantBy(Selector selector) {
+        if (selector.kinds().notEmpty() && !selector.kinds().contains(kind)) {
+            return false;
+        }
+        MutableSet<String> names = Sets.mutable.with(first.name(), name);
+        second.map(Surface::name).ifPresent(names::add);
+        opening.map(Opening::name).ifPresent(names::add);
+        return names.containsAll(selector.surfaces().castToList());
+    }
+}

@@ -26,19 +26,19 @@ final class Places {
     }
 
     static String of(JunctionKind kind, Surface first, Surface second) {
-        return switch (kind) {
-            case OUTSIDE_CORNER ->
+        return switch (kind.where()) {
+            case CORNER ->
                 word(first).equals(word(second)) || first.side() == Side.ABOVE || second.side() == Side.ABOVE
                         ? "corner between " + first.name() + " and " + second.name()
                         : corner(first, second) + " corner, " + first.storey();
             case INSIDE_CORNER ->
                 "inside corner between " + first.name() + " and " + second.name() + ", " + first.storey();
-            case INTERMEDIATE_FLOOR, FOUNDATION_WALL_TOP ->
+            case STOREYS ->
                 first.storey().equals(second.storey())
                         ? word(first) + " side, in the wall of the " + first.storey()
                         : word(first) + " side, between the " + first.storey() + " and the " + second.storey();
-            case RIDGE, HIP, VALLEY -> kind.label() + " between " + first.name() + " and " + second.name();
-            default ->
+            case BETWEEN -> kind.label() + " between " + first.name() + " and " + second.name();
+            case MEETING ->
                 word(second.use() == Body.Use.WALL ? second : first) + " side, " + first.storey() + ", where "
                         + noun(first) + " meets " + noun(second, first);
         };

@@ -46,7 +46,9 @@ final class Plan {
         /** The same through what hangs over the storey below. */
         CUT_OVER,
         /** Where two planes of the roof meet, or one ends. */
-        ROOF
+        ROOF,
+        /** Where the area of a lower roof ends. */
+        AREA
     }
 
     /**

@@ -28,19 +28,27 @@ final class PlanRegions {
      * @param lower index of the storey below
      * @param open true where it lies open above that storey, false where the next hangs over
      * @param step whether it is a step of the walls
+     * @param lowerRoof whether it is under the lower storey's lower roof
      * @param cells of the plan
      */
-    record Region(int lower, boolean open, boolean step, ImmutableList<Integer> cells) {}
+    record Region(int lower, boolean open, boolean step, boolean lowerRoof, ImmutableList<Integer> cells) {}
+
+    /** Whether a point of the plan lies in the area of a storey's lower roof. */
+    interface Area {
+        boolean covers(int storey, Vertex point);
+    }
 
     private final int storeys;
     private final ImmutableList<ImmutableList<StepZones>> zones;
     private final MutableList<Plan.Line> lines;
+    private final Area area;
     private Plan plan;
     private ImmutableList<Region> regions = Lists.immutable.empty();
 
-    private PlanRegions(ImmutableList<ImmutableList<StepZones.Side>> sides, MutableList<Plan.Line> lines) {
+    private PlanRegions(ImmutableList<ImmutableList<StepZones.Side>> sides, MutableList<Plan.Line> lines, Area area) {
         this.storeys = sides.size();
         this.lines = lines;
+        this.area = area;
         MutableList<ImmutableList<StepZones>> pairs = Lists.mutable.empty();
         for (int k = 0; k + 1 < storeys; k++) {
             pairs.add(Lists.immutable.of(
@@ -51,10 +59,12 @@ final class PlanRegions {
 
     /**
      * @param sides of each storey, counterclockwise
-     * @param lines the same and the jogs between them, for the plan
+     * @param lines the same and the jogs between them, and what else parts the plan
+     * @param area of lower roofs
      */
-    static PlanRegions of(ImmutableList<ImmutableList<StepZones.Side>> sides, ImmutableList<Plan.Line> lines) {
-        PlanRegions regions = new PlanRegions(sides, lines.toList());
+    static PlanRegions of(
+            ImmutableList<ImmutableList<StepZones.Side>> sides, ImmutableList<Plan.Line> lines, Area area) {
+        PlanRegions regions = new PlanRegions(sides, lines.toList(), area);
         for (int k = 0; k + 1 < regions.storeys; k++) {
             for (StepZones zone : regions.zones.get(k)) {
                 for (ImmutableList<Vertex> end : zone.ends()) {
@@ -118,7 +128,7 @@ final class PlanRegions {
         for (int c = 0; c < plan.cells().size(); c++) {
             if (plan.in(c, open ? k : k + 1) && !plan.in(c, open ? k + 1 : k)) {
                 if (zone.covers(plan.cells().get(c))) {
-                    steps.add(new Region(k, open, true, Lists.immutable.of(c)));
+                    steps.add(new Region(k, open, true, false, Lists.immutable.of(c)));
                 } else {
                     waiting.add(c);
                 }
@@ -128,9 +138,9 @@ final class PlanRegions {
         while (waiting.notEmpty()) {
             ImmutableList<Integer> cells = together(waiting, k, open);
             if (hairThin(cells)) {
-                cells.forEach(c -> steps.add(new Region(k, open, true, Lists.immutable.of(c))));
+                cells.forEach(c -> steps.add(new Region(k, open, true, false, Lists.immutable.of(c))));
             } else {
-                found.add(new Region(k, open, false, cells));
+                found.add(new Region(k, open, false, open && roofed(k, cells.getFirst()), cells));
             }
         }
         return found.withAll(steps).toImmutable();
@@ -143,12 +153,19 @@ final class PlanRegions {
             int cell = region.get(i);
             for (Plan.Bound bound : plan.beside(cell)) {
                 Integer other = bound.left() == cell ? bound.right() : bound.left();
-                if (!bound.cuts(k, open) && waiting.remove(other)) {
+                boolean alike = !open || other < 0 || roofed(k, cell) == roofed(k, other);
+                if (!bound.cuts(k, open) && alike && waiting.remove(other)) {
                     region.add(other);
                 }
             }
         }
         return region.toSortedList().toImmutable();
+    }
+
+    private boolean roofed(int k, int cell) {
+        return area.covers(
+                k,
+                Plan.vertex(plan.cells().get(cell).polygon().getInteriorPoint().getCoordinate()));
     }
 
     private boolean hairThin(ImmutableList<Integer> cells) {

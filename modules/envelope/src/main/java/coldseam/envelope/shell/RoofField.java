@@ -4,8 +4,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.set.MutableSet;
 
 /**
  * Heights of sloping planes over the plan: one at each node for all planes that meet there.
@@ -18,57 +20,70 @@ final class RoofField {
     /** Lattice units of height within which planes meet: the plan's reach up the steepest slope, and to spare. */
     private static final long MEET = 10 * Vertex.ONE;
 
-    private final Plan plan;
-    private final ImmutableList<Optional<RoofForm>> forms;
-    private final MutableList<Optional<RoofForm.Plane>> planes = Lists.mutable.empty();
+    /** A plane over a cell. */
+    private record Placed(RoofForm form, RoofForm.Plane plane) {
+
+        long at(Vertex node) {
+            return form.height(plane, node);
+        }
+    }
+
+    /** What slopes over a storey in a cell of the plan, if anything does. */
+    interface Forms {
+        Optional<RoofForm> over(int cell, int storey);
+    }
+
+    private final MutableList<Map<Integer, Placed>> planes = Lists.mutable.empty();
     private final Map<Vertex, MutableList<Long>> heights = new TreeMap<>();
 
-    /**
-     * @param forms for each storey what slopes over it where no other storey does
-     */
-    RoofField(Plan plan, ImmutableList<Optional<RoofForm>> forms) {
-        this.plan = plan;
-        this.forms = forms;
+    RoofField(Plan plan, int storeys, Forms forms) {
+        MutableSet<RoofForm> all = Sets.mutable.empty();
         for (int c = 0; c < plan.cells().size(); c++) {
             Vertex inside =
                     Plan.vertex(plan.cells().get(c).polygon().getInteriorPoint().getCoordinate());
-            planes.add(form(c).map(form -> form.at(inside)));
+            Map<Integer, Placed> here = new TreeMap<>();
+            for (int k = 0; k < storeys; k++) {
+                if (plan.in(c, k)) {
+                    int storey = k;
+                    forms.over(c, k).ifPresent(form -> {
+                        here.put(storey, new Placed(form, form.at(inside)));
+                        all.add(form);
+                    });
+                }
+            }
+            planes.add(here);
         }
-        ImmutableList<Vertex> corners =
-                forms.flatCollect(form -> form.map(RoofForm::nodes).orElse(Lists.immutable.empty()));
+        ImmutableList<Long> eaves = all.collect(RoofForm::eaves).toSortedList().toImmutable();
+        ImmutableList<Vertex> corners = all.flatCollect(RoofForm::nodes, Lists.mutable.<Vertex>empty())
+                .toSortedList()
+                .toImmutable();
         for (int c = 0; c < planes.size(); c++) {
-            for (Plan.Bound bound : planes.get(c).isPresent() ? plan.beside(c) : Lists.immutable.<Plan.Bound>empty()) {
-                heights.computeIfAbsent(bound.from(), v -> anchors(v, corners)).add(raw(c, bound.from()));
-                heights.computeIfAbsent(bound.to(), v -> anchors(v, corners)).add(raw(c, bound.to()));
+            for (Placed placed : planes.get(c).values()) {
+                for (Plan.Bound bound : plan.beside(c)) {
+                    for (Vertex node : new Vertex[] {bound.from(), bound.to()}) {
+                        heights.computeIfAbsent(node, v -> anchors(v, eaves, corners))
+                                .add(placed.at(node));
+                    }
+                }
             }
         }
     }
 
-    private MutableList<Long> anchors(Vertex node, ImmutableList<Vertex> corners) {
-        MutableList<Long> near = Lists.mutable.empty();
-        forms.forEach(form -> form.ifPresent(f -> near.add(f.eaves())));
+    private static MutableList<Long> anchors(Vertex node, ImmutableList<Long> eaves, ImmutableList<Vertex> corners) {
+        MutableList<Long> near = eaves.toList();
         corners.select(corner -> corner.at(0).minus(node).length() <= 2 * Vertex.ONE)
                 .forEach(corner -> near.add(corner.z()));
         return near;
     }
 
-    private Optional<RoofForm> form(int cell) {
-        int top = plan.cells().get(cell).storeys().length() - 1;
-        return top < 0 ? Optional.empty() : forms.get(top);
+    /** The plane over a storey in a cell; empty where none slopes there. */
+    Optional<RoofForm.Plane> plane(int cell, int storey) {
+        return Optional.ofNullable(planes.get(cell).get(storey)).map(Placed::plane);
     }
 
-    private long raw(int cell, Vertex node) {
-        return form(cell).orElseThrow().height(planes.get(cell).orElseThrow(), node);
-    }
-
-    /** The plane over a cell; empty where none slopes there. */
-    Optional<RoofForm.Plane> plane(int cell) {
-        return planes.get(cell);
-    }
-
-    /** z of the plane over a cell at a node beside it. */
-    long at(int cell, Vertex node) {
-        return first(node, first(node, raw(cell, node)));
+    /** z of the plane over a storey in a cell, at a node beside it. */
+    long at(int cell, int storey, Vertex node) {
+        return first(node, first(node, planes.get(cell).get(storey).at(node)));
     }
 
     /** The first of all heights at a node, corners before planes, that one meets. */

@@ -6,9 +6,12 @@ import coldseam.envelope.House;
 import coldseam.envelope.Point2;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.locationtech.jts.geom.Coordinate;
 
 /**
  * The planes that cover a storey from above.
@@ -66,30 +69,72 @@ final class RoofForm {
      */
     static Optional<RoofForm> of(
             House house, Body.Roof roof, Body.Storey storey, Footprint outer, long top, ShellFaults faults) {
+        return of(
+                house,
+                roof,
+                storey,
+                outer,
+                top,
+                why -> faults.add(
+                        ShellFault.Part.ROOF,
+                        "",
+                        "Roof: a %s roof cannot be built over \"%s\": %s.",
+                        roof.form().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                        storey.name(),
+                        why));
+    }
+
+    private static Optional<RoofForm> of(
+            House house, Body.Roof roof, Body.Storey storey, Footprint outer, long top, Consumer<String> refused) {
         ImmutableList<Body.RoofSide> rises = rises(roof, storey.footprint());
         Optional<Assembly> assembly = roof.assembly().map(house.assemblies()::get);
         double beyond = Footprint.beyondStructure(assembly);
         if (flatTop(roof)) {
             return Optional.of(new RoofForm(roof, outer, rises, Optional.empty(), top + Vertex.height(beyond)));
         }
-        Optional<String> fault = jogs(outer);
+        boolean mono = roof.form() == Body.Roof.Form.MONO_PITCH;
+        Optional<String> fault = mono ? Optional.empty() : jogs(outer);
         long eaves = top + Vertex.height(eaves(house, storey, rises, beyond));
         Optional<RoofSkeleton> skeleton = Optional.empty();
-        if (fault.isEmpty() && roof.form() == Body.Roof.Form.MONO_PITCH) {
+        if (mono) {
             fault = notLowest(new RoofForm(roof, outer, rises, skeleton, eaves));
         } else if (fault.isEmpty()) {
             skeleton = Optional.of(
                     RoofSkeleton.of(outer.corners(), rises.collect(RoofForm::stages), Double.POSITIVE_INFINITY));
             fault = skeleton.get().failure();
         }
-        fault.ifPresent(why -> faults.add(
-                ShellFault.Part.ROOF,
-                "",
-                "Roof: a %s roof cannot be built over \"%s\": %s.",
-                roof.form().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-                storey.name(),
-                why));
+        fault.ifPresent(refused);
         return fault.isEmpty() ? Optional.of(new RoofForm(roof, outer, rises, skeleton, eaves)) : Optional.empty();
+    }
+
+    /**
+     * The one slope over what lies open above a storey, or none where a fault was added.
+     *
+     * @param floor m, z of the storey's floor
+     */
+    static Optional<RoofForm> of(
+            House house, Body.LowerRoof lower, Body.Storey storey, Footprint outer, double floor, ShellFaults faults) {
+        Body.Roof roof = new Body.Roof(
+                Body.Roof.Form.MONO_PITCH,
+                false,
+                Optional.of(lower.assembly()),
+                lower.wall(),
+                lower.pitch(),
+                lower.lowSide(),
+                0,
+                OptionalDouble.empty());
+        return of(
+                house,
+                roof,
+                storey,
+                outer,
+                Vertex.height(floor + lower.eaves()),
+                why -> faults.add(
+                        ShellFault.Part.STOREY,
+                        storey.name(),
+                        "Storey \"%s\": its lower roof cannot be built: %s.",
+                        storey.name(),
+                        why));
     }
 
     private static Optional<String> jogs(Footprint outer) {
@@ -261,7 +306,21 @@ final class RoofForm {
 
     /** Lattice units inwards of a side's line. */
     private double inwards(int side, Vertex point) {
-        Vertex along = along(corners, side);
-        return along.cross(point.at(0).minus(corners.get(side))).z() / along.length();
+        int start = sides.indexOf(side);
+        Vertex along = along(corners, start);
+        return along.cross(point.at(0).minus(corners.get(start))).z() / along.length();
+    }
+
+    /** A point of the plan over which a single slope has the eaves' height, m. */
+    Coordinate foot() {
+        var foot = corners.get(sides.indexOf(roof.lowSide())).point();
+        return new Coordinate(foot.x(), foot.y());
+    }
+
+    /** How much a single slope rises for each unit east and north. */
+    Coordinate rise() {
+        Vertex along = along(corners, sides.indexOf(roof.lowSide()));
+        double steep = Math.tan(Math.toRadians(roof.pitch())) / along.length();
+        return new Coordinate(-along.y() * steep, along.x() * steep);
     }
 }

@@ -1,7 +1,6 @@
 package coldseam.envelope.shell;
 
 import coldseam.envelope.House;
-import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Seam;
 import java.util.Optional;
@@ -56,8 +55,7 @@ final class Seams {
         Point3 across = Math.hypot(normal.x(), normal.y()) < 0.01
                 ? new Point3(1, 0, 0)
                 : Vectors.unit(Vectors.cross(Vectors.UP, normal));
-        boolean upright = seam.kind() == JunctionKind.PARTITION || seam.kind() == JunctionKind.PARTY_WALL;
-        Point3 along = upright ? Vectors.cross(normal, across) : across;
+        Point3 along = seam.kind().uprightSeam() ? Vectors.cross(normal, across) : across;
         Point3 middle = Vectors.mean(surface.outline());
         double low = surface.outline().collectDouble(p -> Vectors.dot(p, along)).min();
         double high =

@@ -57,11 +57,11 @@ final class StoreyFacets {
         if (laid.isEmpty()) {
             return Optional.empty();
         }
+        forms = laid.get().forms();
         regions = laid.get().regions();
         plan = regions.plan();
         levels = StoreyLevels.of(body, find(body.base().assembly()), lookup());
-        forms = laid.get().forms();
-        field = new RoofField(plan, forms);
+        field = new RoofField(plan, count, this::formOver);
         roof = new StoreyRoof(house, body, plan, levels, forms.getLast().orElseThrow(), field);
         ImmutableList<ImmutableList<WallPieces.Span>> spans = spans();
         if (faults.notEmpty()) {
@@ -72,7 +72,7 @@ final class StoreyFacets {
         addLevelFaces();
         facets.addAllIterable(gables);
         facets.addAllIterable(roof.slopes(house(count - 1)));
-        new StoreySections(laid.get().moved(), regions, levels, facets.toImmutable()).check(forms.getLast());
+        new StoreySections(laid.get().moved(), regions, levels, facets.toImmutable(), tops()).check(forms.getLast());
         MutableList<BodyFacets.Above> storeys = Lists.mutable.empty();
         for (int k = 0; k < count; k++) {
             double takeOver = k + 1 < count
@@ -93,15 +93,36 @@ final class StoreyFacets {
         return name.map(house.assemblies()::get);
     }
 
-    private Optional<Assembly> terraceAssembly(int storey) {
-        return find(body.storeys().get(storey).terrace());
+    private Optional<Assembly> assembly(PlanRegions.Region open) {
+        Body.Storey storey = body.storeys().get(open.lower());
+        return find(open.lowerRoof() ? storey.lowerRoof().map(Body.LowerRoof::assembly) : storey.terrace());
+    }
+
+    /** What lies flat and open above a storey. */
+    private ImmutableList<PlanRegions.Region> flat(int storey) {
+        return regions.beside(storey, true, false)
+                .reject(region -> region.lowerRoof() && forms.get(storey).isPresent());
+    }
+
+    private Optional<PlanRegions.Region> open(int storey, int cell) {
+        return regions.beside(storey, true, false)
+                .detectOptional(region -> region.cells().contains(cell));
+    }
+
+    private Optional<RoofForm> formOver(int cell, int storey) {
+        boolean covered = storey + 1 == count
+                || open(storey, cell).map(PlanRegions.Region::lowerRoof).orElse(false);
+        return covered ? forms.get(storey) : Optional.empty();
     }
 
     private StoreyLevels.Lookup lookup() {
         return new StoreyLevels.Lookup() {
             @Override
             public Optional<Assembly> terrace(int storey) {
-                return terraceAssembly(storey);
+                return flat(storey)
+                        .collect(region -> assembly(region))
+                        .maxByOptional(Footprint::thickness)
+                        .orElse(Optional.empty());
             }
 
             @Override
@@ -111,7 +132,7 @@ final class StoreyFacets {
 
             @Override
             public boolean hasTerrace(int storey) {
-                return regions.beside(storey, true, false).notEmpty();
+                return flat(storey).notEmpty();
             }
 
             @Override
@@ -135,7 +156,8 @@ final class StoreyFacets {
                 }
                 long bottom = first == 0 ? levels.underside() : faceLevel(first - 1, false, c);
                 long top = k + 1 == count ? WallPieces.ROOF : faceLevel(k, true, c);
-                if (bottom >= top) {
+                long lowest = top == WallPieces.ROOF ? lowest(c, k) : top;
+                if (bottom >= lowest) {
                     faults.add(
                             ShellFault.Part.STOREY,
                             body.storeys().get(first).name(),
@@ -143,7 +165,7 @@ final class StoreyFacets {
                                     + " at %.4f m and %.4f m. Check its height and the assemblies below and above.",
                             body.storeys().get(first).name(),
                             Vertex.metres(bottom),
-                            Vertex.metres(top));
+                            Vertex.metres(lowest));
                 }
                 spans.add(new WallPieces.Span(bottom, top, first, k));
             }
@@ -158,7 +180,21 @@ final class StoreyFacets {
         if (step) {
             return levels.takeOver().get(storey);
         }
-        return (open ? levels.terraces() : levels.overhangs()).get(storey);
+        return open
+                ? open(storey, cell)
+                        .map(region -> formOver(cell, storey).isPresent()
+                                ? WallPieces.ROOF
+                                : levels.flat(storey, assembly(region)))
+                        .orElseThrow()
+                : levels.overhangs().get(storey);
+    }
+
+    /** z of the lowest corner of what slopes over a storey in a cell. */
+    private long lowest(int cell, int storey) {
+        return plan.beside(cell)
+                .flatCollect(bound -> Lists.immutable.of(bound.from(), bound.to()))
+                .collectLong(node -> field.at(cell, storey, node))
+                .min();
     }
 
     private void addBase() {
@@ -196,7 +232,8 @@ final class StoreyFacets {
         MutableList<Facet> steps = Lists.mutable.empty();
         outlines.forEach((owner, list) -> {
             if (owner.part() == WallPieces.Part.GABLE) {
-                list.forEach(outline -> gables.add(roof.gable(owner, outline)));
+                list.forEach(outline -> gables.add(
+                        owner.storey() + 1 == count ? roof.gable(owner, outline) : besideRoof(owner, outline)));
                 return;
             }
             // Beside walls a hair out of line a strip may be left that hangs together with nothing.
@@ -256,6 +293,23 @@ final class StoreyFacets {
                 traits(owner.storey(), mark));
     }
 
+    /** A wall that only a lower roof's own height leaves upright. */
+    private Facet besideRoof(WallPieces.Owner owner, ImmutableList<Vertex> outline) {
+        Body.Storey storey = body.storeys().get(owner.storey());
+        Body.LowerRoof lower = storey.lowerRoof().orElseThrow();
+        Optional<String> low = storey.walls().get(lower.lowSide()).assembly();
+        Optional<Assembly> assembly = find(lower.wall().isPresent() ? lower.wall() : low);
+        return new Facet(
+                "wall beside the lower roof over " + storey.name(),
+                Body.Use.WALL,
+                assembly,
+                Exposure.outdoors(),
+                outline,
+                Footprint.thickness(assembly),
+                assembly.isEmpty(),
+                traits(owner.storey(), Facet.Mark.NONE));
+    }
+
     private Facet step(String name, int storey, ImmutableList<Vertex> outline, double inset) {
         return new Facet(
                 name,
@@ -276,8 +330,9 @@ final class StoreyFacets {
             double rise = Vertex.metres(
                     levels.takeOver().get(k) - levels.takeOverInside().get(k));
             MutableList<Facet> open = Lists.mutable.empty();
+            MutableList<Facet> roofed = Lists.mutable.empty();
             for (PlanRegions.Region region : regions.beside(k, true, false)) {
-                open.add(terrace(k, outline(region, levels.terraces().get(k))));
+                (region.lowerRoof() ? roofed : open).add(openFace(region));
             }
             MutableList<Facet> over = Lists.mutable.empty();
             for (PlanRegions.Region region : regions.beside(k, false, false)) {
@@ -294,6 +349,7 @@ final class StoreyFacets {
             }
             String deck = below.terraceIsWalkedOn() ? "terrace over " : "lower roof over ";
             facets.addAllIterable(FacetNames.apart(open, deck + below.name(), house(k + 1)));
+            facets.addAllIterable(FacetNames.apart(roofed, "lower roof over " + below.name(), house(k + 1)));
             facets.addAllIterable(FacetNames.apart(over, "overhang under " + above.name(), house(k)));
             facets.addAllIterable(
                     FacetNames.apart(steps, "step between " + below.name() + " and " + above.name(), house(k)));
@@ -310,10 +366,19 @@ final class StoreyFacets {
         return Plan.vertex(Plan.polygon(outline).getCentroid().getCoordinate());
     }
 
-    private Facet terrace(int storey, ImmutableList<Vertex> outline) {
-        Optional<Assembly> assembly = terraceAssembly(storey);
-        boolean walked = body.storeys().get(storey).terraceIsWalkedOn();
-        boolean parapet = !walked && body.roof().parapetHeight() > 0;
+    /** A terrace or a lower roof. */
+    private Facet openFace(PlanRegions.Region region) {
+        int storey = region.lower();
+        Optional<Assembly> assembly = assembly(region);
+        boolean walked = !region.lowerRoof() && body.storeys().get(storey).terraceIsWalkedOn();
+        int first = region.cells().getFirst();
+        boolean slopes = formOver(first, storey).isPresent();
+        boolean parapet = !walked && !slopes && body.roof().parapetHeight() > 0;
+        ImmutableList<Vertex> outline = slopes
+                ? PlanRings.everyNode(plan, region.cells())
+                        .only()
+                        .collect(node -> node.at(field.at(first, storey, node)))
+                : outline(region, levels.flat(storey, assembly));
         return new Facet(
                 "",
                 walked ? Body.Use.TERRACE : Body.Use.ROOF,
@@ -336,6 +401,20 @@ final class StoreyFacets {
                 Footprint.thickness(assembly),
                 assembly.isEmpty(),
                 traits(storey, Facet.Mark.NONE));
+    }
+
+    /** What lies open above each storey but the top one, as its file says: for the second reckoning. */
+    private ImmutableList<StoreySections.Lower> tops() {
+        return body.storeys().take(count - 1).collectWithIndex((storey, k) -> {
+            Optional<Assembly> roof =
+                    storey.lowerRoof().map(Body.LowerRoof::assembly).map(house.assemblies()::get);
+            return new StoreySections.Lower(
+                    levels.flat(k, find(storey.terrace())),
+                    levels.flat(k, roof),
+                    storey.lowerRoof().isPresent(),
+                    storey.lowerRoof().flatMap(Body.LowerRoof::area),
+                    forms.get(k));
+        });
     }
 
     private static String say(String format, Object... values) {

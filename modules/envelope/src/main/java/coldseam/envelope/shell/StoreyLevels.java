@@ -28,7 +28,8 @@ import org.eclipse.collections.api.list.MutableList;
  * </ul>
  *
  * @param floors z of each storey's floor
- * @param terraces z of the outer face of what lies open above each storey
+ * @param ceilings m, z of the inner face of what lies flat and open above each storey
+ * @param terraces z of the outer face of what lies flat and open above each storey, the thicker where there are two
  * @param overhangs z of the outer face of what hangs over each storey
  * @param takeOver z where the next storey's walls take over, outer faces
  * @param takeOverInside z of the same line on the inner faces
@@ -37,6 +38,7 @@ import org.eclipse.collections.api.list.MutableList;
  */
 record StoreyLevels(
         ImmutableList<Long> floors,
+        ImmutableList<Double> ceilings,
         ImmutableList<Long> terraces,
         ImmutableList<Long> overhangs,
         ImmutableList<Long> takeOver,
@@ -47,13 +49,13 @@ record StoreyLevels(
     /** What the levels depend on beside heights. */
     interface Lookup {
 
-        /** What lies open above a storey. */
+        /** What lies flat and open above a storey: the thicker where there are two. */
         Optional<Assembly> terrace(int storey);
 
         /** What hangs over the air under a storey. */
         Optional<Assembly> overhang(int storey);
 
-        /** Whether the next storey leaves part of this one open, as more than a step. */
+        /** Whether the next storey leaves part of this one open under something flat, as more than a step. */
         boolean hasTerrace(int storey);
 
         /** Whether the next storey hangs over, as more than a step. */
@@ -62,6 +64,7 @@ record StoreyLevels(
 
     static StoreyLevels of(Body.Storeys body, Optional<Assembly> base, Lookup lookup) {
         MutableList<Long> floors = Lists.mutable.empty();
+        MutableList<Double> ceilings = Lists.mutable.empty();
         MutableList<Long> terraces = Lists.mutable.empty();
         MutableList<Long> overhangs = Lists.mutable.empty();
         MutableList<Long> takeOver = Lists.mutable.empty();
@@ -77,6 +80,7 @@ record StoreyLevels(
                 double soffit = floor - Footprint.thickness(lookup.overhang(k + 1));
                 boolean terrace = lookup.hasTerrace(k) && deck <= floor;
                 boolean overhang = lookup.hasOverhang(k);
+                ceilings.add(ceiling);
                 terraces.add(Vertex.height(deck));
                 overhangs.add(Vertex.height(soffit));
                 takeOver.add(Vertex.height(terrace ? deck : overhang ? soffit : floor));
@@ -85,6 +89,7 @@ record StoreyLevels(
         }
         return new StoreyLevels(
                 floors.toImmutable(),
+                ceilings.toImmutable(),
                 terraces.toImmutable(),
                 overhangs.toImmutable(),
                 takeOver.toImmutable(),
@@ -93,9 +98,19 @@ record StoreyLevels(
                 Vertex.height(floor));
     }
 
+    /** z of the outer face of something flat that lies open above a storey. */
+    long flat(int storey, Optional<Assembly> assembly) {
+        return Vertex.height(ceilings.get(storey) + Footprint.thickness(assembly));
+    }
+
+    /** m, z of a storey's floor. */
+    static double floor(Body.Storeys body, int storey) {
+        return lowestFloor(body.base()) + body.storeys().take(storey).sumOfDouble(Body.Storey::height);
+    }
+
     /** z to which the top storey's height runs. */
     static long top(Body.Storeys body) {
-        return Vertex.height(lowestFloor(body.base()) + body.storeys().sumOfDouble(Body.Storey::height));
+        return Vertex.height(floor(body, body.storeys().size()));
     }
 
     private static double lowestFloor(Body.Base base) {

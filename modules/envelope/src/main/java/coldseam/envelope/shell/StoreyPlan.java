@@ -70,17 +70,54 @@ final class StoreyPlan {
 
     private void roofs() {
         for (int k = 0; k + 1 < count; k++) {
-            forms.add(Optional.empty());
+            int storey = k;
+            Optional<Body.LowerRoof> lower = body.storeys().get(k).lowerRoof().filter(roof -> roof.pitch() > 0);
+            forms.add(lower.flatMap(roof -> RoofForm.of(
+                    house,
+                    roof,
+                    body.storeys().get(storey),
+                    outers.get(storey),
+                    StoreyLevels.floor(body, storey),
+                    faults)));
         }
         forms.add(RoofForm.of(
                 house, body.roof(), body.storeys().getLast(), outers.getLast(), StoreyLevels.top(body), faults));
     }
 
+    /** Outlines of the areas of lower roofs, as lines of the plan. */
+    private ImmutableList<Plan.Line> areas() {
+        MutableList<Plan.Line> lines = Lists.mutable.empty();
+        for (int k = 0; k + 1 < count; k++) {
+            ImmutableList<Vertex> ring =
+                    area(k).map(outline -> outline.collect(Vertex::inPlan)).orElse(Lists.immutable.empty());
+            for (int i = 0; i < ring.size(); i++) {
+                lines.add(new Plan.Line(
+                        ring.get(i), ring.get((i + 1) % ring.size()), new Plan.Tag(Plan.Kind.AREA, k, i)));
+            }
+        }
+        return lines.toImmutable();
+    }
+
+    private Optional<ImmutableList<Point2>> area(int storey) {
+        return body.storeys().get(storey).lowerRoof().flatMap(Body.LowerRoof::area);
+    }
+
+    private boolean roofed(int storey, Vertex point) {
+        return body.storeys().get(storey).lowerRoof().isPresent()
+                && area(storey)
+                        .map(outline ->
+                                Plan.polygon(outline.collect(Vertex::inPlan)).covers(Plan.point(point)))
+                        .orElse(true);
+    }
+
     private void lay() {
         MutableList<Plan.Line> lines = lines().toList();
         forms.forEachWithIndex((form, k) -> form.ifPresent(f -> lines.addAllIterable(f.lines(k))));
+        lines.addAllIterable(areas());
         regions = PlanRegions.of(
-                Lists.immutable.fromStream(IntStream.range(0, count).mapToObj(this::sides)), lines.toImmutable());
+                Lists.immutable.fromStream(IntStream.range(0, count).mapToObj(this::sides)),
+                lines.toImmutable(),
+                this::roofed);
         plan = regions.plan();
         standing();
         buildUps();
@@ -182,7 +219,8 @@ final class StoreyPlan {
         for (int k = 0; faults.isEmpty() && k + 1 < count; k++) {
             Body.Storey below = body.storeys().get(k);
             Body.Storey above = body.storeys().get(k + 1);
-            ImmutableList<PlanRegions.Region> open = regions.beside(k, true, false);
+            ImmutableList<PlanRegions.Region> open =
+                    regions.beside(k, true, false).reject(PlanRegions.Region::lowerRoof);
             if (open.notEmpty() && below.terrace().isEmpty()) {
                 faults.add(
                         ShellFault.Part.STOREY,
@@ -192,6 +230,16 @@ final class StoreyPlan {
                         below.name(),
                         above.name(),
                         place(open));
+            }
+            Optional<Body.LowerRoof> lower = below.lowerRoof();
+            if (lower.isPresent() && regions.beside(k, true, false).noneSatisfy(PlanRegions.Region::lowerRoof)) {
+                faults.add(
+                        ShellFault.Part.STOREY,
+                        below.name(),
+                        "Storey \"%s\": its lower roof covers nothing that \"%s\" leaves open. Check the roof's area and both"
+                                + " footprints, or remove the lower roof.",
+                        below.name(),
+                        above.name());
             }
             ImmutableList<PlanRegions.Region> over = regions.beside(k, false, false);
             if (over.notEmpty() && above.overhang().isEmpty()) {

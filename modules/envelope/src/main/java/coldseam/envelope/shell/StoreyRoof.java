@@ -50,7 +50,7 @@ final class StoreyRoof {
                             cold ? Body.Use.CEILING : Body.Use.ROOF,
                             assembly,
                             exposure,
-                            rings.only().collect(node -> node.at(field.at(cells.getFirst(), node))),
+                            rings.only().collect(node -> node.at(field.at(cells.getFirst(), top, node))),
                             Footprint.thickness(assembly),
                             assembly.isEmpty(),
                             traits(parapet ? Facet.Mark.PARAPET : Facet.Mark.NONE));
@@ -70,7 +70,7 @@ final class StoreyRoof {
                 for (Plan.Bound bound : plan.beside(cell)) {
                     Integer other = bound.left() == cell ? bound.right() : bound.left();
                     if (other != Plan.OUTSIDE
-                            && field.plane(other).equals(field.plane(cell))
+                            && field.plane(other, top).equals(field.plane(cell, top))
                             && waiting.remove(other)) {
                         part.add(other);
                     }
@@ -79,7 +79,7 @@ final class StoreyRoof {
             parts.add(part.toSortedList().toImmutable());
         }
         return parts.sortThisBy(
-                        part -> field.plane(part.getFirst()).orElseThrow().side())
+                        part -> field.plane(part.getFirst(), top).orElseThrow().side())
                 .toImmutable();
     }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -47,22 +48,74 @@ final class StoreySections {
     private final StoreyLevels levels;
     private final ImmutableList<Facet> facets;
     private final ImmutableList<Polygon> polygons;
-    private final Map<Integer, Double> open = new TreeMap<>();
+    private final Map<Integer, ImmutableList<Top>> open = new TreeMap<>();
     private final Map<Integer, Double> over = new TreeMap<>();
+
+    /**
+     * What lies open above a storey.
+     *
+     * @param terrace z of what is not under the lower roof
+     * @param flat z of the lower roof where it has no slope
+     * @param roofed whether there is a lower roof
+     * @param area of the lower roof in plan, m; empty for all
+     * @param slope of the lower roof; empty where flat
+     */
+    record Lower(
+            long terrace, long flat, boolean roofed, Optional<ImmutableList<Point2>> area, Optional<RoofForm> slope) {}
+
+    /**
+     * A part of what lies open above a storey, as the footprints say.
+     *
+     * @param part in plan, m
+     * @param steps m², of steps in it
+     * @param at a point of the plan over which the height is known
+     * @param z height there, lattice units
+     * @param rise how much it rises for each unit east and north; zero for what is flat
+     */
+    private record Top(Geometry part, double steps, Coordinate at, double z, Coordinate rise) {
+
+        double area() {
+            return part.getArea() - steps;
+        }
+
+        /** m², of what of it lies over a height. */
+        double over(double height) {
+            double steep = Math.hypot(rise.x, rise.y);
+            if (part.isEmpty() || steep == 0) {
+                return part.isEmpty() || z < height ? 0 : area();
+            }
+            // The half plane beyond the line in which the slope has this height.
+            double away = (height - z) / steep * Vertex.metres(1);
+            double east = rise.x / steep;
+            double north = rise.y / steep;
+            double far = 1e4;
+            Coordinate foot = new Coordinate(at.x + away * east, at.y + away * north);
+            Coordinate[] ring = {
+                new Coordinate(foot.x - far * north, foot.y + far * east),
+                new Coordinate(foot.x + far * north, foot.y - far * east),
+                new Coordinate(foot.x + far * (north + east), foot.y + far * (north - east)),
+                new Coordinate(foot.x + far * (east - north), foot.y + far * (north + east)),
+                new Coordinate(foot.x - far * north, foot.y + far * east)
+            };
+            return OverlayNG.overlay(part, GEOMETRY.createPolygon(ring), OverlayNG.INTERSECTION, COARSE)
+                    .getArea();
+        }
+    }
 
     StoreySections(
             ImmutableList<Footprint> footprints,
             PlanRegions regions,
             StoreyLevels levels,
-            ImmutableList<Facet> facets) {
+            ImmutableList<Facet> facets,
+            ImmutableList<Lower> lower) {
         this.footprints = footprints;
         this.regions = regions;
         this.levels = levels;
         this.facets = facets;
         this.polygons = footprints.collect(StoreySections::polygon);
         for (int k = 0; k + 1 < footprints.size(); k++) {
-            open.put(k, left(k, true) - steps(k, true));
-            over.put(k, left(k, false) - steps(k, false));
+            open.put(k, tops(k, lower.get(k)));
+            over.put(k, left(k, false).getArea() - steps(k, false, step -> true));
         }
     }
 
@@ -127,20 +180,45 @@ final class StoreySections {
                 .reject(f -> f.use() == Body.Use.ROOF && level + 1 == footprints.size())
                 .sumOfDouble(f -> Math.abs(square(f.doubleArea().z()) / 2));
         require(
-                (open ? this.open : over).get(k),
+                open ? this.open.get(k).sumOfDouble(Top::area) : over.get(k),
                 found,
                 Math.max(around(k), around(k + 1)),
                 "level faces over storey " + k);
     }
 
-    /** m², of what one storey leaves of the other. */
-    private double left(int k, boolean open) {
-        Geometry both = OverlayNG.overlay(polygons.get(k), polygons.get(k + 1), OverlayNG.INTERSECTION, COARSE);
-        return polygons.get(open ? k : k + 1).getArea() - both.getArea();
+    private ImmutableList<Top> tops(int k, Lower lower) {
+        Geometry left = left(k, true);
+        Geometry roofed = lower.area()
+                .map(area -> OverlayNG.overlay(
+                        left, polygon(new Footprint(area, Lists.immutable.empty())), OverlayNG.INTERSECTION, COARSE))
+                .orElse(left);
+        Coordinate level = new Coordinate();
+        if (!lower.roofed()) {
+            return Lists.immutable.of(new Top(left, steps(k, true, step -> true), level, lower.terrace(), level));
+        }
+        Geometry rest = OverlayNG.overlay(left, roofed, OverlayNG.DIFFERENCE, COARSE);
+        Predicate<Integer> under = cell -> roofed.covers(GEOMETRY.createPoint(middle(cell)));
+        Top roof = lower.slope()
+                .map(form -> new Top(roofed, steps(k, true, under), form.foot(), form.eaves(), form.rise()))
+                .orElseGet(() -> new Top(roofed, steps(k, true, under), level, lower.flat(), level));
+        return Lists.immutable.of(roof, new Top(rest, steps(k, true, under.negate()), level, lower.terrace(), level));
     }
 
-    private double steps(int k, boolean open) {
+    private Coordinate middle(int cell) {
+        Coordinate inside =
+                regions.plan().cells().get(cell).polygon().getInteriorPoint().getCoordinate();
+        return new Coordinate(inside.x * Vertex.metres(1), inside.y * Vertex.metres(1));
+    }
+
+    /** What one storey leaves of the other. */
+    private Geometry left(int k, boolean open) {
+        return OverlayNG.overlay(
+                polygons.get(open ? k : k + 1), polygons.get(open ? k + 1 : k), OverlayNG.DIFFERENCE, COARSE);
+    }
+
+    private double steps(int k, boolean open, Predicate<Integer> which) {
         return regions.beside(k, open, true)
+                .select(step -> which.test(step.cells().getFirst()))
                 .sumOfDouble(step -> PlanRings.of(regions.plan(), step.cells()).area());
     }
 
@@ -154,14 +232,12 @@ final class StoreySections {
             if (!above && !below) {
                 expected += polygons.get(k).getArea();
                 around += around(k);
-                if (!top && height > levels.terraces().get(k)) {
-                    expected -= open.get(k);
-                }
+                expected -= top ? 0 : open.get(k).sumOfDouble(each -> each.area() - each.over(height));
                 if (k > 0 && height < levels.overhangs().get(k - 1)) {
                     expected -= over.get(k - 1);
                 }
-            } else if (below && height < levels.terraces().get(k)) {
-                expected += open.get(k);
+            } else if (below) {
+                expected += open.get(k).sumOfDouble(each -> each.over(height));
                 around += around(k);
             } else if (above && height > levels.overhangs().get(k - 1)) {
                 expected += over.get(k - 1);
@@ -181,13 +257,23 @@ final class StoreySections {
     private boolean within(int k, double height) {
         boolean over = k == 0
                 || height > levels.takeOver().get(k - 1)
-                        && height > levels.terraces().get(k - 1)
+                        && height > ends(k - 1, true)
                         && height > levels.overhangs().get(k - 1);
         boolean under = k + 1 == footprints.size()
                 || height < levels.takeOver().get(k)
-                        && height < levels.terraces().get(k)
+                        && height < ends(k, false)
                         && height < levels.overhangs().get(k);
         return over && under;
+    }
+
+    /** z to which what lies open above a storey reaches, or from which it begins. */
+    private double ends(int k, boolean highest) {
+        var heights = facets.select(f -> f.traits().level() == k)
+                .select(f -> f.use() == Body.Use.TERRACE || f.use() == Body.Use.ROOF)
+                .flatCollect(Facet::outline)
+                .collectLong(Vertex::z);
+        long none = levels.takeOver().get(k);
+        return highest ? heights.maxIfEmpty(none) : heights.minIfEmpty(none);
     }
 
     private void walls(int k, MutableList<Cut> cuts, double height) {

@@ -27,6 +27,9 @@ final class WallPieces {
      */
     record Span(long bottom, long top, int first, int last) {}
 
+    /** Lattice units of height by which two that cross at a rounded point may miss one another. */
+    private static final long CROSSING = 8;
+
     /** What part of a storey's wall a face is. */
     enum Part {
         BELOW_GROUND,
@@ -67,6 +70,32 @@ final class WallPieces {
                     Math.min(topB, Math.max(to, bottomB)),
                     first,
                     last);
+        }
+
+        /** Its heights at both ends of the bound, bottom and top: x at the one, y at the other. */
+        ImmutableList<Vertex> ends() {
+            return Lists.immutable.of(new Vertex(bottomA, bottomB, 0), new Vertex(topA, topB, 0));
+        }
+
+        /** What of it stands over a part of the bound; heights that cross there are one. */
+        Reach part(Vertex a, Vertex b, Vertex from, Vertex to) {
+            return new Reach(
+                    along(bottomA, bottomB, a, b, from),
+                    along(bottomA, bottomB, a, b, to),
+                    along(topA, topB, a, b, from),
+                    along(topA, topB, a, b, to),
+                    first,
+                    last);
+        }
+
+        private static long along(long atA, long atB, Vertex a, Vertex b, Vertex here) {
+            if (here.at(0).equals(a) || here.at(0).equals(b)) {
+                return here.at(0).equals(a) ? atA : atB;
+            }
+            Vertex whole = b.minus(a);
+            double share = here.at(0).minus(a).dot(whole) / whole.dot(whole);
+            long found = Math.round(atA + share * (atB - atA));
+            return Math.abs(found - here.z()) <= CROSSING ? here.z() : found;
         }
 
         boolean isEmpty() {
@@ -147,8 +176,8 @@ final class WallPieces {
                         .collect(span -> new Reach(
                                 span.bottom(),
                                 span.bottom(),
-                                span.top() == ROOF ? roof.at(cell, a) : span.top(),
-                                span.top() == ROOF ? roof.at(cell, b) : span.top(),
+                                span.top() == ROOF ? roof.at(cell, span.last(), a) : span.top(),
+                                span.top() == ROOF ? roof.at(cell, span.last(), b) : span.top(),
                                 span.first(),
                                 span.last()));
     }
@@ -157,11 +186,60 @@ final class WallPieces {
     private void assign(Plan.Bound bound, boolean fullOnLeft, java.util.function.Predicate<Owner> meetsGround) {
         Vertex a = fullOnLeft ? bound.from() : bound.to();
         Vertex b = fullOnLeft ? bound.to() : bound.from();
+        ImmutableList<Reach> full = reaches(fullOnLeft ? bound.left() : bound.right(), a, b);
+        ImmutableList<Reach> empty = reaches(fullOnLeft ? bound.right() : bound.left(), a, b);
+        Vertex from = a;
+        for (Vertex to : crossings(full, empty, a, b).newWith(b)) {
+            Vertex start = from;
+            assign(
+                    bound,
+                    fullOnLeft,
+                    from.at(0),
+                    to.at(0),
+                    full.collect(reach -> reach.part(a, b, start, to)),
+                    empty.collect(reach -> reach.part(a, b, start, to)),
+                    meetsGround);
+            from = to;
+        }
+    }
+
+    /** Where along a bound a height on its one hand crosses one on its other, each with that height. */
+    private static ImmutableList<Vertex> crossings(
+            ImmutableList<Reach> full, ImmutableList<Reach> empty, Vertex a, Vertex b) {
+        MutableList<Vertex> crossings = Lists.mutable.empty();
+        for (Vertex one : full.flatCollect(Reach::ends)) {
+            for (Vertex other : empty.flatCollect(Reach::ends)) {
+                double before = one.x() - other.x();
+                double after = one.y() - other.y();
+                if (Math.signum(before) * Math.signum(after) < 0) {
+                    double share = before / (before - after);
+                    crossings.add(new Vertex(
+                            Math.round(a.x() + share * (b.x() - a.x())),
+                            Math.round(a.y() + share * (b.y() - a.y())),
+                            Math.round(one.x() + share * (one.y() - one.x()))));
+                }
+            }
+        }
+        return crossings
+                .reject(v -> v.at(0).equals(a) || v.at(0).equals(b))
+                .distinctBy(v -> v.at(0))
+                .sortThisByDouble(v -> v.minus(a).at(0).dot(b.minus(a)))
+                .toImmutable();
+    }
+
+    private void assign(
+            Plan.Bound bound,
+            boolean fullOnLeft,
+            Vertex a,
+            Vertex b,
+            ImmutableList<Reach> heated,
+            ImmutableList<Reach> taken,
+            java.util.function.Predicate<Owner> meetsGround) {
         int full = fullOnLeft ? bound.left() : bound.right();
         int empty = fullOnLeft ? bound.right() : bound.left();
-        MutableList<Reach> rest = reaches(full, a, b).toList();
-        for (Reach taken : reaches(empty, a, b)) {
-            rest = rest.flatCollect(reach -> reach.without(taken));
+        MutableList<Reach> rest = heated.toList();
+        for (Reach cut : taken) {
+            rest = rest.flatCollect(reach -> reach.without(cut));
         }
         for (Reach reach : rest) {
             ImmutableList<Integer> here =
@@ -190,8 +268,16 @@ final class WallPieces {
     private Owner cutting(Plan.Bound bound, Reach reach) {
         Optional<Plan.Tag> roofLine =
                 bound.runs().collect(Plan.Run::tag).detectOptional(tag -> tag.kind() == Plan.Kind.ROOF);
-        if (roofLine.isPresent()) {
-            return new Owner(roofLine.get().storey(), roofLine.get(), Part.GABLE);
+        Optional<Plan.Tag> areaLine = bound.runs()
+                .collect(Plan.Run::tag)
+                .detectOptional(tag -> tag.kind() == Plan.Kind.AREA
+                        && Lists.immutable
+                                .of(bound.left(), bound.right())
+                                .anySatisfy(
+                                        cell -> roof.plane(cell, tag.storey()).isPresent()));
+        if (roofLine.isPresent() || areaLine.isPresent()) {
+            Plan.Tag line = roofLine.or(() -> areaLine).orElseThrow();
+            return new Owner(line.storey(), line, Part.GABLE);
         }
         Plan.Tag line = bound.cut().orElse(bound.runs().getFirst().tag());
         return new Owner(nearest(reach), new Plan.Tag(Plan.Kind.STEP_END, line.storey(), line.number()), Part.WALL);

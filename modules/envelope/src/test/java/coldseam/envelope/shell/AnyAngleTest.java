@@ -44,9 +44,20 @@ class AnyAngleTest {
                                 s.terrace(),
                                 s.terraceIsWalkedOn(),
                                 s.overhang(),
-                                s.floorThickness())),
+                                s.floorThickness(),
+                                s.lowerRoof().map(roof -> turned(roof, degrees)))),
                 body.base(),
                 body.roof());
+    }
+
+    private static Body.LowerRoof turned(Body.LowerRoof roof, double degrees) {
+        return new Body.LowerRoof(
+                roof.area().map(area -> area.collect(p -> turned(p, degrees))),
+                roof.assembly(),
+                roof.pitch(),
+                roof.lowSide(),
+                roof.eaves(),
+                roof.wall());
     }
 
     /** Every sum that heat depends on, by name. */

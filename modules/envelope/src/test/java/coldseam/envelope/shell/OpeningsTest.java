@@ -117,13 +117,13 @@ class OpeningsTest {
 
     @Test
     void seamsBecomeEdges() {
-        Seam seam = new Seam("balcony slab", JunctionKind.BALCONY, "upper floor wall 2", 3);
+        Seam seam = new Seam("balcony slab", JunctionKind.of("balcony"), "upper floor wall 2", 3);
         Shell shell = ShellBuilder.build(Houses.house(BODY, Lists.immutable.empty(), Lists.immutable.of(seam)));
-        Edge edge = shell.edges().detect(e -> e.kind() == JunctionKind.BALCONY);
+        Edge edge = shell.edges().detect(e -> e.kind() == JunctionKind.of("balcony"));
         assertEquals("balcony slab", edge.name());
         assertEquals(3, edge.externalLength(), ROUND_OFF);
         assertEquals("upper floor wall 2", edge.first().name());
-        Seam lost = new Seam("lost", JunctionKind.BALCONY, "nowhere", 3);
+        Seam lost = new Seam("lost", JunctionKind.of("balcony"), "nowhere", 3);
         assertTrue(assertThrows(
                         ShellException.class,
                         () -> ShellBuilder.build(Houses.house(BODY, Lists.immutable.empty(), Lists.immutable.of(lost))))

@@ -172,6 +172,46 @@ class RoofsTest {
         assertEquals(2 * 2 * Math.sqrt(3), ShellBuilderTest.length(shell, JunctionKind.VALLEY), LATTICE);
     }
 
+    @Test
+    void aLeanToMayCrossTheTerraceBesideIt() {
+        // 45° from 2.2 m on over 3 m of depth, so from 2.295 m outside; the deck lies at 3.05 m, which the slope
+        // crosses.
+        Body.LowerRoof lower = new Body.LowerRoof(
+                java.util.Optional.of(Houses.rectangle(-5, -5, 11, 8)), "roof", 45, 0, 2.2, java.util.Optional.empty());
+        Body.Storey plain = Houses.storey("ground", Houses.rectangle(0, 0, 10, 8), 3, "wall");
+        Body.Storey ground = new Body.Storey(
+                plain.name(),
+                plain.footprint(),
+                plain.height(),
+                plain.walls(),
+                plain.terrace(),
+                true,
+                plain.overhang(),
+                0,
+                java.util.Optional.of(lower));
+        for (int degrees : new int[] {0, 31}) {
+            Shell shell = ShellBuilder.build(Houses.house(AnyAngleTest.turned(
+                    Houses.body(
+                            Houses.flat(), ground, Houses.storey("upper", Houses.rectangle(0, 3, 10, 5), 4, "wall")),
+                    degrees)));
+            assertClosed(shell);
+            double low = EAVES - 3 + 2.2;
+            double cross = 3.05 - low;
+            assertEquals(50 * 7.85 + 12 * 3.55 + 18 * (low + 1.5 + 0.5), shell.externalVolume(), LATTICE * 20);
+            assertEquals(
+                    18 * Math.sqrt(2),
+                    ShellBuilderTest.surface(shell, "lower roof over ground").externalArea(),
+                    LATTICE);
+            // Triangles under and over the crossing.
+            assertEquals(
+                    cross * cross / 2 + (3 - cross) * (3 - cross) / 2,
+                    shell.surfaces()
+                            .select(s -> s.name().startsWith("wall beside"))
+                            .sumOfDouble(Surface::externalArea),
+                    LATTICE);
+        }
+    }
+
     /** Rectangles with a piece cut out, in millimetres. */
     @Provide
     Arbitrary<StackedPlansTest.Outline> outlines() {

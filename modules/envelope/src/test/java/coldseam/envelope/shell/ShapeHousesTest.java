@@ -85,4 +85,50 @@ class ShapeHousesTest {
                 JunctionKind.VALLEY,
                 3 * ROOT3);
     }
+
+    @Test
+    void leanTo() throws IOException {
+        Shell shell = shell("lean-to");
+        double tan = Math.tan(Math.toRadians(20));
+        double cos = Math.cos(Math.toRadians(20));
+        double low = 3.2 + 0.2 / cos - 0.4 * tan;
+        double high = low + 3 * tan;
+        // At 30° what lies outside the rafters raises the eaves as much as the wall lowers them: 0.2/cos 30° is 0.4·tan
+        // 30°.
+        double eaves = 5.6;
+        double deck = 3 - 0.3 + 0.4;
+        double hipped = ROOT3 * (6 * 10 / 2.0 - 6 * 6 / 6.0);
+        assertEquals(
+                60 * (eaves + 0.4) + hipped + 12 * (deck + 0.4) + 18 * ((low + high) / 2 + 0.4),
+                shell.externalVolume(),
+                90 * NODES);
+        assertEquals(18 / cos, area(shell, "lower roof over ground floor"), NODES);
+        assertEquals(12, area(shell, "terrace over ground floor"), NODES);
+        assertEquals(3 * ((low + high) / 2 - deck), area(shell, "wall beside the lower roof over ground floor"), NODES);
+        assertEquals(4 * (eaves - deck) + 6 * (eaves - high), area(shell, "upper floor south wall"), NODES);
+        junctions(
+                shell,
+                JunctionKind.SLAB_EDGE,
+                38,
+                JunctionKind.OUTSIDE_CORNER,
+                (low + 0.4) + (deck + 0.4) + (low - deck) + 2 * (eaves + 0.4) + (eaves - high) + (eaves - deck),
+                JunctionKind.INSIDE_CORNER,
+                high - deck,
+                JunctionKind.INTERMEDIATE_FLOOR,
+                22,
+                JunctionKind.EAVES,
+                6 + 32,
+                JunctionKind.VERGE,
+                2 * 3 / cos,
+                JunctionKind.RIDGE,
+                4,
+                JunctionKind.HIP,
+                4 * Math.sqrt(21),
+                JunctionKind.WALL_TO_TERRACE,
+                4 + 3,
+                JunctionKind.TERRACE_EDGE,
+                4 + 3,
+                JunctionKind.ROOF_STEP,
+                6);
+    }
 }

@@ -259,7 +259,7 @@ class ShellPropertiesTest {
 
     private static ImmutableBag<String> lengths(Shell shell) {
         MutableList<String> sums = Lists.mutable.empty();
-        for (var kind : JunctionKind.values()) {
+        for (var kind : JunctionKind.all()) {
             double length = ShellBuilderTest.length(shell, kind);
             if (length > 0) {
                 sums.add(String.format(Locale.ROOT, "%s %.3f", kind, length));

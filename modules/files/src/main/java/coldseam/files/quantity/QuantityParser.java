@@ -22,6 +22,7 @@ public final class QuantityParser {
     private static final Pattern PITCH = Pattern.compile("(" + DIGITS + ")\\s*[:/]\\s*(" + DIGITS + ")");
     private static final Pattern MIXED = Pattern.compile("([+-]?)(?:(\\d+)[ -]+)?(\\d+)/(\\d+)");
     private static final Pattern PRICE = Pattern.compile("(" + DIGITS + ")\\s*([^\\d\\s/]{1,4})\\s*/\\s*(\\S+)");
+    private static final Pattern PRICE_EACH = Pattern.compile("(" + DIGITS + ")\\s*([^\\d\\s/]{1,4})\\s+each");
     private static final Pattern DECIMAL_COMMA = Pattern.compile(".*\\d,\\d.*");
     private static final String VULGAR = "½¼¾⅛⅜⅝⅞⅓⅔";
     private static final String[] VULGAR_AS = {"1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8", "1/3", "2/3"};
@@ -72,6 +73,28 @@ public final class QuantityParser {
                 PriceOfLength::new);
     }
 
+    /** A price of area such as {@code 90 EUR/m²}. */
+    public static PriceOf parsePriceOfArea(String written) {
+        return price(
+                written,
+                Dimension.AREA,
+                "a price of area",
+                "an amount, a currency and an area, such as 90 EUR/m² or 8 USD/ft²",
+                PriceOf::new);
+    }
+
+    /** A price of one thing such as {@code 85 EUR each}. */
+    public static PriceOf parsePriceEach(String written) {
+        String noun = "a price of one";
+        String allowed = "an amount, a currency and the word each, such as 85 EUR each";
+        refuseLong(written, noun, allowed);
+        Matcher match = PRICE_EACH.matcher(plain(written));
+        if (match.matches() && Double.isFinite(Double.parseDouble(match.group(1)))) {
+            return new PriceOf(Double.parseDouble(match.group(1)), match.group(2));
+        }
+        throw new QuantityException(noun + " is needed", written, allowed, "write it so");
+    }
+
     private static <T> T price(
             String written, Dimension per, String noun, String allowed, BiFunction<Double, String, T> form) {
         refuseLong(written, noun, allowed);
@@ -106,6 +129,14 @@ public final class QuantityParser {
      * @param currency as written
      */
     public record PriceOfLength(double perMetre, String currency) {}
+
+    /**
+     * A price of an area, or of one thing.
+     *
+     * @param each currency units per m², or for one
+     * @param currency as written
+     */
+    public record PriceOf(double each, String currency) {}
 
     /**
      * A price of energy.

@@ -76,8 +76,7 @@ public record Sweep(JunctionSetup setup, Which which, String origin) {
     public String surface() {
         return switch (which) {
             case FIRST -> setup.kind().first();
-            case SECOND ->
-                setup.kind().second().equals("door") ? "wall" : setup.kind().second();
+            case SECOND -> setup.kind().bands().getLast();
             case BOTH -> setup.kind().first() + " and " + setup.kind().second();
         };
     }

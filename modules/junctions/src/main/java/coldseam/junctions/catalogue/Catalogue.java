@@ -1,6 +1,8 @@
 package coldseam.junctions.catalogue;
 
 import coldseam.envelope.BridgeKind;
+import coldseam.envelope.House;
+import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.Prices;
@@ -8,6 +10,7 @@ import coldseam.junctions.detail.Cost;
 import coldseam.junctions.detail.Detail;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
  * The options for each kind of bridge.
@@ -46,6 +49,32 @@ public record Catalogue(ImmutableList<Detail> details) {
                             .orElse(detail)
                     : detail.at(Cost.perMetre(price.perMetre(), prices.currency(), price.source()));
         }));
+    }
+
+    /**
+     * The same without the details of kinds that a house chooses one for wherever they are, except those that it or somebody
+     * names: fewer to compare with, and nothing that it could need.
+     */
+    public Catalogue narrowed(House house, ImmutableSet<String> named) {
+        ImmutableSet<BridgeKind> chosen = house.choices()
+                .select(choice -> choice.which().surfaces().isEmpty())
+                .flatCollect(choice -> choice.which().kinds())
+                .<BridgeKind>collect(kind -> kind)
+                .toImmutableSet();
+        ImmutableSet<BridgeKind> open = house.points()
+                .flatCollect(points -> points.kind().stream().toList())
+                .<BridgeKind>collect(kind -> kind)
+                .toImmutableSet();
+        ImmutableSet<String> used = house.choices()
+                .collect(JunctionChoice::detail)
+                .newWithAll(house.points()
+                        .flatCollect(points -> points.detail().stream().toList()))
+                .toImmutableSet()
+                .newWithAll(named);
+        return new Catalogue(details.select(detail -> used.contains(detail.id())
+                || (detail.kind() instanceof PointKind
+                        ? open.contains(detail.kind())
+                        : !chosen.contains(detail.kind()))));
     }
 
     /** What is taken where a house chooses nothing: the worst option, since a seam nobody chose is a seam nobody handled. */

@@ -7,6 +7,7 @@ import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
 import coldseam.files.KnownNames;
 import coldseam.files.Position;
+import coldseam.files.ResourceFolder;
 import coldseam.files.SourceDocument;
 import coldseam.files.SourceNode;
 import coldseam.junctions.detail.Detail;
@@ -14,7 +15,6 @@ import coldseam.junctions.detail.DetailFile;
 import coldseam.junctions.hand.HandDrawing;
 import coldseam.junctions.hand.SectionFile;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,29 +27,10 @@ import org.eclipse.collections.impl.factory.Lists;
 /** Reads the catalogue: the built-in details, and those a house brings along. */
 public final class CatalogueFile {
 
-    private static final String README = "README.md";
+    private static final ResourceFolder JUNCTIONS = new ResourceFolder("/details/");
+    private static final ResourceFolder POINTS = new ResourceFolder("/points/");
 
     private CatalogueFile() {}
-
-    /** Where the built-in files of a sort lie. */
-    private enum Folder {
-        JUNCTIONS("/details/"),
-        POINTS("/points/");
-
-        private final String path;
-
-        Folder(String path) {
-            this.path = path;
-        }
-
-        String text(String file) {
-            try (var stream = CatalogueFile.class.getResourceAsStream(path + file)) {
-                return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-            } catch (IOException broken) {
-                throw new UncheckedIOException(broken);
-            }
-        }
-    }
 
     private static final class BuiltIn {
         private static final Catalogue CATALOGUE = readBuiltIn();
@@ -62,12 +43,12 @@ public final class CatalogueFile {
 
     /** The guide to the detail language, in Markdown. */
     public static String guide() {
-        return Folder.JUNCTIONS.text(README);
+        return JUNCTIONS.readme();
     }
 
     /** The guide to point files, in Markdown. */
     public static String pointGuide() {
-        return Folder.POINTS.text(README);
+        return POINTS.readme();
     }
 
     /**
@@ -161,17 +142,6 @@ public final class CatalogueFile {
     }
 
     private static Catalogue readBuiltIn() {
-        Faults faults = new Faults();
-        MutableList<Detail> details = Lists.mutable.empty();
-        for (Folder folder : Folder.values()) {
-            for (String file : ResourceFolder.yamlBeside(folder.path + README)) {
-                String content = folder.text(file);
-                SourceDocument.read(folder.path + file, content.getBytes(StandardCharsets.UTF_8), faults)
-                        .flatMap(tree -> DetailFile.read(tree, content, faults))
-                        .ifPresent(details::add);
-            }
-        }
-        faults.throwIfAny();
-        return sorted(details);
+        return sorted(Lists.mutable.withAll(JUNCTIONS.read(DetailFile::read)).withAll(POINTS.read(DetailFile::read)));
     }
 }

@@ -48,6 +48,17 @@ public final class BridgeComputers {
     /** How many times as narrowly points are solved as junctions. */
     private static final double POINTS_NARROWER = 10;
 
+    /**
+     * The relative width for details that are only compared: a coupling of 1 W/(m·K) within 0.0005, where options of one kind
+     * differ by hundredths.
+     */
+    private static final double COMPARED = 1e-3;
+
+    /** What details that another is only compared with are solved to: a coupling within 1e-3, a point's within 1e-4. */
+    static Accuracy comparing(Accuracy accuracy) {
+        return accuracy.relativeWidth() < COMPARED ? new Accuracy(COMPARED, accuracy.maximumUnknowns()) : accuracy;
+    }
+
     /** A computer that solves to an accuracy and remembers what it has solved; safe to use from several threads. */
     public static BridgeComputer computer(Accuracy accuracy) {
         return new RememberingComputer(accuracy, Conduction::solve, MaterialLibrary::named);

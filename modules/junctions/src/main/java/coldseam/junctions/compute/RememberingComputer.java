@@ -24,6 +24,7 @@ final class RememberingComputer implements BridgeComputer {
     private final SectionSolving solving;
     private final Function<String, Optional<Material>> library;
     private final Map<Question, BridgeResult> answers = new ConcurrentHashMap<>();
+    private final BridgeComputer comparing;
 
     private record Question(Detail detail, BridgeSetup setup) {}
 
@@ -31,6 +32,13 @@ final class RememberingComputer implements BridgeComputer {
         this.accuracy = accuracy;
         this.solving = solving;
         this.library = library;
+        Accuracy wider = BridgeComputers.comparing(accuracy);
+        this.comparing = wider.equals(accuracy) ? this : new RememberingComputer(wider, solving, library);
+    }
+
+    @Override
+    public BridgeComputer comparing() {
+        return comparing;
     }
 
     @Override

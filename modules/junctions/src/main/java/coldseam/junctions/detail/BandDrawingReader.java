@@ -2,12 +2,12 @@ package coldseam.junctions.detail;
 
 import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.KindForm;
 import coldseam.envelope.Role;
 import coldseam.files.Faults;
 import coldseam.files.Position;
 import coldseam.files.SourceNode;
 import coldseam.junctions.kind.Chart;
-import coldseam.junctions.kind.KindForm;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
 import coldseam.junctions.language.Keys;
@@ -45,7 +45,7 @@ final class BandDrawingReader extends TermsReader {
         super(file, content, faults, DrawingNames.of(file.kind()));
         this.file = file;
         this.kind = file.kind();
-        this.form = KindForm.of(kind);
+        this.form = kind.form();
     }
 
     BandDrawing drawing() {
@@ -75,7 +75,7 @@ final class BandDrawingReader extends TermsReader {
     /** {@code wall.insulation}, or {@code wall} where that is allowed. */
     @Override
     Optional<LayerName> layer(String text, Position place, boolean roleNeeded) {
-        for (String band : KindForm.bands(kind)) {
+        for (String band : kind.bands()) {
             if (text.equals(band) && !roleNeeded) {
                 return Optional.of(new LayerName(band, Optional.empty()));
             }
@@ -89,7 +89,7 @@ final class BandDrawingReader extends TermsReader {
                 place,
                 "a layer of a band is needed",
                 '"' + text + '"',
-                KindForm.bands(kind).makeString(", ") + ", each with ." + words().makeString(", ."),
+                kind.bands().makeString(", ") + ", each with ." + words().makeString(", ."),
                 "write it as wall.insulation");
         return Optional.empty();
     }
@@ -136,7 +136,7 @@ final class BandDrawingReader extends TermsReader {
         if (name == null) {
             return Optional.empty();
         }
-        ImmutableList<String> bands = KindForm.bands(kind);
+        ImmutableList<String> bands = kind.bands();
         if (!bands.contains(name.text())) {
             faults.add(
                     name.place(),
@@ -247,7 +247,7 @@ final class BandDrawingReader extends TermsReader {
     }
 
     private Optional<Statement> block(Keys keys) {
-        ImmutableList<String> axes = KindForm.axes(kind);
+        ImmutableList<String> axes = kind.axes();
         Optional<LineRange> across = range(keys, axes.getFirst(), Measured.FIRST);
         Optional<LineRange> along = range(keys, axes.getLast(), Measured.SECOND);
         Optional<Statement.MaterialChoice> material = material(keys);
@@ -323,7 +323,7 @@ final class BandDrawingReader extends TermsReader {
                         item.place(),
                         "a corner is needed",
                         item.shown(),
-                        "[" + KindForm.axes(kind).makeString(" line, ") + " line]",
+                        "[" + kind.axes().makeString(" line, ") + " line]",
                         "write it so");
                 continue;
             }
@@ -366,7 +366,7 @@ final class BandDrawingReader extends TermsReader {
     }
 
     private Optional<Statement> clear(Keys keys) {
-        ImmutableList<String> axes = KindForm.axes(kind);
+        ImmutableList<String> axes = kind.axes();
         keys.text("clear");
         Optional<LineRange> across = range(keys, axes.getFirst(), Measured.FIRST);
         Optional<LineRange> along = range(keys, axes.getLast(), Measured.SECOND);
@@ -376,7 +376,7 @@ final class BandDrawingReader extends TermsReader {
     }
 
     private Optional<Statement> divide(Keys keys) {
-        ImmutableList<String> axes = KindForm.axes(kind);
+        ImmutableList<String> axes = kind.axes();
         keys.text("divide");
         Optional<Expression> across = place(keys, axes.getFirst(), Measured.FIRST);
         Optional<Expression> along = place(keys, axes.getLast(), Measured.SECOND);

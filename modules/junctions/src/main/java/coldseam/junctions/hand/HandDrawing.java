@@ -12,7 +12,6 @@ import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.detail.FileConnections;
-import coldseam.junctions.kind.KindForm;
 import coldseam.junctions.kind.Vector;
 import coldseam.junctions.plan.SectionEnd;
 import coldseam.junctions.plan.SectionPlan;
@@ -120,10 +119,11 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                 Lists.immutable
                         .of("The section is drawn by hand: it does not follow the house's layers.")
                         .newWithAll(
-                                KindForm.of(drawn.file()
-                                                        .junction()
-                                                        .orElseThrow()
-                                                        .kind())
+                                drawn.file()
+                                                .junction()
+                                                .orElseThrow()
+                                                .kind()
+                                                .form()
                                                 .framed()
                                         ? Lists.immutable.of(
                                                 "fRsi is read with 0.25 m²·K/W on the frame, too: a drawing by"

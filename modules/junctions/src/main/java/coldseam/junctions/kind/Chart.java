@@ -1,6 +1,7 @@
 package coldseam.junctions.kind;
 
 import coldseam.conduction.Point;
+import coldseam.envelope.KindForm;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -27,34 +28,18 @@ public record Chart(boolean crossing, Vector firstRun, Vector firstNormal, Vecto
      * @param angle degrees between the surfaces, measured indoors; 90 where the kind has one surface
      */
     public static Chart of(KindForm form, double angle) {
-        double first;
-        int turn;
-        switch (form.page()) {
-            case SECOND_UP -> {
-                turn = -1;
-                first = 90 + angle;
-            }
-            case SECOND_DOWN -> {
-                turn = 1;
-                first = 270 - angle;
-            }
-            case FIRST_DOWN -> {
-                turn = -1;
-                first = 270;
-            }
-            case FIRST_UP -> {
-                turn = 1;
-                first = 90;
-            }
-            case FIRST_LEFT -> {
-                turn = 1;
-                first = 180;
-            }
-            default -> {
-                turn = 1;
-                first = 270 - angle / 2;
-            }
-        }
+        double first = switch (form.page()) {
+            case SECOND_UP -> 90 + angle;
+            case SECOND_DOWN -> 270 - angle;
+            case FIRST_DOWN -> 270;
+            case FIRST_UP -> 90;
+            case FIRST_LEFT -> 180;
+            case ASTRIDE -> 270 - angle / 2;
+        };
+        int turn = switch (form.page()) {
+            case SECOND_UP, FIRST_DOWN -> -1;
+            case SECOND_DOWN, FIRST_UP, FIRST_LEFT, ASTRIDE -> 1;
+        };
         double second = first + turn * angle;
         return new Chart(
                 form.meeting() == KindForm.Meeting.CROSSING,

@@ -1,5 +1,2 @@
-/**
- * How the section of a kind of junction lies: whether its bands cross or go on end to end, which way is up, and the chart from
- * the two lines of a detail file to the plane.
- */
+/** The chart from the two lines of a detail file to the plane of a kind's section, and vectors in it. */
 package coldseam.junctions.kind;

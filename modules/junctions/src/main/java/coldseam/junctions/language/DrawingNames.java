@@ -2,8 +2,8 @@ package coldseam.junctions.language;
 
 import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.KindForm;
 import coldseam.envelope.Role;
-import coldseam.junctions.kind.KindForm;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.MutableMap;
@@ -48,14 +48,14 @@ public final class DrawingNames {
     /** Every name of a kind with what it measures. */
     public static MutableMap<String, Measured> of(JunctionKind kind) {
         MutableMap<String, Measured> names = Maps.mutable.empty();
-        KindForm form = KindForm.of(kind);
+        KindForm form = kind.form();
         boolean crossing = form.meeting() == KindForm.Meeting.CROSSING;
         band(names, kind.first(), Measured.FIRST);
         if (form.twoSurfaces()) {
             band(names, kind.second(), crossing ? Measured.SECOND : Measured.FIRST);
         }
         if (form.second() == KindForm.Second.DOOR) {
-            band(names, "wall", Measured.SECOND);
+            band(names, kind.bands().getLast(), Measured.SECOND);
             names.put("door.inside", Measured.SECOND);
             names.put("door.outside", Measured.SECOND);
             names.put("door.sill", Measured.FIRST);

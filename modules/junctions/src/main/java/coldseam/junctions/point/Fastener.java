@@ -95,7 +95,7 @@ public record Fastener(Steel steel, Base base, double board) {
 
     /** The wall it holds. */
     public PointSetup setup() {
-        return PointHost.of(host(), HeatFlow.HORIZONTAL, 20, 0);
+        return PointSetup.outdoors(host(), HeatFlow.HORIZONTAL, 20, 0);
     }
 
     /** The option of the catalogue that is computed. */

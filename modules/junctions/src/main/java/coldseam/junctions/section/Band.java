@@ -9,7 +9,6 @@ import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
-import coldseam.junctions.kind.KindForm;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.plan.SectionPlan.Zone;
 import java.util.Optional;
@@ -95,10 +94,6 @@ public record Band(
                     word + "." + DrawingNames.word(control) + ".outside",
                     layer.map(Stratum::outside).orElse(usual));
         }
-    }
-
-    static Band of(String name, Assembly assembly, Exposure exposure) {
-        return of(name, assembly, exposure, KindForm.heatFlow(name));
     }
 
     /**

@@ -1,11 +1,11 @@
 package coldseam.junctions.section;
 
 import coldseam.envelope.Body;
+import coldseam.envelope.KindForm;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.kind.Chart;
-import coldseam.junctions.kind.KindForm;
 import coldseam.junctions.language.Statement;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.section.Painter.Side;

@@ -2,9 +2,9 @@ package coldseam.junctions.section;
 
 import coldseam.conduction.Boundary;
 import coldseam.conduction.Point;
+import coldseam.envelope.KindForm;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.kind.Chart;
-import coldseam.junctions.kind.KindForm;
 import coldseam.junctions.kind.Vector;
 import coldseam.junctions.language.Statement;
 import coldseam.junctions.plan.SectionEnd;

@@ -1,6 +1,7 @@
 package coldseam.junctions.section;
 
 import coldseam.envelope.Control;
+import coldseam.envelope.KindForm;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Provenance;
@@ -8,7 +9,6 @@ import coldseam.envelope.Role;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.kind.Chart;
-import coldseam.junctions.kind.KindForm;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.LineRange;
 import coldseam.junctions.language.Statement;

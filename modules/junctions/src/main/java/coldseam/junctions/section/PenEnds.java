@@ -1,8 +1,8 @@
 package coldseam.junctions.section;
 
 import coldseam.conduction.Point;
+import coldseam.envelope.KindForm;
 import coldseam.junctions.kind.Chart;
-import coldseam.junctions.kind.KindForm;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;

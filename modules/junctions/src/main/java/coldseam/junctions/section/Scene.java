@@ -1,6 +1,10 @@
 package coldseam.junctions.section;
 
+import coldseam.assemblies.HeatFlow;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.KindForm;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Role;
 import coldseam.junctions.DetailDoesNotFit;
@@ -8,7 +12,6 @@ import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.kind.Chart;
-import coldseam.junctions.kind.KindForm;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
 import coldseam.junctions.language.Statement;
@@ -64,7 +67,7 @@ record Scene(
      */
     static Scene of(Detail detail, BandDrawing drawing, JunctionSetup setup) {
         MutableList<String> reasons = Lists.mutable.empty();
-        KindForm form = KindForm.of(setup.kind());
+        KindForm form = setup.kind().form();
         String who = detail.who();
         if (setup.kind() != drawing.kind()) {
             reasons.add(who + " is for: " + drawing.kind().label() + "; the junction is: "
@@ -94,12 +97,10 @@ record Scene(
 
     private static Scene build(BandDrawing drawing, JunctionSetup setup, KindForm form) {
         JunctionKind kind = setup.kind();
-        Band first = Band.of(kind.first(), setup.first(), setup.firstExposure());
-        Optional<Band> second = switch (form.second()) {
-            case SURFACE -> setup.second().map(each -> Band.of(kind.second(), each, setup.secondExposure()));
-            case DOOR -> setup.second().map(each -> Band.of(KindForm.WALL, each, setup.secondExposure()));
-            default -> Optional.empty();
-        };
+        Band first = band(kind, 0, setup.first(), setup.firstExposure());
+        Optional<Band> second = form.twoBuildUps()
+                ? setup.second().map(each -> band(kind, 1, each, setup.secondExposure()))
+                : Optional.empty();
         Chart chart = Chart.of(form, angle(form, setup));
         MutableMap<String, Double> scope = Maps.mutable.empty();
         first.nameLines(kind.first(), scope);
@@ -124,6 +125,14 @@ record Scene(
         return new Scene(drawing, setup, form, first, second, chart, scope.toImmutable(), frameOutside);
     }
 
+    private static Band band(JunctionKind kind, int which, Assembly assembly, Exposure exposure) {
+        return Band.of(
+                kind.bands().get(which),
+                assembly,
+                exposure,
+                HeatFlow.through(kind.faces().get(which)));
+    }
+
     private static double angle(KindForm form, JunctionSetup setup) {
         return switch (form.second()) {
             case SURFACE -> setup.angle();
@@ -145,7 +154,8 @@ record Scene(
         double depth = opening.frameDepth();
         double thickness = wall.map(Band::thickness).orElse(depth);
         if (form.second() == KindForm.Second.DOOR) {
-            wall.ifPresentOrElse(band -> band.nameLines(KindForm.WALL, scope), () -> bareWall(scope, depth));
+            wall.ifPresentOrElse(
+                    band -> band.nameLines(drawing.kind().bands().getLast(), scope), () -> bareWall(scope, depth));
         }
         Optional<Expression> placed = drawing.statements()
                 .selectInstancesOf(Statement.Frame.class)
@@ -161,7 +171,7 @@ record Scene(
                     .orElse(depth / 2);
             outside = Math.min(thickness, Math.max(depth, middle + depth / 2));
         }
-        String name = form.second() == KindForm.Second.DOOR ? "door" : KindForm.FRAME;
+        String name = drawing.kind().second();
         scope.put(name + ".outside", outside);
         scope.put(name + ".inside", outside - depth);
         Optional<Expression> sill = drawing.statements()

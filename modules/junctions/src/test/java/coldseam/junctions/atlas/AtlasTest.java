@@ -45,7 +45,7 @@ class AtlasTest {
         // An old slab without boards has nothing to make thicker.
         assertEquals(
                 Lists.immutable.of(Sweep.Which.SECOND),
-                sweeps(JunctionKind.EXISTING_SLAB_EDGE).collect(Sweep::which));
+                sweeps(JunctionKind.of("existing slab edge")).collect(Sweep::which));
     }
 
     @Test

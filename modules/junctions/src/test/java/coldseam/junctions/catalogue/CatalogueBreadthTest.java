@@ -23,7 +23,6 @@ import coldseam.junctions.path.PenLines;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Surroundings;
-import java.util.EnumSet;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -58,7 +57,7 @@ final class CatalogueBreadthTest {
      * faces are shorter than the warm ones, and external dimensions give a positive psi whatever is built; around openings
      * a frame is thinner than the insulation beside it.
      */
-    private static final Set<JunctionKind> STAY_ABOVE = EnumSet.of(
+    private static final Set<JunctionKind> STAY_ABOVE = Set.of(
             JunctionKind.INSIDE_CORNER,
             JunctionKind.WALL_UNDER_OVERHANG,
             JunctionKind.WALL_TO_TERRACE,
@@ -69,7 +68,7 @@ final class CatalogueBreadthTest {
             JunctionKind.VALLEY,
             JunctionKind.ROOFLIGHT,
             JunctionKind.SILL,
-            JunctionKind.SHUTTER_BOX);
+            JunctionKind.of("shutter box"));
 
     private static final Catalogue CATALOGUE = CatalogueFile.builtIn();
 
@@ -106,7 +105,7 @@ final class CatalogueBreadthTest {
     }
 
     private static ImmutableList<JunctionKind> kinds() {
-        return Lists.immutable.with(JunctionKind.values());
+        return JunctionKind.all();
     }
 
     private static String shown(Interval psi) {

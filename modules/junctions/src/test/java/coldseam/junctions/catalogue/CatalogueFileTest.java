@@ -99,7 +99,8 @@ class CatalogueFileTest {
                 () -> "best " + good.psiExternal() + ", worst " + bad.psiExternal());
         assertTrue(good.temperatureFactor() > bad.temperatureFactor());
         // An existing slab stays bare above its skirt: no option but a new floor gives it a pen line.
-        assertEquals(kind != JunctionKind.EXISTING_SLAB_EDGE, good.penLine().unbroken());
+        assertEquals(
+                kind != JunctionKind.of("existing slab edge"), good.penLine().unbroken());
     }
 
     @Test

@@ -28,7 +28,7 @@ import org.eclipse.collections.impl.factory.Maps;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The built-in point files: complete, in the trade's order, and refused outside their range. */
 @Tag("slow")
@@ -52,13 +52,12 @@ class PointCatalogueTest {
     }
 
     @ParameterizedTest
-    @EnumSource(PointKind.class)
+    @MethodSource("coldseam.envelope.PointKind#all")
     void optionsGoFromWorstToBestAndEachLosesLess(PointKind kind) {
         ImmutableList<Detail> options = CATALOGUE.options(kind);
         assertEquals(Lists.immutable.of(Rank.values()), options.collect(Detail::rank));
         for (TypicalBuild build : TypicalBuild.values()) {
-            ImmutableList<PointResult> results =
-                    options.collect(each -> COMPUTER.compute(each, PointHost.typical(kind, build)));
+            ImmutableList<PointResult> results = options.collect(each -> COMPUTER.compute(each, build.setup(kind)));
             for (int i = 0; i + 1 < results.size(); i++) {
                 PointResult worse = results.get(i);
                 PointResult better = results.get(i + 1);
@@ -80,7 +79,7 @@ class PointCatalogueTest {
     void theDefaultLimitTellsBreaksFromBridges() {
         ImmutableList<String> over = CATALOGUE
                 .points()
-                .select(each -> COMPUTER.compute(each, PointHost.typical(each.point(), TypicalBuild.MASONRY))
+                .select(each -> COMPUTER.compute(each, TypicalBuild.MASONRY.setup(each.point()))
                                 .chi()
                                 .lower()
                         > coldseam.envelope.Limits.CHI)
@@ -99,7 +98,7 @@ class PointCatalogueTest {
     }
 
     private static double chi(Detail detail, String parameter, double value) {
-        PointSetup wall = PointHost.typical(PointKind.BRACKET, TypicalBuild.MASONRY);
+        PointSetup wall = TypicalBuild.MASONRY.setup(PointKind.of("bracket"));
         return COMPUTER.compute(detail.with(Maps.immutable.of(parameter, value)), wall)
                 .chi()
                 .middle();
@@ -118,7 +117,8 @@ class PointCatalogueTest {
         Detail detail = CATALOGUE.find("steel-post-on-block").orElseThrow();
         Assembly bare = new Assembly(
                 "bare slab",
-                PointHost.typical(PointKind.STEEL_POST, TypicalBuild.MASONRY)
+                TypicalBuild.MASONRY
+                        .setup(PointKind.of("steel post"))
                         .host()
                         .layers()
                         .reject(each -> each.role() == coldseam.envelope.Role.INSULATION),
@@ -140,7 +140,7 @@ class PointCatalogueTest {
                 read("- {body: ring, material: steel, diameter: 80 mm, from: outside + 50 mm, to: outside + 60 mm}");
         DetailDoesNotFit refused = assertThrows(
                 DetailDoesNotFit.class,
-                () -> COMPUTER.compute(detail, PointHost.typical(PointKind.BRACKET, TypicalBuild.MASONRY)));
+                () -> COMPUTER.compute(detail, TypicalBuild.MASONRY.setup(PointKind.of("bracket"))));
         assertTrue(refused.getMessage().contains("stands free of"), refused::getMessage);
     }
 

@@ -29,7 +29,7 @@ class PointChecksTest {
     void aPlugOfTheSameBoardIsNothing() {
         Detail detail = PointCatalogueTest.read(
                 "- {body: plug, material: same as insulation, diameter: 120 mm, from: insulation.inside, to: insulation.outside}");
-        PointResult result = COMPUTER.compute(detail, PointHost.typical(PointKind.BRACKET, TypicalBuild.MASONRY));
+        PointResult result = COMPUTER.compute(detail, TypicalBuild.MASONRY.setup(PointKind.of("bracket")));
         assertTrue(result.chi().lower() <= 1e-12 && result.chi().upper() >= -1e-12, () -> result.chi() + "");
         assertTrue(result.chi().width() < 1e-9, () -> "a field of layers is found at once: " + result.chi());
     }
@@ -108,7 +108,7 @@ class PointChecksTest {
     /** Towards an unheated space fRsi is between indoors and outdoors: the space's factor b softens it. */
     @Test
     void anUnheatedSpaceSoftensTheSurfaceTemperature() {
-        PointSetup wall = PointHost.typical(PointKind.BRACKET, TypicalBuild.MASONRY);
+        PointSetup wall = TypicalBuild.MASONRY.setup(PointKind.of("bracket"));
         PointSetup garage = new PointSetup(
                 wall.host(),
                 new coldseam.envelope.Exposure(coldseam.envelope.Exposure.Kind.UNHEATED, "garage", 0.5),
@@ -127,7 +127,7 @@ class PointChecksTest {
     /** A floor on the ground keeps its U of ISO 13370 in the section; a column's foot through its board then loses more. */
     @Test
     void theGroundIsAsThickAsTheFloorsTransmittanceSays() {
-        PointSetup floor = PointHost.typical(PointKind.COLUMN, TypicalBuild.MASONRY);
+        PointSetup floor = TypicalBuild.MASONRY.setup(PointKind.of("column"));
         PointSetup onGround = new PointSetup(
                 floor.host(),
                 coldseam.envelope.Exposure.ground(),

@@ -25,7 +25,7 @@ import org.eclipse.collections.impl.factory.Sets;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Where two bands turn a corner, each layer meets its like: whatever the frame's build-up, boards join boards over their
@@ -153,9 +153,7 @@ final class BandsMeetTest {
     }
 
     @ParameterizedTest
-    @EnumSource(
-            value = JunctionKind.class,
-            names = {"INSIDE_CORNER", "OUTSIDE_CORNER"})
+    @ValueSource(strings = {"inside corner", "outside corner"})
     void boardsJoinBoardsWhateverTheBuildUp(JunctionKind kind) {
         RandomGenerator random = new Random(20261125);
         MutableList<String> faults = Lists.mutable.empty();

@@ -49,8 +49,7 @@ class EndsOfTheSweepTest {
         ImmutableList<Double> ends = Lists.immutable.of(steps.getFirst(), steps.getLast());
         return Lists.immutable
                 .of(TypicalBuild.values())
-                .flatCollect(build -> Lists.immutable
-                        .of(JunctionKind.values())
+                .flatCollect(build -> JunctionKind.all()
                         .flatCollect(kind -> Sweep.of(build.setup(kind))
                                 .flatCollect(sweep -> CatalogueFile.builtIn()
                                         .options(kind)

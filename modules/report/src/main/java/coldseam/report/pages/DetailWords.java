@@ -1,11 +1,12 @@
 package coldseam.report.pages;
 
 import coldseam.envelope.Control;
+import coldseam.envelope.DefaultPsi;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.ControlLine;
-import coldseam.junctions.DefaultPsi;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.NearestDefaultPsi;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Detail;
@@ -140,7 +141,7 @@ final class DetailWords {
     private Table line(Table given, JunctionResult junction, boolean tabulated) {
         Table table = row(given, "ψ, external dimensions", print.of(junction.psiExternal(), junction.dimension()));
         table = row(table, "ψ, internal dimensions", print.of(junction.psiInternal(), junction.dimension()));
-        Optional<DefaultPsi> beside = tabulated ? DefaultPsi.beside(junction) : Optional.empty();
+        Optional<DefaultPsi> beside = tabulated ? NearestDefaultPsi.of(junction) : Optional.empty();
         if (beside.isPresent()) {
             table = row(
                     table,

@@ -64,7 +64,8 @@ public final class MethodWords {
                                 + " unless the house file says otherwise. Air, water and"
                                 + " vapour control at a junction are what its detail says, not what was found on site.",
                         "Loss against the best option: the option of the catalogue with an unbroken pen line and the least psi for the"
-                                + " same layers.")
+                                + " same layers. Options that are neither built nor the best are bounded ten times as wide: within a"
+                                + " thousandth of their coupling, a point's within a ten-thousandth.")
                 .newWithAll(audit.notes().collect(note -> words(note, units)))
                 .newWithAll(points(audit));
     }

@@ -193,7 +193,9 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                     "opening-over-limit",
                     OpeningOverLimitRule.Found.class,
                     (found, say) -> found.openings().size() == 1
-                            ? "\"" + found.openings().getFirst().name() + "\" lets much heat through"
+                            ? "the "
+                                    + found.openings().getFirst().kind().name().toLowerCase(Locale.ROOT)
+                                    + " \"" + found.openings().getFirst().name() + "\" lets much heat through"
                             : found.openings().size() + " windows and doors let much heat through",
                     (found, say) -> String.format(
                             Locale.ROOT,

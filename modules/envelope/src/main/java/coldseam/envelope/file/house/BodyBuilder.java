@@ -65,10 +65,11 @@ final class BodyBuilder {
                 corners,
                 given.height(),
                 walls,
-                given.terrace().isPresent() ? given.terrace() : given.lowerRoof(),
+                given.terrace(),
                 given.terrace().isPresent(),
                 given.overhang(),
-                given.floorThickness().orElse(0));
+                given.floorThickness().orElse(0),
+                given.lowerRoof().map(roof -> roof.roof(given.footprint(), given.height())));
     }
 
     private ImmutableList<Body.Wall> walls(FileStorey storey) {
@@ -148,7 +149,7 @@ final class BodyBuilder {
     }
 
     /** A side's index once the corners run counterclockwise. */
-    private static int turned(int side, ImmutableList<Point2> corners) {
+    static int turned(int side, ImmutableList<Point2> corners) {
         return Outline.signedArea(corners) < 0 ? Math.floorMod(corners.size() - 2 - side, corners.size()) : side;
     }
 

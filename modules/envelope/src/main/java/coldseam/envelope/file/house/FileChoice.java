@@ -57,14 +57,13 @@ record FileChoice(
     }
 
     LoadedHouse.PlacedChoice placed() {
-        return new LoadedHouse.PlacedChoice(
-                choice(),
-                detail.place(),
-                surfaces,
-                parameters.collect(each -> new Named<>(
-                        each.name(),
-                        new Located<>(each.value().value(), each.value().place()),
-                        each.place())));
+        return new LoadedHouse.PlacedChoice(choice(), detail.place(), surfaces, placed(parameters));
+    }
+
+    /** Lengths of a detail with their places. */
+    static ImmutableList<Named<Located<Double>>> placed(ImmutableList<Named<FileParameterValue>> parameters) {
+        return parameters.collect(each -> new Named<>(
+                each.name(), new Located<>(each.value().value(), each.value().place()), each.place()));
     }
 
     static void requireSome(ImmutableSet<JunctionKind> kinds, ImmutableList<Located<String>> surfaces) {

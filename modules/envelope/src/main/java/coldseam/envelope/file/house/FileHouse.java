@@ -59,7 +59,10 @@ record FileHouse(
         @Doc("What the audit holds junctions and points to.") @Default("")
         FileLimits limits,
 
-        @Doc("Prices for the money columns.") @Default("") FilePrices prices)
+        @Doc("Prices for the money columns.") @Default("") FilePrices prices,
+
+        @Doc("What might be built otherwise, for \"coldseam compare\".") @Default("")
+        FileAlternatives alternatives)
         implements SelfChecking {
 
     /** Most openings, rows counted out; every two of them are held against each other. */
@@ -76,6 +79,7 @@ record FileHouse(
                     "up to " + MOST_OPENINGS,
                     "divide it, or join openings that stand side by side");
         }
+        AlternativesChecks.check(this, faults);
         LayerChecks.check(this, faults);
         assemblies.select(each -> each.name().equals(HouseFile.NONE)).forEach(each -> reserved(each, faults));
         neighbours

@@ -96,6 +96,13 @@ record FileOpening(
                     "",
                     "remove it, or add count");
         }
+        requireRating(transmittance, frameTransmittance, glazing);
+        glazing.ifPresent(each -> room(each, width, height));
+    }
+
+    /** Refuses a rating that is none, or is two. */
+    static void requireRating(
+            OptionalDouble transmittance, OptionalDouble frameTransmittance, Optional<FileGlazing> glazing) {
         if (transmittance.isPresent() == glazing.isPresent()) {
             throw new BadValueException(
                     "",
@@ -113,8 +120,19 @@ record FileOpening(
                     "",
                     "remove frame-transmittance");
         }
-        glazing.ifPresent(each -> room(each, "width", width, true));
-        glazing.ifPresent(each -> room(each, "height", height, false));
+    }
+
+    /** Refuses a frame that leaves no glass in an opening, m. */
+    static void room(FileGlazing glazing, double width, double height) {
+        room(glazing, "width", width, true);
+        room(glazing, "height", height, false);
+    }
+
+    static Opening.Rating rating(
+            OptionalDouble transmittance, OptionalDouble frameTransmittance, Optional<FileGlazing> glazing) {
+        return glazing.<Opening.Rating>map(FileGlazing::rating)
+                .orElseGet(() -> new Opening.Declared(
+                        transmittance.orElseThrow(), frameTransmittance.orElseGet(transmittance::orElseThrow)));
     }
 
     private static void room(FileGlazing glazing, String which, double size, boolean wide) {
@@ -149,9 +167,7 @@ record FileOpening(
                 height,
                 from,
                 sill,
-                glazing.<Opening.Rating>map(FileGlazing::rating)
-                        .orElseGet(() -> new Opening.Declared(
-                                transmittance.orElseThrow(), frameTransmittance.orElseGet(transmittance::orElseThrow))),
+                rating(transmittance, frameTransmittance, glazing),
                 frameDepth,
                 setBack);
     }

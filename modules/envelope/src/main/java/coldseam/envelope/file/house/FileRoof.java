@@ -181,11 +181,12 @@ record FileRoof(
         sides.select(each ->
                         FileWalls.Sides.of(each.name(), footprint.corners()).isEmpty())
                 .forEach(each -> faults.add(FileWalls.Sides.none(each.name(), footprint.corners(), each.place())));
-        if (lowSide.isEmpty()) {
-            return;
-        }
+        lowSide.ifPresent(word -> checkSide(word, footprint, faults));
+    }
+
+    /** Refuses a word that does not mean one side of a footprint. */
+    static void checkSide(Located<String> word, FileFootprint footprint, Faults faults) {
         ImmutableList<Point2> corners = footprint.corners();
-        Located<String> word = lowSide.get();
         ImmutableList<Integer> sides = FileWalls.Sides.of(word.value(), corners);
         if (sides.isEmpty()) {
             faults.add(FileWalls.Sides.none(word.value(), corners, word.place()));

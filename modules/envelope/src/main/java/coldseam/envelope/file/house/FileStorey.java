@@ -33,8 +33,9 @@ record FileStorey(
         @Doc("Assembly of the deck where this storey is open above and walked on.") @Refers("assembly")
         Optional<String> terrace,
 
-        @Doc("Assembly of the roof where this storey is open above and not walked on.") @Refers("assembly")
-        Optional<String> lowerRoof,
+        @Doc(
+                "Roof where this storey is open above and not walked on: an assembly, or a lean-to; with a terrace beside it, its area.")
+        Optional<FileLowerRoof> lowerRoof,
 
         @Doc("Assembly of the floor where this storey projects over the one below.") @Refers("assembly")
         Optional<String> overhang,
@@ -48,18 +49,22 @@ record FileStorey(
         implements SelfChecking {
 
     FileStorey {
-        if (terrace.isPresent() && lowerRoof.isPresent()) {
+        if (terrace.isPresent()
+                && lowerRoof.isPresent()
+                && lowerRoof.get().area().isEmpty()) {
             throw new BadValueException(
                     "lowerRoof",
-                    "what is open above a storey is a terrace or a lower roof",
-                    "both",
-                    "terrace or lower-roof",
-                    "remove one of the two keys");
+                    "beside a terrace a lower roof needs the key area",
+                    "a terrace and a lower roof",
+                    "terrace or lower-roof, or both where the roof has an area",
+                    "add it: {assembly: " + lowerRoof.get().assembly()
+                            + ", area: {rectangle: [3 m, 2 m], at: [0 m, 0 m]}}, or remove one of the two keys");
         }
     }
 
     @Override
     public void check(Faults faults) {
         walls.check(footprint, faults);
+        lowerRoof.ifPresent(roof -> roof.check(footprint, faults));
     }
 }

@@ -1,5 +1,6 @@
 package coldseam.envelope.file.house;
 
+import coldseam.envelope.Alternatives;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.OwnPsi;
@@ -25,6 +26,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param parts places of the parts of its shape; an opening's and a seam's is that of its surface's name
  * @param points each set of points, as placed in the file
  * @param detailPrices place of each detail that has a price, by the detail's name
+ * @param decisions the alternatives, as placed in the file
  */
 public record LoadedHouse(
         House house,
@@ -32,7 +34,8 @@ public record LoadedHouse(
         ImmutableList<PlacedPsi> ownPsi,
         ImmutableMap<Part, Position> parts,
         ImmutableList<PlacedPoints> points,
-        ImmutableMap<String, Position> detailPrices) {
+        ImmutableMap<String, Position> detailPrices,
+        ImmutableList<PlacedDecision> decisions) {
 
     /**
      * A part of the shape.
@@ -84,6 +87,32 @@ public record LoadedHouse(
      * @param surfaces the selector's surface names
      */
     public record PlacedPsi(OwnPsi psi, ImmutableList<Located<String>> surfaces) {}
+
+    /** The same file about a changed house. */
+    public LoadedHouse changed(House other) {
+        return new LoadedHouse(other, choices, ownPsi, parts, points, detailPrices, decisions);
+    }
+
+    /** What might be built otherwise. */
+    public Alternatives alternatives() {
+        return new Alternatives(decisions.collect(PlacedDecision::decision));
+    }
+
+    /**
+     * A decision among alternatives with its places.
+     *
+     * @param decision one of {@link #alternatives()}
+     * @param name place of its name
+     * @param surfaces of its selector, where it is about junctions
+     * @param options place of each option, in order
+     * @param parameters m, the lengths of each option's detail that are other, in order
+     */
+    public record PlacedDecision(
+            Alternatives.Decision decision,
+            Position name,
+            ImmutableList<Located<String>> surfaces,
+            ImmutableList<Position> options,
+            ImmutableList<ImmutableList<Named<Located<Double>>>> parameters) {}
 
     /**
      * A set of points with its places.

@@ -273,7 +273,7 @@ class HouseFileTest {
                 Sets.immutable.with(JunctionKind.SLAB_EDGE, JunctionKind.CRAWL_SPACE_EDGE),
                 house.choices().getFirst().which().kinds());
         assertEquals(0.05, house.ownPsi().getOnly().psi());
-        assertEquals(JunctionKind.BALCONY, house.seams().getOnly().kind());
+        assertEquals(JunctionKind.of("balcony"), house.seams().getOnly().kind());
         assertEquals(
                 new PointBridges(
                         "posts",
@@ -284,7 +284,7 @@ class HouseFileTest {
                                 1.2192, OptionalDouble.empty(), Optional.of("upper floor south wall")),
                         Maps.immutable.of("side", 0.0508)),
                 house.points().getFirst());
-        assertEquals(Optional.of(PointKind.BRACKET), house.points().get(1).kind());
+        assertEquals(Optional.of(PointKind.of("bracket")), house.points().get(1).kind());
         assertEquals(new PointBridges.Count.Number(3), house.points().get(1).count());
         assertEquals(Optional.of("own/screw.yaml"), house.points().get(2).detail());
         assertEquals(new PointBridges.Count.PerArea(6), house.points().get(2).count());

@@ -1,0 +1,90 @@
+package coldseam.envelope;
+
+import coldseam.files.BadValueException;
+import coldseam.files.Binder;
+import coldseam.files.Default;
+import coldseam.files.Doc;
+import coldseam.files.Key;
+import coldseam.files.Noun;
+import coldseam.files.ResourceFolder;
+import coldseam.files.Size;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
+import java.util.Comparator;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** The file of a kind as it is written; README.md beside the files explains each key. */
+sealed interface KindFile {
+
+    /** The plain name. */
+    String label();
+
+    /** Its place among the kinds of its sort. */
+    int place();
+
+    /** All files of a folder, by their place and then their name. */
+    static <T extends Record & KindFile> ImmutableList<T> all(String folder, Class<T> type) {
+        return new ResourceFolder("/kinds/" + folder + "/")
+                .read((tree, content, faults) -> Binder.bind(tree, type, faults))
+                .toSortedList(Comparator.<T>comparingInt(KindFile::place).thenComparing(KindFile::label))
+                .toImmutable();
+    }
+
+    /** A kind of junction. */
+    @Noun("a kind of junction")
+    record OfJunction(
+            @Key("junction") String label,
+            int place,
+            String first,
+            String second,
+            @Size(min = 1, max = 2) ImmutableList<BridgeKind.Facing> faces,
+            KindForm form,
+            JunctionKind.Whereabouts where,
+            @Size(min = 1) ImmutableList<String> holdPoints,
+            JunctionKind.Typical typical,
+            @Default("false") boolean uprightSeam,
+            @Default("false") boolean parapet,
+            @Default("") ImmutableList<FileDefaultPsi> defaults)
+            implements KindFile {
+
+        public OfJunction {
+            int buildUps = form.twoBuildUps() ? 2 : 1;
+            if (faces.size() != buildUps) {
+                throw new BadValueException(
+                        "faces",
+                        "each build-up faces one way",
+                        String.valueOf(faces.size()),
+                        String.valueOf(buildUps),
+                        "say it of each band that is a surface, and of the wall in whose place a door stands");
+            }
+            if (typical.second().isPresent() != form.twoBuildUps()) {
+                throw new BadValueException(
+                        "typical",
+                        "a typical build-up is needed of each band that is one, and of no other",
+                        typical.second().isPresent() ? "two" : "one",
+                        String.valueOf(buildUps),
+                        typical.second().isPresent() ? "remove second" : "add second");
+            }
+        }
+    }
+
+    /** A row of the table of ISO 14683. */
+    @Noun("a default psi")
+    record FileDefaultPsi(
+            String row,
+            DefaultPsi.WallType wall,
+            @Doc("Whether the insulation goes on unbroken.") boolean passes,
+            @Unit(Dimension.LINEAR_TRANSMITTANCE) double external,
+            @Unit(Dimension.LINEAR_TRANSMITTANCE) double internal) {}
+
+    /** A kind of point. */
+    @Noun("a kind of point")
+    record OfPoint(
+            @Key("point") String label,
+            int place,
+            String typical,
+            BridgeKind.Facing faces,
+            @Size(min = 1) ImmutableList<String> holdPoints,
+            @Default("false") boolean countedInU)
+            implements KindFile {}
+}

@@ -1,0 +1,53 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Assembly;
+import coldseam.files.Defines;
+import coldseam.files.Named;
+import coldseam.files.Noun;
+import coldseam.files.Refers;
+import coldseam.files.ResourceFolder;
+import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+
+/**
+ * The build-up of a use, such as "wall" or "pitched roof", in the two ways of building.
+ *
+ * @param masonry in a house of brick and concrete
+ * @param frame in a framed house
+ */
+public record BuildUps(Assembly masonry, Assembly frame) {
+
+    private static final ImmutableMap<String, BuildUps> ALL = read();
+
+    /** Those that the files of the kinds name, by use. */
+    public static ImmutableMap<String, BuildUps> all() {
+        return ALL;
+    }
+
+    @Noun("typical build-ups")
+    record FileBuildUps(
+            ImmutableMap<String, FileUse> uses,
+            @Defines("assembly") ImmutableList<Named<FileAssembly>> assemblies) {}
+
+    @Noun("a use")
+    record FileUse(
+            @Refers("assembly") String masonry,
+            @Refers("assembly") String frame) {}
+
+    private static ImmutableMap<String, BuildUps> read() {
+        FileBuildUps file = new ResourceFolder("/kinds/")
+                .read("build-ups.yaml", FileBuildUps.class, Maps.immutable.of("material", MaterialLibrary.names()));
+        ImmutableMap<String, Assembly> assemblies = file.assemblies()
+                .toImmutableMap(
+                        Named::name,
+                        each -> each.value()
+                                .assembly(
+                                        each.name(),
+                                        material ->
+                                                MaterialLibrary.named(material).orElseThrow()));
+        return file.uses()
+                .collectValues(
+                        (use, each) -> new BuildUps(assemblies.get(each.masonry()), assemblies.get(each.frame())));
+    }
+}

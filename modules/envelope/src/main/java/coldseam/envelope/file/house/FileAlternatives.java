@@ -1,0 +1,393 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Alternatives.Change;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Opening;
+import coldseam.files.BadValueException;
+import coldseam.files.Bounds;
+import coldseam.files.Default;
+import coldseam.files.Doc;
+import coldseam.files.Faults;
+import coldseam.files.Located;
+import coldseam.files.Named;
+import coldseam.files.Noun;
+import coldseam.files.Position;
+import coldseam.files.Refers;
+import coldseam.files.SelfChecking;
+import coldseam.files.Size;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
+
+@Noun("the part of alternatives")
+@Doc("What might be built otherwise, compared by \"coldseam compare\"; each decision by a name of its own.")
+record FileAlternatives(
+        @Size(max = 60) @Doc("Other details for junctions, each decision by a name.") @Default("")
+        ImmutableList<Named<OfJunctions>> junctions,
+
+        @Size(max = 20) @Doc("Other build-ups, by the name of the assembly they would replace.") @Default("")
+        ImmutableList<Named<OfAssembly>> assemblies,
+
+        @Size(max = 20) @Doc("Other windows and doors, each decision by a name.") @Default("")
+        ImmutableList<Named<OfOpenings>> openings,
+
+        @Size(max = 60) @Doc("Other details for points, by the name of the set.") @Default("")
+        ImmutableList<Named<OfPoints>> points) {
+
+    /** One decision or option has this many at most. */
+    private static final int MOST_OPTIONS = 12;
+
+    @Noun("a decision about junctions")
+    @Doc("Other details for some junctions.")
+    record OfJunctions(
+            @Doc("Kinds of junction meant, any of these.") @Default("")
+            ImmutableSet<JunctionKind> kinds,
+
+            @Doc("Names of surfaces or openings that must all be beside the junction.") @Default("")
+            ImmutableList<Located<String>> surfaces,
+
+            @Doc(
+                    "Cost of the detail that is described, such as 35 EUR/m; without it the options' costs are extra costs.")
+            Optional<Located<String>> cost,
+
+            @Doc("Where the cost comes from.") Optional<String> source,
+
+            @Size(min = 1, max = MOST_OPTIONS) @Doc("The other details.")
+            ImmutableList<DetailOption> options)
+            implements SelfChecking {
+
+        OfJunctions {
+            FileChoice.requireSome(kinds, surfaces);
+        }
+
+        @Override
+        public void check(Faults faults) {
+            described().check(faults);
+        }
+
+        FileCost described() {
+            return new FileCost(FileCost.Per.METRE, cost, source);
+        }
+    }
+
+    @Noun("another detail")
+    @Doc("A detail that might be chosen.")
+    record DetailOption(
+            @Doc("Id of a detail of the catalogue, or the path of a detail or section file beside this file.")
+            @Refers("detail")
+            Located<String> detail,
+
+            @Doc("Lengths of the detail's own, by the names its file gives them.") @Default("")
+            ImmutableList<Named<FileChoice.FileParameterValue>> parameters,
+
+            @Doc("Its name in tables; the detail's id where it is missing.")
+            Optional<String> name,
+
+            @Doc(
+                    "For each length of junction, such as 35 EUR/m; the price of the detail under prices where it is missing.")
+            Optional<Located<String>> cost,
+
+            @Doc("Where the cost comes from.") Optional<String> source,
+
+            @Doc("What else speaks for or against it.") @Default("")
+            String remark)
+            implements SelfChecking {
+
+        @Override
+        public void check(Faults faults) {
+            price().check(faults);
+        }
+
+        FileCost price() {
+            return new FileCost(FileCost.Per.METRE, cost, source);
+        }
+
+        String title() {
+            return name.orElse(detail.value());
+        }
+
+        Change change() {
+            return new Change.Detail(
+                    detail.value(),
+                    parameters.toImmutableMap(Named::name, each -> each.value().value()));
+        }
+    }
+
+    @Noun("a decision about an assembly")
+    @Doc("Other build-ups in the place of an assembly.")
+    record OfAssembly(
+            @Doc("Cost of what is described, such as 90 EUR/m²; without it the options' costs are extra costs.")
+            Optional<Located<String>> cost,
+
+            @Doc("Where the cost comes from.") Optional<String> source,
+
+            @Size(min = 1, max = MOST_OPTIONS) @Doc("The other build-ups.")
+            ImmutableList<BuildUpOption> options)
+            implements SelfChecking {
+
+        @Override
+        public void check(Faults faults) {
+            described().check(faults);
+        }
+
+        FileCost described() {
+            return new FileCost(FileCost.Per.SQUARE_METRE, cost, source);
+        }
+    }
+
+    @Noun("another build-up")
+    @Doc("Another thickness of one layer, or another assembly of this file.")
+    record BuildUpOption(
+            @Doc("Other thickness of the layer that controls heat, or of the layer named.")
+            @Unit(Dimension.THICKNESS)
+            @Bounds(above = "0 mm", atMost = "2 m")
+            OptionalDouble thickness,
+
+            @Doc("Material of the layer whose thickness is meant; the layer that controls heat where it is missing.")
+            Optional<Located<String>> layer,
+
+            @Doc("Instead of thickness: name of an assembly of this file that takes its place.") @Refers("assembly")
+            Optional<Located<String>> assembly,
+
+            @Doc("Its name in tables.") Optional<String> name,
+
+            @Doc("For each area of its surfaces, such as 90 EUR/m².")
+            Optional<Located<String>> cost,
+
+            @Doc("Where the cost comes from.") Optional<String> source,
+
+            @Doc("What else speaks for or against it.") @Default("")
+            String remark,
+
+            Position place)
+            implements SelfChecking {
+
+        BuildUpOption {
+            if (thickness.isPresent() == assembly.isPresent()) {
+                throw new BadValueException(
+                        "",
+                        "another build-up is another thickness, or another assembly",
+                        assembly.isPresent() ? "both" : "neither",
+                        "thickness: 240 mm, or assembly: a name",
+                        assembly.isPresent() ? "remove one of them" : "write one of them");
+            }
+            if (layer.isPresent() && thickness.isEmpty()) {
+                throw new BadValueException(
+                        "layer",
+                        "layer says whose thickness is meant",
+                        "layer without thickness",
+                        "",
+                        "add thickness, or remove layer");
+            }
+        }
+
+        @Override
+        public void check(Faults faults) {
+            price().check(faults);
+        }
+
+        FileCost price() {
+            return new FileCost(FileCost.Per.SQUARE_METRE, cost, source);
+        }
+
+        String title() {
+            return name.or(() -> assembly.map(Located::value))
+                    .orElseGet(() -> layer.map(each -> each.value() + " ").orElse("")
+                            + UnitSystem.SI.format(thickness.orElseThrow(), Dimension.THICKNESS));
+        }
+    }
+
+    @Noun("a decision about openings")
+    @Doc("Other windows or doors in the places of some.")
+    record OfOpenings(
+            @Doc("Names of the windows and doors that are decided together.")
+            @Size(min = 1, max = 400)
+            @Refers("opening")
+            ImmutableList<String> openings,
+
+            @Doc("Cost of what is described, such as 480 EUR/m²; without it the options' costs are extra costs.")
+            Optional<Located<String>> cost,
+
+            @Doc("Where the cost comes from.") Optional<String> source,
+
+            @Size(min = 1, max = MOST_OPTIONS) @Doc("The others.")
+            ImmutableList<OpeningOption> options)
+            implements SelfChecking {
+
+        @Override
+        public void check(Faults faults) {
+            described().check(faults);
+        }
+
+        FileCost described() {
+            return new FileCost(FileCost.Per.SQUARE_METRE, cost, source);
+        }
+    }
+
+    @Noun("another opening")
+    @Doc("A window or door that might be chosen; its size stays.")
+    record OpeningOption(
+            @Doc("Its name in tables.") String name,
+
+            @Doc("Thermal transmittance of frame and glass together, as declared; or give glazing.")
+            @Unit(Dimension.TRANSMITTANCE)
+            @Bounds(above = "0 W/(m²·K)", atMost = "7 W/(m²·K)")
+            OptionalDouble transmittance,
+
+            @Doc("Thermal transmittance of the frame; that of the whole where it is missing.")
+            @Unit(Dimension.TRANSMITTANCE)
+            @Bounds(above = "0 W/(m²·K)", atMost = "7 W/(m²·K)")
+            OptionalDouble frameTransmittance,
+
+            @Doc("Instead of transmittance: what it follows from.")
+            Optional<FileGlazing> glazing,
+
+            @Doc("Depth of the frame across the wall; as described where it is missing.")
+            @Unit(Dimension.THICKNESS)
+            @Bounds(atLeast = "20 mm", atMost = "500 mm")
+            OptionalDouble frameDepth,
+
+            @Doc("From the wall's outer face to the frame's; as described where it is missing.")
+            @Unit(Dimension.THICKNESS)
+            @Bounds(atLeast = "0 mm", atMost = "2 m")
+            OptionalDouble setBack,
+
+            @Doc("For each area of window, such as 480 EUR/m².")
+            Optional<Located<String>> cost,
+
+            @Doc("Where the cost comes from.") Optional<String> source,
+
+            @Doc("What else speaks for or against it.") @Default("")
+            String remark,
+
+            Position place)
+            implements SelfChecking {
+
+        OpeningOption {
+            FileOpening.requireRating(transmittance, frameTransmittance, glazing);
+        }
+
+        @Override
+        public void check(Faults faults) {
+            price().check(faults);
+        }
+
+        FileCost price() {
+            return new FileCost(FileCost.Per.SQUARE_METRE, cost, source);
+        }
+
+        Change change() {
+            return new Change.Windows(
+                    FileOpening.rating(transmittance, frameTransmittance, glazing), boxed(frameDepth), boxed(setBack));
+        }
+
+        private static Optional<Double> boxed(OptionalDouble value) {
+            return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+        }
+
+        /** Adds the fault of a frame that leaves no glass in an opening. */
+        void fit(Opening opening, Faults faults) {
+            try {
+                glazing.ifPresent(each -> FileOpening.room(each, opening.width(), opening.height()));
+            } catch (BadValueException bad) {
+                faults.add(bad.at(place));
+            }
+        }
+    }
+
+    @Noun("a decision about points")
+    @Doc("Other details for a set of points.")
+    record OfPoints(
+            @Doc(
+                    "Cost of the detail that is described, such as 85 EUR each; without it the options' costs are extra costs.")
+            Optional<Located<String>> cost,
+
+            @Doc("Where the cost comes from.") Optional<String> source,
+
+            @Size(min = 1, max = MOST_OPTIONS) @Doc("The other details.")
+            ImmutableList<PointOption> options)
+            implements SelfChecking {
+
+        @Override
+        public void check(Faults faults) {
+            described().check(faults);
+        }
+
+        FileCost described() {
+            return new FileCost(FileCost.Per.PIECE, cost, source);
+        }
+    }
+
+    @Noun("another point detail")
+    @Doc("A point detail that might be chosen.")
+    record PointOption(
+            @Doc("Id of a point detail of the catalogue, or the path of a point file beside this file.")
+            @Refers("point detail")
+            Located<String> detail,
+
+            @Doc("Lengths of the detail that are other here, by their names.") @Default("")
+            ImmutableList<Named<FilePoints.FileLength>> parameters,
+
+            @Doc("Its name in tables; the detail's id where it is missing.")
+            Optional<String> name,
+
+            @Doc("For each, such as 85 EUR each.") Optional<Located<String>> cost,
+
+            @Doc("Where the cost comes from.") Optional<String> source,
+
+            @Doc("What else speaks for or against it.") @Default("")
+            String remark)
+            implements SelfChecking {
+
+        @Override
+        public void check(Faults faults) {
+            price().check(faults);
+        }
+
+        FileCost price() {
+            return new FileCost(FileCost.Per.PIECE, cost, source);
+        }
+
+        String title() {
+            return name.orElse(detail.value());
+        }
+
+        Change change() {
+            return new Change.Detail(
+                    detail.value(),
+                    parameters.toImmutableMap(Named::name, each -> each.value().value()));
+        }
+    }
+
+    /** Every cost that is written somewhere in it. */
+    ImmutableList<FileCost> costs() {
+        return junctions
+                .flatCollect(each -> each.value().options().collect(DetailOption::price))
+                .newWithAll(junctions.collect(each -> each.value().described()))
+                .newWithAll(
+                        assemblies.flatCollect(each -> each.value().options().collect(BuildUpOption::price)))
+                .newWithAll(assemblies.collect(each -> each.value().described()))
+                .newWithAll(openings.flatCollect(each -> each.value().options().collect(OpeningOption::price)))
+                .newWithAll(openings.collect(each -> each.value().described()))
+                .newWithAll(points.flatCollect(each -> each.value().options().collect(PointOption::price)))
+                .newWithAll(points.collect(each -> each.value().described()))
+                .select(each -> each.cost().isPresent());
+    }
+
+    /** Every decision's name with its place. */
+    ImmutableList<Located<String>> names() {
+        return junctions
+                .collect(FileAlternatives::name)
+                .newWithAll(assemblies.collect(FileAlternatives::name))
+                .newWithAll(openings.collect(FileAlternatives::name))
+                .newWithAll(points.collect(FileAlternatives::name));
+    }
+
+    private static Located<String> name(Named<?> decision) {
+        return new Located<>(decision.name(), decision.place());
+    }
+}

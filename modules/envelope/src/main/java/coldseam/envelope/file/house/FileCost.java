@@ -1,0 +1,62 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Alternatives;
+import coldseam.files.Faults;
+import coldseam.files.Located;
+import coldseam.files.quantity.QuantityException;
+import coldseam.files.quantity.QuantityParser;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** A cost of the alternatives' part, as written, with its source. */
+record FileCost(Per per, Optional<Located<String>> cost, Optional<String> source) {
+
+    /** What a cost is for. */
+    enum Per {
+        METRE(written -> {
+            QuantityParser.PriceOfLength price = QuantityParser.parsePriceOfLength(written);
+            return new QuantityParser.PriceOf(price.perMetre(), price.currency());
+        }),
+        SQUARE_METRE(QuantityParser::parsePriceOfArea),
+        PIECE(QuantityParser::parsePriceEach);
+
+        private final Function<String, QuantityParser.PriceOf> parser;
+
+        Per(Function<String, QuantityParser.PriceOf> parser) {
+            this.parser = parser;
+        }
+    }
+
+    /** Adds what is wrong with it: no price, or no source. */
+    void check(Faults faults) {
+        if (cost.isEmpty()) {
+            return;
+        }
+        try {
+            price();
+        } catch (QuantityException bad) {
+            faults.add(cost.get().place(), "cost: " + bad.asked(), bad.got(), bad.allowed(), bad.next());
+        }
+        if (source.isEmpty()) {
+            faults.add(
+                    cost.get().place(),
+                    "a cost needs the source it comes from",
+                    "cost: " + cost.get().value() + " without source",
+                    "",
+                    "add source beside it, such as source: quotation of 3 October");
+        }
+    }
+
+    /** Its currency; empty where there is no cost. */
+    Optional<Located<String>> currency() {
+        return cost.map(each -> new Located<>(price().currency(), each.place()));
+    }
+
+    Optional<Alternatives.Price> toPrice() {
+        return cost.map(each -> new Alternatives.Price(price().each(), source.orElseThrow()));
+    }
+
+    private QuantityParser.PriceOf price() {
+        return per.parser.apply(cost.orElseThrow().value());
+    }
+}

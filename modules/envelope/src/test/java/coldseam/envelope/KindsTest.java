@@ -1,0 +1,74 @@
+package coldseam.envelope;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.envelope.file.house.BuildUps;
+import coldseam.files.Binder;
+import coldseam.files.Fault;
+import coldseam.files.Faults;
+import coldseam.files.SourceDocument;
+import java.nio.charset.StandardCharsets;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+
+/** Each kind's file says something of everything that is decided by kind, and what it names is there. */
+class KindsTest {
+
+    @Test
+    void everyTypicalBuildUpIsThere() {
+        ImmutableList<String> named = JunctionKind.all()
+                .flatCollect(kind -> Lists.immutable
+                        .of(kind.typical().first())
+                        .newWithAll(kind.typical().second().stream().toList()))
+                .newWithAll(PointKind.all().collect(PointKind::typical));
+        assertEquals(
+                Lists.immutable.empty(),
+                named.reject(BuildUps.all()::containsKey).distinct(),
+                "kinds name these uses; add them to kinds/build-ups.yaml");
+        assertEquals(
+                Lists.immutable.empty(),
+                BuildUps.all().keysView().reject(named::contains).toSortedList(),
+                "no kind names these uses of kinds/build-ups.yaml; remove them");
+    }
+
+    @Test
+    void namesAndPlacesAreTold() {
+        ImmutableList<String> labels = BridgeKind.all().collect(BridgeKind::label);
+        assertEquals(labels.distinct(), labels);
+        assertEquals("slab edge", JunctionKind.all().getFirst().label());
+        assertEquals("duct", PointKind.all().getLast().label());
+        assertSame(JunctionKind.JAMB, JunctionKind.of("jamb"));
+        IllegalArgumentException unknown = assertThrows(IllegalArgumentException.class, () -> JunctionKind.of("jam"));
+        assertTrue(unknown.getMessage().startsWith("no kind of junction is called \"jam\"; there are: slab edge, "));
+    }
+
+    @Test
+    void bandsFollowTheForm() {
+        assertEquals(Lists.immutable.of("roof", "wall"), JunctionKind.PARAPET.bands());
+        assertEquals(Lists.immutable.of("floor", "wall"), JunctionKind.SLAB_THRESHOLD.bands());
+        assertEquals(Lists.immutable.of("wall"), JunctionKind.JAMB.bands());
+        assertEquals(Lists.immutable.of("wall", "frame"), JunctionKind.JAMB.axes());
+        assertEquals(Lists.immutable.of("across", "along"), JunctionKind.RIDGE.axes());
+    }
+
+    @Test
+    void saysWhatAFileLacks() {
+        String file = "junction: new\nplace: 5\nfirst: wall\nsecond: other wall\nfaces: [side]\n"
+                + "form: {page: first down}\nwhere: meeting\ntypical: {first: wall, angle: 90 °}\nhold-points: []\n";
+        Faults faults = new Faults();
+        SourceDocument.read("new.yaml", file.getBytes(StandardCharsets.UTF_8), faults)
+                .flatMap(tree -> Binder.bind(tree, KindFile.OfJunction.class, faults));
+        assertEquals(
+                Lists.immutable.of("hold-points has too few items"),
+                faults.sorted().collect(Fault::asked));
+        Faults more = new Faults();
+        SourceDocument.read("new.yaml", file.replace("[]", "[Wall]").getBytes(StandardCharsets.UTF_8), more)
+                .flatMap(tree -> Binder.bind(tree, KindFile.OfJunction.class, more));
+        assertEquals(
+                Lists.immutable.of("each build-up faces one way"), more.sorted().collect(Fault::asked));
+    }
+}

@@ -1,0 +1,108 @@
+package coldseam.files;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+
+/**
+ * A folder of YAML files that comes with the tool: a folder while building, in the jar afterwards.
+ *
+ * @param path absolute, ending in a slash, such as {@code /details/}; to be listed it needs a README.md
+ */
+public record ResourceFolder(String path) {
+
+    private static final String README = "README.md";
+    private static final String SUFFIX = ".yaml";
+
+    /** Makes something of a file; empty where it added faults. */
+    public interface Reader<T> {
+
+        /** Reads a file's tree, whose text is at hand too. */
+        Optional<T> read(SourceNode tree, String content, Faults faults);
+    }
+
+    /** What explains the files. */
+    public String readme() {
+        return text(README);
+    }
+
+    /**
+     * Everything that is made of the files, in the order of their names.
+     *
+     * @throws FileFaultException with every fault of every file
+     */
+    public <T> ImmutableList<T> read(Reader<T> reader) {
+        Faults faults = new Faults();
+        MutableList<T> read = Lists.mutable.empty();
+        for (String file : names()) {
+            SourceDocument.read(path + file, bytes(file), faults)
+                    .flatMap(tree -> reader.read(tree, text(file), faults))
+                    .ifPresent(read::add);
+        }
+        faults.throwIfAny();
+        return read.toImmutable();
+    }
+
+    /**
+     * One file of the folder, bound to a type.
+     *
+     * @param known names that the file may use without defining them, by what they name
+     * @throws FileFaultException with every fault of the file
+     */
+    public <T> T read(String file, Class<T> type, ImmutableMap<String, KnownNames> known) {
+        Faults faults = new Faults();
+        Optional<T> read = SourceDocument.read(path + file, bytes(file), faults)
+                .flatMap(tree -> Binder.bind(tree, type, faults, known));
+        faults.throwIfAny();
+        return read.orElseThrow();
+    }
+
+    private String text(String file) {
+        return new String(bytes(file), StandardCharsets.UTF_8);
+    }
+
+    private byte[] bytes(String file) {
+        try (InputStream stream = ResourceFolder.class.getResourceAsStream(path + file)) {
+            return stream.readAllBytes();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    private ImmutableList<String> names() {
+        try {
+            URI place = ResourceFolder.class.getResource(path + README).toURI();
+            if (!place.getScheme().equals("jar")) {
+                return names(Path.of(place).getParent());
+            }
+            try (FileSystem jar = FileSystems.newFileSystem(place, Map.of())) {
+                return names(jar.getPath(path));
+            }
+        } catch (URISyntaxException | IOException broken) {
+            throw new IllegalStateException("the files in " + path + " cannot be listed; please report this", broken);
+        }
+    }
+
+    private static ImmutableList<String> names(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return Lists.immutable.withAll(files.map(each -> each.getFileName().toString())
+                    .filter(name -> name.endsWith(SUFFIX))
+                    .sorted()
+                    .toList());
+        }
+    }
+}

@@ -1,0 +1,69 @@
+package coldseam.options;
+
+import coldseam.audit.Audit;
+import coldseam.audit.BridgeRow;
+import coldseam.conduction.Interval;
+import coldseam.envelope.Alternatives.Decision;
+import coldseam.envelope.Alternatives.Option;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * One option alone, all else as the house file describes it.
+ *
+ * @param decision what is decided
+ * @param option how
+ * @param built what it comes to; empty where the house cannot be built so
+ * @param misfits why not; empty where it can
+ * @param onFront whether some set of the front has it
+ */
+public record Alternative(
+        Decision decision, Option option, Optional<Built> built, ImmutableList<String> misfits, boolean onFront) {
+
+    /**
+     * The house with it.
+     *
+     * @param audit of the whole house
+     * @param rows junctions or points that are decided; none of a build-up or an opening
+     * @param size m of junction, m² of surface or opening, or how many points
+     * @param more W/K that the house loses more than as described; below zero for less
+     * @param cost more than what is described, in the house's currency, whole; empty where it is not known
+     * @param thicker m, that the build-up is thicker; zero of anything else
+     * @param changes to the findings
+     */
+    public record Built(
+            Audit audit,
+            ImmutableList<BridgeRow> rows,
+            double size,
+            Interval more,
+            OptionalDouble cost,
+            double thicker,
+            Changes changes) {
+
+        /** Against what is described. */
+        public Standing standing() {
+            return Standing.of(more);
+        }
+
+        /** kWh a year that it saves; empty without degree days. */
+        public Optional<Interval> saves() {
+            return Yearly.energy(more.times(-1), audit.house());
+        }
+
+        /** Money a year that it saves; empty without degree days or a price. */
+        public Optional<Interval> savesMoney() {
+            return Yearly.money(more.times(-1), audit.house());
+        }
+
+        /** Years until what it costs more is saved, at today's price and without interest; empty where it never is. */
+        public Optional<Interval> payback() {
+            if (cost.isEmpty() || cost.getAsDouble() <= 0) {
+                return Optional.empty();
+            }
+            return savesMoney()
+                    .filter(saved -> saved.lower() > 0)
+                    .map(saved -> new Interval(cost.getAsDouble() / saved.upper(), cost.getAsDouble() / saved.lower()));
+        }
+    }
+}

@@ -1,0 +1,212 @@
+package coldseam.options;
+
+import coldseam.audit.Audit;
+import coldseam.audit.Breach;
+import coldseam.audit.Finding;
+import coldseam.envelope.House;
+import coldseam.options.Comparison.Answer;
+import coldseam.options.Comparison.Asked;
+import coldseam.options.Comparison.Best;
+import coldseam.options.Comparison.Worth;
+import coldseam.options.front.Choice;
+import coldseam.options.front.Front;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.factory.Sets;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.list.primitive.ImmutableIntList;
+import org.eclipse.collections.api.map.MutableMap;
+import org.eclipse.collections.api.set.ImmutableSet;
+
+/**
+ * Asks the front, and audits each set that it answers with as a whole: an answer stands only where the audit says the same.
+ */
+final class Answers {
+
+    /** Sets that are audited for one answer, at most; past it none is proven. */
+    private static final int MOST_TRIED = 12;
+
+    private static final ImmutableSet<String> TRANSMITTANCE = Sets.immutable.of("transmittance-over-limit");
+    private static final ImmutableSet<String> SURFACE =
+            Sets.immutable.of("temperature-factor-under-limit", "mould-by-month");
+
+    private final Variants variants;
+    private final Function<ImmutableIntList, Audit> audited;
+    private final Combinations combinations;
+    private final Front front;
+    private final Wish wish;
+    private final Audit described;
+    private final House house;
+
+    Answers(
+            Variants variants,
+            Function<ImmutableIntList, Audit> audited,
+            Combinations combinations,
+            Front front,
+            Wish wish) {
+        this.variants = variants;
+        this.audited = audited;
+        this.combinations = combinations;
+        this.front = front;
+        this.wish = wish;
+        this.described = audited.apply(variants.nothing());
+        this.house = described.house();
+    }
+
+    Comparison comparison(ImmutableList<Alternative> alternatives, int sections) {
+        ImmutableList<Answer> answers = all();
+        Optional<Answer> chosen = answers.detectOptional(answer -> answer.best().isPresent());
+        MutableMap<Choice, ImmutableIntList> sets = Maps.mutable.empty();
+        front.choices().forEach(choice -> sets.put(choice, combinations.set(choice)));
+        return new Comparison(
+                described,
+                alternatives,
+                sections,
+                combinations.size(),
+                combinations.unbuildable(),
+                combinations.priced(),
+                front,
+                sets.toImmutable(),
+                answers,
+                chosen,
+                chosen.flatMap(Answer::best).flatMap(best -> next(best.choice())),
+                chosen.flatMap(Answer::best).map(this::worth).orElse(Lists.immutable.empty()));
+    }
+
+    /** What was wished for first, then what is always asked. */
+    private ImmutableList<Answer> all() {
+        MutableList<Answer> answers = Lists.mutable.empty();
+        if (wish.budget().isPresent() && combinations.priced()) {
+            answers.add(budget());
+        }
+        if (wish.heatLoss().isPresent()) {
+            answers.add(
+                    limited(Asked.HEAT_LOSS, wish.heatLoss(), wish.heatLoss().getAsDouble()));
+        }
+        OptionalDouble perWatt = perWattPerKelvin();
+        if (wish.energy().isPresent() && perWatt.isPresent()) {
+            double ventilation = described.heatLoss().ventilation().orElse(0);
+            answers.add(limited(
+                    Asked.ENERGY, wish.energy(), wish.energy().getAsDouble() / perWatt.getAsDouble() - ventilation));
+        }
+        if (combinations.priced() && house.prices().heat().isPresent() && perWatt.isPresent()) {
+            answers.add(leastCost(perWatt.getAsDouble() * house.prices().heat().getAsDouble()));
+        }
+        answers.add(free(Asked.NO_FINDING, combinations.allRules()));
+        answers.add(free(Asked.SURFACE, SURFACE));
+        answers.add(free(Asked.TRANSMITTANCE, TRANSMITTANCE));
+        answers.add(new Answer(
+                Asked.LEAST_LOSS,
+                OptionalDouble.empty(),
+                front.within(Long.MAX_VALUE)
+                        .map(found -> best(found.proven(), found.asGood().size()))));
+        return answers.toImmutable();
+    }
+
+    /** kWh a year for each W/K. */
+    private OptionalDouble perWattPerKelvin() {
+        return Yearly.energy(coldseam.conduction.Interval.of(1), house)
+                .map(each -> OptionalDouble.of(each.middle()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private Answer budget() {
+        return new Answer(
+                Asked.BUDGET,
+                wish.budget(),
+                front.within((long) Math.floor(wish.budget().getAsDouble()))
+                        .map(found -> best(found.proven(), found.asGood().size())));
+    }
+
+    private Answer limited(Asked asked, OptionalDouble told, double wattsPerKelvin) {
+        long limit = (long) Math.floor(wattsPerKelvin * Combinations.MICRO);
+        int asGood = front.cheapest(limit).map(found -> found.asGood().size()).orElse(0);
+        return new Answer(
+                asked,
+                told,
+                first(
+                        front.choices().select(choice -> choice.upper() <= limit),
+                        audit -> audit.heatLoss().total().upper() <= wattsPerKelvin,
+                        asGood));
+    }
+
+    private Answer free(Asked asked, ImmutableSet<String> rules) {
+        Front allowed = Front.of(combinations.without(rules));
+        return new Answer(
+                asked,
+                OptionalDouble.empty(),
+                first(
+                        allowed.choices(),
+                        audit -> audit.findings()
+                                .flatCollect(Finding::breaches)
+                                .collect(Breach::rule)
+                                .noneSatisfy(rules::contains),
+                        0));
+    }
+
+    /** The first set, by cost, whose audit as a whole says so, too. */
+    private Optional<Best> first(ImmutableList<Choice> byCost, Predicate<Audit> holds, int asGood) {
+        return byCost.take(MOST_TRIED)
+                .asLazy()
+                .collect(choice -> best(choice, asGood))
+                .detectOptional(best -> holds.test(best.audit()));
+    }
+
+    /** By the upper bound of what it costs in all, so that no other is proven to cost less. */
+    private Answer leastCost(double moneyPerWattPerKelvin) {
+        double perMicro = moneyPerWattPerKelvin * house.prices().years() / Combinations.MICRO;
+        Optional<Choice> least = front.choices().minByOptional(choice -> choice.cost() + choice.upper() * perMicro);
+        return new Answer(
+                Asked.LEAST_COST,
+                OptionalDouble.of(house.prices().years()),
+                least.map(choice -> best(
+                        choice,
+                        front.choices()
+                                .count(other -> other != choice
+                                        && other.cost() + other.lower() * perMicro
+                                                < choice.cost() + choice.upper() * perMicro))));
+    }
+
+    private Best best(Choice choice, int asGood) {
+        ImmutableIntList set = combinations.set(choice);
+        Audit audit = audited.apply(set);
+        return new Best(
+                choice,
+                set,
+                audit,
+                HeatSum.of(audit).minus(HeatSum.of(described)).value(),
+                Changes.between(described, audit),
+                asGood);
+    }
+
+    /** Among the sets that cost more and surely lose less, the one that costs least for each W/K. */
+    private Optional<Choice> next(Choice chosen) {
+        return front.steps()
+                .select(choice -> choice.cost() > chosen.cost() && choice.upper() < chosen.lower())
+                .minByOptional(choice -> (double) (choice.cost() - chosen.cost()) / (chosen.lower() - choice.upper()));
+    }
+
+    private ImmutableList<Worth> worth(Best best) {
+        MutableList<Worth> worth = Lists.mutable.empty();
+        for (int d = 0; d < best.set().size(); d++) {
+            if (best.set().get(d) > 0) {
+                try {
+                    Audit without = audited.apply(Variants.with(best.set(), d, 0));
+                    worth.add(new Worth(
+                            d,
+                            best.set().get(d),
+                            HeatSum.of(without).minus(HeatSum.of(best.audit())).value()));
+                } catch (coldseam.files.FileFaultException noShell) {
+                    // Taken back alone it cannot be built, so that there is nothing to hold it against.
+                    continue;
+                }
+            }
+        }
+        return worth.toSortedListBy(each -> -each.less().middle()).toImmutable();
+    }
+}

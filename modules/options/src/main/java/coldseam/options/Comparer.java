@@ -1,0 +1,166 @@
+package coldseam.options;
+
+import coldseam.audit.Audit;
+import coldseam.audit.engine.Progress;
+import coldseam.audit.engine.Sections;
+import coldseam.audit.house.HouseAudit;
+import coldseam.envelope.Alternatives.Change;
+import coldseam.envelope.Alternatives.Decision;
+import coldseam.envelope.Alternatives.Option;
+import coldseam.files.Fault;
+import coldseam.files.FileFaultException;
+import coldseam.options.front.Front;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.list.primitive.ImmutableIntList;
+
+/**
+ * Compares a house with its alternatives: every house that is needed is named, their sections are counted and solved on all
+ * cores, then each is audited through the front door.
+ */
+public final class Comparer {
+
+    private final Variants variants;
+    private final HouseAudit ready;
+    private final Map<ImmutableIntList, HouseAudit> houses = new LinkedHashMap<>();
+    private final Map<ImmutableIntList, ImmutableList<String>> refused = new LinkedHashMap<>();
+    private final Map<ImmutableIntList, Audit> audits = new ConcurrentHashMap<>();
+
+    private Comparer(HouseAudit ready) {
+        this.variants = new Variants(ready);
+        this.ready = ready;
+    }
+
+    /**
+     * Compares.
+     *
+     * @param ready the house as its file describes it, with at least one decision
+     * @param wish what is asked
+     * @param progress hears how many sections are solved, and how many houses are audited
+     * @param cancelled asked between houses
+     * @throws java.util.concurrent.CancellationException once it says so
+     */
+    public static Comparison compare(HouseAudit ready, Wish wish, Progress progress, BooleanSupplier cancelled) {
+        return new Comparer(ready).compare(wish, progress, cancelled);
+    }
+
+    private Comparison compare(Wish wish, Progress progress, BooleanSupplier cancelled) {
+        // 1. Every house that is needed: each option alone, and a few of every combination.
+        Set<ImmutableIntList> needed = new LinkedHashSet<>();
+        needed.add(variants.nothing());
+        for (int d = 0; d < variants.decisions().size(); d++) {
+            for (int k = 1; k <= variants.decisions().get(d).options().size(); k++) {
+                needed.add(variants.alone(d, k));
+            }
+        }
+        for (ImmutableIntList combination : variants.combinations()) {
+            for (int side = 0; side < variants.sides(); side++) {
+                needed.add(variants.side(combination, side));
+            }
+        }
+        needed.forEach(this::prepare);
+        // 2. Their sections, each once, on all cores.
+        Sections sections = HouseAudit.sections(houses.values());
+        ready.solve(sections, (step, done, of) -> {
+            HouseAudit.refuseCancelled(cancelled);
+            progress.at(step, done, of);
+        });
+        // 3. Their audits, which find the sections remembered.
+        AtomicInteger done = new AtomicInteger();
+        houses.keySet().stream().toList().parallelStream().forEach(set -> {
+            HouseAudit.refuseCancelled(cancelled);
+            audits.put(set, houses.get(set).compute());
+            synchronized (done) {
+                progress.at("houses", done.incrementAndGet(), houses.size());
+            }
+        });
+        // 4. All sets, their front and the answers.
+        Combinations combinations = new Combinations(variants, audits);
+        Front all = Front.of(combinations.scenarios());
+        ImmutableList<Alternative> alternatives = alternatives(combinations, all);
+        return new Answers(variants, this::audited, combinations, all, wish)
+                .comparison(alternatives, sections.all().size());
+    }
+
+    private void prepare(ImmutableIntList set) {
+        try {
+            houses.put(set, variants.house(set));
+        } catch (FileFaultException noShell) {
+            refused.put(set, noShell.faults().collect(Fault::asked));
+        }
+    }
+
+    private Audit audited(ImmutableIntList set) {
+        return audits.computeIfAbsent(set, none -> variants.house(set).compute());
+    }
+
+    private ImmutableList<Alternative> alternatives(Combinations combinations, Front all) {
+        MutableList<Alternative> alone = Lists.mutable.empty();
+        for (int d = 0; d < variants.decisions().size(); d++) {
+            Decision decision = variants.decisions().get(d);
+            for (int k = 1; k <= decision.options().size(); k++) {
+                alone.add(alternative(d, k, combinations.isOn(all, d, k)));
+            }
+        }
+        return alone.toImmutable();
+    }
+
+    private Alternative alternative(int number, int k, boolean onFront) {
+        Decision decision = variants.decisions().get(number);
+        Option option = decision.options().get(k - 1);
+        ImmutableIntList set = variants.alone(number, k);
+        if (refused.containsKey(set)) {
+            return new Alternative(decision, option, Optional.empty(), refused.get(set), onFront);
+        }
+        Audit described = audits.get(variants.nothing());
+        Audit audit = audits.get(set);
+        ImmutableList<String> misfits = Part.misfits(HeatSum.rows(audit), described);
+        if (misfits.notEmpty()) {
+            return new Alternative(decision, option, Optional.empty(), misfits, onFront);
+        }
+        Part part = new Part(decision, audit);
+        return new Alternative(
+                decision,
+                option,
+                Optional.of(new Alternative.Built(
+                        audit,
+                        part.rows(),
+                        part.size(),
+                        HeatSum.of(audit).minus(HeatSum.of(described)).value(),
+                        extraCost(decision, option, described, audit),
+                        thicker(option, described),
+                        Changes.between(described, audit))),
+                Lists.immutable.empty(),
+                onFront);
+    }
+
+    /** What an option costs more in one house than what is described does in another, whole; empty where it is not known. */
+    static OptionalDouble extraCost(Decision decision, Option option, Audit described, Audit built) {
+        OptionalDouble before = new Part(decision, described).describedCost(option);
+        OptionalDouble after = new Part(decision, built).cost(option);
+        return before.isPresent() && after.isPresent()
+                ? OptionalDouble.of(Math.rint(after.getAsDouble() - before.getAsDouble()))
+                : OptionalDouble.empty();
+    }
+
+    private static double thicker(Option option, Audit described) {
+        return option.change() instanceof Change.BuildUp other
+                ? other.assembly().thickness()
+                        - described
+                                .house()
+                                .assemblies()
+                                .get(other.assembly().name())
+                                .thickness()
+                : 0;
+    }
+}

@@ -1,0 +1,123 @@
+package coldseam.options;
+
+import coldseam.audit.Audit;
+import coldseam.conduction.Interval;
+import coldseam.options.front.Choice;
+import coldseam.options.front.Front;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.primitive.ImmutableIntList;
+import org.eclipse.collections.api.map.ImmutableMap;
+
+/**
+ * A house and what it might be.
+ *
+ * @param described the house as its file describes it
+ * @param alternatives each option alone, in the file's order
+ * @param sections that were needed
+ * @param combinations of build-ups and openings that were looked at, what is described first
+ * @param unbuildable how many others cannot be built, since a detail does not fit or a wall leaves no room
+ * @param priced whether every option has a cost; else costs count as nothing, and the front is of heat alone
+ * @param front of all sets
+ * @param sets what the front's choices are, in its order
+ * @param answers to what was asked, in order
+ * @param chosen the answer that is shown first; empty where there is no set at all
+ * @param next the cheapest set that surely loses less than the chosen one, for the least money a W/K; empty where none does
+ * @param worth of each decision of the chosen set that is not as described: W/K that taking it back would lose, the most first
+ */
+public record Comparison(
+        Audit described,
+        ImmutableList<Alternative> alternatives,
+        int sections,
+        int combinations,
+        int unbuildable,
+        boolean priced,
+        Front front,
+        ImmutableMap<Choice, ImmutableIntList> sets,
+        ImmutableList<Answer> answers,
+        Optional<Answer> chosen,
+        Optional<Choice> next,
+        ImmutableList<Worth> worth) {
+
+    /** What was asked. */
+    public enum Asked {
+        /** The least loss within a budget. */
+        BUDGET,
+        /** The least cost for a limit of H_T. */
+        HEAT_LOSS,
+        /** The least cost for a limit of a year's loss. */
+        ENERGY,
+        /** The least cost with every psi and chi within its limit. */
+        TRANSMITTANCE,
+        /** The least cost with every inner surface warm enough. */
+        SURFACE,
+        /** The least cost with nothing found. */
+        NO_FINDING,
+        /** The least cost of building and of heat over the years of the house file. */
+        LEAST_COST,
+        /** The least loss, whatever it costs. */
+        LEAST_LOSS
+    }
+
+    /**
+     * An answer.
+     *
+     * @param asked what
+     * @param limit budget, W/K or kWh; empty where none was given
+     * @param best the set; empty where none is proven to do it
+     */
+    public record Answer(Asked asked, OptionalDouble limit, Optional<Best> best) {}
+
+    /**
+     * A set that was audited as a whole.
+     *
+     * @param choice on the front
+     * @param set by decision, 0 for what is described
+     * @param audit of the whole house
+     * @param more W/K that it loses more than what is described
+     * @param changes to the findings
+     * @param asGood how many other sets of the front cannot be told apart from it in this
+     */
+    public record Best(Choice choice, ImmutableIntList set, Audit audit, Interval more, Changes changes, int asGood) {}
+
+    /** What one decision does in a set. */
+    public record Worth(int decision, int option, Interval less) {}
+
+    /** The option of a decision in a set; empty for what is described. */
+    public Optional<Alternative> option(int decision, int number) {
+        if (number == 0) {
+            return Optional.empty();
+        }
+        return Optional.of(alternatives
+                .select(each -> each.decision()
+                        .equals(alternatives
+                                .collect(Alternative::decision)
+                                .distinct()
+                                .get(decision)))
+                .get(number - 1));
+    }
+
+    /** The options of a set that are not what is described, in the decisions' order. */
+    public ImmutableList<Alternative> options(ImmutableIntList set) {
+        return set.collectWithIndex((number, decision) -> option(decision, number))
+                .flatCollect(each -> org.eclipse.collections.api.factory.Lists.immutable.withAll(
+                        each.stream().toList()))
+                .toImmutable();
+    }
+
+    /** The option alone that surely saves most; empty where none surely saves. */
+    public Optional<Alternative> worthMost() {
+        return alternatives
+                .select(each -> each.built().isPresent() && each.built().get().standing() == Standing.BETTER)
+                .minByOptional(each -> each.built().orElseThrow().more().upper());
+    }
+
+    /** The option alone that is paid back first; empty where none surely is. */
+    public Optional<Alternative> paidBackFirst() {
+        return alternatives
+                .select(each -> each.built().flatMap(Alternative.Built::payback).isPresent())
+                .minByOptional(each ->
+                        each.built().orElseThrow().payback().orElseThrow().upper());
+    }
+}

@@ -1,0 +1,115 @@
+package coldseam.options;
+
+import coldseam.audit.Audit;
+import coldseam.audit.BridgeRow;
+import coldseam.audit.BridgeSheet;
+import coldseam.audit.HeatLoss;
+import coldseam.conduction.Interval;
+import coldseam.envelope.DimensionSystem;
+import coldseam.junctions.BridgeSetup;
+import coldseam.junctions.detail.Detail;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.eclipse.collections.api.RichIterable;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * A part of a house's heat loss as H = h0 + Σ t·w: what formulas of standards give counts as exact; each section's psi or chi
+ * is one number t within its interval, wherever it occurs.
+ *
+ * <table>
+ * <caption>Symbols</caption>
+ * <tr><td>h0</td><td>exact part</td><td>W/K</td></tr>
+ * <tr><td>t</td><td>psi or chi of a section in the site's dimension system</td><td>W/(m·K) or W/K</td></tr>
+ * <tr><td>w</td><td>length or number times the temperature factor</td><td>m or 1</td></tr>
+ * </table>
+ */
+public final class HeatSum {
+
+    /** What makes two sections one: they have one psi or chi, whatever it is within its interval. */
+    private record Section(Detail detail, BridgeSetup setup, DimensionSystem system) {}
+
+    private record Term(Interval transmittance, double weight) {}
+
+    /** W/K and m: places lie on a lattice of micrometres, and no sum of a house has a thousand times more terms. */
+    private static final double ROUND_OFF = 1e-8;
+
+    private final double exact;
+    private final Map<Section, Term> terms;
+
+    private HeatSum(double exact, Map<Section, Term> terms) {
+        this.exact = exact;
+        this.terms = terms;
+    }
+
+    /** Surfaces and openings of a house, as its table has them. */
+    public static HeatSum planes(Audit audit) {
+        double sum = audit.heatLoss()
+                .lines()
+                .select(line -> line.part() instanceof HeatLoss.Part.OfSurface
+                        || line.part() instanceof HeatLoss.Part.OfOpening)
+                .sumOfDouble(line -> line.loss().middle());
+        return new HeatSum(sum, Map.of());
+    }
+
+    /** Some junctions and points of a house. */
+    public static HeatSum bridges(Audit audit, RichIterable<? extends BridgeRow> rows) {
+        DimensionSystem system = audit.house().site().dimensions();
+        double exact = 0;
+        Map<Section, Term> terms = new LinkedHashMap<>();
+        for (BridgeRow row : rows) {
+            double weight = row.size() * row.factor();
+            if (row.source().computed() && row.sheet().isPresent()) {
+                BridgeSheet<?> sheet = row.sheet().get();
+                terms.merge(
+                        new Section(sheet.result().detail(), sheet.result().setup(), system),
+                        new Term(row.transmittance(), weight),
+                        (a, b) -> new Term(a.transmittance(), a.weight() + b.weight()));
+            } else {
+                exact += row.transmittance().middle() * weight;
+            }
+        }
+        return new HeatSum(exact, terms);
+    }
+
+    /** The whole house. */
+    public static HeatSum of(Audit audit) {
+        return planes(audit).plus(bridges(audit, rows(audit)));
+    }
+
+    /** Every edge, then every set of points. */
+    public static ImmutableList<BridgeRow> rows(Audit audit) {
+        return Lists.immutable.<BridgeRow>ofAll(audit.junctions()).newWithAll(audit.points());
+    }
+
+    /** Both parts together. */
+    public HeatSum plus(HeatSum other) {
+        return combined(other, 1);
+    }
+
+    /** This without the other, which may be a part of another house: what both have is gone. */
+    public HeatSum minus(HeatSum other) {
+        return combined(other, -1);
+    }
+
+    private HeatSum combined(HeatSum other, int sign) {
+        Map<Section, Term> sum = new LinkedHashMap<>(terms);
+        other.terms.forEach((section, term) -> sum.merge(
+                section,
+                new Term(term.transmittance(), sign * term.weight()),
+                (a, b) -> new Term(a.transmittance(), a.weight() + b.weight())));
+        return new HeatSum(exact + sign * other.exact, sum);
+    }
+
+    /** W/K; what is below the round-off of lengths and sums counts as nothing. */
+    public Interval value() {
+        Interval sum = Interval.of(Math.rint(exact / ROUND_OFF) * ROUND_OFF);
+        for (Term term : terms.values()) {
+            if (Math.abs(term.weight()) > ROUND_OFF) {
+                sum = sum.plus(term.transmittance().times(term.weight()));
+            }
+        }
+        return sum;
+    }
+}
