@@ -21,6 +21,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param junctions one row for each edge, in the shell's order
  * @param pointSheets one for each different point: a detail and a setup
  * @param points one row for each set of points, in the house file's order
+ * @param vertexSheets one for each different vertex that is computed
+ * @param vertices one row for each vertex of the shell
  * @param heatLoss the table that adds up
  * @param findings by weight, the heaviest first; numbers as in the drawing
  * @param mould on the junctions' inner surfaces
@@ -40,6 +42,8 @@ public record Audit(
         ImmutableList<JunctionRow> junctions,
         ImmutableList<BridgeSheet<PointResult>> pointSheets,
         ImmutableList<PointRow> points,
+        ImmutableList<VertexSheet> vertexSheets,
+        ImmutableList<VertexRow> vertices,
         HeatLoss heatLoss,
         ImmutableList<Finding> findings,
         Mould mould,

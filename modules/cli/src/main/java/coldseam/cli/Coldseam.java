@@ -44,6 +44,7 @@ final class Coldseam implements Runnable {
         CommandLine command = new CommandLine(root)
                 .addSubcommand(new AuditCommand(terminal, workshop, usual))
                 .addSubcommand(new CheckCommand(terminal, workshop, usual))
+                .addSubcommand(new CompareCommand(terminal, workshop, usual))
                 .addSubcommand(new SectionCommand(terminal))
                 .addSubcommand(new CatalogueCommand(terminal, workshop))
                 .addSubcommand(new DetailCommand(terminal, workshop))
@@ -81,6 +82,6 @@ final class Coldseam implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "Which command? audit, check, section, catalogue, detail or schema.");
+                spec.commandLine(), "Which command? audit, check, compare, section, catalogue, detail or schema.");
     }
 }

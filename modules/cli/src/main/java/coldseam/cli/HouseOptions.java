@@ -8,6 +8,7 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.store.KeptFolder;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.eclipse.collections.api.factory.Lists;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -53,21 +54,32 @@ final class HouseOptions {
      * @throws RefusedException where options contradict each other
      */
     Audit audit(Workshop workshop, Terminal terminal, Timings timings) {
-        Optional<KeptFolder> kept = kept();
-        timings.begin("read");
-        HouseAudit ready = HouseAudit.of(house, kept.map(workshop::keepingIn).orElse(workshop));
-        timings.begin("plan");
-        ProgressLines lines = new ProgressLines(terminal);
-        Progress progress = (step, done, of) -> {
-            if (done == 0) {
-                timings.begin(step);
-            } else if (done == of) {
-                timings.begin("findings");
-            }
-            lines.at(step, done, of);
-        };
-        try {
+        return working(workshop, terminal, (shop, lines) -> {
+            timings.begin("read");
+            HouseAudit ready = HouseAudit.of(house, shop);
+            timings.begin("plan");
+            Progress progress = (step, done, of) -> {
+                if (done == 0) {
+                    timings.begin(step);
+                } else if (done == of) {
+                    timings.begin("findings");
+                }
+                lines.at(step, done, of);
+            };
             return ready.compute(progress, () -> false);
+        });
+    }
+
+    /**
+     * Does work that solves sections, saying how far it has come and what is kept of it.
+     *
+     * @throws RefusedException where options contradict each other
+     */
+    <T> T working(Workshop workshop, Terminal terminal, BiFunction<Workshop, Progress, T> work) {
+        Optional<KeptFolder> kept = kept();
+        ProgressLines lines = new ProgressLines(terminal);
+        try {
+            return work.apply(kept.map(workshop::keepingIn).orElse(workshop), lines);
         } finally {
             lines.close();
             kept.ifPresent(folder -> say(folder, terminal));

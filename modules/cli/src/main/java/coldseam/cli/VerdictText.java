@@ -9,6 +9,7 @@ import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.Mould;
 import coldseam.audit.PointRow;
+import coldseam.audit.VertexSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Site;
 import coldseam.files.quantity.Dimension;
@@ -17,6 +18,7 @@ import coldseam.report.words.FindingWords;
 import coldseam.report.words.HonestWords;
 import coldseam.report.words.TerraceWords;
 import coldseam.report.words.VerdictWords;
+import coldseam.report.words.VertexWords;
 import java.time.format.TextStyle;
 import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
@@ -99,6 +101,12 @@ final class VerdictText {
                             + audit.points().size() + " sets on "
                             + audit.pointSheets().size() + " sheets");
         }
+        if (audit.vertices().notEmpty()) {
+            row(
+                    lines,
+                    "  of it in corners",
+                    say(loss.vertices(), Dimension.HEAT_LOSS_COEFFICIENT) + ": " + VertexWords.count(audit));
+        }
         row(
                 lines,
                 "design load",
@@ -130,6 +138,17 @@ final class VerdictText {
                         kind,
                         coldest.sheet().id(),
                         mould.limit()));
+        audit.vertexSheets()
+                .minByOptional(VertexSheet::temperatureFactor)
+                .ifPresent(sheet -> row(
+                        lines,
+                        "coldest corner",
+                        String.format(
+                                Locale.ROOT,
+                                "fRsi %.2f, %s%s",
+                                sheet.temperatureFactor(),
+                                VertexWords.name(sheet),
+                                sheet.temperatureFactor() < mould.limit() ? "; below the limit" : "")));
         row(lines, "mould", atDesign(mould, coldest));
         row(lines, "", byMonth(mould, coldest));
     }

@@ -35,7 +35,7 @@ class CheckerboardTest {
     @ValueSource(doubles = {4, 25, 150, 1e4, 1e6})
     void exactValueInsideAtAnyWidthAndPlace(double contrast) {
         double exact = Math.sqrt(contrast);
-        for (double width : new double[] {1e-3, 1e-6}) {
+        for (double width : new double[] {1e-3, 1e-4, 1e-5, 1e-6}) {
             Solution solution = board(contrast, 0, 0).solve(width);
             Interval l = solution.coupling("a", "b");
             assertTrue(l.contains(exact), () -> l + " should hold " + exact);

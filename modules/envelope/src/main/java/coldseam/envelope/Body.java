@@ -2,6 +2,7 @@ package coldseam.envelope;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -16,8 +17,32 @@ public sealed interface Body {
      * @param storeys bottom → top, at least one
      * @param base what lies under the lowest storey
      * @param roof what lies over the top storey
+     * @param otherBases what lies under parts of the house instead, the first whose area holds a place
+     * @param ground m, z of the ground beside each corner of the lowest storey, even from corner to corner; empty where it is zero
+     *     all round
      */
-    record Storeys(FootprintLine line, ImmutableList<Storey> storeys, Base base, Roof roof) implements Body {}
+    record Storeys(
+            FootprintLine line,
+            ImmutableList<Storey> storeys,
+            Base base,
+            Roof roof,
+            ImmutableList<AreaBase> otherBases,
+            ImmutableList<Double> ground)
+            implements Body {
+
+        /** One that stands on one base, in level ground. */
+        public Storeys(FootprintLine line, ImmutableList<Storey> storeys, Base base, Roof roof) {
+            this(line, storeys, base, roof, Lists.immutable.empty(), Lists.immutable.empty());
+        }
+    }
+
+    /**
+     * What lies under a part of the house.
+     *
+     * @param area in plan, counterclockwise, as far as the house has nothing heated below it there
+     * @param base of that part
+     */
+    record AreaBase(ImmutableList<Point2> area, Base base) {}
 
     /** The line a footprint was measured to. */
     enum FootprintLine {
@@ -42,6 +67,8 @@ public sealed interface Body {
      * @param overhang assembly of the floor where this storey projects over the one below; needed as the terrace is
      * @param floorThickness m, of the internal floor on which this storey stands; zero for the lowest
      * @param lowerRoof roof over the part of what lies open, or over all of it
+     * @param base what lies under this storey where it projects over the one below, instead of an overhang in the open; for the
+     *     lowest the body says it
      */
     record Storey(
             String name,
@@ -52,9 +79,10 @@ public sealed interface Body {
             boolean terraceIsWalkedOn,
             Optional<String> overhang,
             double floorThickness,
-            Optional<LowerRoof> lowerRoof) {
+            Optional<LowerRoof> lowerRoof,
+            Optional<Base> base) {
 
-        /** One whose open parts are all alike. */
+        /** One whose open parts are all alike, and that projects into the open. */
         public Storey(
                 String name,
                 ImmutableList<Point2> footprint,
@@ -73,6 +101,7 @@ public sealed interface Body {
                     terraceIsWalkedOn,
                     overhang,
                     floorThickness,
+                    Optional.empty(),
                     Optional.empty());
         }
     }
@@ -122,6 +151,11 @@ public sealed interface Body {
             double depth,
             Optional<CrawlSpace> crawlSpace,
             Exposure exposure) {
+
+        /** Whether it is a floor whose underside lies in or over the ground. */
+        public boolean onGround() {
+            return kind != Kind.OVER_UNHEATED;
+        }
 
         /** Kinds of lowest floor. */
         public enum Kind {

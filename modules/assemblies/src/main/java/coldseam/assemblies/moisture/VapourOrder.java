@@ -2,7 +2,6 @@ package coldseam.assemblies.moisture;
 
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Layer;
-import coldseam.envelope.Role;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -38,9 +37,7 @@ public record VapourOrder(double insideDiffusion, double outsideDiffusion, Immut
             throw new IllegalArgumentException("assembly \"" + assembly.name() + "\": " + missing.makeString("; "));
         }
         ImmutableList<Layer> layers = VapourStack.upToVentilation(assembly);
-        int insulation = layers.detectLastIndex(layer -> layer.air().isEmpty()
-                && layer.role() != Role.MEMBRANE
-                && layer.material().insulates());
+        int insulation = layers.detectLastIndex(Layer::insulates);
         MutableList<String> warnings = Lists.mutable.empty();
         if (insulation < 0) {
             return new VapourOrder(layers.sumOfDouble(VapourStack::diffusion), 0, warnings.toImmutable());

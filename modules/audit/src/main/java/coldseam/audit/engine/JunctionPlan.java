@@ -5,6 +5,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.OwnPsi;
 import coldseam.envelope.shell.Edge;
@@ -129,14 +130,19 @@ final class JunctionPlan {
         if (!meetsGround) {
             return Optional.empty();
         }
-        double depth = first.kind() == Exposure.Kind.GROUND ? rounded(heats.depth(edge.first())) : 0;
-        return heats.onGround()
+        Surface inGround = first.kind() == Exposure.Kind.GROUND
+                ? edge.first()
+                : edge.second().orElseThrow();
+        // Beside a wall that stands free the ground ends at the floor.
+        boolean sunk = first.kind() == Exposure.Kind.GROUND && edge.kind() != JunctionKind.SLAB_EDGE;
+        double depth = sunk ? rounded(heats.depth(edge.first())) : 0;
+        return heats.onGround(inGround)
                 .map(floor -> new JunctionSetup.GroundBlock(
                         floor.groundConductivity(),
                         floor.characteristicDimension(),
                         floor.wallThickness(),
                         depth > 0 ? OptionalDouble.of(depth) : OptionalDouble.empty(),
-                        heats.edgeInsulation()));
+                        heats.edgeInsulation(inGround)));
     }
 
     /** To the lattice of places, so that round-off does not make two setups of one. */

@@ -9,12 +9,9 @@ import coldseam.assemblies.ground.SlabOnGround;
 import coldseam.assemblies.ground.SuspendedFloor;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.Note;
-import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
-import coldseam.envelope.Point3;
-import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import java.util.Optional;
@@ -25,14 +22,15 @@ import org.eclipse.collections.api.list.MutableList;
 /**
  * Transmittances of all surfaces: ISO 6946 in the direction of the heat flow; ISO 13370 where they meet the ground.
  *
- * <p>All floors on the ground share one B', of the outer faces whatever the dimension system, so that the two systems
- * differ by areas alone.
+ * <p>All floors of one kind and height share one B', of the outer faces whatever the dimension system, so that the two systems
+ * differ by areas alone ({@link GroundParts}).
  */
 final class SurfaceHeats {
 
     private final House house;
     private final Shell shell;
     private final boolean rimsComputed;
+    private final GroundParts ground;
     private final MutableList<Note> notes = Lists.mutable.empty();
 
     /**
@@ -43,6 +41,7 @@ final class SurfaceHeats {
         this.house = house;
         this.shell = shell;
         this.rimsComputed = rimsComputed;
+        this.ground = new GroundParts(house, shell);
     }
 
     /** One for each surface, in the shell's order. */
@@ -78,23 +77,23 @@ final class SurfaceHeats {
         if (build.isEmpty()) {
             return 0;
         }
-        Exposure.Kind kind = surface.exposure().kind();
-        double area = floors(kind).sumOfDouble(Surface::externalArea);
-        double perimeter = exposedPerimeter(kind);
-        if (!(area > 0 && perimeter > 0)) {
+        GroundParts.Part part = ground.part(surface);
+        if (!part.known()) {
             notes.add(new Note.FloorWithoutEdge(surface));
             return 0;
         }
-        if (kind == Exposure.Kind.CRAWL_SPACE) {
-            return suspended(build.get()).transmittance();
+        if (surface.exposure().kind() == Exposure.Kind.CRAWL_SPACE) {
+            return suspended(part, build.get()).transmittance();
         }
-        GroundFloor floor = groundFloor(kind);
-        double depth = depth(surface);
+        GroundFloor floor = groundFloor(part);
+        double depth = surface.use() == Body.Use.WALL ? ground.wallDepth(surface) : part.depth();
         if (depth > 0) {
-            return basement(surface, floor, depth);
+            Basement basement =
+                    Basement.of(floor, depth, meanResistance(part.floors()), meanResistance(ground.walls(surface)));
+            return surface.use() == Body.Use.WALL ? basement.wallTransmittance() : basement.floorTransmittance();
         }
         ImmutableList<Body.EdgeInsulation> edges =
-                Lists.immutable.withAll(edgeInsulation().stream().toList());
+                Lists.immutable.withAll(edgeInsulation(surface).stream().toList());
         if (rimsComputed && edges.notEmpty()) {
             notes.add(new Note.EdgeInsulationInSection());
             edges = Lists.immutable.empty();
@@ -102,23 +101,21 @@ final class SurfaceHeats {
         return SlabOnGround.of(floor, build.get().surfaceToSurface(), edges).transmittance();
     }
 
-    /** The floors on the ground together; empty where there is none, or none with a rim outdoors. */
-    Optional<GroundFloor> onGround() {
-        boolean known = floors(Exposure.Kind.GROUND).sumOfDouble(Surface::externalArea) > 0
-                && exposedPerimeter(Exposure.Kind.GROUND) > 0;
-        return known ? Optional.of(groundFloor(Exposure.Kind.GROUND)) : Optional.empty();
+    /** The floors on the ground that a surface belongs to; empty where there is none, or none with a rim outdoors. */
+    Optional<GroundFloor> onGround(Surface surface) {
+        return Optional.of(ground.part(surface)).filter(GroundParts.Part::known).map(this::groundFloor);
     }
 
-    private GroundFloor groundFloor(Exposure.Kind kind) {
+    private GroundFloor groundFloor(GroundParts.Part part) {
         return new GroundFloor(
-                floors(kind).sumOfDouble(Surface::externalArea),
-                exposedPerimeter(kind),
-                wallThickness(kind),
+                part.area(),
+                part.perimeter(),
+                part.wallThickness(),
                 house.site().groundConductivity());
     }
 
-    private SuspendedFloor suspended(Transmittance build) {
-        return SuspendedFloor.of(groundFloor(Exposure.Kind.CRAWL_SPACE), build.corrected(), crawlSpace());
+    private SuspendedFloor suspended(GroundParts.Part part, Transmittance build) {
+        return SuspendedFloor.of(groundFloor(part), build.corrected(), crawlSpace(part));
     }
 
     /**
@@ -128,21 +125,16 @@ final class SurfaceHeats {
     Exposure exposure(Surface surface) {
         Exposure given = surface.exposure();
         Optional<Transmittance> build = build(surface);
-        boolean known = build.isPresent() && exposedPerimeter(given.kind()) > 0;
-        return given.kind() == Exposure.Kind.CRAWL_SPACE && known
+        if (given.kind() != Exposure.Kind.CRAWL_SPACE || build.isEmpty()) {
+            return given;
+        }
+        GroundParts.Part part = ground.part(surface);
+        return part.known()
                 ? new Exposure(
-                        given.kind(), given.neighbour(), suspended(build.get()).temperatureFactor())
+                        given.kind(),
+                        given.neighbour(),
+                        suspended(part, build.get()).temperatureFactor())
                 : given;
-    }
-
-    private double basement(Surface surface, GroundFloor floor, double depth) {
-        ImmutableList<Surface> walls = shell.surfaces()
-                .select(each -> each.use() == Body.Use.WALL
-                        && each.exposure().kind() == Exposure.Kind.GROUND
-                        && each.assembly().isPresent());
-        Basement basement =
-                Basement.of(floor, depth, meanResistance(floors(Exposure.Kind.GROUND)), meanResistance(walls));
-        return surface.use() == Body.Use.WALL ? basement.wallTransmittance() : basement.floorTransmittance();
     }
 
     /** m²·K/W without surfaces, of several surfaces beside one another: their conductances' mean. */
@@ -159,78 +151,18 @@ final class SurfaceHeats {
         return conductance > 0 ? area / conductance : 0;
     }
 
-    private ImmutableList<Surface> floors(Exposure.Kind kind) {
-        return shell.surfaces().select(each -> each.exposure().kind() == kind && each.use() != Body.Use.WALL);
-    }
-
-    /** m, of the floors' edges beyond which no heated neighbour lies; an unheated space outside the fabric counts. */
-    private double exposedPerimeter(Exposure.Kind kind) {
-        double shared = rims(kind).sumOfDouble(Edge::externalLength);
-        ImmutableList<String> names = floors(kind).collect(Surface::name);
-        double open = shell.openEdges()
-                .select(edge -> edge.surfaces().anySatisfy(names::contains))
-                .sumOfDouble(edge -> edge.length());
-        return shared + open;
-    }
-
-    private ImmutableList<Edge> rims(Exposure.Kind kind) {
-        return shell.edges().select(edge -> {
-            if (edge.second().isEmpty()) {
-                return false;
-            }
-            return isRim(edge.first(), edge.second().get(), kind)
-                    || isRim(edge.second().get(), edge.first(), kind);
-        });
-    }
-
-    private static boolean isRim(Surface floor, Surface wall, Exposure.Kind kind) {
-        return floor.use() != Body.Use.WALL
-                && floor.exposure().kind() == kind
-                && wall.use() == Body.Use.WALL
-                && wall.exposure().kind() != Exposure.Kind.PARTY;
-    }
-
-    /** m, mean of the walls that stand on the floors, by length. */
-    private double wallThickness(Exposure.Kind kind) {
-        double length = 0;
-        double sum = 0;
-        for (Edge edge : rims(kind)) {
-            Surface wall = edge.first().use() == Body.Use.WALL
-                    ? edge.first()
-                    : edge.second().orElseThrow();
-            if (wall.assembly().isPresent()) {
-                length += edge.externalLength();
-                sum += edge.externalLength() * wall.assembly().get().thickness();
-            }
-        }
-        return length > 0 ? sum / length : 0;
-    }
-
-    /** m, of the lowest floor's upper face below the ground outdoors; zero where it does not lie below. */
+    /** m, of the floor's upper face below the ground outdoors; zero where it does not lie below. */
     double depth(Surface surface) {
-        if (house.body() instanceof Body.Storeys storeys) {
-            return storeys.base().depth();
-        }
-        if (house.body() instanceof Body.Explicit explicit) {
-            ImmutableList<Surface> floors = floors(surface.exposure().kind());
-            // Points lie on the outer shell: the floor's upper face is its whole assembly higher.
-            double lowest = floors.collectDouble(
-                            floor -> floor.outline().collectDouble(Point3::z).min()
-                                    + floor.assembly().map(Assembly::thickness).orElse(0.0))
-                    .minIfEmpty(explicit.groundLevel());
-            return Math.max(0, explicit.groundLevel() - lowest);
-        }
-        return 0;
+        return ground.part(surface).depth();
     }
 
     /** Along the rim of a slab, as the house file says. */
-    Optional<Body.EdgeInsulation> edgeInsulation() {
-        return house.body() instanceof Body.Storeys storeys ? storeys.base().edge() : Optional.empty();
+    Optional<Body.EdgeInsulation> edgeInsulation(Surface surface) {
+        return ground.part(surface).base().flatMap(Body.Base::edge);
     }
 
-    private Body.CrawlSpace crawlSpace() {
-        Optional<Body.CrawlSpace> given =
-                house.body() instanceof Body.Storeys storeys ? storeys.base().crawlSpace() : Optional.empty();
+    private Body.CrawlSpace crawlSpace(GroundParts.Part part) {
+        Optional<Body.CrawlSpace> given = part.base().flatMap(Body.Base::crawlSpace);
         if (given.isPresent()) {
             return given.get();
         }

@@ -150,7 +150,17 @@ public final class HouseAudit {
             refuseCancelled(cancelled);
             progress.at(step, done, of);
         };
-        return new Auditor(catalogue, workshop.computer(), ToolVersion.read()).audit(house(), shell, digest, asked);
+        return new Auditor(catalogue, workshop.computer(), workshop.vertices(), ToolVersion.read())
+                .audit(house(), shell, digest, asked);
+    }
+
+    /**
+     * Audits the house with its vertices only named: its heat loss is then a sum over sections, which sets of changes to it
+     * can be compared by.
+     */
+    public Audit computeSections() {
+        return new Auditor(catalogue, workshop.computer(), ToolVersion.read())
+                .audit(house(), shell, digest, Progress.SILENT);
     }
 
     /** Ends work that was given up.

@@ -126,6 +126,11 @@ public final class AxisymmetricElements implements Elements {
     private final double[] l = new double[3];
     private double radius;
 
+    // Moments of a weight over the triangle, and what its gradients' products are made of.
+    private final double[][] moment = new double[3][3];
+    private final double[][] product = new double[3][3];
+    private final double[] first = new double[3];
+
     // Points and weights of the integral with 1/r.
     private int points;
     private double[] atR = new double[64];
@@ -279,20 +284,57 @@ public final class AxisymmetricElements implements Elements {
         return Math.hypot(r[b] - r[a], y[b] - y[a]) * THREE_WEIGHT[g];
     }
 
+    /**
+     * (Output) 6 × 6: ∫ w ∇φᵢ·∇φⱼ. The gradients are linear in the barycentric coordinates l, so that they need of the weight
+     * w no more than its moments M[a][b] = ∫ w l_a l_b: ∇φᵢ = (4 lᵢ − 1) dᵢ at a corner, 4 (l_j d_k + l_k d_j) at the middle
+     * between j and k, d the gradients of l.
+     */
+    private void gradients(double[] out) {
+        double all = 0;
+        for (int a = 0; a < 3; a++) {
+            first[a] = moment[a][0] + moment[a][1] + moment[a][2];
+            all += first[a];
+            for (int b = 0; b < 3; b++) {
+                product[a][b] = dr[a] * dr[b] + dy[a] * dy[b];
+            }
+        }
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                out[6 * i + j] = product[i][j] * (16 * moment[i][j] - 4 * first[i] - 4 * first[j] + all);
+                int a = (j + 1) % 3;
+                int b = (j + 2) % 3;
+                double cross = 4
+                        * ((4 * moment[i][a] - first[a]) * product[i][b]
+                                + (4 * moment[i][b] - first[b]) * product[i][a]);
+                out[6 * i + 3 + j] = cross;
+                out[6 * (3 + j) + i] = cross;
+                int c = (i + 1) % 3;
+                int d = (i + 2) % 3;
+                out[6 * (3 + i) + 3 + j] = 16
+                        * (moment[c][a] * product[d][b]
+                                + moment[c][b] * product[d][a]
+                                + moment[d][a] * product[c][b]
+                                + moment[d][b] * product[c][a]);
+            }
+        }
+    }
+
     @Override
     public void temperatureMatrix(int t, double[] out) {
         triangle(t);
-        Arrays.fill(out, 0, 36, 0);
         double k = conductivity[mesh.region[t]];
-        for (int q = 0; q < 7; q++) {
-            point(AT[q][0], AT[q][1], AT[q][2]);
-            double w = k * area * WEIGHT[q] * radius;
-            for (int i = 0; i < 6; i++) {
-                for (int j = 0; j < 6; j++) {
-                    out[6 * i + j] += w * (fr[i] * fr[j] + fy[i] * fy[j]);
+        for (int a = 0; a < 3; a++) {
+            for (int b = 0; b < 3; b++) {
+                // ∫ l_a l_b r: area times 2·(the factorials of the powers) over 5!.
+                double sum = 0;
+                for (int c = 0; c < 3; c++) {
+                    int powers = a == b ? a == c ? 6 : 2 : c == a || c == b ? 2 : 1;
+                    sum += powers * (base + r[c]);
                 }
+                moment[a][b] = k * area * sum / 60;
             }
         }
+        gradients(out);
         for (int s = 0; s < 3; s++) {
             int b = boundary(t, s);
             for (int g = 0; g < 3 && b >= 0 && resistance[b] > 0; g++) {
@@ -324,18 +366,36 @@ public final class AxisymmetricElements implements Elements {
     @Override
     public void streamMatrix(int t, double[] out) {
         triangle(t);
-        Arrays.fill(out, 0, 36, 0);
         double k = conductivity[mesh.region[t]];
         strips();
+        double m00 = 0;
+        double m01 = 0;
+        double m02 = 0;
+        double m11 = 0;
+        double m12 = 0;
+        double m22 = 0;
         for (int p = 0; p < points; p++) {
-            strip(p);
+            double l1 = (atR[p] - r[0]) * dr[1] + (atY[p] - y[0]) * dy[1];
+            double l2 = (atR[p] - r[0]) * dr[2] + (atY[p] - y[0]) * dy[2];
+            double l0 = 1 - l1 - l2;
             double w = atWeight[p] / k;
-            for (int i = 0; i < 6; i++) {
-                for (int j = 0; j < 6; j++) {
-                    out[6 * i + j] += w * (fr[i] * fr[j] + fy[i] * fy[j]);
-                }
-            }
+            m00 += w * l0 * l0;
+            m01 += w * l0 * l1;
+            m02 += w * l0 * l2;
+            m11 += w * l1 * l1;
+            m12 += w * l1 * l2;
+            m22 += w * l2 * l2;
         }
+        moment[0][0] = m00;
+        moment[1][1] = m11;
+        moment[2][2] = m22;
+        moment[0][1] = m01;
+        moment[1][0] = m01;
+        moment[0][2] = m02;
+        moment[2][0] = m02;
+        moment[1][2] = m12;
+        moment[2][1] = m12;
+        gradients(out);
         for (int s = 0; s < 3; s++) {
             int b = boundary(t, s);
             if (b < 0 || !(resistance[b] > 0)) {

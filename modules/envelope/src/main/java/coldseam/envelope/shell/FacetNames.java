@@ -33,6 +33,13 @@ final class FacetNames {
                 .toImmutable();
     }
 
+    /** One name for all, numbered from the second on. */
+    static ImmutableList<Facet> numbered(String name, MutableList<Facet> facets) {
+        ImmutableList<String> names = numbered(facets.collect(facet -> name).toImmutable());
+        return facets.collectWithIndex((facet, i) -> facet.withName(names.get(i)))
+                .toImmutable();
+    }
+
     /** Adds (2), (3) … to names that come again. */
     static ImmutableList<String> numbered(ImmutableList<String> names) {
         Map<String, Integer> seen = new TreeMap<>();

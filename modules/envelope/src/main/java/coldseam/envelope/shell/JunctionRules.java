@@ -131,7 +131,9 @@ final class JunctionRules {
                 if (!convex && buried && !floor.marked(Facet.Mark.CELLAR)) {
                     yield JunctionKind.STEPPED_FOOTING;
                 }
-                yield floor.marked(Facet.Mark.CELLAR) || buried
+                // A cellar's wall that stands free stands as one on a slab does.
+                boolean free = convex && wall.exposure().kind() == Exposure.Kind.OUTDOORS;
+                yield floor.marked(Facet.Mark.CELLAR) && !free || buried
                         ? JunctionKind.CELLAR_SLAB_EDGE
                         : JunctionKind.SLAB_EDGE;
             }

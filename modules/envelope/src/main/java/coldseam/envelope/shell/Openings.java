@@ -63,6 +63,14 @@ final class Openings {
     /** An opening at its place: left, bottom, right and top along its surface's axes. */
     private record Placed(Opening opening, int facet, Axes axes, double a, double b, double c, double d) {
 
+        /** Whether both overlap by more than the rounding, along the axes they share. */
+        boolean overlaps(Placed other, double rounding) {
+            return a + rounding <= other.c
+                    && other.a + rounding <= c
+                    && b + rounding <= other.d
+                    && other.b + rounding <= d;
+        }
+
         Polygon rectangle(double shrink) {
             return GEOMETRY.createPolygon(new Coordinate[] {
                 new Coordinate(a + shrink, b + shrink),
@@ -110,8 +118,7 @@ final class Openings {
             for (int j = i + 1; j < placed.size(); j++) {
                 Placed one = placed.get(i);
                 Placed other = placed.get(j);
-                if (one.facet() == other.facet()
-                        && one.rectangle(ROUNDING / 2).intersects(other.rectangle(ROUNDING / 2))) {
+                if (one.facet() == other.facet() && one.overlaps(other, ROUNDING)) {
                     faults.add(
                             ShellFault.Part.OPENING,
                             other.opening().name(),

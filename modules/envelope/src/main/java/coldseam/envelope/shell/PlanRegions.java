@@ -28,27 +28,38 @@ final class PlanRegions {
      * @param lower index of the storey below
      * @param open true where it lies open above that storey, false where the next hangs over
      * @param step whether it is a step of the walls
-     * @param lowerRoof whether it is under the lower storey's lower roof
+     * @param part which of the parts that areas make of what lies open, or of what hangs over
      * @param cells of the plan
      */
-    record Region(int lower, boolean open, boolean step, boolean lowerRoof, ImmutableList<Integer> cells) {}
+    record Region(int lower, boolean open, boolean step, int part, ImmutableList<Integer> cells) {
 
-    /** Whether a point of the plan lies in the area of a storey's lower roof. */
-    interface Area {
-        boolean covers(int storey, Vertex point);
+        /** Whether it lies under the lower storey's lower roof. */
+        boolean lowerRoof() {
+            return open && part > 0;
+        }
+    }
+
+    /** Parts that areas make of the plan. */
+    interface Areas {
+
+        /** 1 where a storey's lower roof lies if it lies open there, else 0. */
+        int over(int storey, Vertex point);
+
+        /** 0 for a storey's own base or overhang if nothing is below it, else one more than the number of another base. */
+        int under(Vertex point);
     }
 
     private final int storeys;
     private final ImmutableList<ImmutableList<StepZones>> zones;
     private final MutableList<Plan.Line> lines;
-    private final Area area;
+    private final Areas areas;
     private Plan plan;
     private ImmutableList<Region> regions = Lists.immutable.empty();
 
-    private PlanRegions(ImmutableList<ImmutableList<StepZones.Side>> sides, MutableList<Plan.Line> lines, Area area) {
+    private PlanRegions(ImmutableList<ImmutableList<StepZones.Side>> sides, MutableList<Plan.Line> lines, Areas areas) {
         this.storeys = sides.size();
         this.lines = lines;
-        this.area = area;
+        this.areas = areas;
         MutableList<ImmutableList<StepZones>> pairs = Lists.mutable.empty();
         for (int k = 0; k + 1 < storeys; k++) {
             pairs.add(Lists.immutable.of(
@@ -60,11 +71,11 @@ final class PlanRegions {
     /**
      * @param sides of each storey, counterclockwise
      * @param lines the same and the jogs between them, and what else parts the plan
-     * @param area of lower roofs
+     * @param areas of lower roofs and bases
      */
     static PlanRegions of(
-            ImmutableList<ImmutableList<StepZones.Side>> sides, ImmutableList<Plan.Line> lines, Area area) {
-        PlanRegions regions = new PlanRegions(sides, lines.toList(), area);
+            ImmutableList<ImmutableList<StepZones.Side>> sides, ImmutableList<Plan.Line> lines, Areas areas) {
+        PlanRegions regions = new PlanRegions(sides, lines.toList(), areas);
         for (int k = 0; k + 1 < regions.storeys; k++) {
             for (StepZones zone : regions.zones.get(k)) {
                 for (ImmutableList<Vertex> end : zone.ends()) {
@@ -88,6 +99,22 @@ final class PlanRegions {
     /** Those above a storey, or those that hang over it. */
     ImmutableList<Region> beside(int lower, boolean open, boolean step) {
         return regions.select(r -> r.lower() == lower && r.open() == open && r.step() == step);
+    }
+
+    /** Which part of what may lie under the house a cell is. */
+    int under(int cell) {
+        return areas.under(middle(plan, cell));
+    }
+
+    /** Cells of a part under the lowest storey, those together that hang together. */
+    ImmutableList<ImmutableList<Integer>> underLowest(int part) {
+        MutableList<Integer> waiting =
+                plan.cellsOf(0).select(cell -> under(cell) == part).toList();
+        MutableList<ImmutableList<Integer>> found = Lists.mutable.empty();
+        while (waiting.notEmpty()) {
+            found.add(together(waiting, 0, false));
+        }
+        return found.toImmutable();
     }
 
     /** m, of the widest step between any two storeys. */
@@ -128,7 +155,7 @@ final class PlanRegions {
         for (int c = 0; c < plan.cells().size(); c++) {
             if (plan.in(c, open ? k : k + 1) && !plan.in(c, open ? k + 1 : k)) {
                 if (zone.covers(plan.cells().get(c))) {
-                    steps.add(new Region(k, open, true, false, Lists.immutable.of(c)));
+                    steps.add(new Region(k, open, true, 0, Lists.immutable.of(c)));
                 } else {
                     waiting.add(c);
                 }
@@ -138,9 +165,9 @@ final class PlanRegions {
         while (waiting.notEmpty()) {
             ImmutableList<Integer> cells = together(waiting, k, open);
             if (hairThin(cells)) {
-                cells.forEach(c -> steps.add(new Region(k, open, true, false, Lists.immutable.of(c))));
+                cells.forEach(c -> steps.add(new Region(k, open, true, 0, Lists.immutable.of(c))));
             } else {
-                found.add(new Region(k, open, false, open && roofed(k, cells.getFirst()), cells));
+                found.add(new Region(k, open, false, part(k, open, cells.getFirst()), cells));
             }
         }
         return found.withAll(steps).toImmutable();
@@ -153,7 +180,7 @@ final class PlanRegions {
             int cell = region.get(i);
             for (Plan.Bound bound : plan.beside(cell)) {
                 Integer other = bound.left() == cell ? bound.right() : bound.left();
-                boolean alike = !open || other < 0 || roofed(k, cell) == roofed(k, other);
+                boolean alike = other < 0 || part(k, open, cell) == part(k, open, other);
                 if (!bound.cuts(k, open) && alike && waiting.remove(other)) {
                     region.add(other);
                 }
@@ -162,10 +189,14 @@ final class PlanRegions {
         return region.toSortedList().toImmutable();
     }
 
-    private boolean roofed(int k, int cell) {
-        return area.covers(
-                k,
-                Plan.vertex(plan.cells().get(cell).polygon().getInteriorPoint().getCoordinate()));
+    private int part(int k, boolean open, int cell) {
+        Vertex inside = middle(plan, cell);
+        return open ? areas.over(k, inside) : areas.under(inside);
+    }
+
+    /** A point inside a cell. */
+    static Vertex middle(Plan plan, int cell) {
+        return Plan.vertex(plan.cells().get(cell).polygon().getInteriorPoint().getCoordinate());
     }
 
     private boolean hairThin(ImmutableList<Integer> cells) {

@@ -7,6 +7,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.IntPredicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -203,21 +204,45 @@ final class ShellAssembler {
 
     private double perimeter() {
         double sum = 0;
-        for (FacetMesh.Line line : mesh.lines()) {
-            if (!line.shared()) {
-                continue;
-            }
-            ImmutableList<Facet> both = line.facets().collect(mesh.facets()::get);
-            Facet floor = both.detect(f -> f.use() == Body.Use.FLOOR
-                    && (f.exposure().kind() == Exposure.Kind.GROUND
-                            || f.exposure().kind() == Exposure.Kind.CRAWL_SPACE));
-            Facet wall =
-                    both.detect(f -> f.use() == Body.Use.WALL && f.exposure().kind() != Exposure.Kind.PARTY);
-            if (floor != null && wall != null) {
-                sum += Vertex.metres(1) * line.b().minus(line.a()).length();
-            }
+        for (FacetMesh.Line line : rims()) {
+            int wall = other(line, this::isFloor);
+            boolean party = mesh.facets().get(wall).exposure().kind() == Exposure.Kind.PARTY;
+            sum += party || underFloor(wall)
+                    ? 0
+                    : Vertex.metres(1) * line.b().minus(line.a()).length();
         }
         return sum;
+    }
+
+    /** Lines along which a floor on the ground meets a wall. */
+    private ImmutableList<FacetMesh.Line> rims() {
+        return mesh.lines()
+                .select(line -> line.shared()
+                        && line.facets().anySatisfy(this::isFloor)
+                        && line.facets().anySatisfy(f -> mesh.facets().get(f).use() == Body.Use.WALL));
+    }
+
+    private boolean isFloor(int facet) {
+        Facet floor = mesh.facets().get(facet);
+        return floor.use() == Body.Use.FLOOR
+                && (floor.exposure().kind() == Exposure.Kind.GROUND
+                        || floor.exposure().kind() == Exposure.Kind.CRAWL_SPACE);
+    }
+
+    private static int other(FacetMesh.Line line, IntPredicate not) {
+        return line.facets().detect(f -> !not.test(f));
+    }
+
+    /** Whether a wall stands between two floors on the ground: a higher one begins at its head. */
+    private boolean underFloor(int wall) {
+        return rims().anySatisfy(line -> {
+            if (!line.facets().contains(wall)) {
+                return false;
+            }
+            int floor = line.facets().detect(this::isFloor);
+            boolean forward = line.forward().contains(wall);
+            return planes.angle(wall, floor, forward ? line.a() : line.b(), forward ? line.b() : line.a()) > 180;
+        });
     }
 
     static Edge edge(

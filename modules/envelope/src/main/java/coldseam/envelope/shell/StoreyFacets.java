@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.tuple.Tuples;
 
 /**
  * Facets of a body by storeys.
@@ -19,9 +20,6 @@ import org.eclipse.collections.api.list.MutableList;
  * faces beside; the roof closes the top storey. 4. The whole is compared with the footprints ({@link StoreySections}).
  */
 final class StoreyFacets {
-
-    /** Name of the facet under the lowest storey. */
-    static final String FLOOR = "lowest floor";
 
     private final House house;
     private final Body.Storeys body;
@@ -33,6 +31,8 @@ final class StoreyFacets {
     private PlanRegions regions;
     private Plan plan;
     private StoreyLevels levels;
+    private StoreyParts parts;
+    private StoreyGround ground;
     private ImmutableList<Optional<RoofForm>> forms;
     private RoofField field;
     private StoreyRoof roof;
@@ -60,19 +60,24 @@ final class StoreyFacets {
         forms = laid.get().forms();
         regions = laid.get().regions();
         plan = regions.plan();
-        levels = StoreyLevels.of(body, find(body.base().assembly()), lookup());
-        field = new RoofField(plan, count, this::formOver);
+        parts = new StoreyParts(house, body, regions, forms);
+        levels = StoreyLevels.of(body, find(body.base().assembly()), parts);
+        ground = new StoreyGround(
+                body, laid.get().moved().getFirst(), levels.floors().getFirst());
+        field = new RoofField(plan, count, parts::form);
         roof = new StoreyRoof(house, body, plan, levels, forms.getLast().orElseThrow(), field);
         ImmutableList<ImmutableList<WallPieces.Span>> spans = spans();
         if (faults.notEmpty()) {
             return Optional.empty();
         }
-        addBase();
+        LevelFaces faces = new LevelFaces(body, regions, levels, parts, field);
+        facets.addAllIterable(faces.base());
         addWalls(spans);
-        addLevelFaces();
+        facets.addAllIterable(faces.between());
         facets.addAllIterable(gables);
-        facets.addAllIterable(roof.slopes(house(count - 1)));
-        new StoreySections(laid.get().moved(), regions, levels, facets.toImmutable(), tops()).check(forms.getLast());
+        facets.addAllIterable(roof.slopes(faces.middle(count - 1)));
+        new StoreySections(laid.get().moved(), regions, levels, facets.toImmutable(), tops(), unders())
+                .check(forms.getLast());
         MutableList<BodyFacets.Above> storeys = Lists.mutable.empty();
         for (int k = 0; k < count; k++) {
             double takeOver = k + 1 < count
@@ -86,60 +91,11 @@ final class StoreyFacets {
                 facets.toImmutable(),
                 storeys.toImmutable(),
                 laid.get().floorArea(),
-                laid.get().widestStep()));
+                Math.max(laid.get().widestStep(), faces.widestJog())));
     }
 
     private Optional<Assembly> find(Optional<String> name) {
         return name.map(house.assemblies()::get);
-    }
-
-    private Optional<Assembly> assembly(PlanRegions.Region open) {
-        Body.Storey storey = body.storeys().get(open.lower());
-        return find(open.lowerRoof() ? storey.lowerRoof().map(Body.LowerRoof::assembly) : storey.terrace());
-    }
-
-    /** What lies flat and open above a storey. */
-    private ImmutableList<PlanRegions.Region> flat(int storey) {
-        return regions.beside(storey, true, false)
-                .reject(region -> region.lowerRoof() && forms.get(storey).isPresent());
-    }
-
-    private Optional<PlanRegions.Region> open(int storey, int cell) {
-        return regions.beside(storey, true, false)
-                .detectOptional(region -> region.cells().contains(cell));
-    }
-
-    private Optional<RoofForm> formOver(int cell, int storey) {
-        boolean covered = storey + 1 == count
-                || open(storey, cell).map(PlanRegions.Region::lowerRoof).orElse(false);
-        return covered ? forms.get(storey) : Optional.empty();
-    }
-
-    private StoreyLevels.Lookup lookup() {
-        return new StoreyLevels.Lookup() {
-            @Override
-            public Optional<Assembly> terrace(int storey) {
-                return flat(storey)
-                        .collect(region -> assembly(region))
-                        .maxByOptional(Footprint::thickness)
-                        .orElse(Optional.empty());
-            }
-
-            @Override
-            public Optional<Assembly> overhang(int storey) {
-                return find(body.storeys().get(storey).overhang());
-            }
-
-            @Override
-            public boolean hasTerrace(int storey) {
-                return flat(storey).notEmpty();
-            }
-
-            @Override
-            public boolean hasOverhang(int storey) {
-                return regions.beside(storey, false, false).notEmpty();
-            }
-        };
     }
 
     private ImmutableList<ImmutableList<WallPieces.Span>> spans() {
@@ -154,7 +110,9 @@ final class StoreyFacets {
                 while (plan.in(c, k + 1) && k + 1 < count) {
                     k++;
                 }
-                long bottom = first == 0 ? levels.underside() : faceLevel(first - 1, false, c);
+                long bottom = first == 0
+                        ? levels.soffit(0, parts.underside(0, regions.under(c)))
+                        : faceLevel(first - 1, false, c);
                 long top = k + 1 == count ? WallPieces.ROOF : faceLevel(k, true, c);
                 long lowest = top == WallPieces.ROOF ? lowest(c, k) : top;
                 if (bottom >= lowest) {
@@ -180,13 +138,11 @@ final class StoreyFacets {
         if (step) {
             return levels.takeOver().get(storey);
         }
-        return open
-                ? open(storey, cell)
-                        .map(region -> formOver(cell, storey).isPresent()
-                                ? WallPieces.ROOF
-                                : levels.flat(storey, assembly(region)))
-                        .orElseThrow()
-                : levels.overhangs().get(storey);
+        PlanRegions.Region region = parts.beside(storey, open, cell).orElseThrow();
+        if (!open) {
+            return levels.soffit(storey + 1, parts.assembly(region));
+        }
+        return parts.form(cell, storey).isPresent() ? WallPieces.ROOF : levels.flat(storey, parts.assembly(region));
     }
 
     /** z of the lowest corner of what slopes over a storey in a cell. */
@@ -195,23 +151,6 @@ final class StoreyFacets {
                 .flatCollect(bound -> Lists.immutable.of(bound.from(), bound.to()))
                 .collectLong(node -> field.at(cell, storey, node))
                 .min();
-    }
-
-    private void addBase() {
-        Body.Base base = body.base();
-        Optional<Assembly> assembly = find(base.assembly());
-        boolean cellar = base.kind() == Body.Base.Kind.HEATED_CELLAR;
-        ImmutableList<Vertex> outline =
-                PlanRings.of(plan, plan.cellsOf(0)).only().collect(v -> v.at(levels.underside()));
-        facets.add(new Facet(
-                FLOOR,
-                Body.Use.FLOOR,
-                assembly,
-                base.exposure(),
-                outline.toReversed(),
-                Footprint.thickness(assembly),
-                assembly.isEmpty(),
-                traits(0, cellar ? Facet.Mark.CELLAR : Facet.Mark.NONE)));
     }
 
     private Facet.Traits traits(int storey, Facet.Mark mark) {
@@ -223,12 +162,8 @@ final class StoreyFacets {
     }
 
     private void addWalls(ImmutableList<ImmutableList<WallPieces.Span>> spans) {
-        boolean cellar = body.base().kind() == Body.Base.Kind.HEATED_CELLAR;
-        WallPieces pieces = new WallPieces(plan, count, levels, spans, field, forms);
-        Map<WallPieces.Owner, ImmutableList<ImmutableList<Vertex>>> outlines = pieces.outlines(owner -> cellar
-                && owner.storey() == 0
-                && owner.isWall()
-                && wall(owner).exposure().kind() == Exposure.Kind.OUTDOORS);
+        WallPieces pieces = new WallPieces(plan, count, levels, spans, field, forms, beside());
+        Map<WallPieces.Owner, ImmutableList<ImmutableList<Vertex>>> outlines = pieces.outlines();
         MutableList<Facet> steps = Lists.mutable.empty();
         outlines.forEach((owner, list) -> {
             if (owner.part() == WallPieces.Part.GABLE) {
@@ -242,15 +177,20 @@ final class StoreyFacets {
                     : Lists.immutable.empty();
             boolean split =
                     outlines.containsKey(new WallPieces.Owner(owner.storey(), owner.line(), WallPieces.Part.WALL));
-            boolean buried = owner.part() == WallPieces.Part.BELOW_GROUND;
-            String ground = buried && split ? ", below ground" : "";
+            String part = switch (owner.part()) {
+                case BELOW_GROUND -> split ? ", below ground" : "";
+                case UNDER_FLOOR -> ", under the floor beside it";
+                case WALL, GABLE -> "";
+            };
             walls.forEachWithIndex((outline, i) -> {
-                String name = wall(owner).name() + ground;
+                String name = wall(owner).name() + part;
                 facets.add(wallFacet(owner, walls.size() == 1 ? name : name + " (" + (i + 1) + ")", outline));
             });
             String step =
                     "step of the walls, " + body.storeys().get(owner.storey()).name();
-            list.reject(walls::contains).forEach(outline -> steps.add(step(step, owner.storey(), outline, 0)));
+            list.reject(walls::contains)
+                    .forEach(outline ->
+                            steps.add(LevelFaces.step(step, traits(owner.storey(), Facet.Mark.STEP), outline, 0)));
         });
         ImmutableList<String> names =
                 FacetNames.numbered(steps.collect(Facet::name).toImmutable());
@@ -262,6 +202,30 @@ final class StoreyFacets {
         }
     }
 
+    private WallPieces.Beside beside() {
+        return new WallPieces.Beside() {
+            @Override
+            public boolean reachesGround(WallPieces.Owner owner, Vertex a, Vertex b) {
+                return ground.reaches(wall(owner), owner.storey(), a, b);
+            }
+
+            @Override
+            public long ground(Vertex point) {
+                return ground.at(point);
+            }
+
+            @Override
+            public boolean onGround(int storey, int cell) {
+                return base(storey, cell).map(Body.Base::onGround).orElse(false);
+            }
+        };
+    }
+
+    /** What a storey stands on in a cell where it is the lowest. */
+    private Optional<Body.Base> base(int storey, int cell) {
+        return parts.base(storey, regions.under(cell));
+    }
+
     private static boolean hair(ImmutableList<Vertex> outline) {
         return outline.allSatisfy(
                 a -> outline.getFirst().at(0).minus(a.at(0)).length() <= StepZones.HAIR * Vertex.PER_METRE);
@@ -269,6 +233,24 @@ final class StoreyFacets {
 
     private Body.Wall wall(WallPieces.Owner owner) {
         return body.storeys().get(owner.storey()).walls().get(owner.line().number());
+    }
+
+    /** Under a floor beside it a wall faces what that floor does; where several kinds are, the ground. */
+    private Exposure exposure(WallPieces.Owner owner, Body.Wall wall) {
+        return switch (owner.part()) {
+            case BELOW_GROUND -> Exposure.ground();
+            case UNDER_FLOOR ->
+                plan.bounds()
+                        .select(bound ->
+                                bound.runs().anySatisfy(run -> run.tag().equals(owner.line())))
+                        .flatCollect(bound -> Lists.immutable.of(bound.left(), bound.right()))
+                        .select(cell -> cell >= 0 && !plan.in(cell, owner.storey()))
+                        .flatCollect(cell -> base(owner.storey() + 1, cell).map(Body.Base::exposure).stream()
+                                .toList())
+                        .minByOptional(each -> each.kind().ordinal())
+                        .orElse(Exposure.ground());
+            case WALL, GABLE -> wall.exposure();
+        };
     }
 
     private Facet wallFacet(WallPieces.Owner owner, String name, ImmutableList<Vertex> outline) {
@@ -286,7 +268,7 @@ final class StoreyFacets {
                 name,
                 Body.Use.WALL,
                 assembly,
-                owner.part() == WallPieces.Part.BELOW_GROUND ? Exposure.ground() : wall.exposure(),
+                exposure(owner, wall),
                 outline,
                 Footprint.thickness(assembly),
                 assembly.isEmpty(),
@@ -310,99 +292,6 @@ final class StoreyFacets {
                 traits(owner.storey(), Facet.Mark.NONE));
     }
 
-    private Facet step(String name, int storey, ImmutableList<Vertex> outline, double inset) {
-        return new Facet(
-                name,
-                Body.Use.WALL,
-                Optional.empty(),
-                Exposure.outdoors(),
-                outline,
-                inset,
-                false,
-                traits(storey, Facet.Mark.STEP));
-    }
-
-    /** Terraces, lower roofs, overhangs and level steps. */
-    private void addLevelFaces() {
-        for (int k = 0; k + 1 < count; k++) {
-            Body.Storey below = body.storeys().get(k);
-            Body.Storey above = body.storeys().get(k + 1);
-            double rise = Vertex.metres(
-                    levels.takeOver().get(k) - levels.takeOverInside().get(k));
-            MutableList<Facet> open = Lists.mutable.empty();
-            MutableList<Facet> roofed = Lists.mutable.empty();
-            for (PlanRegions.Region region : regions.beside(k, true, false)) {
-                (region.lowerRoof() ? roofed : open).add(openFace(region));
-            }
-            MutableList<Facet> over = Lists.mutable.empty();
-            for (PlanRegions.Region region : regions.beside(k, false, false)) {
-                over.add(overhang(
-                        k + 1, outline(region, levels.overhangs().get(k)).toReversed()));
-            }
-            MutableList<Facet> steps = Lists.mutable.empty();
-            for (PlanRegions.Region region : regions.beside(k, true, true)) {
-                steps.add(step("", k, outline(region, levels.takeOver().get(k)), rise));
-            }
-            for (PlanRegions.Region region : regions.beside(k, false, true)) {
-                steps.add(step(
-                        "", k + 1, outline(region, levels.takeOver().get(k)).toReversed(), -rise));
-            }
-            String deck = below.terraceIsWalkedOn() ? "terrace over " : "lower roof over ";
-            facets.addAllIterable(FacetNames.apart(open, deck + below.name(), house(k + 1)));
-            facets.addAllIterable(FacetNames.apart(roofed, "lower roof over " + below.name(), house(k + 1)));
-            facets.addAllIterable(FacetNames.apart(over, "overhang under " + above.name(), house(k)));
-            facets.addAllIterable(
-                    FacetNames.apart(steps, "step between " + below.name() + " and " + above.name(), house(k)));
-        }
-    }
-
-    private ImmutableList<Vertex> outline(PlanRegions.Region region, long height) {
-        return PlanRings.of(plan, region.cells()).only().collect(v -> v.at(height));
-    }
-
-    /** The middle of a storey in plan. */
-    private Vertex house(int storey) {
-        ImmutableList<Vertex> outline = Facet.straight(plan.walk(storey));
-        return Plan.vertex(Plan.polygon(outline).getCentroid().getCoordinate());
-    }
-
-    /** A terrace or a lower roof. */
-    private Facet openFace(PlanRegions.Region region) {
-        int storey = region.lower();
-        Optional<Assembly> assembly = assembly(region);
-        boolean walked = !region.lowerRoof() && body.storeys().get(storey).terraceIsWalkedOn();
-        int first = region.cells().getFirst();
-        boolean slopes = formOver(first, storey).isPresent();
-        boolean parapet = !walked && !slopes && body.roof().parapetHeight() > 0;
-        ImmutableList<Vertex> outline = slopes
-                ? PlanRings.everyNode(plan, region.cells())
-                        .only()
-                        .collect(node -> node.at(field.at(first, storey, node)))
-                : outline(region, levels.flat(storey, assembly));
-        return new Facet(
-                "",
-                walked ? Body.Use.TERRACE : Body.Use.ROOF,
-                assembly,
-                Exposure.outdoors(),
-                outline,
-                Footprint.thickness(assembly),
-                assembly.isEmpty(),
-                traits(storey, parapet ? Facet.Mark.PARAPET : Facet.Mark.NONE));
-    }
-
-    private Facet overhang(int storey, ImmutableList<Vertex> outline) {
-        Optional<Assembly> assembly = find(body.storeys().get(storey).overhang());
-        return new Facet(
-                "",
-                Body.Use.OVERHANG,
-                assembly,
-                Exposure.outdoors(),
-                outline,
-                Footprint.thickness(assembly),
-                assembly.isEmpty(),
-                traits(storey, Facet.Mark.NONE));
-    }
-
     /** What lies open above each storey but the top one, as its file says: for the second reckoning. */
     private ImmutableList<StoreySections.Lower> tops() {
         return body.storeys().take(count - 1).collectWithIndex((storey, k) -> {
@@ -415,6 +304,16 @@ final class StoreyFacets {
                     storey.lowerRoof().flatMap(Body.LowerRoof::area),
                     forms.get(k));
         });
+    }
+
+    /** What lies under each storey where none is below it, likewise. */
+    private ImmutableList<StoreySections.Under> unders() {
+        return body.storeys()
+                .collectWithIndex((storey, k) -> new StoreySections.Under(
+                        levels.soffit(k, parts.underside(k, 0)),
+                        body.otherBases()
+                                .collectWithIndex((other, i) ->
+                                        Tuples.pair(other.area(), levels.soffit(k, parts.underside(k, i + 1))))));
     }
 
     private static String say(String format, Object... values) {

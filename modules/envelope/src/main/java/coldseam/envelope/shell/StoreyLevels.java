@@ -103,6 +103,11 @@ record StoreyLevels(
         return Vertex.height(ceilings.get(storey) + Footprint.thickness(assembly));
     }
 
+    /** z of the outer face of something that lies under a storey. */
+    long soffit(int storey, Optional<Assembly> assembly) {
+        return floors.get(storey) - Vertex.height(Footprint.thickness(assembly));
+    }
+
     /** m, z of a storey's floor. */
     static double floor(Body.Storeys body, int storey) {
         return lowestFloor(body.base()) + body.storeys().take(storey).sumOfDouble(Body.Storey::height);

@@ -17,7 +17,7 @@ import org.eclipse.collections.api.list.MutableList;
  * <p>Refused are footprints that leave no room, storeys that stand on nothing, and what lies open or hangs over without a
  * build-up.
  */
-final class StoreyPlan {
+final class StoreyPlan implements PlanRegions.Areas {
 
     private final House house;
     private final Body.Storeys body;
@@ -84,30 +84,46 @@ final class StoreyPlan {
                 house, body.roof(), body.storeys().getLast(), outers.getLast(), StoreyLevels.top(body), faults));
     }
 
-    /** Outlines of the areas of lower roofs, as lines of the plan. */
+    /** Outlines of the areas of lower roofs and bases, as lines of the plan. */
     private ImmutableList<Plan.Line> areas() {
         MutableList<Plan.Line> lines = Lists.mutable.empty();
         for (int k = 0; k + 1 < count; k++) {
-            ImmutableList<Vertex> ring =
-                    area(k).map(outline -> outline.collect(Vertex::inPlan)).orElse(Lists.immutable.empty());
-            for (int i = 0; i < ring.size(); i++) {
-                lines.add(new Plan.Line(
-                        ring.get(i), ring.get((i + 1) % ring.size()), new Plan.Tag(Plan.Kind.AREA, k, i)));
-            }
+            int storey = k;
+            body.storeys()
+                    .get(k)
+                    .lowerRoof()
+                    .flatMap(Body.LowerRoof::area)
+                    .ifPresent(area -> lines.addAllIterable(around(area, storey)));
         }
+        body.otherBases().forEach(base -> lines.addAllIterable(around(base.area(), 0)));
         return lines.toImmutable();
     }
 
-    private Optional<ImmutableList<Point2>> area(int storey) {
-        return body.storeys().get(storey).lowerRoof().flatMap(Body.LowerRoof::area);
+    private static ImmutableList<Plan.Line> around(ImmutableList<Point2> area, int storey) {
+        ImmutableList<Vertex> ring = area.collect(Vertex::inPlan);
+        return ring.collectWithIndex((corner, i) ->
+                new Plan.Line(corner, ring.get((i + 1) % ring.size()), new Plan.Tag(Plan.Kind.AREA, storey, i)));
     }
 
-    private boolean roofed(int storey, Vertex point) {
-        return body.storeys().get(storey).lowerRoof().isPresent()
-                && area(storey)
-                        .map(outline ->
-                                Plan.polygon(outline.collect(Vertex::inPlan)).covers(Plan.point(point)))
-                        .orElse(true);
+    private static boolean covers(ImmutableList<Point2> area, Vertex point) {
+        return Plan.polygon(area.collect(Vertex::inPlan)).covers(Plan.point(point));
+    }
+
+    @Override
+    public int over(int storey, Vertex point) {
+        return body.storeys()
+                        .get(storey)
+                        .lowerRoof()
+                        .map(roof ->
+                                roof.area().map(area -> covers(area, point)).orElse(true))
+                        .orElse(false)
+                ? 1
+                : 0;
+    }
+
+    @Override
+    public int under(Vertex point) {
+        return 1 + body.otherBases().detectIndex(base -> covers(base.area(), point));
     }
 
     private void lay() {
@@ -115,9 +131,7 @@ final class StoreyPlan {
         forms.forEachWithIndex((form, k) -> form.ifPresent(f -> lines.addAllIterable(f.lines(k))));
         lines.addAllIterable(areas());
         regions = PlanRegions.of(
-                Lists.immutable.fromStream(IntStream.range(0, count).mapToObj(this::sides)),
-                lines.toImmutable(),
-                this::roofed);
+                Lists.immutable.fromStream(IntStream.range(0, count).mapToObj(this::sides)), lines.toImmutable(), this);
         plan = regions.plan();
         standing();
         buildUps();
@@ -241,13 +255,14 @@ final class StoreyPlan {
                         below.name(),
                         above.name());
             }
-            ImmutableList<PlanRegions.Region> over = regions.beside(k, false, false);
-            if (over.notEmpty() && above.overhang().isEmpty()) {
+            ImmutableList<PlanRegions.Region> over =
+                    regions.beside(k, false, false).select(region -> region.part() == 0);
+            if (over.notEmpty() && above.overhang().isEmpty() && above.base().isEmpty()) {
                 faults.add(
                         ShellFault.Part.STOREY,
                         above.name(),
-                        "Storey \"%s\": it projects over \"%s\" by %s. Add overhang with the assembly of its floor;"
-                                + " only what walls of different thickness explain needs none.",
+                        "Storey \"%s\": it projects over \"%s\" by %s. Add overhang with the assembly of its floor, or base where"
+                                + " it stands on the ground; only what walls of different thickness explain needs none.",
                         above.name(),
                         below.name(),
                         place(over));

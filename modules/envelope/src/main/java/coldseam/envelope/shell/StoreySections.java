@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.tuple.Pair;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -49,7 +50,15 @@ final class StoreySections {
     private final ImmutableList<Facet> facets;
     private final ImmutableList<Polygon> polygons;
     private final Map<Integer, ImmutableList<Top>> open = new TreeMap<>();
-    private final Map<Integer, Double> over = new TreeMap<>();
+    private final Map<Integer, ImmutableList<Top>> under = new TreeMap<>();
+
+    /**
+     * What lies under a storey where none is below it.
+     *
+     * @param own z of its own base or overhang
+     * @param others areas in plan, m, with the z of what lies there instead; the first that holds a place counts
+     */
+    record Under(long own, ImmutableList<Pair<ImmutableList<Point2>, Long>> others) {}
 
     /**
      * What lies open above a storey.
@@ -107,7 +116,8 @@ final class StoreySections {
             PlanRegions regions,
             StoreyLevels levels,
             ImmutableList<Facet> facets,
-            ImmutableList<Lower> lower) {
+            ImmutableList<Lower> lower,
+            ImmutableList<Under> unders) {
         this.footprints = footprints;
         this.regions = regions;
         this.levels = levels;
@@ -115,8 +125,9 @@ final class StoreySections {
         this.polygons = footprints.collect(StoreySections::polygon);
         for (int k = 0; k + 1 < footprints.size(); k++) {
             open.put(k, tops(k, lower.get(k)));
-            over.put(k, left(k, false).getArea() - steps(k, false, step -> true));
+            under.put(k + 1, bottoms(k + 1, left(k, false), unders.get(k + 1)));
         }
+        under.put(0, bottoms(0, polygons.getFirst(), unders.getFirst()));
     }
 
     /**
@@ -128,7 +139,7 @@ final class StoreySections {
     void check(Optional<RoofForm> form) {
         for (int k = 0; k + 1 < footprints.size(); k++) {
             levelFaces(k, true, Lists.immutable.of(Body.Use.TERRACE, Body.Use.ROOF));
-            levelFaces(k, false, Lists.immutable.of(Body.Use.OVERHANG));
+            levelFaces(k, false, Lists.immutable.of(Body.Use.OVERHANG, Body.Use.FLOOR));
         }
         TreeSet<Long> heights = new TreeSet<>();
         facets.forEach(facet -> facet.outline().forEach(corner -> heights.add(corner.z())));
@@ -180,7 +191,7 @@ final class StoreySections {
                 .reject(f -> f.use() == Body.Use.ROOF && level + 1 == footprints.size())
                 .sumOfDouble(f -> Math.abs(square(f.doubleArea().z()) / 2));
         require(
-                open ? this.open.get(k).sumOfDouble(Top::area) : over.get(k),
+                (open ? this.open.get(k) : under.get(k + 1)).sumOfDouble(Top::area),
                 found,
                 Math.max(around(k), around(k + 1)),
                 "level faces over storey " + k);
@@ -202,6 +213,24 @@ final class StoreySections {
                 .map(form -> new Top(roofed, steps(k, true, under), form.foot(), form.eaves(), form.rise()))
                 .orElseGet(() -> new Top(roofed, steps(k, true, under), level, lower.flat(), level));
         return Lists.immutable.of(roof, new Top(rest, steps(k, true, under.negate()), level, lower.terrace(), level));
+    }
+
+    private ImmutableList<Top> bottoms(int k, Geometry all, Under under) {
+        MutableList<Top> bottoms = Lists.mutable.empty();
+        Coordinate level = new Coordinate();
+        Geometry rest = all;
+        for (Pair<ImmutableList<Point2>, Long> other : under.others()) {
+            Geometry area = polygon(new Footprint(other.getOne(), Lists.immutable.empty()));
+            Geometry part = OverlayNG.overlay(rest, area, OverlayNG.INTERSECTION, COARSE);
+            rest = OverlayNG.overlay(rest, area, OverlayNG.DIFFERENCE, COARSE);
+            bottoms.add(bottom(k, part, level, other.getTwo()));
+        }
+        return bottoms.with(bottom(k, rest, level, under.own())).toImmutable();
+    }
+
+    private Top bottom(int k, Geometry part, Coordinate level, long z) {
+        double steps = k == 0 ? 0 : steps(k - 1, false, cell -> part.covers(GEOMETRY.createPoint(middle(cell))));
+        return new Top(part, steps, level, z, level);
     }
 
     private Coordinate middle(int cell) {
@@ -233,14 +262,12 @@ final class StoreySections {
                 expected += polygons.get(k).getArea();
                 around += around(k);
                 expected -= top ? 0 : open.get(k).sumOfDouble(each -> each.area() - each.over(height));
-                if (k > 0 && height < levels.overhangs().get(k - 1)) {
-                    expected -= over.get(k - 1);
-                }
+                expected -= under.get(k).sumOfDouble(each -> each.over(height));
             } else if (below) {
                 expected += open.get(k).sumOfDouble(each -> each.over(height));
                 around += around(k);
-            } else if (above && height > levels.overhangs().get(k - 1)) {
-                expected += over.get(k - 1);
+            } else if (above) {
+                expected += under.get(k).sumOfDouble(each -> each.area() - each.over(height));
                 around += around(k);
             }
         }
@@ -255,14 +282,10 @@ final class StoreySections {
 
     /** Whether nothing of the storeys below and above reaches to this height. */
     private boolean within(int k, double height) {
-        boolean over = k == 0
-                || height > levels.takeOver().get(k - 1)
-                        && height > ends(k - 1, true)
-                        && height > levels.overhangs().get(k - 1);
+        boolean over = k == 0 && height > highest(0)
+                || k > 0 && height > levels.takeOver().get(k - 1) && height > ends(k - 1, true) && height > highest(k);
         boolean under = k + 1 == footprints.size()
-                || height < levels.takeOver().get(k)
-                        && height < ends(k, false)
-                        && height < levels.overhangs().get(k);
+                || height < levels.takeOver().get(k) && height < ends(k, false) && height < lowest(k + 1);
         return over && under;
     }
 
@@ -274,6 +297,17 @@ final class StoreySections {
                 .collectLong(Vertex::z);
         long none = levels.takeOver().get(k);
         return highest ? heights.maxIfEmpty(none) : heights.minIfEmpty(none);
+    }
+
+    private double highest(int k) {
+        return under.get(k).collectDouble(Top::z).max();
+    }
+
+    private double lowest(int k) {
+        return under.get(k)
+                .select(each -> each.area() > 0)
+                .collectDouble(Top::z)
+                .minIfEmpty(Double.POSITIVE_INFINITY);
     }
 
     private void walls(int k, MutableList<Cut> cuts, double height) {

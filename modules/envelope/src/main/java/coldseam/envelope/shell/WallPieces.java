@@ -33,6 +33,8 @@ final class WallPieces {
     /** What part of a storey's wall a face is. */
     enum Part {
         BELOW_GROUND,
+        /** Under a floor on the ground beside it. */
+        UNDER_FLOOR,
         WALL,
         /** Over the eaves of a roof whose slopes rise beside it. */
         GABLE
@@ -63,13 +65,21 @@ final class WallPieces {
     private record Reach(long bottomA, long bottomB, long topA, long topB, int first, int last) {
 
         Reach between(long from, long to) {
+            return between(from, from, to, to);
+        }
+
+        Reach between(long fromA, long fromB, long toA, long toB) {
             return new Reach(
-                    Math.max(bottomA, Math.min(from, topA)),
-                    Math.max(bottomB, Math.min(from, topB)),
-                    Math.min(topA, Math.max(to, bottomA)),
-                    Math.min(topB, Math.max(to, bottomB)),
+                    Math.max(bottomA, Math.min(fromA, topA)),
+                    Math.max(bottomB, Math.min(fromB, topB)),
+                    Math.min(topA, Math.max(toA, bottomA)),
+                    Math.min(topB, Math.max(toB, bottomB)),
                     first,
                     last);
+        }
+
+        boolean isOver(Reach other) {
+            return bottomA >= other.topA && bottomB >= other.topB;
         }
 
         /** Its heights at both ends of the bound, bottom and top: x at the one, y at the other. */
@@ -122,8 +132,24 @@ final class WallPieces {
         }
     }
 
+    /** A part of a bound with the ground beside it. */
+    private record Stretch(Vertex a, Vertex b, Reach ground) {}
+
     /** A part of an upright face: from {@code a} on the left to {@code b} on the right, seen from outdoors. */
     private record Piece(Vertex a, Vertex b, Reach reach) {}
+
+    /** What stands beside a wall. */
+    interface Beside {
+
+        /** Whether a stretch of a storey's wall stands in the ground. */
+        boolean reachesGround(Owner owner, Vertex a, Vertex b);
+
+        /** z of the ground. */
+        long ground(Vertex point);
+
+        /** Whether a storey's part that begins in a cell stands on the ground or over a crawl space. */
+        boolean onGround(int storey, int cell);
+    }
 
     private final Plan plan;
     private final int storeys;
@@ -131,12 +157,14 @@ final class WallPieces {
     private final ImmutableList<ImmutableList<Span>> spans;
     private final RoofField roof;
     private final ImmutableList<Optional<RoofForm>> forms;
+    private final Beside beside;
     private final Map<Owner, MutableList<Piece>> pieces = new TreeMap<>();
 
     /**
      * @param spans of each cell of the plan, bottom → top
      * @param roof heights where a plane of the roof ends a span
      * @param forms of each storey's roof
+     * @param beside the ground and floors on it
      */
     WallPieces(
             Plan plan,
@@ -144,24 +172,22 @@ final class WallPieces {
             StoreyLevels levels,
             ImmutableList<ImmutableList<Span>> spans,
             RoofField roof,
-            ImmutableList<Optional<RoofForm>> forms) {
+            ImmutableList<Optional<RoofForm>> forms,
+            Beside beside) {
         this.plan = plan;
         this.storeys = storeys;
         this.levels = levels;
         this.spans = spans;
         this.roof = roof;
         this.forms = forms;
+        this.beside = beside;
     }
 
-    /**
-     * Outlines of all upright faces by their owner, seen from outdoors, in order.
-     *
-     * @param meetsGround whether a storey's side stands in the ground up to z = 0
-     */
-    Map<Owner, ImmutableList<ImmutableList<Vertex>>> outlines(java.util.function.Predicate<Owner> meetsGround) {
+    /** Outlines of all upright faces by their owner, seen from outdoors, in order. */
+    Map<Owner, ImmutableList<ImmutableList<Vertex>>> outlines() {
         for (Plan.Bound bound : plan.bounds()) {
-            assign(bound, true, meetsGround);
-            assign(bound, false, meetsGround);
+            assign(bound, true);
+            assign(bound, false);
         }
         Map<Owner, ImmutableList<ImmutableList<Vertex>>> outlines = new TreeMap<>();
         pieces.forEach((owner, list) -> outlines.put(owner, join(list)));
@@ -183,22 +209,21 @@ final class WallPieces {
     }
 
     /** Shares what is heated on one hand of a bound and not on the other among the storeys whose side runs there. */
-    private void assign(Plan.Bound bound, boolean fullOnLeft, java.util.function.Predicate<Owner> meetsGround) {
+    private void assign(Plan.Bound bound, boolean fullOnLeft) {
         Vertex a = fullOnLeft ? bound.from() : bound.to();
         Vertex b = fullOnLeft ? bound.to() : bound.from();
         ImmutableList<Reach> full = reaches(fullOnLeft ? bound.left() : bound.right(), a, b);
         ImmutableList<Reach> empty = reaches(fullOnLeft ? bound.right() : bound.left(), a, b);
+        Reach ground = new Reach(beside.ground(a), beside.ground(b), beside.ground(a), beside.ground(b), 0, 0);
         Vertex from = a;
-        for (Vertex to : crossings(full, empty, a, b).newWith(b)) {
+        for (Vertex to : crossings(full, empty.newWith(ground), a, b).newWith(b)) {
             Vertex start = from;
             assign(
                     bound,
                     fullOnLeft,
-                    from.at(0),
-                    to.at(0),
+                    new Stretch(from.at(0), to.at(0), ground.part(a, b, from, to)),
                     full.collect(reach -> reach.part(a, b, start, to)),
-                    empty.collect(reach -> reach.part(a, b, start, to)),
-                    meetsGround);
+                    empty.collect(reach -> reach.part(a, b, start, to)));
             from = to;
         }
     }
@@ -230,11 +255,11 @@ final class WallPieces {
     private void assign(
             Plan.Bound bound,
             boolean fullOnLeft,
-            Vertex a,
-            Vertex b,
+            Stretch stretch,
             ImmutableList<Reach> heated,
-            ImmutableList<Reach> taken,
-            java.util.function.Predicate<Owner> meetsGround) {
+            ImmutableList<Reach> taken) {
+        Vertex a = stretch.a();
+        Vertex b = stretch.b();
         int full = fullOnLeft ? bound.left() : bound.right();
         int empty = fullOnLeft ? bound.right() : bound.left();
         MutableList<Reach> rest = heated.toList();
@@ -253,12 +278,14 @@ final class WallPieces {
             for (int i = 0; i < here.size(); i++) {
                 int storey = here.get(i);
                 long to = i + 1 < here.size() ? levels.takeOver().get(here.get(i + 1) - 1) : ROOF;
-                side(
-                        new Owner(storey, bound.side(storey, fullOnLeft).orElseThrow(), Part.WALL),
-                        a,
-                        b,
-                        reach.between(from, to),
-                        meetsGround);
+                Reach part = reach.between(from, to);
+                boolean under = taken.anySatisfy(over -> over.isOver(part) && beside.onGround(over.first(), empty));
+                Plan.Tag line = bound.side(storey, fullOnLeft).orElseThrow();
+                if (under) {
+                    add(new Owner(storey, line, Part.UNDER_FLOOR), a, b, part);
+                } else {
+                    side(new Owner(storey, line, Part.WALL), stretch, part);
+                }
                 from = to;
             }
         }
@@ -283,15 +310,25 @@ final class WallPieces {
         return new Owner(nearest(reach), new Plan.Tag(Plan.Kind.STEP_END, line.storey(), line.number()), Part.WALL);
     }
 
-    private void side(Owner owner, Vertex a, Vertex b, Reach reach, java.util.function.Predicate<Owner> meetsGround) {
+    private void side(Owner owner, Stretch stretch, Reach reach) {
+        Vertex a = stretch.a();
+        Vertex b = stretch.b();
         Optional<RoofForm> form = owner.isWall()
                 ? forms.get(owner.storey()).filter(f -> f.parted(owner.line().number()))
                 : Optional.empty();
         long eaves = form.map(RoofForm::eaves).orElse(ROOF);
-        long ground = meetsGround.test(owner) ? 0 : Long.MIN_VALUE;
-        add(new Owner(owner.storey(), owner.line(), Part.BELOW_GROUND), a, b, reach.between(Long.MIN_VALUE, ground));
-        add(owner, a, b, reach.between(ground, eaves));
-        add(new Owner(owner.storey(), owner.line(), Part.GABLE), a, b, reach.between(Math.max(ground, eaves), ROOF));
+        Reach rest = reach;
+        if (owner.isWall() && beside.reachesGround(owner, a, b)) {
+            Reach cut = stretch.ground();
+            add(
+                    new Owner(owner.storey(), owner.line(), Part.BELOW_GROUND),
+                    a,
+                    b,
+                    reach.between(Long.MIN_VALUE, Long.MIN_VALUE, cut.topA(), cut.topB()));
+            rest = reach.between(cut.topA(), cut.topB(), ROOF, ROOF);
+        }
+        add(owner, a, b, rest.between(Long.MIN_VALUE, eaves));
+        add(new Owner(owner.storey(), owner.line(), Part.GABLE), a, b, rest.between(eaves, ROOF));
     }
 
     private int nearest(Reach span) {

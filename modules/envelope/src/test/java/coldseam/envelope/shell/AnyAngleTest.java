@@ -45,9 +45,14 @@ class AnyAngleTest {
                                 s.terraceIsWalkedOn(),
                                 s.overhang(),
                                 s.floorThickness(),
-                                s.lowerRoof().map(roof -> turned(roof, degrees)))),
+                                s.lowerRoof().map(roof -> turned(roof, degrees)),
+                                s.base())),
                 body.base(),
-                body.roof());
+                body.roof(),
+                body.otherBases()
+                        .collect(other ->
+                                new Body.AreaBase(other.area().collect(p -> turned(p, degrees)), other.base())),
+                body.ground());
     }
 
     private static Body.LowerRoof turned(Body.LowerRoof roof, double degrees) {

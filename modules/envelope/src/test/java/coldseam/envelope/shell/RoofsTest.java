@@ -188,7 +188,8 @@ class RoofsTest {
                 true,
                 plain.overhang(),
                 0,
-                java.util.Optional.of(lower));
+                java.util.Optional.of(lower),
+                java.util.Optional.empty());
         for (int degrees : new int[] {0, 31}) {
             Shell shell = ShellBuilder.build(Houses.house(AnyAngleTest.turned(
                     Houses.body(

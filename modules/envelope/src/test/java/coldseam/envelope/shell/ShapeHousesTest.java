@@ -3,6 +3,7 @@ package coldseam.envelope.shell;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
 import coldseam.envelope.file.house.HouseFile;
@@ -130,5 +131,71 @@ class ShapeHousesTest {
                 4 + 3,
                 JunctionKind.ROOF_STEP,
                 6);
+    }
+
+    @Test
+    void partCellar() throws IOException {
+        Shell shell = shell("part-cellar");
+        // The ground floor lies at −2.4 + 2.7 = 0.3 m; its eaves at 0.3 + 2.8, where 30° leaves them (see above).
+        double floor = 0.3;
+        double eaves = floor + 2.8;
+        double gable = 8 * 4 / ROOT3 / 2;
+        assertEquals(40 * (eaves + 2.8) + 40 * (eaves - floor + 0.4) + 10 * gable, shell.externalVolume(), 80 * NODES);
+        assertEquals(40, area(shell, "lowest floor"), NODES);
+        assertEquals(24, area(shell, "floor under ground floor, east side"), NODES);
+        assertEquals(16, area(shell, "floor under ground floor, east side (2)"), NODES);
+        assertEquals(
+                Exposure.Kind.CRAWL_SPACE,
+                ShellBuilderTest.surface(shell, "floor under ground floor, east side (2)")
+                        .exposure()
+                        .kind());
+        // From the cellar floor's underside to that of the slab.
+        assertEquals(8 * (2.8 + floor - 0.4), area(shell, "cellar east wall, under the floor beside it"), NODES);
+        assertEquals(8 * 2.8, area(shell, "cellar west wall, below ground"), NODES);
+        assertEquals(8 * floor, area(shell, "cellar west wall"), NODES);
+        assertEquals(80, shell.groundFloorArea(), NODES);
+        assertEquals(36, shell.exposedPerimeter(), NODES);
+        assertEquals(
+                Lists.immutable.of(12.0, 8.0),
+                Lists.immutable
+                        .of(JunctionKind.CRAWL_SPACE_EDGE, JunctionKind.STEPPED_FOOTING)
+                        .collect(kind -> ShellBuilderTest.length(shell, kind)));
+        assertEquals(6, ShellBuilderTest.length(shell, JunctionKind.SLAB_EDGE), NODES);
+        assertEquals(26, ShellBuilderTest.length(shell, JunctionKind.CELLAR_SLAB_EDGE), NODES);
+        assertEquals(18, ShellBuilderTest.length(shell, JunctionKind.FOUNDATION_WALL_TOP), NODES);
+    }
+
+    @Test
+    void walkOut() throws IOException {
+        Shell shell = shell("walk-out");
+        double top = 0.3 + 2.8 + 0.2;
+        assertEquals(63 * (top + 2.8), shell.externalVolume(), 63 * NODES);
+        // The south wall is free down to the floor's underside; of the east wall the triangle over 0.4 m stands free.
+        assertEquals(9 * 3.1, area(shell, "cellar south wall"), NODES);
+        assertEquals(7 * (0.4 + 2.8) / 2, area(shell, "cellar east wall, below ground"), NODES);
+        assertEquals(7 * (2.7 + 0.3) / 2, area(shell, "cellar east wall"), NODES);
+        assertEquals(9 * 2.8, area(shell, "cellar north wall, below ground"), NODES);
+        assertEquals(9 * 0.3, area(shell, "cellar north wall"), NODES);
+        assertEquals(9, ShellBuilderTest.length(shell, JunctionKind.SLAB_EDGE), NODES);
+        assertEquals(23, ShellBuilderTest.length(shell, JunctionKind.CELLAR_SLAB_EDGE), NODES);
+        assertEquals(32, ShellBuilderTest.length(shell, JunctionKind.FOUNDATION_WALL_TOP), NODES);
+        assertEquals(32, shell.exposedPerimeter(), NODES);
+    }
+
+    @Test
+    void hillside() throws IOException {
+        Shell shell = shell("hillside");
+        double tan = Math.tan(Math.toRadians(10));
+        double low = 2.8 + 0.2 / Math.cos(Math.toRadians(10)) - 0.4 * tan;
+        double high = low + 6 * tan;
+        assertEquals(54 * ((low + high) / 2 + 0.4), shell.externalVolume(), 54 * NODES);
+        assertEquals(9 * (1.5 + 0.4), area(shell, "house north wall, below ground"), NODES);
+        assertEquals(9 * (high - 1.5), area(shell, "house north wall"), NODES);
+        assertEquals(6 * (0.4 + 1.9) / 2, area(shell, "house east wall, below ground"), NODES);
+        assertEquals(6 * (low + high - 1.5) / 2, area(shell, "house east wall"), NODES);
+        assertEquals(9 * (low + 0.4), area(shell, "house south wall"), NODES);
+        assertEquals(30, shell.exposedPerimeter(), NODES);
+        assertEquals(9, ShellBuilderTest.length(shell, JunctionKind.SLAB_EDGE), NODES);
+        assertEquals(21, ShellBuilderTest.length(shell, JunctionKind.CELLAR_SLAB_EDGE), NODES);
     }
 }

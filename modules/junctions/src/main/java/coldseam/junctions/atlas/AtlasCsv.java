@@ -3,6 +3,8 @@ package coldseam.junctions.atlas;
 import coldseam.files.Csv;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -19,6 +21,9 @@ public final class AtlasCsv {
             return point.measures().map(cell).orElse("");
         }
     }
+
+    /** Of psi. */
+    private static final int DECIMALS = 6;
 
     /** The table with its head. */
     public static String write(ImmutableList<AtlasCurve> curves, UnitSystem units) {
@@ -42,10 +47,26 @@ public final class AtlasCsv {
                 .with(
                         csv.head("insulation", Dimension.THICKNESS),
                         row -> number("%.0f", units.value(row.point.thickness(), Dimension.THICKNESS)));
-        csv = psi(csv, "psi external lower", measures -> measures.psiExternal().lower());
-        csv = psi(csv, "psi external upper", measures -> measures.psiExternal().upper());
-        csv = psi(csv, "psi internal lower", measures -> measures.psiInternal().lower());
-        csv = psi(csv, "psi internal upper", measures -> measures.psiInternal().upper());
+        csv = psi(
+                csv,
+                "psi external lower",
+                RoundingMode.FLOOR,
+                measures -> measures.psiExternal().lower());
+        csv = psi(
+                csv,
+                "psi external upper",
+                RoundingMode.CEILING,
+                measures -> measures.psiExternal().upper());
+        csv = psi(
+                csv,
+                "psi internal lower",
+                RoundingMode.FLOOR,
+                measures -> measures.psiInternal().lower());
+        csv = psi(
+                csv,
+                "psi internal upper",
+                RoundingMode.CEILING,
+                measures -> measures.psiInternal().upper());
         return csv.with("interval as narrow as asked", row -> row.measured(m -> m.met() ? "yes" : "no"))
                 .with("fRsi", row -> row.measured(m -> number("%.4f", m.temperatureFactor())))
                 .with("pen line", row -> row.measured(m -> m.unbroken() ? "unbroken" : "broken"))
@@ -58,11 +79,15 @@ public final class AtlasCsv {
                 .text(curves.flatCollect(curve -> curve.points().collect(point -> new Row(curve, point))));
     }
 
-    private static Csv<Row> psi(Csv<Row> csv, String name, ToDoubleFunction<AtlasCurve.Measures> psi) {
+    /** Bounds are rounded outwards. */
+    private static Csv<Row> psi(
+            Csv<Row> csv, String name, RoundingMode outwards, ToDoubleFunction<AtlasCurve.Measures> psi) {
         return csv.with(
                 csv.head(name, Dimension.LINEAR_TRANSMITTANCE),
-                row -> row.measured(measures -> number(
-                        "%.6f", csv.units().value(psi.applyAsDouble(measures), Dimension.LINEAR_TRANSMITTANCE))));
+                row -> row.measured(measures -> new BigDecimal(
+                                csv.units().value(psi.applyAsDouble(measures), Dimension.LINEAR_TRANSMITTANCE))
+                        .setScale(DECIMALS, outwards)
+                        .toPlainString()));
     }
 
     private static String other(Sweep sweep) {

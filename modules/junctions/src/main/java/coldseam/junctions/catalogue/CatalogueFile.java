@@ -17,6 +17,7 @@ import coldseam.junctions.hand.SectionFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.Optional;
@@ -59,7 +60,17 @@ public final class CatalogueFile {
      */
     public static KnownNames names(ImmutableList<Detail> details, Path folder) {
         return KnownNames.of(details.collect(Detail::id))
-                .or(name -> looksLikeFile(name) && Files.isRegularFile(folder.resolve(name)));
+                .or(name -> looksLikeFile(name)
+                        && beside(folder, name).filter(Files::isRegularFile).isPresent());
+    }
+
+    /** Empty where the name is none that a file can have on this system. */
+    private static Optional<Path> beside(Path folder, String name) {
+        try {
+            return Optional.of(folder.resolve(name));
+        } catch (InvalidPathException noName) {
+            return Optional.empty();
+        }
     }
 
     private static boolean looksLikeFile(String name) {
@@ -92,8 +103,9 @@ public final class CatalogueFile {
             Faults faults) {
         MutableList<Detail> own = Lists.mutable.empty();
         for (String name : Lists.mutable.withAll(names).distinct()) {
-            if (catalogue.find(name).isEmpty() && looksLikeFile(name)) {
-                Path path = folder.resolve(name);
+            Optional<Path> file = looksLikeFile(name) ? beside(folder, name) : Optional.empty();
+            if (catalogue.find(name).isEmpty() && file.isPresent()) {
+                Path path = file.get();
                 Optional<Detail> read = own(path, name, faults);
                 read.filter(detail -> wanted.isInstance(detail.kind())).ifPresent(own::add);
                 read.filter(detail -> !wanted.isInstance(detail.kind()))
@@ -135,7 +147,7 @@ public final class CatalogueFile {
 
     private static Catalogue sorted(MutableList<Detail> details) {
         return new Catalogue(details.toSortedList(Comparator.<Detail>comparingInt(
-                                detail -> BridgeKind.all().indexOf(detail.kind()))
+                                detail -> BridgeKind.every().indexOf(detail.kind()))
                         .thenComparing(Detail::rank)
                         .thenComparing(Detail::id))
                 .toImmutable());

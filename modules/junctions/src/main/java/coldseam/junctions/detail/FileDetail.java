@@ -10,6 +10,7 @@ import coldseam.files.Named;
 import coldseam.files.Noun;
 import coldseam.files.Position;
 import coldseam.files.Positional;
+import coldseam.files.Size;
 import coldseam.files.SourceNode;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
@@ -40,19 +41,19 @@ record FileDetail(
         String name,
         Rank rank,
         String looksLike,
-        @Default("") ImmutableList<Located<String>> needs,
+        @Size(max = 100) @Default("") ImmutableList<Located<String>> needs,
         Optional<FileAngles> angles,
-        @Default("") ImmutableList<Named<FileSpan>> thickness,
-        @Default("") ImmutableList<Located<String>> requires,
-        @Default("") ImmutableList<Named<FileParameter>> parameters,
-        @Default("") ImmutableList<Named<FileOwnMaterial>> materials,
-        @Default("") ImmutableList<Named<Located<String>>> lines,
-        ImmutableList<SourceNode> drawing,
-        ImmutableList<String> order,
+        @Size(max = 100) @Default("") ImmutableList<Named<FileSpan>> thickness,
+        @Size(max = 100) @Default("") ImmutableList<Located<String>> requires,
+        @Size(max = 100) @Default("") ImmutableList<Named<FileParameter>> parameters,
+        @Size(max = 100) @Default("") ImmutableList<Named<FileOwnMaterial>> materials,
+        @Size(max = 100) @Default("") ImmutableList<Named<Located<String>>> lines,
+        @Size(max = 100) ImmutableList<SourceNode> drawing,
+        @Size(max = 100) ImmutableList<String> order,
         FileConnections connections,
-        ImmutableList<String> failures,
-        ImmutableList<String> photographs,
-        @Default("") ImmutableList<String> cautions,
+        @Size(max = 100) ImmutableList<String> failures,
+        @Size(max = 100) ImmutableList<String> photographs,
+        @Size(max = 100) @Default("") ImmutableList<String> cautions,
         @Bounds(atLeast = "0") OptionalDouble costPerMetre)
         implements FileText {
 

@@ -8,6 +8,7 @@ import coldseam.files.Located;
 import coldseam.files.Marked;
 import coldseam.files.Named;
 import coldseam.files.Noun;
+import coldseam.files.Size;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -32,19 +33,19 @@ record FilePoint(
         String name,
         Rank rank,
         String looksLike,
-        @Default("") ImmutableList<Located<String>> needs,
-        @Default("") ImmutableList<Named<FileSpan>> thickness,
-        @Default("") ImmutableList<Located<String>> requires,
-        @Default("") ImmutableList<Named<FileParameter>> parameters,
-        @Default("") ImmutableList<Named<FileOwnMaterial>> materials,
-        @Default("") ImmutableList<Named<Located<String>>> lines,
-        ImmutableList<FileBody> drawing,
+        @Size(max = 100) @Default("") ImmutableList<Located<String>> needs,
+        @Size(max = 100) @Default("") ImmutableList<Named<FileSpan>> thickness,
+        @Size(max = 100) @Default("") ImmutableList<Located<String>> requires,
+        @Size(max = 100) @Default("") ImmutableList<Named<FileParameter>> parameters,
+        @Size(max = 100) @Default("") ImmutableList<Named<FileOwnMaterial>> materials,
+        @Size(max = 100) @Default("") ImmutableList<Named<Located<String>>> lines,
+        @Size(max = 100) ImmutableList<FileBody> drawing,
         String drawnRound,
-        ImmutableList<String> order,
+        @Size(max = 100) ImmutableList<String> order,
         FileConnections connections,
-        ImmutableList<String> failures,
-        ImmutableList<String> photographs,
-        @Default("") ImmutableList<String> cautions,
+        @Size(max = 100) ImmutableList<String> failures,
+        @Size(max = 100) ImmutableList<String> photographs,
+        @Size(max = 100) @Default("") ImmutableList<String> cautions,
         @Bounds(atLeast = "0") OptionalDouble costEach)
         implements FileText {
 

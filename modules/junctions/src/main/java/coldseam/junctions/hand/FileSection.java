@@ -36,10 +36,10 @@ record FileSection(
         String section,
         Lengths lengths,
         @Default("false") boolean axisymmetric,
-        @Size(min = 1) ImmutableList<FileRegion> regions,
-        @Size(min = 1) @Defines("environment") ImmutableList<Named<FileEnvironment>> environments,
-        @Size(min = 1) ImmutableList<FileBoundary> boundaries,
-        @Default("") ImmutableList<FileProbe> probes,
+        @Size(min = 1, max = 500) ImmutableList<FileRegion> regions,
+        @Size(min = 1, max = 100) @Defines("environment") ImmutableList<Named<FileEnvironment>> environments,
+        @Size(min = 1, max = 500) ImmutableList<FileBoundary> boundaries,
+        @Size(max = 500) @Default("") ImmutableList<FileProbe> probes,
         Optional<FileJunction> junction) {
 
     /** Units of coordinates. */
@@ -74,7 +74,7 @@ record FileSection(
             String material,
             @Bounds(above = "0") double conductivity,
             Optional<FileRectangle> rectangle,
-            @Size(min = 3) Optional<ImmutableList<FilePlace>> polygon) {
+            @Size(min = 3, max = 1000) Optional<ImmutableList<FilePlace>> polygon) {
 
         FileRegion {
             if (rectangle.isPresent() == polygon.isPresent()) {
@@ -95,7 +95,7 @@ record FileSection(
     /** A boundary; its own surface resistance in m²·K/W. */
     record FileBoundary(
             @Refers("environment") String environment,
-            @Size(min = 2) ImmutableList<FilePlace> path,
+            @Size(min = 2, max = 1000) ImmutableList<FilePlace> path,
             @Bounds(atLeast = "0") OptionalDouble surfaceResistance) {}
 
     /** A probe. */

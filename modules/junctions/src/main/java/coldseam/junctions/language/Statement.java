@@ -110,7 +110,7 @@ public sealed interface Statement {
     /**
      * The window or door frame.
      *
-     * @param outside line of its outer face; by the opening's set-back where empty
+     * @param outside line of its outer face where the house gives no set-back; in the middle of the insulation where empty
      * @param sill line of the first band on which a door stands; the floor behind it where empty
      */
     record Frame(Optional<Expression> outside, Optional<Expression> sill) implements Statement {}

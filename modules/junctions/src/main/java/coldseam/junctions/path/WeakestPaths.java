@@ -24,8 +24,9 @@ import org.locationtech.jts.geom.LineSegment;
  * <p>In a piecewise constant section the way is a chain of straight pieces that bend where they pass from one conductivity to
  * another, as light does (Snell). It is sought on points along the triangles' edges (Dijkstra); then points are added closer
  * and closer to where the way crosses, until its resistance changes by less than a millionth. What is found is the
- * resistance of a real way, never less than the least one; with the points' last spacing it is at most a few
- * hundred-thousandths more.
+ * resistance of a real way, never less than the least one. Beside the points' last spacing, a few hundred-thousandths, it is more
+ * where the first, coarse search takes one of two ways that are nearly alike: up to 0.7 % in the sections that were searched apart
+ * with a finer spacing.
  */
 public final class WeakestPaths {
 

@@ -162,10 +162,10 @@ record Scene(
                 .getFirstOptional()
                 .flatMap(Statement.Frame::outside);
         double outside;
-        if (placed.isPresent()) {
+        if (setBack(setup).isPresent()) {
+            outside = thickness - setBack(setup).getAsDouble();
+        } else if (placed.isPresent()) {
             outside = placed.get().value(scope.toImmutable());
-        } else if (opening.setBack().isPresent()) {
-            outside = thickness - opening.setBack().getAsDouble();
         } else {
             double middle = wall.map(band -> (band.inside(Role.INSULATION) + band.outside(Role.INSULATION)) / 2)
                     .orElse(depth / 2);
@@ -185,6 +185,31 @@ record Scene(
         return outside;
     }
 
+    /** m, where the house says how deep the frame stands; a rooflight stands on its kerb, whatever the house says. */
+    private static OptionalDouble setBack(JunctionSetup setup) {
+        return setup.kind() == JunctionKind.ROOFLIGHT
+                ? OptionalDouble.empty()
+                : setup.opening().map(Opening::setBack).orElse(OptionalDouble.empty());
+    }
+
+    private void checkFrame(MutableList<String> reasons) {
+        if (!form.framed() || setBack(setup).isEmpty()) {
+            return;
+        }
+        Opening opening = setup.opening().orElseThrow();
+        double wall = frameOutside + setBack(setup).getAsDouble();
+        if (frameOutside - opening.frameDepth() < -SLACK) {
+            reasons.add(String.format(
+                    Locale.ROOT,
+                    "a frame %.0f mm deep that is set back %.0f mm stands out of the wall of %.0f mm into the room; allowed is"
+                            + " a set-back of at most %.0f mm. Correct set-back or frame-depth.",
+                    1000 * opening.frameDepth(),
+                    1000 * setBack(setup).getAsDouble(),
+                    1000 * wall,
+                    1000 * Math.max(0, wall - opening.frameDepth())));
+        }
+    }
+
     private static void bareWall(MutableMap<String, Double> scope, double depth) {
         scope.put("wall.inside", 0.0);
         scope.put("wall.outside", depth);
@@ -196,6 +221,7 @@ record Scene(
 
     private void check(String who, MutableList<String> reasons) {
         checkAngle(who, reasons);
+        checkFrame(reasons);
         TermsCheck terms = new TermsCheck(who, drawing.terms(), reasons);
         terms.layers(name -> band(name.equals(setup.kind().first())));
         checkGiven(who, DrawingNames.DEPTH, setup.ground().map(JunctionSetup.GroundBlock::depth), reasons);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Interval;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
@@ -125,6 +126,36 @@ class AtlasTest {
         // 1 W/(m·K) = 0.577789 Btu/(h·ft·°F): Btu = 1055.05585262 J, ft = 0.3048 m, exact by definition.
         assertEquals(0.577789 * Double.parseDouble(si[10]), Double.parseDouble(us[10]), 2e-6);
         assertEquals(Double.parseDouble(si[17]) / 25.4, Double.parseDouble(us[17]), 6e-3);
+    }
+
+    /** What is printed holds what is proven. */
+    @Test
+    void boundsAreRoundedOutwards() {
+        ImmutableList<AtlasCurve> curves = Atlas.compute(
+                sweeps(JunctionKind.OUTSIDE_CORNER),
+                METRIC.take(4),
+                CatalogueFile.builtIn(),
+                BridgeComputers.computer(COARSE),
+                (done, of) -> {});
+        String[] rows = AtlasCsv.write(curves, UnitSystem.SI).split("\r\n");
+        int row = 1;
+        for (AtlasCurve curve : curves) {
+            for (AtlasCurve.AtlasPoint point : curve.points()) {
+                String[] cells = rows[row++].split(",", -1);
+                point.measures().ifPresent(measures -> {
+                    assertHolds(measures.psiExternal(), cells[10], cells[11]);
+                    assertHolds(measures.psiInternal(), cells[12], cells[13]);
+                });
+            }
+        }
+    }
+
+    private static void assertHolds(Interval proven, String lower, String upper) {
+        double below = proven.lower() - Double.parseDouble(lower);
+        double above = Double.parseDouble(upper) - proven.upper();
+        assertTrue(
+                below >= 0 && below <= 1e-6 && above >= 0 && above <= 1e-6,
+                () -> proven + " as " + lower + ", " + upper);
     }
 
     private static double psi(AtlasCurve curve, int thickness) {

@@ -50,6 +50,20 @@ class CatalogueFileTest {
         ids.each(id -> assertTrue(CatalogueFile.class.getResource("/details/" + id + ".yaml") != null, id));
     }
 
+    /** On Windows many a name is none, elsewhere the one with a null character. */
+    @Test
+    void aNameThatNoFileCanHaveIsUnknown(@TempDir Path folder) {
+        assertFalse(CatalogueFile.names(Lists.immutable.empty(), folder).has().test("own\0.yaml"));
+        assertEquals(
+                CatalogueFile.builtIn().details(),
+                CatalogueFile.withOwn(
+                                CatalogueFile.builtIn(),
+                                folder,
+                                Lists.immutable.of("own\0.yaml"),
+                                Lists.immutable.empty())
+                        .details());
+    }
+
     @ParameterizedTest
     @MethodSource("ids")
     void composesWithoutSlits(String id) {
@@ -215,5 +229,30 @@ class CatalogueFileTest {
         assertTrue(told.contains("two.yaml:13:23: a line of the frame is needed; got \"50\", a number"), told);
         assertTrue(told.contains("two.yaml:14:3: a drawing statement is needed"), told);
         assertTrue(told.contains("two.yaml:1:1: the drawing needs its frame"), told);
+    }
+
+    /** A file of the other sort is no detail of this one. */
+    @Test
+    void aPointIsNoJunctionAndAJunctionNoPoint(@TempDir Path folder) throws IOException {
+        Path resources = Path.of(System.getProperty("coldseam.root")).resolve("modules/junctions/src/main/resources");
+        Files.copy(resources.resolve("points/bracket-steel.yaml"), folder.resolve("bracket.yaml"));
+        Files.copy(resources.resolve("details/jamb-mid-depth.yaml"), folder.resolve("jamb.yaml"));
+        String told = assertThrows(
+                        FileFaultException.class,
+                        () -> CatalogueFile.withOwn(
+                                CatalogueFile.builtIn(),
+                                folder,
+                                Lists.immutable.of("bracket.yaml"),
+                                Lists.immutable.of("jamb.yaml")))
+                .getMessage();
+        assertTrue(
+                told.contains(
+                        "bracket.yaml:1:1: a junction choice needs the detail of a junction; got one for: bracket;"
+                                + " name it under points, or choose another file"),
+                told);
+        assertTrue(
+                told.contains("jamb.yaml:1:1: points need the detail of a point; got one for: jamb;"
+                        + " name it under junctions, or choose another file"),
+                told);
     }
 }

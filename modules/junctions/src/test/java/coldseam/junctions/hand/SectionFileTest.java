@@ -76,6 +76,17 @@ class SectionFileTest {
         assertTrue(json.replaceAll("\\s", "").contains("\"at\":[380,"), json);
     }
 
+    /** Every list has a limit: a small file must not ask for hours. */
+    @Test
+    void tooManyRegionsAreRefusedAtTheirPlace() throws IOException {
+        String region = "- {material: brick, conductivity: 0.8, rectangle: [200, 0, 380, 1000]}\n";
+        Path file = file("many.yaml", WALL.replace(region, region.repeat(501)));
+        FileFaultException refused = assertThrows(FileFaultException.class, () -> SectionFile.load(file));
+        assertEquals(1, refused.faults().size());
+        String said = refused.faults().getFirst().message();
+        assertTrue(said.startsWith(file + ":4:1: ") && said.contains("501") && said.contains("500"), said);
+    }
+
     /** A layer with an edge has a gap, and most of it lies around that edge, in the file's unit. */
     @Test
     void theGapIsGivenWithItsPlaces() throws IOException {

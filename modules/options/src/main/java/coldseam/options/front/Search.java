@@ -18,6 +18,7 @@ final class Search {
     static final int MOST = 60_000;
 
     private final Scenario scenario;
+    private final MutableList<ImmutableList<Item>> groups = Lists.mutable.empty();
     private final MutableList<Level> levels = Lists.mutable.empty();
     private boolean allKept = true;
 
@@ -113,14 +114,12 @@ final class Search {
 
     private ImmutableList<Choice> choices() {
         Level start = new Level();
-        start.add(
-                scenario.fixed().cost(),
-                scenario.fixed().lower(),
-                scenario.fixed().upper(),
-                -1,
-                -1);
+        // What is fixed is one number in all sets of the scenario: its interval says nothing of which is better.
+        start.add(0, 0, 0, -1, -1);
         levels.add(start);
-        for (ImmutableList<Item> group : scenario.groups()) {
+        for (ImmutableList<Item> all : scenario.groups()) {
+            ImmutableList<Item> group = notBeaten(all);
+            groups.add(group);
             Level merged = merged(levels.getLast(), group, new BySureLoss());
             if (merged.size > MOST || !allKept) {
                 allKept = false;
@@ -133,6 +132,16 @@ final class Search {
             all.add(choice(i));
         }
         return all.toImmutable();
+    }
+
+    /** Without the items that another of the group surely beats: exchanging it leaves all else as it is. */
+    private static ImmutableList<Item> notBeaten(ImmutableList<Item> group) {
+        return group.reject(item -> group.anySatisfy(
+                other -> other.cost() <= item.cost() && other.upper() <= item.lower() && !sameNumbers(other, item)));
+    }
+
+    private static boolean sameNumbers(Item one, Item other) {
+        return one.cost() == other.cost() && one.lower() == other.lower() && one.upper() == other.upper();
     }
 
     /** Every set of the level with every item of the group, less what is left out: a merge of as many sorted lists. */
@@ -176,20 +185,20 @@ final class Search {
 
     /** Follows a set of the last level back through all of them. */
     private Choice choice(int index) {
-        int groups = scenario.groups().size();
-        int[] ids = new int[groups];
+        int[] ids = new int[groups.size()];
         int entry = index;
-        for (int g = groups; g > 0; g--) {
+        for (int g = groups.size(); g > 0; g--) {
             Level level = levels.get(g);
-            ids[g - 1] = scenario.groups().get(g - 1).get(level.item[entry]).id();
+            ids[g - 1] = groups.get(g - 1).get(level.item[entry]).id();
             entry = level.before[entry];
         }
         Level last = levels.getLast();
+        Item fixed = scenario.fixed();
         return new Choice(
-                scenario.fixed().id(),
+                fixed.id(),
                 IntLists.immutable.of(ids),
-                last.cost[index],
-                last.lower[index],
-                last.upper[index]);
+                fixed.cost() + last.cost[index],
+                fixed.lower() + last.lower[index],
+                fixed.upper() + last.upper[index]);
     }
 }

@@ -7,8 +7,9 @@
  * the bounds. Which sets are worth knowing?
  *
  * <p><b>What is left out, and why nothing is lost.</b> Of two partial sets a and b over the same groups of one scenario, b is
- * left out where a costs no more and the upper bound of a is no higher than the lower bound of b. Then, whatever the
- * true numbers are, a loses no more than b. Let r be any decision of the remaining groups. r adds the same cost to both, and
+ * left out where a costs no more and the upper bound of a is no higher than the lower bound of b. What the scenario fixes
+ * is in neither sum, since it is one number in both; and two items of one group are held against each other alike, all else
+ * being the same. Then, whatever the true numbers are, a loses no more than b. Let r be any decision of the remaining groups. r adds the same cost to both, and
  * the same true loss to both, since its items are the same things in both houses. So a + r costs no more and loses no more
  * than b + r: b can be left out before the rest is known. "Costs no more and loses no more" is transitive, and each step
  * goes to a set that was kept or to one that was left out for another; a finite number of sets has no endless chain. So for

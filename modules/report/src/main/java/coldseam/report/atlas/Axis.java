@@ -11,12 +11,12 @@ import org.eclipse.collections.impl.factory.Lists;
  * @param most of the scale
  * @param step between numbers
  */
-record Axis(double least, double most, double step) {
+public record Axis(double least, double most, double step) {
 
     private static final double[] ROUND = {1, 2, 2.5, 5, 10};
 
     /** Around values, with about so many steps. */
-    static Axis around(double least, double most, int steps) {
+    public static Axis around(double least, double most, int steps) {
         double span = Math.max(most - least, 1e-9);
         double rough = span / steps;
         double power = Math.pow(10, Math.floor(Math.log10(rough)));
@@ -31,12 +31,12 @@ record Axis(double least, double most, double step) {
     }
 
     /** Where a value lies, 0 to 1. */
-    double share(double value) {
+    public double share(double value) {
         return (value - least) / (most - least);
     }
 
     /** The numbers on it. */
-    MutableList<Double> numbers() {
+    public MutableList<Double> numbers() {
         MutableList<Double> out = Lists.mutable.empty();
         long count = Math.round((most - least) / step);
         for (long i = 0; i <= count; i++) {
@@ -46,7 +46,7 @@ record Axis(double least, double most, double step) {
     }
 
     /** A number with as many digits as the step needs. */
-    String text(double number) {
+    public String text(double number) {
         int digits = 0;
         double left = step;
         while (digits < 6 && Math.abs(left - Math.rint(left)) > 1e-6) {

@@ -40,6 +40,12 @@ record AuditData(
         @Says("one for each set of points of the house file")
         ImmutableList<PointData> points,
 
+        @Says("one for each different corner that is computed")
+        ImmutableList<VertexSheetData> vertexSheets,
+
+        @Says("one for each corner where three or more edges meet")
+        ImmutableList<VertexData> vertices,
+
         HeatLossData heatLoss,
         @Says("by weight, the heaviest first") ImmutableList<FindingData> findings,
         MouldData mould,

@@ -17,10 +17,14 @@ record HeatLossData(
         BoundsData positiveJunctions_W_per_K,
         BoundsData negativeJunctions_W_per_K,
         BoundsData points_W_per_K,
+
+        @Says("corners where three or more edges meet, as far as they are computed")
+        BoundsData vertices_W_per_K,
+
         @Says("0 to 1; may be negative") BoundsData junctionShare,
         BoundsData otherDimensionsTotal_W_per_K,
 
-        @Says("of this system minus the other: where three edges meet")
+        @Says("of this system minus the other: corners that are not computed")
         BoundsData vertexRemainder_W_per_K,
 
         @Says("the rest of that difference: corrections of U that no section holds")

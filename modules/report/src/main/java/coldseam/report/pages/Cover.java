@@ -23,6 +23,7 @@ import coldseam.report.pdf.Table;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.HonestWords;
 import coldseam.report.words.VerdictWords;
+import coldseam.report.words.VertexWords;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -124,8 +125,7 @@ public final class Cover {
     private static Block figures(Page page) {
         Audit audit = page.audit();
         Print print = page.print();
-        Optional<BridgeSheet<JunctionResult>> coldest =
-                audit.sheets().minByOptional(s -> s.result().temperatureFactor());
+        Optional<Coldest> coldest = Coldest.of(audit);
         Optional<BridgeSheet<JunctionResult>> dampest = audit.sheets().minByOptional(BridgeSheet::mouldHumidity);
         String system = audit.heatLoss().system() == DimensionSystem.EXTERNAL ? "external" : "internal";
         Block first = Blocks.beside(
@@ -149,8 +149,7 @@ public final class Cover {
                 Lists.immutable.of(0.4, 0.3, 0.3),
                 figure(Print.percent(audit.heatLoss().junctionShare()), Rich.of(shareWords(audit))),
                 figure(
-                        coldest.map(s -> Print.factor(s.result().temperatureFactor()))
-                                .orElse("none"),
+                        coldest.map(s -> Print.factor(s.temperatureFactor())).orElse("none"),
                         Rich.marked("lowest temperature factor f_{Rsi}")
                                 .plus(coldest.map(s -> ", at " + s.id()).orElse(", nothing computed"))
                                 .plus("; limit "
@@ -161,7 +160,21 @@ public final class Cover {
                                                 + ", at the design temperatures; ")
                                         .plus(own(page)))
                                 .orElse(Rich.of("nothing computed"))));
-        return Blocks.stack(12, first, second);
+        return audit.vertices().isEmpty()
+                ? Blocks.stack(12, first, second)
+                : Blocks.stack(
+                        12, first, second, Blocks.text(Print.capital(VertexWords.count(audit)) + ".", Style.SMALL));
+    }
+
+    /** The coldest inner surface: of a seam, or of a corner where seams meet. */
+    private record Coldest(String id, double temperatureFactor) {
+
+        static Optional<Coldest> of(Audit audit) {
+            return Lists.immutable
+                    .withAll(audit.sheets().collect(s -> new Coldest(s.id(), s.temperatureFactor())))
+                    .newWithAll(audit.vertexSheets().collect(s -> new Coldest(s.id(), s.temperatureFactor())))
+                    .minByOptional(Coldest::temperatureFactor);
+        }
     }
 
     /** The house's own humidity, marked where it is enough for mould. */

@@ -118,6 +118,7 @@ public final class HeatLossPages {
             case UNHEATED -> "Unheated spaces";
             case JUNCTIONS -> "Junctions";
             case POINTS -> "Points";
+            case VERTICES -> "Corners where edges meet";
         };
     }
 
@@ -147,6 +148,9 @@ public final class HeatLossPages {
         if (loss.points().upper() != 0) {
             table = line(table, Rich.of("points: posts, brackets, pipes and the like"), print.of(loss.points(), d));
         }
+        if (page.audit().vertexSheets().notEmpty()) {
+            table = line(table, Rich.of("corners where three or more edges meet"), print.of(loss.vertices(), d));
+        }
         table = line(table, Rich.of("share of the junctions"), Print.percent(loss.junctionShare()));
         table = line(
                 table,
@@ -156,7 +160,7 @@ public final class HeatLossPages {
                 print.of(loss.otherSystemTotal(), d));
         table = line(
                 table,
-                Rich.of("of the difference: the corners where three edges meet, which neither system counts"),
+                Rich.of("of the difference: corners that are not computed, which neither system counts"),
                 print.of(loss.vertexRemainder(), d));
         if (Math.abs(loss.correctionRemainder()) >= LEAST_REMAINDER) {
             table = line(

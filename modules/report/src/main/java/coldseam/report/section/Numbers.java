@@ -104,10 +104,10 @@ final class Numbers {
 
         /** What it costs for its length and direction alone; infinite where the badge would lie on the place. */
         double least() {
-            double length = badge.distance(tip);
-            return length > RADIUS + 5
-                    ? length + 0.6 * Math.min(Math.abs(badge.x() - tip.x()), Math.abs(badge.y() - tip.y()))
-                    : Double.POSITIVE_INFINITY;
+            double dx = badge.x() - tip.x();
+            double dy = badge.y() - tip.y();
+            double length = Math.sqrt(dx * dx + dy * dy);
+            return length > RADIUS + 5 ? length + 0.6 * Math.min(Math.abs(dx), Math.abs(dy)) : Double.POSITIVE_INFINITY;
         }
     }
 

@@ -2,11 +2,10 @@ package coldseam.report.section;
 
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Spot;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.primitive.MutableLongObjectMap;
 import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.primitive.LongObjectMaps;
 
 /** What labels already cover, so that no two lie on one another. */
 final class Occupied {
@@ -14,7 +13,7 @@ final class Occupied {
     /** Side of the squares in which boxes are looked up, points. */
     private static final double SQUARE = 24;
 
-    private final Map<Long, List<Taken>> squares = new HashMap<>();
+    private final MutableLongObjectMap<MutableList<Taken>> squares = LongObjectMaps.mutable.empty();
 
     /** Something that labels keep off. */
     private interface Taken {
@@ -24,8 +23,9 @@ final class Occupied {
     boolean free(Box box) {
         for (long i = index(box.x0()); i <= index(box.x1()); i++) {
             for (long j = index(box.y0()); j <= index(box.y1()); j++) {
-                for (Taken other : squares.getOrDefault(key(i, j), List.of())) {
-                    if (other.meets(box)) {
+                MutableList<Taken> square = squares.get(key(i, j));
+                for (int k = 0; square != null && k < square.size(); k++) {
+                    if (square.get(k).meets(box)) {
                         return false;
                     }
                 }
@@ -48,7 +48,7 @@ final class Occupied {
     private void take(Box box, Taken taken) {
         for (long i = index(box.x0()); i <= index(box.x1()); i++) {
             for (long j = index(box.y0()); j <= index(box.y1()); j++) {
-                squares.computeIfAbsent(key(i, j), k -> new ArrayList<>()).add(taken);
+                squares.getIfAbsentPut(key(i, j), Lists.mutable::empty).add(taken);
             }
         }
     }

@@ -15,7 +15,8 @@ public final class HeatLossWords {
                 plane -> plane.surface().name(),
                 window -> window.opening().name(),
                 junction -> name(junction.edges().getFirst()),
-                points -> name(points.points()));
+                points -> name(points.points()),
+                vertices -> VertexWords.name(vertices.sheet()));
     }
 
     private static String name(JunctionRow row) {

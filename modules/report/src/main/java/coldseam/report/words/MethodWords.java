@@ -61,7 +61,8 @@ public final class MethodWords {
                                 + " set-back. It is for comparing seams, not for sizing or for a bill.",
                         "The pen line and its neck are found in the insulation as drawn; materials count as insulation up to "
                                 + units.format(0.065, Dimension.CONDUCTIVITY)
-                                + " unless the house file says otherwise. Air, water and"
+                                + " unless the house file says otherwise. The weakest path is a way through the section as"
+                                + " drawn; the least resistance may be up to one per cent lower. Air, water and"
                                 + " vapour control at a junction are what its detail says, not what was found on site.",
                         "Loss against the best option: the option of the catalogue with an unbroken pen line and the least psi for the"
                                 + " same layers. Options that are neither built nor the best are bounded ten times as wide: within a"

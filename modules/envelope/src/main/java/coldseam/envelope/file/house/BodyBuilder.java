@@ -47,7 +47,27 @@ final class BodyBuilder {
 
     private Body storeys(FileBody.FileStoreys given) {
         ImmutableList<Body.Storey> storeys = given.storeys().collectWithIndex(this::storey);
-        return new Body.Storeys(given.footprintLine(), storeys, base(given.base()), roof(given));
+        return new Body.Storeys(
+                given.footprintLine(),
+                storeys,
+                base(given.base()),
+                roof(given),
+                given.otherBases()
+                        .collect(each -> new Body.AreaBase(
+                                counterclockwise(each.area().orElseThrow().corners()), base(each))),
+                heights(given));
+    }
+
+    private static ImmutableList<Double> heights(FileBody.FileStoreys given) {
+        ImmutableList<Double> heights = given.ground().collect(FileBody.FileHeight::height);
+        // The reversed corners begin with the old last one.
+        return Outline.signedArea(given.storeys().getFirst().footprint().corners()) < 0
+                ? heights.toReversed()
+                : heights;
+    }
+
+    static ImmutableList<Point2> counterclockwise(ImmutableList<Point2> outline) {
+        return Outline.signedArea(outline) < 0 ? outline.toReversed() : outline;
     }
 
     private Body.Storey storey(FileStorey given, int index) {
@@ -67,9 +87,10 @@ final class BodyBuilder {
                 walls,
                 given.terrace(),
                 given.terrace().isPresent(),
-                given.overhang(),
+                given.overhang().map(FileStorey.FileOverhang::assembly),
                 given.floorThickness().orElse(0),
-                given.lowerRoof().map(roof -> roof.roof(given.footprint(), given.height())));
+                given.lowerRoof().map(roof -> roof.roof(given.footprint(), given.height())),
+                given.base().map(this::base).or(() -> facing(given)));
     }
 
     private ImmutableList<Body.Wall> walls(FileStorey storey) {
@@ -128,6 +149,19 @@ final class BodyBuilder {
                                 each.windShielding().factor(),
                                 each.groundResistance())),
                 exposure(given.faces().orElse(given.kind() == Body.Base.Kind.SUSPENDED ? "crawl space" : "ground")));
+    }
+
+    /** An overhang that faces something. */
+    private Optional<Body.Base> facing(FileStorey given) {
+        return given.overhang()
+                .filter(each -> !each.faces().equals("outdoors"))
+                .map(each -> new Body.Base(
+                        Body.Base.Kind.OVER_UNHEATED,
+                        Optional.of(each.assembly()),
+                        Optional.empty(),
+                        0,
+                        Optional.empty(),
+                        exposure(each.faces())));
     }
 
     private static Body.Roof roof(FileBody.FileStoreys given) {

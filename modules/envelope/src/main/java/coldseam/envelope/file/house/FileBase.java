@@ -5,6 +5,7 @@ import coldseam.files.BadValueException;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Doc;
+import coldseam.files.Faults;
 import coldseam.files.Noun;
 import coldseam.files.Position;
 import coldseam.files.Refers;
@@ -35,7 +36,42 @@ record FileBase(
         @Doc("What it faces, for a floor over an unheated space: its name among the neighbours.") @Refers("neighbour")
         Optional<String> faces,
 
+        @Doc("Where it lies in plan, only among other-bases: as far as nothing heated is below.")
+        Optional<FileFootprint> area,
+
         Position place) {
+
+    /** Refuses an area where the base is the only one. */
+    void checkMain(Faults faults) {
+        if (area.isPresent()) {
+            faults.add(
+                    place,
+                    "only other-bases have an area; this base takes what they leave",
+                    "an area",
+                    "",
+                    "remove the key, or move this base to other-bases");
+        }
+    }
+
+    /** Refuses what cannot lie under a part of the house. */
+    void checkOther(Faults faults) {
+        if (area.isEmpty()) {
+            faults.add(
+                    place,
+                    "each of other-bases needs an area",
+                    "none",
+                    "",
+                    "add it, such as area: {rectangle: [4 m, 5 m], at: [0 m, 0 m]}");
+        }
+        if (kind == Body.Base.Kind.HEATED_CELLAR) {
+            faults.add(
+                    place,
+                    "a heated cellar is a storey of its own, the lowest",
+                    "heated cellar among other-bases",
+                    "slab on ground, suspended, or over unheated",
+                    "add a storey for the cellar and give the body its base");
+        }
+    }
 
     FileBase {
         String name = kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');

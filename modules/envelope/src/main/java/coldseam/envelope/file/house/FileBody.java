@@ -15,6 +15,7 @@ import coldseam.files.Refers;
 import coldseam.files.SelfChecking;
 import coldseam.files.Size;
 import coldseam.files.Unit;
+import coldseam.files.Whole;
 import coldseam.files.quantity.Dimension;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -37,15 +38,49 @@ sealed interface FileBody {
 
             @Doc("What lies under the lowest storey.") FileBase base,
             @Doc("What lies over the top storey.") FileRoof roof,
+
+            @Doc(
+                    "What lies under parts of the house instead of the base, each with its area; the first that holds a place counts.")
+            @Default("")
+            @Size(max = 20)
+            ImmutableList<FileBase> otherBases,
+
+            @Doc(
+                    "Heights of the ground beside the lowest storey's corners, in their order, where it is not level at 0 m; even from"
+                            + " corner to corner.")
+            @Default("")
+            @Size(max = 100)
+            ImmutableList<FileHeight> ground,
+
             Position place)
             implements FileBody, SelfChecking {
         @Override
         public void check(Faults faults) {
             new StoreyChecks(this, faults).check();
+            base.checkMain(faults);
+            otherBases.forEach(each -> each.checkOther(faults));
+            int corners = storeys.getFirst().footprint().corners().size();
+            if (ground.notEmpty() && ground.size() != corners) {
+                faults.add(
+                        place,
+                        "ground needs one height for each corner of the lowest storey",
+                        ground.size() + " heights",
+                        String.valueOf(corners),
+                        "add or remove heights; they follow the footprint's corners");
+            }
             roof.check(storeys.getLast().footprint(), faults);
             roof.checkParapet(storeys.anySatisfy(each -> each.lowerRoof().isPresent()), faults);
         }
     }
+
+    @Whole
+    @Noun("a height of the ground")
+    @Doc("A height of the ground.")
+    record FileHeight(
+            @Doc("Over the zero of the house, which is the ground floor's.")
+            @Unit(Dimension.LENGTH)
+            @Bounds(atLeast = "-20 m", atMost = "20 m")
+            double height) {}
 
     @Marked("surfaces")
     @Noun("a body by surfaces")

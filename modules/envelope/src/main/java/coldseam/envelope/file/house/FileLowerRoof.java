@@ -83,8 +83,7 @@ record FileLowerRoof(
         int side = lowSide.map(word -> FileWalls.Sides.of(word.value(), corners).getFirst())
                 .orElse(0);
         return new Body.LowerRoof(
-                area.map(FileFootprint::corners)
-                        .map(outline -> Outline.signedArea(outline) < 0 ? outline.toReversed() : outline),
+                area.map(FileFootprint::corners).map(BodyBuilder::counterclockwise),
                 assembly,
                 pitch,
                 BodyBuilder.turned(side, corners),

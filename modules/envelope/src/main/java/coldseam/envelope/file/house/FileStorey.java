@@ -1,7 +1,9 @@
 package coldseam.envelope.file.house;
 
+import coldseam.envelope.Body;
 import coldseam.files.BadValueException;
 import coldseam.files.Bounds;
+import coldseam.files.Default;
 import coldseam.files.Defines;
 import coldseam.files.Doc;
 import coldseam.files.Faults;
@@ -9,6 +11,7 @@ import coldseam.files.Noun;
 import coldseam.files.Position;
 import coldseam.files.Refers;
 import coldseam.files.SelfChecking;
+import coldseam.files.Short;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
 import java.util.Optional;
@@ -37,8 +40,14 @@ record FileStorey(
                 "Roof where this storey is open above and not walked on: an assembly, or a lean-to; with a terrace beside it, its area.")
         Optional<FileLowerRoof> lowerRoof,
 
-        @Doc("Assembly of the floor where this storey projects over the one below.") @Refers("assembly")
-        Optional<String> overhang,
+        @Doc(
+                "Floor where this storey projects over the one below: its assembly, and what it faces if not the open air.")
+        Optional<FileOverhang> overhang,
+
+        @Doc(
+                "What this storey stands on where it reaches beyond the one below, such as a slab beside a cellar; for the lowest"
+                        + " storey the body says it.")
+        Optional<FileBase> base,
 
         @Doc("Thickness of the internal floor on which it stands; not for the lowest storey.")
         @Unit(Dimension.THICKNESS)
@@ -48,7 +57,32 @@ record FileStorey(
         Position place)
         implements SelfChecking {
 
+    @Short
+    @Noun("an overhang")
+    @Doc("The floor of a storey over the open air, a porch or a garage.")
+    record FileOverhang(
+            @Doc("Its assembly.") @Refers("assembly") String assembly,
+
+            @Doc("What it faces: outdoors, or a neighbour's name.") @Default("outdoors") @Refers("neighbour")
+            String faces) {}
+
     FileStorey {
+        if (overhang.isPresent() && base.isPresent()) {
+            throw new BadValueException(
+                    "base",
+                    "a storey stands on a base or hangs over",
+                    "both keys",
+                    "overhang or base",
+                    "remove one of them; other-bases of the body gives parts a base by their area");
+        }
+        if (base.isPresent() && base.get().kind() == Body.Base.Kind.HEATED_CELLAR) {
+            throw new BadValueException(
+                    "base",
+                    "a heated cellar is a storey of its own, the lowest",
+                    "heated cellar",
+                    "slab on ground, suspended, or over unheated",
+                    "add a storey for the cellar and give the body its base");
+        }
         if (terrace.isPresent()
                 && lowerRoof.isPresent()
                 && lowerRoof.get().area().isEmpty()) {

@@ -1,0 +1,228 @@
+package coldseam.audit.engine;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.House;
+import coldseam.envelope.Point3;
+import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.Surface;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * The floors on the ground and over crawl spaces, those of one kind and height together: each part with its own area, exposed
+ * perimeter, depth and rim.
+ *
+ * <p>A wall between two of them, under the higher one's edge, is nobody's exposed perimeter; as a surface it counts as buried as
+ * deep as the lower one lies, which overstates what it loses.
+ */
+final class GroundParts {
+
+    /** m, by which floors of one height may differ. */
+    private static final double LEVEL = 0.001;
+
+    /**
+     * A part.
+     *
+     * @param floors of it
+     * @param perimeter m, exposed
+     * @param wallThickness m, mean of the walls on that perimeter, by length
+     * @param depth m, of the floors' upper face below the ground outdoors, mean along the perimeter; zero where it does not lie
+     *     below
+     * @param base what the house file says of it; empty for explicit bodies
+     */
+    record Part(
+            ImmutableList<Surface> floors,
+            double perimeter,
+            double wallThickness,
+            double depth,
+            Optional<Body.Base> base) {
+
+        double area() {
+            return floors.sumOfDouble(Surface::externalArea);
+        }
+
+        /** Whether ISO 13370 can be applied to it. */
+        boolean known() {
+            return area() > 0 && perimeter > 0;
+        }
+    }
+
+    private final House house;
+    private final Shell shell;
+
+    GroundParts(House house, Shell shell) {
+        this.house = house;
+        this.shell = shell;
+    }
+
+    /** The part a floor belongs to, or a wall stands on. */
+    Part part(Surface surface) {
+        Exposure.Kind kind = surface.exposure().kind();
+        ImmutableList<Surface> floors = shell.surfaces()
+                .select(each -> each.exposure().kind() == kind && each.use() != Body.Use.WALL)
+                .select(each -> Math.abs(upperFace(each) - level(surface, kind)) < LEVEL);
+        ImmutableList<Edge> rims = rims(floors);
+        double open = shell.openEdges()
+                .select(edge -> edge.surfaces()
+                        .anySatisfy(
+                                name -> floors.anySatisfy(floor -> floor.name().equals(name))))
+                .sumOfDouble(edge -> edge.length());
+        double perimeter = rims.sumOfDouble(Edge::externalLength) + open;
+        return new Part(floors, perimeter, wallThickness(rims), depth(floors, perimeter), base(floors));
+    }
+
+    /** Buried walls that stand on the same floors as one. */
+    ImmutableList<Surface> walls(Surface surface) {
+        double level = level(surface, Exposure.Kind.GROUND);
+        return buried().select(wall -> Math.abs(level(wall, Exposure.Kind.GROUND) - level) < LEVEL);
+    }
+
+    /** m, how deep a buried wall reaches: as deep as its floor lies, or its own mean height where that lies level with the ground. */
+    double wallDepth(Surface wall) {
+        Part part = part(wall);
+        if (part.depth() > 0 || part.floors().isEmpty()) {
+            return part.depth();
+        }
+        Point3 start = wall.outline().getFirst();
+        double length = wall.outline()
+                .collectDouble(p -> Math.hypot(p.x() - start.x(), p.y() - start.y()))
+                .max();
+        double thickness =
+                part.floors().getFirst().assembly().map(Assembly::thickness).orElse(0.0);
+        return Math.max(0, wall.externalArea() / length - thickness);
+    }
+
+    private ImmutableList<Surface> buried() {
+        return shell.surfaces()
+                .select(each -> each.use() == Body.Use.WALL
+                        && each.exposure().kind() == Exposure.Kind.GROUND
+                        && each.assembly().isPresent());
+    }
+
+    /** z of the floor: of a wall's, the highest that it stands on; where it stands on none, the lowest of all. */
+    private double level(Surface surface, Exposure.Kind kind) {
+        if (surface.use() != Body.Use.WALL) {
+            return upperFace(surface);
+        }
+        ImmutableList<Surface> under = shell.edges()
+                .select(edge -> edge.angle() < 180)
+                .collect(edge -> beside(edge, surface))
+                .select(floor -> floor.isPresent() && floor.get().exposure().kind() == kind)
+                .collect(Optional::get);
+        return under.notEmpty()
+                ? under.collectDouble(GroundParts::upperFace).max()
+                : shell.surfaces()
+                        .select(each -> each.exposure().kind() == kind && each.use() != Body.Use.WALL)
+                        .collectDouble(GroundParts::upperFace)
+                        .minIfEmpty(0);
+    }
+
+    /** The floor across an edge from a wall. */
+    private static Optional<Surface> beside(Edge edge, Surface wall) {
+        Optional<Surface> second = edge.second();
+        if (second.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Surface> other = edge.first().name().equals(wall.name())
+                ? second
+                : second.get().name().equals(wall.name()) ? Optional.of(edge.first()) : Optional.empty();
+        return other.filter(
+                surface -> surface.use() != Body.Use.WALL && surface.normal().z() < 0);
+    }
+
+    /** z of a floor's upper face. */
+    private static double upperFace(Surface floor) {
+        return floor.outline().collectDouble(Point3::z).min()
+                + floor.assembly().map(Assembly::thickness).orElse(0.0);
+    }
+
+    private ImmutableList<Edge> rims(ImmutableList<Surface> floors) {
+        return shell.edges()
+                .select(edge -> edge.second().isPresent()
+                        && (isRim(floors, edge.first(), edge.second().get())
+                                || isRim(floors, edge.second().get(), edge.first())));
+    }
+
+    private boolean isRim(ImmutableList<Surface> floors, Surface floor, Surface wall) {
+        return floors.anySatisfy(each -> each.name().equals(floor.name()))
+                && wall.use() == Body.Use.WALL
+                && wall.exposure().kind() != Exposure.Kind.PARTY
+                && !underFloor(wall);
+    }
+
+    /** Whether a floor begins at a wall's head: it stands between two floors. */
+    private boolean underFloor(Surface wall) {
+        return shell.edges()
+                .anySatisfy(edge -> edge.angle() > 180
+                        && beside(edge, wall)
+                                .map(floor -> floor.use() == Body.Use.FLOOR)
+                                .orElse(false));
+    }
+
+    private static double wallThickness(ImmutableList<Edge> rims) {
+        double length = 0;
+        double sum = 0;
+        for (Edge edge : rims) {
+            Surface wall = edge.first().use() == Body.Use.WALL
+                    ? edge.first()
+                    : edge.second().orElseThrow();
+            if (wall.assembly().isPresent()) {
+                length += edge.externalLength();
+                sum += edge.externalLength() * wall.assembly().get().thickness();
+            }
+        }
+        return length > 0 ? sum / length : 0;
+    }
+
+    private double depth(ImmutableList<Surface> floors, double perimeter) {
+        if (floors.isEmpty()) {
+            return 0;
+        }
+        if (house.body() instanceof Body.Storeys storeys) {
+            boolean lowest = floors.getFirst()
+                    .storey()
+                    .equals(storeys.storeys().getFirst().name());
+            if (!lowest || storeys.ground().isEmpty()) {
+                return lowest ? storeys.base().depth() : 0;
+            }
+            // In a slope: what stands in the ground over the floor's upper face, by the length of all that could.
+            double sunk = rims(floors).sumOfDouble(edge -> {
+                Surface wall = edge.first().use() == Body.Use.WALL
+                        ? edge.first()
+                        : edge.second().orElseThrow();
+                Surface floor = wall == edge.first() ? edge.second().orElseThrow() : edge.first();
+                double thickness = floor.assembly().map(Assembly::thickness).orElse(0.0);
+                boolean buried = wall.exposure().kind() == Exposure.Kind.GROUND;
+                return buried ? wall.externalArea() - thickness * edge.externalLength() : 0;
+            });
+            return storeys.base().kind() == Body.Base.Kind.HEATED_CELLAR ? Math.max(0, sunk / perimeter) : 0;
+        }
+        Body.Explicit explicit = (Body.Explicit) house.body();
+        double lowest = floors.collectDouble(GroundParts::upperFace).minIfEmpty(explicit.groundLevel());
+        return Math.max(0, explicit.groundLevel() - lowest);
+    }
+
+    private Optional<Body.Base> base(ImmutableList<Surface> floors) {
+        if (floors.isEmpty() || !(house.body() instanceof Body.Storeys storeys)) {
+            return Optional.empty();
+        }
+        Surface floor = floors.getFirst();
+        Optional<Body.Base> own =
+                floor.storey().equals(storeys.storeys().getFirst().name())
+                        ? Optional.of(storeys.base())
+                        : storeys.storeys()
+                                .detectOptional(storey -> storey.name().equals(floor.storey()))
+                                .flatMap(Body.Storey::base);
+        Optional<Body.Base> other = storeys.otherBases()
+                .collect(Body.AreaBase::base)
+                .detectOptional(base -> base.exposure().equals(floor.exposure())
+                        && base.assembly().equals(floor.assembly().map(Assembly::name)));
+        boolean fits = own.map(base -> base.exposure().equals(floor.exposure())
+                        && base.assembly().equals(floor.assembly().map(Assembly::name)))
+                .orElse(false);
+        return fits ? own : other.or(() -> own);
+    }
+}

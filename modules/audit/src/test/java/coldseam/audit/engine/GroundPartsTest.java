@@ -1,0 +1,86 @@
+package coldseam.audit.engine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.envelope.Exposure;
+import coldseam.envelope.House;
+import coldseam.envelope.file.house.HouseFile;
+import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.ShellBuilder;
+import coldseam.envelope.shell.Surface;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/** Floors on the ground of houses of fixtures/houses/shapes, worked out apart; floors and walls are 0.4 m thick. */
+class GroundPartsTest {
+
+    /** m and m²: sums of a few products of lattice coordinates. */
+    private static final double ROUND_OFF = 1e-6;
+
+    private static House house(String name) throws IOException {
+        return HouseFile.read(
+                        Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", name + ".yaml"))
+                .house();
+    }
+
+    private static Surface surface(Shell shell, String name) {
+        return shell.surfaces().detect(each -> each.name().equals(name));
+    }
+
+    private static void part(GroundParts.Part part, double area, double perimeter, double depth) {
+        assertEquals(area, part.area(), ROUND_OFF);
+        assertEquals(perimeter, part.perimeter(), ROUND_OFF);
+        assertEquals(depth, part.depth(), ROUND_OFF);
+        assertEquals(0.4, part.wallThickness(), ROUND_OFF);
+    }
+
+    @Test
+    void cellarSlabAndCrawlSpaceAreEachTheirOwn() throws IOException {
+        House house = house("part-cellar");
+        Shell shell = ShellBuilder.build(house);
+        GroundParts parts = new GroundParts(house, shell);
+        part(parts.part(surface(shell, "lowest floor")), 5 * 8, 8 + 5 + 5, 2.4);
+        part(parts.part(surface(shell, "floor under ground floor, east side")), 3 * 8, 3 + 3, 0);
+        Surface crawl = surface(shell, "floor under ground floor, east side (2)");
+        part(parts.part(crawl), 2 * 8, 8 + 2 + 2, 0);
+        assertEquals(
+                0.3,
+                parts.part(crawl)
+                        .base()
+                        .orElseThrow()
+                        .crawlSpace()
+                        .orElseThrow()
+                        .height());
+        Surface between = surface(shell, "cellar east wall, under the floor beside it");
+        assertEquals(2.4, parts.wallDepth(between), ROUND_OFF);
+        part(parts.part(between), 5 * 8, 18, 2.4);
+    }
+
+    @Test
+    void aCellarInASlopeIsAsDeepAsItsGroundStandsOnTheMean() throws IOException {
+        House house = house("walk-out");
+        Shell shell = ShellBuilder.build(house);
+        GroundParts.Part floor = new GroundParts(house, shell).part(surface(shell, "lowest floor"));
+        // 2.4 m along the north, from 2.4 m to nothing along east and west, nothing along the south.
+        part(floor, 63, 32, (9 * 2.4 + 2 * 7 * 1.2) / 32);
+    }
+
+    @Test
+    void aBuriedWallOfASlabHouseTakesNoSlabsFormula() throws IOException {
+        House house = house("hillside");
+        Shell shell = ShellBuilder.build(house);
+        SurfaceHeats heats = new SurfaceHeats(house, shell, true);
+        SurfaceHeat wall = heats.compute()
+                .detect(each -> each.surface().use() == coldseam.envelope.Body.Use.WALL
+                        && each.surface().exposure().kind() == Exposure.Kind.GROUND
+                        && each.surface().normal().y() > 0.9);
+        SurfaceHeat floor = heats.compute().detect(each -> each.surface().name().equals("lowest floor"));
+        double plain = wall.build().orElseThrow().corrected();
+        assertTrue(wall.transmittance() < plain, "the ground beside it insulates: " + wall.transmittance());
+        assertTrue(
+                Math.abs(wall.transmittance() - floor.transmittance()) > 0.005,
+                "U of the wall " + wall.transmittance() + ", of the floor " + floor.transmittance());
+    }
+}

@@ -1,0 +1,168 @@
+package coldseam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.Breach;
+import coldseam.audit.Finding;
+import coldseam.audit.engine.Progress;
+import coldseam.audit.house.HouseAudit;
+import coldseam.conduction.Interval;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.options.Alternative;
+import coldseam.options.Comparer;
+import coldseam.options.Comparison;
+import coldseam.options.Comparison.Asked;
+import coldseam.options.Standing;
+import coldseam.options.Wish;
+import coldseam.report.compare.CompareJson;
+import coldseam.report.compare.ComparePdf;
+import coldseam.report.pdf.Paper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The demo house with its alternatives, from file to answers, with the real catalogue and core. */
+@Tag("slow")
+class CompareTest {
+
+    private static final Path HOUSE = CommittedReport.ROOT.resolve("fixtures/houses/heron-row.yaml");
+
+    /** W/K, to which each line of the heat-loss table is rounded outwards. */
+    private static final double LINE = 1e-3;
+
+    private static Comparison comparison;
+
+    @BeforeAll
+    static void compare() {
+        comparison = Comparer.compare(
+                HouseAudit.of(HOUSE, Run.REAL),
+                new Wish(OptionalDouble.of(3000), OptionalDouble.of(90), OptionalDouble.empty()),
+                Progress.SILENT,
+                () -> false);
+    }
+
+    /** What is added up of parts is what the audit of the whole house says. */
+    @Test
+    void theSumsAreThoseOfWholeAudits() {
+        int audited = 0;
+        for (Comparison.Answer answer : comparison.answers()) {
+            if (answer.best().isPresent()) {
+                Comparison.Best best = answer.best().get();
+                Interval total = best.audit().heatLoss().total();
+                double lines = LINE * best.audit().heatLoss().lines().size();
+                assertEquals(
+                        total.lower(),
+                        best.choice().lower() / 1e6,
+                        lines,
+                        answer.asked().name());
+                assertEquals(
+                        total.upper(),
+                        best.choice().upper() / 1e6,
+                        lines,
+                        answer.asked().name());
+                assertTrue(best.choice().lower() / 1e6 >= total.lower() - 1e-4, "within the audit's interval");
+                assertTrue(best.choice().upper() / 1e6 <= total.upper() + 1e-4, "within the audit's interval");
+                audited++;
+            }
+        }
+        assertTrue(audited >= 6, "only " + audited + " answers");
+    }
+
+    @Test
+    void answersKeepWhatWasAsked() {
+        assertTrue(best(Asked.BUDGET).choice().cost() <= 3000);
+        assertTrue(best(Asked.HEAT_LOSS).audit().heatLoss().total().upper() <= 90);
+        assertEquals(0, best(Asked.NO_FINDING).audit().findings().size());
+        assertFalse(best(Asked.SURFACE)
+                .audit()
+                .findings()
+                .flatCollect(Finding::breaches)
+                .collect(Breach::rule)
+                .contains("temperature-factor-under-limit"));
+        assertFalse(best(Asked.TRANSMITTANCE)
+                .audit()
+                .findings()
+                .flatCollect(Finding::breaches)
+                .collect(Breach::rule)
+                .contains("transmittance-over-limit"));
+        assertTrue(best(Asked.LEAST_LOSS).choice().upper()
+                <= best(Asked.BUDGET).choice().upper());
+    }
+
+    private static Comparison.Best best(Asked asked) {
+        return comparison
+                .answers()
+                .detect(answer -> answer.asked() == asked)
+                .best()
+                .orElseThrow();
+    }
+
+    /** Its block costs more and loses surely more than the kerb that is described, so no set may have it. */
+    @Test
+    void whatIsDearerAndWorseIsOnNoFront() {
+        Alternative course = alternative("wall-to-terrace-insulating-course");
+        assertEquals(Standing.WORSE, course.built().orElseThrow().standing());
+        assertTrue(course.built().orElseThrow().cost().orElseThrow() > 0);
+        assertFalse(course.onFront());
+        assertTrue(alternative("240 mm").onFront());
+    }
+
+    @Test
+    void anOptionAloneSaysWhatItDoes() {
+        Alternative.Built thicker = alternative("240 mm").built().orElseThrow();
+        assertEquals(0.04, thicker.thicker(), 1e-12);
+        assertEquals(Standing.BETTER, thicker.standing());
+        // 3600 K·d, 24 h a day: 86.4 kWh a year for each W/K; 0.12 EUR for each kWh.
+        assertEquals(
+                -86.4 * 0.12 * thicker.more().middle(),
+                thicker.savesMoney().orElseThrow().middle(),
+                1e-9);
+        Alternative.Built bare = alternative("parapet-bare").built().orElseThrow();
+        assertTrue(bare.changes().appear().anySatisfy(finding -> finding.rule().equals("layer-broken")));
+        assertTrue(bare.changes().vanish().isEmpty());
+    }
+
+    private static Alternative alternative(String option) {
+        return comparison.alternatives().detect(each -> each.option().name().equals(option));
+    }
+
+    @Test
+    void theSameHouseGivesTheSameDocuments() {
+        Comparison again = Comparer.compare(
+                HouseAudit.of(HOUSE, Run.REAL),
+                new Wish(OptionalDouble.of(3000), OptionalDouble.of(90), OptionalDouble.empty()),
+                Progress.SILENT,
+                () -> false);
+        assertEquals(CompareJson.text(comparison), CompareJson.text(again));
+        assertArrayEquals(
+                ComparePdf.bytes(comparison, UnitSystem.SI, Paper.A4),
+                ComparePdf.bytes(again, UnitSystem.SI, Paper.A4));
+    }
+
+    @Test
+    void theCommandWritesWhatIsCommitted(@TempDir Path folder) throws IOException {
+        Path svg = folder.resolve("front.svg");
+        Run run = Run.of("compare", HOUSE.toString(), "--svg", svg.toString(), "--budget", "3000");
+        assertEquals(Exit.UNBROKEN.code(), run.code(), run::err);
+        assertTrue(run.lines().stream()
+                .allMatch(line ->
+                        line.codePointCount(0, line.length()) <= Terminal.WIDTH || line.startsWith("Written:")));
+        CommittedReport.check("heron-row-options.txt", run.out().replaceFirst("\nWritten: .*\n", ""));
+        CommittedReport.check("heron-row-options.svg", Files.readString(svg));
+    }
+
+    @Test
+    void aHouseWithoutAlternativesIsRefused() {
+        Run run = Run.of("compare", HOUSE.resolveSibling("marsh-bungalow.yaml").toString());
+        assertEquals(Exit.REFUSED.code(), run.code());
+        assertTrue(run.err().contains("lists no alternatives"), run::err);
+    }
+}

@@ -1,0 +1,139 @@
+package coldseam.report.compare;
+
+import coldseam.audit.BridgeSheet;
+import coldseam.conduction.Interval;
+import coldseam.files.Csv;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.options.Alternative;
+import coldseam.options.Alternative.Built;
+import coldseam.options.Comparison;
+import coldseam.report.words.CompareWords;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+
+/** Every option alone, a line each, for a spreadsheet; numbers are not rounded. */
+public final class CompareCsv {
+
+    private CompareCsv() {}
+
+    /** The file's text. */
+    public static String text(Comparison comparison, UnitSystem units) {
+        CompareWords words = new CompareWords(units);
+        String currency = comparison.described().house().prices().currency();
+        Csv<Alternative> csv = Csv.<Alternative>in(units)
+                .with("decision", each -> each.decision().name())
+                .with("about", each -> CompareWords.about(each.decision().about()))
+                .with("option", each -> each.option().name())
+                .with("size", words::size);
+        csv = interval(csv, "psi external", Dimension.LINEAR_TRANSMITTANCE, each -> transmittance(each, false));
+        csv = interval(csv, "chi", Dimension.POINT_TRANSMITTANCE, each -> transmittance(each, true));
+        csv = csv.with("fRsi", each -> sheet(each, BridgeSheet::temperatureFactor))
+                .with("mould from indoor humidity", each -> sheet(each, BridgeSheet::mouldHumidity))
+                .with(
+                        "neck " + units.label(Dimension.THICKNESS),
+                        each -> junction(
+                                each,
+                                sheet -> units.value(
+                                        sheet.junction().orElseThrow().penLine().neck(), Dimension.THICKNESS)))
+                .with(
+                        "weakest path",
+                        each -> junction(
+                                each,
+                                sheet -> sheet.junction()
+                                        .orElseThrow()
+                                        .weakestPath()
+                                        .ratio()));
+        csv = interval(
+                csv,
+                "H more",
+                Dimension.HEAT_LOSS_COEFFICIENT,
+                each -> each.built().map(Built::more));
+        csv = csv.with(
+                "stands",
+                each -> each.built()
+                        .map(built -> CompareWords.standing(built.standing()))
+                        .orElse("does not fit"));
+        csv = interval(
+                csv, "saved in a year", Dimension.ENERGY, each -> each.built().flatMap(Built::saves));
+        return csv.with(
+                        "saved in a year " + currency,
+                        each -> each.built()
+                                .flatMap(Built::savesMoney)
+                                .map(saved -> Csv.plain(saved.middle()))
+                                .orElse(""))
+                .with(
+                        "cost more " + currency,
+                        each -> each.built()
+                                .filter(built -> built.cost().isPresent())
+                                .map(built -> Csv.plain(built.cost().getAsDouble()))
+                                .orElse(""))
+                .with(
+                        "paid back in years, at most",
+                        each -> each.built()
+                                .flatMap(Built::payback)
+                                .map(years -> Csv.plain(years.upper()))
+                                .orElse(""))
+                .with("thicker mm", each -> thicker(each, 1e-3))
+                .with("thicker in", each -> thicker(each, 0.0254))
+                .with(
+                        "findings",
+                        each -> each.built()
+                                .flatMap(built -> words.changes(built.changes()))
+                                .orElse(""))
+                .with("on the front", each -> each.onFront() ? "yes" : "no")
+                .with(
+                        "source of cost",
+                        each -> each.option()
+                                .cost()
+                                .map(price -> price.source())
+                                .orElse(""))
+                .with("remark", each -> each.option().remark())
+                .with("does not fit", each -> each.misfits().makeString(" "))
+                .text(comparison.alternatives());
+    }
+
+    private static Csv<Alternative> interval(
+            Csv<Alternative> csv, String name, Dimension dimension, Function<Alternative, Optional<Interval>> value) {
+        return csv.with(
+                        csv.head(name + " lower", dimension),
+                        each -> value.apply(each)
+                                .map(interval -> csv.number(interval.lower(), dimension))
+                                .orElse(""))
+                .with(
+                        csv.head(name + " upper", dimension),
+                        each -> value.apply(each)
+                                .map(interval -> csv.number(interval.upper(), dimension))
+                                .orElse(""));
+    }
+
+    private static Optional<Interval> transmittance(Alternative each, boolean point) {
+        return each.built()
+                .flatMap(CompareWords::worstSheet)
+                .filter(sheet -> sheet.junction().isPresent() != point)
+                .map(BridgeSheet::external);
+    }
+
+    private static String sheet(Alternative each, ToDoubleFunction<BridgeSheet<?>> value) {
+        return each.built()
+                .flatMap(CompareWords::worstSheet)
+                .map(sheet -> Csv.plain(value.applyAsDouble(sheet)))
+                .orElse("");
+    }
+
+    private static String junction(Alternative each, ToDoubleFunction<BridgeSheet<?>> value) {
+        return each.built()
+                .flatMap(CompareWords::worstSheet)
+                .filter(sheet -> sheet.junction().isPresent())
+                .map(sheet -> Csv.plain(value.applyAsDouble(sheet)))
+                .orElse("");
+    }
+
+    private static String thicker(Alternative each, double unit) {
+        return each.built()
+                .filter(built -> built.thicker() != 0)
+                .map(built -> Csv.plain(Math.rint(built.thicker() / unit * 1e6) / 1e6))
+                .orElse("");
+    }
+}

@@ -1,0 +1,297 @@
+package coldseam.report.compare;
+
+import coldseam.audit.Audit;
+import coldseam.conduction.Interval;
+import coldseam.files.AtomicFiles;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.options.Alternative;
+import coldseam.options.Comparison;
+import coldseam.options.Comparison.Answer;
+import coldseam.report.drawing.Palette;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.DocumentInfo;
+import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Paper;
+import coldseam.report.pdf.Rich;
+import coldseam.report.pdf.Style;
+import coldseam.report.pdf.Table;
+import coldseam.report.words.CompareWords;
+import coldseam.report.words.VerdictWords;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.MutableList;
+
+/** A comparison as a PDF, readable in black and white; the same comparison gives the same bytes. */
+public final class ComparePdf {
+
+    private static final double PICTURE = 330;
+
+    private final Comparison comparison;
+    private final Audit described;
+    private final UnitSystem units;
+    private final CompareWords words;
+    private final Flow flow;
+
+    private ComparePdf(Comparison comparison, UnitSystem units, Flow flow) {
+        this.comparison = comparison;
+        this.described = comparison.described();
+        this.units = units;
+        this.words = new CompareWords(units);
+        this.flow = flow;
+    }
+
+    /**
+     * Writes the document whole or not at all.
+     *
+     * @throws IOException where the file cannot be written; an old one is then untouched
+     */
+    public static void write(Comparison comparison, Path path, UnitSystem units, Paper paper) throws IOException {
+        AtomicFiles.write(path, bytes(comparison, units, paper));
+    }
+
+    /** The document's bytes. */
+    public static byte[] bytes(Comparison comparison, UnitSystem units, Paper paper) {
+        Audit described = comparison.described();
+        String tool = "coldseam " + described.version();
+        String data = CompareJson.text(comparison);
+        DocumentInfo info = new DocumentInfo(
+                "Options before framing: " + described.house().name(),
+                "What might be built otherwise, what it costs and what it saves",
+                tool,
+                "insulation continuity, options, cost, heat loss",
+                (data + units + paper).hashCode());
+        try (Flow flow = new Flow(paper, info)) {
+            ComparePdf pages = new ComparePdf(comparison, units, flow);
+            pages.front();
+            pages.alone();
+            pages.sheets();
+            pages.method();
+            flow.attach(
+                    "comparison.json",
+                    "The comparison as data",
+                    "application/json",
+                    data.getBytes(StandardCharsets.UTF_8));
+            return flow.finish(described.house().name() + ": options", tool);
+        }
+    }
+
+    private void front() {
+        flow.add(Blocks.text(described.house().name() + ": options before framing", Style.TITLE.sized(22, 26)));
+        flow.space(6);
+        flow.add(Blocks.text(
+                Rich.trade("As described: H_T = "
+                        + units.interval(
+                                described.heatLoss().total().lower(),
+                                described.heatLoss().total().upper(),
+                                Dimension.HEAT_LOSS_COEFFICIENT)
+                        + words.year(described).map(each -> ", " + each).orElse("") + ". "
+                        + VerdictWords.sentence(described.verdict())),
+                Style.LEAD));
+        flow.space(6);
+        comparison.chosen().ifPresent(answer -> chosen(answer));
+        flow.space(6);
+        flow.add(Blocks.drawing(
+                PICTURE,
+                "The front of cost against heat loss; the tables have its numbers.",
+                (canvas, box) -> new FrontDrawing(comparison, units).draw(canvas, box)));
+        flow.space(4);
+        answers();
+        worth();
+    }
+
+    private void chosen(Answer answer) {
+        answer.best()
+                .ifPresent(best -> flow.add(Blocks.panel(
+                        Blocks.stack(
+                                3,
+                                Blocks.text(
+                                        Rich.strong("Chosen: " + words.question(answer, described) + "."), Style.BODY),
+                                Blocks.text(CompareWords.set(comparison, best.set()), Style.BODY),
+                                Blocks.text(
+                                        Rich.trade(words.step(
+                                                        best.more(),
+                                                        best.choice().cost(),
+                                                        described) + ". "
+                                                + VerdictWords.sentence(
+                                                        best.audit().verdict())),
+                                        Style.BODY),
+                                Blocks.text(
+                                        comparison
+                                                .next()
+                                                .map(next -> "Next best step: "
+                                                        + CompareWords.set(
+                                                                comparison,
+                                                                comparison
+                                                                        .sets()
+                                                                        .get(next)) + "; "
+                                                        + words.step(
+                                                                new Interval(
+                                                                        (next.lower()
+                                                                                        - best.choice()
+                                                                                                .upper())
+                                                                                / 1e6,
+                                                                        (next.upper()
+                                                                                        - best.choice()
+                                                                                                .lower())
+                                                                                / 1e6),
+                                                                next.cost()
+                                                                        - best.choice()
+                                                                                .cost(),
+                                                                described)
+                                                        + " than the chosen set.")
+                                                .orElse("No set surely loses less than the chosen one."),
+                                        Style.BODY)),
+                        Palette.FROST,
+                        Palette.DEEP)));
+    }
+
+    private void answers() {
+        flow.heading("What was asked");
+        Table table = Table.of(
+                Table.Column.share("asked", 0.8),
+                Table.Column.share("set", 1.2),
+                Table.Column.number("H_{T}", 92),
+                Table.Column.number("cost more", 58),
+                Table.Column.number("as good", 38));
+        for (Answer answer : comparison.answers()) {
+            Table.Cell asked = Table.Cell.of(Rich.trade(words.question(answer, described)));
+            table = answer.best().isEmpty()
+                    ? row(table, asked, CompareWords.noAnswer(answer.asked()), "", "", "")
+                    : row(
+                            table,
+                            asked,
+                            CompareWords.set(comparison, answer.best().get().set()),
+                            heat(answer.best().get().audit().heatLoss().total()),
+                            comparison.priced()
+                                    ? String.format(
+                                            java.util.Locale.ROOT,
+                                            "%d %s",
+                                            answer.best().get().choice().cost(),
+                                            described.house().prices().currency())
+                                    : "",
+                            String.valueOf(answer.best().get().asGood()));
+        }
+        flow.add(table);
+    }
+
+    private static Table row(Table table, Table.Cell first, String... others) {
+        return table.with(new Table.Row(
+                Table.Kind.PLAIN,
+                Lists.immutable.of(first).newWithAll(Lists.immutable.of(others).collect(Table.Cell::of))));
+    }
+
+    private String heat(Interval value) {
+        return units.interval(value.lower(), value.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
+    }
+
+    private void worth() {
+        MutableList<String> said = Lists.mutable.empty();
+        comparison
+                .worthMost()
+                .ifPresent(
+                        most -> said.add("Worth most alone: " + most.decision().name() + ", "
+                                + most.option().name() + ", "
+                                + words.heat(most.built().orElseThrow().more()) + "."));
+        comparison
+                .paidBackFirst()
+                .ifPresent(first -> said.add("Paid back first: "
+                        + first.decision().name() + ", " + first.option().name() + "; " + words.money(first) + "."));
+        comparison.worth().getFirstOptional().ifPresent(most -> {
+            Alternative option =
+                    comparison.option(most.decision(), most.option()).orElseThrow();
+            said.add("Of the chosen set " + option.decision().name() + ", "
+                    + option.option().name() + ", does most: without it "
+                    + words.heat(most.less()) + ".");
+        });
+        if (said.notEmpty()) {
+            flow.space(4);
+            said.forEach(text -> flow.add(Blocks.text(Rich.trade(text), Style.BODY)));
+        }
+    }
+
+    private void alone() {
+        flow.sectionHere("Each option alone", 160);
+        flow.add(Blocks.text(
+                "Against the house as described, all else left as it is. Where the intervals cannot tell, an option is as good,"
+                        + " not better. ● on the front: some set that is worth knowing has it.",
+                Style.BODY));
+        flow.space(4);
+        Table table = Table.of(
+                Table.Column.share("option", 1.1),
+                Table.Column.number("H more, " + units.label(Dimension.HEAT_LOSS_COEFFICIENT), 84),
+                Table.Column.fixed("stands", 44),
+                Table.Column.number("a year", 62),
+                Table.Column.number("cost more", 58),
+                Table.Column.number("years", 50),
+                Table.Column.fixed("front", 30));
+        for (var decision :
+                comparison.alternatives().collect(Alternative::decision).distinct()) {
+            table = table.row(Table.Kind.GROUP, Table.Cell.of(decision.name()));
+            for (Alternative each :
+                    comparison.alternatives().select(one -> one.decision().equals(decision))) {
+                table = table.row(cells(each));
+            }
+        }
+        flow.add(table);
+    }
+
+    private String[] cells(Alternative each) {
+        String currency = described.house().prices().currency();
+        String front = each.onFront() ? "●" : "–";
+        if (each.built().isEmpty()) {
+            return new String[] {each.option().name(), "", "does not fit", "", "", "", front};
+        }
+        Alternative.Built built = each.built().get();
+        return new String[] {
+            each.option().name(),
+            units.intervalNumber(built.more().lower(), built.more().upper(), Dimension.HEAT_LOSS_COEFFICIENT),
+            CompareWords.standing(built.standing()),
+            built.savesMoney()
+                    .map(saved -> String.format(java.util.Locale.ROOT, "%+.0f %s", -saved.middle(), currency))
+                    .orElse(built.saves()
+                            .map(saved -> units.format(-saved.middle(), Dimension.ENERGY))
+                            .orElse("")),
+            built.cost().isPresent()
+                    ? String.format(
+                            java.util.Locale.ROOT, "%+.0f %s", built.cost().getAsDouble(), currency)
+                    : "",
+            built.payback().map(CompareWords::years).orElse(""),
+            front
+        };
+    }
+
+    private void sheets() {
+        flow.section("What each option does");
+        for (Alternative each : comparison.alternatives()) {
+            flow.need(90);
+            flow.heading(each.decision().name() + ": " + each.option().name());
+            each.misfits()
+                    .forEach(reason -> flow.add(Blocks.item("–", Rich.of("does not fit: " + reason), Style.BODY)));
+            CompareLines.of(each, words).forEach(line -> flow.add(Blocks.item("–", Rich.trade(line), Style.BODY)));
+            flow.space(4);
+        }
+    }
+
+    private void method() {
+        flow.section("How this was found");
+        flow.add(Blocks.text(
+                comparison.sections() + " sections were solved, " + comparison.combinations()
+                        + " combinations of build-ups and windows computed"
+                        + (comparison.unbuildable() > 0
+                                ? "; " + comparison.unbuildable()
+                                        + " more cannot be built, since a detail does not fit or the shape leaves no room"
+                                : "")
+                        + ". The front has " + comparison.front().choices().size() + " sets.",
+                Style.BODY));
+        flow.space(4);
+        CompareWords.argument(comparison).forEach(text -> {
+            flow.add(Blocks.text(text, Style.BODY));
+            flow.space(4);
+        });
+        flow.heading("Cautions");
+        CompareWords.cautions().forEach(text -> flow.add(Blocks.item("–", Rich.of(text), Style.BODY)));
+    }
+}

@@ -1,0 +1,2 @@
+/** A comparison as a document, a picture and data. */
+package coldseam.report.compare;
