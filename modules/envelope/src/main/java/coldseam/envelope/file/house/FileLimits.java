@@ -9,8 +9,8 @@ import coldseam.files.Doc;
 import coldseam.files.Noun;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.QuantityException;
 import coldseam.files.quantity.QuantityParser;
+import coldseam.files.quantity.UnreadableException;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -109,7 +109,7 @@ record FileLimits(
     private static Optional<Double> parsed(String text, Dimension dimension) {
         try {
             return Optional.of(QuantityParser.parse(text, dimension));
-        } catch (QuantityException other) {
+        } catch (UnreadableException other) {
             return Optional.empty();
         }
     }
