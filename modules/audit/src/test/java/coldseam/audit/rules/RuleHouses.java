@@ -70,9 +70,9 @@ public final class RuleHouses {
                 () -> changed(
                         "junctions:\n",
                         "openings:\n"
-                            + "  single glass: {kind: window, surface: ground floor south wall, width: 1 m, height: 1"
-                            + " m, sill: 1 m, transmittance: 5 W/(m²·K)}\n"
-                            + "junctions:\n"));
+                                + "  single glass: {kind: window, surface: ground floor south wall, width: 1 m, height: 1"
+                                + " m, sill: 1 m, transmittance: 5 W/(m²·K)}\n"
+                                + "junctions:\n"));
         houses.put(
                 "surface-poorly-insulated",
                 () -> changed("mineral wool board, thickness: 200 mm", "mineral wool board, thickness: 1 mm"));
