@@ -106,7 +106,7 @@ public record Assumed(
         MutableList<Limit> relaxed = Lists.mutable.empty();
         add(relaxed, Limit.NECK, is.neckShare() < usual.neckShare());
         add(relaxed, Limit.PATH, is.pathShare() < usual.pathShare());
-        add(relaxed, Limit.PSI, is.psi() > usual.psi());
+        add(relaxed, Limit.PSI, is.psi() > usual.psi() || is.geometryPsi() > usual.geometryPsi());
         add(relaxed, Limit.OPENING_PSI, is.openingPsi() > usual.openingPsi());
         add(relaxed, Limit.CHI, is.chi() > usual.chi());
         add(relaxed, Limit.TEMPERATURE_FACTOR, is.temperatureFactor() < usual.temperatureFactor());

@@ -181,8 +181,8 @@ final class SampleAudit {
                 heatLoss(shell, rows),
                 findings,
                 mould(sheets),
-                Lists.immutable.of(
-                        new TerraceLine(surface(shell, "terrace"), house(name).site(), 18.6, 9.3)),
+                Lists.immutable.of(new TerraceLine(
+                        surface(shell, "terrace"), house(name).site(), "reinforced concrete", 18.6, 9.3)),
                 Lists.immutable.of(
                         new HoldPoint(
                                 "Slab edge before backfill",
@@ -435,7 +435,7 @@ final class SampleAudit {
                                 new Breach(
                                         "transmittance-over-limit",
                                         new TransmittanceOverLimitRule.Found(
-                                                sheet, slab.getFirst().psi(), 0.01))),
+                                                sheet, slab.getFirst().psi(), 0.01, DimensionSystem.EXTERNAL))),
                         new Subject.Bridges(slab),
                         Optional.of(sheet),
                         Optional.of(new Interval(19.81, 19.83)),

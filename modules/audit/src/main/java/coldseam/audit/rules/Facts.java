@@ -17,7 +17,6 @@ import coldseam.audit.TerraceLine;
 import coldseam.audit.Value;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Control;
-import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
@@ -149,12 +148,6 @@ public record Facts(
         return surface.assembly()
                 .map(assembly -> control == Control.HEAT ? assembly.holdsHeat() : assembly.controls(control))
                 .orElse(true);
-    }
-
-    /** psi of a row with external dimensions, or its chi; an own psi of the house goes before the computed one. */
-    Interval external(BridgeSheet<?> sheet, BridgeRow row) {
-        boolean external = house.site().dimensions() == DimensionSystem.EXTERNAL;
-        return external ? row.transmittance() : row.transmittance().plus(-sheet.toInternal());
     }
 
     /** W/K that a sheet's places lose more than with the best option; never less than none. */

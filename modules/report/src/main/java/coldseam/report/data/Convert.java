@@ -14,9 +14,11 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.ControlLine;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
+import coldseam.report.words.ControlLineWords;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.HeatLossWords;
 import coldseam.report.words.HonestWords;
@@ -198,6 +200,7 @@ final class Convert {
                                 leg.internalLength(),
                                 leg.insulationThickness())),
                 connections(r.detail()),
+                r.controls().collect(Convert::controlLine),
                 sheet.best()
                         .map(best -> new SheetData.BestData(
                                 best.detail().id(),
@@ -232,6 +235,19 @@ final class Convert {
                 option.detail()
                         .cost()
                         .map(cost -> new SheetData.CostData(cost.amount(), cost.currency(), cost.source())));
+    }
+
+    private static SheetData.ControlLineData controlLine(ControlLine line) {
+        return new SheetData.ControlLineData(
+                line.control().name().toLowerCase(Locale.ROOT),
+                ControlLineWords.state(line),
+                line.match(ControlLine.Continuous::stripLength, broken -> 0.0, changesSide -> 0.0, notShown -> 0.0),
+                line.match(
+                        ControlLine.Continuous::sheets,
+                        broken -> Lists.immutable.<String>empty(),
+                        changesSide -> Lists.immutable.<String>empty(),
+                        notShown -> Lists.immutable.<String>empty()),
+                line.path().collect(Convert::point));
     }
 
     private static ImmutableMap<String, Double> parameters(JunctionResult result) {

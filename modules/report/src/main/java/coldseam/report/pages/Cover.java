@@ -3,6 +3,7 @@ package coldseam.report.pages;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
+import coldseam.audit.HeatLoss;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.JunctionResult;
@@ -147,7 +148,7 @@ public final class Cover {
         Block second = Blocks.beside(
                 14,
                 Lists.immutable.of(0.4, 0.3, 0.3),
-                figure(Print.percent(audit.heatLoss().junctionShare()), Rich.of(shareWords(audit))),
+                figure(seams(audit, print), Rich.of(shareWords(audit, print))),
                 figure(
                         coldest.map(s -> Print.factor(s.temperatureFactor())).orElse("none"),
                         Rich.marked("lowest temperature factor f_{Rsi}")
@@ -184,11 +185,24 @@ public final class Cover {
         return page.audit().mould().wetAtDesign().isEmpty() ? own : own.with(Palette.EMBER);
     }
 
-    private static String shareWords(Audit audit) {
-        boolean negative = audit.heatLoss().junctionShare().upper() < 0;
-        boolean external = audit.heatLoss().system() == DimensionSystem.EXTERNAL;
+    /** What seams lose, and what they take off again, each on its own: a sum of both hides the loss. */
+    private static String seams(Audit audit, Print print) {
+        HeatLoss loss = audit.heatLoss();
+        Dimension d = Dimension.HEAT_LOSS_COEFFICIENT;
+        String lost = print.of(loss.positiveJunctions(), d);
+        return loss.negativeJunctions().lower() < 0 ? lost + ", " + print.of(loss.negativeJunctions(), d) : lost;
+    }
+
+    private static String shareWords(Audit audit, Print print) {
+        HeatLoss loss = audit.heatLoss();
         return "of that lost at the seams, where one surface meets another"
-                + (negative && external ? "; below zero since external dimensions count corners twice" : "");
+                + (loss.negativeJunctions().lower() < 0
+                        ? ", and taken off at corners that plane parts count twice; together "
+                                + print.of(
+                                        loss.positiveJunctions().plus(loss.negativeJunctions()),
+                                        Dimension.HEAT_LOSS_COEFFICIENT)
+                                + ", " + Print.percent(loss.junctionShare())
+                        : ", " + Print.percent(loss.junctionShare()));
     }
 
     private static Block figure(String number, Rich words) {

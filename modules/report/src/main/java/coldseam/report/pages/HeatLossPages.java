@@ -133,7 +133,7 @@ public final class HeatLossPages {
     }
 
     private static String transmittance(HeatLoss.Line line, Print print) {
-        return print.of(line.transmittance(), line.group().transmittance());
+        return print.bounds(line.transmittance(), line.group().transmittance());
     }
 
     private static void summary(Page page) {
@@ -181,12 +181,12 @@ public final class HeatLossPages {
                         + print.of(page.audit().house().site().indoorTemperature(), Dimension.TEMPERATURE)
                         + " indoors, "
                         + print.of(page.audit().house().site().outdoorTemperature(), Dimension.TEMPERATURE)
-                        + " outdoors"),
+                        + " outdoors, " + HeatLossWords.of(loss)),
                 print.of(loss.designLoad(), Dimension.POWER));
         if (loss.annualLoss().isPresent()) {
             table = line(
                     table,
-                    Rich.of("loss in a year by degree days, gains not counted"),
+                    Rich.of("loss in a year by degree days, gains not counted, " + HeatLossWords.of(loss)),
                     print.of(loss.annualLoss().getAsDouble(), Dimension.ENERGY));
         }
         page.flow().add(table);

@@ -109,9 +109,11 @@ public final class HonestWords {
     /** H_T, with "at least" and "not known" where something is missing. */
     public String total() {
         var total = audit.heatLoss().total();
+        // A least value is rounded down.
+        double least = Math.floor(10 * total.lower()) / 10;
         return unknown().isPresent()
-                ? "at least " + say(total.lower(), Dimension.HEAT_LOSS_COEFFICIENT) + ", not known"
-                : units.interval(total.lower(), total.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
+                ? "at least " + units.readable(least, least, Dimension.HEAT_LOSS_COEFFICIENT) + ", not known"
+                : units.readable(total.lower(), total.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     private String u(double transmittance) {

@@ -5,6 +5,7 @@ import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Climate;
+import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.Limits;
@@ -129,9 +130,14 @@ public final class InputWords {
         row("Least neck of the insulation", say(limits.neckShare(), Dimension.SHARE), judgement);
         row("Least ratio of the weakest path", say(limits.pathShare(), Dimension.SHARE), judgement);
         row(
-                "Largest psi, external dimensions",
+                "Largest psi, " + (house.site().dimensions() == DimensionSystem.EXTERNAL ? "external" : "internal")
+                        + " dimensions",
                 say(limits.psi(), Dimension.LINEAR_TRANSMITTANCE),
                 "house file, or the default: the trade's rule for a bridge-free junction");
+        row(
+                "Largest psi where geometry alone makes it the larger one",
+                say(limits.geometryPsi(), Dimension.LINEAR_TRANSMITTANCE),
+                "house file, or the default: judgement");
         row(
                 "Largest psi around windows and doors",
                 say(limits.openingPsi(), Dimension.LINEAR_TRANSMITTANCE),

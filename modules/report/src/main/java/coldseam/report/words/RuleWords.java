@@ -31,6 +31,7 @@ import coldseam.audit.rules.TerraceBelowDewPointRule;
 import coldseam.audit.rules.TransmittanceOverLimitRule;
 import coldseam.audit.rules.WeakestPathRule;
 import coldseam.envelope.Control;
+import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.shell.OpenEdge;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.ControlLine;
@@ -260,11 +261,12 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                             Locale.ROOT,
                             either(
                                     found.worst(),
-                                    "psi is %1$s, the limit %2$s",
+                                    "psi is %1$s in %4$s dimensions, the limit %2$s",
                                     "\"%3$s\" loses %1$s each; the limit is %2$s"),
                             say.say(found.transmittance(), found.worst().dimension()),
                             say.say(found.limit(), found.worst().dimension()),
-                            found.worst().result().detail().name()),
+                            found.worst().result().detail().name(),
+                            found.system() == DimensionSystem.EXTERNAL ? "external" : "internal"),
                     (found, say) -> either(found.worst(), "lessen the heat flow; ", "break the way the heat takes; ")
                             + say.better(found.worst())),
             new RuleWords<>(

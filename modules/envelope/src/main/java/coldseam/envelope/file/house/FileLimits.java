@@ -29,11 +29,10 @@ record FileLimits(
         @Bounds(atLeast = "0 %", atMost = "100 %")
         double pathShare,
 
-        @Doc("Largest psi with external dimensions.")
-        @Default("0.01 W/(m·K)")
+        @Doc("Largest psi in the site's dimension system; 0.01 W/(m·K) where it is missing.")
         @Unit(Dimension.LINEAR_TRANSMITTANCE)
         @Bounds(atLeast = "-1 W/(m·K)", atMost = "2 W/(m·K)")
-        double psi,
+        OptionalDouble psi,
 
         @Doc("Least temperature factor fRsi.")
         @Default("0.70")
@@ -52,6 +51,13 @@ record FileLimits(
         @Unit(Dimension.POINT_TRANSMITTANCE)
         @Bounds(atLeast = "0 W/K", atMost = "5 W/K")
         double chi,
+
+        @Doc(
+                "Largest psi where geometry makes it the larger of the two systems': external at more than 180° between the"
+                        + " surfaces, internal at less. As psi where that is given; 0.10 W/(m·K) where neither is.")
+        @Unit(Dimension.LINEAR_TRANSMITTANCE)
+        @Bounds(atLeast = "-1 W/(m·K)", atMost = "2 W/(m·K)")
+        OptionalDouble geometryPsi,
 
         @Doc("Least R of a surface over the mean R of the house's other surfaces.")
         @Default("50 %")
@@ -120,10 +126,11 @@ record FileLimits(
         return new Limits(
                 neckShare,
                 pathShare,
-                psi,
+                psi.orElse(Limits.PSI),
                 temperatureFactor,
                 openingPsi,
                 chi,
+                geometryPsi.orElse(psi.orElse(Limits.GEOMETRY_PSI)),
                 meanShare,
                 new SurfaceLimits(
                         most("walls", walls).orElse(usual.wall()),

@@ -301,6 +301,7 @@ class HouseFileTest {
                         0.75,
                         0.05,
                         0.03,
+                        0.02,
                         0.5,
                         SurfaceLimits.usual(house.site().heatingDegreeDays())),
                 house.limits());
