@@ -11,10 +11,12 @@ import coldseam.audit.PointRow;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexSheet;
 import coldseam.conduction.Interval;
+import coldseam.envelope.Control;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Csv;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.report.words.ControlLineWords;
 import coldseam.report.words.HeatLossWords;
 import coldseam.report.words.SourceWords;
 import coldseam.report.words.VertexWords;
@@ -77,7 +79,18 @@ public enum AuditCsv {
                         "status",
                         row -> status(audit.findings().select(f -> f.subject().isAbout(row.edge())), row.source()))
                 .with("source", row -> SourceWords.of(row.source()))
+                .with("air line", row -> line(row, Control.AIR))
+                .with("water line", row -> line(row, Control.WATER))
+                .with("vapour line", row -> line(row, Control.VAPOUR))
                 .text(audit.junctions());
+    }
+
+    /** How a control line runs in the section of an edge; empty where none was followed. */
+    private static String line(JunctionRow row, Control control) {
+        return row.sheet()
+                .flatMap(sheet -> sheet.result().controls().detectOptional(each -> each.control() == control))
+                .map(ControlLineWords::state)
+                .orElse("");
     }
 
     /** How grave what was found about something is. */
