@@ -4,6 +4,7 @@ import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.PointResult;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -48,4 +49,10 @@ public record Audit(
         Mould mould,
         ImmutableList<TerraceLine> terraces,
         ImmutableList<HoldPoint> holdPoints,
-        ImmutableList<Note> notes) {}
+        ImmutableList<Note> notes) {
+
+    /** Every edge, then every set of points. */
+    public ImmutableList<BridgeRow> bridges() {
+        return Lists.immutable.<BridgeRow>ofAll(junctions).newWithAll(points);
+    }
+}

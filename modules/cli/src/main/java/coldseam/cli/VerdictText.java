@@ -16,6 +16,7 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.HeatLossWords;
+import coldseam.report.words.HonestWords;
 import coldseam.report.words.TerraceWords;
 import coldseam.report.words.VerdictWords;
 import coldseam.report.words.VertexWords;
@@ -74,8 +75,15 @@ final class VerdictText {
         MutableList<String> lines = Lists.mutable.empty();
         lines.addAllIterable(
                 Columns.fold(audit.house().name() + ": " + VerdictWords.sentence(audit.verdict()), "", "  "));
+        HonestWords honest = new HonestWords(audit, units);
+        honest.assumed().ifPresent(assumed -> lines.addAllIterable(Columns.fold(assumed, "  ", "  ")));
+        lines.addAllIterable(Columns.fold(honest.measuredBy(), "  ", "  "));
         lines.add("");
-        row(lines, "heat-loss coefficient", "H_T = " + say(loss.total(), Dimension.HEAT_LOSS_COEFFICIENT));
+        row(
+                lines,
+                "heat-loss coefficient",
+                "H_T = " + honest.total()
+                        + honest.unknown().map(why -> ": " + why).orElse(""));
         Interval junctions = loss.positiveJunctions().plus(loss.negativeJunctions());
         String counted = loss.negativeJunctions().lower() < 0
                 ? say(loss.positiveJunctions(), Dimension.HEAT_LOSS_COEFFICIENT) + " lost and "

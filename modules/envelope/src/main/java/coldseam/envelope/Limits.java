@@ -1,5 +1,7 @@
 package coldseam.envelope;
 
+import java.util.OptionalDouble;
+
 /**
  * What the audit holds junctions to.
  *
@@ -14,6 +16,8 @@ package coldseam.envelope;
  *     thermal break is held to)
  * @param geometryPsi W/(m·K), largest psi where it is the larger of the two systems' because of geometry alone: with external
  *     dimensions where surfaces meet at more than 180° indoors, with internal ones at less; 0.10 by default (judgement)
+ * @param meanShare least R of a surface over the mean of the house's other surfaces, 0 to 1; judgement, 0.5 by default
+ * @param surfaces largest U of surfaces and openings
  */
 public record Limits(
         double neckShare,
@@ -22,7 +26,9 @@ public record Limits(
         double temperatureFactor,
         double openingPsi,
         double chi,
-        double geometryPsi) {
+        double geometryPsi,
+        double meanShare,
+        SurfaceLimits surfaces) {
 
     /** Largest psi unless the house file says otherwise, W/(m·K). */
     public static final double PSI = 0.01;
@@ -36,8 +42,17 @@ public record Limits(
     /** Largest chi of a point unless the house file says otherwise, W/K. */
     public static final double CHI = 0.05;
 
-    /** The defaults: trade rules, each explained at its component. */
+    /** The defaults, without degree days: trade rules, each explained at its component. */
     public static Limits defaults() {
-        return new Limits(0.5, 0.5, PSI, 0.70, OPENING_PSI, CHI, GEOMETRY_PSI);
+        return defaults(OptionalDouble.empty());
+    }
+
+    /**
+     * The defaults for a climate.
+     *
+     * @param degreeDays K·d
+     */
+    public static Limits defaults(OptionalDouble degreeDays) {
+        return new Limits(0.5, 0.5, PSI, 0.70, OPENING_PSI, CHI, GEOMETRY_PSI, 0.5, SurfaceLimits.usual(degreeDays));
     }
 }

@@ -91,7 +91,7 @@ public final class Auditor {
                 version,
                 shell,
                 Verdict.of(findings),
-                Sides.of(house, heats),
+                Sides.of(house, shell, heats),
                 assemblies,
                 junctions.sheets(),
                 junctions.rows(),

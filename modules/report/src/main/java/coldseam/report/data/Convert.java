@@ -21,12 +21,14 @@ import coldseam.junctions.language.DetailParameter;
 import coldseam.report.words.ControlLineWords;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.HeatLossWords;
+import coldseam.report.words.HonestWords;
 import coldseam.report.words.InputWords;
 import coldseam.report.words.MethodWords;
 import coldseam.report.words.SourceWords;
 import coldseam.report.words.TerraceWords;
 import coldseam.report.words.VerdictWords;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -46,6 +48,7 @@ final class Convert {
     static AuditData audit(Audit audit) {
         var site = audit.house().site();
         var limits = audit.house().limits();
+        HonestWords honest = new HonestWords(audit, UnitSystem.SI);
         var verdict = audit.verdict();
         var shell = audit.shell();
         return new AuditData(
@@ -65,7 +68,12 @@ final class Convert {
                 new AuditData.Limits(
                         limits.neckShare(), limits.pathShare(), limits.psi(), limits.temperatureFactor(), limits.chi()),
                 new AuditData.Verdict(
-                        verdict.unbroken(), verdict.gaps(), verdict.weakSpots(), VerdictWords.sentence(verdict)),
+                        verdict.unbroken(),
+                        verdict.gaps(),
+                        verdict.weakSpots(),
+                        VerdictWords.sentence(verdict),
+                        honest.assumed(),
+                        honest.measuredBy()),
                 new AuditData.Shell(
                         shell.closed(),
                         shell.externalVolume(),
@@ -75,7 +83,12 @@ final class Convert {
                         shell.exposedPerimeter()),
                 audit.sides()
                         .collect(s -> new AuditData.Side(
-                                word(s.side()), s.area(), s.openings(), s.insulatedShare(), s.meanTransmittance())),
+                                word(s.side()),
+                                s.area(),
+                                s.openings(),
+                                s.missing(),
+                                s.insulatedShare(),
+                                s.meanTransmittance())),
                 shell.surfaces().collect(Convert::surface),
                 shell.openEdges()
                         .collect(e -> new AuditData.OpenEdge(
@@ -94,7 +107,7 @@ final class Convert {
                 audit.points().collect(ConvertPoints::row),
                 audit.vertexSheets().collect(ConvertVertices::sheet),
                 audit.vertices().collect(ConvertVertices::row),
-                heatLoss(audit.heatLoss()),
+                heatLoss(audit.heatLoss(), honest.unknown()),
                 audit.findings().collect(Convert::finding),
                 MoistureConvert.mould(audit.mould()),
                 audit.terraces()
@@ -270,9 +283,10 @@ final class Convert {
                 !row.source().known());
     }
 
-    private static HeatLossData heatLoss(HeatLoss h) {
+    private static HeatLossData heatLoss(HeatLoss h, Optional<String> unknown) {
         return new HeatLossData(
                 BoundsData.of(h.total()),
+                unknown,
                 h.surfaces(),
                 h.ground(),
                 h.unheated(),

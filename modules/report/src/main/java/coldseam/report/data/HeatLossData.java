@@ -1,11 +1,16 @@
 package coldseam.report.data;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The heat-loss coefficient by transmission. */
 record HeatLossData(
         @Says("H_T") BoundsData total_W_per_K,
+
+        @Says("why the total is a least value only; missing where it is known")
+        Optional<String> notKnown,
+
         double surfaces_W_per_K,
         double ground_W_per_K,
         double unheated_W_per_K,

@@ -22,6 +22,7 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.FindingWords;
+import coldseam.report.words.HonestWords;
 import coldseam.report.words.VerdictWords;
 import coldseam.report.words.VertexWords;
 import java.util.Optional;
@@ -50,7 +51,7 @@ public final class Cover {
         flow.add(Blocks.space(2));
         flow.add(Blocks.text(audit.house().name(), Style.TITLE));
         flow.add(Blocks.space(14));
-        flow.add(verdict(audit));
+        flow.add(verdict(page));
         flow.add(Blocks.space(14));
         flow.add(figures(page));
         flow.add(Blocks.space(12));
@@ -102,7 +103,9 @@ public final class Cover {
                 }));
     }
 
-    private static Block verdict(Audit audit) {
+    private static Block verdict(Page page) {
+        Audit audit = page.audit();
+        HonestWords honest = new HonestWords(audit, page.print().units());
         boolean unbroken = audit.verdict().unbroken();
         Ink accent = unbroken ? Palette.MOSS : Palette.EMBER;
         return Blocks.panel(
@@ -111,7 +114,11 @@ public final class Cover {
                         Blocks.text(
                                 VerdictWords.word(audit.verdict()),
                                 Style.SECTION.with(accent).sized(20, 25)),
-                        Blocks.text(VerdictWords.below(audit.verdict()), Style.LEAD)),
+                        Blocks.text(VerdictWords.below(audit.verdict()), Style.LEAD),
+                        honest.assumed()
+                                .map(assumed -> Blocks.text(Rich.trade(assumed), Style.BODY))
+                                .orElse(Blocks.space(0)),
+                        Blocks.text(Rich.trade(honest.measuredBy()), Style.SMALL)),
                 Palette.FROST,
                 accent);
     }
@@ -126,8 +133,12 @@ public final class Cover {
                 14,
                 Lists.immutable.of(0.4, 0.3, 0.3),
                 figure(
-                        print.of(audit.heatLoss().total(), Dimension.HEAT_LOSS_COEFFICIENT),
-                        Rich.marked("heat-loss coefficient by transmission, H_{T}, " + system + " dimensions")),
+                        new HonestWords(audit, print.units()).total(),
+                        Rich.marked("heat-loss coefficient by transmission, H_{T}, " + system + " dimensions"
+                                + new HonestWords(audit, print.units())
+                                        .unknown()
+                                        .map(why -> ": " + why)
+                                        .orElse(""))),
                 figure(
                         Integer.toString(audit.verdict().gaps()),
                         Rich.of("gaps: a layer is open or broken, or nobody has said how it passes")),

@@ -5,12 +5,14 @@ import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.HeatLossWords;
+import coldseam.report.words.HonestWords;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -53,9 +55,13 @@ public final class HeatLossPages {
         flow.add(Blocks.text(
                 Rich.marked("Heat-loss coefficient by transmission, H_{T}, by ISO 13789 in "
                         + (loss.system() == DimensionSystem.EXTERNAL ? "external" : "internal")
-                        + " dimensions. Every line lies between its two bounds, which are rounded outwards and then added, so"
-                        + " that the table adds up as printed."),
+                        + " dimensions. Every line lies between its two bounds, which are rounded outwards and then"
+                        + " added, so that the table adds up as printed."),
                 Style.BODY));
+        new HonestWords(page.audit(), print.units())
+                .unknown()
+                .ifPresent(why -> flow.add(Blocks.text(
+                        "It is a least value and not known: " + why + ".", Style.BODY.with(Palette.EMBER))));
         flow.space(6);
         Table table = Table.of(
                 Table.Column.share("part", 1),
@@ -159,8 +165,8 @@ public final class HeatLossPages {
         if (Math.abs(loss.correctionRemainder()) >= LEAST_REMAINDER) {
             table = line(
                     table,
-                    Rich.of(
-                            "of the difference: fasteners, gaps and rain, which are in the U of surfaces and in no section"),
+                    Rich.of("of the difference: fasteners, gaps and rain, which are in the U of surfaces and in no"
+                            + " section"),
                     print.of(loss.correctionRemainder(), d));
         }
         if (loss.ventilation().isPresent()) {

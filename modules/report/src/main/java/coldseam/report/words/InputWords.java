@@ -14,6 +14,7 @@ import coldseam.envelope.Opening;
 import coldseam.envelope.PointBridges;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Site;
+import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
@@ -141,10 +142,22 @@ public final class InputWords {
                 "Largest psi around windows and doors",
                 say(limits.openingPsi(), Dimension.LINEAR_TRANSMITTANCE),
                 "house file, or the default: common practice, no source");
+        row("Least R of a surface over the mean of the others", say(limits.meanShare(), Dimension.SHARE), judgement);
+        surfaceLimits(limits.surfaces());
         row(
                 "Least temperature factor fRsi",
                 say(limits.temperatureFactor(), Dimension.RATIO),
                 "house file, or the default: 20 °C, 50 % and -5 °C by ISO 13788:2012 (from memory)");
+    }
+
+    private void surfaceLimits(SurfaceLimits limits) {
+        String source = "house file, or the default: " + limits.source();
+        row("Largest U of walls", say(limits.wall(), Dimension.TRANSMITTANCE), source);
+        row("Largest U of roofs", say(limits.roof(), Dimension.TRANSMITTANCE), source);
+        row("Largest U of floors over air", say(limits.floor(), Dimension.TRANSMITTANCE), source);
+        row("Largest U of what meets the ground", say(limits.ground(), Dimension.TRANSMITTANCE), source);
+        row("Largest U of windows", say(limits.window(), Dimension.TRANSMITTANCE), source);
+        row("Largest U of doors", say(limits.door(), Dimension.TRANSMITTANCE), source);
     }
 
     private void openings() {
