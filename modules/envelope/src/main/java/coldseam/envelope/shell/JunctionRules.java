@@ -17,9 +17,6 @@ final class JunctionRules {
     /** Cosine to the horizontal above which an edge runs level. */
     private static final double LEVEL = 0.02;
 
-    /** Degrees below which a slope meets the wall under it at its upper edge. */
-    private static final double RIGHT = 89.9;
-
     /** z of a unit normal above which a surface lies flat. */
     private static final double FLAT = 0.999;
 
@@ -121,8 +118,8 @@ final class JunctionRules {
             case OVERHANG -> convex ? JunctionKind.OVERHANG_EDGE : JunctionKind.WALL_UNDER_OVERHANG;
             case TERRACE -> convex ? JunctionKind.TERRACE_EDGE : JunctionKind.WALL_TO_TERRACE;
             case CEILING ->
-                !convex && level ? JunctionKind.KNEE_WALL_FOOT : wall.marked(Facet.Mark.UNDER_GABLE) ? JunctionKind.GABLE_COLD_LOFT : JunctionKind.EAVES_COLD_LOFT;
-            case ROOF -> roofKind(first, wall, convex, level, angle < RIGHT);
+                !convex && level ? JunctionKind.ROOF_STEP : wall.marked(Facet.Mark.UNDER_GABLE) ? JunctionKind.GABLE_COLD_LOFT : JunctionKind.EAVES_COLD_LOFT;
+            case ROOF -> roofKind(first, wall, convex, level);
             case WALL -> throw new IllegalStateException("two walls");
         };
     }
@@ -146,7 +143,7 @@ final class JunctionRules {
         };
     }
 
-    private static JunctionKind roofKind(Facet roof, Facet wall, boolean convex, boolean level, boolean high) {
+    private static JunctionKind roofKind(Facet roof, Facet wall, boolean convex, boolean level) {
         boolean flat = roof.normal().z() > FLAT;
         if (flat) {
             JunctionKind edge = roof.marked(Facet.Mark.PARAPET) ? JunctionKind.PARAPET : JunctionKind.FLAT_ROOF_EDGE;
@@ -154,8 +151,7 @@ final class JunctionRules {
         }
         if (convex) {
             boolean knee = wall.exposure().kind() == Exposure.Kind.UNHEATED;
-            JunctionKind eaves = high ? JunctionKind.HIGH_EAVES : JunctionKind.EAVES;
-            return knee && level ? JunctionKind.KNEE_WALL : level ? eaves : JunctionKind.VERGE;
+            return knee && level ? JunctionKind.KNEE_WALL : level ? JunctionKind.EAVES : JunctionKind.VERGE;
         }
         return level ? JunctionKind.ROOF_STEP : JunctionKind.DORMER_CHEEK;
     }
@@ -185,9 +181,6 @@ final class JunctionRules {
         }
         if (angle > 180) {
             return Optional.of(JunctionKind.VALLEY);
-        }
-        if (first.use() == Body.Use.ROOF && second.use() == Body.Use.CEILING) {
-            return Optional.of(JunctionKind.COLLAR);
         }
         return Optional.of(level(from, to) ? JunctionKind.RIDGE : JunctionKind.HIP);
     }

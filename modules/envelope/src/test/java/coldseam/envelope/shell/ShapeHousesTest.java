@@ -229,11 +229,11 @@ class ShapeHousesTest {
                 4 * run / Math.cos(angle),
                 JunctionKind.GABLE_COLD_LOFT,
                 2 * (5.6 - 2 * run),
-                JunctionKind.COLLAR,
+                JunctionKind.RIDGE,
                 20,
                 JunctionKind.KNEE_WALL,
                 20,
-                JunctionKind.KNEE_WALL_FOOT,
+                JunctionKind.ROOF_STEP,
                 20);
     }
 }
