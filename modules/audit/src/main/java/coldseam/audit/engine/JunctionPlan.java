@@ -4,6 +4,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
