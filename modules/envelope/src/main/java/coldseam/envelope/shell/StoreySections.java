@@ -292,9 +292,7 @@ final class StoreySections {
     /** z to which what lies open above a storey reaches, or from which it begins. */
     private double ends(int k, boolean highest) {
         var heights = facets.select(f -> f.traits().level() == k)
-                .select(f -> f.use() == Body.Use.TERRACE
-                        || f.use() == Body.Use.ROOF
-                        || f.use() == Body.Use.CEILING)
+                .select(f -> f.use() == Body.Use.TERRACE || f.use() == Body.Use.ROOF || f.use() == Body.Use.CEILING)
                 .flatCollect(Facet::outline)
                 .collectLong(Vertex::z);
         long none = levels.takeOver().get(k);

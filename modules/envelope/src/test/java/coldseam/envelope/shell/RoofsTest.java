@@ -178,7 +178,13 @@ class RoofsTest {
         // 45° from 2.2 m on over 3 m of depth, so from 2.295 m outside; the deck lies at 3.05 m, which the slope
         // crosses.
         Body.LowerRoof lower = new Body.LowerRoof(
-                java.util.Optional.of(Houses.rectangle(-5, -5, 11, 8)), "roof", 45, 0, 2.2, java.util.Optional.empty(), coldseam.envelope.Exposure.outdoors());
+                java.util.Optional.of(Houses.rectangle(-5, -5, 11, 8)),
+                "roof",
+                45,
+                0,
+                2.2,
+                java.util.Optional.empty(),
+                coldseam.envelope.Exposure.outdoors());
         Body.Storey plain = Houses.storey("ground", Houses.rectangle(0, 0, 10, 8), 3, "wall");
         Body.Storey ground = new Body.Storey(
                 plain.name(),

@@ -180,9 +180,7 @@ final class BodyBuilder {
                 roof.parapetHeight(),
                 roof.loftFactor(),
                 sides.toImmutable(),
-                roof.collar()
-                        .map(each -> new Body.Collar(
-                                each.height(), each.assembly(), each.loftFactor())));
+                roof.collar().map(each -> new Body.Collar(each.height(), each.assembly(), each.loftFactor())));
     }
 
     /** A side's index once the corners run counterclockwise. */

@@ -52,7 +52,8 @@ record FileLowerRoof(
         @Refers("assembly")
         Optional<String> wall,
 
-        @Doc("What it faces: outdoors, or a neighbour's name, such as the cold space under the eaves beside a knee wall.")
+        @Doc(
+                "What it faces: outdoors, or a neighbour's name, such as the cold space under the eaves beside a knee wall.")
         @Default("outdoors")
         @Refers("neighbour")
         String faces,

@@ -173,8 +173,8 @@ record FileRoof(
                     "",
                     "remove the key, or write form: hip");
         }
-        boolean rafters = insulatedAt == InsulatedAt.ROOF
-                && (form == Body.Roof.Form.GABLE || form == Body.Roof.Form.HIP);
+        boolean rafters =
+                insulatedAt == InsulatedAt.ROOF && (form == Body.Roof.Form.GABLE || form == Body.Roof.Form.HIP);
         if (collar.isPresent() && !rafters) {
             throw new BadValueException(
                     "collar",
