@@ -6,7 +6,6 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.JunctionChoice;
-import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.OwnPsi;
 import coldseam.envelope.shell.Edge;
