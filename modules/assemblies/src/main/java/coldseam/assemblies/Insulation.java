@@ -18,11 +18,7 @@ final class Insulation {
     static ImmutableList<Layer> pierced(Assembly assembly) {
         ImmutableList<Layer> counted = counted(assembly);
         ImmutableList<Layer> byRole = counted.select(layer -> layer.role() == Role.INSULATION);
-        return byRole.notEmpty()
-                ? byRole
-                : counted.select(layer -> layer.air().isEmpty()
-                        && layer.role() != Role.MEMBRANE
-                        && layer.material().insulates());
+        return byRole.notEmpty() ? byRole : counted.select(Layer::insulates);
     }
 
     /** The insulation over the water control layer, or all of it where no layer controls water. */

@@ -4,6 +4,7 @@ import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.PointResult;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -20,6 +21,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param junctions one row for each edge, in the shell's order
  * @param pointSheets one for each different point: a detail and a setup
  * @param points one row for each set of points, in the house file's order
+ * @param vertexSheets one for each different vertex that is computed
+ * @param vertices one row for each vertex of the shell
  * @param heatLoss the table that adds up
  * @param findings by weight, the heaviest first; numbers as in the drawing
  * @param mould on the junctions' inner surfaces
@@ -39,9 +42,17 @@ public record Audit(
         ImmutableList<JunctionRow> junctions,
         ImmutableList<BridgeSheet<PointResult>> pointSheets,
         ImmutableList<PointRow> points,
+        ImmutableList<VertexSheet> vertexSheets,
+        ImmutableList<VertexRow> vertices,
         HeatLoss heatLoss,
         ImmutableList<Finding> findings,
         Mould mould,
         ImmutableList<TerraceLine> terraces,
         ImmutableList<HoldPoint> holdPoints,
-        ImmutableList<Note> notes) {}
+        ImmutableList<Note> notes) {
+
+    /** Every edge, then every set of points. */
+    public ImmutableList<BridgeRow> bridges() {
+        return Lists.immutable.<BridgeRow>ofAll(junctions).newWithAll(points);
+    }
+}

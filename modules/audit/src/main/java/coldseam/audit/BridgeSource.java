@@ -21,7 +21,7 @@ public sealed interface BridgeSource {
      */
     record Own(String citation) implements BridgeSource {}
 
-    /** No value, which counts as zero in the sum. */
+    /** No value; what the kind's other options come to counts in the sum, or zero where none fits. */
     record None(Reason reason) implements BridgeSource {}
 
     /** Why there is no value. */

@@ -23,10 +23,11 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param positiveJunctions W/K, of the junctions with psi above zero
  * @param negativeJunctions W/K, of the junctions with psi below zero
  * @param points W/K, of posts, brackets, pipes and fasteners that the house file lists
+ * @param vertices W/K, of the corners where three or more edges meet, as far as they are computed
  * @param junctionShare of the junctions' sum in the total, 0 to 1, may be negative
  * @param otherSystemTotal H_T in the other dimension system, W/K
- * @param vertexRemainder W/K, of the total in the site's system minus the total in the other: what neither counts where
- *     three edges meet
+ * @param vertexRemainder W/K, of the total in the site's system minus the total in the other: what neither counts at
+ *     those vertices that are not computed
  * @param correctionRemainder W/K, the rest of that difference: fasteners, gaps and rain are in the U of a surface and in
  *     no section, so the strips that only one system counts as surface differ by them; zero where U needs no correction
  * @param ventilation W/K, where asked for
@@ -43,6 +44,7 @@ public record HeatLoss(
         Interval positiveJunctions,
         Interval negativeJunctions,
         Interval points,
+        Interval vertices,
         Interval junctionShare,
         Interval otherSystemTotal,
         Interval vertexRemainder,
@@ -84,19 +86,30 @@ public record HeatLoss(
         /** A set of points. */
         record OfPoints(PointRow points) implements Part {}
 
+        /**
+         * Vertices of one sheet.
+         *
+         * @param count how many
+         */
+        record OfVertices(VertexSheet sheet, int count) implements Part {}
+
         /** What its alternative makes of it. */
         default <T> T match(
                 Function<OfSurface, T> plane,
                 Function<OfOpening, T> window,
                 Function<OfJunction, T> junction,
-                Function<OfPoints, T> points) {
+                Function<OfPoints, T> points,
+                Function<OfVertices, T> vertices) {
             if (this instanceof OfSurface it) {
                 return plane.apply(it);
             }
             if (this instanceof OfOpening it) {
                 return window.apply(it);
             }
-            return this instanceof OfJunction it ? junction.apply(it) : points.apply((OfPoints) this);
+            if (this instanceof OfJunction it) {
+                return junction.apply(it);
+            }
+            return this instanceof OfPoints it ? points.apply(it) : vertices.apply((OfVertices) this);
         }
     }
 
@@ -107,7 +120,8 @@ public record HeatLoss(
         GROUND(Optional.of(Dimension.AREA), Dimension.TRANSMITTANCE),
         UNHEATED(Optional.of(Dimension.AREA), Dimension.TRANSMITTANCE),
         JUNCTIONS(Optional.of(Dimension.LENGTH), Dimension.LINEAR_TRANSMITTANCE),
-        POINTS(Optional.empty(), Dimension.POINT_TRANSMITTANCE);
+        POINTS(Optional.empty(), Dimension.POINT_TRANSMITTANCE),
+        VERTICES(Optional.empty(), Dimension.POINT_TRANSMITTANCE);
 
         private final Optional<Dimension> size;
         private final Dimension transmittance;

@@ -44,8 +44,9 @@ final class AuditCommand implements Callable<Integer> {
             names = "--csv",
             paramLabel = "FILE",
             description =
-                    "The seams, for a spreadsheet; the heat-loss table, the points and the assemblies' moisture go beside it,"
-                            + " into FILE-heat-loss.csv, FILE-points.csv and FILE-moisture.csv.")
+                    "The seams, for a spreadsheet; the heat-loss table, the points, the corners and the assemblies' moisture go"
+                            + " beside it, into FILE-heat-loss.csv, FILE-points.csv, FILE-vertices.csv and"
+                            + " FILE-moisture.csv.")
     Optional<Path> csv;
 
     @Option(

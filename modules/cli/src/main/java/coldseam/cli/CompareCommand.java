@@ -5,27 +5,36 @@ import coldseam.audit.house.Workshop;
 import coldseam.files.AtomicFiles;
 import coldseam.options.Comparer;
 import coldseam.options.Comparison;
+import coldseam.options.Renovation;
+import coldseam.options.Stages;
 import coldseam.options.Wish;
 import coldseam.report.compare.CompareCsv;
 import coldseam.report.compare.CompareJson;
 import coldseam.report.compare.ComparePdf;
 import coldseam.report.compare.CompareSvg;
+import coldseam.report.compare.RenovationLines;
+import coldseam.report.compare.RenovationPdf;
 import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
-/** Compares a house with the alternatives of its file. */
+/** Compares a house with the alternatives of its file, or with the house it is to become. */
 @Command(
         name = "compare",
-        description = "Compares what a house file lists as alternatives: each alone, and the best sets of all.",
+        description =
+                "Compares what a house file lists as alternatives, each alone and the best sets of all; or two houses,"
+                        + " such as a house as it was found and as it is to become, stage by stage.",
         mixinStandardHelpOptions = true)
 final class CompareCommand implements Callable<Integer> {
 
@@ -34,6 +43,21 @@ final class CompareCommand implements Callable<Integer> {
 
     @Mixin
     final HouseOptions options;
+
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "AFTER",
+            description = "House file of what it is to become: the two are compared, in the order of building.")
+    Optional<Path> after;
+
+    @Option(
+            names = "--order",
+            paramLabel = "MEASURE",
+            split = ",",
+            description = "With AFTER: the order of building, measure by measure, such as"
+                    + " \"windows and doors,brick wall\"; build-ups by their names.")
+    List<String> order = List.of();
 
     @Option(
             names = {"-o", "--output"},
@@ -86,6 +110,13 @@ final class CompareCommand implements Callable<Integer> {
         MutableList<Path> written = Lists.mutable.empty();
         Lists.immutable.of(output, svg, csv, json).forEach(each -> each.ifPresent(written::add));
         Outputs.refuse(options.house, written.toImmutable());
+        if (after.isPresent()) {
+            return becomes(after.get());
+        }
+        if (!order.isEmpty()) {
+            throw new RefusedException(Lists.immutable.of(
+                    "--order needs two houses; name the house file of what it is to become as a second one"));
+        }
         Wish wish = new Wish(number(budget), number(heatLoss), number(energy));
         Comparison comparison = options.working(workshop, terminal, (shop, progress) -> {
             HouseAudit ready = HouseAudit.of(options.house, shop);
@@ -110,6 +141,47 @@ final class CompareCommand implements Callable<Integer> {
         }
         written.forEach(path -> terminal.out().println("Written: " + path));
         return Exit.of(comparison.described()).code();
+    }
+
+    private int becomes(Path second) throws IOException {
+        if (svg.isPresent() || json.isPresent() || budget != null || heatLoss != null || energy != null) {
+            throw new RefusedException(Lists.immutable.of(
+                    "--svg, --json, --budget, --heat-loss and --energy are about the alternatives of one house; leave them"
+                            + " out, or the second house file"));
+        }
+        Renovation renovation = options.working(workshop, terminal, (shop, progress) -> {
+            HouseAudit before = HouseAudit.of(options.house, shop);
+            HouseAudit later = HouseAudit.of(second, shop);
+            return Stages.compare(before, later, ordered(Stages.measures(before, later)), progress);
+        });
+        if (output.isPresent()) {
+            RenovationPdf.write(renovation, output.get(), options.units, paper);
+        }
+        if (csv.isPresent()) {
+            AtomicFiles.write(csv.get(), RenovationPdf.csv(renovation, options.units));
+        }
+        RenovationLines.of(renovation, options.units).forEach(part -> {
+            terminal.out().println(part.heading());
+            part.lines().forEach(line -> Columns.fold(line, "  ", "    ").forEach(terminal.out()::println));
+            terminal.out().println();
+        });
+        Lists.immutable
+                .of(output, csv)
+                .forEach(each -> each.ifPresent(path -> terminal.out().println("Written: " + path)));
+        return Exit.of(renovation.after()).code();
+    }
+
+    /** The measures in the order that was asked for; those that nobody named come last, in the file's order. */
+    private ImmutableList<String> ordered(ImmutableList<String> measures) {
+        ImmutableList<String> asked =
+                Lists.immutable.withAll(order).collect(String::strip).distinct();
+        ImmutableList<String> unknown = asked.reject(measures::contains);
+        if (unknown.notEmpty()) {
+            throw new RefusedException(
+                    unknown.collect(each -> "--order: a measure by which the houses differ is needed; got \"" + each
+                            + "\"; one of " + measures.makeString(", ") + "; correct it"));
+        }
+        return asked.newWithAll(measures.reject(asked::contains));
     }
 
     private static OptionalDouble number(Double given) {

@@ -9,13 +9,17 @@ import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.Mould;
 import coldseam.audit.PointRow;
+import coldseam.audit.VertexSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Site;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.words.FindingWords;
+import coldseam.report.words.HeatLossWords;
+import coldseam.report.words.HonestWords;
 import coldseam.report.words.TerraceWords;
 import coldseam.report.words.VerdictWords;
+import coldseam.report.words.VertexWords;
 import java.time.format.TextStyle;
 import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
@@ -71,13 +75,25 @@ final class VerdictText {
         MutableList<String> lines = Lists.mutable.empty();
         lines.addAllIterable(
                 Columns.fold(audit.house().name() + ": " + VerdictWords.sentence(audit.verdict()), "", "  "));
+        HonestWords honest = new HonestWords(audit, units);
+        honest.assumed().ifPresent(assumed -> lines.addAllIterable(Columns.fold(assumed, "  ", "  ")));
+        lines.addAllIterable(Columns.fold(honest.measuredBy(), "  ", "  "));
         lines.add("");
-        row(lines, "heat-loss coefficient", "H_T = " + say(loss.total(), Dimension.HEAT_LOSS_COEFFICIENT));
+        row(
+                lines,
+                "heat-loss coefficient",
+                "H_T = " + honest.total()
+                        + honest.unknown().map(why -> ": " + why).orElse(""));
         Interval junctions = loss.positiveJunctions().plus(loss.negativeJunctions());
+        String counted = loss.negativeJunctions().lower() < 0
+                ? say(loss.positiveJunctions(), Dimension.HEAT_LOSS_COEFFICIENT) + " lost and "
+                        + say(loss.negativeJunctions(), Dimension.HEAT_LOSS_COEFFICIENT)
+                        + " of corners that plane parts count twice, together "
+                : "";
         row(
                 lines,
                 "  of it in junctions",
-                say(junctions, Dimension.HEAT_LOSS_COEFFICIENT) + ", "
+                counted + say(junctions, Dimension.HEAT_LOSS_COEFFICIENT) + ", "
                         + say(loss.junctionShare(), Dimension.SHARE) + ", from "
                         + audit.junctions().size() + " seams on "
                         + audit.sheets().size() + " sheets, "
@@ -91,14 +107,23 @@ final class VerdictText {
                             + audit.points().size() + " sets on "
                             + audit.pointSheets().size() + " sheets");
         }
+        if (audit.vertices().notEmpty()) {
+            row(
+                    lines,
+                    "  of it in corners",
+                    say(loss.vertices(), Dimension.HEAT_LOSS_COEFFICIENT) + ": " + VertexWords.count(audit));
+        }
         row(
                 lines,
                 "design load",
                 say(loss.designLoad(), Dimension.POWER) + " at "
-                        + units.format(audit.house().site().outdoorTemperature(), Dimension.TEMPERATURE) + " outdoors");
+                        + units.format(audit.house().site().outdoorTemperature(), Dimension.TEMPERATURE) + " outdoors, "
+                        + HeatLossWords.of(loss));
         loss.annualLoss()
                 .ifPresent(annual -> row(
-                        lines, "loss in a year", units.format(annual, Dimension.ENERGY) + ", gross, by degree days"));
+                        lines,
+                        "loss in a year",
+                        units.format(annual, Dimension.ENERGY) + ", gross, by degree days, " + HeatLossWords.of(loss)));
         mould(lines);
         row(lines, "inside assemblies", inside());
         audit.terraces().forEach(terrace -> row(lines, "terrace", TerraceWords.brief(terrace, units)));
@@ -122,6 +147,17 @@ final class VerdictText {
                         kind,
                         coldest.sheet().id(),
                         mould.limit()));
+        audit.vertexSheets()
+                .minByOptional(VertexSheet::temperatureFactor)
+                .ifPresent(sheet -> row(
+                        lines,
+                        "coldest corner",
+                        String.format(
+                                Locale.ROOT,
+                                "fRsi %.2f, %s%s",
+                                sheet.temperatureFactor(),
+                                VertexWords.name(sheet),
+                                sheet.temperatureFactor() < mould.limit() ? "; below the limit" : "")));
         row(lines, "mould", atDesign(mould, coldest));
         row(lines, "", byMonth(mould, coldest));
     }
@@ -208,6 +244,6 @@ final class VerdictText {
     }
 
     private String say(Interval value, Dimension dimension) {
-        return units.interval(value.lower(), value.upper(), dimension);
+        return units.readable(value.lower(), value.upper(), dimension);
     }
 }

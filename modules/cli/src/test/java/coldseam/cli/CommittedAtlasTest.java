@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.house.BuiltInWorkshop;
+import coldseam.files.SameNames;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.detail.Detail;
 import java.io.IOException;
@@ -73,9 +74,10 @@ class CommittedAtlasTest {
     void holdsEveryOptionAndWhatTwoKindsAreComputedToNow() throws IOException {
         ImmutableList<MutableMap<String, String>> committed =
                 rows(CommittedReport.ROOT.resolve("reports").resolve("atlas.csv"));
-        assertEquals(
-                CatalogueFile.builtIn().junctions().collect(Detail::id).toSet(),
-                committed.collect(row -> row.get(OPTION)).toSet());
+        SameNames.check(
+                CatalogueFile.builtIn().junctions().collect(Detail::id),
+                committed.collect(row -> row.get(OPTION)),
+                "write reports/atlas.csv anew: java -jar modules/cli/target/coldseam.jar catalogue --atlas reports");
         committed
                 .select(row -> row.get(FITS).equals("yes"))
                 .forEach(row -> assertEquals("yes", row.get("interval as narrow as asked"), key(row)));

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -22,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
  * What the world does to a run, with real processes: other machines' settings, a kill at any moment, a full disk, a store that
  * is spoilt, two runs at once. Nothing is torn, nothing is lost, and the exit codes are those that are documented.
  */
+@Tag("slow")
 class ProcessesTest {
 
     /** A box of which one kind of junction is computed: enough to compute, quick to compute. */

@@ -62,7 +62,7 @@ public record Assembly(
         return layers.takeWhile(layer -> layer.air()
                         .filter(air -> air.ventilation() == Layer.Ventilation.WELL_VENTILATED)
                         .isEmpty())
-                .anySatisfy(layer -> layer.controls().contains(Control.HEAT) && layer.canHoldHeat());
+                .anySatisfy(layer -> layer.controls().contains(Control.HEAT) && layer.insulates());
     }
 
     /** Whether some layer is named for this control. */

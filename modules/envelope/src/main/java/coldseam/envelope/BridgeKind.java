@@ -7,26 +7,59 @@ import org.eclipse.collections.api.list.ImmutableList;
 /**
  * What kind of thermal bridge something is: a junction along an edge, or something at a point of a surface.
  *
- * <p>All a kind decides stands in its own file in the folder {@code kinds} of this module.
+ * <p>All a kind decides stands in its own file in the folder {@code kinds} of this module. There is one object of each kind.
  */
-public sealed interface BridgeKind extends OneOf permits JunctionKind, PointKind {
+public abstract sealed class BridgeKind implements OneOf permits JunctionKind, PointKind {
 
-    /** The plain name, as files and reports write it. */
-    @Override
-    String label();
+    private final KindFile file;
 
-    /** Names of the hold points it belongs to. */
-    ImmutableList<String> holdPoints();
-
-    /** Every kind, junctions first. */
-    static ImmutableList<BridgeKind> all() {
-        return Lists.immutable.<BridgeKind>withAll(JunctionKind.all()).newWithAll(PointKind.all());
+    BridgeKind(KindFile file) {
+        this.file = file;
     }
 
     /** Which way a surface looks from indoors. */
-    enum Facing {
+    public enum Facing {
         UP,
         SIDE,
         DOWN
+    }
+
+    /** Every kind, junctions first. */
+    public static ImmutableList<BridgeKind> every() {
+        return Lists.immutable.<BridgeKind>withAll(JunctionKind.all()).newWithAll(PointKind.all());
+    }
+
+    /** The one of this name, or a refusal that lists all there are. */
+    static <K extends BridgeKind> K named(String label, ImmutableList<K> all, String sort) {
+        return all.detectOptional(each -> each.label().equals(label))
+                .orElseThrow(() -> new IllegalArgumentException("no kind of " + sort + " is called \"" + label
+                        + "\"; there are: " + all.collect(BridgeKind::label).makeString(", ")));
+    }
+
+    /** The plain name, as files and reports write it. */
+    @Override
+    public final String label() {
+        return file.label();
+    }
+
+    /** Names of the hold points it belongs to. */
+    public final ImmutableList<String> holdPoints() {
+        return file.holdPoints();
+    }
+
+    /** From the name, so that no order of a set changes from run to run; there is one object of each name. */
+    @Override
+    public final int hashCode() {
+        return label().hashCode();
+    }
+
+    @Override
+    public final boolean equals(Object other) {
+        return this == other;
+    }
+
+    @Override
+    public final String toString() {
+        return label();
     }
 }

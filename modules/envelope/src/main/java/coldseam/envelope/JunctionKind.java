@@ -13,9 +13,9 @@ import org.eclipse.collections.api.list.ImmutableList;
  * A kind of junction: all that it decides, read from its file.
  *
  * <p>The first band and the second are ordered: an edge of this kind lists its surfaces so. Where a kind has one surface
- * only (a jamb, a partition), the second name is what meets it. There is one object of each kind.
+ * only (a jamb, a partition), the second name is what meets it.
  */
-public final class JunctionKind implements BridgeKind, Comparable<JunctionKind> {
+public final class JunctionKind extends BridgeKind implements Comparable<JunctionKind> {
 
     private static final ImmutableList<JunctionKind> ALL =
             KindFile.all("junctions", KindFile.OfJunction.class).collect(JunctionKind::new);
@@ -63,6 +63,7 @@ public final class JunctionKind implements BridgeKind, Comparable<JunctionKind> 
     private final ImmutableList<DefaultPsi> defaults;
 
     private JunctionKind(KindFile.OfJunction file) {
+        super(file);
         this.file = file;
         this.defaults = file.defaults()
                 .collect(row ->
@@ -122,14 +123,7 @@ public final class JunctionKind implements BridgeKind, Comparable<JunctionKind> 
      * @throws IllegalArgumentException where there is none
      */
     public static JunctionKind of(String label) {
-        return ALL.detectOptional(each -> each.label().equals(label))
-                .orElseThrow(() -> new IllegalArgumentException("no kind of junction is called \"" + label
-                        + "\"; there are: " + ALL.collect(JunctionKind::label).makeString(", ")));
-    }
-
-    @Override
-    public String label() {
-        return file.label();
+        return named(label, ALL, "junction");
     }
 
     /** Its place among the kinds, from 0. */
@@ -177,11 +171,6 @@ public final class JunctionKind implements BridgeKind, Comparable<JunctionKind> 
         return file.where();
     }
 
-    @Override
-    public ImmutableList<String> holdPoints() {
-        return file.holdPoints();
-    }
-
     public Typical typical() {
         return file.typical();
     }
@@ -205,21 +194,5 @@ public final class JunctionKind implements BridgeKind, Comparable<JunctionKind> 
     @Override
     public int compareTo(JunctionKind other) {
         return Integer.compare(ordinal(), other.ordinal());
-    }
-
-    /** From the name, so that no order of a set changes from run to run. */
-    @Override
-    public int hashCode() {
-        return label().hashCode();
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return this == other;
-    }
-
-    @Override
-    public String toString() {
-        return label();
     }
 }

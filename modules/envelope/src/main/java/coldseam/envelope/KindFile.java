@@ -19,6 +19,9 @@ sealed interface KindFile {
     /** The plain name. */
     String label();
 
+    /** Names of the hold points it belongs to. */
+    ImmutableList<String> holdPoints();
+
     /** Its place among the kinds of its sort. */
     int place();
 

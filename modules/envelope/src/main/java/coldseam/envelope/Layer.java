@@ -28,9 +28,9 @@ public record Layer(
         return new Layer(material, other, role, framing, air, taper, controls);
     }
 
-    /** Whether its material insulates and its thickness counts. */
-    public boolean canHoldHeat() {
-        return material.insulates() && role != Role.MEMBRANE;
+    /** Whether it is insulation: a solid layer of a material that insulates, whose thickness counts. */
+    public boolean insulates() {
+        return air.isEmpty() && role != Role.MEMBRANE && material.insulates();
     }
 
     /**

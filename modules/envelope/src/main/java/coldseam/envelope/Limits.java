@@ -1,19 +1,40 @@
 package coldseam.envelope;
 
+import java.util.OptionalDouble;
+
 /**
  * What the audit holds junctions to.
  *
  * @param neckShare least neck over the thinner neighbour's insulation thickness, 0 to 1; judgement, 0.5 by default
  * @param pathShare least ratio of the weakest path, 0 to 1; judgement, 0.5 by default
- * @param psi W/(m·K), largest psi with external dimensions; 0.01 by default
+ * @param psi W/(m·K), largest psi in the site's dimension system; 0.01 by default (from memory: what the trade calls free of
+ *     bridges, with external dimensions)
  * @param temperatureFactor least fRsi; 0.70 by default
  * @param openingPsi W/(m·K), largest psi around windows, doors and rooflights, where a frame always costs something; 0.05
  *     by default (common practice, no source)
  * @param chi W/K, largest chi of one point; 0.05 by default (common practice, no source: what a post or a bracket with a
  *     thermal break is held to)
+ * @param geometryPsi W/(m·K), largest psi where it is the larger of the two systems' because of geometry alone: with external
+ *     dimensions where surfaces meet at more than 180° indoors, with internal ones at less; 0.10 by default (judgement)
+ * @param meanShare least R of a surface over the mean of the house's other surfaces, 0 to 1; judgement, 0.5 by default
+ * @param surfaces largest U of surfaces and openings
  */
 public record Limits(
-        double neckShare, double pathShare, double psi, double temperatureFactor, double openingPsi, double chi) {
+        double neckShare,
+        double pathShare,
+        double psi,
+        double temperatureFactor,
+        double openingPsi,
+        double chi,
+        double geometryPsi,
+        double meanShare,
+        SurfaceLimits surfaces) {
+
+    /** Largest psi unless the house file says otherwise, W/(m·K). */
+    public static final double PSI = 0.01;
+
+    /** Largest psi where geometry alone makes it positive, unless the house file says otherwise, W/(m·K). */
+    public static final double GEOMETRY_PSI = 0.10;
 
     /** Largest psi around windows and doors unless the house file says otherwise, W/(m·K). */
     public static final double OPENING_PSI = 0.05;
@@ -21,8 +42,17 @@ public record Limits(
     /** Largest chi of a point unless the house file says otherwise, W/K. */
     public static final double CHI = 0.05;
 
-    /** The defaults: trade rules, each explained at its component. */
+    /** The defaults, without degree days: trade rules, each explained at its component. */
     public static Limits defaults() {
-        return new Limits(0.5, 0.5, 0.01, 0.70, OPENING_PSI, CHI);
+        return defaults(OptionalDouble.empty());
+    }
+
+    /**
+     * The defaults for a climate.
+     *
+     * @param degreeDays K·d
+     */
+    public static Limits defaults(OptionalDouble degreeDays) {
+        return new Limits(0.5, 0.5, PSI, 0.70, OPENING_PSI, CHI, GEOMETRY_PSI, 0.5, SurfaceLimits.usual(degreeDays));
     }
 }

@@ -3,7 +3,7 @@ package coldseam.envelope;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** A kind of thing that goes through a surface's insulation at a point: all that it decides, read from its file. */
-public final class PointKind implements BridgeKind {
+public final class PointKind extends BridgeKind {
 
     private static final ImmutableList<PointKind> ALL =
             KindFile.all("points", KindFile.OfPoint.class).collect(PointKind::new);
@@ -11,6 +11,7 @@ public final class PointKind implements BridgeKind {
     private final KindFile.OfPoint file;
 
     private PointKind(KindFile.OfPoint file) {
+        super(file);
         this.file = file;
     }
 
@@ -25,14 +26,7 @@ public final class PointKind implements BridgeKind {
      * @throws IllegalArgumentException where there is none
      */
     public static PointKind of(String label) {
-        return ALL.detectOptional(each -> each.label().equals(label))
-                .orElseThrow(() -> new IllegalArgumentException("no kind of point is called \"" + label
-                        + "\"; there are: " + ALL.collect(PointKind::label).makeString(", ")));
-    }
-
-    @Override
-    public String label() {
-        return file.label();
+        return named(label, ALL, "point");
     }
 
     /** The build-up it usually goes through, as the file of typical build-ups names it. */
@@ -45,29 +39,8 @@ public final class PointKind implements BridgeKind {
         return file.faces();
     }
 
-    @Override
-    public ImmutableList<String> holdPoints() {
-        return file.holdPoints();
-    }
-
     /** Whether the U of an assembly by ISO 6946 may hold things of this kind already. */
     public boolean countedInU() {
         return file.countedInU();
-    }
-
-    /** From the name, so that no order of a set changes from run to run. */
-    @Override
-    public int hashCode() {
-        return label().hashCode();
-    }
-
-    @Override
-    public boolean equals(Object other) {
-        return this == other;
-    }
-
-    @Override
-    public String toString() {
-        return label();
     }
 }

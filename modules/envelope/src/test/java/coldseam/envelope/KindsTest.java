@@ -9,6 +9,7 @@ import coldseam.envelope.file.house.BuildUps;
 import coldseam.files.Binder;
 import coldseam.files.Fault;
 import coldseam.files.Faults;
+import coldseam.files.SameNames;
 import coldseam.files.SourceDocument;
 import java.nio.charset.StandardCharsets;
 import org.eclipse.collections.api.factory.Lists;
@@ -25,19 +26,15 @@ class KindsTest {
                         .of(kind.typical().first())
                         .newWithAll(kind.typical().second().stream().toList()))
                 .newWithAll(PointKind.all().collect(PointKind::typical));
-        assertEquals(
-                Lists.immutable.empty(),
-                named.reject(BuildUps.all()::containsKey).distinct(),
-                "kinds name these uses; add them to kinds/build-ups.yaml");
-        assertEquals(
-                Lists.immutable.empty(),
-                BuildUps.all().keysView().reject(named::contains).toSortedList(),
-                "no kind names these uses of kinds/build-ups.yaml; remove them");
+        SameNames.check(
+                named,
+                BuildUps.all().keysView(),
+                "the kinds' files name uses of kinds/build-ups.yaml: add what is missing, remove what no kind names");
     }
 
     @Test
     void namesAndPlacesAreTold() {
-        ImmutableList<String> labels = BridgeKind.all().collect(BridgeKind::label);
+        ImmutableList<String> labels = BridgeKind.every().collect(BridgeKind::label);
         assertEquals(labels.distinct(), labels);
         assertEquals("slab edge", JunctionKind.all().getFirst().label());
         assertEquals("duct", PointKind.all().getLast().label());

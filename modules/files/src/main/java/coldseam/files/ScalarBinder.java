@@ -1,8 +1,8 @@
 package coldseam.files;
 
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.QuantityException;
 import coldseam.files.quantity.QuantityParser;
+import coldseam.files.quantity.UnreadableException;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -68,7 +68,7 @@ final class ScalarBinder {
         try {
             double value = QuantityParser.parse(scalar.text(), dimension);
             return inBounds(scalar, value, Optional.of(dimension), part, what);
-        } catch (QuantityException bad) {
+        } catch (UnreadableException bad) {
             faults.add(scalar.place(), what + ": " + bad.asked(), bad.got(), bad.allowed(), bad.next());
             return Optional.empty();
         }

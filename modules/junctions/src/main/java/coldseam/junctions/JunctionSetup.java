@@ -46,6 +46,23 @@ public record JunctionSetup(
         return Lists.immutable.of(first).newWithAll(second.stream().toList());
     }
 
+    /** The same junction at another angle, degrees. */
+    public JunctionSetup at(double degrees) {
+        return new JunctionSetup(
+                kind,
+                first,
+                second,
+                degrees,
+                firstExposure,
+                secondExposure,
+                opening,
+                floorThickness,
+                upstand,
+                ground,
+                indoorTemperature,
+                outdoorTemperature);
+    }
+
     /** The same junction between other build-ups. */
     public JunctionSetup between(Assembly newFirst, Optional<Assembly> newSecond) {
         return new JunctionSetup(

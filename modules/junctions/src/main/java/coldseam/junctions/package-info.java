@@ -7,6 +7,6 @@
  *
  * <p>This package is what is asked ({@code JunctionSetup}) and answered ({@code JunctionResult}). Below it, in the order in
  * which each may know those before it: {@code kind}, {@code language}, {@code detail}, {@code section}, {@code path},
- * {@code hand}, {@code catalogue}, {@code store}, {@code compute}, {@code point}, {@code atlas}.
+ * {@code hand}, {@code catalogue}, {@code store}, {@code compute}, {@code point}, {@code vertex}, {@code atlas}.
  */
 package coldseam.junctions;

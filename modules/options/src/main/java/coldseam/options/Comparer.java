@@ -79,7 +79,7 @@ public final class Comparer {
         AtomicInteger done = new AtomicInteger();
         houses.keySet().stream().toList().parallelStream().forEach(set -> {
             HouseAudit.refuseCancelled(cancelled);
-            audits.put(set, houses.get(set).compute());
+            audits.put(set, houses.get(set).computeSections());
             synchronized (done) {
                 progress.at("houses", done.incrementAndGet(), houses.size());
             }
@@ -101,7 +101,7 @@ public final class Comparer {
     }
 
     private Audit audited(ImmutableIntList set) {
-        return audits.computeIfAbsent(set, none -> variants.house(set).compute());
+        return audits.computeIfAbsent(set, none -> variants.house(set).computeSections());
     }
 
     private ImmutableList<Alternative> alternatives(Combinations combinations, Front all) {

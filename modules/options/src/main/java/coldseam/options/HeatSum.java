@@ -43,6 +43,14 @@ public final class HeatSum {
         this.terms = terms;
     }
 
+    /** No loss. */
+    static final HeatSum NOTHING = new HeatSum(0, Map.of());
+
+    /** A loss that formulas give, W/K. */
+    static HeatSum exactly(double loss) {
+        return new HeatSum(loss, Map.of());
+    }
+
     /** Surfaces and openings of a house, as its table has them. */
     public static HeatSum planes(Audit audit) {
         double sum = audit.heatLoss()

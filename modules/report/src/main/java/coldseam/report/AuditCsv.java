@@ -8,13 +8,18 @@ import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.PointRow;
+import coldseam.audit.VertexRow;
+import coldseam.audit.VertexSheet;
 import coldseam.conduction.Interval;
+import coldseam.envelope.Control;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Csv;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.report.words.ControlLineWords;
 import coldseam.report.words.HeatLossWords;
 import coldseam.report.words.SourceWords;
+import coldseam.report.words.VertexWords;
 import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,6 +35,8 @@ public enum AuditCsv {
     HEAT_LOSS("-heat-loss", AuditCsv::heatLoss),
     /** One row for each set of points. */
     POINTS("-points", AuditCsv::points),
+    /** One row for each corner where three or more edges meet. */
+    VERTICES("-vertices", AuditCsv::vertices),
     /** One row for each assembly: whether water gathers inside it over a year, by diffusion. */
     MOISTURE("-moisture", AuditCsv::moisture);
 
@@ -72,7 +79,18 @@ public enum AuditCsv {
                         "status",
                         row -> status(audit.findings().select(f -> f.subject().isAbout(row.edge())), row.source()))
                 .with("source", row -> SourceWords.of(row.source()))
+                .with("air line", row -> line(row, Control.AIR))
+                .with("water line", row -> line(row, Control.WATER))
+                .with("vapour line", row -> line(row, Control.VAPOUR))
                 .text(audit.junctions());
+    }
+
+    /** How a control line runs in the section of an edge; empty where none was followed. */
+    private static String line(JunctionRow row, Control control) {
+        return row.sheet()
+                .flatMap(sheet -> sheet.result().controls().detectOptional(each -> each.control() == control))
+                .map(ControlLineWords::state)
+                .orElse("");
     }
 
     /** How grave what was found about something is. */
@@ -173,6 +191,39 @@ public enum AuditCsv {
                         row -> status(audit.findings().select(f -> f.subject().isAbout(row)), row.source()))
                 .with("source", row -> SourceWords.of(row.source()))
                 .text(audit.points());
+    }
+
+    private static String vertices(Audit audit, UnitSystem units) {
+        Csv<VertexRow> csv = Csv.<VertexRow>in(units)
+                .with("corner", row -> row.corner().name())
+                .with("place", row -> row.corner().place())
+                .with(
+                        "edges",
+                        row -> row.corner()
+                                .ends()
+                                .collect(end -> end.edge().name())
+                                .makeString("; "))
+                .with(
+                        "angles",
+                        row -> row.corner()
+                                .angles()
+                                .collect(angle -> Long.toString(Math.round(angle)))
+                                .makeString("; "))
+                .with("sheet", row -> of(row.sheet(), VertexSheet::id));
+        for (boolean lower : new boolean[] {true, false}) {
+            csv = csv.with(
+                    csv.head(lower ? "chi lower" : "chi upper", Dimension.POINT_TRANSMITTANCE),
+                    row -> of(row.sheet(), sheet -> {
+                        Interval chi = sheet.chi(audit.heatLoss().system());
+                        return number(units, lower ? chi.lower() : chi.upper(), Dimension.POINT_TRANSMITTANCE);
+                    }));
+        }
+        return csv.with("fRsi", row -> of(row.sheet(), sheet -> Csv.plain(sheet.temperatureFactor())))
+                .with(
+                        "mould from indoor humidity %",
+                        row -> of(row.sheet(), sheet -> Csv.plain(100 * sheet.mouldHumidity())))
+                .with("status", VertexWords::status)
+                .text(audit.vertices());
     }
 
     private static <R> Csv<R> bounds(Csv<R> csv, String name, Dimension dimension, Function<R, Interval> value) {

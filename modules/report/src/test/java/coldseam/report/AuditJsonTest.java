@@ -114,7 +114,7 @@ class AuditJsonTest {
         assertEquals(AUDIT.junctions().size() + 1, edges.length);
         assertTrue(edges[0].contains("psi lower W/(m·K)"), edges[0]);
         assertTrue(edges[1].startsWith("\"slab edge: floor, south wall\",slab edge,floor,south wall,"), edges[1]);
-        assertTrue(edges[1].endsWith(",10,0.58104,0.58131,1,5.8104,5.8131,gap,computed"), edges[1]);
+        assertTrue(edges[1].endsWith(",10,0.58104,0.58131,1,5.8104,5.8131,gap,computed,,,"), edges[1]);
         String[] lines = AuditCsv.HEAT_LOSS.text(AUDIT, units).split("\r\n");
         assertEquals(AUDIT.heatLoss().lines().size() + 2, lines.length);
         assertTrue(lines[lines.length - 1].startsWith("total,"), lines[lines.length - 1]);

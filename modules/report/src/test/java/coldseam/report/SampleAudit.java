@@ -176,11 +176,13 @@ final class SampleAudit {
                 rows,
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
                 heatLoss(shell, rows),
                 findings,
                 mould(sheets),
-                Lists.immutable.of(
-                        new TerraceLine(surface(shell, "terrace"), house(name).site(), 18.6, 9.3)),
+                Lists.immutable.of(new TerraceLine(
+                        surface(shell, "terrace"), house(name).site(), "reinforced concrete", 18.6, 9.3)),
                 Lists.immutable.of(
                         new HoldPoint(
                                 "Slab edge before backfill",
@@ -231,6 +233,8 @@ final class SampleAudit {
                 plain.junctions(),
                 plain.pointSheets(),
                 rows,
+                plain.vertexSheets(),
+                plain.vertices(),
                 plain.heatLoss(),
                 Lists.immutable.of(finding),
                 plain.mould(),
@@ -319,12 +323,12 @@ final class SampleAudit {
 
     private static ImmutableList<SideSummary> sides() {
         return Lists.immutable.of(
-                new SideSummary(Side.BELOW, 80, 0, 1, 0.24),
-                new SideSummary(Side.NORTH, 50.4, 3.2, 1, 0.24),
-                new SideSummary(Side.EAST, 44.8, 2.1, 1, 0.23),
-                new SideSummary(Side.SOUTH, 50.4, 9.4, 1, 0.32),
-                new SideSummary(Side.WEST, 44.8, 4.2, 0.91, 0.34),
-                new SideSummary(Side.ABOVE, 80, 0, 1, 0.145));
+                new SideSummary(Side.BELOW, 80, 0, 0, 1, 0.24),
+                new SideSummary(Side.NORTH, 50.4, 3.2, 0, 1, 0.24),
+                new SideSummary(Side.EAST, 44.8, 2.1, 0, 1, 0.23),
+                new SideSummary(Side.SOUTH, 50.4, 9.4, 0, 1, 0.32),
+                new SideSummary(Side.WEST, 44.8, 4.2, 0, 0.91, 0.34),
+                new SideSummary(Side.ABOVE, 80, 0, 0, 1, 0.145));
     }
 
     private static JunctionRow row(Edge edge, ImmutableList<BridgeSheet<JunctionResult>> sheets) {
@@ -381,6 +385,7 @@ final class SampleAudit {
                 new Interval(24.31, 24.33),
                 new Interval(-3.0, -2.99),
                 Interval.of(0.3),
+                Interval.of(0),
                 new Interval(junctions.lower() / total.upper(), junctions.upper() / total.lower()),
                 total.plus(-0.42),
                 Interval.of(0.40),
@@ -430,7 +435,7 @@ final class SampleAudit {
                                 new Breach(
                                         "transmittance-over-limit",
                                         new TransmittanceOverLimitRule.Found(
-                                                sheet, slab.getFirst().psi(), 0.01))),
+                                                sheet, slab.getFirst().psi(), 0.01, DimensionSystem.EXTERNAL))),
                         new Subject.Bridges(slab),
                         Optional.of(sheet),
                         Optional.of(new Interval(19.81, 19.83)),

@@ -85,9 +85,6 @@ public record BoardLoads(ImmutableList<Board> boards, ImmutableList<String> miss
     }
 
     private static boolean insulates(Layer layer) {
-        return layer.framing().isEmpty()
-                && layer.air().isEmpty()
-                && layer.role() != Role.MEMBRANE
-                && layer.material().insulates();
+        return layer.framing().isEmpty() && layer.insulates();
     }
 }

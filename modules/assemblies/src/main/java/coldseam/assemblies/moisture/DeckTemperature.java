@@ -42,8 +42,7 @@ public record DeckTemperature(String deck, double temperature, double dewPoint) 
 
     /** Which interface the underside is, 0 for the inner surface. */
     private static int plane(ImmutableList<LayerResistance> layers) {
-        int insulation = layers.detectLastIndex(layer ->
-                layer.layer().air().isEmpty() && layer.layer().material().insulates());
+        int insulation = layers.detectLastIndex(layer -> layer.layer().insulates());
         boolean unbroken = insulation >= 0 && layers.get(insulation).framing().isEmpty();
         int covered = unbroken ? structure(layers.take(insulation)) : -1;
         int structure = covered >= 0 ? covered : structure(layers);

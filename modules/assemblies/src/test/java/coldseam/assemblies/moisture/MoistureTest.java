@@ -1,6 +1,5 @@
 package coldseam.assemblies.moisture;
 
-import static coldseam.assemblies.Build.air;
 import static coldseam.assemblies.Build.assembly;
 import static coldseam.assemblies.Build.framed;
 import static coldseam.assemblies.Build.vapour;
@@ -198,53 +197,5 @@ class MoistureTest {
         DeckTemperature deck = deck(assembly(BOARD, FELT));
         assertEquals("felt", deck.deck());
         assertEquals(20 - 30 * 4.1 / 4.14, deck.temperature(), 1e-12);
-    }
-
-    @Test
-    void layersThatOpenOutwardsAreInOrder() {
-        VapourOrder wall = VapourOrder.of(assembly(
-                vapour(Role.MEMBRANE, "foil", 0.2, 0.3, 25000),
-                vapour(Role.INSULATION, "wool", 200, 0.04, 1),
-                vapour(Role.STRUCTURE, "fibreboard", 20, 0.1, 5)));
-        assertEquals(5, wall.insideDiffusion(), 1e-9);
-        assertEquals(0.1, wall.outsideDiffusion(), 1e-12);
-        assertEquals("[]", wall.warnings().toString());
-    }
-
-    @Test
-    void tightOutsideWarns() {
-        VapourOrder wall = VapourOrder.of(assembly(
-                vapour(Role.FINISH, "plasterboard", 12.5, 0.25, 8),
-                vapour(Role.INSULATION, "wool", 200, 0.04, 1),
-                vapour(Role.STRUCTURE, "plywood", 15, 0.13, 100)));
-        assertEquals(
-                "[vapour meets sd 0.10 m inside the insulation and 1.50 m outside it; usual is at least 5 times as much"
-                        + " inside (common practice, no source)]",
-                wall.warnings().toString());
-        // Beyond a ventilated cavity it does not matter.
-        assertEquals(
-                "[]",
-                VapourOrder.of(assembly(
-                                vapour(Role.INSULATION, "wool", 200, 0.04, 1),
-                                air(40, Layer.Ventilation.WELL_VENTILATED, 0),
-                                vapour(Role.CLADDING, "sheet", 1, 50, 1e6)))
-                        .warnings()
-                        .toString());
-    }
-
-    @Test
-    void woodBetweenTightLayersWarns() {
-        VapourOrder roof = VapourOrder.of(assembly(
-                vapour(Role.MEMBRANE, "foil", 1, 0.2, 1e6),
-                DECK,
-                vapour(Role.INSULATION, "wool", 200, 0.04, 1),
-                vapour(Role.MEMBRANE, "felt", 4, 0.2, 50000)));
-        assertEquals(
-                "plywood and wool lies between two tight layers, foil and felt, and cannot dry to either side (common"
-                        + " practice, no source)",
-                roof.warnings().getLast());
-        // Board over the felt: nothing that gets wet lies between tight layers.
-        assertEquals(
-                "[]", VapourOrder.of(assembly(DECK, FELT, BOARD)).warnings().toString());
     }
 }

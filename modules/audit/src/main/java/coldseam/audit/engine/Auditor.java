@@ -18,6 +18,8 @@ import coldseam.envelope.KindForm;
 import coldseam.envelope.shell.Shell;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.vertex.VertexComputing;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -26,18 +28,26 @@ public final class Auditor {
 
     private final Catalogue catalogue;
     private final BridgeComputer computer;
+    private final Optional<VertexComputing> vertices;
     private final String version;
+
+    /** An auditor that names vertices and computes none; see the other. */
+    public Auditor(Catalogue catalogue, BridgeComputer computer, String version) {
+        this(catalogue, computer, Optional.empty(), version);
+    }
 
     /**
      * An auditor.
      *
      * @param catalogue of details, own ones of the house included
      * @param computer that computes them; asked from several threads at once
+     * @param vertices computes vertices, likewise; empty where they are only named
      * @param version of the tool, for the record
      */
-    public Auditor(Catalogue catalogue, BridgeComputer computer, String version) {
+    public Auditor(Catalogue catalogue, BridgeComputer computer, Optional<VertexComputing> vertices, String version) {
         this.catalogue = catalogue;
         this.computer = computer;
+        this.vertices = vertices;
         this.version = version;
     }
 
@@ -56,7 +66,10 @@ public final class Auditor {
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
         ComputedPoints points = ComputedPoints.of(
                 house, HousePoints.of(house, shell, surfaceHeats, heats), catalogue, computer, progress);
-        HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), points.rows()).compute();
+        ComputedVertices corners = vertices.map(
+                        computing -> ComputedVertices.of(house, shell, junctions.rows(), computing, progress))
+                .orElseGet(() -> ComputedVertices.notAsked(shell));
+        HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), points.rows(), corners.rows()).compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats);
         Moisture moisture = new Moisture(house);
         ImmutableList<AssemblyRow> assemblies = assemblies(house, heats, moisture);
@@ -78,12 +91,14 @@ public final class Auditor {
                 version,
                 shell,
                 Verdict.of(findings),
-                Sides.of(house, heats),
+                Sides.of(house, shell, heats),
                 assemblies,
                 junctions.sheets(),
                 junctions.rows(),
                 points.sheets(),
                 points.rows(),
+                corners.sheets(),
+                corners.rows(),
                 loss,
                 findings,
                 mould,

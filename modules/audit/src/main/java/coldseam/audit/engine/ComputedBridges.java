@@ -4,6 +4,7 @@ import coldseam.assemblies.moisture.SurfaceHumidity;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
 import coldseam.audit.engine.PlannedBridge.Question;
+import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Site;
 import coldseam.junctions.BridgeResult;
@@ -17,6 +18,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -123,6 +125,19 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
         return planned.chosen() && result(planned).isEmpty()
                 ? planned.question().map(answers::reasons).orElse(Lists.immutable.empty())
                 : Lists.immutable.empty();
+    }
+
+    /**
+     * What a place whose chosen detail does not fit can come to, by the other options of its kind that do: from the least to
+     * the most; empty where none fits.
+     */
+    Optional<Interval> range(PlannedBridge<S> planned, Function<R, Interval> transmittance) {
+        ImmutableList<Interval> all = answers.results(planned.comparisons()).collect(transmittance::apply);
+        return all.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Interval(
+                        all.collectDouble(Interval::lower).min(),
+                        all.collectDouble(Interval::upper).max()));
     }
 
     /** The result of the first candidate that fits. */

@@ -58,6 +58,7 @@ record ComputedJunctions(ImmutableList<BridgeSheet<JunctionResult>> sheets, Immu
                 sheet,
                 own.map(each -> Interval.of(each.psi()))
                         .or(() -> sheet.map(found -> found.result().psi(system)))
+                        .or(() -> computed.range(planned, result -> result.psi(system)))
                         .orElse(Interval.of(0)),
                 planned.size(),
                 own.isPresent() ? factorOfOwnPsi(edge.edge()) : 1,

@@ -65,7 +65,9 @@ record ComputedPoints(ImmutableList<BridgeSheet<PointResult>> sheets, ImmutableL
                 set.surface(),
                 set.number(),
                 sheet,
-                sheet.map(found -> found.result().chi()).orElse(Interval.of(0)),
+                sheet.map(found -> found.result().chi())
+                        .or(() -> computed.range(planned, PointResult::chi))
+                        .orElse(Interval.of(0)),
                 set.setup()
                         .map(PointSetup::exposure)
                         .orElse(set.surface().exposure())

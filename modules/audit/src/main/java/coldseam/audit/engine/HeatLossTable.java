@@ -9,6 +9,7 @@ import coldseam.audit.HeatLoss.Line;
 import coldseam.audit.HeatLoss.Part;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.PointRow;
+import coldseam.audit.VertexRow;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.House;
@@ -39,17 +40,20 @@ final class HeatLossTable {
     private final ImmutableList<SurfaceHeat> heats;
     private final ImmutableList<JunctionRow> rows;
     private final ImmutableList<PointRow> points;
+    private final ImmutableList<VertexRow> vertices;
     private final DimensionSystem system;
 
     HeatLossTable(
             House house,
             ImmutableList<SurfaceHeat> heats,
             ImmutableList<JunctionRow> rows,
-            ImmutableList<PointRow> points) {
+            ImmutableList<PointRow> points,
+            ImmutableList<VertexRow> vertices) {
         this.house = house;
         this.heats = heats;
         this.rows = rows;
         this.points = points;
+        this.vertices = vertices;
         this.system = house.site().dimensions();
     }
 
@@ -62,6 +66,7 @@ final class HeatLossTable {
         lines.addAllIterable(surfaceLines(Group.UNHEATED));
         lines.addAllIterable(junctionLines());
         lines.addAllIterable(pointLines());
+        lines.addAllIterable(vertexLines());
         ImmutableList<Line> all = lines.toImmutable();
         Interval total = sum(all);
         Interval positive = sum(all.select(line -> line.group() == Group.JUNCTIONS && positive(line)));
@@ -81,6 +86,7 @@ final class HeatLossTable {
                 positive,
                 negative,
                 sum(all.select(line -> line.group() == Group.POINTS)),
+                sum(all.select(line -> line.group() == Group.VERTICES)),
                 share(positive.plus(negative), total),
                 other,
                 remainder,
@@ -157,6 +163,21 @@ final class HeatLossTable {
                 Group.POINTS, new Part.OfPoints(row), row.number(), row.chi(), row.factor(), rounded(row.loss())));
     }
 
+    private ImmutableList<Line> vertexLines() {
+        return vertices.flatCollect(row -> row.sheet().stream().toList())
+                .distinct()
+                .collect(sheet -> {
+                    int count = sheet.places().size();
+                    return new Line(
+                            Group.VERTICES,
+                            new Part.OfVertices(sheet, count),
+                            count,
+                            sheet.chi(system),
+                            1,
+                            rounded(sheet.chi(system).times(count)));
+                });
+    }
+
     private static boolean positive(Line line) {
         return line.transmittance().middle() >= 0;
     }
@@ -192,21 +213,26 @@ final class HeatLossTable {
         double openings = openingLines()
                 .sumOfDouble(line -> line.size() * line.transmittance().middle() * line.factor());
         Interval atPoints = points.injectInto(Interval.of(planes + openings), (sum, row) -> sum.plus(row.loss()));
+        Interval atVertices = vertices.injectInto(atPoints, (sum, row) -> sum.plus(row.chi(asked)));
         return rows.injectInto(
-                atPoints,
+                atVertices,
                 (sum, row) ->
                         sum.plus(psi(row, asked).times(ComputedJunctions.length(row.edge(), asked) * row.factor())));
     }
 
     /**
-     * The vertices' part of the site's total minus the other system's, W/K: as if every section had its surfaces' U.
+     * The part of vertices that are not computed in the site's total minus the other system's, W/K: as if every section had its
+     * surfaces' U.
      *
      * <p>Both totals hold the same psi intervals, so their difference is much narrower than their widths say: it is summed
-     * edge by edge, psi·(L − L') − shift·L', with shift the difference of psi between the systems.
+     * edge by edge, psi·(L − L') − shift·L', with shift the difference of psi between the systems. The chi of a vertex in
+     * the two systems is of one coupling, so that they differ by lengths and areas alone.
      */
     Interval vertexRemainder() {
         DimensionSystem that = other(system);
-        double planes = heats.sumOfDouble(heat -> heat.loss(system) - heat.loss(that));
+        double planes = heats.sumOfDouble(heat -> heat.loss(system) - heat.loss(that))
+                + vertices.sumOfDouble(
+                        row -> row.chi(system).middle() - row.chi(that).middle());
         return rows.injectInto(Interval.of(planes), (sum, row) -> {
             double here = ComputedJunctions.length(row.edge(), system);
             double there = ComputedJunctions.length(row.edge(), that);

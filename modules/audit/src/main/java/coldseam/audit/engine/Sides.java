@@ -7,6 +7,8 @@ import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.Opening;
+import coldseam.envelope.shell.Hole;
+import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Side;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -17,14 +19,18 @@ final class Sides {
     private Sides() {}
 
     /** All six, also those without a surface. */
-    static ImmutableList<SideSummary> of(House house, ImmutableList<SurfaceHeat> heats) {
+    static ImmutableList<SideSummary> of(House house, Shell shell, ImmutableList<SurfaceHeat> heats) {
+        ImmutableList<Hole> holes = Hole.of(shell);
         return Lists.immutable
                 .of(Side.values())
-                .collect(side ->
-                        summary(side, house, heats.select(heat -> heat.surface().side() == side)));
+                .collect(side -> summary(
+                        side,
+                        house,
+                        heats.select(heat -> heat.surface().side() == side),
+                        holes.select(hole -> hole.side() == side).sumOfDouble(Hole::area)));
     }
 
-    private static SideSummary summary(Side side, House house, ImmutableList<SurfaceHeat> heats) {
+    private static SideSummary summary(Side side, House house, ImmutableList<SurfaceHeat> heats, double missing) {
         DimensionSystem system = house.site().dimensions();
         double area = heats.sumOfDouble(heat -> heat.grossArea(system));
         ImmutableList<SurfaceHeat> exposed =
@@ -42,7 +48,8 @@ final class Sides {
                 side,
                 area,
                 openings.sumOfDouble(opening -> opening.width() * opening.height()),
-                opaque > 0 ? insulated / opaque : heats.notEmpty() ? 1 : 0,
+                missing,
+                opaque + missing > 0 ? insulated / (opaque + missing) : heats.notEmpty() ? 1 : 0,
                 exposedArea > 0 ? loss / exposedArea : 0);
     }
 

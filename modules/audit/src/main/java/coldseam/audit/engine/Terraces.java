@@ -22,6 +22,6 @@ final class Terraces {
     private static TerraceLine line(Site site, SurfaceHeat heat) {
         DeckTemperature deck = DeckTemperature.of(
                 heat.build().orElseThrow(), site.indoorTemperature(), site.outdoorTemperature(), site.indoorHumidity());
-        return new TerraceLine(heat.surface(), site, deck.temperature(), deck.dewPoint());
+        return new TerraceLine(heat.surface(), site, deck.deck(), deck.temperature(), deck.dewPoint());
     }
 }

@@ -9,20 +9,25 @@ import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.store.KeptFolder;
+import coldseam.junctions.vertex.VertexComputer;
+import coldseam.junctions.vertex.VertexComputing;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** The catalogue that comes with the tool, details of files beside the house file, and the conduction core. */
 public final class BuiltInWorkshop implements Workshop {
 
     private final BridgeComputer computer;
+    private final VertexComputing vertices;
 
     /** Keeping what it solves in memory only. */
     public BuiltInWorkshop() {
-        this(BridgeComputers.computer(Accuracy.standard()));
+        this(BridgeComputers.computer(Accuracy.standard()), VertexComputer.inMemory());
     }
 
-    private BuiltInWorkshop(BridgeComputer computer) {
+    private BuiltInWorkshop(BridgeComputer computer, VertexComputing vertices) {
         this.computer = computer;
+        this.vertices = vertices;
     }
 
     @Override
@@ -45,8 +50,14 @@ public final class BuiltInWorkshop implements Workshop {
     }
 
     @Override
+    public Optional<VertexComputing> vertices() {
+        return Optional.of(vertices);
+    }
+
+    @Override
     public Workshop keepingIn(KeptFolder folder) {
-        return new BuiltInWorkshop(BridgeComputers.computer(Accuracy.standard(), folder));
+        return new BuiltInWorkshop(
+                BridgeComputers.computer(Accuracy.standard(), folder), VertexComputer.keepingIn(folder));
     }
 
     private static Path folder(Path houseFile) {

@@ -5,9 +5,11 @@ import coldseam.audit.engine.Auditor;
 import coldseam.audit.engine.Progress;
 import coldseam.audit.engine.Sections;
 import coldseam.envelope.Alternatives;
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.House;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.file.house.LoadedHouse;
+import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
@@ -108,8 +110,23 @@ public final class HouseAudit {
                 && changed.assemblies() == house.assemblies()
                 && changed.openings() == house.openings()
                 && changed.seams() == house.seams();
-        return new HouseAudit(
-                other, digest, sameShape ? shell : other.shell(), catalogue.narrowed(changed, details), workshop);
+        Shell built = sameShape ? shell : other.shell();
+        ImmutableSet<BridgeKind> open = built.edges()
+                .select(edge -> changed.choices().noneSatisfy(choice -> edge.isMeantBy(choice.which())))
+                .<BridgeKind>collect(Edge::kind)
+                .newWithAll(changed.points()
+                        .flatCollect(points -> points.kind().stream().toList()))
+                .toImmutableSet();
+        return new HouseAudit(other, digest, built, catalogue.narrowed(changed, open, details), workshop);
+    }
+
+    /**
+     * The same, that knows another house's details as well.
+     *
+     * @param other whose details of one name are the same
+     */
+    public HouseAudit knowing(HouseAudit other) {
+        return new HouseAudit(loaded, digest, shell, catalogue.with(other.catalogue), workshop);
     }
 
     /** The sections that audits of some houses need. */
@@ -150,7 +167,17 @@ public final class HouseAudit {
             refuseCancelled(cancelled);
             progress.at(step, done, of);
         };
-        return new Auditor(catalogue, workshop.computer(), ToolVersion.read()).audit(house(), shell, digest, asked);
+        return new Auditor(catalogue, workshop.computer(), workshop.vertices(), ToolVersion.read())
+                .audit(house(), shell, digest, asked);
+    }
+
+    /**
+     * Audits the house with its vertices only named: its heat loss is then a sum over sections, which sets of changes to it
+     * can be compared by.
+     */
+    public Audit computeSections() {
+        return new Auditor(catalogue, workshop.computer(), ToolVersion.read())
+                .audit(house(), shell, digest, Progress.SILENT);
     }
 
     /** Ends work that was given up.

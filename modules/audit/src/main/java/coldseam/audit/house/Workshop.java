@@ -6,7 +6,9 @@ import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.store.KeptFolder;
+import coldseam.junctions.vertex.VertexComputing;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** Where details come from and what computes them. */
 public interface Workshop {
@@ -25,6 +27,11 @@ public interface Workshop {
 
     /** Computes details; asked from several threads at once. */
     BridgeComputer computer();
+
+    /** Computes vertices; asked from several threads at once. Empty where they are only named. */
+    default Optional<VertexComputing> vertices() {
+        return Optional.empty();
+    }
 
     /** The same, keeping what it solves in a folder for later runs. */
     default Workshop keepingIn(KeptFolder folder) {

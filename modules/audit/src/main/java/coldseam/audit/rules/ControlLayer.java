@@ -47,7 +47,7 @@ record ControlLayer(Layer layer, Zone zone, boolean aired, boolean able) {
                             outside,
                             !outside
                                     && (control == Control.HEAT
-                                            ? layer.canHoldHeat()
+                                            ? layer.insulates()
                                             : layer.material().canControl(control)));
                 });
     }

@@ -8,6 +8,7 @@ import coldseam.audit.Value;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
+import coldseam.envelope.Layer;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.plan.SectionPlan.Zone;
 import java.util.Optional;
@@ -61,7 +62,7 @@ public final class ControlLayerMisplacedRule extends SurfaceControlRule<ControlL
     /** Whether all its insulation can keep out water itself. */
     private static boolean keepsDry(Assembly assembly) {
         return assembly.layers()
-                .select(layer -> layer.material().insulates())
+                .select(Layer::insulates)
                 .allSatisfy(layer -> layer.material().canControl(Control.WATER));
     }
 

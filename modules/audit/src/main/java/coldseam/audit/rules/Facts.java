@@ -1,5 +1,8 @@
 package coldseam.audit.rules;
 
+import coldseam.assemblies.HeatFlow;
+import coldseam.assemblies.OuterSurface;
+import coldseam.assemblies.Transmittance;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.Breach.Evidence;
@@ -14,7 +17,6 @@ import coldseam.audit.TerraceLine;
 import coldseam.audit.Value;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Control;
-import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
@@ -31,7 +33,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  *
  * @param house as read
  * @param shell of it
- * @param transmittances W/(m²·K), by the surface's name
+ * @param transmittances W/(m²·K), by the surface's name; of the ground too, where it meets that
  * @param sheets every different bridge, junctions first
  * @param rows every edge, then every set of points
  * @param assemblies each one that is used
@@ -47,6 +49,19 @@ public record Facts(
         ImmutableList<AssemblyRow> assemblies,
         Mould mould,
         ImmutableList<TerraceLine> terraces) {
+
+    /**
+     * U of a surface's layers by ISO 6946 with the corrections that apply, without the ground, W/(m²·K).
+     *
+     * @param surface that has an assembly
+     */
+    static double assemblyTransmittance(Surface surface) {
+        return Transmittance.of(
+                        surface.assembly().orElseThrow(),
+                        HeatFlow.through(surface.normal()),
+                        OuterSurface.of(surface.exposure()))
+                .corrected();
+    }
 
     /** What rules look at in a house that was audited. */
     public static Facts of(Audit audit) {
@@ -133,12 +148,6 @@ public record Facts(
         return surface.assembly()
                 .map(assembly -> control == Control.HEAT ? assembly.holdsHeat() : assembly.controls(control))
                 .orElse(true);
-    }
-
-    /** psi of a row with external dimensions, or its chi; an own psi of the house goes before the computed one. */
-    Interval external(BridgeSheet<?> sheet, BridgeRow row) {
-        boolean external = house.site().dimensions() == DimensionSystem.EXTERNAL;
-        return external ? row.transmittance() : row.transmittance().plus(-sheet.toInternal());
     }
 
     /** W/K that a sheet's places lose more than with the best option; never less than none. */

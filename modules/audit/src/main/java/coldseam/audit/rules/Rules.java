@@ -18,6 +18,8 @@ public final class Rules {
             new MouldByMonthRule(),
             new NeckPinchedRule(),
             new OpenEdgeRule(),
+            new OpeningOverLimitRule(),
+            new SurfacePoorlyInsulatedRule(),
             new SurfaceWithoutAirLayerRule(),
             new SurfaceWithoutHeatLayerRule(),
             new SurfaceWithoutVapourLayerRule(),

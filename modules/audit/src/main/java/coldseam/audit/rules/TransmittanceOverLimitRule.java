@@ -1,12 +1,11 @@
 package coldseam.audit.rules;
 
 import coldseam.audit.Breach.Evidence;
-import coldseam.audit.BridgeRow;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.JunctionRow;
 import coldseam.audit.Value;
 import coldseam.conduction.Interval;
+import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Limits;
 import coldseam.files.quantity.Dimension;
 import org.eclipse.collections.api.factory.Lists;
@@ -15,22 +14,22 @@ import org.eclipse.collections.api.list.ImmutableList;
 /**
  * No bridge's psi or chi is above the limit for its kind.
  *
- * <p>The limit of psi is for external dimensions. Where the surfaces meet at more than 180° measured indoors, geometry alone
- * makes the external psi positive and the internal one negative; there the smaller of the two is held to the limit
- * (judgement). An own psi of the house goes before the computed one. A psi is over its limit where its upper bound is, a chi
+ * <p>The psi of the site's dimension system is held to the limit; the other is printed and not judged. Where geometry alone
+ * makes this psi the larger of the two (external at more than 180° measured indoors, internal at less), it has a limit of its
+ * own. An own psi of the house goes before the computed one. A psi is over its limit where its upper bound is, a chi
  * where its lower bound is (judgement: whatever goes through insulation is over some limit).
  */
 public final class TransmittanceOverLimitRule extends SheetRule {
-
-    private static final double STRAIGHT = 180;
 
     /**
      * Too much heat lost.
      *
      * @param transmittance psi or chi as it is held to the limit
      * @param limit of it
+     * @param system of dimensions that both are of
      */
-    public record Found(BridgeSheet<?> worst, Interval transmittance, double limit) implements Evidence {
+    public record Found(BridgeSheet<?> worst, Interval transmittance, double limit, DimensionSystem system)
+            implements Evidence {
         @Override
         public ImmutableList<Value> values() {
             String name = worst.dimension() == Dimension.POINT_TRANSMITTANCE ? "chi" : "psi";
@@ -64,21 +63,30 @@ public final class TransmittanceOverLimitRule extends SheetRule {
     @Override
     Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
         BridgeSheet<?> worst = worstFirst.getFirst();
-        return new Found(worst, held(facts, worst), limit(facts, worst));
+        return new Found(
+                worst,
+                held(facts, worst),
+                limit(facts, worst),
+                facts.house().site().dimensions());
     }
 
     private static double limit(Facts facts, BridgeSheet<?> sheet) {
         Limits limits = facts.house().limits();
         return sheet.junction()
-                .map(junction -> junction.setup().kind().form().framed() ? limits.openingPsi() : limits.psi())
+                .map(junction -> {
+                    double own = junction.setup().kind().form().framed() ? limits.openingPsi() : limits.psi();
+                    return largerByGeometry(facts, sheet) ? Math.max(own, limits.geometryPsi()) : own;
+                })
                 .orElse(limits.chi());
+    }
+
+    private static boolean largerByGeometry(Facts facts, BridgeSheet<?> sheet) {
+        boolean external = facts.house().site().dimensions() == DimensionSystem.EXTERNAL;
+        return external ? sheet.toInternal() < 0 : sheet.toInternal() > 0;
     }
 
     /** What is held to the limit: the largest of the sheet's places. */
     private static Interval held(Facts facts, BridgeSheet<?> sheet) {
-        BridgeRow worst = facts.rows(sheet).maxBy(row -> row.transmittance().upper());
-        Interval external = facts.external(sheet, worst);
-        boolean reentrant = worst instanceof JunctionRow row && row.edge().angle() > STRAIGHT;
-        return reentrant && sheet.toInternal() < 0 ? external.plus(sheet.toInternal()) : external;
+        return facts.rows(sheet).maxBy(row -> row.transmittance().upper()).transmittance();
     }
 }

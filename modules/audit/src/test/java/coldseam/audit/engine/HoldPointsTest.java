@@ -69,7 +69,7 @@ class HoldPointsTest {
     void everyKindBelongsToStopsThatAreThere() {
         assertEquals(
                 Lists.immutable.empty(),
-                BridgeKind.all()
+                BridgeKind.every()
                         .flatCollect(BridgeKind::holdPoints)
                         .reject(HoldPoints.names()::contains)
                         .distinct(),

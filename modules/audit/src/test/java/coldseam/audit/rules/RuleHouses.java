@@ -21,7 +21,8 @@ public final class RuleHouses {
     private static final String COLD_DECK =
             "    - {material: mineral wool board, thickness: 200 mm, role: insulation, controls: [air, vapour]}\n"
                     + "    - {material: reinforced concrete, thickness: 160 mm, role: structure}\n"
-                    + "    - {material: extruded polystyrene board, thickness: 20 mm, role: insulation, controls: [heat]}\n";
+                    + "    - {material: extruded polystyrene board, thickness: 20 mm, role: insulation, controls:"
+                    + " [heat]}\n";
 
     private RuleHouses() {}
 
@@ -64,6 +65,17 @@ public final class RuleHouses {
         houses.put("mould-by-month", () -> Sample.audit(withMonths(Sample.yaml()), Sample.goodBut(CORNER.fRsi(0.71))));
         houses.put("neck-pinched", () -> with(CORNER.share(0.4)));
         houses.put("open-edge", () -> changed("{all: wall}", "{all: wall, south: none}"));
+        houses.put(
+                "opening-over-limit",
+                () -> changed(
+                        "junctions:\n",
+                        "openings:\n"
+                                + "  single glass: {kind: window, surface: ground floor south wall, width: 1 m, height: 1"
+                                + " m, sill: 1 m, transmittance: 5 W/(m²·K)}\n"
+                                + "junctions:\n"));
+        houses.put(
+                "surface-poorly-insulated",
+                () -> changed("mineral wool board, thickness: 200 mm", "mineral wool board, thickness: 1 mm"));
         houses.put(
                 "surface-without-air-layer",
                 () -> changed("finish, controls: [air, vapour]", "finish, controls: [vapour]"));

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 import coldseam.audit.Audit;
 import coldseam.audit.Breach;
 import coldseam.audit.Finding;
+import coldseam.files.SameNames;
 import java.io.IOException;
 import java.lang.reflect.Modifier;
 import java.nio.file.Files;
@@ -33,16 +34,10 @@ class RulesTest {
 
     @Test
     void everyRuleClassIsRegisteredOnce() throws Exception {
-        List<String> registered =
-                Rules.all().collect(rule -> rule.getClass().getSimpleName()).toSortedList();
-        List<String> written = ruleClasses();
-        assertEquals(
-                written,
-                registered,
-                () -> "add to Rules, or delete: "
-                        + written.stream()
-                                .filter(name -> !registered.contains(name))
-                                .toList());
+        SameNames.check(
+                ruleClasses(),
+                Rules.all().collect(rule -> rule.getClass().getSimpleName()),
+                "add what is missing to Rules, or delete its class");
     }
 
     @TestFactory

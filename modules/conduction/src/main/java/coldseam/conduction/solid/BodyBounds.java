@@ -266,7 +266,7 @@ final class BodyBounds {
     private void surface(int cell, int s, double[][] rowUpper, double[][] rowLower) {
         int face = 6 * cell + s;
         int surface = grid.surface(cell, s);
-        int part = PaintedGrid.partOfSurface(surface);
+        int part = grid.painted.partOfSurface(surface);
         double resistance = grid.painted.resistance(surface);
         double area = temperature.area(face);
         double outward = s % 2 == 1 ? 1 : -1;

@@ -69,6 +69,7 @@ final class BodyCheck {
                             add(what + " is air of an environment that is not defined; there are "
                                     + String.join(", ", names.stream().sorted().toList()));
                         }
+                        air.own().ifPresent(own -> resistances(what, own));
                         return what;
                     },
                     none -> what);
@@ -90,6 +91,15 @@ final class BodyCheck {
                         "xyz".charAt(side.direction()),
                         number(side.of(solid.box())),
                         number(side.of(body.extent()))));
+            }
+        }
+    }
+
+    private void resistances(String what, Faces own) {
+        for (Side side : Side.values()) {
+            if (!(own.of(side) >= 0 && own.of(side) < Double.POSITIVE_INFINITY)) {
+                add(what + " has surface resistance " + own.of(side) + " m²·K/W; it must be a number, 0 or greater");
+                return;
             }
         }
     }

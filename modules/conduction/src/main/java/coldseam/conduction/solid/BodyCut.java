@@ -52,7 +52,8 @@ public final class BodyCut {
                 at[e] = i;
                 int piece = painted.piece[painted.cell(at[0], at[1], at[2])];
                 at[e] = i + 1;
-                boolean last = i + 1 == painted.n[e] || painted.piece[painted.cell(at[0], at[1], at[2])] != piece;
+                boolean last = i + 1 == painted.n[e]
+                        || !painted.alike(painted.piece[painted.cell(at[0], at[1], at[2])], piece);
                 if (last && piece >= 0) {
                     all.add(new Filled(
                             piece,
@@ -90,7 +91,7 @@ public final class BodyCut {
                     int beyond = painted.side[6 * cell + s];
                     boolean wanted = surfaces
                             ? beyond <= PaintedGrid.FIRST_SURFACE
-                            : beyond >= 0 && s % 2 == 1 && painted.piece[beyond] != painted.piece[cell];
+                            : beyond >= 0 && s % 2 == 1 && !painted.alike(painted.piece[beyond], painted.piece[cell]);
                     if (wanted) {
                         double x0 = painted.plane[e][at[e] + (s == 2 * e + 1 ? 1 : 0)];
                         double y0 = painted.plane[f][at[f] + (s == 2 * f + 1 ? 1 : 0)];

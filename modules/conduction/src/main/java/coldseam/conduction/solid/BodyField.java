@@ -2,6 +2,9 @@ package coldseam.conduction.solid;
 
 import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.SurfaceTemperature;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
 import java.util.Arrays;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -21,6 +24,41 @@ public final class BodyField {
         this.grid = grid;
         this.system = system;
         this.temperature = temperature;
+        for (int i = 0; i < temperature.length; i++) {
+            // As it is kept: half the room, and a millionth of a kelvin is nothing to an estimate.
+            temperature[i] = (float) temperature[i];
+        }
+    }
+
+    /** Writes the grid's planes and its temperatures. */
+    void write(DataOutputStream to) throws IOException {
+        for (double[] planes : grid.plane) {
+            to.writeInt(planes.length);
+            for (double plane : planes) {
+                to.writeDouble(plane);
+            }
+        }
+        for (double each : temperature) {
+            to.writeFloat((float) each);
+        }
+    }
+
+    /** The field of a body that was written. */
+    static BodyField read(DataInputStream from, Body body) throws IOException {
+        double[][] plane = new double[3][];
+        for (int d = 0; d < 3; d++) {
+            plane[d] = new double[from.readInt()];
+            for (int i = 0; i < plane[d].length; i++) {
+                plane[d][i] = from.readDouble();
+            }
+        }
+        Grid grid = new Grid(new PaintedGrid(body, Lists.mutable.empty()), plane);
+        TemperatureSystem3 system = new TemperatureSystem3(grid);
+        double[] temperature = new double[system.n];
+        for (int i = 0; i < temperature.length; i++) {
+            temperature[i] = from.readFloat();
+        }
+        return new BodyField(grid, system, temperature);
     }
 
     /** The temperature at a point, °C; NaN where nothing is solid. */
@@ -189,14 +227,14 @@ public final class BodyField {
 
     private boolean rim(int face, int towards) {
         int next = grid.side[6 * (face / 6) + towards];
-        return next < 0 || grid.side[6 * next + face % 6] >= 0 || piece(next) != piece(face / 6);
+        return next < 0 || grid.side[6 * next + face % 6] >= 0 || !grid.painted.alike(piece(next), piece(face / 6));
     }
 
     private String environment(int surface) {
         return grid.painted
                 .body
                 .environments()
-                .get(grid.painted.environmentOf(PaintedGrid.partOfSurface(surface)))
+                .get(grid.painted.environmentOf(grid.painted.partOfSurface(surface)))
                 .name();
     }
 
@@ -211,7 +249,7 @@ public final class BodyField {
             if (surface < 0) {
                 continue;
             }
-            int e = grid.painted.environmentOf(PaintedGrid.partOfSurface(surface));
+            int e = grid.painted.environmentOf(grid.painted.partOfSurface(surface));
             for (int f = 0; f < 9; f++) {
                 double value = temperature[system.onFace(face, f)];
                 if (value < lowest[e]) {
@@ -264,7 +302,7 @@ public final class BodyField {
         double resistance = 0;
         for (int face = 0; face < 6 * grid.cells; face++) {
             int surface = grid.surface(face / 6, face % 6);
-            if (surface >= 0 && PaintedGrid.partOfSurface(surface) == part) {
+            if (surface >= 0 && grid.painted.partOfSurface(surface) == part) {
                 area += system.area(face);
                 resistance = grid.painted.resistance(surface);
             }

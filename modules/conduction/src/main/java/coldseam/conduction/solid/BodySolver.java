@@ -35,11 +35,14 @@ public final class BodySolver {
     private static final int POLISH = 12;
 
     private static final int MANY_PLANES = 30;
+    /** m, to which slabs are cut beside a place whose temperature is asked for. */
+    private static final double THINNEST = 0.0005;
 
     private final Body body;
     private final Accuracy accuracy;
     private final MutableList<String> notes = Lists.mutable.empty();
     private final PaintedGrid painted;
+    private boolean aimedBefore;
 
     private BodySolver(Body body, Accuracy accuracy) {
         this.body = body;
@@ -99,6 +102,9 @@ public final class BodySolver {
             BodyField field = level.field(ambient());
             lowest = field.lowest(lowest);
             probes = field.probes(probes);
+            if (cuts.isEmpty() && step < MOST_LEVELS) {
+                cuts = aimed(level, lowest);
+            }
             if (cuts.isEmpty()) {
                 return solution(level, field, lowest, probes, met, start);
             }
@@ -146,6 +152,26 @@ public final class BodySolver {
         double wanted = Math.pow(1.1 * width / accuracy.relativeWidth(), 0.9);
         double growth = Math.max(LEAST_GROWTH, Math.min(MOST_GROWTH, wanted));
         Cuts cuts = SlabRefinement.choose(level.grid, level.bounds, growth, accuracy.maximumUnknowns() / 16);
+        return cuts.cells() > level.grid.cells ? Optional.of(cuts) : Optional.empty();
+    }
+
+    /**
+     * The cuts beside the coldest place of the surface that is aimed at; empty where nothing is aimed at, or the last cuts
+     * moved its temperature by less than was asked. Each round cuts to a quarter, and the temperature of a corner closes in
+     * by half or more, so that what is left is no more than what the last round changed.
+     */
+    private Optional<Cuts> aimed(BodyLevel level, ImmutableList<SurfaceTemperature<Place>> lowest) {
+        SurfaceTemperature<Place> coldest = accuracy.aim()
+                .map(aim -> lowest.detect(each -> each.environment().equals(aim.environment())))
+                .orElse(null);
+        boolean known = coldest == null
+                || aimedBefore
+                        && coldest.change() <= accuracy.aim().orElseThrow().kelvin();
+        aimedBefore = true;
+        if (known) {
+            return Optional.empty();
+        }
+        Cuts cuts = SlabRefinement.beside(level.grid, coldest.at(), THINNEST, accuracy.maximumUnknowns() / 16);
         return cuts.cells() > level.grid.cells ? Optional.of(cuts) : Optional.empty();
     }
 

@@ -71,7 +71,7 @@ public final class CutPlanes {
             boundaries.add(new Boundary(
                     grid.body
                             .environments()
-                            .get(grid.environmentOf(PaintedGrid.partOfSurface(surface)))
+                            .get(grid.environmentOf(grid.partOfSurface(surface)))
                             .name(),
                     Lists.immutable.of(from, to),
                     OptionalDouble.of(grid.resistance(surface))));
@@ -102,7 +102,7 @@ public final class CutPlanes {
             int high = PaintedGrid.FIRST_SURFACE - grid.side[6 * cell + 2 * d + 1];
             if (low >= 0 && open < 0 && from < 0) {
                 resistance += grid.resistance(low);
-                from = grid.environmentOf(PaintedGrid.partOfSurface(low));
+                from = grid.environmentOf(grid.partOfSurface(low));
                 open = from;
             } else if (low >= 0 || open < 0) {
                 return OptionalDouble.empty();
@@ -110,7 +110,7 @@ public final class CutPlanes {
             resistance += (grid.plane[d][at[d] + 1] - grid.plane[d][at[d]]) / grid.conductivity(cell);
             if (high >= 0) {
                 resistance += grid.resistance(high);
-                if (grid.environmentOf(PaintedGrid.partOfSurface(high)) == from) {
+                if (grid.environmentOf(grid.partOfSurface(high)) == from) {
                     return OptionalDouble.empty();
                 }
                 open = -1;

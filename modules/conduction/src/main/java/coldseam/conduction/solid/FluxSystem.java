@@ -139,7 +139,7 @@ final class FluxSystem implements FlexibleCg.Operator {
 
     private double at(int cell, int s, int part) {
         int surface = grid.surface(cell, s);
-        return surface >= 0 && PaintedGrid.partOfSurface(surface) == part ? 1 : 0;
+        return surface >= 0 && grid.painted.partOfSurface(surface) == part ? 1 : 0;
     }
 
     /** (Ê/h ⊗ Ê/h)⁻¹ on the four lines of a node. */

@@ -34,6 +34,13 @@ final class Grid {
         });
     }
 
+    /** The painted grid cut at planes, which its own are among. */
+    Grid(PaintedGrid painted, double[][] plane) {
+        this(painted, plane, new int[][] {
+            parents(painted, plane, 0), parents(painted, plane, 1), parents(painted, plane, 2)
+        });
+    }
+
     Grid(PaintedGrid painted, double[][] plane, int[][] parent) {
         this.painted = painted;
         this.plane = plane;
@@ -84,6 +91,18 @@ final class Grid {
                 }
             }
         }
+    }
+
+    private static int[] parents(PaintedGrid painted, double[][] plane, int d) {
+        int[] parents = new int[plane[d].length - 1];
+        int parent = 0;
+        for (int i = 0; i < parents.length; i++) {
+            while (plane[d][i] >= painted.plane[d][parent + 1]) {
+                parent++;
+            }
+            parents[i] = parent;
+        }
+        return parents;
     }
 
     private static int[] counting(int n) {

@@ -1,5 +1,6 @@
 package coldseam.conduction.solid;
 
+import java.util.Optional;
 import java.util.function.Function;
 
 /** A painted box; a later one covers an earlier one, solids and air alike. */
@@ -29,8 +30,14 @@ public sealed interface Painted {
      * Air of an environment.
      *
      * @param environment its name
+     * @param own resistances of the surfaces that face this box; the environment's where empty
      */
-    record Air(String environment, Box box) implements Painted {
+    record Air(String environment, Box box, Optional<Faces> own) implements Painted {
+
+        /** Air whose surfaces have the environment's resistances. */
+        public Air(String environment, Box box) {
+            this(environment, box, Optional.empty());
+        }
 
         @Override
         public <T> T match(Function<Solid, T> solid, Function<Air, T> air, Function<Adiabatic, T> adiabatic) {

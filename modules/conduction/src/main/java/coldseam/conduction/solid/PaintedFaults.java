@@ -208,7 +208,7 @@ final class PaintedFaults {
                 if (surface < 0 || grid.resistance(surface) > 0) {
                     continue;
                 }
-                int faced = grid.environmentOf(PaintedGrid.partOfSurface(surface));
+                int faced = grid.environmentOf(grid.partOfSurface(surface));
                 for (int corner = 0; corner < 4; corner++) {
                     int[] at = {cell % grid.n[0], cell / grid.n[0] % grid.n[1], cell / (grid.n[0] * grid.n[1])};
                     at[s / 2] += s % 2;
@@ -245,7 +245,7 @@ final class PaintedFaults {
             for (int s = 0; s < 6 && grid.piece[cell] >= 0; s++) {
                 int surface = PaintedGrid.FIRST_SURFACE - grid.side[6 * cell + s];
                 if (surface >= 0) {
-                    int part = PaintedGrid.partOfSurface(surface);
+                    int part = grid.partOfSurface(surface);
                     differ.set(
                             part, differ.get(part) || used.get(part) && resistance[part] != grid.resistance(surface));
                     resistance[part] = grid.resistance(surface);

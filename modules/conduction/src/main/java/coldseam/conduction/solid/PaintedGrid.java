@@ -2,6 +2,7 @@ package coldseam.conduction.solid;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.list.primitive.MutableDoubleList;
 import org.eclipse.collections.impl.factory.primitive.DoubleLists;
@@ -34,7 +35,11 @@ final class PaintedGrid {
     /** How many environments and patches there are. */
     final int parts;
 
+    /** m²·K/W of each way a surface may have: three of its environment's, then each that some air has of its own. */
     private final double[] resistance;
+    /** Resistances that some air has of its own, distinct. */
+    private final double[] own;
+
     private final MutableList<String> notes;
     /** All planes, also those outside the extent. */
     private final double[][] all = new double[3][];
@@ -52,6 +57,7 @@ final class PaintedGrid {
             planes(d);
         }
         parts = body.environments().size() + body.patches().size();
+        own = own();
         resistance = resistances();
         code = new int[allSlabs[0] * allSlabs[1] * allSlabs[2]];
         Arrays.fill(code, NOTHING);
@@ -117,17 +123,37 @@ final class PaintedGrid {
         return after > 0 && at - all[d][after - 1] < all[d][after] - at ? after - 1 : after;
     }
 
+    private double[] own() {
+        MutableDoubleList all = DoubleLists.mutable.empty();
+        for (Painted each : body.painted()) {
+            ownOf(each).ifPresent(faces -> {
+                for (Side side : Side.values()) {
+                    if (!all.contains(faces.of(side))) {
+                        all.add(faces.of(side));
+                    }
+                }
+            });
+        }
+        return all.toArray();
+    }
+
+    private static Optional<Faces> ownOf(Painted painted) {
+        return painted instanceof Painted.Air air ? air.own() : Optional.empty();
+    }
+
     private double[] resistances() {
         double coldest =
                 body.environments().collectDouble(BodyEnvironment::temperature).minIfEmpty(0);
-        double[] all = new double[3 * parts];
+        int ways = 3 + own.length;
+        double[] all = new double[ways * parts];
         for (int p = 0; p < parts; p++) {
             BodyEnvironment faced = body.environments().get(environmentOf(p));
             boolean receives = faced.temperature() == coldest;
             for (int way = 0; way < 3; way++) {
                 Side outward = way == 0 ? Side.X0 : way == 1 ? Side.Z0 : Side.Z1;
-                all[3 * p + way] = faced.resistance(outward, receives);
+                all[ways * p + way] = faced.resistance(outward, receives);
             }
+            System.arraycopy(own, 0, all, ways * p + 3, own.length);
         }
         return all;
     }
@@ -183,7 +209,34 @@ final class PaintedGrid {
         if (beyond >= 0 && solid(beyond)) {
             return there;
         }
-        return part < 0 ? ADIABATIC : FIRST_SURFACE - (3 * part + (d < 2 ? 0 : s - 3));
+        return part < 0 ? ADIABATIC : FIRST_SURFACE - ((3 + own.length) * part + way(beyond, s));
+    }
+
+    /** Which of a part's resistances a cell's side has towards the air beyond. */
+    private int way(int beyond, int s) {
+        Optional<Faces> faces = beyond >= body.painted().size()
+                ? Optional.empty()
+                : ownOf(body.painted().get(beyond));
+        if (faces.isEmpty()) {
+            return s < 4 ? 0 : s - 3;
+        }
+        double wanted = faces.get().of(Side.values()[s]);
+        int i = 0;
+        while (own[i] != wanted) {
+            i++;
+        }
+        return 3 + i;
+    }
+
+    /** Whether two pieces are of one material, so that no seam shows between them. */
+    boolean alike(int one, int other) {
+        return one == other
+                || one >= 0
+                        && other >= 0
+                        && body.painted().get(one) instanceof Painted.Solid a
+                        && body.painted().get(other) instanceof Painted.Solid b
+                        && a.material().equals(b.material())
+                        && a.conductivity() == b.conductivity();
     }
 
     /** Whether a side that is adiabatic faces neither a cut plane nor an adiabatic box. */
@@ -257,7 +310,8 @@ final class PaintedGrid {
         return resistance[surface];
     }
 
-    static int partOfSurface(int surface) {
-        return surface / 3;
+    /** The part a surface belongs to. */
+    int partOfSurface(int surface) {
+        return surface / (3 + own.length);
     }
 }

@@ -65,6 +65,38 @@ final class SlabRefinement {
         return cuts;
     }
 
+    /**
+     * Cuts the slabs beside a place, nearer to it than to their other faces, so that the temperature there becomes known.
+     *
+     * @param thinnest m, to which a slab may be cut
+     * @param mostCells how many cells there may be
+     * @return cuts of no slab where none may be cut
+     */
+    static Cuts beside(Grid grid, Place place, double thinnest, int mostCells) {
+        double[][] at = {new double[grid.n[0]], new double[grid.n[1]], new double[grid.n[2]]};
+        Cuts cuts = new Cuts(grid, at);
+        for (int d = 0; d < 3; d++) {
+            for (int i = 0; i < grid.n[d]; i++) {
+                double share = beside(grid.plane[d][i], grid.plane[d][i + 1], place.along(d), thinnest);
+                if (share > 0) {
+                    at[d][i] = share;
+                    Cuts more = new Cuts(grid, at);
+                    if (more.cells() > mostCells) {
+                        return cuts;
+                    }
+                    cuts = more;
+                }
+            }
+        }
+        return cuts;
+    }
+
+    private static double beside(double low, double high, double at, double thinnest) {
+        boolean touches = at > low - Body.SNAP && at < high + Body.SNAP;
+        double share = at - low < high - at ? AT[1] : 1 - AT[1];
+        return touches && AT[1] * (high - low) >= thinnest ? share : 0;
+    }
+
     /** Where a slab is cut, as a share of it; 0 where it is too thin. */
     private static double place(Grid grid, BodyBounds bounds, int d, int i) {
         double thickness = grid.plane[d][i + 1] - grid.plane[d][i];

@@ -73,7 +73,7 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
                 found[count++] = i;
             } else if (surface >= 0) {
                 for (int f = 0; f < 9; f++) {
-                    held[onFace(i, f)] = PaintedGrid.partOfSurface(surface);
+                    held[onFace(i, f)] = grid.painted.partOfSurface(surface);
                 }
             }
         }
@@ -120,7 +120,7 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
         }
         for (int face : surfaces) {
             int surface = grid.surface(face / 6, face % 6);
-            if (PaintedGrid.partOfSurface(surface) != part) {
+            if (grid.painted.partOfSurface(surface) != part) {
                 continue;
             }
             double whole = area(face) / grid.painted.resistance(surface);

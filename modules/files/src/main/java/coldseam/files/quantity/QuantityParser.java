@@ -41,7 +41,7 @@ public final class QuantityParser {
      *
      * @param written with its unit
      * @param dimension asked for
-     * @throws QuantityException where it is no number, lacks its unit or is of another dimension
+     * @throws UnreadableException where it is no number, lacks its unit or is of another dimension
      */
     public static double parse(String written, Dimension dimension) {
         refuseLong(written, dimension.noun(), dimension.allowed());
@@ -92,7 +92,7 @@ public final class QuantityParser {
         if (match.matches() && Double.isFinite(Double.parseDouble(match.group(1)))) {
             return new PriceOf(Double.parseDouble(match.group(1)), match.group(2));
         }
-        throw new QuantityException(noun + " is needed", written, allowed, "write it so");
+        throw new UnreadableException(noun + " is needed", written, allowed, "write it so");
     }
 
     private static <T> T price(
@@ -108,13 +108,13 @@ public final class QuantityParser {
                 return form.apply(each, match.group(2));
             }
         }
-        throw new QuantityException(noun + " is needed", written, allowed, "write it so");
+        throw new UnreadableException(noun + " is needed", written, allowed, "write it so");
     }
 
     /** Patterns and units are read in time that grows faster than the text, so the text is bounded. */
     private static void refuseLong(String written, String noun, String allowed) {
         if (written.length() > LONGEST) {
-            throw new QuantityException(
+            throw new UnreadableException(
                     noun + " is needed",
                     "a text of " + written.length() + " characters",
                     allowed,
@@ -297,7 +297,7 @@ public final class QuantityParser {
         return text.strip();
     }
 
-    private static QuantityException refused(Dimension dimension, String got, String next) {
-        return new QuantityException(dimension.noun() + " is needed", got, dimension.allowed(), next);
+    private static UnreadableException refused(Dimension dimension, String got, String next) {
+        return new UnreadableException(dimension.noun() + " is needed", got, dimension.allowed(), next);
     }
 }

@@ -83,6 +83,35 @@ public enum UnitSystem {
         return withUnit(intervalNumber(lower, upper, dimension), dimension);
     }
 
+    /**
+     * A proven interval as people read it: one number to the digits that inputs allow, where the interval is narrower than its
+     * last digit; otherwise both bounds to these digits, rounded outwards. The interval itself stands in registers and data.
+     *
+     * @param lower in the dimension's inside unit
+     * @param upper not below it
+     */
+    public String readable(double lower, double upper, Dimension dimension) {
+        double low = value(lower, dimension);
+        double high = value(upper, dimension);
+        int decimals = readableDecimals(Math.max(Math.abs(low), Math.abs(high)), dimension);
+        return high - low < Math.pow(10, -decimals)
+                ? withUnit(rounded((low + high) / 2, decimals, RoundingMode.HALF_EVEN), dimension)
+                : withUnit(
+                        rounded(low, decimals, RoundingMode.FLOOR) + "…"
+                                + rounded(high, decimals, RoundingMode.CEILING),
+                        dimension);
+    }
+
+    private static int readableDecimals(double size, Dimension dimension) {
+        return switch (dimension) {
+            case LINEAR_TRANSMITTANCE, POINT_TRANSMITTANCE -> 3;
+            // Of a whole house a tenth; of one seam what would else be nothing.
+            case HEAT_LOSS_COEFFICIENT -> size >= 1 ? 1 : 2;
+            case POWER -> 0;
+            default -> dimension.display(SI).decimals();
+        };
+    }
+
     /** The interval without its unit. */
     public String intervalNumber(double lower, double upper, Dimension dimension) {
         if (!(lower <= upper)) {

@@ -188,7 +188,7 @@ class QuantityParserTest {
                 "5 m          | SHARE         | a share is needed; got 5 m; allowed: a number, such as 15 % or 0.15; this is a length",
             })
     void refuses(String written, Dimension dimension, String message) {
-        var refused = assertThrows(QuantityException.class, () -> QuantityParser.parse(written, dimension));
+        var refused = assertThrows(UnreadableException.class, () -> QuantityParser.parse(written, dimension));
         assertEquals(message, refused.getMessage());
     }
 
@@ -208,7 +208,7 @@ class QuantityParserTest {
                 1.4 / 29.30710701722222,
                 QuantityParser.parsePrice("1.40 USD/therm").perKilowattHour(),
                 1e-15);
-        var refused = assertThrows(QuantityException.class, () -> QuantityParser.parsePrice("0.12 EUR"));
+        var refused = assertThrows(UnreadableException.class, () -> QuantityParser.parsePrice("0.12 EUR"));
         assertEquals(
                 "a price of heat is needed; got 0.12 EUR; allowed: an amount, a currency and an energy, such as 0.12 EUR/kWh"
                         + " or 1.40 USD/therm; write it so",
@@ -220,7 +220,7 @@ class QuantityParserTest {
         assertEquals(new QuantityParser.PriceOfLength(35, "EUR"), QuantityParser.parsePriceOfLength("35 EUR/m"));
         // 1 ft = 0.3048 m, exact by definition.
         assertEquals(11 / 0.3048, QuantityParser.parsePriceOfLength("11 USD/ft").perMetre(), 1e-12);
-        var refused = assertThrows(QuantityException.class, () -> QuantityParser.parsePriceOfLength("35 EUR/kWh"));
+        var refused = assertThrows(UnreadableException.class, () -> QuantityParser.parsePriceOfLength("35 EUR/kWh"));
         assertEquals(
                 "a price of length is needed; got 35 EUR/kWh; allowed: an amount, a currency and a length, such as 35 EUR/m"
                         + " or 11 USD/ft; write it so",
@@ -251,7 +251,7 @@ class QuantityParserTest {
     void refusesInWords(@ForAll String written, @ForAll Dimension dimension) {
         try {
             QuantityParser.parse(written, dimension);
-        } catch (QuantityException refused) {
+        } catch (UnreadableException refused) {
             assertEquals(dimension.allowed(), refused.allowed());
         }
     }
@@ -268,8 +268,8 @@ class QuantityParserTest {
 
     @Test
     void priceIsAFiniteNumber() {
-        assertThrows(QuantityException.class, () -> QuantityParser.parsePrice("1e999 EUR/kWh"));
-        assertThrows(QuantityException.class, () -> QuantityParser.parsePriceOfLength("1e999 EUR/m"));
+        assertThrows(UnreadableException.class, () -> QuantityParser.parsePrice("1e999 EUR/kWh"));
+        assertThrows(UnreadableException.class, () -> QuantityParser.parsePriceOfLength("1e999 EUR/m"));
         assertEquals(35, QuantityParser.parsePriceOfLength("35 EUR/m").perMetre());
     }
 
@@ -278,9 +278,9 @@ class QuantityParserTest {
     void longTextIsRefusedUnread() {
         String hundred = "1" + " ".repeat(97) + "mm";
         assertReads(1e-3, hundred, Dimension.LENGTH);
-        QuantityException refused =
-                assertThrows(QuantityException.class, () -> QuantityParser.parse(" " + hundred, Dimension.LENGTH));
+        UnreadableException refused =
+                assertThrows(UnreadableException.class, () -> QuantityParser.parse(" " + hundred, Dimension.LENGTH));
         assertEquals("a text of 101 characters", refused.got());
-        assertThrows(QuantityException.class, () -> QuantityParser.parsePrice("1".repeat(101)));
+        assertThrows(UnreadableException.class, () -> QuantityParser.parsePrice("1".repeat(101)));
     }
 }

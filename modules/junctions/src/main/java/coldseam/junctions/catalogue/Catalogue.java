@@ -52,29 +52,25 @@ public record Catalogue(ImmutableList<Detail> details) {
     }
 
     /**
-     * The same without the details of kinds that a house chooses one for wherever they are, except those that it or somebody
-     * names: fewer to compare with, and nothing that it could need.
+     * The same without the details that nothing could need: those of kinds that a house chooses one for wherever they are,
+     * except those that it or somebody names.
+     *
+     * @param open kinds of which some bridge has no detail chosen
      */
-    public Catalogue narrowed(House house, ImmutableSet<String> named) {
-        ImmutableSet<BridgeKind> chosen = house.choices()
-                .select(choice -> choice.which().surfaces().isEmpty())
-                .flatCollect(choice -> choice.which().kinds())
-                .<BridgeKind>collect(kind -> kind)
-                .toImmutableSet();
-        ImmutableSet<BridgeKind> open = house.points()
-                .flatCollect(points -> points.kind().stream().toList())
-                .<BridgeKind>collect(kind -> kind)
-                .toImmutableSet();
+    public Catalogue narrowed(House house, ImmutableSet<BridgeKind> open, ImmutableSet<String> named) {
         ImmutableSet<String> used = house.choices()
                 .collect(JunctionChoice::detail)
                 .newWithAll(house.points()
                         .flatCollect(points -> points.detail().stream().toList()))
                 .toImmutableSet()
                 .newWithAll(named);
-        return new Catalogue(details.select(detail -> used.contains(detail.id())
-                || (detail.kind() instanceof PointKind
-                        ? open.contains(detail.kind())
-                        : !chosen.contains(detail.kind()))));
+        return new Catalogue(details.select(detail -> used.contains(detail.id()) || open.contains(detail.kind())));
+    }
+
+    /** These and those of another that are not among them. */
+    public Catalogue with(Catalogue other) {
+        return new Catalogue(details.newWithAll(
+                other.details().reject(detail -> find(detail.id()).isPresent())));
     }
 
     /** What is taken where a house chooses nothing: the worst option, since a seam nobody chose is a seam nobody handled. */

@@ -147,7 +147,7 @@ public final class CatalogueFile {
 
     private static Catalogue sorted(MutableList<Detail> details) {
         return new Catalogue(details.toSortedList(Comparator.<Detail>comparingInt(
-                                detail -> BridgeKind.all().indexOf(detail.kind()))
+                                detail -> BridgeKind.every().indexOf(detail.kind()))
                         .thenComparing(Detail::rank)
                         .thenComparing(Detail::id))
                 .toImmutable());

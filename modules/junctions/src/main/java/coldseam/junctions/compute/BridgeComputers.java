@@ -4,12 +4,14 @@ import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
 import coldseam.conduction.Section;
+import coldseam.conduction.SectionException;
 import coldseam.conduction.Solution;
 import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.Material;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.PenLine;
@@ -110,9 +112,15 @@ public final class BridgeComputers {
         Composition composition = detail.drawing() instanceof HandDrawing byHand
                 ? byHand.composition()
                 : Composer.compose(detail, setup, library);
-        Solution heatFlow = solving.solve(composition.heatFlow(), accuracy);
-        Solution surface = surfaceTemperature(composition, accuracy, solving);
-        return result(detail, setup, composition, heatFlow, surface);
+        try {
+            Solution heatFlow = solving.solve(composition.heatFlow(), accuracy);
+            Solution surface = surfaceTemperature(composition, accuracy, solving);
+            return result(detail, setup, composition, heatFlow, surface);
+        } catch (SectionException unsolvable) {
+            // Layers in an order that the detail does not reckon with can leave a piece without a way to any air.
+            throw new DetailDoesNotFit(
+                    Lists.immutable.of(detail.who() + " cannot be drawn of these layers: " + unsolvable.getMessage()));
+        }
     }
 
     /**

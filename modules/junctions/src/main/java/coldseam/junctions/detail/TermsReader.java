@@ -5,11 +5,11 @@ import coldseam.files.Faults;
 import coldseam.files.Located;
 import coldseam.files.Named;
 import coldseam.files.Position;
+import coldseam.files.quantity.UnreadableException;
 import coldseam.junctions.language.Condition;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
-import coldseam.junctions.language.ExpressionException;
 import coldseam.junctions.language.ExpressionParser;
 import coldseam.junctions.language.Measured;
 import java.util.Optional;
@@ -148,7 +148,7 @@ abstract class TermsReader {
     Optional<Expression> expression(String text, Position place, ImmutableMap<String, Measured> known) {
         try {
             return Optional.of(ExpressionParser.parse(text, known));
-        } catch (ExpressionException bad) {
+        } catch (UnreadableException bad) {
             faults.add(place, bad.asked(), bad.got(), bad.allowed(), bad.next());
             return Optional.empty();
         }

@@ -1,8 +1,8 @@
 package coldseam.junctions.language;
 
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.QuantityException;
 import coldseam.files.quantity.QuantityParser;
+import coldseam.files.quantity.UnreadableException;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -42,11 +42,11 @@ public final class ExpressionParser {
      * Reads one expression.
      *
      * @param names every name that may stand in it
-     * @throws ExpressionException where it cannot be read
+     * @throws UnreadableException where it cannot be read
      */
     public static Expression parse(String text, ImmutableMap<String, Measured> names) {
         if (text.length() > LONGEST) {
-            throw new ExpressionException(
+            throw new UnreadableException(
                     "an expression is too long",
                     text.length() + " characters",
                     "up to " + LONGEST + " characters",
@@ -176,7 +176,7 @@ public final class ExpressionParser {
         }
         int from = at;
         String word = matched(WORD);
-        throw new ExpressionException(
+        throw new UnreadableException(
                 "a line or a length is needed",
                 '"' + (word == null ? text : word) + '"',
                 likely(text.substring(from)).makeString(", ") + ", or a length such as 50 mm or 2 in",
@@ -186,8 +186,8 @@ public final class ExpressionParser {
     private static double length(String written) {
         try {
             return QuantityParser.parse(written, Dimension.LENGTH);
-        } catch (QuantityException bad) {
-            throw new ExpressionException(bad.asked(), bad.got(), bad.allowed(), bad.next());
+        } catch (UnreadableException bad) {
+            throw new UnreadableException(bad.asked(), bad.got(), bad.allowed(), bad.next());
         }
     }
 
@@ -243,13 +243,13 @@ public final class ExpressionParser {
         }
     }
 
-    private ExpressionException refused(String what, String allowed) {
-        return new ExpressionException(
+    private UnreadableException refused(String what, String allowed) {
+        return new UnreadableException(
                 what + " is needed at character " + (at + 1), '"' + text + '"', allowed, "correct the expression");
     }
 
-    private ExpressionException mixed(Measured a, char operator, Measured b) {
-        return new ExpressionException(
+    private UnreadableException mixed(Measured a, char operator, Measured b) {
+        return new UnreadableException(
                 "a line, a length or a number is needed",
                 '"' + text + "\", in which " + a.noun() + " and " + b.noun() + " stand around \"" + operator + '"',
                 "line ± length, line - line of the same band, number * length, length / number",

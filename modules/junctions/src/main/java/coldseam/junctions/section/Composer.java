@@ -55,7 +55,7 @@ public final class Composer {
     private final EnumMap<Chart.Cut, Double> cuts;
     private final Surroundings surroundings;
 
-    private Composer(Detail detail, Scene scene, Painter.Picture picture) {
+    Composer(Detail detail, Scene scene, Painter.Picture picture) {
         this.detail = detail;
         this.scene = scene;
         this.chart = scene.chart();
@@ -164,7 +164,18 @@ public final class Composer {
         }
     }
 
-    private ImmutableList<Point> outline(ImmutableList<Chart.Place> places, double more) {
+    /** What is painted, in painting order. */
+    ImmutableList<Painted> pieces() {
+        return pieces;
+    }
+
+    /** Distances of the cuts from where the inner faces meet, m. */
+    EnumMap<Chart.Cut, Double> cutDistances() {
+        return cuts;
+    }
+
+    /** A piece's outline in the plane, with the cuts moved outwards by {@code more}. */
+    ImmutableList<Point> outline(ImmutableList<Chart.Place> places, double more) {
         return chart.outline(cut(places, more));
     }
 

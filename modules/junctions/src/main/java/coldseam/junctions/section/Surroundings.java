@@ -21,10 +21,10 @@ public record Surroundings(Space first, Space second) {
     public static final String INDOOR_AT_OPENING = "indoor, at the opening";
 
     /** m²·K/W, of surfaces that lie in no band's plane indoors, and of those in unheated spaces. */
-    static final double STILL_AIR = 0.13;
+    public static final double STILL_AIR = 0.13;
 
     /** m²·K/W, of surfaces outdoors (ISO 6946:2017 table 7, from memory). */
-    static final double OPEN_AIR = 0.04;
+    public static final double OPEN_AIR = 0.04;
 
     /**
      * One environment outside the rooms.

@@ -12,9 +12,6 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.Arrays;
-import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -26,9 +23,6 @@ import java.util.stream.Stream;
  * <p>An entry carries its own hash; one that is torn or altered is solved again and replaced.
  */
 public final class SolutionStore implements SectionSolving {
-
-    private static final int HASH_BYTES = 32;
-    private static final HexFormat HEX = HexFormat.of();
 
     private final KeptFolder folder;
     private final SectionSolving solver;
@@ -47,54 +41,26 @@ public final class SolutionStore implements SectionSolving {
     @Override
     public Solution solve(Section section, Accuracy accuracy) {
         String name = name(section, accuracy);
-        Optional<Solution> kept = folder.get(name).flatMap(bytes -> read(bytes, section, accuracy));
+        Optional<Solution> kept =
+                folder.get(name).flatMap(Seal::opened).map(content -> SolutionBytes.read(content, section, accuracy));
         if (kept.isPresent()) {
             folder.answered();
             return kept.get();
         }
         Solution solved = solver.solve(section, accuracy);
-        folder.put(name, bytes(solved));
+        folder.put(name, Seal.sealed(SolutionBytes.write(solved)));
         return solved;
     }
 
     /** The hash of a question. */
     String name(Section section, Accuracy accuracy) {
-        MessageDigest digest = sha256();
-        digest.update(core);
-        digest.update(SolutionBytes.question(section, accuracy));
-        return HEX.formatHex(digest.digest());
-    }
-
-    private static Optional<Solution> read(byte[] all, Section section, Accuracy accuracy) {
-        if (all.length <= HASH_BYTES) {
-            return Optional.empty();
-        }
-        byte[] content = Arrays.copyOfRange(all, HASH_BYTES, all.length);
-        return Arrays.equals(sha256().digest(content), 0, HASH_BYTES, all, 0, HASH_BYTES)
-                ? Optional.of(SolutionBytes.read(content, section, accuracy))
-                : Optional.empty();
-    }
-
-    private static byte[] bytes(Solution solution) {
-        byte[] content = SolutionBytes.write(solution);
-        byte[] hash = sha256().digest(content);
-        byte[] all = Arrays.copyOf(hash, HASH_BYTES + content.length);
-        System.arraycopy(content, 0, all, HASH_BYTES, content.length);
-        return all;
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException("every Java has SHA-256", impossible);
-        }
+        return Seal.name(core, SolutionBytes.question(section, accuracy));
     }
 
     /** The hash of the solver's classes, in all its packages: whatever changes in them, older answers are no longer found. */
     static final class Core {
 
-        private static final byte[] HASH = hash();
+        static final byte[] HASH = hash();
 
         private static byte[] hash() {
             try {
@@ -111,7 +77,7 @@ public final class SolutionStore implements SectionSolving {
         }
 
         static byte[] hash(Path classes) throws IOException {
-            MessageDigest digest = sha256();
+            MessageDigest digest = Seal.sha256();
             try (Stream<Path> files = Files.walk(classes)) {
                 for (Path file : files.filter(each -> each.toString().endsWith(".class"))
                         .sorted()

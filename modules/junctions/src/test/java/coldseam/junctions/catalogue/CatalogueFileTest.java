@@ -230,4 +230,29 @@ class CatalogueFileTest {
         assertTrue(told.contains("two.yaml:14:3: a drawing statement is needed"), told);
         assertTrue(told.contains("two.yaml:1:1: the drawing needs its frame"), told);
     }
+
+    /** A file of the other sort is no detail of this one. */
+    @Test
+    void aPointIsNoJunctionAndAJunctionNoPoint(@TempDir Path folder) throws IOException {
+        Path resources = Path.of(System.getProperty("coldseam.root")).resolve("modules/junctions/src/main/resources");
+        Files.copy(resources.resolve("points/bracket-steel.yaml"), folder.resolve("bracket.yaml"));
+        Files.copy(resources.resolve("details/jamb-mid-depth.yaml"), folder.resolve("jamb.yaml"));
+        String told = assertThrows(
+                        FileFaultException.class,
+                        () -> CatalogueFile.withOwn(
+                                CatalogueFile.builtIn(),
+                                folder,
+                                Lists.immutable.of("bracket.yaml"),
+                                Lists.immutable.of("jamb.yaml")))
+                .getMessage();
+        assertTrue(
+                told.contains(
+                        "bracket.yaml:1:1: a junction choice needs the detail of a junction; got one for: bracket;"
+                                + " name it under points, or choose another file"),
+                told);
+        assertTrue(
+                told.contains("jamb.yaml:1:1: points need the detail of a point; got one for: jamb;"
+                        + " name it under junctions, or choose another file"),
+                told);
+    }
 }

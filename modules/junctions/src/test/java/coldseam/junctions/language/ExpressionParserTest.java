@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.files.quantity.UnreadableException;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.impl.factory.Maps;
 import org.junit.jupiter.api.Test;
@@ -70,15 +71,15 @@ class ExpressionParserTest {
                 "",
             })
     void refuses(String text) {
-        ExpressionException refused =
-                assertThrows(ExpressionException.class, () -> ExpressionParser.parse(text, NAMES));
+        UnreadableException refused =
+                assertThrows(UnreadableException.class, () -> ExpressionParser.parse(text, NAMES));
         assertTrue(refused.got().contains(text.strip().substring(0, Math.min(4, text.length()))), refused.getMessage());
     }
 
     @Test
     void saysWhatStandsAroundTheSign() {
-        ExpressionException refused = assertThrows(
-                ExpressionException.class, () -> ExpressionParser.parse("wall.outside - floor.inside", NAMES));
+        UnreadableException refused = assertThrows(
+                UnreadableException.class, () -> ExpressionParser.parse("wall.outside - floor.inside", NAMES));
         assertEquals(
                 "a line, a length or a number is needed; got \"wall.outside - floor.inside\", in which a line of the first"
                         + " band and a line of the second band stand around \"-\"; allowed: line ± length, line - line of the"

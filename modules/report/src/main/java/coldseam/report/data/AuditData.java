@@ -8,11 +8,11 @@ import org.eclipse.collections.api.list.ImmutableList;
 record AuditData(
         @Says("always \"coldseam audit\"") String format,
 
-        @Says(
-                "raised when a key changes its meaning or goes; new keys may come without. 3: a junction and a point break the"
-                        + " same rules, under one id (detail-not-chosen, transmittance-over-limit, and layer-broken, layer-not-shown,"
-                        + " detail-out-of-range and temperature-factor-under-limit for both); junctionSheet of an edge and of a finding is"
-                        + " sheet, which may be a point's; source is a word, with sourceSays beside it; every sentence is in SI units")
+        @Says("raised when a key changes its meaning or goes; new keys may come without. 3: a junction and a point"
+                + " break the same rules, under one id (detail-not-chosen, transmittance-over-limit, and"
+                + " layer-broken, layer-not-shown, detail-out-of-range and temperature-factor-under-limit for"
+                + " both); junctionSheet of an edge and of a finding is sheet, which may be a point's; source is a"
+                + " word, with sourceSays beside it; every sentence is in SI units")
         int formatVersion,
 
         @Says("of the tool") String version,
@@ -40,6 +40,12 @@ record AuditData(
         @Says("one for each set of points of the house file")
         ImmutableList<PointData> points,
 
+        @Says("one for each different corner that is computed")
+        ImmutableList<VertexSheetData> vertexSheets,
+
+        @Says("one for each corner where three or more edges meet")
+        ImmutableList<VertexData> vertices,
+
         HeatLossData heatLoss,
         @Says("by weight, the heaviest first") ImmutableList<FindingData> findings,
         MouldData mould,
@@ -66,7 +72,16 @@ record AuditData(
             double temperatureFactor,
             @Says("largest of one point") double chi_W_per_K) {}
 
-    record Verdict(boolean unbroken, int gaps, int weakSpots, String sentence) {}
+    record Verdict(
+            boolean unbroken,
+            int gaps,
+            int weakSpots,
+            String sentence,
+
+            @Says("what rests on the house file's word alone")
+            Optional<String> assumed,
+
+            @Says("what it was held to") String measuredBy) {}
 
     record Shell(
             boolean closed,
@@ -80,7 +95,13 @@ record AuditData(
             String side,
             double area_m2,
             double openings_m2,
-            @Says("of the opaque area, 0 to 1") double insulatedShare,
+
+            @Says("of holes, where nothing closes the envelope")
+            double missing_m2,
+
+            @Says("of the opaque area, what is missing counted in, 0 to 1")
+            double insulatedShare,
+
             @Says("openings counted in") double meanTransmittance_W_per_m2K) {}
 
     record Surface(

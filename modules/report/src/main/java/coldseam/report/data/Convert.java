@@ -14,17 +14,21 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.ControlLine;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
+import coldseam.report.words.ControlLineWords;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.HeatLossWords;
+import coldseam.report.words.HonestWords;
 import coldseam.report.words.InputWords;
 import coldseam.report.words.MethodWords;
 import coldseam.report.words.SourceWords;
 import coldseam.report.words.TerraceWords;
 import coldseam.report.words.VerdictWords;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -44,6 +48,7 @@ final class Convert {
     static AuditData audit(Audit audit) {
         var site = audit.house().site();
         var limits = audit.house().limits();
+        HonestWords honest = new HonestWords(audit, UnitSystem.SI);
         var verdict = audit.verdict();
         var shell = audit.shell();
         return new AuditData(
@@ -63,7 +68,12 @@ final class Convert {
                 new AuditData.Limits(
                         limits.neckShare(), limits.pathShare(), limits.psi(), limits.temperatureFactor(), limits.chi()),
                 new AuditData.Verdict(
-                        verdict.unbroken(), verdict.gaps(), verdict.weakSpots(), VerdictWords.sentence(verdict)),
+                        verdict.unbroken(),
+                        verdict.gaps(),
+                        verdict.weakSpots(),
+                        VerdictWords.sentence(verdict),
+                        honest.assumed(),
+                        honest.measuredBy()),
                 new AuditData.Shell(
                         shell.closed(),
                         shell.externalVolume(),
@@ -73,7 +83,12 @@ final class Convert {
                         shell.exposedPerimeter()),
                 audit.sides()
                         .collect(s -> new AuditData.Side(
-                                word(s.side()), s.area(), s.openings(), s.insulatedShare(), s.meanTransmittance())),
+                                word(s.side()),
+                                s.area(),
+                                s.openings(),
+                                s.missing(),
+                                s.insulatedShare(),
+                                s.meanTransmittance())),
                 shell.surfaces().collect(Convert::surface),
                 shell.openEdges()
                         .collect(e -> new AuditData.OpenEdge(
@@ -90,7 +105,9 @@ final class Convert {
                 audit.junctions().collect(Convert::edge),
                 audit.pointSheets().collect(ConvertPoints::sheet),
                 audit.points().collect(ConvertPoints::row),
-                heatLoss(audit.heatLoss()),
+                audit.vertexSheets().collect(ConvertVertices::sheet),
+                audit.vertices().collect(ConvertVertices::row),
+                heatLoss(audit.heatLoss(), honest.unknown()),
                 audit.findings().collect(Convert::finding),
                 MoistureConvert.mould(audit.mould()),
                 audit.terraces()
@@ -183,6 +200,7 @@ final class Convert {
                                 leg.internalLength(),
                                 leg.insulationThickness())),
                 connections(r.detail()),
+                r.controls().collect(Convert::controlLine),
                 sheet.best()
                         .map(best -> new SheetData.BestData(
                                 best.detail().id(),
@@ -219,6 +237,19 @@ final class Convert {
                         .map(cost -> new SheetData.CostData(cost.amount(), cost.currency(), cost.source())));
     }
 
+    private static SheetData.ControlLineData controlLine(ControlLine line) {
+        return new SheetData.ControlLineData(
+                line.control().name().toLowerCase(Locale.ROOT),
+                ControlLineWords.state(line),
+                line.match(ControlLine.Continuous::stripLength, broken -> 0.0, changesSide -> 0.0, notShown -> 0.0),
+                line.match(
+                        ControlLine.Continuous::sheets,
+                        broken -> Lists.immutable.<String>empty(),
+                        changesSide -> Lists.immutable.<String>empty(),
+                        notShown -> Lists.immutable.<String>empty()),
+                line.path().collect(Convert::point));
+    }
+
     private static ImmutableMap<String, Double> parameters(JunctionResult result) {
         var parameters = SortedMaps.mutable.<String, Double>empty();
         result.detail()
@@ -252,15 +283,17 @@ final class Convert {
                 !row.source().known());
     }
 
-    private static HeatLossData heatLoss(HeatLoss h) {
+    private static HeatLossData heatLoss(HeatLoss h, Optional<String> unknown) {
         return new HeatLossData(
                 BoundsData.of(h.total()),
+                unknown,
                 h.surfaces(),
                 h.ground(),
                 h.unheated(),
                 BoundsData.of(h.positiveJunctions()),
                 BoundsData.of(h.negativeJunctions()),
                 BoundsData.of(h.points()),
+                BoundsData.of(h.vertices()),
                 BoundsData.of(h.junctionShare()),
                 BoundsData.of(h.otherSystemTotal()),
                 BoundsData.of(h.vertexRemainder()),

@@ -1,21 +1,30 @@
 package coldseam.report.data;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The heat-loss coefficient by transmission. */
 record HeatLossData(
         @Says("H_T") BoundsData total_W_per_K,
+
+        @Says("why the total is a least value only; missing where it is known")
+        Optional<String> notKnown,
+
         double surfaces_W_per_K,
         double ground_W_per_K,
         double unheated_W_per_K,
         BoundsData positiveJunctions_W_per_K,
         BoundsData negativeJunctions_W_per_K,
         BoundsData points_W_per_K,
+
+        @Says("corners where three or more edges meet, as far as they are computed")
+        BoundsData vertices_W_per_K,
+
         @Says("0 to 1; may be negative") BoundsData junctionShare,
         BoundsData otherDimensionsTotal_W_per_K,
 
-        @Says("of this system minus the other: where three edges meet")
+        @Says("of this system minus the other: corners that are not computed")
         BoundsData vertexRemainder_W_per_K,
 
         @Says("the rest of that difference: corrections of U that no section holds")

@@ -33,6 +33,10 @@ record SheetData(
         ImmutableList<LegData> legs,
         @Says("how air, water and vapour control pass") ImmutableMap<String, String> connections,
 
+        @Says(
+                "the lines of air, water and vapour control as they run in the section; empty of a drawing without layers")
+        ImmutableList<ControlLineData> controlLines,
+
         @Says("the best option of the catalogue; left out where it is this one")
         Optional<BestData> best,
 
@@ -54,6 +58,18 @@ record SheetData(
             double share,
 
             ImmutableList<ImmutableList<Double>> path_m) {}
+
+    record ControlLineData(
+            @Says("air, water or vapour") String control,
+
+            @Says("continuous, broken, changes side, or not shown")
+            String state,
+
+            @Says("over what cannot control, on tapes and laps that are not drawn")
+            double strips_m,
+
+            @Says("sheets of the detail that it runs in") ImmutableList<String> sheets,
+            @Says("as far as it comes") ImmutableList<ImmutableList<Double>> path_m) {}
 
     record PathData(
             double resistance_m2K_per_W,

@@ -46,6 +46,7 @@ public final class BridgeSheets {
             Register.points(page);
             page.audit().pointSheets().forEach(sheet -> new BridgeSheets(page, sheet).write());
         }
+        VertexPages.write(page);
     }
 
     private void write() {

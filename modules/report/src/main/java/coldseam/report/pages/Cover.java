@@ -3,6 +3,7 @@ package coldseam.report.pages;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
+import coldseam.audit.HeatLoss;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.JunctionResult;
@@ -21,7 +22,9 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.FindingWords;
+import coldseam.report.words.HonestWords;
 import coldseam.report.words.VerdictWords;
+import coldseam.report.words.VertexWords;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -48,7 +51,7 @@ public final class Cover {
         flow.add(Blocks.space(2));
         flow.add(Blocks.text(audit.house().name(), Style.TITLE));
         flow.add(Blocks.space(14));
-        flow.add(verdict(audit));
+        flow.add(verdict(page));
         flow.add(Blocks.space(14));
         flow.add(figures(page));
         flow.add(Blocks.space(12));
@@ -100,7 +103,9 @@ public final class Cover {
                 }));
     }
 
-    private static Block verdict(Audit audit) {
+    private static Block verdict(Page page) {
+        Audit audit = page.audit();
+        HonestWords honest = new HonestWords(audit, page.print().units());
         boolean unbroken = audit.verdict().unbroken();
         Ink accent = unbroken ? Palette.MOSS : Palette.EMBER;
         return Blocks.panel(
@@ -109,7 +114,11 @@ public final class Cover {
                         Blocks.text(
                                 VerdictWords.word(audit.verdict()),
                                 Style.SECTION.with(accent).sized(20, 25)),
-                        Blocks.text(VerdictWords.below(audit.verdict()), Style.LEAD)),
+                        Blocks.text(VerdictWords.below(audit.verdict()), Style.LEAD),
+                        honest.assumed()
+                                .map(assumed -> Blocks.text(Rich.trade(assumed), Style.BODY))
+                                .orElse(Blocks.space(0)),
+                        Blocks.text(Rich.trade(honest.measuredBy()), Style.SMALL)),
                 Palette.FROST,
                 accent);
     }
@@ -117,16 +126,19 @@ public final class Cover {
     private static Block figures(Page page) {
         Audit audit = page.audit();
         Print print = page.print();
-        Optional<BridgeSheet<JunctionResult>> coldest =
-                audit.sheets().minByOptional(s -> s.result().temperatureFactor());
+        Optional<Coldest> coldest = Coldest.of(audit);
         Optional<BridgeSheet<JunctionResult>> dampest = audit.sheets().minByOptional(BridgeSheet::mouldHumidity);
         String system = audit.heatLoss().system() == DimensionSystem.EXTERNAL ? "external" : "internal";
         Block first = Blocks.beside(
                 14,
                 Lists.immutable.of(0.4, 0.3, 0.3),
                 figure(
-                        print.of(audit.heatLoss().total(), Dimension.HEAT_LOSS_COEFFICIENT),
-                        Rich.marked("heat-loss coefficient by transmission, H_{T}, " + system + " dimensions")),
+                        new HonestWords(audit, print.units()).total(),
+                        Rich.marked("heat-loss coefficient by transmission, H_{T}, " + system + " dimensions"
+                                + new HonestWords(audit, print.units())
+                                        .unknown()
+                                        .map(why -> ": " + why)
+                                        .orElse(""))),
                 figure(
                         Integer.toString(audit.verdict().gaps()),
                         Rich.of("gaps: a layer is open or broken, or nobody has said how it passes")),
@@ -136,10 +148,9 @@ public final class Cover {
         Block second = Blocks.beside(
                 14,
                 Lists.immutable.of(0.4, 0.3, 0.3),
-                figure(Print.percent(audit.heatLoss().junctionShare()), Rich.of(shareWords(audit))),
+                figure(seams(audit, print), Rich.of(shareWords(audit, print))),
                 figure(
-                        coldest.map(s -> Print.factor(s.result().temperatureFactor()))
-                                .orElse("none"),
+                        coldest.map(s -> Print.factor(s.temperatureFactor())).orElse("none"),
                         Rich.marked("lowest temperature factor f_{Rsi}")
                                 .plus(coldest.map(s -> ", at " + s.id()).orElse(", nothing computed"))
                                 .plus("; limit "
@@ -150,7 +161,21 @@ public final class Cover {
                                                 + ", at the design temperatures; ")
                                         .plus(own(page)))
                                 .orElse(Rich.of("nothing computed"))));
-        return Blocks.stack(12, first, second);
+        return audit.vertices().isEmpty()
+                ? Blocks.stack(12, first, second)
+                : Blocks.stack(
+                        12, first, second, Blocks.text(Print.capital(VertexWords.count(audit)) + ".", Style.SMALL));
+    }
+
+    /** The coldest inner surface: of a seam, or of a corner where seams meet. */
+    private record Coldest(String id, double temperatureFactor) {
+
+        static Optional<Coldest> of(Audit audit) {
+            return Lists.immutable
+                    .withAll(audit.sheets().collect(s -> new Coldest(s.id(), s.temperatureFactor())))
+                    .newWithAll(audit.vertexSheets().collect(s -> new Coldest(s.id(), s.temperatureFactor())))
+                    .minByOptional(Coldest::temperatureFactor);
+        }
     }
 
     /** The house's own humidity, marked where it is enough for mould. */
@@ -160,11 +185,24 @@ public final class Cover {
         return page.audit().mould().wetAtDesign().isEmpty() ? own : own.with(Palette.EMBER);
     }
 
-    private static String shareWords(Audit audit) {
-        boolean negative = audit.heatLoss().junctionShare().upper() < 0;
-        boolean external = audit.heatLoss().system() == DimensionSystem.EXTERNAL;
+    /** What seams lose, and what they take off again, each on its own: a sum of both hides the loss. */
+    private static String seams(Audit audit, Print print) {
+        HeatLoss loss = audit.heatLoss();
+        Dimension d = Dimension.HEAT_LOSS_COEFFICIENT;
+        String lost = print.of(loss.positiveJunctions(), d);
+        return loss.negativeJunctions().lower() < 0 ? lost + ", " + print.of(loss.negativeJunctions(), d) : lost;
+    }
+
+    private static String shareWords(Audit audit, Print print) {
+        HeatLoss loss = audit.heatLoss();
         return "of that lost at the seams, where one surface meets another"
-                + (negative && external ? "; below zero since external dimensions count corners twice" : "");
+                + (loss.negativeJunctions().lower() < 0
+                        ? ", and taken off at corners that plane parts count twice; together "
+                                + print.of(
+                                        loss.positiveJunctions().plus(loss.negativeJunctions()),
+                                        Dimension.HEAT_LOSS_COEFFICIENT)
+                                + ", " + Print.percent(loss.junctionShare())
+                        : ", " + Print.percent(loss.junctionShare()));
     }
 
     private static Block figure(String number, Rich words) {

@@ -149,7 +149,7 @@ final class DetailWords {
                     print.number(beside.get().external(), junction.dimension()) + " ext., "
                             + print.number(beside.get().internal(), junction.dimension()) + " int.");
         }
-        table = row(table, "L_{2D}", print.of(junction.coupling(), junction.dimension()));
+        table = row(table, "L_{2D}", print.bounds(junction.coupling(), junction.dimension()));
         for (JunctionResult.Leg leg : junction.legs()) {
             table = table.row(
                     Table.Kind.PLAIN,
@@ -175,7 +175,7 @@ final class DetailWords {
         table = row(
                 table,
                 "L_{3D} of a disc of " + print.of(point.area(), Dimension.AREA),
-                print.of(point.coupling(), point.dimension()));
+                print.bounds(point.coupling(), point.dimension()));
         table = row(table, "U of the surface", print.of(point.transmittance(), Dimension.TRANSMITTANCE));
         return coldest(table);
     }

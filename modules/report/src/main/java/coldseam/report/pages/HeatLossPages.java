@@ -5,12 +5,14 @@ import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.HeatLossWords;
+import coldseam.report.words.HonestWords;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -53,9 +55,13 @@ public final class HeatLossPages {
         flow.add(Blocks.text(
                 Rich.marked("Heat-loss coefficient by transmission, H_{T}, by ISO 13789 in "
                         + (loss.system() == DimensionSystem.EXTERNAL ? "external" : "internal")
-                        + " dimensions. Every line lies between its two bounds, which are rounded outwards and then added, so"
-                        + " that the table adds up as printed."),
+                        + " dimensions. Every line lies between its two bounds, which are rounded outwards and then"
+                        + " added, so that the table adds up as printed."),
                 Style.BODY));
+        new HonestWords(page.audit(), print.units())
+                .unknown()
+                .ifPresent(why -> flow.add(Blocks.text(
+                        "It is a least value and not known: " + why + ".", Style.BODY.with(Palette.EMBER))));
         flow.space(6);
         Table table = Table.of(
                 Table.Column.share("part", 1),
@@ -112,6 +118,7 @@ public final class HeatLossPages {
             case UNHEATED -> "Unheated spaces";
             case JUNCTIONS -> "Junctions";
             case POINTS -> "Points";
+            case VERTICES -> "Corners where edges meet";
         };
     }
 
@@ -126,7 +133,7 @@ public final class HeatLossPages {
     }
 
     private static String transmittance(HeatLoss.Line line, Print print) {
-        return print.of(line.transmittance(), line.group().transmittance());
+        return print.bounds(line.transmittance(), line.group().transmittance());
     }
 
     private static void summary(Page page) {
@@ -141,6 +148,9 @@ public final class HeatLossPages {
         if (loss.points().upper() != 0) {
             table = line(table, Rich.of("points: posts, brackets, pipes and the like"), print.of(loss.points(), d));
         }
+        if (page.audit().vertexSheets().notEmpty()) {
+            table = line(table, Rich.of("corners where three or more edges meet"), print.of(loss.vertices(), d));
+        }
         table = line(table, Rich.of("share of the junctions"), Print.percent(loss.junctionShare()));
         table = line(
                 table,
@@ -150,13 +160,13 @@ public final class HeatLossPages {
                 print.of(loss.otherSystemTotal(), d));
         table = line(
                 table,
-                Rich.of("of the difference: the corners where three edges meet, which neither system counts"),
+                Rich.of("of the difference: corners that are not computed, which neither system counts"),
                 print.of(loss.vertexRemainder(), d));
         if (Math.abs(loss.correctionRemainder()) >= LEAST_REMAINDER) {
             table = line(
                     table,
-                    Rich.of(
-                            "of the difference: fasteners, gaps and rain, which are in the U of surfaces and in no section"),
+                    Rich.of("of the difference: fasteners, gaps and rain, which are in the U of surfaces and in no"
+                            + " section"),
                     print.of(loss.correctionRemainder(), d));
         }
         if (loss.ventilation().isPresent()) {
@@ -171,12 +181,12 @@ public final class HeatLossPages {
                         + print.of(page.audit().house().site().indoorTemperature(), Dimension.TEMPERATURE)
                         + " indoors, "
                         + print.of(page.audit().house().site().outdoorTemperature(), Dimension.TEMPERATURE)
-                        + " outdoors"),
+                        + " outdoors, " + HeatLossWords.of(loss)),
                 print.of(loss.designLoad(), Dimension.POWER));
         if (loss.annualLoss().isPresent()) {
             table = line(
                     table,
-                    Rich.of("loss in a year by degree days, gains not counted"),
+                    Rich.of("loss in a year by degree days, gains not counted, " + HeatLossWords.of(loss)),
                     print.of(loss.annualLoss().getAsDouble(), Dimension.ENERGY));
         }
         page.flow().add(table);

@@ -5,7 +5,7 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import java.util.Locale;
 
-/** Numbers as the report prints them: always with their unit, intervals with both bounds. */
+/** Numbers as the report prints them: always with their unit, intervals as people read them or with both bounds. */
 public final class Print {
 
     private static final double INCH = 0.0254;
@@ -25,8 +25,13 @@ public final class Print {
         return units.format(value, dimension);
     }
 
-    /** An interval rounded outwards, with its unit. */
+    /** An interval as people read it, with its unit. */
     public String of(Interval interval, Dimension dimension) {
+        return units.readable(interval.lower(), interval.upper(), dimension);
+    }
+
+    /** An interval with both bounds, rounded outwards, with its unit. */
+    public String bounds(Interval interval, Dimension dimension) {
         return units.interval(interval.lower(), interval.upper(), dimension);
     }
 

@@ -35,7 +35,8 @@ public final class SixSides {
                 6,
                 Blocks.text(
                         shell.closed()
-                                ? "The shell is closed: every edge is shared by exactly two surfaces or belongs to an opening."
+                                ? "The shell is closed: every edge is shared by exactly two surfaces or belongs to an"
+                                        + " opening."
                                 : "The shell is open: "
                                         + Print.count(shell.openEdges().size(), "edge is", "edges are")
                                         + " not shared by exactly two surfaces.",
@@ -53,16 +54,31 @@ public final class SixSides {
                 Lists.immutable.of(0.56, 0.44),
                 Blocks.drawing(
                         196,
-                        "The six sides of the house unfolded, each with its mean U and its insulated share, as in the table.",
+                        "The six sides of the house unfolded, each with its mean U and its insulated share, as in the"
+                                + " table.",
                         (c, b) -> net(c, b, page)),
                 facts));
         flow.space(8);
         flow.add(table(page));
         flow.space(4);
         flow.add(Blocks.text(
-                "The insulated share is of the opaque area. Mean transmittances are weighed by area, openings counted in.",
+                "The insulated share is of the opaque area. Mean transmittances are weighed by area, openings counted"
+                        + " in.",
                 Style.SMALL));
+        missing(page);
         openEdges(page);
+    }
+
+    private static void missing(Page page) {
+        for (SideSummary side : page.audit().sides().select(each -> each.missing() > 0)) {
+            page.flow()
+                    .add(Blocks.text(
+                            page.print().of(side.missing(), Dimension.AREA) + " are missing "
+                                    + side.side().name().toLowerCase(Locale.ROOT)
+                                    + ": nothing closes the envelope there. They count as not insulated; the mean is"
+                                    + " of the surfaces that are there.",
+                            Style.BODY.with(Palette.EMBER)));
+        }
     }
 
     private static Block fact(String what, String value) {

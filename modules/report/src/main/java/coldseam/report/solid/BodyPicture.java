@@ -60,6 +60,13 @@ public final class BodyPicture {
         keys(canvas, below - PANEL - 14);
     }
 
+    /** Draws the whole from outside and one cut beside it, without keys, as large as a box allows. */
+    public void drawBeside(Canvas canvas, Box box) {
+        double middle = box.middleX();
+        view(canvas, new Box(box.x0(), box.y0(), middle - 6, box.y1()));
+        cut(0).draw(canvas, new Box(middle + 6, box.y0(), box.x1(), box.y1()), palettes);
+    }
+
     private CutDrawing cut(int direction) {
         return new CutDrawing(solution, direction, CutDrawing.at(solution, direction));
     }

@@ -46,6 +46,12 @@ public record ControlLineWords(String text, boolean passes) {
                         notShown -> asSaid);
     }
 
+    /** What became of a line, for data and tables. */
+    public static String state(ControlLine line) {
+        return line.match(
+                continuous -> "continuous", broken -> "broken", changesSide -> "changes side", notShown -> "not shown");
+    }
+
     private static String sheets(ControlLine line) {
         ImmutableList<String> sheets = line.match(
                 ControlLine.Continuous::sheets,

@@ -1,5 +1,6 @@
 package coldseam.report.words;
 
+import coldseam.audit.HeatLoss;
 import coldseam.audit.HeatLoss.Part;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.PointRow;
@@ -9,13 +10,21 @@ public final class HeatLossWords {
 
     private HeatLossWords() {}
 
+    /** What load and yearly loss are made of: who sizes a heater must see that air is not in it. */
+    public static String of(HeatLoss loss) {
+        return loss.ventilation().isPresent()
+                ? "transmission and ventilation"
+                : "transmission alone (no ventilation given)";
+    }
+
     /** The name of a line. */
     public static String name(Part part) {
         return part.match(
                 plane -> plane.surface().name(),
                 window -> window.opening().name(),
                 junction -> name(junction.edges().getFirst()),
-                points -> name(points.points()));
+                points -> name(points.points()),
+                vertices -> VertexWords.name(vertices.sheet()));
     }
 
     private static String name(JunctionRow row) {

@@ -5,6 +5,7 @@ import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Climate;
+import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.Limits;
@@ -13,6 +14,7 @@ import coldseam.envelope.Opening;
 import coldseam.envelope.PointBridges;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Site;
+import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
@@ -128,17 +130,34 @@ public final class InputWords {
         row("Least neck of the insulation", say(limits.neckShare(), Dimension.SHARE), judgement);
         row("Least ratio of the weakest path", say(limits.pathShare(), Dimension.SHARE), judgement);
         row(
-                "Largest psi, external dimensions",
+                "Largest psi, " + (house.site().dimensions() == DimensionSystem.EXTERNAL ? "external" : "internal")
+                        + " dimensions",
                 say(limits.psi(), Dimension.LINEAR_TRANSMITTANCE),
                 "house file, or the default: the trade's rule for a bridge-free junction");
+        row(
+                "Largest psi where geometry alone makes it the larger one",
+                say(limits.geometryPsi(), Dimension.LINEAR_TRANSMITTANCE),
+                "house file, or the default: judgement");
         row(
                 "Largest psi around windows and doors",
                 say(limits.openingPsi(), Dimension.LINEAR_TRANSMITTANCE),
                 "house file, or the default: common practice, no source");
+        row("Least R of a surface over the mean of the others", say(limits.meanShare(), Dimension.SHARE), judgement);
+        surfaceLimits(limits.surfaces());
         row(
                 "Least temperature factor fRsi",
                 say(limits.temperatureFactor(), Dimension.RATIO),
                 "house file, or the default: 20 °C, 50 % and -5 °C by ISO 13788:2012 (from memory)");
+    }
+
+    private void surfaceLimits(SurfaceLimits limits) {
+        String source = "house file, or the default: " + limits.source();
+        row("Largest U of walls", say(limits.wall(), Dimension.TRANSMITTANCE), source);
+        row("Largest U of roofs", say(limits.roof(), Dimension.TRANSMITTANCE), source);
+        row("Largest U of floors over air", say(limits.floor(), Dimension.TRANSMITTANCE), source);
+        row("Largest U of what meets the ground", say(limits.ground(), Dimension.TRANSMITTANCE), source);
+        row("Largest U of windows", say(limits.window(), Dimension.TRANSMITTANCE), source);
+        row("Largest U of doors", say(limits.door(), Dimension.TRANSMITTANCE), source);
     }
 
     private void openings() {

@@ -36,9 +36,14 @@ public final class MethodWords {
                         "psi = L2D - sum of U l (ISO 10211:2017), lengths in " + dimensions
                                 + " dimensions; compare it with values of the same convention only. An own psi of the house file goes"
                                 + " before the computed one.",
-                        "Psi limit: external dimensions. Where surfaces meet at more than 180° measured indoors, the smaller of the"
-                                + " external and the internal psi is held to it, since geometry alone makes the external one positive"
-                                + " there (judgement). Windows and doors have a limit of their own.",
+                        "Psi limits are for " + dimensions
+                                + " dimensions; the psi of the other system is printed and not judged. Where"
+                                + " surfaces meet at "
+                                + (loss.system() == DimensionSystem.EXTERNAL ? "more" : "less")
+                                + " than 180° measured indoors, geometry alone makes this psi the larger one, and it has a limit of"
+                                + " its own ("
+                                + units.format(audit.house().limits().geometryPsi(), Dimension.LINEAR_TRANSMITTANCE)
+                                + "; judgement where the house file says nothing). So have windows and doors.",
                         "fRsi is computed with an inner surface resistance of "
                                 + units.format(0.25, Dimension.RESISTANCE)
                                 + " (ISO 13788:2012), of "

@@ -22,9 +22,9 @@ public record Phrases(UnitSystem units) {
         return units.format(value, dimension);
     }
 
-    /** A proven interval with its unit. */
+    /** A proven interval as people read it, with its unit. */
     public String say(Interval value, Dimension dimension) {
-        return units.interval(value.lower(), value.upper(), dimension);
+        return units.readable(value.lower(), value.upper(), dimension);
     }
 
     /** A temperature factor, to three digits, so that it is told from its limit. */

@@ -23,12 +23,15 @@ import coldseam.audit.rules.LayerNotShownRule;
 import coldseam.audit.rules.MouldByMonthRule;
 import coldseam.audit.rules.NeckPinchedRule;
 import coldseam.audit.rules.OpenEdgeRule;
+import coldseam.audit.rules.OpeningOverLimitRule;
+import coldseam.audit.rules.SurfacePoorlyInsulatedRule;
 import coldseam.audit.rules.SurfaceWithoutLayer;
 import coldseam.audit.rules.TemperatureFactorUnderLimitRule;
 import coldseam.audit.rules.TerraceBelowDewPointRule;
 import coldseam.audit.rules.TransmittanceOverLimitRule;
 import coldseam.audit.rules.WeakestPathRule;
 import coldseam.envelope.Control;
+import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.shell.OpenEdge;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.ControlLine;
@@ -187,6 +190,30 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                     (found, say) ->
                             "give the missing surface an assembly in the house file, or say what closes the envelope"
                                     + " there"),
+            new RuleWords<>(
+                    "opening-over-limit",
+                    OpeningOverLimitRule.Found.class,
+                    (found, say) -> found.openings().size() == 1
+                            ? "the "
+                                    + found.openings().getFirst().kind().name().toLowerCase(Locale.ROOT)
+                                    + " \"" + found.openings().getFirst().name() + "\" lets much heat through"
+                            : found.openings().size() + " windows and doors let much heat through",
+                    (found, say) -> String.format(
+                            Locale.ROOT,
+                            "U of \"%s\" is %s, the limit %s (house file, or %s)",
+                            found.openings().getFirst().name(),
+                            say.say(found.transmittance(), Dimension.TRANSMITTANCE),
+                            say.say(found.limit(), Dimension.TRANSMITTANCE),
+                            found.source()),
+                    (found, say) -> "take better glass and frames, or give the limit you build to under limits"),
+            new RuleWords<>(
+                    "surface-poorly-insulated",
+                    SurfacePoorlyInsulatedRule.Found.class,
+                    (found, say) -> (found.hardlyThere() ? "hardly any insulation in \"" : "little insulation in \"")
+                            + found.assembly() + "\"",
+                    RuleWords::poorlyInsulated,
+                    (found, say) -> "insulate it better"
+                            + (found.overLimit() ? ", or give the limit you build to under limits" : "")),
             lacking(
                     "surface-without-air-layer",
                     "name the airtight layer of this build-up in the house file, or add one and join it to its"
@@ -234,11 +261,12 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                             Locale.ROOT,
                             either(
                                     found.worst(),
-                                    "psi is %1$s, the limit %2$s",
+                                    "psi is %1$s in %4$s dimensions, the limit %2$s",
                                     "\"%3$s\" loses %1$s each; the limit is %2$s"),
                             say.say(found.transmittance(), found.worst().dimension()),
                             say.say(found.limit(), found.worst().dimension()),
-                            found.worst().result().detail().name()),
+                            found.worst().result().detail().name(),
+                            found.system() == DimensionSystem.EXTERNAL ? "external" : "internal"),
                     (found, say) -> either(found.worst(), "lessen the heat flow; ", "break the way the heat takes; ")
                             + say.better(found.worst())),
             new RuleWords<>(
@@ -305,6 +333,20 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                         say.say(found.area(), Dimension.AREA),
                         found.surfaces() == 1 ? "one surface" : found.surfaces() + " surfaces"),
                 (found, say) -> toDo);
+    }
+
+    private static String poorlyInsulated(SurfacePoorlyInsulatedRule.Found found, Phrases say) {
+        String start = "its U is " + say.say(found.transmittance(), Dimension.TRANSMITTANCE);
+        return found.overLimit()
+                ? start + ", the limit " + say.say(found.limit(), Dimension.TRANSMITTANCE) + " (house file, or "
+                        + found.source() + ")"
+                : start + ", "
+                        + String.format(
+                                Locale.ROOT,
+                                "%.1f",
+                                found.transmittance() / found.others().orElseThrow())
+                        + " times the mean of the house's other surfaces, "
+                        + say.say(found.others().orElseThrow(), Dimension.TRANSMITTANCE);
     }
 
     private static String unable(Unable layer) {

@@ -20,7 +20,8 @@ public final class TerraceWords {
         Site site = terrace.site();
         return String.format(
                 Locale.ROOT,
-                "under %s the structure is %s at %s outdoors, %s the dew point %s of air of %s and %s",
+                "the underside of the %s of %s is %s at %s outdoors, %s the dew point %s of air of %s and %s",
+                terrace.deck(),
                 terrace.surface().name(),
                 say.say(terrace.underside(), Dimension.TEMPERATURE),
                 say.say(site.outdoorTemperature(), Dimension.TEMPERATURE),

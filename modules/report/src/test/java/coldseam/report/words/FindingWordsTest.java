@@ -85,7 +85,9 @@ class FindingWordsTest {
                 .getOnly();
         assertEquals("Insulation broken at the outside corner", SI.title(finding));
         assertTrue(SI.what(finding).contains("fRsi is 0.500"), SI.what(finding));
-        assertTrue(SI.what(finding).contains("; psi is 0.3999…0.4001 W/(m·K), the limit"), SI.what(finding));
+        assertTrue(
+                SI.what(finding).contains("; psi is 0.400 W/(m·K) in external dimensions, the limit"),
+                SI.what(finding));
         assertTrue(US.what(finding).contains("Btu/(h·ft·°F)"), US.what(finding));
     }
 

@@ -34,10 +34,14 @@ record FileAssembly(
             @Doc("Material of the shaft.") @Refers("material")
             String material,
 
-            @Doc("Diameter of the shaft.") @Unit(Dimension.THICKNESS) @Bounds(above = "0 mm", atMost = "50 mm")
+            @Doc("Diameter of the shaft.")
+            @Unit(Dimension.THICKNESS)
+            @Bounds(above = "0 mm", atMost = "20 mm", usual = "4 to 10 mm")
             double diameter,
 
-            @Doc("How many on each area.") @Unit(Dimension.PER_AREA) @Bounds(above = "0 per m²", atMost = "50 per m²")
+            @Doc("How many on each area.")
+            @Unit(Dimension.PER_AREA)
+            @Bounds(above = "0 per m²", atMost = "25 per m²", usual = "4 to 12 per m²")
             double number,
 
             @Doc("How far the head is sunk into the insulation.")
@@ -51,7 +55,7 @@ record FileAssembly(
     record FileRain(
             @Doc("Mean in the heating season.")
             @Unit(Dimension.PRECIPITATION)
-            @Bounds(atLeast = "0 mm/d", atMost = "50 mm/d")
+            @Bounds(atLeast = "0 mm/d", atMost = "50 mm/d", usual = "1 to 5 mm/d")
             double precipitation,
 
             @Doc("The factor f·x.")

@@ -3,8 +3,8 @@ package coldseam.envelope.file.house;
 import coldseam.envelope.Alternatives;
 import coldseam.files.Faults;
 import coldseam.files.Located;
-import coldseam.files.quantity.QuantityException;
 import coldseam.files.quantity.QuantityParser;
+import coldseam.files.quantity.UnreadableException;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -34,7 +34,7 @@ record FileCost(Per per, Optional<Located<String>> cost, Optional<String> source
         }
         try {
             price();
-        } catch (QuantityException bad) {
+        } catch (UnreadableException bad) {
             faults.add(cost.get().place(), "cost: " + bad.asked(), bad.got(), bad.allowed(), bad.next());
         }
         if (source.isEmpty()) {

@@ -16,27 +16,26 @@ import java.util.OptionalDouble;
 record FileGlazing(
         @Doc("Thermal transmittance of the glass at its centre, as declared.")
         @Unit(Dimension.TRANSMITTANCE)
-        @Bounds(atLeast = "0.2 W/(m²·K)", atMost = "6 W/(m²·K)")
+        @Bounds(atLeast = "0.3 W/(m²·K)", atMost = "6 W/(m²·K)", usual = "0.5 to 1.1 W/(m²·K)")
         double glass,
 
         @Doc("Thermal transmittance of the frame, as declared.")
         @Unit(Dimension.TRANSMITTANCE)
-        @Bounds(atLeast = "0.3 W/(m²·K)", atMost = "7 W/(m²·K)")
+        @Bounds(atLeast = "0.3 W/(m²·K)", atMost = "7 W/(m²·K)", usual = "0.8 to 2 W/(m²·K)")
         double frame,
 
         @Doc("Of frame and sash together as seen from outside, on every side and between lights.")
         @Unit(Dimension.THICKNESS)
-        @Bounds(atLeast = "20 mm", atMost = "300 mm")
+        @Bounds(atLeast = "20 mm", atMost = "300 mm", usual = "80 to 130 mm")
         double frameWidth,
 
         @Doc("Linear thermal transmittance of the glass edge, as declared for the spacer.")
         @Unit(Dimension.LINEAR_TRANSMITTANCE)
-        @Bounds(atLeast = "0.01 W/(m·K)", atMost = "0.2 W/(m·K)")
+        @Bounds(atLeast = "0.01 W/(m·K)", atMost = "0.2 W/(m·K)", usual = "0.03 to 0.08 W/(m·K)")
         OptionalDouble edge,
 
-        @Doc(
-                "Instead of edge: metal, or improved where plastic separates the panes; for coated double or triple glass in a"
-                        + " frame of wood or plastic.")
+        @Doc("Instead of edge: metal, or improved where plastic separates the panes; for coated double or triple"
+                + " glass in a frame of wood or plastic.")
         Optional<Opening.Spacer> spacer,
 
         @Doc("How many lights of the same size stand side by side.") @Default("1") @Bounds(atLeast = "1", atMost = "8")

@@ -28,7 +28,12 @@ record FileLayer(
         @Doc("What fills it, between the framing where there is framing.") @Refers("material")
         String material,
 
-        @Doc("Its thickness.") @Unit(Dimension.THICKNESS) @Bounds(above = "0 mm", atMost = "2 m")
+        @Doc("Its thickness.")
+        @Unit(Dimension.THICKNESS)
+        @Bounds(
+                above = "0 mm",
+                atMost = "2 m",
+                usual = "plaster 10 to 20 mm, boards 10 to 30 mm, insulation 100 to 400 mm, masonry 100 to 400 mm")
         double thickness,
 
         @Doc("The part it plays, by which a junction detail finds it.")
@@ -78,7 +83,7 @@ record FileLayer(
 
             @Doc("Their share of the layer's area, plates and lintels counted in.")
             @Unit(Dimension.SHARE)
-            @Bounds(above = "0 %", below = "100 %")
+            @Bounds(above = "0 %", below = "100 %", usual = "9 to 25 %")
             double share) {}
 
     @Noun("an air layer")

@@ -1,12 +1,18 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Limits;
+import coldseam.envelope.SurfaceLimits;
+import coldseam.files.BadValueException;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Doc;
 import coldseam.files.Noun;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.QuantityParser;
+import coldseam.files.quantity.UnreadableException;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 @Noun("limits")
 @Doc("What the audit holds junctions and points to.")
@@ -23,11 +29,10 @@ record FileLimits(
         @Bounds(atLeast = "0 %", atMost = "100 %")
         double pathShare,
 
-        @Doc("Largest psi with external dimensions.")
-        @Default("0.01 W/(m·K)")
+        @Doc("Largest psi in the site's dimension system; 0.01 W/(m·K) where it is missing.")
         @Unit(Dimension.LINEAR_TRANSMITTANCE)
         @Bounds(atLeast = "-1 W/(m·K)", atMost = "2 W/(m·K)")
-        double psi,
+        OptionalDouble psi,
 
         @Doc("Least temperature factor fRsi.")
         @Default("0.70")
@@ -45,9 +50,98 @@ record FileLimits(
         @Default("0.05 W/K")
         @Unit(Dimension.POINT_TRANSMITTANCE)
         @Bounds(atLeast = "0 W/K", atMost = "5 W/K")
-        double chi) {
+        double chi,
 
-    Limits limits() {
-        return new Limits(neckShare, pathShare, psi, temperatureFactor, openingPsi, chi);
+        @Doc(
+                "Largest psi where geometry makes it the larger of the two systems': external at more than 180° between the"
+                        + " surfaces, internal at less. As psi where that is given; 0.10 W/(m·K) where neither is.")
+        @Unit(Dimension.LINEAR_TRANSMITTANCE)
+        @Bounds(atLeast = "-1 W/(m·K)", atMost = "2 W/(m·K)")
+        OptionalDouble geometryPsi,
+
+        @Doc("Least R of a surface over the mean R of the house's other surfaces.")
+        @Default("50 %")
+        @Unit(Dimension.SHARE)
+        @Bounds(atLeast = "0 %", atMost = "100 %")
+        double meanShare,
+
+        @Doc("Largest U of walls, or their least R; by the degree days where left out.")
+        Optional<String> walls,
+
+        @Doc("Largest U of roofs, terraces and ceilings, or their least R; by the degree days where left out.")
+        Optional<String> roofs,
+
+        @Doc("Largest U of floors over air, or their least R; by the degree days where left out.")
+        Optional<String> floors,
+
+        @Doc("Largest U of what meets the ground, without the ground's own resistance, or its least R; by the"
+                + " degree days where left out.")
+        Optional<String> ground,
+
+        @Doc("Largest U of windows, or their least R; by the degree days where left out.")
+        Optional<String> windows,
+
+        @Doc("Largest U of doors, or their least R; by the degree days where left out.")
+        Optional<String> doors) {
+
+    FileLimits {
+        most("walls", walls);
+        most("roofs", roofs);
+        most("floors", floors);
+        most("ground", ground);
+        most("windows", windows);
+        most("doors", doors);
     }
+
+    /** U, W/(m²·K), of a U or an R as the file writes it. */
+    private static OptionalDouble most(String key, Optional<String> given) {
+        if (given.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        Optional<Double> most = parsed(given.get(), Dimension.TRANSMITTANCE)
+                .or(() -> parsed(given.get(), Dimension.RESISTANCE).map(resistance -> 1 / resistance));
+        if (most.filter(u -> u > 0 && u <= MOST).isEmpty()) {
+            throw new BadValueException(
+                    key,
+                    key + " is a thermal transmittance or a thermal resistance",
+                    given.get(),
+                    "more than 0 and at most 7 W/(m²·K), or the R of it; usual: 0.1 to 0.35, of windows and doors 0.8"
+                            + " to 1.8",
+                    "write 0.15 W/(m²·K), or R-38");
+        }
+        return OptionalDouble.of(most.get());
+    }
+
+    private static Optional<Double> parsed(String text, Dimension dimension) {
+        try {
+            return Optional.of(QuantityParser.parse(text, dimension));
+        } catch (UnreadableException other) {
+            return Optional.empty();
+        }
+    }
+
+    /** @param degreeDays K·d of the site */
+    Limits limits(OptionalDouble degreeDays) {
+        SurfaceLimits usual = SurfaceLimits.usual(degreeDays);
+        return new Limits(
+                neckShare,
+                pathShare,
+                psi.orElse(Limits.PSI),
+                temperatureFactor,
+                openingPsi,
+                chi,
+                geometryPsi.orElse(psi.orElse(Limits.GEOMETRY_PSI)),
+                meanShare,
+                new SurfaceLimits(
+                        most("walls", walls).orElse(usual.wall()),
+                        most("roofs", roofs).orElse(usual.roof()),
+                        most("floors", floors).orElse(usual.floor()),
+                        most("ground", ground).orElse(usual.ground()),
+                        most("windows", windows).orElse(usual.window()),
+                        most("doors", doors).orElse(usual.door()),
+                        usual.source()));
+    }
+
+    /** W/(m²·K); nothing that keeps weather out lets more heat through. */
+    private static final double MOST = 7;
 }

@@ -21,7 +21,7 @@ sealed interface FileNeighbour {
     record FileUnheated(
             @Doc("Its temperature factor b: 1 as cold as outdoors, 0 as warm as indoors.")
             @Unit(Dimension.RATIO)
-            @Bounds(atLeast = "0", atMost = "1")
+            @Bounds(atLeast = "0", atMost = "1", usual = "0.4 to 0.9")
             double temperatureFactor)
             implements FileNeighbour {
         @Override

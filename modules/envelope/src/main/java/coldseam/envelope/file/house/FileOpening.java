@@ -43,7 +43,10 @@ record FileOpening(
 
         @Doc("Thermal transmittance of frame and glass together, as declared; or give glazing.")
         @Unit(Dimension.TRANSMITTANCE)
-        @Bounds(above = "0 W/(m²·K)", atMost = "7 W/(m²·K)")
+        @Bounds(
+                atLeast = "0.3 W/(m²·K)",
+                atMost = "7 W/(m²·K)",
+                usual = "triple glass 0.7 to 1.0, double glass 1.1 to 1.6, single glass 5, doors 0.8 to 2 W/(m²·K)")
         OptionalDouble transmittance,
 
         @Doc("Instead of transmittance: what it follows from.")
@@ -52,12 +55,12 @@ record FileOpening(
         @Doc("Depth of the frame across the wall.")
         @Default("80 mm")
         @Unit(Dimension.THICKNESS)
-        @Bounds(atLeast = "20 mm", atMost = "500 mm")
+        @Bounds(atLeast = "20 mm", atMost = "500 mm", usual = "60 to 120 mm")
         double frameDepth,
 
         @Doc("Thermal transmittance of the frame; that of the whole where it is missing.")
         @Unit(Dimension.TRANSMITTANCE)
-        @Bounds(above = "0 W/(m²·K)", atMost = "7 W/(m²·K)")
+        @Bounds(atLeast = "0.3 W/(m²·K)", atMost = "7 W/(m²·K)", usual = "0.8 to 2 W/(m²·K)")
         OptionalDouble frameTransmittance,
 
         @Doc("From the wall's outer face to the frame's; in the middle of the insulation where it is missing.")
@@ -105,8 +108,8 @@ record FileOpening(
                     "",
                     "an opening needs either transmittance or glazing",
                     glazing.isPresent() ? "both" : "neither",
-                    "transmittance: 0.9 W/(m²·K), or glazing: {glass: 0.6 W/(m²·K), frame: 1.0 W/(m²·K), frame-width: 110 mm,"
-                            + " spacer: improved}",
+                    "transmittance: 0.9 W/(m²·K), or glazing: {glass: 0.6 W/(m²·K), frame: 1.0 W/(m²·K), frame-width:"
+                            + " 110 mm, spacer: improved}",
                     glazing.isPresent() ? "remove one of them" : "write one of them");
         }
         if (glazing.isPresent() && frameTransmittance.isPresent()) {

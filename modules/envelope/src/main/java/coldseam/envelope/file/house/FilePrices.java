@@ -7,8 +7,8 @@ import coldseam.files.Default;
 import coldseam.files.Doc;
 import coldseam.files.Named;
 import coldseam.files.Noun;
-import coldseam.files.quantity.QuantityException;
 import coldseam.files.quantity.QuantityParser;
+import coldseam.files.quantity.UnreadableException;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
@@ -29,7 +29,7 @@ record FilePrices(
     FilePrices {
         try {
             heat.ifPresent(QuantityParser::parsePrice);
-        } catch (QuantityException bad) {
+        } catch (UnreadableException bad) {
             throw new BadValueException("heat", "heat: " + bad.asked(), bad.got(), bad.allowed(), bad.next());
         }
         ImmutableList<String> currencies = currencies(heat, details);
@@ -63,7 +63,7 @@ record FilePrices(
         FileDetailPrice {
             try {
                 QuantityParser.parsePriceOfLength(cost);
-            } catch (QuantityException bad) {
+            } catch (UnreadableException bad) {
                 throw new BadValueException("cost", "cost: " + bad.asked(), bad.got(), bad.allowed(), bad.next());
             }
         }

@@ -16,23 +16,25 @@ import java.util.OptionalDouble;
 @Noun("a site")
 @Doc("Climate, ground and conventions.")
 record FileSite(
-        @Doc("Indoor design temperature.") @Unit(Dimension.TEMPERATURE) @Bounds(atLeast = "5 °C", atMost = "35 °C")
+        @Doc("Indoor design temperature.")
+        @Unit(Dimension.TEMPERATURE)
+        @Bounds(atLeast = "5 °C", atMost = "35 °C", usual = "20 to 22 °C")
         double indoorTemperature,
 
         @Doc("Outdoor design temperature in winter.")
         @Unit(Dimension.TEMPERATURE)
-        @Bounds(atLeast = "-60 °C", atMost = "25 °C")
+        @Bounds(atLeast = "-60 °C", atMost = "25 °C", usual = "-20 to 0 °C")
         double outdoorTemperature,
 
         @Doc("Relative humidity indoors at the design condition.")
         @Default("50 %")
         @Unit(Dimension.SHARE)
-        @Bounds(above = "0 %", below = "100 %")
+        @Bounds(above = "0 %", below = "100 %", usual = "40 to 60 %")
         double indoorHumidity,
 
         @Doc("Heating degree days of a year, to the indoor temperature the climate's source names.")
         @Unit(Dimension.DEGREE_DAYS)
-        @Bounds(atLeast = "0 K·d", atMost = "15000 K·d")
+        @Bounds(atLeast = "0 K·d", atMost = "15000 K·d", usual = "1500 to 6000 K·d")
         OptionalDouble heatingDegreeDays,
 
         @Doc("The ground under the house.") @Default("sand or gravel")
@@ -44,7 +46,7 @@ record FileSite(
 
         @Doc("Ventilation heat-loss coefficient, where it is to be counted in.")
         @Unit(Dimension.HEAT_LOSS_COEFFICIENT)
-        @Bounds(atLeast = "0 W/K", atMost = "5000 W/K")
+        @Bounds(atLeast = "0 W/K", atMost = "5000 W/K", usual = "20 to 100 W/K")
         OptionalDouble ventilationHeatLoss,
 
         @Doc("The outdoor air month by month; without it condensation inside assemblies is not checked.")

@@ -120,7 +120,7 @@ public final class HouseFile {
                 file.ownPsi().collect(FileOwnPsi::ownPsi),
                 file.seams().collect(each -> each.value().seam(each.name())),
                 file.points().collect(each -> each.value().points(each.name())),
-                file.limits().limits(),
+                file.limits().limits(file.site().site().heatingDegreeDays()),
                 file.prices().prices());
         return new LoadedHouse(
                 house,

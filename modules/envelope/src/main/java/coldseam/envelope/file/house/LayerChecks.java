@@ -3,6 +3,7 @@ package coldseam.envelope.file.house;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.files.Faults;
+import coldseam.files.Named;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import java.util.Locale;
@@ -18,6 +19,9 @@ final class LayerChecks {
      */
     private static final double LIKE_ITS_MATERIAL = 2;
 
+    /** m²·K/W: a metre of good board; no house is known to have more (judgement). */
+    private static final double MOST = 30;
+
     private final FileHouse house;
     private final Faults faults;
 
@@ -29,7 +33,34 @@ final class LayerChecks {
     /** Adds a fault for each layer that cannot be what it says. */
     static void check(FileHouse house, Faults faults) {
         LayerChecks checks = new LayerChecks(house, faults);
-        house.assemblies().forEach(assembly -> checks.layers(assembly.value().layers()));
+        house.assemblies().forEach(assembly -> {
+            checks.layers(assembly.value().layers());
+            checks.whole(assembly);
+        });
+    }
+
+    private void whole(Named<FileAssembly> assembly) {
+        double resistance = assembly.value().layers().sumOfDouble(this::resistance);
+        if (resistance > MOST) {
+            faults.add(
+                    assembly.place(),
+                    "the layers resist more than those of any house",
+                    UnitSystem.SI.format(resistance, Dimension.RESISTANCE),
+                    "at most " + UnitSystem.SI.format(MOST, Dimension.RESISTANCE) + "; usual: 3 to 12 m²·K/W",
+                    "check thicknesses, conductivities and their units");
+        }
+    }
+
+    /** m²·K/W; an air layer's is nothing beside what is looked for. */
+    private double resistance(FileLayer layer) {
+        if (layer.resistance().isPresent()) {
+            return layer.resistance().getAsDouble();
+        }
+        return isAir(layer)
+                ? 0
+                : material(layer.material())
+                        .map(filling -> layer.thickness() / filling.conductivity())
+                        .orElse(0.0);
     }
 
     private void layers(ImmutableList<FileLayer> layers) {

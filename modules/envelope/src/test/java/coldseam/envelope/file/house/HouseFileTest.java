@@ -22,6 +22,7 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.PointBridges;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.Provenance;
+import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
 import coldseam.envelope.shell.ShellFault;
@@ -49,17 +50,17 @@ class HouseFileTest {
     private static final double ROUND_OFF = 1e-12;
 
     private static final String HEAD = """
-            house: Test house
-            site: {indoor-temperature: 68 °F, outdoor-temperature: -10 °C}
-            assemblies:
-              wall: {layers: [{material: softwood, thickness: 100 mm, role: structure}]}
-              other: {layers: [{material: softwood, thickness: 100 mm, role: structure}]}
-            """;
+        house: Test house
+        site: {indoor-temperature: 68 °F, outdoor-temperature: -10 °C}
+        assemblies:
+          wall: {layers: [{material: softwood, thickness: 100 mm, role: structure}]}
+          other: {layers: [{material: softwood, thickness: 100 mm, role: structure}]}
+        """;
 
     private static final String BASE_AND_ROOF = """
-              base: {kind: slab on ground, assembly: wall}
-              roof: {form: flat, assembly: wall}
-            """;
+          base: {kind: slab on ground, assembly: wall}
+          roof: {form: flat, assembly: wall}
+        """;
 
     private static Path resource(String name) {
         try {
@@ -292,7 +293,18 @@ class HouseFileTest {
                 house.points().get(3).count());
         assertEquals(76, loaded.points().getFirst().name().line());
         assertEquals(0.03, house.limits().chi());
-        assertEquals(new Limits(0.6, 0.4, 0.02, 0.75, 0.05, 0.03), house.limits());
+        assertEquals(
+                new Limits(
+                        0.6,
+                        0.4,
+                        0.02,
+                        0.75,
+                        0.05,
+                        0.03,
+                        0.02,
+                        0.5,
+                        SurfaceLimits.usual(house.site().heatingDegreeDays())),
+                house.limits());
         assertEquals(0.12, house.prices().heat().orElseThrow());
         assertEquals("EUR", house.prices().currency());
         assertEquals(20, house.prices().years());
@@ -343,17 +355,17 @@ class HouseFileTest {
     @Test
     void readsJsonAsItReadsYaml(@TempDir Path folder) throws IOException {
         String json = """
-                {"house": "Test house",
-                 "site": {"indoor-temperature": "68 °F", "outdoor-temperature": "-10 °C"},
-                 "assemblies": {
-                   "wall": {"layers": [{"material": "softwood", "thickness": "100 mm", "role": "structure"}]},
-                   "other": {"layers": [{"material": "softwood", "thickness": "100 mm", "role": "structure"}]}},
-                 "body": {"footprint-line": "inner face",
-                   "storeys": [{"name": "floor", "height": "2.5 m", "footprint": {"rectangle": ["4 m", "3 m"]},
-                     "walls": "wall"}],
-                   "base": {"kind": "slab on ground", "assembly": "wall"},
-                   "roof": {"form": "flat", "assembly": "wall"}}}
-                """;
+            {"house": "Test house",
+             "site": {"indoor-temperature": "68 °F", "outdoor-temperature": "-10 °C"},
+             "assemblies": {
+               "wall": {"layers": [{"material": "softwood", "thickness": "100 mm", "role": "structure"}]},
+               "other": {"layers": [{"material": "softwood", "thickness": "100 mm", "role": "structure"}]}},
+             "body": {"footprint-line": "inner face",
+               "storeys": [{"name": "floor", "height": "2.5 m", "footprint": {"rectangle": ["4 m", "3 m"]},
+                 "walls": "wall"}],
+               "base": {"kind": "slab on ground", "assembly": "wall"},
+               "roof": {"form": "flat", "assembly": "wall"}}}
+            """;
         Path file = folder.resolve("house.json");
         Files.writeString(file, json);
         House fromYaml = read(
@@ -368,15 +380,18 @@ class HouseFileTest {
     void asksTheCatalogueForDetails() {
         String choice = "junctions:\n- {kinds: [slab edge], detail: mine.yaml}\n";
         byte[] content = (HEAD
-                        + "body:\n  footprint-line: structure\n  storeys:\n  - {name: floor, height: 2.5 m, walls: wall,"
-                        + " footprint: {rectangle: [4 m, 3 m]}}\n" + BASE_AND_ROOF + choice)
+                        + "body:\n"
+                        + "  footprint-line: structure\n"
+                        + "  storeys:\n"
+                        + "  - {name: floor, height: 2.5 m, walls: wall, footprint:"
+                        + " {rectangle: [4 m, 3 m]}}\n" + BASE_AND_ROOF + choice)
                 .getBytes(StandardCharsets.UTF_8);
         KnownNames catalogue = KnownNames.of(Lists.immutable.with("slab-edge-bare"));
         FileFaultException refused = assertThrows(
                 FileFaultException.class, () -> HouseFile.read("test.yaml", content, Optional.of(catalogue)));
         assertEquals(
-                "test.yaml:13:32: no detail has this name; got \"mine.yaml\"; allowed: slab-edge-bare; define it, or write a"
-                        + " name that is",
+                "test.yaml:13:32: no detail has this name; got \"mine.yaml\"; allowed: slab-edge-bare; define it, or"
+                        + " write a name that is",
                 refused.getMessage());
         KnownNames withFiles = catalogue.or(name -> name.endsWith(".yaml"));
         assertEquals(

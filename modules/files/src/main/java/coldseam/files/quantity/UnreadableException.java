@@ -1,13 +1,17 @@
 package coldseam.files.quantity;
 
-/** A quantity that cannot be read: what was asked, what was got, what is allowed, and the next step. */
-public final class QuantityException extends RuntimeException {
+/**
+ * A quantity, or an expression of quantities, that cannot be read: what was asked, what was got, what is allowed, and the next
+ * step. The reader of the file adds the place.
+ */
+public final class UnreadableException extends RuntimeException {
     private final String asked;
     private final String got;
     private final String allowed;
     private final String next;
 
-    QuantityException(String asked, String got, String allowed, String next) {
+    /** What its accessors say, in their order. */
+    public UnreadableException(String asked, String got, String allowed, String next) {
         super(asked + "; got " + got + "; allowed: " + allowed + "; " + next);
         this.asked = asked;
         this.got = got;

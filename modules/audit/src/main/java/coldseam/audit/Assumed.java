@@ -1,0 +1,128 @@
+package coldseam.audit;
+
+import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.House;
+import coldseam.envelope.Limits;
+import coldseam.envelope.Material;
+import coldseam.envelope.SurfaceLimits;
+import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.envelope.shell.Surface;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+
+/**
+ * What of an audit rests on the house file's word alone.
+ *
+ * @param besideHeated m², of surfaces said to face heated neighbours, gross
+ * @param nearlyHeated m², of surfaces beside spaces said to be unheated and yet nearly as warm as the rooms
+ * @param relaxed limits that are laxer than the defaults
+ * @param withoutProduct how many conductivities in use are generic ones of the built-in list
+ * @param conductivities how many are in use
+ * @param ownSeams edges whose psi is the house file's own
+ * @param overrides materials of the house file that are said to insulate, or to control air, water or vapour, beyond what
+ *     their values or the built-in list say
+ */
+public record Assumed(
+        double besideHeated,
+        double nearlyHeated,
+        ImmutableList<Limit> relaxed,
+        int withoutProduct,
+        int conductivities,
+        ImmutableList<JunctionRow> ownSeams,
+        ImmutableList<Material> overrides) {
+
+    /** The temperature factor under which an unheated space is warmer than such spaces are (common practice, no source). */
+    private static final double NEARLY_HEATED = 0.3;
+
+    /** Limits that a house file may relax. */
+    public enum Limit {
+        NECK,
+        PATH,
+        PSI,
+        OPENING_PSI,
+        CHI,
+        TEMPERATURE_FACTOR,
+        MEAN,
+        WALLS,
+        ROOFS,
+        FLOORS,
+        GROUND,
+        WINDOWS,
+        DOORS
+    }
+
+    /** Of an audit. */
+    public static Assumed of(Audit audit) {
+        House house = audit.house();
+        ImmutableList<Material> used = house.assemblies()
+                .valuesView()
+                .flatCollect(assembly -> assembly.layers()
+                        .flatCollect(layer -> Lists.immutable
+                                .of(layer.material())
+                                .newWithAll(layer.framing()
+                                        .map(framing -> Lists.immutable.of(framing.material()))
+                                        .orElse(Lists.immutable.empty()))))
+                .reject(Material::isAir)
+                .toSet()
+                .toSortedListBy(Material::name)
+                .toImmutable();
+        return new Assumed(
+                area(audit, Exposure.Kind.PARTY),
+                area(audit, Exposure.Kind.UNHEATED),
+                relaxed(house.limits(), Limits.defaults(house.site().heatingDegreeDays())),
+                used.count(Assumed::isBuiltIn),
+                used.size(),
+                audit.junctions().select(row -> row.source() instanceof BridgeSource.Own),
+                used.select(Assumed::isOverride));
+    }
+
+    private static double area(Audit audit, Exposure.Kind kind) {
+        boolean external = audit.house().site().dimensions() == DimensionSystem.EXTERNAL;
+        return audit.shell()
+                .surfaces()
+                .select(surface ->
+                        surface.exposure().kind() == kind && surface.exposure().factor() < NEARLY_HEATED)
+                .sumOfDouble(external ? Surface::externalArea : Surface::internalArea);
+    }
+
+    private static boolean isBuiltIn(Material material) {
+        return MaterialLibrary.named(material.name()).filter(material::equals).isPresent();
+    }
+
+    private static boolean isOverride(Material material) {
+        return !isBuiltIn(material)
+                && (material.insulatesSource().isPresent()
+                        || material.controls().notEmpty()
+                                && MaterialLibrary.named(material.name())
+                                        .filter(like -> like.controls().equals(material.controls()))
+                                        .isEmpty());
+    }
+
+    private static ImmutableList<Limit> relaxed(Limits is, Limits usual) {
+        SurfaceLimits most = is.surfaces();
+        SurfaceLimits code = usual.surfaces();
+        MutableList<Limit> relaxed = Lists.mutable.empty();
+        add(relaxed, Limit.NECK, is.neckShare() < usual.neckShare());
+        add(relaxed, Limit.PATH, is.pathShare() < usual.pathShare());
+        add(relaxed, Limit.PSI, is.psi() > usual.psi() || is.geometryPsi() > usual.geometryPsi());
+        add(relaxed, Limit.OPENING_PSI, is.openingPsi() > usual.openingPsi());
+        add(relaxed, Limit.CHI, is.chi() > usual.chi());
+        add(relaxed, Limit.TEMPERATURE_FACTOR, is.temperatureFactor() < usual.temperatureFactor());
+        add(relaxed, Limit.MEAN, is.meanShare() < usual.meanShare());
+        add(relaxed, Limit.WALLS, most.wall() > code.wall());
+        add(relaxed, Limit.ROOFS, most.roof() > code.roof());
+        add(relaxed, Limit.FLOORS, most.floor() > code.floor());
+        add(relaxed, Limit.GROUND, most.ground() > code.ground());
+        add(relaxed, Limit.WINDOWS, most.window() > code.window());
+        add(relaxed, Limit.DOORS, most.door() > code.door());
+        return relaxed.toImmutable();
+    }
+
+    private static void add(MutableList<Limit> to, Limit limit, boolean relaxed) {
+        if (relaxed) {
+            to.add(limit);
+        }
+    }
+}

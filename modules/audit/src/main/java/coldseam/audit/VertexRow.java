@@ -1,0 +1,42 @@
+package coldseam.audit;
+
+import coldseam.conduction.Interval;
+import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.shell.Corner;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * One vertex in the audit.
+ *
+ * @param corner of the shell
+ * @param sheet of it; empty where it is not computed
+ * @param obstacle why it is not; empty where it is
+ * @param reasons the same of its details, in words, where those stood in the way
+ */
+public record VertexRow(
+        Corner corner, Optional<VertexSheet> sheet, Optional<Obstacle> obstacle, ImmutableList<String> reasons) {
+
+    /** Why a vertex is not computed. */
+    public enum Obstacle {
+        /** A surface or an edge of it is aslant, or its surfaces do not bound one corner of a room. */
+        ASLANT,
+        /** It meets the ground, whose U by ISO 13370 holds the corners of a floor already. */
+        GROUND,
+        /** It borders on an unheated space, a crawl space or a neighbour. */
+        NEIGHBOUR,
+        /** An edge of it has no computed detail. */
+        NO_DETAIL,
+        /** At an edge of it layers go on from one another in one plane. */
+        IN_PLANE,
+        /** The sections of its edges do not say how the corner is built. */
+        NOT_SAID,
+        /** Nobody asked for vertices. */
+        NOT_ASKED
+    }
+
+    /** chi in a dimension system, W/K; zero where it is not computed. */
+    public Interval chi(DimensionSystem system) {
+        return sheet.map(found -> found.chi(system)).orElse(Interval.of(0));
+    }
+}

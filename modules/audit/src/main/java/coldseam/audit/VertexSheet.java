@@ -1,0 +1,38 @@
+package coldseam.audit;
+
+import coldseam.conduction.Interval;
+import coldseam.envelope.DimensionSystem;
+import coldseam.junctions.vertex.VertexResult;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * One computed vertex, for all the places it stands for.
+ *
+ * @param id such as "V1", in the order of the report
+ * @param result computed
+ * @param edges ids of its edges' sheets, in its edges' order
+ * @param places names of the shell's vertices
+ * @param chosen whether the house file chose the details of all its edges
+ * @param dewPointHumidity indoor relative humidity, 0 to 1, at which the coldest point reaches the dew point at the design
+ *     temperatures; 1 where it never does
+ * @param mouldHumidity the same for the mould limit, 80 % on the surface
+ */
+public record VertexSheet(
+        String id,
+        VertexResult result,
+        ImmutableList<String> edges,
+        ImmutableList<String> places,
+        boolean chosen,
+        double dewPointHumidity,
+        double mouldHumidity) {
+
+    /** chi in a dimension system, W/K. */
+    public Interval chi(DimensionSystem system) {
+        return result.chi(system);
+    }
+
+    /** fRsi; an estimate. */
+    public double temperatureFactor() {
+        return result.temperatureFactor();
+    }
+}

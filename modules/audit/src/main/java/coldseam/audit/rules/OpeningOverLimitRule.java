@@ -1,0 +1,81 @@
+package coldseam.audit.rules;
+
+import coldseam.assemblies.window.WindowTransmittance;
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.Finding.Severity;
+import coldseam.audit.Subject;
+import coldseam.audit.Value;
+import coldseam.conduction.Interval;
+import coldseam.envelope.Opening;
+import coldseam.envelope.shell.Surface;
+import coldseam.files.quantity.Dimension;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** No window or door has a U above the limit for its kind. */
+public final class OpeningOverLimitRule implements Rule {
+
+    /**
+     * Openings that lose too much.
+     *
+     * @param openings the worst first
+     * @param transmittance W/(m²·K), of the worst
+     * @param limit W/(m²·K), for it
+     * @param source of the limit
+     */
+    public record Found(ImmutableList<Opening> openings, double transmittance, double limit, String source)
+            implements Evidence {
+        @Override
+        public ImmutableList<Value> values() {
+            return Lists.immutable.of(
+                    Value.of("U", transmittance, Dimension.TRANSMITTANCE),
+                    Value.of("limit", limit, Dimension.TRANSMITTANCE));
+        }
+    }
+
+    @Override
+    public int gravity() {
+        return 31;
+    }
+
+    @Override
+    public ImmutableList<Draft> find(Facts facts) {
+        ImmutableList<Opening> over = facts.house()
+                .openings()
+                .select(opening -> transmittance(opening) > limit(facts, opening))
+                .toSortedListBy(opening -> limit(facts, opening) - transmittance(opening))
+                .toImmutable();
+        ImmutableList<Surface> walls = over.collect(Opening::surface)
+                .distinct()
+                .flatCollect(name -> facts.shell()
+                        .surfaces()
+                        .select(surface -> surface.name().equals(name)));
+        return walls.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(draft(facts, over, walls));
+    }
+
+    private Draft draft(Facts facts, ImmutableList<Opening> over, ImmutableList<Surface> walls) {
+        Opening worst = over.getFirst();
+        return new Draft(
+                this,
+                "openings",
+                Severity.WEAK,
+                new Found(
+                        over,
+                        transmittance(worst),
+                        limit(facts, worst),
+                        facts.house().limits().surfaces().source()),
+                new Subject.Surfaces(walls),
+                Lists.immutable.empty(),
+                Optional.of(Interval.of(over.sumOfDouble(opening ->
+                        (transmittance(opening) - limit(facts, opening)) * opening.width() * opening.height()))));
+    }
+
+    private static double transmittance(Opening opening) {
+        return WindowTransmittance.transmittance(opening);
+    }
+
+    private static double limit(Facts facts, Opening opening) {
+        return facts.house().limits().surfaces().of(opening.kind());
+    }
+}

@@ -1,0 +1,154 @@
+package coldseam.audit.rules;
+
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.Finding.Severity;
+import coldseam.audit.Subject;
+import coldseam.audit.Value;
+import coldseam.conduction.Interval;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Control;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.shell.Surface;
+import coldseam.files.quantity.Dimension;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * No surface's U is above the limit for its use, and none loses far more than the house's others do.
+ *
+ * <p>U is that of the assembly by ISO 6946, also where it meets the ground. Beside an unheated space it counts with that
+ * space's temperature factor, though never with less than a half. Twice the limit is a gap: what is there insulates in name
+ * only (judgement).
+ */
+public final class SurfacePoorlyInsulatedRule implements Rule {
+
+    /** How many times the limit the layer counts as missing. */
+    private static final double HARDLY_THERE = 2;
+
+    /** The least temperature factor that U is held with. */
+    private static final double LEAST_FACTOR = 0.5;
+
+    /**
+     * Surfaces of one assembly.
+     *
+     * @param assembly its name
+     * @param transmittance W/(m²·K), as it is held to the limit: of the worst of them
+     * @param limit W/(m²·K)
+     * @param others W/(m²·K), the mean of the house's other surfaces; empty where there is none
+     * @param overLimit whether the limit is missed; else it is the mean that it falls short of
+     * @param source of the limit
+     */
+    public record Found(
+            String assembly,
+            double transmittance,
+            double limit,
+            Optional<Double> others,
+            boolean overLimit,
+            String source)
+            implements Evidence {
+        @Override
+        public ImmutableList<Value> values() {
+            ImmutableList<Value> held = Lists.immutable.of(
+                    Value.of("U", transmittance, Dimension.TRANSMITTANCE),
+                    Value.of("limit", limit, Dimension.TRANSMITTANCE));
+            return others.map(mean -> held.newWith(Value.of("mean of the others", mean, Dimension.TRANSMITTANCE)))
+                    .orElse(held);
+        }
+
+        /** Whether what is there insulates in name only. */
+        public boolean hardlyThere() {
+            return overLimit && transmittance > HARDLY_THERE * limit;
+        }
+    }
+
+    @Override
+    public int gravity() {
+        return 9;
+    }
+
+    @Override
+    public ImmutableList<Draft> find(Facts facts) {
+        ImmutableList<Surface> held = facts.shell().surfaces().select(SurfacePoorlyInsulatedRule::isHeld);
+        return held.collect(SurfacePoorlyInsulatedRule::assembly).distinct().flatCollect(name -> {
+            ImmutableList<Surface> of = held.select(surface -> assembly(surface).equals(name));
+            Optional<Double> others =
+                    mean(facts, held.reject(surface -> assembly(surface).equals(name)));
+            ImmutableList<Surface> lacking =
+                    of.select(surface -> isOver(facts, surface) || isFarBelow(facts, surface, others));
+            return lacking.isEmpty()
+                    ? Lists.immutable.empty()
+                    : Lists.immutable.of(draft(facts, name, lacking, others));
+        });
+    }
+
+    /** What has no heat layer at all is another rule's. */
+    private static boolean isHeld(Surface surface) {
+        return surface.assembly().isPresent()
+                && surface.exposure().kind() != Exposure.Kind.PARTY
+                && Facts.has(surface, Control.HEAT);
+    }
+
+    private static String assembly(Surface surface) {
+        return surface.assembly().map(Assembly::name).orElseThrow();
+    }
+
+    private Draft draft(Facts facts, String name, ImmutableList<Surface> surfaces, Optional<Double> others) {
+        Surface worst = surfaces.maxBy(surface -> held(surface) / limit(facts, surface));
+        Found found = new Found(
+                name,
+                held(worst),
+                limit(facts, worst),
+                others,
+                isOver(facts, worst),
+                facts.house().limits().surfaces().source());
+        return new Draft(
+                this,
+                "assembly " + name,
+                found.hardlyThere() ? Severity.GAP : Severity.WEAK,
+                found,
+                new Subject.Surfaces(surfaces),
+                Lists.immutable.empty(),
+                Optional.of(Interval.of(surfaces.sumOfDouble(surface -> lost(facts, surface)))));
+    }
+
+    /** W/K lost against the limit, or against the mean where the limit is kept. */
+    private static double lost(Facts facts, Surface surface) {
+        double more = Facts.assemblyTransmittance(surface) - limit(facts, surface);
+        return Math.max(0, more)
+                * SurfaceWithoutLayer.opaqueArea(facts, surface)
+                * surface.exposure().factor();
+    }
+
+    private static double limit(Facts facts, Surface surface) {
+        return facts.house()
+                .limits()
+                .surfaces()
+                .of(surface.use(), surface.exposure().kind());
+    }
+
+    private static double held(Surface surface) {
+        Exposure exposure = surface.exposure();
+        double factor = exposure.kind() == Exposure.Kind.UNHEATED ? Math.max(LEAST_FACTOR, exposure.factor()) : 1;
+        return Facts.assemblyTransmittance(surface) * factor;
+    }
+
+    private static boolean isOver(Facts facts, Surface surface) {
+        return held(surface) > limit(facts, surface);
+    }
+
+    private static boolean isFarBelow(Facts facts, Surface surface, Optional<Double> others) {
+        return others.filter(mean -> held(surface) * facts.house().limits().meanShare() > mean)
+                .isPresent();
+    }
+
+    /** W/(m²·K), weighed by area. */
+    private static Optional<Double> mean(Facts facts, ImmutableList<Surface> surfaces) {
+        double area = surfaces.sumOfDouble(surface -> SurfaceWithoutLayer.opaqueArea(facts, surface));
+        return area > 0
+                ? Optional.of(
+                        surfaces.sumOfDouble(surface -> held(surface) * SurfaceWithoutLayer.opaqueArea(facts, surface))
+                                / area)
+                : Optional.empty();
+    }
+}

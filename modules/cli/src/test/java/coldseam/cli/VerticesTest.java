@@ -1,0 +1,95 @@
+package coldseam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.Audit;
+import coldseam.audit.HeatLoss;
+import coldseam.audit.VertexRow;
+import coldseam.audit.house.BuiltInWorkshop;
+import coldseam.audit.house.HouseAudit;
+import coldseam.conduction.Interval;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.report.AuditCsv;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A house whose corners are all computed loses the same in both dimension systems. */
+class VerticesTest {
+
+    /** A box on posts: all six sides outdoors, so that no rule of the ground is in it. */
+    private static final String BOX = """
+            house: Box
+            site: {indoor-temperature: 20 °C, outdoor-temperature: -5 °C}
+            assemblies:
+              shell:
+                layers:
+                - {material: cross-laminated timber, thickness: 100 mm, role: structure, controls: [air, vapour]}
+                - {material: wood fibre insulation board, thickness: 200 mm, role: insulation, controls: [heat, water]}
+            body:
+              points:
+                a: [0 m, 0 m, 2 m]
+                b: [6 m, 0 m, 2 m]
+                c: [6 m, 5 m, 2 m]
+                d: [0 m, 5 m, 2 m]
+                e: [0 m, 0 m, 5 m]
+                f: [6 m, 0 m, 5 m]
+                g: [6 m, 5 m, 5 m]
+                h: [0 m, 5 m, 5 m]
+              surfaces:
+                floor: {points: [a, d, c, b], assembly: shell, use: overhang}
+                roof: {points: [e, f, g, h], assembly: shell, use: roof}
+                south wall: {points: [a, b, f, e], assembly: shell, use: wall}
+                east wall: {points: [b, c, g, f], assembly: shell, use: wall}
+                north wall: {points: [c, d, h, g], assembly: shell, use: wall}
+                west wall: {points: [d, a, e, h], assembly: shell, use: wall}
+              ground-level: 0 mm
+            junctions:
+            - {kinds: [outside corner], detail: outside-corner-unbroken}
+            - {kinds: [overhang edge], detail: overhang-edge-boards-wrap}
+            - {kinds: [flat roof edge], detail: flat-roof-edge-wall-boards-past}
+            """;
+
+    @TempDir
+    Path folder;
+
+    private Audit audit(String dimensions) throws IOException {
+        Path file = folder.resolve(dimensions + ".yaml");
+        Files.writeString(file, BOX.replace("-5 °C}", "-5 °C, dimensions: " + dimensions + "}"));
+        return HouseAudit.of(file, new BuiltInWorkshop()).compute();
+    }
+
+    @Test
+    void bothDimensionSystemsAgreeOnABox() throws IOException {
+        Audit external = audit("external");
+        assertEquals(8, external.vertices().size());
+        assertTrue(
+                external.vertices().allSatisfy(row -> row.sheet().isPresent()),
+                external.vertices().collect(VertexRow::obstacle).makeString()
+                        + external.vertices().collect(VertexRow::reasons));
+        HeatLoss loss = external.heatLoss();
+        // Without vertices the two systems differ by more than a hundred times what is left.
+        double chi = loss.vertices().middle();
+        assertTrue(Math.abs(chi) > 0.1, "corners worth counting: " + chi);
+        assertEquals(0, loss.vertexRemainder().middle(), 0.001);
+        assertEquals(0, loss.correctionRemainder(), 0.001);
+        Interval internal = audit("internal").heatLoss().total();
+        // Lines are rounded outwards to 0.001 W/K each.
+        double rounding = 0.001 * loss.lines().size();
+        assertEquals(
+                internal.middle(),
+                loss.total().middle(),
+                rounding + (internal.width() + loss.total().width()) / 2);
+    }
+
+    @Test
+    void everyCornerHasItsLine() throws IOException {
+        String csv = AuditCsv.VERTICES.text(audit("external"), UnitSystem.SI);
+        assertEquals(9, csv.lines().count());
+        assertTrue(csv.contains("floor / south wall / west wall"), csv);
+        assertEquals(8, csv.lines().filter(line -> line.endsWith(",computed")).count());
+    }
+}

@@ -1,0 +1,133 @@
+package coldseam.conduction.solid;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Coupling;
+import coldseam.conduction.HeatFlow;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Outcome;
+import coldseam.conduction.ProbeTemperature;
+import coldseam.conduction.SurfaceTemperature;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** A solution of a body as bytes, for whoever keeps it: read again, it is the same to the last digit. */
+public final class KeptBody {
+
+    private KeptBody() {}
+
+    /** The bytes of a solution. */
+    public static byte[] write(BodySolution solution) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream to = new DataOutputStream(bytes)) {
+            for (Coupling each : solution.couplings()) {
+                interval(to, each.value());
+            }
+            for (HeatFlow each : solution.heatFlows()) {
+                interval(to, each.value());
+            }
+            for (SurfaceTemperature<Place> each : solution.surfaces()) {
+                to.writeDouble(each.lowest());
+                to.writeDouble(each.at().x());
+                to.writeDouble(each.at().y());
+                to.writeDouble(each.at().z());
+                to.writeDouble(each.change());
+            }
+            for (ProbeTemperature each : solution.probes()) {
+                to.writeDouble(each.temperature());
+                to.writeDouble(each.change());
+            }
+            for (BodySolution.PatchTemperature each : solution.patches()) {
+                interval(to, each.mean());
+                to.writeDouble(each.area());
+            }
+            to.writeDouble(solution.outcome().got());
+            to.writeInt(solution.unknowns());
+            to.writeDouble(solution.seconds());
+            to.writeInt(solution.notes().size());
+            for (String note : solution.notes()) {
+                to.writeUTF(note);
+            }
+            solution.field().write(to);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return bytes.toByteArray();
+    }
+
+    private static void interval(DataOutputStream to, Interval value) throws IOException {
+        to.writeDouble(value.lower());
+        to.writeDouble(value.upper());
+    }
+
+    private static Interval interval(DataInputStream from) throws IOException {
+        return new Interval(from.readDouble(), from.readDouble());
+    }
+
+    /**
+     * The solution that was written.
+     *
+     * @param body that was solved
+     * @param accuracy that was asked
+     */
+    public static BodySolution read(byte[] bytes, Body body, Accuracy accuracy) {
+        try (DataInputStream from = new DataInputStream(new ByteArrayInputStream(bytes))) {
+            ImmutableList<String> names = body.environments().collect(BodyEnvironment::name);
+            MutableList<Coupling> couplings = Lists.mutable.empty();
+            for (int i = 0; i < names.size(); i++) {
+                for (int j = i + 1; j < names.size(); j++) {
+                    couplings.add(new Coupling(names.get(i), names.get(j), interval(from)));
+                }
+            }
+            MutableList<HeatFlow> flows = Lists.mutable.empty();
+            for (String name : names) {
+                flows.add(new HeatFlow(name, interval(from)));
+            }
+            MutableList<SurfaceTemperature<Place>> surfaces = Lists.mutable.empty();
+            for (String name : names) {
+                double lowest = from.readDouble();
+                Place at = new Place(from.readDouble(), from.readDouble(), from.readDouble());
+                surfaces.add(new SurfaceTemperature<>(name, lowest, at, from.readDouble()));
+            }
+            MutableList<ProbeTemperature> probes = Lists.mutable.empty();
+            for (BodyProbe each : body.probes()) {
+                probes.add(new ProbeTemperature(each.name(), from.readDouble(), from.readDouble()));
+            }
+            MutableList<BodySolution.PatchTemperature> patches = Lists.mutable.empty();
+            for (Patch each : body.patches()) {
+                patches.add(new BodySolution.PatchTemperature(each.name(), interval(from), from.readDouble()));
+            }
+            double got = from.readDouble();
+            int unknowns = from.readInt();
+            double seconds = from.readDouble();
+            MutableList<String> notes = Lists.mutable.empty();
+            for (int left = from.readInt(); left > 0; left--) {
+                notes.add(from.readUTF());
+            }
+            Outcome outcome = got <= accuracy.relativeWidth()
+                    ? new Outcome.Met(accuracy.relativeWidth(), got)
+                    : new Outcome.UnknownsSpent(accuracy.relativeWidth(), got, unknowns);
+            return new BodySolution(
+                    body,
+                    couplings.toImmutable(),
+                    flows.toImmutable(),
+                    surfaces.toImmutable(),
+                    probes.toImmutable(),
+                    patches.toImmutable(),
+                    BodyField.read(from, body),
+                    accuracy,
+                    outcome,
+                    unknowns,
+                    seconds,
+                    notes.toImmutable());
+        } catch (IOException torn) {
+            throw new UncheckedIOException(torn);
+        }
+    }
+}

@@ -1,0 +1,87 @@
+package coldseam.conduction.solid;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.conduction.Accuracy;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What is asked beside the coupling: own surface resistances, a coldest place, and a solution that is kept. */
+class KeptBodyTest {
+
+    private static final Accuracy WIDE = new Accuracy(3e-3, 800_000);
+
+    @Test
+    void aKeptSolutionIsTheSame() {
+        Body body = Blocks.of("two probes and a patch", 0, 0, 0, 400, 400, 300)
+                .cut(Side.X0, Side.X1, Side.Y0, Side.Y1)
+                .air("indoor", 0, 0, -10, 400, 400, 0)
+                .air("outdoor", 0, 0, 300, 400, 400, 310)
+                .solid(2.3, 0, 0, 0, 400, 400, 100)
+                .solid(0.035, 0, 0, 100, 400, 400, 300)
+                .solid(50, 0, 0, 100, 10, 10, 300)
+                .environment("indoor", 20, 0.13)
+                .environment("outdoor", -5, 0.04)
+                .patch("spot", "indoor", 0, 0, -10, 50, 50, 0)
+                .probe("behind", 0, 0, 0)
+                .body();
+        BodySolution solved = BodySolver.solve(body, WIDE);
+        BodySolution kept = KeptBody.read(KeptBody.write(solved), body, WIDE);
+        assertEquals(solved.couplings(), kept.couplings());
+        assertEquals(solved.heatFlows(), kept.heatFlows());
+        assertEquals(solved.surfaces(), kept.surfaces());
+        assertEquals(solved.probes(), kept.probes());
+        assertEquals(solved.patches(), kept.patches());
+        assertEquals(solved.outcome(), kept.outcome());
+        assertEquals(solved.unknowns(), kept.unknowns());
+        assertEquals(solved.notes(), kept.notes());
+        assertEquals(solved.field().faces(), kept.field().faces());
+        assertEquals(
+                solved.field().temperatureAt(new Place(0.07, 0.03, 0.21)),
+                kept.field().temperatureAt(new Place(0.07, 0.03, 0.21)));
+    }
+
+    /** A board between two airs, one of which has a resistance of its own for one side only: U in closed form. */
+    @Test
+    void airMayHaveResistancesOfItsOwn() {
+        Painted outdoors = new Painted.Air(
+                "outdoor",
+                Box.of(0, 0, 0.1, 1, 1, 0.11),
+                Optional.of(Faces.all(0.04).with(Side.Z1, 0.5)));
+        Body plain = Blocks.of("board", 0, 0, 0, 1000, 1000, 100)
+                .cut(Side.X0, Side.X1, Side.Y0, Side.Y1)
+                .air("indoor", 0, 0, -10, 1000, 1000, 0)
+                .solid(0.05, 0, 0, 0, 1000, 1000, 100)
+                .environment("indoor", 20, 0.13)
+                .environment("outdoor", -5, 0.04)
+                .body();
+        Body body = new Body(
+                plain.name(),
+                plain.extent(),
+                1,
+                plain.cutPlanes(),
+                plain.painted().newWith(outdoors),
+                plain.environments(),
+                plain.patches(),
+                plain.probes());
+        double expected = 1 / (0.13 + 0.1 / 0.05 + 0.5);
+        assertEquals(
+                expected,
+                BodySolver.solve(body, WIDE).coupling("indoor", "outdoor").middle(),
+                1e-9);
+        assertEquals(expected, CutPlanes.transmittance(body, Side.X0, Side.Y0).orElseThrow(), 1e-12);
+    }
+
+    /** 17.85 °C in the corner at a gap of 1e-4 (worked out apart); aimed at from 3e-3 it is met, not aimed at it is not. */
+    @Test
+    void aimingFindsTheCornersTemperature() {
+        Body corner = SolidCases.corner().body();
+        double aimed = BodySolver.solve(corner, WIDE.aimedAt("indoor", 0.02))
+                .surface("indoor")
+                .lowest();
+        double wide = BodySolver.solve(corner, WIDE).surface("indoor").lowest();
+        assertEquals(17.85, aimed, 0.02);
+        assertTrue(Math.abs(wide - 17.85) > 0.02, "not aimed at: " + wide);
+    }
+}

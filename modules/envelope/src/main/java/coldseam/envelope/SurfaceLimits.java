@@ -1,0 +1,80 @@
+package coldseam.envelope;
+
+import java.util.OptionalDouble;
+
+/**
+ * The largest U a part of the envelope may have, W/(m²·K).
+ *
+ * @param wall to outdoors or an unheated space
+ * @param roof of roofs, terraces and ceilings
+ * @param floor over outdoors, a crawl space or an unheated space
+ * @param ground of floors and walls in contact with the ground, without what the ground itself resists
+ * @param window of frame and glass together
+ * @param door whole
+ * @param source of those that the house file leaves open
+ */
+public record SurfaceLimits(
+        double wall, double roof, double floor, double ground, double window, double door, String source) {
+
+    /** W/(m²·K) of 1 Btu/(h·ft²·°F). */
+    private static final double BTU = 5.678263341113487;
+
+    private static final String CODE =
+            "International Energy Conservation Code 2018, tables R402.1.4 and R402.1.2 and clause R402.2.2, from"
+                    + " memory: ";
+
+    /**
+     * What a minimum code asks for a climate: no aim, but what a surface under it falls short of. Ceilings are those without
+     * attic space above; what meets the ground is held to the line for basement walls.
+     *
+     * @param degreeDays K·d, taken as those below 18 °C; empty where the house file gives none
+     */
+    public static SurfaceLimits usual(OptionalDouble degreeDays) {
+        if (degreeDays.isEmpty()) {
+            return zone(
+                    0.060,
+                    0.047,
+                    0.059,
+                    0.32,
+                    "common practice, no source: those for 2000 to 3000 K·d, since the house"
+                            + " file gives no degree days");
+        }
+        double days = degreeDays.getAsDouble();
+        // Climate zones by heating degree days below 18 °C: ASHRAE 169-2013 table A-3, from memory.
+        if (days <= 2000) {
+            return zone(0.060, 0.047, 0.091, 0.32, CODE + "climate zone 3, up to 2000 K·d");
+        }
+        if (days <= 3000) {
+            return zone(0.060, 0.047, 0.059, 0.32, CODE + "climate zone 4, 2000 to 3000 K·d");
+        }
+        if (days <= 4000) {
+            return zone(0.060, 0.033, 0.050, 0.30, CODE + "climate zone 5, 3000 to 4000 K·d");
+        }
+        return days <= 5000
+                ? zone(0.045, 0.033, 0.050, 0.30, CODE + "climate zone 6, 4000 to 5000 K·d")
+                : zone(0.045, 0.028, 0.050, 0.30, CODE + "climate zones 7 and 8, more than 5000 K·d");
+    }
+
+    /** From Btu/(h·ft²·°F); a ceiling without attic space has R-30. */
+    private static SurfaceLimits zone(double wall, double floor, double ground, double openings, String source) {
+        return new SurfaceLimits(
+                wall * BTU, BTU / 30, floor * BTU, ground * BTU, openings * BTU, openings * BTU, source);
+    }
+
+    /** The largest U of a surface by its use and what it faces. */
+    public double of(Body.Use use, Exposure.Kind faces) {
+        if (faces == Exposure.Kind.GROUND) {
+            return ground;
+        }
+        return switch (use) {
+            case WALL -> wall;
+            case ROOF, CEILING, TERRACE -> roof;
+            case FLOOR, OVERHANG -> floor;
+        };
+    }
+
+    /** The largest U of a window or a door. */
+    public double of(Opening.Kind kind) {
+        return kind == Opening.Kind.DOOR ? door : window;
+    }
+}

@@ -1,0 +1,129 @@
+package coldseam.junctions.section;
+
+import coldseam.conduction.Point;
+import coldseam.envelope.KindForm;
+import coldseam.envelope.Material;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.detail.BandDrawing;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.kind.Chart;
+import coldseam.junctions.plan.SectionPlan.Origin;
+import java.util.Optional;
+import java.util.function.Function;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/**
+ * What a detail paints where two bands cross at a right angle, on its own two lines instead of in a plane: s is the distance
+ * outside the first band's inner face, t outside the second's (or from a thing's near face), m.
+ *
+ * @param first band
+ * @param second band; empty where the kind has one surface
+ * @param thing m, thickness of a thing that crosses the first band; zero where two surfaces meet
+ * @param convex whether the rooms fill less than half of it
+ * @param pieces in painting order
+ * @param ends where it is cut
+ * @param notes what was simplified
+ */
+public record SectionLayout(
+        Band first,
+        Optional<Band> second,
+        double thing,
+        boolean convex,
+        ImmutableList<Piece> pieces,
+        ImmutableList<End> ends,
+        ImmutableList<String> notes) {
+
+    /** m; rounding of a place that lies on a side. */
+    private static final double SLACK = 1e-7;
+
+    /**
+     * A painted rectangle.
+     *
+     * @param material that fills it
+     * @param conductivity W/(m·K); 0 where it is air
+     * @param origin what it was painted for
+     */
+    public record Piece(
+            String material, double s0, double s1, double t0, double t1, double conductivity, Origin origin) {}
+
+    /**
+     * A side on which the section is cut and the house goes on.
+     *
+     * @param alongS whether it lies at a value of s
+     * @param at that value of s or t, m
+     */
+    public record End(boolean alongS, double at) {
+
+        /** Whether it lies on the side of growing values. */
+        public boolean high() {
+            return at > 0;
+        }
+    }
+
+    /**
+     * Lays a detail on the layers of a junction at a right angle.
+     *
+     * @throws DetailDoesNotFit where the setup lies outside the detail's valid range, the bands do not cross at a right
+     *     angle, or something is drawn aslant
+     */
+    public static SectionLayout of(Detail detail, JunctionSetup setup, Function<String, Optional<Material>> library) {
+        if (!(detail.drawing() instanceof BandDrawing drawing)) {
+            throw refused(detail, "is drawn by hand, not by bands");
+        }
+        Scene scene = Scene.of(detail, drawing, setup);
+        boolean thing = scene.form().second() == KindForm.Second.THING;
+        if (!scene.chart().crossing() || scene.form().framed()) {
+            throw refused(detail, "draws no two bands that cross");
+        }
+        if (Math.abs(scene.chart().firstNormal().dot(scene.chart().secondNormal())) > 1e-9) {
+            throw refused(detail, "draws bands that cross aslant");
+        }
+        Painter.Picture picture = Painter.paint(scene, library);
+        Composer composer = new Composer(detail, scene, picture);
+        return new SectionLayout(
+                scene.first(),
+                scene.second(),
+                thing ? scene.secondThickness() : 0,
+                scene.chart().convex(),
+                composer.pieces()
+                        .reject(each -> each.effect() == Painted.Effect.DRAWN)
+                        .collect(each -> piece(detail, scene.chart(), each, composer.outline(each.solved(), 0))),
+                Lists.immutable
+                        .ofAll(composer.cutDistances().entrySet())
+                        .collect(cut -> end(scene.chart(), cut.getKey(), cut.getValue())),
+                picture.notes());
+    }
+
+    private static End end(Chart chart, Chart.Cut cut, double distance) {
+        Point at = chart.beside(cut.ofFirst(), 0, cut.sign() * distance);
+        // A band runs along the other's lines.
+        return cut.ofFirst() ? new End(false, chart.across(false, at)) : new End(true, chart.across(true, at));
+    }
+
+    private static Piece piece(Detail detail, Chart chart, Painted painted, ImmutableList<Point> outline) {
+        ImmutableList<Double> s = outline.collect(each -> chart.across(true, each));
+        ImmutableList<Double> t = outline.collect(each -> chart.across(false, each));
+        if (outline.size() != 4 || aslant(s) || aslant(t)) {
+            throw refused(detail, "draws \"" + painted.what() + "\" aslant");
+        }
+        return new Piece(
+                painted.material().name(),
+                s.min(),
+                s.max(),
+                t.min(),
+                t.max(),
+                painted.effect() == Painted.Effect.CONDUCTS ? painted.conductivity() : 0,
+                painted.origin());
+    }
+
+    /** Whether the corners of a rectangle lie at more than its two sides. */
+    private static boolean aslant(ImmutableList<Double> at) {
+        return at.anySatisfy(each -> Math.min(each - at.min(), at.max() - each) > SLACK);
+    }
+
+    private static DetailDoesNotFit refused(Detail detail, String why) {
+        return new DetailDoesNotFit(Lists.immutable.of(detail.who() + " " + why));
+    }
+}

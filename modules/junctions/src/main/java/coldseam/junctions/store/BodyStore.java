@@ -1,0 +1,43 @@
+package coldseam.junctions.store;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.solid.Body;
+import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.KeptBody;
+import coldseam.junctions.BodySolving;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+/** Keeps solved bodies on disk as {@link SolutionStore} keeps sections. */
+public final class BodyStore implements BodySolving {
+
+    private final KeptFolder folder;
+    private final BodySolving solver;
+
+    public BodyStore(KeptFolder folder, BodySolving solver) {
+        this.folder = folder;
+        this.solver = solver;
+    }
+
+    @Override
+    public BodySolution solve(Body body, Accuracy accuracy) {
+        String name = name(body, accuracy);
+        Optional<BodySolution> kept =
+                folder.get(name).flatMap(Seal::opened).map(content -> KeptBody.read(content, body, accuracy));
+        if (kept.isPresent()) {
+            folder.answered();
+            return kept.get();
+        }
+        BodySolution solved = solver.solve(body, accuracy);
+        folder.put(name, Seal.sealed(KeptBody.write(solved)));
+        return solved;
+    }
+
+    /** The hash of a question; a set has no order of its own. */
+    static String name(Body body, Accuracy accuracy) {
+        String question = body.name() + "\n" + body.extent() + body.multiplicity()
+                + body.cutPlanes().toSortedList() + body.painted() + body.environments() + body.patches()
+                + body.probes() + accuracy;
+        return Seal.name(SolutionStore.Core.HASH, question.getBytes(StandardCharsets.UTF_8));
+    }
+}

@@ -1,0 +1,221 @@
+package coldseam.junctions.vertex;
+
+import coldseam.junctions.DetailDoesNotFit;
+import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/**
+ * What fills each cell of a vertex's box, from the sections of its edges.
+ *
+ * <p>Where a cell lies past all that two of the sections change along one axis, the box is there as it is at that axis' face:
+ * the section of the edge that leaves through it, or, where none does, what the others show there. Everywhere else the
+ * three sections, one along each axis, are asked.
+ * <ol>
+ *   <li>A surface's layer is where both sections of its edges show it: it ends at the one surface as the one detail says, at
+ *       the other as the other does. So what two sections agree on holds.
+ *   <li>What a detail adds (a block, a kerb) goes before layers that only one section shows.
+ *   <li>Where a section shows air, a layer that the others do not agree on has ended.
+ *   <li>Where two surfaces' layers conduct alike, it does not matter whose goes through.
+ * </ol>
+ * Where none of this decides, the section on the other side of a surface is asked within its thickness; and where that does not
+ * help, the sections do not say how the corner is built, and it is refused.
+ */
+final class VertexCells {
+
+    private final VertexSetup setup;
+    private final VertexSections sections;
+    private final int[] n = new int[3];
+    private final Filling[] filled;
+    private final boolean[][] open = new boolean[3][2];
+    private int undecided = -1;
+
+    /** @throws DetailDoesNotFit where the sections do not say what fills some cell */
+    VertexCells(VertexSetup setup, VertexSections sections) {
+        this.setup = setup;
+        this.sections = sections;
+        for (int axis = 0; axis < 3; axis++) {
+            n[axis] = sections.cells(axis);
+        }
+        for (int axis = 0; axis < 3; axis++) {
+            open[axis][0] = isOpen(axis, 0);
+            open[axis][1] = isOpen(axis, 1);
+        }
+        filled = new Filling[n[0] * n[1] * n[2]];
+        each(cell -> filled[index(cell)] = decided(cell));
+        if (undecided >= 0) {
+            throw new DetailDoesNotFit(Lists.immutable.of("the sections of its edges do not say what fills the corner "
+                    + place(undecided) + " from the inner faces"));
+        }
+    }
+
+    /** Hears of each cell. */
+    interface Cell {
+        void at(int[] cell);
+    }
+
+    void each(Cell visitor) {
+        int[] cell = new int[3];
+        for (cell[2] = 0; cell[2] < n[2]; cell[2]++) {
+            for (cell[1] = 0; cell[1] < n[1]; cell[1]++) {
+                for (cell[0] = 0; cell[0] < n[0]; cell[0]++) {
+                    visitor.at(cell);
+                }
+            }
+        }
+    }
+
+    int index(int[] cell) {
+        return (cell[2] * n[1] + cell[1]) * n[0] + cell[0];
+    }
+
+    Filling at(int[] cell) {
+        return filled[index(cell)];
+    }
+
+    void clear(int[] cell) {
+        filled[index(cell)] = Filling.AIR;
+    }
+
+    int size(int axis) {
+        return n[axis];
+    }
+
+    private String place(int index) {
+        int[] cell = {index % n[0], index / n[0] % n[1], index / (n[0] * n[1])};
+        return String.format(
+                Locale.ROOT,
+                "%.0f, %.0f and %.0f mm",
+                1000 * sections.middle(0, cell[0]),
+                1000 * sections.middle(1, cell[1]),
+                1000 * sections.middle(2, cell[2]));
+    }
+
+    private Filling decided(int[] cell) {
+        for (int axis = 0; axis < 3; axis++) {
+            for (int side = 0; side < 2; side++) {
+                if (far(axis, side, cell) && settled(axis, side, cell)) {
+                    return face(axis, side, cell);
+                }
+            }
+        }
+        MutableList<Filling> votes = Lists.mutable.of(vote(0, cell), vote(1, cell), vote(2, cell));
+        Optional<Filling> found = agreed(votes);
+        for (int axis = 0; axis < 3 && found.isEmpty(); axis++) {
+            // Within a surface's thickness what lies on its other side may say it.
+            int other = 1 - voting(axis, cell);
+            if (!far(axis, 0, cell) && !far(axis, 1, cell) && !open[axis][other]) {
+                MutableList<Filling> instead = votes.clone();
+                instead.set(axis, face(axis, other, cell));
+                found = agreed(instead);
+            }
+        }
+        return found.orElseGet(() -> {
+            undecided = undecided < 0 ? index(cell) : undecided;
+            return Filling.AIR;
+        });
+    }
+
+    private static Optional<Filling> agreed(MutableList<Filling> votes) {
+        for (Filling one : votes) {
+            if (votes.count(one::same) > 1) {
+                return Optional.of(one);
+            }
+        }
+        MutableList<Filling> blocks = votes.select(Filling::block);
+        if (blocks.size() == 1) {
+            return Optional.of(blocks.getFirst());
+        }
+        if (blocks.isEmpty() && votes.anySatisfy(Filling::air)) {
+            return Optional.of(Filling.AIR);
+        }
+        return votes.detectOptional(one -> votes.count(one::conductsLike) > 1);
+    }
+
+    /** Whether a cell lies past an axis' surface on a side. */
+    private boolean far(int axis, int side, int[] cell) {
+        double middle = sections.middle(axis, cell[axis]);
+        return side == 0 ? middle < 0 : middle > sections.thickness[axis];
+    }
+
+    /** Whether the sections along the other axes change no more from a cell to a face of the box. */
+    private boolean settled(int axis, int side, int[] cell) {
+        for (int other = 0; other < 3; other++) {
+            if (other == axis) {
+                continue;
+            }
+            Filling here = vote(other, cell);
+            int[] next = cell.clone();
+            int last = side == 0 ? 0 : n[axis] - 1;
+            while (next[axis] != last) {
+                next[axis] += side == 0 ? -1 : 1;
+                if (!vote(other, next).same(here)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** What the section along an axis shows in a cell. */
+    private Filling vote(int axis, int[] cell) {
+        return face(axis, voting(axis, cell), cell);
+    }
+
+    /** The side of an axis whose section is asked at a cell. */
+    private int voting(int axis, int[] cell) {
+        boolean low = sections.edge(axis, 0).isPresent();
+        boolean high = sections.edge(axis, 1).isPresent();
+        boolean past = far(axis, 1, cell);
+        if (low && high) {
+            return past ? 1 : 0;
+        }
+        if (low) {
+            return past && !open[axis][1] ? 1 : 0;
+        }
+        return far(axis, 0, cell) && !open[axis][0] ? 0 : 1;
+    }
+
+    /** Whether nothing but air leaves through a face. */
+    private boolean isOpen(int axis, int side) {
+        if (sections.edge(axis, side).isPresent()) {
+            return false;
+        }
+        boolean[] solid = new boolean[1];
+        int[] cell = new int[3];
+        int e = (axis + 1) % 3;
+        int f = (axis + 2) % 3;
+        for (cell[e] = 0; cell[e] < n[e]; cell[e]++) {
+            for (cell[f] = 0; cell[f] < n[f]; cell[f]++) {
+                solid[0] |= !face(axis, side, cell).air();
+            }
+        }
+        return !solid[0];
+    }
+
+    /** What is at a face of the box: its edge's section, or else what the sections along the other axes show there. */
+    private Filling face(int axis, int side, int[] cell) {
+        Optional<Integer> edge = sections.edge(axis, side);
+        if (edge.isPresent()) {
+            return sections.of(edge.get(), cell);
+        }
+        int[] there = cell.clone();
+        there[axis] = side == 0 ? 0 : n[axis] - 1;
+        Filling one = section((axis + 1) % 3, there);
+        Filling other = section((axis + 2) % 3, there);
+        if (one.air() || other.air()) {
+            return one.air() ? other : one;
+        }
+        return one.block() ? other : one;
+    }
+
+    /** What an edge along an axis shows in a cell; of two, the one on whose side it lies. */
+    private Filling section(int axis, int[] cell) {
+        Optional<Integer> low = sections.edge(axis, 0);
+        Optional<Integer> high = sections.edge(axis, 1);
+        Optional<Integer> taken =
+                low.isPresent() && high.isPresent() ? far(axis, 1, cell) ? high : low : low.or(() -> high);
+        return taken.map(edge -> sections.of(edge, cell)).orElse(Filling.AIR);
+    }
+}

@@ -1,0 +1,148 @@
+package coldseam.junctions.vertex;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Section;
+import coldseam.conduction.SurfaceTemperature;
+import coldseam.conduction.solid.Body;
+import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.BodySolver;
+import coldseam.conduction.solid.CutPlanes;
+import coldseam.conduction.solid.Place;
+import coldseam.conduction.solid.Side;
+import coldseam.envelope.Material;
+import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.junctions.BodySolving;
+import coldseam.junctions.SectionSolving;
+import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.section.Surroundings;
+import coldseam.junctions.store.BodyStore;
+import coldseam.junctions.store.KeptFolder;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+
+/** Computes vertices and remembers what it has computed. */
+public final class VertexComputer implements VertexComputing {
+
+    /** Relative width of the cut planes' intervals: small beside the body's own. */
+    private static final double PLANES = 2e-5;
+
+    private final Accuracy accuracy;
+    private final BodySolving bodies;
+    private final SectionSolving sections;
+    private final Function<String, Optional<Material>> library;
+    private final Map<VertexSetup, VertexResult> answers = new ConcurrentHashMap<>();
+
+    /** A computer that keeps what it solves in memory only. */
+    public static VertexComputer inMemory() {
+        return new VertexComputer(
+                BodySolver.STANDARD, BodySolver::solve, BridgeComputers.solving(), MaterialLibrary::named);
+    }
+
+    /** A computer that also keeps what it has solved in a folder, for later runs. */
+    public static VertexComputer keepingIn(KeptFolder folder) {
+        return new VertexComputer(
+                BodySolver.STANDARD,
+                new BodyStore(folder, BodySolver::solve),
+                BridgeComputers.solving(folder),
+                MaterialLibrary::named);
+    }
+
+    /**
+     * @param accuracy of the coupling
+     * @param bodies solves bodies
+     * @param sections solves their cut planes
+     * @param library the built-in materials by name
+     */
+    public VertexComputer(
+            Accuracy accuracy,
+            BodySolving bodies,
+            SectionSolving sections,
+            Function<String, Optional<Material>> library) {
+        this.accuracy = accuracy;
+        this.bodies = bodies;
+        this.sections = sections;
+        this.library = library;
+    }
+
+    /** Computed inside the map, so that of two threads with one question the second waits for the first. */
+    @Override
+    public VertexResult compute(VertexSetup setup) {
+        return answers.computeIfAbsent(setup, this::computed);
+    }
+
+    private VertexResult computed(VertexSetup setup) {
+        VertexBody composed = VertexBody.of("Vertex", setup, library);
+        Body body = composed.heatFlow();
+        BodySolution heatFlow = bodies.solve(body, accuracy);
+        double difference = setup.indoorTemperature() - setup.outdoorTemperature();
+        BodySolution surface = bodies.solve(
+                composed.surfaceTemperature(), SectionSolving.aimed(accuracy, Surroundings.INDOOR, difference));
+        Interval coupling = heatFlow.coupling(Surroundings.INDOOR, Surroundings.OUTDOOR);
+        Interval[] planes = planes(composed, body);
+        SurfaceTemperature<Place> coldest = surface.surface(Surroundings.INDOOR);
+        return new VertexResult(
+                setup,
+                heatFlow,
+                surface,
+                coupling,
+                chi(composed, setup, coupling, planes, false),
+                chi(composed, setup, coupling, planes, true),
+                (coldest.lowest() - setup.outdoorTemperature()) / difference,
+                coldest.at(),
+                composed.notes().newWithAll(heatFlow.notes()).distinct());
+    }
+
+    /** L2D of each cut plane, W/(m·K); zero where it joins no room with outdoors. */
+    private Interval[] planes(VertexBody composed, Body body) {
+        Interval[] planes = new Interval[6];
+        for (int axis = 0; axis < 3; axis++) {
+            for (int side = 0; side < 2; side++) {
+                planes[2 * axis + side] =
+                        composed.isCut(axis, side) ? plane(body, composed.side(axis, side)) : Interval.of(0);
+            }
+        }
+        return planes;
+    }
+
+    private Interval plane(Body body, Side side) {
+        Section section = CutPlanes.section(body, side);
+        boolean joins = section.boundaries()
+                        .collect(each -> each.environment())
+                        .distinct()
+                        .size()
+                > 1;
+        return joins
+                ? sections.solve(section, new Accuracy(PLANES, accuracy.maximumUnknowns()))
+                        .coupling(Surroundings.INDOOR, Surroundings.OUTDOOR)
+                : Interval.of(0);
+    }
+
+    /**
+     * L3D − Σ psi·l − Σ U·A. Every plane part of a surface lies beside two cut planes, whose psi take its U·A off once each,
+     * so that it comes back once: L3D − Σ L2D·l + Σ U·A.
+     */
+    private static Interval chi(
+            VertexBody composed, VertexSetup setup, Interval coupling, Interval[] planes, boolean internal) {
+        Interval chi = coupling;
+        for (int axis = 0; axis < 3; axis++) {
+            for (int side = 0; side < 2; side++) {
+                if (composed.isCut(axis, side)) {
+                    chi = chi.plus(planes[2 * axis + side].times(-composed.length(axis, side, internal)));
+                }
+            }
+            int e = (axis + 1) % 3;
+            int f = (axis + 2) % 3;
+            for (int quadrant = 0; quadrant < 4; quadrant++) {
+                if (setup.surface(axis, quadrant % 2, quadrant / 2)) {
+                    chi = chi.plus(composed.transmittance(axis)
+                            * composed.length(e, quadrant % 2, internal)
+                            * composed.length(f, quadrant / 2, internal));
+                }
+            }
+        }
+        return chi;
+    }
+}

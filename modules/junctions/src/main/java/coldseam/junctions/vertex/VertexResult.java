@@ -1,0 +1,41 @@
+package coldseam.junctions.vertex;
+
+import coldseam.conduction.Interval;
+import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.Place;
+import coldseam.envelope.DimensionSystem;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * A vertex, computed.
+ *
+ * <p>chi = L3D − Σ psi·l − Σ U·A (ISO 10211:2017, 3.4, from memory) with the psi of the body's own cut planes, so that it is
+ * what the corner alone adds; its lengths and areas are those of one dimension system, and it may be added only to psi and
+ * areas of the same.
+ *
+ * @param setup what it was computed for
+ * @param solution of the heat flow
+ * @param surface the solution that temperatures are read from, with 0.25 m²·K/W indoors
+ * @param coupling L3D of what is drawn, W/K
+ * @param chiExternal W/K
+ * @param chiInternal W/K
+ * @param temperatureFactor fRsi (ISO 13788); an estimate
+ * @param coldest where it is lowest: m along each axis from where the inner faces meet
+ * @param notes what was simplified, in plain words
+ */
+public record VertexResult(
+        VertexSetup setup,
+        BodySolution solution,
+        BodySolution surface,
+        Interval coupling,
+        Interval chiExternal,
+        Interval chiInternal,
+        double temperatureFactor,
+        Place coldest,
+        ImmutableList<String> notes) {
+
+    /** chi in a dimension system, W/K. */
+    public Interval chi(DimensionSystem system) {
+        return system == DimensionSystem.EXTERNAL ? chiExternal : chiInternal;
+    }
+}

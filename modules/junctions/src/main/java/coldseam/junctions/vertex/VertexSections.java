@@ -1,0 +1,180 @@
+package coldseam.junctions.vertex;
+
+import coldseam.envelope.Material;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.plan.SectionPlan.Origin;
+import coldseam.junctions.section.Band;
+import coldseam.junctions.section.SectionLayout;
+import coldseam.junctions.section.SectionLayout.End;
+import coldseam.junctions.section.SectionLayout.Piece;
+import coldseam.junctions.vertex.VertexSetup.EdgeEnd;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Function;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/**
+ * The sections of a vertex's edges, each on the lines of two axes, and the box of cells that all their lines cut.
+ *
+ * <p>A section goes on past its own cuts as it is there. Past a side where it is not cut there is air.
+ */
+final class VertexSections {
+
+    /** m, of air past what is drawn. */
+    private static final double MARGIN = 0.01;
+
+    /** Lines closer than a micrometre are one. */
+    private static final double PER_METRE = 1e6;
+
+    private final VertexSetup setup;
+    private final ImmutableList<SectionLayout> layouts;
+    /** m, ascending, of each axis. */
+    final double[][] line = new double[3][];
+    /** Whether the box is cut at its low and at its high end of each axis, where the house goes on. */
+    final boolean[][] cut = new boolean[3][2];
+    /** m, of each axis' band or thing. */
+    final double[] thickness = new double[3];
+
+    private final Band[] band = new Band[3];
+    /** What fills the cells of each edge's section: of its first axis, then of its second. */
+    private final Filling[][][] filled;
+
+    /**
+     * @throws DetailDoesNotFit where a section cannot be laid out, or two of them show other layers for one surface
+     */
+    VertexSections(VertexSetup setup, Function<String, Optional<Material>> library) {
+        this.setup = setup;
+        this.layouts = setup.edges().collect(each -> SectionLayout.of(each.detail(), each.setup(), library));
+        layouts.forEachWithIndex((layout, i) -> bands(setup.edges().get(i), layout));
+        for (int axis = 0; axis < 3; axis++) {
+            lines(axis);
+        }
+        filled = new Filling[layouts.size()][][];
+        for (int i = 0; i < filled.length; i++) {
+            filled[i] = fill(setup.edges().get(i), layouts.get(i));
+        }
+    }
+
+    private void bands(EdgeEnd edge, SectionLayout layout) {
+        band(edge.first(), layout.first());
+        layout.second().ifPresent(second -> band(edge.second(), second));
+        thickness[edge.second()] = Math.max(thickness[edge.second()], layout.thing());
+    }
+
+    private void band(int axis, Band found) {
+        if (band[axis] != null && !(band[axis].strata().equals(found.strata()) && band[axis].rse() == found.rse())) {
+            throw new DetailDoesNotFit(
+                    Lists.immutable.of(
+                            "the layers on the two sides of one of its surfaces differ, so no single stack reaches the corner"));
+        }
+        band[axis] = found;
+        thickness[axis] = found.thickness();
+    }
+
+    /** The layers of an axis' surface; empty where there is none. */
+    Optional<Band> band(int axis) {
+        return Optional.ofNullable(band[axis]);
+    }
+
+    private void lines(int axis) {
+        TreeSet<Double> all = new TreeSet<>();
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < layouts.size(); i++) {
+            EdgeEnd edge = setup.edges().get(i);
+            boolean first = edge.first() == axis;
+            if (!first && edge.second() != axis) {
+                continue;
+            }
+            for (Piece piece : layouts.get(i).pieces()) {
+                all.add(rounded(first ? piece.s0() : piece.t0()));
+                all.add(rounded(first ? piece.s1() : piece.t1()));
+            }
+            for (End end : layouts.get(i).ends().select(each -> each.alongS() == first)) {
+                low = end.high() ? low : Math.min(low, rounded(end.at()));
+                high = end.high() ? Math.max(high, rounded(end.at())) : high;
+            }
+        }
+        cut[axis][0] = low < 0;
+        cut[axis][1] = high > 0;
+        double from = cut[axis][0] ? low : all.first() - MARGIN;
+        double to = cut[axis][1] ? high : all.last() + MARGIN;
+        all.add(from);
+        all.add(to);
+        line[axis] = all.subSet(from, true, to, true).stream()
+                .mapToDouble(each -> each)
+                .toArray();
+    }
+
+    private static double rounded(double at) {
+        return Math.rint(at * PER_METRE) / PER_METRE;
+    }
+
+    /** How many cells an axis has. */
+    int cells(int axis) {
+        return line[axis].length - 1;
+    }
+
+    /** The middle of a cell along an axis, m. */
+    double middle(int axis, int cell) {
+        return (line[axis][cell] + line[axis][cell + 1]) / 2;
+    }
+
+    private Filling[][] fill(EdgeEnd edge, SectionLayout layout) {
+        Filling[][] all = new Filling[cells(edge.first())][cells(edge.second())];
+        for (int i = 0; i < all.length; i++) {
+            for (int j = 0; j < all[i].length; j++) {
+                double s = within(layout, true, middle(edge.first(), i));
+                double t = within(layout, false, middle(edge.second(), j));
+                all[i][j] = at(edge, layout, s, t);
+            }
+        }
+        return all;
+    }
+
+    /** A place past the section's own cut is as it is at the cut. */
+    private static double within(SectionLayout layout, boolean alongS, double at) {
+        double place = at;
+        for (End end : layout.ends().select(each -> each.alongS() == alongS)) {
+            place = end.high() ? Math.min(place, end.at() - 2 / PER_METRE) : Math.max(place, end.at() + 2 / PER_METRE);
+        }
+        return place;
+    }
+
+    private static Filling at(EdgeEnd edge, SectionLayout layout, double s, double t) {
+        Piece seen = layout.pieces()
+                .toReversed()
+                .detect(each -> each.s0() < s && s < each.s1() && each.t0() < t && t < each.t1());
+        if (seen == null || seen.conductivity() == 0) {
+            return Filling.AIR;
+        }
+        return seen.origin() instanceof Origin.OfLayer layer
+                ? new Filling(
+                        seen.material(),
+                        seen.conductivity(),
+                        layer.first() ? edge.first() : edge.second(),
+                        layer.index())
+                : new Filling(seen.material(), seen.conductivity(), -1, -1);
+    }
+
+    /** The edge that leaves through a face of the box; empty where none does. */
+    Optional<Integer> edge(int axis, int side) {
+        int found = setup.edges().detectIndex(each -> each.along() == axis && each.growing() == (side == 1));
+        return found < 0 ? Optional.empty() : Optional.of(found);
+    }
+
+    /** What an edge's section shows in a cell of the box. */
+    Filling of(int edge, int[] cell) {
+        EdgeEnd end = setup.edges().get(edge);
+        return filled[edge][cell[end.first()]][cell[end.second()]];
+    }
+
+    /** What the sections' drawings simplify. */
+    ImmutableList<String> notes() {
+        MutableList<String> notes = Lists.mutable.empty();
+        layouts.forEach(each -> notes.addAllIterable(each.notes()));
+        return notes.distinct().toImmutable();
+    }
+}

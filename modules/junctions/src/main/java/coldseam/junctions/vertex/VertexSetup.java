@@ -1,0 +1,57 @@
+package coldseam.junctions.vertex;
+
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.detail.Detail;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * Everything of a house that a vertex depends on: the edges that meet there at right angles, each with its detail. Two
+ * vertices with equal setups have equal results.
+ *
+ * <p>There are three axes, 0, 1 and 2, each the outward normal of a surface (or, where a floor bears in, the way up); the
+ * inner faces meet at the origin. Axis 2 is upright.
+ *
+ * @param rooms which of the eight octants are rooms: bit a + 2b + 4c, where a, b and c are 1 on the side of growing
+ *     coordinates of axes 0, 1 and 2
+ * @param edges at least three
+ * @param upwards whether axis 2 points up
+ */
+public record VertexSetup(int rooms, ImmutableList<EdgeEnd> edges, boolean upwards) {
+
+    /**
+     * An edge that ends in the vertex.
+     *
+     * @param along the axis along which it runs
+     * @param growing whether it runs from the vertex towards growing coordinates
+     * @param first the axis that is the outward normal of its detail's first band
+     * @param second that of the second band; or the way from a thing's near face to its far one
+     * @param detail that closes it
+     * @param setup what the detail is laid on, at an angle of 90° or 270°
+     */
+    public record EdgeEnd(int along, boolean growing, int first, int second, Detail detail, JunctionSetup setup) {}
+
+    /** Whether an octant is a room; each side is 0 or 1, 1 where the coordinate of that axis grows. */
+    public boolean room(int a, int b, int c) {
+        return (rooms >> (a + 2 * b + 4 * c) & 1) == 1;
+    }
+
+    /** Whether the surface with an axis for its normal reaches into the quadrant between two sides of the others. */
+    public boolean surface(int axis, int side, int otherSide) {
+        int[] at = new int[3];
+        at[(axis + 1) % 3] = side;
+        at[(axis + 2) % 3] = otherSide;
+        boolean inside = room(at[0], at[1], at[2]);
+        at[axis] = 1;
+        return inside != room(at[0], at[1], at[2]);
+    }
+
+    /** °C. */
+    public double indoorTemperature() {
+        return edges.getFirst().setup().indoorTemperature();
+    }
+
+    /** °C. */
+    public double outdoorTemperature() {
+        return edges.getFirst().setup().outdoorTemperature();
+    }
+}

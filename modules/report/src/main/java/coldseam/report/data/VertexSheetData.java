@@ -1,0 +1,26 @@
+package coldseam.report.data;
+
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** A different corner, computed in three dimensions from its edges' details. */
+record VertexSheetData(
+        String id,
+        @Says("of its edges") ImmutableList<String> junctionSheets,
+        @Says("ids, in the same order") ImmutableList<String> details,
+        @Says("whether the house file chose all of them") boolean chosen,
+        ImmutableList<String> places,
+        @Says("of what is drawn") BoundsData coupling_W_per_K,
+        @Says("with external dimensions") BoundsData chiExternal_W_per_K,
+        @Says("with internal dimensions") BoundsData chiInternal_W_per_K,
+        @Says("fRsi, an estimate") double temperatureFactor,
+
+        @Says("from where the inner faces meet, along the three outward normals, the last upright")
+        ImmutableList<Double> coldest_m,
+
+        @Says("indoors, at which the coldest point reaches the dew point")
+        double dewPointHumidity,
+
+        @Says("indoors, from which mould may grow") double mouldHumidity,
+        int unknowns,
+        @Says("whether the interval is as narrow as asked") boolean met,
+        ImmutableList<String> notes) {}

@@ -1,0 +1,144 @@
+package coldseam.report.words;
+
+import coldseam.audit.Assumed;
+import coldseam.audit.Audit;
+import coldseam.audit.JunctionRow;
+import coldseam.audit.Unknown;
+import coldseam.envelope.Limits;
+import coldseam.envelope.SurfaceLimits;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.MutableList;
+
+/** What stands beside the verdict so that nobody takes it for more than it is: what it rests on, and what it was held to. */
+public final class HonestWords {
+
+    private final Audit audit;
+    private final UnitSystem units;
+
+    /** Words about an audit in some units. */
+    public HonestWords(Audit audit, UnitSystem units) {
+        this.audit = audit;
+        this.units = units;
+    }
+
+    /** What was taken on somebody's word, a sentence; empty where nothing was. */
+    public Optional<String> assumed() {
+        Assumed assumed = Assumed.of(audit);
+        MutableList<String> parts = Lists.mutable.empty();
+        if (assumed.besideHeated() > 0) {
+            parts.add(say(assumed.besideHeated(), Dimension.AREA) + " beside heated neighbours");
+        }
+        if (assumed.nearlyHeated() > 0) {
+            parts.add(say(assumed.nearlyHeated(), Dimension.AREA)
+                    + " beside unheated spaces nearly as warm as the rooms");
+        }
+        if (assumed.relaxed().notEmpty()) {
+            parts.add((assumed.relaxed().size() == 1 ? "a limit relaxed (" : "limits relaxed (")
+                    + assumed.relaxed().collect(HonestWords::word).makeString(", ") + ")");
+        }
+        if (assumed.ownSeams().notEmpty()) {
+            parts.add("psi of " + say(assumed.ownSeams().sumOfDouble(JunctionRow::length), Dimension.LENGTH)
+                    + " of seams, the house file's own");
+        }
+        if (assumed.overrides().notEmpty()) {
+            parts.add("what the house file says that "
+                    + assumed.overrides()
+                            .collect(material -> "\"" + material.name() + "\"")
+                            .makeString(", ")
+                    + " can do");
+        }
+        if (assumed.withoutProduct() > 0) {
+            parts.add((assumed.withoutProduct() == assumed.conductivities() && assumed.conductivities() > 1
+                            ? "all " + assumed.conductivities()
+                            : assumed.withoutProduct() + " of " + assumed.conductivities())
+                    + (assumed.conductivities() == 1 ? " conductivity" : " conductivities")
+                    + ", generic ones without a product's source");
+        }
+        return parts.isEmpty() ? Optional.empty() : Optional.of("Of it assumed: " + parts.makeString("; ") + ".");
+    }
+
+    /** What the verdict was measured by: a sentence or two. */
+    public String measuredBy() {
+        Limits limits = audit.house().limits();
+        SurfaceLimits most = limits.surfaces();
+        return "Measured by: every layer able by its material, and in each seam's drawing without a break; neck and"
+                + " weakest path from " + say(limits.neckShare(), Dimension.SHARE) + " and "
+                + say(limits.pathShare(), Dimension.SHARE)
+                + ", psi up to " + say(limits.psi(), Dimension.LINEAR_TRANSMITTANCE) + ", at openings "
+                + units.number(limits.openingPsi(), Dimension.LINEAR_TRANSMITTANCE) + ", chi up to "
+                + say(limits.chi(), Dimension.POINT_TRANSMITTANCE) + ", fRsi from "
+                + say(limits.temperatureFactor(), Dimension.RATIO) + "; U up to "
+                + Lists.immutable
+                        .of(
+                                u(most.wall()) + " (walls)",
+                                u(most.roof()) + " (roofs)",
+                                u(most.floor()) + " (floors)",
+                                u(most.ground()) + " (ground)",
+                                u(most.window()) + " (windows)",
+                                u(most.door()) + " (doors)")
+                        .makeString(", ")
+                + " " + units.label(Dimension.TRANSMITTANCE) + notJudged() + ".";
+    }
+
+    private String notJudged() {
+        return audit.house().site().climate().isPresent()
+                ? ""
+                : "; mould by months and condensation not judged, since the house file gives no climate";
+    }
+
+    /** Why the heat-loss coefficient is a least value only; empty where it is known. */
+    public Optional<String> unknown() {
+        Unknown unknown = Unknown.of(audit);
+        MutableList<String> parts = Lists.mutable.empty();
+        if (unknown.length() > 0) {
+            parts.add(say(unknown.length(), Dimension.LENGTH) + " of seams have no value");
+        }
+        if (unknown.points() > 0) {
+            parts.add(Phrases.count(unknown.points(), "point has", "points have") + " no value");
+        }
+        if (unknown.holes().notEmpty()) {
+            parts.add(Phrases.count(unknown.holes().size(), "surface is", "surfaces are") + " missing"
+                    + (unknown.area() > 0 ? ", " + say(unknown.area(), Dimension.AREA) : ""));
+        }
+        return parts.isEmpty() ? Optional.empty() : Optional.of(parts.makeString("; "));
+    }
+
+    /** H_T, with "at least" and "not known" where something is missing. */
+    public String total() {
+        var total = audit.heatLoss().total();
+        // A least value is rounded down.
+        double least = Math.floor(10 * total.lower()) / 10;
+        return unknown().isPresent()
+                ? "at least " + units.readable(least, least, Dimension.HEAT_LOSS_COEFFICIENT) + ", not known"
+                : units.readable(total.lower(), total.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
+    }
+
+    private String u(double transmittance) {
+        return units.number(transmittance, Dimension.TRANSMITTANCE);
+    }
+
+    private String say(double value, Dimension dimension) {
+        return units.format(value, dimension);
+    }
+
+    private static String word(Assumed.Limit limit) {
+        return switch (limit) {
+            case NECK -> "neck";
+            case PATH -> "weakest path";
+            case PSI -> "psi";
+            case OPENING_PSI -> "psi at openings";
+            case CHI -> "chi";
+            case TEMPERATURE_FACTOR -> "fRsi";
+            case MEAN -> "against the mean";
+            case WALLS -> "U of walls";
+            case ROOFS -> "U of roofs";
+            case FLOORS -> "U of floors";
+            case GROUND -> "U in the ground";
+            case WINDOWS -> "U of windows";
+            case DOORS -> "U of doors";
+        };
+    }
+}

@@ -1,0 +1,87 @@
+package coldseam.report.words;
+
+import coldseam.audit.Audit;
+import coldseam.audit.VertexRow;
+import coldseam.audit.VertexRow.Obstacle;
+import coldseam.audit.VertexSheet;
+import coldseam.envelope.shell.Corner;
+import coldseam.junctions.vertex.VertexSetup;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** What is said of corners where three or more edges meet. */
+public final class VertexWords {
+
+    private VertexWords() {}
+
+    /** The name of a sheet: its edges' kinds. */
+    public static String name(VertexSheet sheet) {
+        return sheet.id() + " corner of " + kinds(sheet.result().setup()) + (sheet.chosen() ? "" : ", not all chosen");
+    }
+
+    /** The kinds of edges that meet, each once with how many. */
+    public static String kinds(VertexSetup setup) {
+        return counted(setup.edges().collect(end -> end.setup().kind().label()));
+    }
+
+    /** The same of a place of the shell. */
+    public static String kinds(Corner corner) {
+        return counted(corner.ends().collect(end -> end.edge().kind().label()));
+    }
+
+    private static String counted(ImmutableList<String> labels) {
+        return labels.distinct()
+                .collect(label -> {
+                    int times = labels.count(label::equals);
+                    return times == 1 ? label : times + " × " + label;
+                })
+                .makeString(", ");
+    }
+
+    /** Whether a vertex is computed, and if not, why. */
+    public static String status(VertexRow row) {
+        return row.obstacle()
+                .map(obstacle -> "not computed: " + why(row, obstacle))
+                .orElse("computed");
+    }
+
+    private static String why(VertexRow row, Obstacle obstacle) {
+        return switch (obstacle) {
+            case ASLANT -> "something about it is aslant";
+            case GROUND -> "it meets the ground, and the U of the floor by ISO 13370 holds its corners";
+            case NEIGHBOUR -> "it borders on an unheated space or a neighbour";
+            case NO_DETAIL -> "an edge of it has no computed detail";
+            case IN_PLANE -> "layers change in the plane of one of its surfaces";
+            case NOT_SAID -> row.reasons().makeString("; ");
+            case NOT_ASKED -> "vertices were not asked for";
+        };
+    }
+
+    /** How many vertices there are and how many are computed, with what stood in the way of the others. */
+    public static String count(Audit audit) {
+        ImmutableList<VertexRow> rows = audit.vertices();
+        int computed = rows.count(row -> row.sheet().isPresent());
+        String all = computed + " of " + rows.size() + (rows.size() == 1 ? " corner" : " corners")
+                + " where edges meet are computed";
+        ImmutableList<String> others = Lists.immutable
+                .with(Obstacle.values())
+                .select(obstacle -> rows.anySatisfy(
+                        row -> row.obstacle().filter(obstacle::equals).isPresent()))
+                .collect(obstacle -> rows.count(
+                                row -> row.obstacle().filter(obstacle::equals).isPresent())
+                        + " " + brief(obstacle));
+        return others.isEmpty() ? all : all + "; not: " + others.makeString(", ");
+    }
+
+    private static String brief(Obstacle obstacle) {
+        return switch (obstacle) {
+            case ASLANT -> "aslant";
+            case GROUND -> "on the ground";
+            case NEIGHBOUR -> "beside an unheated space or a neighbour";
+            case NO_DETAIL -> "with an edge of no detail";
+            case IN_PLANE -> "where layers change in a plane";
+            case NOT_SAID -> "that the details do not define";
+            case NOT_ASKED -> "not asked for";
+        };
+    }
+}
