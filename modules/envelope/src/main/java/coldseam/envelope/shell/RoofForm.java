@@ -116,7 +116,9 @@ final class RoofForm {
     }
 
     private static Optional<String> why(RoofSkeleton shape, Body.Roof roof) {
-        boolean over = roof.collar().isPresent() && shape.failure().isEmpty() && shape.tops().isEmpty();
+        boolean over = roof.collar().isPresent()
+                && shape.failure().isEmpty()
+                && shape.tops().isEmpty();
         return over
                 ? Optional.of(String.format(
                         Locale.ROOT,
@@ -132,7 +134,8 @@ final class RoofForm {
                 .map(collar -> top
                         + Vertex.height(collar.height()
                                 - storey.height()
-                                + Footprint.thickness(Optional.of(house.assemblies().get(collar.assembly())))));
+                                + Footprint.thickness(
+                                        Optional.of(house.assemblies().get(collar.assembly())))));
     }
 
     /**
@@ -291,8 +294,9 @@ final class RoofForm {
             return new Plane(flatTop(roof) ? 0 : roof.lowSide(), 0);
         }
         Point2 p = new Point2(point.point().x(), point.point().y());
-        if (skeleton.get().tops().anySatisfy(top -> Plan.polygon(top.collect(Vertex::inPlan))
-                .covers(Plan.point(point)))) {
+        if (skeleton.get()
+                .tops()
+                .anySatisfy(top -> Plan.polygon(top.collect(Vertex::inPlan)).covers(Plan.point(point)))) {
             return new Plane(COLLAR, 0);
         }
         RoofSkeleton.Sweep over = skeleton.get().sweeps().maxBy(sweep -> within(sweep.corners(), p));
