@@ -116,6 +116,7 @@ public sealed interface Body {
      * @param eaves m, from the storey's floor to the top of the rafters over the inner face of the low side's wall; ignored
      *     where flat
      * @param wall assembly of walls that only its own height leaves upright, name; that of the low side's wall where empty
+     * @param exposure what it faces: an unheated space makes it a ceiling
      */
     record LowerRoof(
             Optional<ImmutableList<Point2>> area,
@@ -123,7 +124,8 @@ public sealed interface Body {
             double pitch,
             int lowSide,
             double eaves,
-            Optional<String> wall) {}
+            Optional<String> wall,
+            Exposure exposure) {}
 
     /**
      * One side of a storey.
@@ -206,6 +208,7 @@ public sealed interface Body {
      * @param parapetHeight m above the roof's outer face; zero without parapet
      * @param loftFactor temperature factor of a cold loft
      * @param sides of a gable or hip roof that rise otherwise than form and pitch say, by the footprint side's index
+     * @param collar level ceiling that ends the slopes of a gable or hip roof below its ridge
      */
     record Roof(
             Form form,
@@ -216,9 +219,10 @@ public sealed interface Body {
             int lowSide,
             double parapetHeight,
             OptionalDouble loftFactor,
-            ImmutableMap<Integer, RoofSide> sides) {
+            ImmutableMap<Integer, RoofSide> sides,
+            Optional<Collar> collar) {
 
-        /** One whose sides all rise as form and pitch say. */
+        /** One that goes up to its ridge, whose sides all rise as form and pitch say. */
         public Roof(
                 Form form,
                 boolean insulatedAtCeiling,
@@ -237,7 +241,8 @@ public sealed interface Body {
                     lowSide,
                     parapetHeight,
                     loftFactor,
-                    Maps.immutable.empty());
+                    Maps.immutable.empty(),
+                    Optional.empty());
         }
 
         /** Roof forms. */
@@ -248,6 +253,15 @@ public sealed interface Body {
             HIP
         }
     }
+
+    /**
+     * A level ceiling between slopes, under a cold loft.
+     *
+     * @param height m, of its inner face over the top storey's floor
+     * @param assembly name
+     * @param loftFactor temperature factor of the loft over it
+     */
+    record Collar(double height, String assembly, double loftFactor) {}
 
     /**
      * How a roof rises over one side of the storey under it.

@@ -118,7 +118,11 @@ final class JunctionRules {
             case OVERHANG -> convex ? JunctionKind.OVERHANG_EDGE : JunctionKind.WALL_UNDER_OVERHANG;
             case TERRACE -> convex ? JunctionKind.TERRACE_EDGE : JunctionKind.WALL_TO_TERRACE;
             case CEILING ->
-                wall.marked(Facet.Mark.UNDER_GABLE) ? JunctionKind.GABLE_COLD_LOFT : JunctionKind.EAVES_COLD_LOFT;
+                !convex && level
+                        ? JunctionKind.ROOF_STEP
+                        : wall.marked(Facet.Mark.UNDER_GABLE)
+                                ? JunctionKind.GABLE_COLD_LOFT
+                                : JunctionKind.EAVES_COLD_LOFT;
             case ROOF -> roofKind(first, wall, convex, level);
             case WALL -> throw new IllegalStateException("two walls");
         };

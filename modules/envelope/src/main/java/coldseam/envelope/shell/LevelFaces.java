@@ -101,7 +101,11 @@ final class LevelFaces {
             over.removeAllIterable(grounded);
             String deck = below.terraceIsWalkedOn() ? "terrace over " : "lower roof over ";
             facets.addAllIterable(FacetNames.apart(open, deck + below.name(), middle(k + 1)));
-            facets.addAllIterable(FacetNames.apart(roofed, "lower roof over " + below.name(), middle(k + 1)));
+            facets.addAllIterable(FacetNames.apart(
+                    roofed,
+                    (roofed.anySatisfy(facet -> facet.use() == Body.Use.CEILING) ? "ceiling over " : "lower roof over ")
+                            + below.name(),
+                    middle(k + 1)));
             facets.addAllIterable(FacetNames.apart(grounded, "floor under " + above.name(), middle(k)));
             facets.addAllIterable(FacetNames.apart(over, "overhang under " + above.name(), middle(k)));
             facets.addAllIterable(
@@ -135,11 +139,15 @@ final class LevelFaces {
                         .only()
                         .collect(node -> node.at(field.at(first, storey, node)))
                 : PlanRings.of(plan, region.cells()).only().collect(v -> v.at(flat));
+        Exposure exposure = region.lowerRoof()
+                ? body.storeys().get(storey).lowerRoof().orElseThrow().exposure()
+                : Exposure.outdoors();
+        boolean ceiling = exposure.kind() != Exposure.Kind.OUTDOORS;
         return new Facet(
                 "",
-                walked ? Body.Use.TERRACE : Body.Use.ROOF,
+                walked ? Body.Use.TERRACE : ceiling ? Body.Use.CEILING : Body.Use.ROOF,
                 assembly,
-                Exposure.outdoors(),
+                exposure,
                 outline,
                 Footprint.thickness(assembly),
                 assembly.isEmpty(),

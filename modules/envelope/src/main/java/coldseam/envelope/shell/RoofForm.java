@@ -30,10 +30,13 @@ final class RoofForm {
     /**
      * A plane.
      *
-     * @param side of the storey that it rises from; of a level one zero
+     * @param side of the storey that it rises from; of a level roof zero, of a collar {@link #COLLAR}
      * @param stage which part of that side's rise
      */
     record Plane(int side, int stage) {}
+
+    /** In the place of a side: the level ceiling that ends the slopes. */
+    static final int COLLAR = -1;
 
     private final Body.Roof roof;
     private final ImmutableList<Vertex> corners;
@@ -99,12 +102,40 @@ final class RoofForm {
         if (mono) {
             fault = notLowest(new RoofForm(roof, outer, rises, skeleton, eaves));
         } else if (fault.isEmpty()) {
-            skeleton = Optional.of(
-                    RoofSkeleton.of(outer.corners(), rises.collect(RoofForm::stages), Double.POSITIVE_INFINITY));
-            fault = skeleton.get().failure();
+            double limit = collar(house, roof, storey, top)
+                    .map(z -> Vertex.metres(z - eaves))
+                    .orElse(Double.POSITIVE_INFINITY);
+            skeleton = limit > 0
+                    ? Optional.of(RoofSkeleton.of(outer.corners(), rises.collect(RoofForm::stages), limit))
+                    : Optional.empty();
+            fault = skeleton.map(shape -> why(shape, roof))
+                    .orElse(Optional.of("its collar would lie under its eaves. Raise the collar, or lower the storey"));
         }
         fault.ifPresent(refused);
         return fault.isEmpty() ? Optional.of(new RoofForm(roof, outer, rises, skeleton, eaves)) : Optional.empty();
+    }
+
+    private static Optional<String> why(RoofSkeleton shape, Body.Roof roof) {
+        boolean over = roof.collar().isPresent()
+                && shape.failure().isEmpty()
+                && shape.tops().isEmpty();
+        return over
+                ? Optional.of(String.format(
+                        Locale.ROOT,
+                        "its collar would lie over its ridge, which is %.3f m over the eaves outside. Lower the collar, or leave"
+                                + " it out",
+                        shape.top()))
+                : shape.failure();
+    }
+
+    /** z of the outer face of a roof's collar. */
+    private static Optional<Long> collar(House house, Body.Roof roof, Body.Storey storey, long top) {
+        return roof.collar()
+                .map(collar -> top
+                        + Vertex.height(collar.height()
+                                - storey.height()
+                                + Footprint.thickness(
+                                        Optional.of(house.assemblies().get(collar.assembly())))));
     }
 
     /**
@@ -263,6 +294,11 @@ final class RoofForm {
             return new Plane(flatTop(roof) ? 0 : roof.lowSide(), 0);
         }
         Point2 p = new Point2(point.point().x(), point.point().y());
+        if (skeleton.get()
+                .tops()
+                .anySatisfy(top -> Plan.polygon(top.collect(Vertex::inPlan)).covers(Plan.point(point)))) {
+            return new Plane(COLLAR, 0);
+        }
         RoofSkeleton.Sweep over = skeleton.get().sweeps().maxBy(sweep -> within(sweep.corners(), p));
         int side = sides.get(over.side());
         int same = Lists.immutable
@@ -298,6 +334,9 @@ final class RoofForm {
     long height(Plane plane, Vertex point) {
         if (flatTop(roof)) {
             return eaves;
+        }
+        if (plane.side() == COLLAR) {
+            return eaves + Vertex.units(skeleton.orElseThrow().top());
         }
         Body.RoofSide rise = rises.get(plane.side());
         double from = plane.stage() == 0 ? 0 : rise.gable();

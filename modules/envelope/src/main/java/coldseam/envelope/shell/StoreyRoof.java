@@ -43,20 +43,42 @@ final class StoreyRoof {
                 ? new Exposure(Exposure.Kind.UNHEATED, "loft", r.loftFactor().orElse(1))
                 : Exposure.outdoors();
         boolean parapet = !cold && r.form() == Body.Roof.Form.FLAT && r.parapetHeight() > 0;
-        MutableList<Facet> slopes = parts().collect(cells -> {
-                    PlanRings rings = PlanRings.everyNode(plan, cells);
-                    return new Facet(
-                            "",
-                            cold ? Body.Use.CEILING : Body.Use.ROOF,
-                            assembly,
-                            exposure,
-                            rings.only().collect(node -> node.at(field.at(cells.getFirst(), top, node))),
-                            Footprint.thickness(assembly),
-                            assembly.isEmpty(),
-                            traits(parapet ? Facet.Mark.PARAPET : Facet.Mark.NONE));
-                })
-                .toList();
-        return FacetNames.apart(slopes, cold ? "top ceiling" : "roof", centre);
+        MutableList<Facet> slopes = Lists.mutable.empty();
+        MutableList<Facet> collars = Lists.mutable.empty();
+        for (ImmutableList<Integer> cells : parts()) {
+            ImmutableList<Vertex> outline = PlanRings.everyNode(plan, cells)
+                    .only()
+                    .collect(node -> node.at(field.at(cells.getFirst(), top, node)));
+            if (field.plane(cells.getFirst(), top).orElseThrow().side() == RoofForm.COLLAR) {
+                collars.add(collar(r.collar().orElseThrow(), outline));
+                continue;
+            }
+            slopes.add(new Facet(
+                    "",
+                    cold ? Body.Use.CEILING : Body.Use.ROOF,
+                    assembly,
+                    exposure,
+                    outline,
+                    Footprint.thickness(assembly),
+                    assembly.isEmpty(),
+                    traits(parapet ? Facet.Mark.PARAPET : Facet.Mark.NONE)));
+        }
+        return FacetNames.apart(slopes, cold ? "top ceiling" : "roof", centre)
+                .newWithAll(FacetNames.apart(collars, "collar ceiling", centre));
+    }
+
+    private Facet collar(Body.Collar collar, ImmutableList<Vertex> outline) {
+        Assembly assembly = house.assemblies().get(collar.assembly());
+        return new Facet(
+                "",
+                Body.Use.CEILING,
+                Optional.of(assembly),
+                new Exposure(Exposure.Kind.UNHEATED, "loft", collar.loftFactor()),
+                outline,
+                assembly.thickness(),
+                false,
+                // Level walls of the gables run on past it, up to the ridge, under the loft.
+                traits(Facet.Mark.NONE));
     }
 
     /** Cells of one plane that hang together, in the order of the storey's sides. */

@@ -138,7 +138,7 @@ final class StoreySections {
      */
     void check(Optional<RoofForm> form) {
         for (int k = 0; k + 1 < footprints.size(); k++) {
-            levelFaces(k, true, Lists.immutable.of(Body.Use.TERRACE, Body.Use.ROOF));
+            levelFaces(k, true, Lists.immutable.of(Body.Use.TERRACE, Body.Use.ROOF, Body.Use.CEILING));
             levelFaces(k, false, Lists.immutable.of(Body.Use.OVERHANG, Body.Use.FLOOR));
         }
         TreeSet<Long> heights = new TreeSet<>();
@@ -188,7 +188,7 @@ final class StoreySections {
     private void levelFaces(int k, boolean open, ImmutableList<Body.Use> uses) {
         int level = open ? k : k + 1;
         double found = facets.select(f -> f.traits().level() == level && uses.contains(f.use()))
-                .reject(f -> f.use() == Body.Use.ROOF && level + 1 == footprints.size())
+                .reject(f -> open && level + 1 == footprints.size())
                 .sumOfDouble(f -> Math.abs(square(f.doubleArea().z()) / 2));
         require(
                 (open ? this.open.get(k) : under.get(k + 1)).sumOfDouble(Top::area),
@@ -292,7 +292,7 @@ final class StoreySections {
     /** z to which what lies open above a storey reaches, or from which it begins. */
     private double ends(int k, boolean highest) {
         var heights = facets.select(f -> f.traits().level() == k)
-                .select(f -> f.use() == Body.Use.TERRACE || f.use() == Body.Use.ROOF)
+                .select(f -> f.use() == Body.Use.TERRACE || f.use() == Body.Use.ROOF || f.use() == Body.Use.CEILING)
                 .flatCollect(Facet::outline)
                 .collectLong(Vertex::z);
         long none = levels.takeOver().get(k);

@@ -62,7 +62,8 @@ class AnyAngleTest {
                 roof.pitch(),
                 roof.lowSide(),
                 roof.eaves(),
-                roof.wall());
+                roof.wall(),
+                roof.exposure());
     }
 
     /** Every sum that heat depends on, by name. */

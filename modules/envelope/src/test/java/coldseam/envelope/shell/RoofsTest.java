@@ -51,7 +51,8 @@ class RoofsTest {
                 low,
                 0,
                 OptionalDouble.empty(),
-                sides);
+                sides,
+                java.util.Optional.empty());
     }
 
     private static Shell build(ImmutableList<Point2> plan, Body.Roof roof) {
@@ -177,7 +178,13 @@ class RoofsTest {
         // 45° from 2.2 m on over 3 m of depth, so from 2.295 m outside; the deck lies at 3.05 m, which the slope
         // crosses.
         Body.LowerRoof lower = new Body.LowerRoof(
-                java.util.Optional.of(Houses.rectangle(-5, -5, 11, 8)), "roof", 45, 0, 2.2, java.util.Optional.empty());
+                java.util.Optional.of(Houses.rectangle(-5, -5, 11, 8)),
+                "roof",
+                45,
+                0,
+                2.2,
+                java.util.Optional.empty(),
+                coldseam.envelope.Exposure.outdoors());
         Body.Storey plain = Houses.storey("ground", Houses.rectangle(0, 0, 10, 8), 3, "wall");
         Body.Storey ground = new Body.Storey(
                 plain.name(),

@@ -198,4 +198,42 @@ class ShapeHousesTest {
         assertEquals(9, ShellBuilderTest.length(shell, JunctionKind.SLAB_EDGE), NODES);
         assertEquals(21, ShellBuilderTest.length(shell, JunctionKind.CELLAR_SLAB_EDGE), NODES);
     }
+
+    @Test
+    void roomInRoof() throws IOException {
+        Shell shell = shell("room-in-roof");
+        double angle = Math.toRadians(40);
+        double tan = Math.tan(angle);
+        double ceiling = 2.8 - 0.3 + 0.4;
+        // The knee wall is 0.3 m thick, the attic's floor lies at 2.8 m; the collar's outer face 2.4 + 0.4 m over it.
+        double foot = 2.8 + 1.2 + 0.2 / Math.cos(angle) - 0.3 * tan;
+        double collar = 2.8 + 2.4 + 0.4;
+        double run = (collar - foot) / tan;
+        double attic = 5.6 * (foot + 0.4) + (5.6 - run) * (collar - foot);
+        assertEquals(10 * (2.4 * (ceiling + 0.4) + attic), shell.externalVolume(), 100 * NODES);
+        assertEquals(2 * 10 * run / Math.cos(angle), area(shell, Body.Use.ROOF), NODES);
+        assertEquals(10 * (5.6 - 2 * run), area(shell, "collar ceiling"), NODES);
+        assertEquals(10 * (foot - ceiling), area(shell, "attic south wall"), NODES);
+        assertEquals((5.6 - run) * (collar - foot), area(shell, "gable over attic east wall"), NODES);
+        junctions(
+                shell,
+                JunctionKind.SLAB_EDGE,
+                36,
+                JunctionKind.OUTSIDE_CORNER,
+                4 * (ceiling + 0.4) + 4 * (foot - ceiling),
+                JunctionKind.INTERMEDIATE_FLOOR,
+                2 * 5.6,
+                JunctionKind.EAVES_COLD_LOFT,
+                20 + 4 * 1.2,
+                JunctionKind.VERGE,
+                4 * run / Math.cos(angle),
+                JunctionKind.GABLE_COLD_LOFT,
+                2 * (5.6 - 2 * run),
+                JunctionKind.RIDGE,
+                20,
+                JunctionKind.KNEE_WALL,
+                20,
+                JunctionKind.ROOF_STEP,
+                20);
+    }
 }

@@ -89,7 +89,7 @@ final class BodyBuilder {
                 given.terrace().isPresent(),
                 given.overhang().map(FileStorey.FileOverhang::assembly),
                 given.floorThickness().orElse(0),
-                given.lowerRoof().map(roof -> roof.roof(given.footprint(), given.height())),
+                given.lowerRoof().map(roof -> roof.roof(given.footprint(), given.height(), exposure(roof.faces()))),
                 given.base().map(this::base).or(() -> facing(given)));
     }
 
@@ -179,7 +179,8 @@ final class BodyBuilder {
                 turned(roof.lowSideIndex(footprint), corners),
                 roof.parapetHeight(),
                 roof.loftFactor(),
-                sides.toImmutable());
+                sides.toImmutable(),
+                roof.collar().map(each -> new Body.Collar(each.height(), each.assembly(), each.loftFactor())));
     }
 
     /** A side's index once the corners run counterclockwise. */

@@ -1,6 +1,7 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.Point2;
 import coldseam.files.BadValueException;
 import coldseam.files.Bounds;
@@ -51,6 +52,12 @@ record FileLowerRoof(
         @Refers("assembly")
         Optional<String> wall,
 
+        @Doc(
+                "What it faces: outdoors, or a neighbour's name, such as the cold space under the eaves beside a knee wall.")
+        @Default("outdoors")
+        @Refers("neighbour")
+        String faces,
+
         Position place) {
 
     FileLowerRoof {
@@ -78,7 +85,7 @@ record FileLowerRoof(
     }
 
     /** The lower roof over a storey of this height, m, with this footprint. */
-    Body.LowerRoof roof(FileFootprint footprint, double height) {
+    Body.LowerRoof roof(FileFootprint footprint, double height, Exposure exposure) {
         ImmutableList<Point2> corners = footprint.corners();
         int side = lowSide.map(word -> FileWalls.Sides.of(word.value(), corners).getFirst())
                 .orElse(0);
@@ -88,6 +95,7 @@ record FileLowerRoof(
                 pitch,
                 BodyBuilder.turned(side, corners),
                 eaves.orElse(height),
-                wall);
+                wall,
+                exposure);
     }
 }

@@ -54,6 +54,9 @@ record FileRoof(
         @Default("")
         ImmutableList<Named<FileRoofSide>> sides,
 
+        @Doc("A level ceiling between the slopes, below the ridge, with a cold loft over it.")
+        Optional<FileCollar> collar,
+
         @Doc("Height of the parapets around flat roofs, lower roofs included, above the roof's outer face.")
         @Default("0 mm")
         @Unit(Dimension.LENGTH)
@@ -112,6 +115,22 @@ record FileRoof(
         }
     }
 
+    @Noun("a collar ceiling")
+    @Doc("A level ceiling that ends the slopes below the ridge.")
+    record FileCollar(
+            @Doc("Height of its inner face over the top storey's floor.")
+            @Unit(Dimension.LENGTH)
+            @Bounds(atLeast = "1 m", atMost = "20 m")
+            double height,
+
+            @Doc("Its assembly.") @Refers("assembly") String assembly,
+
+            @Doc("Temperature factor of the loft over it: 1 as cold as outdoors.")
+            @Default("1")
+            @Unit(Dimension.RATIO)
+            @Bounds(above = "0", atMost = "1")
+            double loftFactor) {}
+
     /** What rises over a side. */
     enum Rise {
         SLOPE,
@@ -153,6 +172,16 @@ record FileRoof(
                     form.name().toLowerCase(Locale.ROOT).replace('_', ' '),
                     "",
                     "remove the key, or write form: hip");
+        }
+        boolean rafters =
+                insulatedAt == InsulatedAt.ROOF && (form == Body.Roof.Form.GABLE || form == Body.Roof.Form.HIP);
+        if (collar.isPresent() && !rafters) {
+            throw new BadValueException(
+                    "collar",
+                    "only a gable or hip roof insulated at its rafters has a collar",
+                    form.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    "",
+                    "remove the key, or change the form");
         }
         if (loftFactor.isPresent() && insulatedAt == InsulatedAt.ROOF) {
             throw new BadValueException(
