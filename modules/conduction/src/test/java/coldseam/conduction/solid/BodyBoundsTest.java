@@ -98,7 +98,10 @@ class BodyBoundsTest {
         Interval proven = solution.coupling("indoor", "outdoor");
         assertTrue(proven.contains(exact), () -> proven + " misses " + exact);
         assertTrue(proven.width() < 1e-9 * exact, proven::toString);
-        assertEquals(-5 + 25 * exact / 0.21 * 0.04, solution.surface("outdoor").lowest(), 1e-6); // temperatures are kept in single precision
+        assertEquals(
+                -5 + 25 * exact / 0.21 * 0.04,
+                solution.surface("outdoor").lowest(),
+                1e-6); // temperatures are kept in single precision
     }
 
     /** The patch's flow is a part of its environment's, and the mean of the estimated field lies within its interval. */
