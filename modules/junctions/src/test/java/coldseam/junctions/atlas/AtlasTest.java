@@ -43,9 +43,9 @@ class AtlasTest {
         assertEquals(
                 Lists.immutable.of(Sweep.Which.FIRST, Sweep.Which.SECOND),
                 sweeps(JunctionKind.SLAB_EDGE).collect(Sweep::which));
-        // An old slab without boards has nothing to make thicker.
+        // An old slab has boards on top, which may be made thicker as the wall's may.
         assertEquals(
-                Lists.immutable.of(Sweep.Which.SECOND),
+                Lists.immutable.of(Sweep.Which.FIRST, Sweep.Which.SECOND),
                 sweeps(JunctionKind.of("existing slab edge")).collect(Sweep::which));
     }
 
