@@ -80,9 +80,10 @@ class CommandTest {
         assertTrue(moisture.contains("gives no monthly climate"), moisture);
         assertTrue(Files.readString(made.resolve("box-points.csv"))
                 .startsWith("points,kind,surface,sheet,detail,number,"));
+        assertTrue(Files.readString(made.resolve("box-vertices.csv")).startsWith("corner,"));
         assertTrue(run.out().contains("Btu/(h·°F)"), run::out);
         try (Stream<Path> files = Files.list(made)) {
-            assertEquals(6, files.count(), "no temporary file is left");
+            assertEquals(7, files.count(), "no temporary file is left");
         }
     }
 

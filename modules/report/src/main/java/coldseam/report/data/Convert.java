@@ -209,7 +209,7 @@ final class Convert {
                                 BoundsData.of(best.psiInternal()),
                                 best.temperatureFactor())),
                 sheet.options().collect(Convert::option),
-                parameters(r),
+                parameters(r.detail()),
                 r.solution().unknowns(),
                 r.solution().met(),
                 r.notes().newWithAll(r.solution().notes()).distinct());
@@ -250,12 +250,10 @@ final class Convert {
                 line.path().collect(Convert::point));
     }
 
-    private static ImmutableMap<String, Double> parameters(JunctionResult result) {
+    /** Lengths of a detail's own that the house file sets, by name. */
+    static ImmutableMap<String, Double> parameters(Detail detail) {
         var parameters = SortedMaps.mutable.<String, Double>empty();
-        result.detail()
-                .parameters()
-                .select(DetailParameter::given)
-                .forEach(each -> parameters.put(each.name(), each.value()));
+        detail.parameters().select(DetailParameter::given).forEach(each -> parameters.put(each.name(), each.value()));
         return Maps.immutable.ofMap(parameters);
     }
 

@@ -25,6 +25,18 @@ final class ConvertPoints {
                 !row.source().known());
     }
 
+    private static PointSheetData.OptionPoint option(PointResult option) {
+        return new PointSheetData.OptionPoint(
+                option.detail().id(),
+                option.detail().name(),
+                Convert.word(option.detail().rank()),
+                BoundsData.of(option.chi()),
+                option.temperatureFactor(),
+                option.detail()
+                        .cost()
+                        .map(cost -> new PointSheetData.CostOfPoint(cost.amount(), cost.currency(), cost.source())));
+    }
+
     static PointSheetData sheet(BridgeSheet<PointResult> sheet) {
         PointResult result = sheet.result();
         return new PointSheetData(
@@ -50,6 +62,8 @@ final class ConvertPoints {
                                 best.detail().name(),
                                 BoundsData.of(best.chi()),
                                 best.temperatureFactor())),
+                sheet.options().collect(ConvertPoints::option),
+                Convert.parameters(result.detail()),
                 result.solution().unknowns(),
                 result.solution().met(),
                 result.notes());

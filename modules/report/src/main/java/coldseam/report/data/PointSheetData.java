@@ -36,9 +36,25 @@ record PointSheetData(
         @Says("the best option of the catalogue; left out where it is this one")
         Optional<BestPoint> best,
 
+        @Says("all of the catalogue that fit the surface, from worst to best")
+        ImmutableList<OptionPoint> options,
+
+        @Says("lengths of the detail that the house file sets, m")
+        ImmutableMap<String, Double> parameters,
+
         @Says("of both solved systems") int unknowns,
         @Says("whether the interval is as narrow as asked") boolean accuracyMet,
         ImmutableList<String> notes) {
+
+    record OptionPoint(
+            String detail,
+            String detailName,
+            String rank,
+            BoundsData chi_W_per_K,
+            double temperatureFactor,
+            Optional<CostOfPoint> cost) {}
+
+    record CostOfPoint(double amount_each, String currency, String source) {}
 
     record BestPoint(String detail, String detailName, BoundsData chi_W_per_K, double temperatureFactor) {}
 }

@@ -1,0 +1,53 @@
+package coldseam.report.data;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import coldseam.audit.BridgeSheet;
+import coldseam.conduction.Accuracy;
+import coldseam.envelope.PointKind;
+import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.PointResult;
+import coldseam.junctions.PointSetup;
+import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.detail.Cost;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.Maps;
+import org.junit.jupiter.api.Test;
+
+class ConvertPointsTest {
+
+    /** A point's sheet says of its options what a junction's says: each with its price, and the lengths that were set. */
+    @Test
+    void aSheetHoldsItsOptionsItsLengthsAndTheirPrices() {
+        PointKind bracket = PointKind.of("bracket");
+        PointSetup wall = TypicalBuild.MASONRY.setup(bracket);
+        BridgeComputer computer = BridgeComputers.computer(new Accuracy(3e-2, 60_000));
+        ImmutableList<PointResult> options = CatalogueFile.builtIn()
+                .options(bracket)
+                .collect(detail -> computer.compute(
+                        detail.rank().name().equals("WORST")
+                                ? detail.at(new Cost(12, Cost.Per.POINT, "EUR", "an offer"))
+                                : detail.with(Maps.immutable.of(
+                                        detail.parameters().getFirst().name(),
+                                        detail.parameters().getFirst().value())),
+                        wall));
+        PointSheetData data = ConvertPoints.sheet(new BridgeSheet<>(
+                "P1", options.getLast(), Optional.empty(), options, Lists.immutable.of("brackets"), 4, true, 0.5, 0.4));
+        assertEquals(
+                options.collect(option -> option.detail().id()),
+                data.options().collect(PointSheetData.OptionPoint::detail));
+        assertEquals("worst", data.options().getFirst().rank());
+        assertEquals(
+                Optional.of(new PointSheetData.CostOfPoint(12, "EUR", "an offer")),
+                data.options().getFirst().cost());
+        assertEquals(Optional.empty(), data.options().getLast().cost());
+        assertEquals(
+                Lists.immutable.of(
+                        options.getLast().detail().parameters().getFirst().name()),
+                data.parameters().keysView().toList());
+    }
+}
