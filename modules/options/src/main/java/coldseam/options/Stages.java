@@ -149,13 +149,13 @@ public final class Stages {
         HouseAudit start = before.changed(first, Sets.immutable.empty());
         HouseAudit end = after.changed(second, Sets.immutable.empty());
         start.solve(HouseAudit.sections(Lists.mutable.of(start, end).withAll(houses)), progress);
-        Audit was = start.compute();
-        Audit becomes = end.compute();
+        Audit was = start.computeSections();
+        Audit becomes = end.computeSections();
         Interval whole = HeatSum.of(becomes).minus(HeatSum.of(was)).value();
         MutableList<Stage> stages = Lists.mutable.empty();
         Audit last = was;
         for (int k = 1; k <= order.size(); k++) {
-            Audit now = k == order.size() ? becomes : houses.get(k - 1).compute();
+            Audit now = k == order.size() ? becomes : houses.get(k - 1).computeSections();
             Interval more = HeatSum.of(now).minus(HeatSum.of(last)).value();
             stages.add(new Stage(
                     order.get(k - 1),

@@ -51,12 +51,14 @@ public final class RenovationLines {
     }
 
     private void verdicts() {
-        parts.add(new Part(
-                "Before and after",
-                Lists.immutable.of(
-                        "before: " + house(renovation.before()),
-                        "after: " + house(renovation.after()),
-                        "after it loses " + change(renovation.more()))));
+        parts.add(
+                new Part(
+                        "Before and after",
+                        Lists.immutable.of(
+                                "before: " + house(renovation.before()),
+                                "after: " + house(renovation.after()),
+                                "after it loses " + change(renovation.more()),
+                                "H_T here is of surfaces, seams and points; corners where edges meet are in the audit of each house")));
     }
 
     private String house(Audit audit) {
