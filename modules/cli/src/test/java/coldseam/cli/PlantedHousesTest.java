@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.audit.Audit;
 import coldseam.audit.Breach;
 import coldseam.audit.Finding;
+import coldseam.audit.engine.LeastPsi;
 import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
@@ -135,6 +136,11 @@ class PlantedHousesTest {
         Workshop workshop = new Bench();
         Audit sound = audit("box", Files.readString(FOLDER.resolve("box.yaml")), workshop);
         assertTrue(sound.findings().isEmpty(), () -> sound.findings().makeString("\n"));
+        LeastPsi least = new LeastPsi(sound.house(), sound.shell());
+        sound.junctions()
+                .forEach(row -> assertTrue(
+                        least.at(row.edge()) < row.psi().lower(),
+                        () -> row.name() + " is computed to lose less than it can"));
         StringBuilder page = new StringBuilder("# Planted faults\n\n"
                 + "Each house of `fixtures/houses/planted` has one fault planted in a base that is in order;"
                 + " written and compared by a test.\n\n"
