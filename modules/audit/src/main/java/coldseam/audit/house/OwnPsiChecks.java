@@ -24,8 +24,7 @@ final class OwnPsiChecks {
         LeastPsi least = new LeastPsi(loaded.house(), shell);
         for (PlacedPsi placed : own) {
             Optional<Edge> worst = shell.edges()
-                    .select(edge ->
-                            own.detect(each -> edge.isMeantBy(each.psi().which())) == placed)
+                    .select(edge -> own.detect(each -> edge.isMeantBy(each.psi().which())) == placed)
                     .maxByOptional(least::at)
                     .filter(edge -> !(placed.psi().psi() >= least.at(edge)));
             worst.ifPresent(edge -> faults.add(
