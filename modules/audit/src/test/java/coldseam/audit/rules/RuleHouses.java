@@ -50,6 +50,7 @@ public final class RuleHouses {
                 () -> Sample.audit(
                         Sample.yaml().replace("corner-good", "corner-changing-side"),
                         Sample.good().newWith(Made.good("corner-changing-side", JunctionKind.OUTSIDE_CORNER))));
+        houses.put("corner-under-limit", () -> Sample.audit(Sample.yaml(), Sample.good(), 0.69));
         houses.put(
                 "detail-not-chosen",
                 () -> Sample.audit(
@@ -91,7 +92,7 @@ public final class RuleHouses {
         return houses;
     }
 
-    private static String withMonths(String yaml) {
+    static String withMonths(String yaml) {
         return yaml.replace("  dimensions: external\n", MONTHS);
     }
 
