@@ -2,7 +2,7 @@ package coldseam.audit;
 
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
-import coldseam.envelope.shell.Corner;
+import coldseam.envelope.shell.corners.Corner;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 

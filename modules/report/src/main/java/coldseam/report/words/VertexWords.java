@@ -5,7 +5,7 @@ import coldseam.audit.Mould;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexRow.Obstacle;
 import coldseam.audit.VertexSheet;
-import coldseam.envelope.shell.Corner;
+import coldseam.envelope.shell.corners.Corner;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
