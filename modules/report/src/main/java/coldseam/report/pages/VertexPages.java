@@ -3,6 +3,8 @@ package coldseam.report.pages;
 import coldseam.audit.Audit;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexSheet;
+import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.Box;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.report.pdf.Blocks;
@@ -18,6 +20,9 @@ final class VertexPages {
 
     /** Points. */
     private static final double HEIGHT = 210;
+
+    /** m; what is shown of a corner that stands on metres of ground. */
+    private static final Box NEAR = Box.of(-1.2, -1.2, -1.2, 1.2, 1.2, 1.2);
 
     private VertexPages() {}
 
@@ -76,10 +81,14 @@ final class VertexPages {
                         + (sheet.chosen() ? "" : " · not all chosen: the worst stands in"),
                 Style.BODY));
         flow.space(4);
-        BodyPicture picture = new BodyPicture(sheet.result().surface());
+        BodySolution solution = sheet.result().surface();
+        boolean onGround = sheet.result().heat().isEmpty();
+        BodyPicture picture = onGround ? new BodyPicture(solution, NEAR) : new BodyPicture(solution);
         flow.add(Blocks.drawing(
                 HEIGHT,
-                "The corner from outside with the temperatures of its surfaces, and a cut through its coldest place",
+                onGround
+                        ? "An upright and a level cut through the coldest place of the corner"
+                        : "The corner from outside with the temperatures of its surfaces, and a cut through its coldest place",
                 picture::drawBeside));
         flow.space(4);
         Table table = Table.of(Table.Column.share("", 1), Table.Column.number("", 190));
