@@ -20,6 +20,7 @@ public final class Rules {
             new NeckPinchedRule(),
             new OpenEdgeRule(),
             new OpeningOverLimitRule(),
+            new OwnPsiBelowComputedRule(),
             new SurfacePoorlyInsulatedRule(),
             new SurfaceWithoutAirLayerRule(),
             new SurfaceWithoutHeatLayerRule(),

@@ -75,6 +75,11 @@ public final class RuleHouses {
                                 + " m, sill: 1 m, transmittance: 5 W/(m²·K)}\n"
                                 + "junctions:\n"));
         houses.put(
+                "own-psi-below-computed",
+                () -> changed(
+                        "junctions:\n",
+                        "own-psi:\n- {kinds: [outside corner], psi: -0.1 W/(m·K), source: made up}\njunctions:\n"));
+        houses.put(
                 "surface-poorly-insulated",
                 () -> changed("mineral wool board, thickness: 200 mm", "mineral wool board, thickness: 1 mm"));
         houses.put(

@@ -26,6 +26,7 @@ import coldseam.audit.rules.MouldByMonthRule;
 import coldseam.audit.rules.NeckPinchedRule;
 import coldseam.audit.rules.OpenEdgeRule;
 import coldseam.audit.rules.OpeningOverLimitRule;
+import coldseam.audit.rules.OwnPsiBelowComputedRule;
 import coldseam.audit.rules.SurfacePoorlyInsulatedRule;
 import coldseam.audit.rules.SurfaceWithoutLayer;
 import coldseam.audit.rules.TemperatureFactorUnderLimitRule;
@@ -217,6 +218,17 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                             say.say(found.limit(), Dimension.TRANSMITTANCE),
                             found.source()),
                     (found, say) -> "take better glass and frames, or give the limit you build to under limits"),
+            new RuleWords<>(
+                    "own-psi-below-computed",
+                    OwnPsiBelowComputedRule.Found.class,
+                    (found, say) -> "own psi at " + bridge(found.worst()) + " promises more than its detail keeps",
+                    (found, say) -> String.format(
+                            Locale.ROOT,
+                            "the house file says %s; \"%s\" computed with these layers is proven to lose %s",
+                            say.say(found.own(), Dimension.LINEAR_TRANSMITTANCE),
+                            found.worst().result().detail().name(),
+                            say.say(found.computed(), Dimension.LINEAR_TRANSMITTANCE)),
+                    (found, say) -> "leave the own psi out, or name the detail it was computed for"),
             new RuleWords<>(
                     "surface-poorly-insulated",
                     SurfacePoorlyInsulatedRule.Found.class,
