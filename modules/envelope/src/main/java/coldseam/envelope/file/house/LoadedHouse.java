@@ -105,9 +105,10 @@ public record LoadedHouse(
      * An own psi value with its places.
      *
      * @param psi one of {@link House#ownPsi()}
+     * @param value where its value stands
      * @param surfaces the selector's surface names
      */
-    public record PlacedPsi(OwnPsi psi, ImmutableList<Located<String>> surfaces) {}
+    public record PlacedPsi(OwnPsi psi, Position value, ImmutableList<Located<String>> surfaces) {}
 
     /** The same file about a changed house. */
     public LoadedHouse changed(House other) {
