@@ -159,6 +159,20 @@ class CompareTest {
         CommittedReport.check("heron-row-options.svg", Files.readString(svg));
     }
 
+    /** The limit is of the house with its corners, which the sums leave out. */
+    @Test
+    void theLimitOfHeatLossIsKeptWithTheCorners() {
+        assertTrue(comparison.corners().described().heatLoss().vertices().upper() < 0);
+        assertEquals(Asked.HEAT_LOSS, comparison.answers().get(1).asked());
+        Interval total = comparison.corners().chosen().orElseThrow().heatLoss().total();
+        assertTrue(total.upper() < best(Asked.BUDGET).audit().heatLoss().total().upper(), total::toString);
+    }
+
+    @Test
+    void theDataKeepToTheirSchema() throws IOException {
+        DataSchemas.check("comparison", CompareJson.schema(), CompareJson.text(comparison));
+    }
+
     @Test
     void aHouseWithoutAlternativesIsRefused() {
         Run run = Run.of("compare", HOUSE.resolveSibling("marsh-bungalow.yaml").toString());
