@@ -42,6 +42,7 @@ final class Answers {
     private static final ImmutableSet<String> SURFACE = NOT_KNOWN
             .newWith("temperature-factor-under-limit")
             .newWith("mould-by-month")
+            .newWith("corner-under-limit")
             .toImmutable();
 
     private final Variants variants;
@@ -157,18 +158,18 @@ final class Answers {
                         asGood));
     }
 
+    /** Parts that break a rule are left out of the sums; corners, which are no part of any, are found by whole audits. */
     private Answer free(Asked asked, ImmutableSet<String> rules) {
-        Front allowed = Front.of(combinations.without(rules));
         return new Answer(
                 asked,
                 OptionalDouble.empty(),
                 first(
-                        allowed.choices(),
-                        set -> audited.apply(set)
+                        Front.of(combinations.without(rules)).choices(),
+                        set -> whole.of(set)
                                 .findings()
                                 .flatCollect(Finding::breaches)
                                 .collect(Breach::rule)
-                                .noneSatisfy(rules::contains),
+                                .noneSatisfy(rule -> asked == Asked.NO_FINDING || rules.contains(rule)),
                         0));
     }
 

@@ -146,11 +146,13 @@ public final class Stages {
         Audit was = audits.getFirst();
         Audit becomes = audits.getLast();
         Interval whole = more(was, becomes);
+        Audit first = start.compute(progress, () -> false);
+        Audit last = houses.getLast().compute(progress, () -> false);
         return new Renovation(
-                start.compute(progress, () -> false),
-                houses.getLast().compute(progress, () -> false),
+                first,
+                last,
                 whole,
-                Changes.between(was, becomes),
+                Changes.between(first, last),
                 unlike(),
                 asked.reject(measures::contains),
                 parts(was, becomes),
@@ -225,11 +227,7 @@ public final class Stages {
     }
 
     private static ImmutableList<Cold> cold(Audit was, Audit now) {
-        double need = now.mould()
-                .monthly()
-                .map(month -> month.critical().temperatureFactor())
-                .map(month -> Math.max(month, now.mould().limit()))
-                .orElse(now.mould().limit());
+        double need = now.mould().need();
         Map<String, OptionalDouble> found = new LinkedHashMap<>();
         was.junctions().forEach(row -> found.put(row.name(), factor(row)));
         return now.junctions()
