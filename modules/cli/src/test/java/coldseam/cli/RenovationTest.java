@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.engine.Progress;
 import coldseam.audit.house.HouseAudit;
 import coldseam.conduction.Interval;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.options.HeatSum;
 import coldseam.options.Renovation;
 import coldseam.options.Renovation.Cold;
 import coldseam.options.Renovation.Group;
@@ -180,6 +182,24 @@ class RenovationTest {
         assertTrue(said.contains("; not known, since before 30.40 m of seams have no value"), run::out);
         assertTrue(said.contains("no temperature is known, so mould is not judged, at: head (5), jamb (10)"), run::out);
         assertTrue(said.contains("take care: the two files differ in their site"), run::out);
+    }
+
+    /** What a seam comes to whose detail does not fit is known within its kind's other options only, in sums as in audits. */
+    @Test
+    void theSumKeepsTheIntervalOfWhatDoesNotFit() throws IOException {
+        Path thin = Files.writeString(
+                folder.resolve("thin-as-found.yaml"),
+                Files.readString(BEFORE)
+                        .replace("thickness: 60 mm, role: insulation", "thickness: 40 mm, role: insulation"));
+        Audit audit = HouseAudit.of(thin, Run.REAL).computeSections();
+        Interval total = audit.heatLoss().total();
+        Interval sum = HeatSum.of(audit).value();
+        assertTrue(total.width() > 1, total::toString);
+        // A line of the table is rounded outwards to a thousandth, a sum is not.
+        double lines = 1e-3 * audit.heatLoss().lines().size();
+        assertEquals(total.lower(), sum.lower(), lines);
+        assertEquals(total.upper(), sum.upper(), lines);
+        assertEquals(Interval.of(0), HeatSum.of(audit).minus(HeatSum.of(audit)).value());
     }
 
     @Test

@@ -146,13 +146,13 @@ public final class Stages {
         Audit was = audits.getFirst();
         Audit becomes = audits.getLast();
         Interval whole = more(was, becomes);
-        Audit first = start.compute(progress, () -> false);
-        Audit last = houses.getLast().compute(progress, () -> false);
+        Audit asFound = start.compute(progress, () -> false);
+        Audit asBuilt = houses.getLast().compute(progress, () -> false);
         return new Renovation(
-                first,
-                last,
+                asFound,
+                asBuilt,
                 whole,
-                Changes.between(first, last),
+                Changes.between(asFound, asBuilt),
                 unlike(),
                 asked.reject(measures::contains),
                 parts(was, becomes),

@@ -1,5 +1,6 @@
 package coldseam.audit.house;
 
+import coldseam.assemblies.AssemblyFaults;
 import coldseam.envelope.Alternatives.About;
 import coldseam.envelope.Alternatives.Change;
 import coldseam.envelope.Alternatives.Decision;
@@ -71,6 +72,15 @@ final class DecisionChecks {
         placed.decision().options().forEachWithIndex((option, index) -> {
             if (option.change() instanceof Change.Detail change) {
                 catalogue.find(change.detail()).ifPresent(detail -> check(placed, index, detail, kinds));
+            }
+            if (option.change() instanceof Change.BuildUp other) {
+                AssemblyFaults.of(other.assembly())
+                        .forEach(fault -> faults.add(
+                                placed.options().get(index),
+                                "another build-up can be computed",
+                                option.name() + ": " + fault,
+                                "",
+                                "correct it, or describe the whole assembly and name it"));
             }
             if (same(placed.decision(), option)) {
                 faults.add(

@@ -142,6 +142,14 @@ class DecisionChecksTest {
                         + " has there; describe another, or remove it");
     }
 
+    @Test
+    void aBuildUpThatCannotBeComputedIsRefused() throws IOException {
+        refused(
+                "  assemblies:\n    brick wall: {options: [{thickness: 10 mm}]}\n",
+                "3:28: another build-up can be computed; got 10 mm: fasteners: recess is 0.02 m; allowed is up to the"
+                        + " insulation's thickness, 0.01 m; correct it, or describe the whole assembly and name it");
+    }
+
     /** The same detail with another length is another option. */
     @Test
     void anOptionMayDifferByALengthAlone() throws IOException {

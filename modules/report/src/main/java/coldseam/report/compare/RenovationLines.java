@@ -58,9 +58,10 @@ public final class RenovationLines {
             lines.add("in the order of building, though the two files do not differ by it: "
                     + renovation.idle().makeString(", "));
         }
-        lines.add("the difference and the stages, with what is found or cold in them, are of surfaces, seams and points; corners where edges meet add "
-                + corners(renovation.before()) + " before and " + corners(renovation.after()) + " after ("
-                + VertexWords.count(renovation.after()) + " after)");
+        lines.add(
+                "the difference and the stages, with what is found or cold in them, are of surfaces, seams and points; corners where edges meet add "
+                        + corners(renovation.before()) + " before and " + corners(renovation.after()) + " after ("
+                        + VertexWords.count(renovation.after()) + " after)");
         return new Part("Before and after", lines.toImmutable());
     }
 
