@@ -102,6 +102,22 @@ class ArchitectureTest {
                 .check(CLASSES);
     }
 
+    /** How a shell is made may change likewise: others see surfaces, edges, corners and faults. */
+    @Test
+    void theShellIsSeenAsMade() {
+        noClasses()
+                .that(DescribedPredicate.not(in("coldseam.envelope.shell")))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(
+                        "coldseam.envelope.shell.lattice",
+                        "coldseam.envelope.shell.plan",
+                        "coldseam.envelope.shell.roof",
+                        "coldseam.envelope.shell.mesh",
+                        "coldseam.envelope.shell.storeys",
+                        "coldseam.envelope.shell.surfaces"))
+                .check(CLASSES);
+    }
+
     /** Each library with the packages it lives behind. */
     @ParameterizedTest
     @CsvSource({

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.audit.Audit;
 import coldseam.audit.Breach;
 import coldseam.audit.Finding;
+import coldseam.audit.engine.LeastPsi;
 import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
@@ -17,12 +18,17 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.vertex.VertexComputer;
+import coldseam.junctions.vertex.VertexComputing;
 import coldseam.report.words.FindingWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -34,8 +40,9 @@ import org.junit.jupiter.api.io.TempDir;
  * Houses with a fault planted in them: each must be found, by the rules it names and by no other, or refused with the faults it
  * names.
  *
- * <p>A planted file says in its first line what is wrong, then its base and the rules that must find it. Then come changes of
- * the base: lines with a minus, which stand in it once and in this order, and lines with a plus, which take their place.
+ * <p>A planted file says in its first line what is wrong, then its base, the drawing by hand that it chooses if it does, and the
+ * rules that must find it. Then come changes of the base or the drawing: lines with a minus, which stand in one of them once and
+ * in this order, and lines with a plus, which take their place.
  */
 @Tag("slow")
 class PlantedHousesTest {
@@ -55,6 +62,7 @@ class PlantedHousesTest {
 
         private final Workshop builtIn = new BuiltInWorkshop();
         private final BridgeComputer computer = BridgeComputers.computer(new Accuracy(1e-3, 400_000));
+        private final VertexComputing corners = VertexComputer.inMemory();
 
         @Override
         public KnownNames known(Path houseFile) {
@@ -67,26 +75,33 @@ class PlantedHousesTest {
         }
 
         @Override
+        public Optional<VertexComputing> vertices() {
+            return Optional.of(corners);
+        }
+
+        @Override
         public BridgeComputer computer() {
             return computer;
         }
     }
 
-    /** What is planted; the rules that must find it, or what the refusal must say. */
-    private record Planted(String name, String says, List<String> finds, List<String> refused, String house) {}
+    /** What is planted; the rules that must find it, or what the refusal must say; the texts of its files by their names. */
+    private record Planted(
+            String name, String says, List<String> finds, List<String> refused, Map<String, String> files) {}
 
     private static Planted read(Path file) throws IOException {
         List<String> lines = Files.readAllLines(file);
-        String base = "";
+        String name = file.getFileName().toString().replace(".planted", "");
+        Map<String, String> files = new LinkedHashMap<>();
         List<String> finds = new ArrayList<>();
         List<String> refused = new ArrayList<>();
-        String house = "";
         List<String> minus = new ArrayList<>();
         List<String> plus = new ArrayList<>();
         for (String line : lines) {
             if (line.startsWith("base: ")) {
-                base = line.substring(6);
-                house = Files.readString(FOLDER.resolve(base));
+                files.put(name + ".yaml", Files.readString(FOLDER.resolve(line.substring(6))));
+            } else if (line.startsWith("drawing: ")) {
+                files.put(line.substring(9), Files.readString(FOLDER.resolve(line.substring(9))));
             } else if (line.startsWith("finds: ")) {
                 finds.add(line.substring(7));
             } else if (line.startsWith("refused: ")) {
@@ -96,45 +111,52 @@ class PlantedHousesTest {
             } else if (line.startsWith("+")) {
                 plus.add(line.substring(1));
             } else if (line.isEmpty()) {
-                house = changed(house, minus, plus, file);
+                change(files, minus, plus, file);
             }
         }
-        house = changed(house, minus, plus, file);
+        change(files, minus, plus, file);
         assertTrue(
                 lines.get(0).startsWith("# ") && finds.isEmpty() != refused.isEmpty(),
                 () -> file + " does not say what it plants");
-        return new Planted(
-                file.getFileName().toString().replace(".planted", ""),
-                lines.get(0).substring(2),
-                finds,
-                refused,
-                house);
+        return new Planted(name, lines.get(0).substring(2), finds, refused, files);
     }
 
-    private static String changed(String house, List<String> minus, List<String> plus, Path file) {
+    private static void change(Map<String, String> files, List<String> minus, List<String> plus, Path file) {
         if (minus.isEmpty()) {
-            return house;
+            return;
         }
         String old = String.join("\n", minus) + "\n";
-        int at = house.indexOf(old);
-        assertTrue(at >= 0 && house.indexOf(old, at + 1) < 0, () -> file + ": not once in its base:\n" + old);
         String fresh = plus.isEmpty() ? "" : String.join("\n", plus) + "\n";
+        List<String> in = files.keySet().stream()
+                .filter(name -> files.get(name).contains(old))
+                .toList();
+        int at = in.size() == 1 ? files.get(in.get(0)).indexOf(old) : -1;
+        assertTrue(
+                at >= 0 && files.get(in.get(0)).indexOf(old, at + 1) < 0,
+                () -> file + ": not once in its base or drawing:\n" + old);
+        files.computeIfPresent(
+                in.get(0), (name, text) -> text.substring(0, at) + fresh + text.substring(at + old.length()));
         minus.clear();
         plus.clear();
-        return house.substring(0, at) + fresh + house.substring(at + old.length());
     }
 
-    private Audit audit(String name, String house, Workshop workshop) throws IOException {
-        Path file = folder.resolve(name + ".yaml");
-        Files.writeString(file, house);
-        return HouseAudit.of(file, workshop).compute();
+    private Audit audit(String name, Map<String, String> files, Workshop workshop) throws IOException {
+        for (Map.Entry<String, String> file : files.entrySet()) {
+            Files.writeString(folder.resolve(file.getKey()), file.getValue());
+        }
+        return HouseAudit.of(folder.resolve(name + ".yaml"), workshop).compute();
     }
 
     @Test
     void everyPlantedFaultIsFoundByItsRules() throws IOException {
         Workshop workshop = new Bench();
-        Audit sound = audit("box", Files.readString(FOLDER.resolve("box.yaml")), workshop);
+        Audit sound = audit("box", Map.of("box.yaml", Files.readString(FOLDER.resolve("box.yaml"))), workshop);
         assertTrue(sound.findings().isEmpty(), () -> sound.findings().makeString("\n"));
+        LeastPsi least = new LeastPsi(sound.house(), sound.shell());
+        sound.junctions()
+                .forEach(row -> assertTrue(
+                        least.at(row.edge()) < row.psi().lower(),
+                        () -> row.name() + " is computed to lose less than it can"));
         StringBuilder page = new StringBuilder("# Planted faults\n\n"
                 + "Each house of `fixtures/houses/planted` has one fault planted in a base that is in order;"
                 + " written and compared by a test.\n\n"
@@ -146,7 +168,7 @@ class PlantedHousesTest {
             String found;
             String by;
             try {
-                Audit audit = audit(planted.name(), planted.house(), workshop);
+                Audit audit = audit(planted.name(), planted.files(), workshop);
                 ImmutableList<String> rules = audit.findings()
                         .flatCollect(Finding::breaches)
                         .collect(Breach::rule)

@@ -1,5 +1,7 @@
 package coldseam.junctions;
 
+import coldseam.assemblies.ground.GroundFloor;
+import coldseam.assemblies.ground.SlabOnGround;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
@@ -100,6 +102,20 @@ public record JunctionSetup(
             double wallThickness,
             OptionalDouble depth,
             Optional<Body.EdgeInsulation> edge) {
+
+        /** Half a strip of the house's B', one metre long. */
+        public GroundFloor strip() {
+            return new GroundFloor(floorWidth / 2, 1, wallThickness, conductivity);
+        }
+
+        /**
+         * U of a floor on it by ISO 13370, without edge insulation, W/(m²·K).
+         *
+         * @param resistance m²·K/W, of its layers
+         */
+        public double transmittance(double resistance) {
+            return SlabOnGround.of(strip(), resistance, Lists.immutable.empty()).transmittance();
+        }
 
         /** Of a strip of this inner width, m, without edge insulation, that is no cellar. */
         public static GroundBlock ofStrip(double conductivity, double innerWidth, double wallThickness) {

@@ -72,7 +72,7 @@ record ComputedJunctions(ImmutableList<BridgeSheet<JunctionResult>> sheets, Immu
      * The temperature factor that weighs an own psi: the colder neighbour's. A computed psi is of the whole difference
      * between indoors and outdoors and holds the factors of its spaces already.
      */
-    private static double factorOfOwnPsi(Edge edge) {
+    static double factorOfOwnPsi(Edge edge) {
         double first = edge.first().exposure().factor();
         return edge.second()
                 .map(Surface::exposure)

@@ -33,6 +33,7 @@ final class LateChecks {
                 .toImmutable();
         loaded.choices().forEach(each -> check(each.surfaces(), names, faults));
         loaded.ownPsi().forEach(each -> check(each.surfaces(), names, faults));
+        OwnPsiChecks.check(loaded, shell, faults);
         check(loaded.builtNew(), shell.surfaces().collect(Surface::name), faults);
         ImmutableList<String> parts = catalogue
                 .details()

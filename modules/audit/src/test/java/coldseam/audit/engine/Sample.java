@@ -4,6 +4,7 @@ import coldseam.audit.Audit;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
+import coldseam.conduction.solid.Place;
 import coldseam.envelope.Control;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
@@ -29,6 +30,9 @@ import coldseam.junctions.detail.Rank;
 import coldseam.junctions.detail.Suits;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.plan.SectionPlan.Zone;
+import coldseam.junctions.vertex.VertexComputing;
+import coldseam.junctions.vertex.VertexResult;
+import coldseam.junctions.vertex.VertexSetup;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -154,8 +158,21 @@ public final class Sample {
     }
 
     public static Audit audit(String yaml, ImmutableList<Made> details) {
+        return audit(yaml, details, Optional.empty());
+    }
+
+    /** The same with its corners computed, which all have one temperature factor. */
+    public static Audit audit(String yaml, ImmutableList<Made> details, double cornerFactor) {
+        return audit(yaml, details, Optional.of(setup -> corner(setup, cornerFactor)));
+    }
+
+    private static VertexResult corner(VertexSetup setup, double factor) {
+        return new VertexResult(setup, Optional.empty(), null, factor, new Place(0, 0, 0), Lists.immutable.empty());
+    }
+
+    private static Audit audit(String yaml, ImmutableList<Made> details, Optional<VertexComputing> corners) {
         House house = house(yaml);
-        return new Auditor(catalogue(details), computer(), "test")
+        return new Auditor(catalogue(details), computer(), corners, "test")
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
     }
 

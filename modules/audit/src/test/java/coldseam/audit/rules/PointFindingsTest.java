@@ -127,7 +127,7 @@ class PointFindingsTest {
         Finding finding = only(audit);
         assertEquals("detail-not-chosen", finding.rule());
         assertFalse(audit.verdict().unbroken());
-        BridgeSheet<?> sheet = finding.sheet().orElseThrow();
+        BridgeSheet<?> sheet = (BridgeSheet<?>) finding.sheet().orElseThrow();
         assertEquals("Metal duct in an open gap", sheet.result().detail().name());
         assertEquals("duct-insulated", sheet.best().orElseThrow().detail().id());
         assertTrue(!audit.points().getOnly().source().known());

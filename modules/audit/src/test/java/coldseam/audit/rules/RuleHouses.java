@@ -50,6 +50,7 @@ public final class RuleHouses {
                 () -> Sample.audit(
                         Sample.yaml().replace("corner-good", "corner-changing-side"),
                         Sample.good().newWith(Made.good("corner-changing-side", JunctionKind.OUTSIDE_CORNER))));
+        houses.put("corner-under-limit", () -> Sample.audit(Sample.yaml(), Sample.good(), 0.69));
         houses.put(
                 "detail-not-chosen",
                 () -> Sample.audit(
@@ -74,6 +75,11 @@ public final class RuleHouses {
                                 + " m, sill: 1 m, transmittance: 5 W/(m²·K)}\n"
                                 + "junctions:\n"));
         houses.put(
+                "own-psi-below-computed",
+                () -> changed(
+                        "junctions:\n",
+                        "own-psi:\n- {kinds: [outside corner], psi: -0.1 W/(m·K), source: made up}\njunctions:\n"));
+        houses.put(
                 "surface-poorly-insulated",
                 () -> changed("mineral wool board, thickness: 200 mm", "mineral wool board, thickness: 1 mm"));
         houses.put(
@@ -91,7 +97,7 @@ public final class RuleHouses {
         return houses;
     }
 
-    private static String withMonths(String yaml) {
+    static String withMonths(String yaml) {
         return yaml.replace("  dimensions: external\n", MONTHS);
     }
 

@@ -1,5 +1,7 @@
 package coldseam.envelope.shell;
 
+import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.mesh.FacetMesh;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;

@@ -5,6 +5,14 @@ import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
+import coldseam.envelope.shell.fault.ShellFault;
+import coldseam.envelope.shell.fault.ShellFaults;
+import coldseam.envelope.shell.lattice.Vectors;
+import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.mesh.BodyFacets;
+import coldseam.envelope.shell.mesh.Facet;
+import coldseam.envelope.shell.mesh.FacetMesh;
+import coldseam.envelope.shell.mesh.Joint;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -110,7 +118,7 @@ final class Openings {
     }
 
     /** Places every opening; those that do not fit become faults. */
-    void place() {
+    public void place() {
         for (Opening opening : house.openings()) {
             place(opening);
         }
@@ -134,12 +142,12 @@ final class Openings {
     }
 
     /** All surfaces, with their openings' area. */
-    ImmutableList<Surface> surfaces() {
+    public ImmutableList<Surface> surfaces() {
         return pierced.select(Optional::isPresent).collect(Optional::get);
     }
 
     /** The edges between surfaces, then those around the openings. */
-    ImmutableList<Edge> edges() {
+    public ImmutableList<Edge> edges() {
         MutableList<Edge> around = Lists.mutable.empty();
         placed.forEach(p -> around.addAllIterable(around(p)));
         MutableList<Edge> edges = Lists.mutable.empty();

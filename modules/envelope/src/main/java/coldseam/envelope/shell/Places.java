@@ -12,20 +12,27 @@ final class Places {
 
     private Places() {}
 
-    static Side side(Body.Use use, Point3 normal) {
+    public static Side side(Body.Use use, Point3 normal) {
         return switch (use) {
             case FLOOR, OVERHANG -> Side.BELOW;
             case ROOF, CEILING, TERRACE -> Side.ABOVE;
-            case WALL ->
-                Math.abs(normal.z()) > 0.95 ? normal.z() > 0 ? Side.ABOVE : Side.BELOW : FacetNames.side(normal);
+            case WALL -> Math.abs(normal.z()) > 0.95 ? normal.z() > 0 ? Side.ABOVE : Side.BELOW : side(normal);
         };
     }
 
-    static String name(JunctionKind kind, Surface first, Surface second) {
+    /** The compass side of a direction in plan; ties go to north and south. */
+    private static Side side(Point3 direction) {
+        if (Math.abs(direction.y()) >= Math.abs(direction.x()) - 1e-9) {
+            return direction.y() > 0 ? Side.NORTH : Side.SOUTH;
+        }
+        return direction.x() > 0 ? Side.EAST : Side.WEST;
+    }
+
+    public static String name(JunctionKind kind, Surface first, Surface second) {
         return kind.label() + ": " + first.name() + " / " + second.name();
     }
 
-    static String of(JunctionKind kind, Surface first, Surface second) {
+    public static String of(JunctionKind kind, Surface first, Surface second) {
         return switch (kind.where()) {
             case CORNER ->
                 word(first).equals(word(second)) || first.side() == Side.ABOVE || second.side() == Side.ABOVE
@@ -44,12 +51,12 @@ final class Places {
         };
     }
 
-    static String of(Opening opening, Surface wall, String part) {
+    public static String of(Opening opening, Surface wall, String part) {
         return word(wall) + " side, " + wall.storey() + ", at the " + part + " of "
                 + opening.kind().name().toLowerCase(Locale.ROOT) + " \"" + opening.name() + "\"";
     }
 
-    static String word(Side side) {
+    public static String word(Side side) {
         return switch (side) {
             case BELOW -> "under";
             case ABOVE -> "top";
@@ -58,11 +65,11 @@ final class Places {
     }
 
     /** Walls by the eight ways of the compass, so that those of a turned house are told apart. */
-    static String word(Surface surface) {
+    public static String word(Surface surface) {
         return word(surface.side(), surface.normal());
     }
 
-    static String word(Side side, Point3 normal) {
+    public static String word(Side side, Point3 normal) {
         return side == Side.BELOW || side == Side.ABOVE
                 ? word(side)
                 : Compass.of(normal.x(), normal.y()).word();

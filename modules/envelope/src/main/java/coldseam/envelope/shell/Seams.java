@@ -3,6 +3,9 @@ package coldseam.envelope.shell;
 import coldseam.envelope.House;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Seam;
+import coldseam.envelope.shell.fault.ShellFault;
+import coldseam.envelope.shell.fault.ShellFaults;
+import coldseam.envelope.shell.lattice.Vectors;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -24,7 +27,7 @@ final class Seams {
         this.faults = faults;
     }
 
-    ImmutableList<Edge> edges() {
+    public ImmutableList<Edge> edges() {
         MutableList<Edge> edges = Lists.mutable.empty();
         for (Seam seam : house.seams()) {
             Surface surface = surfaces.detect(s -> s.name().equals(seam.surface()));

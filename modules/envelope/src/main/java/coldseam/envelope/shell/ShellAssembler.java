@@ -5,6 +5,18 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
+import coldseam.envelope.shell.fault.ShellFault;
+import coldseam.envelope.shell.fault.ShellFaults;
+import coldseam.envelope.shell.lattice.Ring;
+import coldseam.envelope.shell.lattice.Vectors;
+import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.mesh.BodyFacets;
+import coldseam.envelope.shell.mesh.Facet;
+import coldseam.envelope.shell.mesh.FacetMesh;
+import coldseam.envelope.shell.mesh.FacetNames;
+import coldseam.envelope.shell.mesh.InnerPlanes;
+import coldseam.envelope.shell.mesh.Joint;
+import coldseam.envelope.shell.mesh.Joints;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.IntPredicate;
@@ -102,7 +114,7 @@ final class ShellAssembler {
 
     private Surface surface(int f, Side side, TreeSet<Vertex> ends) {
         Facet facet = mesh.facets().get(f);
-        ImmutableList<Vertex> tidy = Facet.straight(facet.outline());
+        ImmutableList<Vertex> tidy = Ring.straight(facet.outline());
         MutableList<Point3> outline = Lists.mutable.empty();
         MutableList<Point3> inside = Lists.mutable.empty();
         facet.outline().forEachWithIndex((corner, i) -> {
@@ -245,7 +257,7 @@ final class ShellAssembler {
         });
     }
 
-    static Edge edge(
+    public static Edge edge(
             Joint joint,
             ImmutableList<Optional<Surface>> surfaces,
             FacetMesh mesh,

@@ -4,6 +4,11 @@ import coldseam.envelope.Body;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Retrofit;
+import coldseam.envelope.shell.fault.ShellException;
+import coldseam.envelope.shell.fault.ShellFaults;
+import coldseam.envelope.shell.mesh.BodyFacets;
+import coldseam.envelope.shell.storeys.StoreyFacets;
+import coldseam.envelope.shell.surfaces.ExplicitFacets;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 

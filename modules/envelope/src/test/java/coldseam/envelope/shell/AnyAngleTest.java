@@ -8,6 +8,8 @@ import coldseam.envelope.Body;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point2;
 import coldseam.envelope.file.house.HouseFile;
+import coldseam.envelope.shell.fault.ShellException;
+import coldseam.envelope.shell.lattice.Vectors;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;

@@ -9,6 +9,8 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Seam;
+import coldseam.envelope.shell.fault.ShellException;
+import coldseam.envelope.shell.lattice.Vectors;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;

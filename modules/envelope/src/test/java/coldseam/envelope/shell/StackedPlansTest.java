@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Body;
 import coldseam.envelope.Point2;
+import coldseam.envelope.shell.lattice.Vectors;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;

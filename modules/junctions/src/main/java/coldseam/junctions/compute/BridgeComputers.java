@@ -110,7 +110,7 @@ public final class BridgeComputers {
             SectionSolving solving,
             Function<String, Optional<Material>> library) {
         Composition composition = detail.drawing() instanceof HandDrawing byHand
-                ? byHand.composition()
+                ? byHand.composition(detail.who(), setup)
                 : Composer.compose(detail, setup, library);
         try {
             Solution heatFlow = solving.solve(composition.heatFlow(), accuracy);

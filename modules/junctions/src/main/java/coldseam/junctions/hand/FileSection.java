@@ -115,12 +115,13 @@ record FileSection(
             JunctionKind kind,
             @Default("middle") Rank rank,
             @Default("As drawn by hand.") String looksLike,
-            @Size(min = 1, max = 2) ImmutableList<FileLeg> legs,
+            @Size(min = 2, max = 2) ImmutableList<FileLeg> legs,
             Optional<FileConnections> connections) {}
 
     /**
      * A plane part.
      *
+     * @param place of its mapping
      * @param transmittance U, W/(m²·K)
      * @param external length, in the file's unit
      * @param internal length, in the file's unit
@@ -130,6 +131,7 @@ record FileSection(
      */
     @Noun("a leg")
     record FileLeg(
+            Position place,
             String name,
             @Bounds(above = "0") double transmittance,
             @Bounds(atLeast = "0") double external,

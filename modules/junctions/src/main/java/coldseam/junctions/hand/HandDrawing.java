@@ -8,7 +8,9 @@ import coldseam.envelope.Material;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
 import coldseam.files.Faults;
+import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
 import coldseam.junctions.detail.FileConnections;
@@ -70,6 +72,20 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                     "add it to boundaries");
             return Optional.empty();
         }
+        if (drawn.file().axisymmetric()) {
+            faults.add(
+                    drawn.file().place(),
+                    "a section that is chosen as a detail of a junction is a plane one",
+                    "axisymmetric: true",
+                    "axisymmetric: false",
+                    "draw it along the junction, or list it under points");
+            return Optional.empty();
+        }
+        int before = faults.count();
+        new HandLegs(drawn, faces(drawn.section())).check(faults);
+        if (faults.count() > before) {
+            return Optional.empty();
+        }
         return Optional.of(new Detail(
                 id,
                 junction.get().kind(),
@@ -89,11 +105,20 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                 new HandDrawing(drawn)));
     }
 
-    public Composition composition() {
+    /**
+     * Its section as it stands.
+     *
+     * @throws DetailDoesNotFit where a leg is not the surface that it stands for
+     */
+    public Composition composition(String who, JunctionSetup setup) {
+        ImmutableList<String> misfits = HandMisfits.of(drawn, faces(drawn.section()), setup);
+        if (misfits.notEmpty()) {
+            throw new DetailDoesNotFit(misfits.collect(each -> who + " is drawn by hand for another house: " + each));
+        }
         Section section = drawn.section();
         ImmutableList<FileSection.FileLeg> legs =
                 drawn.file().junction().orElseThrow().legs();
-        ImmutableList<Composition.Face> faces = faces();
+        ImmutableList<Composition.Face> faces = faces(section);
         ImmutableList<Geometry> ends = legs.collect(leg -> {
             ImmutableList<Point> cut = SectionFile.points(leg.cut(), drawn.unit());
             return Composer.line(cut.getFirst(), cut.getLast());
@@ -189,10 +214,10 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                 new SectionPlan.Origin.ByHand(region.material()));
     }
 
-    private ImmutableList<Composition.Face> faces() {
+    private static ImmutableList<Composition.Face> faces(Section section) {
         MutableList<Composition.Face> faces = Lists.mutable.empty();
         Geometry covered = Shapes.nothing();
-        for (Region region : drawn.section().regions().toReversed()) {
+        for (Region region : section.regions().toReversed()) {
             Geometry area = Shapes.of(region.outline().corners());
             Geometry seen = Shapes.difference(area, covered);
             if (!seen.isEmpty()) {

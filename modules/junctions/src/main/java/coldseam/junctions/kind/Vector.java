@@ -33,7 +33,7 @@ public record Vector(double x, double y) {
         return x * point.x() + y * point.y();
     }
 
-    double cross(Vector other) {
+    public double cross(Vector other) {
         return x * other.y - y * other.x;
     }
 

@@ -7,6 +7,7 @@ import coldseam.assemblies.OuterSurface;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.junctions.language.DrawingNames;
@@ -140,6 +141,15 @@ public record Band(
                 stack.exteriorSurfaceResistance(),
                 resistance,
                 exposure);
+    }
+
+    /** The layers of the first or the second band of a kind, 0 or 1, with heat leaving as it does there. */
+    public static Band of(JunctionKind kind, int which, Assembly assembly, Exposure exposure) {
+        return of(
+                kind.bands().get(which),
+                assembly,
+                exposure,
+                HeatFlow.through(kind.faces().get(which)));
     }
 
     /**

@@ -1,8 +1,6 @@
 package coldseam.junctions.section;
 
 import coldseam.assemblies.ground.Basement;
-import coldseam.assemblies.ground.GroundFloor;
-import coldseam.assemblies.ground.SlabOnGround;
 import coldseam.conduction.Point;
 import coldseam.envelope.KindForm;
 import coldseam.junctions.DetailDoesNotFit;
@@ -74,7 +72,7 @@ final class Legs {
     private void cellar(Band floor, Band wall, Point corner) {
         double depth = scene.depth();
         JunctionSetup.GroundBlock ground = scene.setup().ground().orElseThrow();
-        Basement basement = Basement.of(strip(ground), depth, floor.resistance(), wall.resistance());
+        Basement basement = Basement.of(ground.strip(), depth, floor.resistance(), wall.resistance());
         double inwards = cut(Chart.Cut.FIRST_AWAY);
         add(floor, basement.floorTransmittance(), inwards - scene.chart().along(true, corner), inwards);
         double above = cut(Chart.Cut.SECOND_AWAY) - depth;
@@ -167,13 +165,6 @@ final class Legs {
     }
 
     private static double groundTransmittance(Scene scene) {
-        GroundFloor strip = strip(scene.setup().ground().orElseThrow());
-        return SlabOnGround.of(strip, scene.first().resistance(), Lists.immutable.empty())
-                .transmittance();
-    }
-
-    /** Half a strip of the house's B', one metre long. */
-    private static GroundFloor strip(JunctionSetup.GroundBlock ground) {
-        return new GroundFloor(ground.floorWidth() / 2, 1, ground.wallThickness(), ground.conductivity());
+        return scene.setup().ground().orElseThrow().transmittance(scene.first().resistance());
     }
 }

@@ -1,8 +1,5 @@
 package coldseam.junctions.section;
 
-import coldseam.assemblies.HeatFlow;
-import coldseam.envelope.Assembly;
-import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Opening;
@@ -97,9 +94,9 @@ record Scene(
 
     private static Scene build(BandDrawing drawing, JunctionSetup setup, KindForm form) {
         JunctionKind kind = setup.kind();
-        Band first = band(kind, 0, setup.first(), setup.firstExposure());
+        Band first = Band.of(kind, 0, setup.first(), setup.firstExposure());
         Optional<Band> second = form.twoBuildUps()
-                ? setup.second().map(each -> band(kind, 1, each, setup.secondExposure()))
+                ? setup.second().map(each -> Band.of(kind, 1, each, setup.secondExposure()))
                 : Optional.empty();
         Chart chart = Chart.of(form, angle(form, setup));
         MutableMap<String, Double> scope = Maps.mutable.empty();
@@ -123,14 +120,6 @@ record Scene(
         double frameOutside = form.framed() ? frame(drawing, setup, form, first, second, scope) : 0;
         drawing.terms().lines().each(each -> scope.put(each.name(), each.line().value(scope.toImmutable())));
         return new Scene(drawing, setup, form, first, second, chart, scope.toImmutable(), frameOutside);
-    }
-
-    private static Band band(JunctionKind kind, int which, Assembly assembly, Exposure exposure) {
-        return Band.of(
-                kind.bands().get(which),
-                assembly,
-                exposure,
-                HeatFlow.through(kind.faces().get(which)));
     }
 
     private static double angle(KindForm form, JunctionSetup setup) {

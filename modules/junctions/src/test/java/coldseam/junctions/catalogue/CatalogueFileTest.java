@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
+import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Role;
 import coldseam.files.FileFaultException;
 import coldseam.files.KnownNames;
 import coldseam.junctions.BridgeComputer;
@@ -22,6 +24,7 @@ import coldseam.junctions.section.Composition;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -165,8 +168,13 @@ class CatalogueFileTest {
         Files.writeString(folder.resolve("corner.yaml"), BY_HAND);
         Catalogue catalogue = CatalogueFile.withOwn(
                 CatalogueFile.builtIn(), folder, Lists.immutable.of("corner.yaml"), Lists.immutable.empty());
+        Assembly wall = Samples.assembly(
+                "as drawn",
+                Samples.layer("masonry", 0.8163, 200, Role.STRUCTURE),
+                Samples.layer("board", 0.04, 100, Role.INSULATION));
         JunctionResult result = COMPUTER.compute(
-                catalogue.find("corner.yaml").orElseThrow(), Samples.setup(JunctionKind.OUTSIDE_CORNER));
+                catalogue.find("corner.yaml").orElseThrow(),
+                Samples.setup(JunctionKind.OUTSIDE_CORNER).between(wall, Optional.of(wall)));
         // The independent finite element model of DefaultPsiTableTest.
         assertEquals(0.1236, result.psiInternal().middle(), 0.002);
         assertEquals(-0.0822, result.psiExternal().middle(), 0.002);

@@ -58,7 +58,7 @@ public final class RenovationLines {
                                 "before: " + house(renovation.before()),
                                 "after: " + house(renovation.after()),
                                 "after it loses " + change(renovation.more()),
-                                "H_T here is of surfaces, seams and points; corners where edges meet are in the audit of each house")));
+                                "H_T and findings here are of surfaces, seams and points; corners where edges meet are in the audit of each house")));
     }
 
     private String house(Audit audit) {

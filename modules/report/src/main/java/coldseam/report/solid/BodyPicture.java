@@ -24,16 +24,38 @@ public final class BodyPicture {
     private static final double TOP = 34;
 
     private final BodySolution solution;
+    private final coldseam.conduction.solid.Box shown;
     private final Palettes palettes;
     private final ImmutableList<Integer> keys;
 
+    /** Of the whole body. */
     public BodyPicture(BodySolution solution) {
+        this(solution, solution.body().extent());
+    }
+
+    /**
+     * Of a part of a body.
+     *
+     * @param shown what cuts show, as far as the body reaches
+     */
+    public BodyPicture(BodySolution solution, coldseam.conduction.solid.Box shown) {
         this.solution = solution;
+        this.shown = common(shown, solution.body().extent());
         this.palettes = new Palettes(solution.body());
         this.keys = solution.field()
                 .pieces()
                 .distinctBy(piece ->
                         palettes.solid(piece).material() + palettes.solid(piece).conductivity());
+    }
+
+    private static coldseam.conduction.solid.Box common(
+            coldseam.conduction.solid.Box one, coldseam.conduction.solid.Box other) {
+        double[] at = new double[6];
+        for (int d = 0; d < 3; d++) {
+            at[d] = Math.max(one.low(d), other.low(d));
+            at[3 + d] = Math.min(one.high(d), other.high(d));
+        }
+        return coldseam.conduction.solid.Box.of(at[0], at[1], at[2], at[3], at[4], at[5]);
     }
 
     /** Points it takes. */
@@ -60,15 +82,23 @@ public final class BodyPicture {
         keys(canvas, below - PANEL - 14);
     }
 
-    /** Draws the whole from outside and one cut beside it, without keys, as large as a box allows. */
+    /**
+     * Draws the whole from outside and one cut beside it, without keys, as large as a box allows; of a part two cuts, one
+     * upright and one level.
+     */
     public void drawBeside(Canvas canvas, Box box) {
         double middle = box.middleX();
+        if (!shown.equals(solution.body().extent())) {
+            cut(0).draw(canvas, new Box(box.x0(), box.y0(), middle - 6, box.y1()), palettes);
+            cut(2).draw(canvas, new Box(middle + 6, box.y0(), box.x1(), box.y1()), palettes);
+            return;
+        }
         view(canvas, new Box(box.x0(), box.y0(), middle - 6, box.y1()));
         cut(0).draw(canvas, new Box(middle + 6, box.y0(), box.x1(), box.y1()), palettes);
     }
 
     private CutDrawing cut(int direction) {
-        return new CutDrawing(solution, direction, CutDrawing.at(solution, direction));
+        return new CutDrawing(solution, direction, CutDrawing.at(solution, direction), shown);
     }
 
     private static Box panel(double x, double top) {

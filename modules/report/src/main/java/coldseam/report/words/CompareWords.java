@@ -195,8 +195,8 @@ public record CompareWords(UnitSystem units) {
             case HEAT_LOSS -> "least cost for H_T up to " + units.format(limit, Dimension.HEAT_LOSS_COEFFICIENT);
             case ENERGY -> "least cost for a loss of up to " + units.format(limit, Dimension.ENERGY) + " a year";
             case TRANSMITTANCE -> "least cost with every psi and chi within its limit";
-            case SURFACE -> "least cost with every inner surface warm enough";
-            case NO_FINDING -> "least cost with nothing found";
+            case SURFACE -> "least cost with every inner surface warm enough, corners aside";
+            case NO_FINDING -> "least cost with nothing found, corners aside";
             case LEAST_COST ->
                 String.format(
                         Locale.ROOT, "least cost of building and of heat over %.0f years, at today's price", limit);

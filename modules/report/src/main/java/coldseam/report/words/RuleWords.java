@@ -10,12 +10,14 @@ import coldseam.audit.Breach;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeRow;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.VertexSheet;
 import coldseam.audit.rules.CondensationInsideRule;
 import coldseam.audit.rules.ControlLayerMisplacedRule;
 import coldseam.audit.rules.ControlLayerMisplacedRule.Misplaced;
 import coldseam.audit.rules.ControlLayerUnableRule;
 import coldseam.audit.rules.ControlLayerUnableRule.Unable;
 import coldseam.audit.rules.ControlLineBrokenRule;
+import coldseam.audit.rules.CornerUnderLimitRule;
 import coldseam.audit.rules.DetailNotChosenRule;
 import coldseam.audit.rules.DetailOutOfRangeRule;
 import coldseam.audit.rules.LayerBrokenRule;
@@ -24,6 +26,7 @@ import coldseam.audit.rules.MouldByMonthRule;
 import coldseam.audit.rules.NeckPinchedRule;
 import coldseam.audit.rules.OpenEdgeRule;
 import coldseam.audit.rules.OpeningOverLimitRule;
+import coldseam.audit.rules.OwnPsiBelowComputedRule;
 import coldseam.audit.rules.SurfacePoorlyInsulatedRule;
 import coldseam.audit.rules.SurfaceWithoutLayer;
 import coldseam.audit.rules.TemperatureFactorUnderLimitRule;
@@ -107,6 +110,15 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                     (found, say) -> found.changesSide()
                             ? "let both surfaces control it on the same side of the insulation"
                             : "draw what joins the two layers; " + say.better(found.worst())),
+            new RuleWords<>(
+                    "corner-under-limit",
+                    CornerUnderLimitRule.Found.class,
+                    (found, say) -> "cold " + found.worst().kind(),
+                    RuleWords::coldCorner,
+                    (found, say) -> "carry the insulation past the corner in all three directions, by better details of"
+                            + " the seams that meet there ("
+                            + found.worst().edges().makeString(", ")
+                            + "), or keep the rooms drier"),
             new RuleWords<>(
                     "detail-not-chosen",
                     DetailNotChosenRule.Found.class,
@@ -206,6 +218,17 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                             say.say(found.limit(), Dimension.TRANSMITTANCE),
                             found.source()),
                     (found, say) -> "take better glass and frames, or give the limit you build to under limits"),
+            new RuleWords<>(
+                    "own-psi-below-computed",
+                    OwnPsiBelowComputedRule.Found.class,
+                    (found, say) -> "own psi at " + bridge(found.worst()) + " promises more than its detail keeps",
+                    (found, say) -> String.format(
+                            Locale.ROOT,
+                            "the house file says %s; \"%s\" computed with these layers is proven to lose %s",
+                            say.say(found.own(), Dimension.LINEAR_TRANSMITTANCE),
+                            found.worst().result().detail().name(),
+                            say.say(found.computed(), Dimension.LINEAR_TRANSMITTANCE)),
+                    (found, say) -> "leave the own psi out, or name the detail it was computed for"),
             new RuleWords<>(
                     "surface-poorly-insulated",
                     SurfacePoorlyInsulatedRule.Found.class,
@@ -372,6 +395,22 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                                 changes.second().name().toLowerCase(Locale.ROOT))),
                         notShown -> Optional.empty())
                 .orElse("no tape or lap along the joints of the drawing joins the two layers of " + word);
+    }
+
+    private static String coldCorner(CornerUnderLimitRule.Found found, Phrases say) {
+        VertexSheet worst = found.worst();
+        return String.format(
+                Locale.ROOT,
+                "where its seams meet the temperature factor fRsi is %s; %s %s; at the design temperature mould can grow"
+                        + " there from %s indoor humidity on, and it drips from %s on",
+                say.factor(worst.temperatureFactor()),
+                found.month()
+                        .map(need -> month(need.month()) + ", at " + say.say(need.indoorHumidity(), Dimension.SHARE)
+                                + " indoors, asks for")
+                        .orElse("the limit is"),
+                say.factor(found.need()),
+                say.say(worst.mouldHumidity(), Dimension.SHARE),
+                say.say(worst.dewPointHumidity(), Dimension.SHARE));
     }
 
     private static String condensation(CondensationInsideRule.Found found, Phrases say) {

@@ -25,7 +25,7 @@ record FileOwnPsi(
         @Doc("Its value, in the site's dimension system.")
         @Unit(Dimension.LINEAR_TRANSMITTANCE)
         @Bounds(atLeast = "-5 W/(m·K)", atMost = "5 W/(m·K)")
-        double psi,
+        Located<Double> psi,
 
         @Doc("Where it comes from.") String source) {
 
@@ -34,10 +34,10 @@ record FileOwnPsi(
     }
 
     OwnPsi ownPsi() {
-        return new OwnPsi(new Selector(kinds, surfaces.collect(Located::value)), psi, source);
+        return new OwnPsi(new Selector(kinds, surfaces.collect(Located::value)), psi.value(), source);
     }
 
     LoadedHouse.PlacedPsi placed() {
-        return new LoadedHouse.PlacedPsi(ownPsi(), surfaces);
+        return new LoadedHouse.PlacedPsi(ownPsi(), psi.place(), surfaces);
     }
 }

@@ -7,8 +7,8 @@ import coldseam.envelope.OwnPsi;
 import coldseam.envelope.PointBridges;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
-import coldseam.envelope.shell.ShellException;
-import coldseam.envelope.shell.ShellFault;
+import coldseam.envelope.shell.fault.ShellException;
+import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
 import coldseam.files.Located;
@@ -88,9 +88,10 @@ public record LoadedHouse(
      * An own psi value with its places.
      *
      * @param psi one of {@link House#ownPsi()}
+     * @param value where its value stands
      * @param surfaces the selector's surface names
      */
-    public record PlacedPsi(OwnPsi psi, ImmutableList<Located<String>> surfaces) {}
+    public record PlacedPsi(OwnPsi psi, Position value, ImmutableList<Located<String>> surfaces) {}
 
     /** The same file about a changed house. */
     public LoadedHouse changed(House other) {

@@ -1,6 +1,6 @@
 package coldseam.envelope.file.house;
 
-import coldseam.envelope.shell.ShellFault;
+import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.files.Position;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;

@@ -25,7 +25,7 @@ import coldseam.envelope.Provenance;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
-import coldseam.envelope.shell.ShellFault;
+import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.files.FileFaultException;
 import coldseam.files.KnownNames;
 import coldseam.files.Located;

@@ -1,0 +1,42 @@
+package coldseam.audit.house;
+
+import coldseam.audit.engine.LeastPsi;
+import coldseam.envelope.file.house.LoadedHouse;
+import coldseam.envelope.file.house.LoadedHouse.PlacedPsi;
+import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.Shell;
+import coldseam.files.Faults;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Refuses a psi of the house's own that no seam of such surfaces can have, whoever says so. */
+final class OwnPsiChecks {
+
+    private OwnPsiChecks() {}
+
+    static void check(LoadedHouse loaded, Shell shell, Faults faults) {
+        ImmutableList<PlacedPsi> own = loaded.ownPsi();
+        if (own.allSatisfy(each -> each.psi().psi() >= 0)) {
+            return;
+        }
+        LeastPsi least = new LeastPsi(loaded.house(), shell);
+        for (PlacedPsi placed : own) {
+            Optional<Edge> worst = shell.edges()
+                    .select(edge -> own.detect(each -> edge.isMeantBy(each.psi().which())) == placed)
+                    .maxByOptional(least::at)
+                    .filter(edge -> !(placed.psi().psi() >= least.at(edge)));
+            worst.ifPresent(edge -> faults.add(
+                    placed.value(),
+                    "psi takes off no more than the surfaces beside the seam lose there",
+                    say(placed.psi().psi()) + " at " + edge.name(),
+                    "from " + say(least.at(edge)),
+                    "correct the value, or its dimension system; leave it out to have the detail computed"));
+        }
+    }
+
+    private static String say(double psi) {
+        return UnitSystem.SI.format(psi, Dimension.LINEAR_TRANSMITTANCE);
+    }
+}

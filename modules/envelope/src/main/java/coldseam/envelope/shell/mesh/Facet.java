@@ -1,0 +1,84 @@
+package coldseam.envelope.shell.mesh;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.Point3;
+import coldseam.envelope.shell.lattice.Ring;
+import coldseam.envelope.shell.lattice.Vectors;
+import coldseam.envelope.shell.lattice.Vertex;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * A surface in the making: its outline on the lattice and what its neighbours must know of it.
+ *
+ * @param name unique
+ * @param use what it is to the house
+ * @param assembly empty where none is given or the facet is a step
+ * @param exposure what it faces
+ * @param outline counterclockwise seen from outdoors
+ * @param inset m, from its outer plane inwards to its inner plane
+ * @param missing whether it is left out: it still bounds its neighbours' inner faces, but leaves the shell open
+ * @param traits where it stands
+ */
+public record Facet(
+        String name,
+        Body.Use use,
+        Optional<Assembly> assembly,
+        Exposure exposure,
+        ImmutableList<Vertex> outline,
+        double inset,
+        boolean missing,
+        Traits traits) {
+
+    /** What sets a facet apart from others of its use. */
+    public enum Mark {
+        /** A strip where the outer planes of two walls differ, or a jog between two levels. */
+        STEP,
+        /** A wall that a gable or verge stands on. */
+        UNDER_GABLE,
+        /** A flat roof with a parapet. */
+        PARAPET,
+        /** A cellar's floor or walls. */
+        CELLAR,
+        NONE
+    }
+
+    /**
+     * Where a facet stands.
+     *
+     * @param storey in words
+     * @param level index of its storey, −1 where the body has none
+     * @param floor m, z of its storey's floor; NaN where only the facet's inner outline tells
+     * @param mark what sets it apart
+     */
+    public record Traits(String storey, int level, double floor, Mark mark) {}
+
+    public boolean step() {
+        return traits.mark() == Mark.STEP;
+    }
+
+    boolean marked(Mark mark) {
+        return traits.mark() == mark;
+    }
+
+    Facet withOutline(ImmutableList<Vertex> corners) {
+        return new Facet(name, use, assembly, exposure, corners, inset, missing, traits);
+    }
+
+    public Facet withName(String other) {
+        return new Facet(other, use, assembly, exposure, outline, inset, missing, traits);
+    }
+
+    /** Twice the area vector, lattice units squared, exact. */
+    public Vertex doubleArea() {
+        return Ring.doubleArea(outline);
+    }
+
+    /** Outward unit normal. */
+    public Point3 normal() {
+        Vertex area = doubleArea();
+        return Vectors.unit(new Point3(area.x(), area.y(), area.z()));
+    }
+}

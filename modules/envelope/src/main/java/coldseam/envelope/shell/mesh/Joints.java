@@ -1,0 +1,278 @@
+package coldseam.envelope.shell.mesh;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Point3;
+import coldseam.envelope.shell.lattice.Vectors;
+import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.plan.StepZones;
+import java.util.Optional;
+import java.util.function.IntUnaryOperator;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+
+/**
+ * All junctions between facets.
+ *
+ * <p>A step between two outer planes is a strip with two long edges, but one junction: a change of wall thickness from the
+ * wall on its one side to the wall on its other. What is no longer than the house's widest step, such as the step's ends,
+ * belongs to the corner it lies in and is no junction.
+ */
+public final class Joints {
+
+    /** m, by which snapping may move a corner: lengths that differ by less are alike. */
+    private static final double ROUNDING = 3e-4;
+
+    private final FacetMesh mesh;
+    private final InnerPlanes planes;
+    private final ImmutableList<ImmutableList<InnerPlanes.Corner>> inner;
+    private final double widestStep;
+
+    /**
+     * @param widestStep m, of the house
+     */
+    public Joints(
+            FacetMesh mesh,
+            InnerPlanes planes,
+            ImmutableList<ImmutableList<InnerPlanes.Corner>> inner,
+            double widestStep) {
+        this.widestStep = widestStep + ROUNDING;
+        this.mesh = mesh;
+        this.planes = planes;
+        this.inner = inner;
+    }
+
+    public ImmutableList<Joint> all() {
+        JunctionRules rules = new JunctionRules(mesh, planes);
+        MutableList<Joint> pieces = Lists.mutable.empty();
+        MutableList<Joint> atSteps = Lists.mutable.empty();
+        for (FacetMesh.Line line : mesh.lines()) {
+            if (!line.shared()) {
+                continue;
+            }
+            int one = line.forward().get(0);
+            int other = line.backward().get(0);
+            Facet a = mesh.facets().get(one);
+            Facet b = mesh.facets().get(other);
+            if (a.missing() || b.missing()) {
+                continue;
+            }
+            if (a.step() != b.step()) {
+                boolean turn = a.step();
+                Facet wall = turn ? b : a;
+                if (wall.use() == Body.Use.WALL) {
+                    atSteps.add(
+                            turn
+                                    ? joint(JunctionKind.WALL_THICKNESS_CHANGE, other, one, line.b(), line.a())
+                                    : joint(JunctionKind.WALL_THICKNESS_CHANGE, one, other, line.a(), line.b()));
+                }
+            } else if (!a.step()) {
+                Optional<JunctionRules.Found> found = rules.find(one, other, line.a(), line.b());
+                found.ifPresent(f -> pieces.add(
+                        f.first() == one
+                                ? joint(f.kind(), one, other, line.a(), line.b())
+                                : joint(f.kind(), other, one, line.b(), line.a())));
+            }
+        }
+        ImmutableList<Integer> whole = wholes();
+        MutableList<Joint> joints = merge(pieces, whole::get);
+        joints.addAllIterable(overSteps(merge(atSteps.collect(this::ofWholeStep), facet -> facet)));
+        return joints.sortThisBy(joint -> joint.kind().ordinal()).toImmutable();
+    }
+
+    /** The same joint, its step named by the first of all step facets that run on from one another in one plane. */
+    private Joint ofWholeStep(Joint joint) {
+        MutableList<Integer> step = Lists.mutable.of(joint.second());
+        for (int i = 0; i < step.size(); i++) {
+            for (FacetMesh.Line line : mesh.lines()) {
+                if (line.shared() && line.facets().contains(step.get(i))) {
+                    int here = step.get(i);
+                    line.facets()
+                            .select(f -> mesh.facets().get(f).step() && !step.contains(f) && planes.alike(f, here))
+                            .forEach(step::add);
+                }
+            }
+        }
+        return joint.across(step.min());
+    }
+
+    private Joint joint(JunctionKind kind, int first, int second, Vertex from, Vertex to) {
+        ImmutableList<Vertex> outline = mesh.facets().get(first).outline();
+        int i = outline.indexOf(from);
+        while (!outline.get((i + 1) % outline.size()).equals(to)) {
+            i = (i + 1) % outline.size();
+        }
+        Point3 a = inner.get(first).get(i).leaving();
+        Point3 b = inner.get(first).get((i + 1) % outline.size()).arriving();
+        Point3 along = Vectors.unit(to.minus(from).point());
+        return new Joint(
+                kind,
+                first,
+                second,
+                from,
+                to,
+                Vertex.metres(1) * to.minus(from).length(),
+                Vectors.dot(Vectors.minus(b, a), along),
+                planes.angle(first, second, from, to),
+                planes.setBack(first, from, to),
+                planes.setBack(second, to, from));
+    }
+
+    /**
+     * For each facet the first of those that only the plan's cuts part from it. A terrace all round is cut open where its
+     * inner ring lies westernmost; that is our own doing, and a junction along its rim is one however the house is turned.
+     */
+    private ImmutableList<Integer> wholes() {
+        MutableList<Integer> whole =
+                mesh.facets().collectWithIndex((facet, f) -> f).toList();
+        boolean changed = true;
+        while (changed) {
+            changed = false;
+            for (FacetMesh.Line line : mesh.lines()) {
+                if (line.shared()
+                        && merelyCut(line.forward().get(0), line.backward().get(0))) {
+                    int one = line.forward().get(0);
+                    int other = line.backward().get(0);
+                    int least = Math.min(whole.get(one), whole.get(other));
+                    changed |= whole.set(one, least) != least;
+                    changed |= whole.set(other, least) != least;
+                }
+            }
+        }
+        return whole.toImmutable();
+    }
+
+    /** Surfaces of an explicit body are the user's own and stay apart; so do walls, which only their storeys part. */
+    private boolean merelyCut(int one, int other) {
+        Facet a = mesh.facets().get(one);
+        Facet b = mesh.facets().get(other);
+        return a.use() != Body.Use.WALL
+                && a.use() == b.use()
+                && a.traits().level() >= 0
+                && a.traits().equals(b.traits())
+                && a.assembly().equals(b.assembly())
+                && a.exposure().equals(b.exposure())
+                && planes.alike(one, other);
+    }
+
+    private static MutableList<Joint> merge(MutableList<Joint> pieces, IntUnaryOperator whole) {
+        MutableList<Joint> waiting = pieces.toList();
+        MutableList<Joint> merged = Lists.mutable.empty();
+        while (waiting.notEmpty()) {
+            Joint joint = waiting.remove(0);
+            boolean grown = true;
+            while (grown) {
+                Joint sofar = joint;
+                Joint after = waiting.detect(piece -> sofar.continues(piece, whole));
+                Joint before = waiting.detect(piece -> piece.continues(sofar, whole));
+                if (after != null) {
+                    waiting.remove(after);
+                    joint = sofar.joined(after);
+                } else if (before != null) {
+                    waiting.remove(before);
+                    joint = before.joined(sofar);
+                }
+                grown = after != null || before != null;
+            }
+            merged.add(joint);
+        }
+        return merged;
+    }
+
+    /** Pairs the edges on both sides of each step: the lower or earlier wall first. */
+    private MutableList<Joint> overSteps(MutableList<Joint> edges) {
+        MutableList<Joint> joints = Lists.mutable.empty();
+        for (Joint edge : edges) {
+            MutableList<Joint> across = edges.select(other -> other.second() == edge.second()
+                    && other.first() != edge.first()
+                    && planes.alike(edge.first(), other.first())
+                    && opposite(edge, other));
+            if (across.isEmpty()) {
+                joints.add(edge);
+            }
+            across.select(other -> before(edge, other))
+                    .forEach(other -> kind(edge, other).ifPresent(found -> joints.add(part(found, edge, other))));
+        }
+        return joints.select(joint -> joint.externalLength() > widestStep);
+    }
+
+    /**
+     * The kind of junction over a step. The walls of two storeys of one build-up that are a hair out of line still meet in
+     * an intermediate floor, and a cellar's wall in the foundation's top, however wide the step.
+     */
+    private Optional<JunctionRules.Found> kind(Joint edge, Joint other) {
+        Optional<JunctionRules.Found> found =
+                new JunctionRules(mesh, planes).find(edge.first(), other.first(), edge.from(), edge.to());
+        Facet a = mesh.facets().get(edge.first());
+        Facet b = mesh.facets().get(other.first());
+        boolean hair = a.assembly().equals(b.assembly()) && apart(edge, other) <= StepZones.HAIR;
+        boolean party =
+                a.exposure().kind() == Exposure.Kind.PARTY && b.exposure().kind() == Exposure.Kind.PARTY;
+        if (hair || party) {
+            return found;
+        }
+        JunctionRules.Found change =
+                new JunctionRules.Found(JunctionKind.WALL_THICKNESS_CHANGE, edge.first(), other.first());
+        return Optional.of(
+                found.filter(f -> f.kind() != JunctionKind.INTERMEDIATE_FLOOR).orElse(change));
+    }
+
+    /** m between the lines of two edges. */
+    private static double apart(Joint edge, Joint other) {
+        Vertex one = edge.to().minus(edge.from());
+        return Vertex.metres(1) * other.from().minus(edge.from()).cross(one).length() / one.length();
+    }
+
+    private boolean before(Joint edge, Joint other) {
+        int level = mesh.facets().get(edge.first()).traits().level();
+        int otherLevel = mesh.facets().get(other.first()).traits().level();
+        return level != otherLevel ? level < otherLevel : edge.first() < other.first();
+    }
+
+    /** m along an edge to the foot of a point. */
+    private static double place(Joint edge, Vertex point) {
+        Vertex along = edge.to().minus(edge.from());
+        return Vertex.metres(1) * point.minus(edge.from()).dot(along) / along.length();
+    }
+
+    private boolean opposite(Joint edge, Joint other) {
+        Vertex one = edge.to().minus(edge.from());
+        Vertex two = other.to().minus(other.from());
+        boolean parallel = one.cross(two).length() <= 0.02 * one.length() * two.length() && one.dot(two) < 0;
+        if (!parallel) {
+            return false;
+        }
+        double overlap =
+                Math.min(place(edge, other.from()), edge.externalLength()) - Math.max(place(edge, other.to()), 0);
+        return apart(edge, other) < widestStep && overlap > 0;
+    }
+
+    /** The stretch two edges run along together; at their ends, up to a step's width further along the longer. */
+    private Joint part(JunctionRules.Found found, Joint edge, Joint other) {
+        double start = end(0, place(edge, other.to()), -1);
+        double end = end(edge.externalLength(), place(edge, other.from()), 1);
+        Point3 along = Vectors.unit(edge.to().minus(edge.from()).point());
+        Vertex from = Vertex.of(Vectors.plus(edge.from().point(), Vectors.times(along, start)));
+        Vertex to = Vertex.of(Vectors.plus(edge.from().point(), Vectors.times(along, end)));
+        double share = (end - start) / edge.externalLength();
+        boolean turn = found.first() != edge.first();
+        return new Joint(
+                found.kind(),
+                found.first(),
+                found.second(),
+                turn ? to : from,
+                turn ? from : to,
+                end - start,
+                share * edge.internalLength(),
+                180,
+                (turn ? other : edge).firstSetBack(),
+                (turn ? edge : other).firstSetBack());
+    }
+
+    private double end(double one, double other, int outwards) {
+        boolean corner = Math.abs(one - other) < widestStep;
+        return (outwards > 0) == corner ? Math.max(one, other) : Math.min(one, other);
+    }
+}

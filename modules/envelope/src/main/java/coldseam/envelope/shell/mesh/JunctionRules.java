@@ -1,0 +1,197 @@
+package coldseam.envelope.shell.mesh;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Point3;
+import coldseam.envelope.shell.lattice.Vertex;
+import java.util.Optional;
+
+/**
+ * Which kind of junction an edge is, by its geometry and what its two surfaces are to the house.
+ *
+ * <p>No junction: an edge between two party walls (heated on all sides), and a mere cut line, that is an edge in one plane
+ * between surfaces of the same assembly and exposure, unless the walls of two storeys meet there and a floor bears in.
+ */
+final class JunctionRules {
+
+    /** Cosine to the horizontal above which an edge runs level. */
+    private static final double LEVEL = 0.02;
+
+    /** z of a unit normal above which a surface lies flat. */
+    private static final double FLAT = 0.999;
+
+    /**
+     * An edge's kind with its surfaces in the kind's order.
+     *
+     * @param kind of junction
+     * @param first facet of the first band, index
+     * @param second facet of the second band, index
+     */
+    public record Found(JunctionKind kind, int first, int second) {}
+
+    private final FacetMesh mesh;
+    private final InnerPlanes planes;
+
+    JunctionRules(FacetMesh mesh, InnerPlanes planes) {
+        this.mesh = mesh;
+        this.planes = planes;
+    }
+
+    /** The junction along a shared edge that runs {@code from → to} with facet {@code one}; empty for a mere cut line. */
+    public Optional<Found> find(int one, int other, Vertex from, Vertex to) {
+        Facet a = mesh.facets().get(one);
+        Facet b = mesh.facets().get(other);
+        boolean partyA = a.exposure().kind() == Exposure.Kind.PARTY;
+        boolean partyB = b.exposure().kind() == Exposure.Kind.PARTY;
+        if (partyA || partyB) {
+            return partyA && partyB ? Optional.empty() : ordered(JunctionKind.PARTY_WALL, one, other, partyA);
+        }
+        double angle = planes.angle(one, other, from, to);
+        // The facet of lower rank is the first band: floors and decks before roofs before walls.
+        boolean turn = rank(b.use()) < rank(a.use());
+        Facet first = turn ? b : a;
+        Facet second = turn ? a : b;
+        if (first.use() == Body.Use.WALL) {
+            return walls(one, other, from, to, angle);
+        }
+        Optional<JunctionKind> kind = second.use() == Body.Use.WALL
+                ? Optional.of(withWall(first, second, angle, from, to))
+                : withoutWall(first, second, angle, from, to);
+        return kind.flatMap(k -> ordered(k, one, other, turn));
+    }
+
+    private static Optional<Found> ordered(JunctionKind kind, int one, int other, boolean turn) {
+        return Optional.of(new Found(kind, turn ? other : one, turn ? one : other));
+    }
+
+    private static int rank(Body.Use use) {
+        return switch (use) {
+            case FLOOR -> 0;
+            case OVERHANG -> 1;
+            case TERRACE -> 2;
+            case ROOF -> 3;
+            case CEILING -> 4;
+            case WALL -> 5;
+        };
+    }
+
+    private Optional<Found> walls(int one, int other, Vertex from, Vertex to, double angle) {
+        Facet a = mesh.facets().get(one);
+        Facet b = mesh.facets().get(other);
+        boolean unheatedA = a.exposure().kind() == Exposure.Kind.UNHEATED;
+        boolean unheatedB = b.exposure().kind() == Exposure.Kind.UNHEATED;
+        if (unheatedA != unheatedB && angle == 180) {
+            return ordered(JunctionKind.UNHEATED_NEIGHBOUR, one, other, unheatedA);
+        }
+        boolean later = other < one;
+        if (angle != 180) {
+            return ordered(angle < 180 ? JunctionKind.OUTSIDE_CORNER : JunctionKind.INSIDE_CORNER, one, other, later);
+        }
+        boolean sameBuild = a.assembly().equals(b.assembly());
+        boolean level = level(from, to);
+        boolean storeys = a.traits().level() != b.traits().level() && level;
+        Point3 intoOne = planes.inward(one, from, to);
+        boolean oneIsAbove = intoOne.z() > 0;
+        Facet lower = oneIsAbove ? b : a;
+        Facet upper = oneIsAbove ? a : b;
+        if (storeys) {
+            boolean foundation = lower.marked(Facet.Mark.CELLAR) && !upper.marked(Facet.Mark.CELLAR);
+            return ordered(
+                    foundation ? JunctionKind.FOUNDATION_WALL_TOP : JunctionKind.INTERMEDIATE_FLOOR,
+                    one,
+                    other,
+                    oneIsAbove);
+        }
+        boolean outOfGround = lower.exposure().kind() == Exposure.Kind.GROUND
+                && upper.exposure().kind() != Exposure.Kind.GROUND;
+        if (level && outOfGround && !sameBuild) {
+            return ordered(JunctionKind.FOUNDATION_WALL_TOP, one, other, oneIsAbove);
+        }
+        return sameBuild ? Optional.empty() : ordered(JunctionKind.WALL_THICKNESS_CHANGE, one, other, later);
+    }
+
+    private JunctionKind withWall(Facet first, Facet wall, double angle, Vertex from, Vertex to) {
+        boolean convex = angle < 180;
+        boolean level = level(from, to);
+        return switch (first.use()) {
+            case FLOOR -> floorKind(first, wall, convex);
+            case OVERHANG -> convex ? JunctionKind.OVERHANG_EDGE : JunctionKind.WALL_UNDER_OVERHANG;
+            case TERRACE -> convex ? JunctionKind.TERRACE_EDGE : JunctionKind.WALL_TO_TERRACE;
+            case CEILING ->
+                !convex && level
+                        ? JunctionKind.ROOF_STEP
+                        : wall.marked(Facet.Mark.UNDER_GABLE)
+                                ? JunctionKind.GABLE_COLD_LOFT
+                                : JunctionKind.EAVES_COLD_LOFT;
+            case ROOF -> roofKind(first, wall, convex, level);
+            case WALL -> throw new IllegalStateException("two walls");
+        };
+    }
+
+    private static JunctionKind floorKind(Facet floor, Facet wall, boolean convex) {
+        return switch (floor.exposure().kind()) {
+            case GROUND -> {
+                boolean buried = wall.exposure().kind() == Exposure.Kind.GROUND;
+                if (!convex && buried && !floor.marked(Facet.Mark.CELLAR)) {
+                    yield JunctionKind.STEPPED_FOOTING;
+                }
+                // A cellar's wall that stands free stands as one on a slab does.
+                boolean free = convex && wall.exposure().kind() == Exposure.Kind.OUTDOORS;
+                yield floor.marked(Facet.Mark.CELLAR) && !free || buried
+                        ? JunctionKind.CELLAR_SLAB_EDGE
+                        : JunctionKind.SLAB_EDGE;
+            }
+            case CRAWL_SPACE -> JunctionKind.CRAWL_SPACE_EDGE;
+            case UNHEATED, PARTY -> JunctionKind.UNHEATED_BELOW_EDGE;
+            case OUTDOORS -> convex ? JunctionKind.OVERHANG_EDGE : JunctionKind.WALL_UNDER_OVERHANG;
+        };
+    }
+
+    private static JunctionKind roofKind(Facet roof, Facet wall, boolean convex, boolean level) {
+        boolean flat = roof.normal().z() > FLAT;
+        if (flat) {
+            JunctionKind edge = roof.marked(Facet.Mark.PARAPET) ? JunctionKind.PARAPET : JunctionKind.FLAT_ROOF_EDGE;
+            return convex ? edge : JunctionKind.ROOF_STEP;
+        }
+        if (convex) {
+            boolean knee = wall.exposure().kind() == Exposure.Kind.UNHEATED;
+            return knee && level ? JunctionKind.KNEE_WALL : level ? JunctionKind.EAVES : JunctionKind.VERGE;
+        }
+        return level ? JunctionKind.ROOF_STEP : JunctionKind.DORMER_CHEEK;
+    }
+
+    private Optional<JunctionKind> withoutWall(Facet first, Facet second, double angle, Vertex from, Vertex to) {
+        boolean sameBuild = first.assembly().equals(second.assembly())
+                && first.exposure().equals(second.exposure())
+                && first.use() == second.use();
+        if (angle == 180 && sameBuild) {
+            return Optional.empty();
+        }
+        boolean decked = first.use() == Body.Use.TERRACE;
+        if (decked && second.use() != Body.Use.TERRACE) {
+            return Optional.of(JunctionKind.TERRACE_TO_ROOF);
+        }
+        if (first.use() == Body.Use.FLOOR || first.use() == Body.Use.OVERHANG) {
+            boolean floors = second.use() == Body.Use.FLOOR || second.use() == Body.Use.OVERHANG;
+            return Optional.of(
+                    floors
+                            ? JunctionKind.WALL_THICKNESS_CHANGE
+                            : first.exposure().kind() == Exposure.Kind.GROUND
+                                    ? JunctionKind.SLAB_EDGE
+                                    : JunctionKind.OVERHANG_EDGE);
+        }
+        if (angle == 180) {
+            return Optional.of(JunctionKind.WALL_THICKNESS_CHANGE);
+        }
+        if (angle > 180) {
+            return Optional.of(JunctionKind.VALLEY);
+        }
+        return Optional.of(level(from, to) ? JunctionKind.RIDGE : JunctionKind.HIP);
+    }
+
+    private static boolean level(Vertex from, Vertex to) {
+        Vertex along = to.minus(from);
+        return Math.abs(along.z()) <= LEVEL * along.length();
+    }
+}

@@ -1,0 +1,370 @@
+package coldseam.envelope.shell.roof;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.House;
+import coldseam.envelope.Point2;
+import coldseam.envelope.shell.fault.ShellFault;
+import coldseam.envelope.shell.fault.ShellFaults;
+import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.plan.Footprint;
+import coldseam.envelope.shell.plan.Plan;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.locationtech.jts.geom.Coordinate;
+
+/**
+ * The planes that cover a storey from above.
+ *
+ * <p>A pitched roof's structure has its top at the storey's height over the inner face of the eaves' wall. Its outer plane
+ * lies higher by the layers outside the structure, measured plumb, and falls with the pitch to the outer plane of that
+ * wall: where the two meet is the eaves. All eaves of a roof run level; where walls, pitches or both differ, the lowest of
+ * the heights so found is that of all. A cold loft has its insulation on the top ceiling, which is flat whatever roof stands
+ * over it.
+ */
+public final class RoofForm {
+
+    /** Cosine to the low side below which a gable roof's side carries a gable. */
+    private static final double ALONG = Math.cos(Math.toRadians(45));
+
+    /**
+     * A plane.
+     *
+     * @param side of the storey that it rises from; of a level roof zero, of a collar {@link #COLLAR}
+     * @param stage which part of that side's rise
+     */
+    public record Plane(int side, int stage) {}
+
+    /** In the place of a side: the level ceiling that ends the slopes. */
+    public static final int COLLAR = -1;
+
+    private final Body.Roof roof;
+    private final ImmutableList<Vertex> corners;
+    private final ImmutableList<Integer> sides;
+    private final ImmutableList<Body.RoofSide> rises;
+    private final Optional<RoofSkeleton> skeleton;
+    private final long eaves;
+
+    private RoofForm(
+            Body.Roof roof,
+            Footprint outer,
+            ImmutableList<Body.RoofSide> rises,
+            Optional<RoofSkeleton> skeleton,
+            long eaves) {
+        this.roof = roof;
+        this.corners = outer.corners().collect(Vertex::inPlan);
+        this.sides = outer.sides();
+        this.rises = rises;
+        this.skeleton = skeleton;
+        this.eaves = eaves;
+    }
+
+    /** Whether nothing of it slopes. */
+    static boolean flatTop(Body.Roof roof) {
+        return roof.insulatedAtCeiling() || roof.form() == Body.Roof.Form.FLAT;
+    }
+
+    /**
+     * The planes over a storey, or none where a fault was added.
+     *
+     * @param outer the storey's outer faces
+     * @param top z to which the storey's height runs
+     */
+    public static Optional<RoofForm> of(
+            House house, Body.Roof roof, Body.Storey storey, Footprint outer, long top, ShellFaults faults) {
+        return of(
+                house,
+                roof,
+                storey,
+                outer,
+                top,
+                why -> faults.add(
+                        ShellFault.Part.ROOF,
+                        "",
+                        "Roof: a %s roof cannot be built over \"%s\": %s.",
+                        roof.form().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                        storey.name(),
+                        why));
+    }
+
+    private static Optional<RoofForm> of(
+            House house, Body.Roof roof, Body.Storey storey, Footprint outer, long top, Consumer<String> refused) {
+        ImmutableList<Body.RoofSide> rises = rises(roof, storey.footprint());
+        Optional<Assembly> assembly = roof.assembly().map(house.assemblies()::get);
+        double beyond = Footprint.beyondStructure(assembly);
+        if (flatTop(roof)) {
+            return Optional.of(new RoofForm(roof, outer, rises, Optional.empty(), top + Vertex.height(beyond)));
+        }
+        boolean mono = roof.form() == Body.Roof.Form.MONO_PITCH;
+        Optional<String> fault = mono ? Optional.empty() : jogs(outer);
+        long eaves = top + Vertex.height(eaves(house, storey, rises, beyond));
+        Optional<RoofSkeleton> skeleton = Optional.empty();
+        if (mono) {
+            fault = notLowest(new RoofForm(roof, outer, rises, skeleton, eaves));
+        } else if (fault.isEmpty()) {
+            double limit = collar(house, roof, storey, top)
+                    .map(z -> Vertex.metres(z - eaves))
+                    .orElse(Double.POSITIVE_INFINITY);
+            skeleton = limit > 0
+                    ? Optional.of(RoofSkeleton.of(outer.corners(), rises.collect(RoofForm::stages), limit))
+                    : Optional.empty();
+            fault = skeleton.map(shape -> why(shape, roof))
+                    .orElse(Optional.of("its collar would lie under its eaves. Raise the collar, or lower the storey"));
+        }
+        fault.ifPresent(refused);
+        return fault.isEmpty() ? Optional.of(new RoofForm(roof, outer, rises, skeleton, eaves)) : Optional.empty();
+    }
+
+    private static Optional<String> why(RoofSkeleton shape, Body.Roof roof) {
+        boolean over = roof.collar().isPresent()
+                && shape.failure().isEmpty()
+                && shape.tops().isEmpty();
+        return over
+                ? Optional.of(String.format(
+                        Locale.ROOT,
+                        "its collar would lie over its ridge, which is %.3f m over the eaves outside. Lower the collar, or leave"
+                                + " it out",
+                        shape.top()))
+                : shape.failure();
+    }
+
+    /** z of the outer face of a roof's collar. */
+    private static Optional<Long> collar(House house, Body.Roof roof, Body.Storey storey, long top) {
+        return roof.collar()
+                .map(collar -> top
+                        + Vertex.height(collar.height()
+                                - storey.height()
+                                + Footprint.thickness(
+                                        Optional.of(house.assemblies().get(collar.assembly())))));
+    }
+
+    /**
+     * The one slope over what lies open above a storey, or none where a fault was added.
+     *
+     * @param floor m, z of the storey's floor
+     */
+    public static Optional<RoofForm> of(
+            House house, Body.LowerRoof lower, Body.Storey storey, Footprint outer, double floor, ShellFaults faults) {
+        Body.Roof roof = new Body.Roof(
+                Body.Roof.Form.MONO_PITCH,
+                false,
+                Optional.of(lower.assembly()),
+                lower.wall(),
+                lower.pitch(),
+                lower.lowSide(),
+                0,
+                OptionalDouble.empty());
+        return of(
+                house,
+                roof,
+                storey,
+                outer,
+                Vertex.height(floor + lower.eaves()),
+                why -> faults.add(
+                        ShellFault.Part.STOREY,
+                        storey.name(),
+                        "Storey \"%s\": its lower roof cannot be built: %s.",
+                        storey.name(),
+                        why));
+    }
+
+    private static Optional<String> jogs(Footprint outer) {
+        return outer.sides()
+                .detectOptional(side -> side < 0)
+                .map(side -> String.format(
+                        Locale.ROOT,
+                        "sides %d and %d lie in one line but are walls of different thickness, which would leave a jog in the eaves."
+                                + " Give both one assembly, or use a flat roof",
+                        -1 - side == 0 ? outer.sides().max() + 1 : -1 - side,
+                        -side));
+    }
+
+    /** A mono-pitch whose low side is not its lowest. */
+    private static Optional<String> notLowest(RoofForm form) {
+        return form.corners
+                .detectOptional(corner -> form.inwards(form.roof.lowSide(), corner) < -Vertex.ONE)
+                .map(corner -> String.format(
+                        Locale.ROOT,
+                        "its low side is side %d, but the corner at [%.3f m, %.3f m] of the outer faces lies lower. Name another"
+                                + " low side",
+                        form.roof.lowSide() + 1,
+                        corner.point().x(),
+                        corner.point().y()));
+    }
+
+    /** How the roof rises over each side of a footprint. */
+    private static ImmutableList<Body.RoofSide> rises(Body.Roof roof, ImmutableList<Point2> footprint) {
+        MutableList<Body.RoofSide> rises = Lists.mutable.empty();
+        for (int side = 0; side < footprint.size(); side++) {
+            boolean upright = switch (roof.form()) {
+                case FLAT, HIP -> false;
+                case MONO_PITCH -> side != roof.lowSide();
+                case GABLE -> across(footprint, side, roof.lowSide());
+            };
+            Body.RoofSide plain = new Body.RoofSide(roof.pitch(), upright ? Double.POSITIVE_INFINITY : 0);
+            rises.add(roof.sides().getIfAbsentValue(side, plain));
+        }
+        return rises.toImmutable();
+    }
+
+    private static boolean across(ImmutableList<Point2> footprint, int side, int low) {
+        Vertex one = along(footprint.collect(Vertex::inPlan), side);
+        Vertex other = along(footprint.collect(Vertex::inPlan), low);
+        return Math.abs(one.dot(other)) < ALONG * one.length() * other.length();
+    }
+
+    private static Vertex along(ImmutableList<Vertex> corners, int side) {
+        return corners.get((side + 1) % corners.size()).minus(corners.get(side));
+    }
+
+    private static ImmutableList<RoofSkeleton.Stage> stages(Body.RoofSide rise) {
+        RoofSkeleton.Stage slope = new RoofSkeleton.Stage(rise.gable(), run(rise));
+        RoofSkeleton.Stage upright = new RoofSkeleton.Stage(0, 0);
+        return rise.gable() == 0
+                ? Lists.immutable.of(slope)
+                : Double.isFinite(rise.gable()) ? Lists.immutable.of(upright, slope) : Lists.immutable.of(upright);
+    }
+
+    private static double run(Body.RoofSide rise) {
+        return 1 / Math.tan(Math.toRadians(rise.pitch()));
+    }
+
+    /** m over the top of the storey. */
+    private static double eaves(House house, Body.Storey storey, ImmutableList<Body.RoofSide> rises, double beyond) {
+        double lowest = Double.POSITIVE_INFINITY;
+        for (int side = 0; side < rises.size(); side++) {
+            Body.RoofSide rise = rises.get(side);
+            if (rise.gable() == 0) {
+                double wall =
+                        Footprint.thickness(storey.walls().get(side).assembly().map(house.assemblies()::get));
+                double pitch = Math.toRadians(rise.pitch());
+                lowest = Math.min(lowest, beyond / Math.cos(pitch) - wall * Math.tan(pitch));
+            }
+        }
+        return Double.isInfinite(lowest) ? 0 : lowest;
+    }
+
+    /** z of the eaves, or of all where nothing slopes. */
+    public long eaves() {
+        return eaves;
+    }
+
+    /** Whether a side of the storey carries a gable or a verge. */
+    public boolean gable(int side) {
+        return rises.get(side).gable() > 0;
+    }
+
+    /** Whether what of a side's wall stands over the eaves is a gable, a surface of its own. */
+    public boolean parted(int side) {
+        return skeleton.isPresent() && gable(side);
+    }
+
+    /** Where the planes meet, for the plan; numbered as {@link #upright} counts them. */
+    public ImmutableList<Plan.Line> lines(int storey) {
+        return skeleton.map(s -> s.lines()
+                        .collectWithIndex((line, i) -> new Plan.Line(
+                                Vertex.inPlan(line.from()),
+                                Vertex.inPlan(line.to()),
+                                new Plan.Tag(Plan.Kind.ROOF, storey, i))))
+                .orElse(Lists.immutable.empty());
+    }
+
+    /** The side whose upright part stands over a line where two planes do not meet. */
+    public int upright(int line) {
+        return skeleton.orElseThrow().lines().get(line).upright();
+    }
+
+    /** Corners of the planes: where in plan, and z. */
+    public ImmutableList<Vertex> nodes() {
+        return skeleton.map(s -> s.lines()
+                        .flatCollect(line -> Lists.immutable.of(
+                                Vertex.inPlan(line.from()).at(eaves + Vertex.units(line.fromHeight())),
+                                Vertex.inPlan(line.to()).at(eaves + Vertex.units(line.toHeight())))))
+                .orElse(Lists.immutable.empty());
+    }
+
+    /** Level sections, m over the eaves with their areas, m². */
+    public ImmutableList<RoofSkeleton.Section> sections() {
+        return skeleton.map(RoofSkeleton::sections).orElse(Lists.immutable.empty());
+    }
+
+    /** The plane over a point of the plan. */
+    public Plane at(Vertex point) {
+        if (skeleton.isEmpty()) {
+            return new Plane(flatTop(roof) ? 0 : roof.lowSide(), 0);
+        }
+        Point2 p = new Point2(point.point().x(), point.point().y());
+        if (skeleton.get()
+                .tops()
+                .anySatisfy(top -> Plan.polygon(top.collect(Vertex::inPlan)).covers(Plan.point(point)))) {
+            return new Plane(COLLAR, 0);
+        }
+        RoofSkeleton.Sweep over = skeleton.get().sweeps().maxBy(sweep -> within(sweep.corners(), p));
+        int side = sides.get(over.side());
+        int same = Lists.immutable
+                .fromStream(java.util.stream.IntStream.range(0, side).boxed())
+                .detectIfNone(other -> coplanar(other, side), () -> side);
+        return new Plane(same, over.stage());
+    }
+
+    private boolean coplanar(int one, int other) {
+        return rises.get(one).equals(rises.get(other))
+                && along(corners, one).dot(along(corners, other)) > 0
+                && Math.abs(inwards(one, corners.get(other))) <= Vertex.ONE
+                && Math.abs(inwards(one, corners.get((other + 1) % corners.size()))) <= Vertex.ONE;
+    }
+
+    /** m that a point lies inside of the nearest side of an outline; negative where it lies outside. */
+    private static double within(ImmutableList<Point2> outline, Point2 p) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < outline.size(); i++) {
+            Point2 a = outline.get(i);
+            Point2 b = outline.get((i + 1) % outline.size());
+            double length = Math.hypot(b.x() - a.x(), b.y() - a.y());
+            // A side that has shrunk to less than the reach has no direction.
+            if (length * Vertex.PER_METRE > Vertex.ONE) {
+                double cross = (b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x());
+                least = Math.min(least, cross / length);
+            }
+        }
+        return least;
+    }
+
+    /** z of a plane over a point of the plan. */
+    public long height(Plane plane, Vertex point) {
+        if (flatTop(roof)) {
+            return eaves;
+        }
+        if (plane.side() == COLLAR) {
+            return eaves + Vertex.units(skeleton.orElseThrow().top());
+        }
+        Body.RoofSide rise = rises.get(plane.side());
+        double from = plane.stage() == 0 ? 0 : rise.gable();
+        return eaves + Math.round(from * Vertex.PER_METRE + inwards(plane.side(), point) / run(rise));
+    }
+
+    /** Lattice units inwards of a side's line. */
+    private double inwards(int side, Vertex point) {
+        int start = sides.indexOf(side);
+        Vertex along = along(corners, start);
+        return along.cross(point.at(0).minus(corners.get(start))).z() / along.length();
+    }
+
+    /** A point of the plan over which a single slope has the eaves' height, m. */
+    public Coordinate foot() {
+        var foot = corners.get(sides.indexOf(roof.lowSide())).point();
+        return new Coordinate(foot.x(), foot.y());
+    }
+
+    /** How much a single slope rises for each unit east and north. */
+    public Coordinate rise() {
+        Vertex along = along(corners, sides.indexOf(roof.lowSide()));
+        double steep = Math.tan(Math.toRadians(roof.pitch())) / along.length();
+        return new Coordinate(-along.y() * steep, along.x() * steep);
+    }
+}

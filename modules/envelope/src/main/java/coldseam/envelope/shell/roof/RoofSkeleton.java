@@ -1,0 +1,497 @@
+package coldseam.envelope.shell.roof;
+
+import coldseam.envelope.Point2;
+import coldseam.envelope.shell.lattice.Vertex;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+
+/**
+ * The planes that rise from the sides of an outline, each with its own pitch, and the lines in which they meet: a straight
+ * skeleton with weights.
+ *
+ * <p>A level section through the roof is the outline with each side moved inwards by its run at that height. It shrinks from
+ * height to height; between two events each side keeps its neighbours, and each corner runs straight in plan, along a hip, a
+ * valley or a ridge. At an event a side ends, a corner meets another side, a side changes its pitch, or the roof ends in a
+ * level top. All events of one height are settled at once: corners that coincide are made one, corners that lie on a side part
+ * it, and the outline is taken apart wherever it comes twice to one point; parts without area are ridges.
+ *
+ * <p>A side without run stands upright: a gable. Reference: O. Aichholzer, F. Aurenhammer, D. Alberts, B. Gärtner, A novel type
+ * of skeleton for polygons, Journal of Universal Computer Science 1 (1995), 752–761 (from memory); differs in settling events by
+ * place instead of by kind, and in runs that differ from side to side and from height to height.
+ */
+public final class RoofSkeleton {
+
+    /** m, within which corners of a level section are one: the reach of the plan. */
+    private static final double ONE = Vertex.ONE / Vertex.PER_METRE;
+
+    /** m of height, by which two events differ. */
+    private static final double LATER = 1e-9;
+
+    /** Sine of the angle below which two neighbouring sides run alike: a hundredth of a millimetre in 10 m. */
+    private static final double ALIKE = 1e-6;
+
+    /** An outline of 100 corners has at most some hundreds of events. */
+    private static final int EVENTS = 5_000;
+
+    /**
+     * Part of a side's rise.
+     *
+     * @param from m over the eaves
+     * @param run m in plan for each metre of height; zero for an upright part
+     */
+    public record Stage(double from, double run) {}
+
+    /**
+     * A line in which two planes meet, or where one changes its pitch.
+     *
+     * @param from in plan
+     * @param to in plan
+     * @param fromHeight m over the eaves
+     * @param toHeight m over the eaves
+     * @param upright the upright side that stands over this line; −1 where none does
+     */
+    public record Line(Point2 from, Point2 to, double fromHeight, double toHeight, int upright) {}
+
+    /**
+     * What a side sweeps between two events.
+     *
+     * @param side index
+     * @param stage index
+     * @param corners in plan, counterclockwise
+     */
+    record Sweep(int side, int stage, ImmutableList<Point2> corners) {}
+
+    /**
+     * A level section.
+     *
+     * @param height m over the eaves
+     * @param area m²
+     */
+    public record Section(double height, double area) {}
+
+    /** A corner of the section: where the side before it and the side after it meet. */
+    private static final class Corner {
+        final int before;
+        final int after;
+        final Point2 born;
+        final double bornAt;
+        final int upright;
+        Point2 at;
+
+        Corner(int before, int after, Point2 at, double height, int upright) {
+            this.before = before;
+            this.after = after;
+            this.born = at;
+            this.bornAt = height;
+            this.upright = upright;
+            this.at = at;
+        }
+    }
+
+    /** A side of a section while it is taken apart: where it begins, and whose side it is. */
+    private record Start(int side, Point2 at) {}
+
+    private final ImmutableList<Point2> outline;
+    private final ImmutableList<ImmutableList<Stage>> stages;
+    private final double limit;
+    private final MutableList<MutableList<Corner>> rings = Lists.mutable.empty();
+    private final MutableList<Line> lines = Lists.mutable.empty();
+    private final MutableList<Sweep> sweeps = Lists.mutable.empty();
+    private final MutableList<Section> sections = Lists.mutable.empty();
+    private final MutableList<ImmutableList<Point2>> tops = Lists.mutable.empty();
+    private double height;
+    private Optional<String> failure = Optional.empty();
+
+    private RoofSkeleton(ImmutableList<Point2> outline, ImmutableList<ImmutableList<Stage>> stages, double limit) {
+        this.outline = outline;
+        this.stages = stages;
+        this.limit = limit;
+    }
+
+    /**
+     * @param outline counterclockwise, m
+     * @param stages of each side, the first from zero on
+     * @param limit m over the eaves, where a level top ends the roof; infinite for none
+     */
+    public static RoofSkeleton of(
+            ImmutableList<Point2> outline, ImmutableList<ImmutableList<Stage>> stages, double limit) {
+        RoofSkeleton skeleton = new RoofSkeleton(outline, stages, limit);
+        skeleton.grow();
+        return skeleton;
+    }
+
+    /** Why the planes do not close; empty where they do. */
+    Optional<String> failure() {
+        return failure;
+    }
+
+    public ImmutableList<Line> lines() {
+        return lines.toImmutable();
+    }
+
+    ImmutableList<Sweep> sweeps() {
+        return sweeps.toImmutable();
+    }
+
+    /** One between every two events. */
+    public ImmutableList<Section> sections() {
+        return sections.toImmutable();
+    }
+
+    /** What is left at the limit. */
+    public ImmutableList<ImmutableList<Point2>> tops() {
+        return tops.toImmutable();
+    }
+
+    /** m over the eaves, of the highest ridge or the level top. */
+    public double top() {
+        return height;
+    }
+
+    private void grow() {
+        int n = outline.size();
+        MutableList<Corner> first = Lists.mutable.empty();
+        for (int i = 0; i < n; i++) {
+            first.add(corner((i + n - 1) % n, i, outline.get(i)));
+        }
+        rings.add(first);
+        settle();
+        for (int event = 0; event < EVENTS && rings.notEmpty() && failure.isEmpty(); event++) {
+            double next = next();
+            if (Double.isInfinite(next)) {
+                failure = Optional.of("part of it is enclosed by gables alone and has no eaves");
+                return;
+            }
+            advance(next);
+            if (height >= limit) {
+                end();
+                return;
+            }
+            settle();
+        }
+        if (rings.notEmpty() && failure.isEmpty()) {
+            failure = Optional.of("its planes do not close");
+        }
+    }
+
+    /** The outline of a level top is a line of the roof. */
+    private void end() {
+        for (MutableList<Corner> ring : rings) {
+            for (int i = 0; i < ring.size(); i++) {
+                Corner a = ring.get(i);
+                Corner b = ring.get((i + 1) % ring.size());
+                trace(a);
+                lines.add(new Line(a.at, b.at, height, height, -1));
+            }
+            tops.add(ring.collect(corner -> corner.at).toImmutable());
+        }
+        rings.clear();
+    }
+
+    private Corner corner(int before, int after, Point2 at) {
+        int upright = run(before) == 0 ? before : run(after) == 0 ? after : -1;
+        return new Corner(before, after, at, height, upright);
+    }
+
+    private int stage(int side, double at) {
+        ImmutableList<Stage> own = stages.get(side);
+        int stage = 0;
+        while (stage + 1 < own.size() && own.get(stage + 1).from() <= at + LATER) {
+            stage++;
+        }
+        return stage;
+    }
+
+    private double run(int side) {
+        return stages.get(side).get(stage(side, height)).run();
+    }
+
+    /** m, how far a side has moved inwards at a height. */
+    private double moved(int side, double at) {
+        ImmutableList<Stage> own = stages.get(side);
+        double sum = 0;
+        for (int s = 0; s < own.size() && own.get(s).from() < at; s++) {
+            double to = s + 1 < own.size() ? Math.min(at, own.get(s + 1).from()) : at;
+            sum += (to - own.get(s).from()) * own.get(s).run();
+        }
+        return sum;
+    }
+
+    private Point2 along(int side) {
+        return unit(outline.get(side), outline.get((side + 1) % outline.size()));
+    }
+
+    private static Point2 unit(Point2 a, Point2 b) {
+        double length = distance(a, b);
+        return new Point2((b.x() - a.x()) / length, (b.y() - a.y()) / length);
+    }
+
+    private static double dot(Point2 a, Point2 b) {
+        return a.x() * b.x() + a.y() * b.y();
+    }
+
+    private static double distance(Point2 a, Point2 b) {
+        return Math.hypot(b.x() - a.x(), b.y() - a.y());
+    }
+
+    private static double cross(Point2 a, Point2 b) {
+        return a.x() * b.y() - a.y() * b.x();
+    }
+
+    /** m, inwards from a side's own line. */
+    double inwards(int side, Point2 point) {
+        Point2 a = outline.get(side);
+        return cross(along(side), new Point2(point.x() - a.x(), point.y() - a.y()));
+    }
+
+    /** Where a corner lies at a height, no event between. */
+    private Point2 at(Corner corner, double then) {
+        Point2 move = move(
+                corner,
+                moved(corner.before, then) - inwards(corner.before, corner.at),
+                moved(corner.after, then) - inwards(corner.after, corner.at));
+        return new Point2(corner.at.x() + move.x(), corner.at.y() + move.y());
+    }
+
+    /** The move that takes a corner inwards of its two sides by these lengths. */
+    private Point2 move(Corner corner, double byBefore, double byAfter) {
+        Point2 one = along(corner.before);
+        Point2 other = along(corner.after);
+        double sine = cross(one, other);
+        if (Math.abs(sine) < ALIKE) {
+            return new Point2(-byAfter * other.y(), byAfter * other.x());
+        }
+        // The move m has cross(one, m) = byBefore and cross(other, m) = byAfter.
+        double alongOne = (byBefore * dot(one, other) - byAfter) / sine;
+        return new Point2(alongOne * one.x() - byBefore * one.y(), alongOne * one.y() + byBefore * one.x());
+    }
+
+    /** The height of the next event. */
+    private double next() {
+        double next = limit;
+        for (ImmutableList<Stage> own : stages) {
+            for (Stage stage : own) {
+                next = stage.from() > height + LATER ? Math.min(next, stage.from()) : next;
+            }
+        }
+        for (MutableList<Corner> ring : rings) {
+            ImmutableList<Point2> speed = ring.collect(corner -> move(corner, run(corner.before), run(corner.after)))
+                    .toImmutable();
+            for (int i = 0; i < ring.size(); i++) {
+                next = Math.min(next, ends(ring, speed, i));
+                for (int e = 0; e < ring.size(); e++) {
+                    if (e != i && (e + 1) % ring.size() != i) {
+                        next = Math.min(next, meets(ring, speed, i, e));
+                    }
+                }
+            }
+        }
+        return next;
+    }
+
+    /** When a side has shrunk to nothing. */
+    private double ends(MutableList<Corner> ring, ImmutableList<Point2> speed, int i) {
+        int j = (i + 1) % ring.size();
+        Corner a = ring.get(i);
+        Corner b = ring.get(j);
+        Point2 along = along(a.after);
+        double length = (b.at.x() - a.at.x()) * along.x() + (b.at.y() - a.at.y()) * along.y();
+        double growth = (speed.get(j).x() - speed.get(i).x()) * along.x()
+                + (speed.get(j).y() - speed.get(i).y()) * along.y();
+        return growth < 0 ? height + Math.max(LATER, length / -growth) : Double.POSITIVE_INFINITY;
+    }
+
+    /** When a corner comes to lie on a side that is not its own. */
+    private double meets(MutableList<Corner> ring, ImmutableList<Point2> speed, int i, int e) {
+        Corner corner = ring.get(i);
+        Corner a = ring.get(e);
+        int f = (e + 1) % ring.size();
+        Point2 along = along(a.after);
+        double off = cross(along, new Point2(corner.at.x() - a.at.x(), corner.at.y() - a.at.y()));
+        double away = cross(along, speed.get(i)) - run(a.after);
+        if (!(away < 0) || off < 0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double wait = off / -away;
+        double from = along(along, a.at, speed.get(e), wait);
+        double to = along(along, ring.get(f).at, speed.get(f), wait);
+        double here = along(along, corner.at, speed.get(i), wait);
+        boolean on = here >= from - ONE && here <= to + ONE;
+        return on ? height + Math.max(LATER, wait) : Double.POSITIVE_INFINITY;
+    }
+
+    private static double along(Point2 along, Point2 at, Point2 speed, double wait) {
+        return along.x() * (at.x() + wait * speed.x()) + along.y() * (at.y() + wait * speed.y());
+    }
+
+    /** Moves every section to a height, and keeps what its sides sweep on their way. */
+    private void advance(double next) {
+        double area = 0;
+        for (MutableList<Corner> ring : rings) {
+            ImmutableList<Point2> then =
+                    ring.collect(corner -> at(corner, next)).toImmutable();
+            area += area(ring.collect(corner -> at(corner, (height + next) / 2)).toImmutable());
+            for (int i = 0; i < ring.size(); i++) {
+                int j = (i + 1) % ring.size();
+                int side = ring.get(i).after;
+                if (run(side) > 0) {
+                    sweeps.add(new Sweep(
+                            side,
+                            stage(side, height),
+                            Lists.immutable.of(ring.get(i).at, ring.get(j).at, then.get(j), then.get(i))));
+                }
+            }
+            ring.forEachWithIndex((corner, i) -> corner.at = then.get(i));
+        }
+        sections.add(new Section((height + next) / 2, area));
+        height = next;
+    }
+
+    private static double area(ImmutableList<Point2> ring) {
+        double sum = 0;
+        for (int i = 0; i < ring.size(); i++) {
+            sum += cross(ring.get(i), ring.get((i + 1) % ring.size()));
+        }
+        return sum / 2;
+    }
+
+    /** Takes the sections apart where they touch themselves, and begins new corners where sides have new neighbours. */
+    private void settle() {
+        TreeSet<Integer> changed = new TreeSet<>();
+        for (int side = 0; side < stages.size(); side++) {
+            if (stages.get(side).anySatisfy(s -> s.from() > LATER && Math.abs(s.from() - height) <= LATER)) {
+                changed.add(side);
+            }
+        }
+        MutableList<Corner> old = rings.flatCollect(ring -> ring);
+        MutableList<MutableList<Start>> simple = rings.flatCollect(ring -> simple(parted(ring)));
+        rings.clear();
+        MutableList<Corner> kept = Lists.mutable.empty();
+        for (MutableList<Start> ring : simple) {
+            MutableList<Corner> next = Lists.mutable.empty();
+            for (int i = 0; i < ring.size(); i++) {
+                Start here = ring.get(i);
+                int before = ring.get((i + ring.size() - 1) % ring.size()).side();
+                if (before == here.side()) {
+                    continue;
+                }
+                boolean steady = !changed.contains(before) && !changed.contains(here.side());
+                Corner same = old.detect(c ->
+                        steady && c.before == before && c.after == here.side() && distance(c.at, here.at()) <= ONE);
+                if (same != null) {
+                    kept.add(same);
+                }
+                next.add(same != null ? same : straightened(corner(before, here.side(), here.at())));
+            }
+            breaks(next, changed);
+            double area = area(next.collect(c -> c.at).toImmutable());
+            if (next.size() >= 3 && area > 0) {
+                check(next);
+                rings.add(next);
+            } else if (area < -ONE) {
+                failure = Optional.of("its planes do not close");
+            }
+        }
+        old.reject(kept::contains).forEach(this::trace);
+    }
+
+    /** Where corners were made one, each goes on from where its own two sides meet. */
+    private Corner straightened(Corner corner) {
+        Point2 exact = at(corner, height);
+        if (distance(exact, corner.at) <= 4 * ONE) {
+            corner.at = exact;
+        }
+        return corner;
+    }
+
+    private void check(MutableList<Corner> ring) {
+        for (Corner corner : ring) {
+            Point2 one = along(corner.before);
+            Point2 other = along(corner.after);
+            boolean alike = Math.abs(cross(one, other)) < ALIKE && dot(one, other) > 0;
+            if (alike && Math.abs(run(corner.before) - run(corner.after)) > 1e-9) {
+                failure = Optional.of(String.format(
+                        Locale.ROOT,
+                        "two sides in one line need one pitch, but at [%.3f m, %.3f m] of the outer faces two meet that differ",
+                        corner.at.x(),
+                        corner.at.y()));
+            }
+        }
+    }
+
+    /** Level lines where a side changes its pitch. */
+    private void breaks(MutableList<Corner> ring, TreeSet<Integer> changed) {
+        for (int i = 0; i < ring.size(); i++) {
+            Corner a = ring.get(i);
+            if (changed.contains(a.after) && moved(a.after, height) > 0) {
+                lines.add(new Line(a.at, ring.get((i + 1) % ring.size()).at, height, height, -1));
+            }
+        }
+    }
+
+    /** What a corner has drawn since it began. */
+    private void trace(Corner corner) {
+        if (distance(corner.born, corner.at) > 0) {
+            lines.add(new Line(corner.born, corner.at, corner.bornAt, height, corner.upright));
+        }
+    }
+
+    /** The ring with corners within the reach of one another in one place, and on each side the corners that lie on it. */
+    private static MutableList<Start> parted(MutableList<Corner> ring) {
+        MutableList<Point2> all = Lists.mutable.empty();
+        MutableList<Point2> places = ring.collect(corner -> {
+            Point2 known = all.detect(p -> distance(p, corner.at) <= ONE);
+            if (known == null) {
+                all.add(corner.at);
+            }
+            return known == null ? corner.at : known;
+        });
+        MutableList<Start> parted = Lists.mutable.empty();
+        for (int i = 0; i < ring.size(); i++) {
+            Point2 a = places.get(i);
+            Point2 b = places.get((i + 1) % ring.size());
+            int side = ring.get(i).after;
+            if (a.equals(b)) {
+                continue;
+            }
+            parted.add(new Start(side, a));
+            Point2 along = unit(a, b);
+            double length = distance(a, b);
+            all.select(p -> {
+                        Point2 off = new Point2(p.x() - a.x(), p.y() - a.y());
+                        return dot(off, along) > 0
+                                && dot(off, along) < length
+                                && !p.equals(b)
+                                && Math.abs(cross(along, off)) <= ONE;
+                    })
+                    .sortThisByDouble(p -> distance(a, p))
+                    .forEach(p -> parted.add(new Start(side, p)));
+        }
+        return parted;
+    }
+
+    /** Rings that come to each place once; what has no area is a ridge. */
+    private MutableList<MutableList<Start>> simple(MutableList<Start> ring) {
+        for (int i = 0; i < ring.size(); i++) {
+            for (int j = i + 1; j < ring.size(); j++) {
+                if (ring.get(i).at().equals(ring.get(j).at())) {
+                    MutableList<Start> inner = ring.subList(i, j).toList();
+                    MutableList<Start> rest = ring.subList(j, ring.size()).toList();
+                    rest.addAllIterable(ring.subList(0, i));
+                    return simple(inner).withAll(simple(rest));
+                }
+            }
+        }
+        if (ring.size() == 2) {
+            Start upright = ring.detect(start -> run(start.side()) == 0);
+            lines.add(new Line(
+                    ring.get(0).at(), ring.get(1).at(), height, height, upright == null ? -1 : upright.side()));
+        }
+        MutableList<MutableList<Start>> whole = Lists.mutable.empty();
+        return ring.size() < 3 ? whole : whole.with(ring);
+    }
+}

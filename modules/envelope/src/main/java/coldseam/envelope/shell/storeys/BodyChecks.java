@@ -1,0 +1,214 @@
+package coldseam.envelope.shell.storeys;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.House;
+import coldseam.envelope.Point2;
+import coldseam.envelope.shell.fault.ShellFault;
+import coldseam.envelope.shell.fault.ShellFaults;
+import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.plan.Footprint;
+import coldseam.envelope.shell.plan.Plan;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.MutableSet;
+import org.eclipse.collections.impl.factory.Sets;
+import org.locationtech.jts.geom.Polygon;
+
+/** What a body by storeys must be before a shell can be built on it; every fault is collected. */
+final class BodyChecks {
+
+    /** Pitches, degrees, between which a pitched roof is built. */
+    private static final double FLATTEST = 1;
+
+    private static final double STEEPEST = 75;
+
+    private final House house;
+    private final Body.Storeys body;
+    private final ShellFaults faults;
+
+    BodyChecks(House house, Body.Storeys body, ShellFaults faults) {
+        this.house = house;
+        this.body = body;
+        this.faults = faults;
+    }
+
+    boolean pass() {
+        if (body.storeys().isEmpty()) {
+            fault(
+                    ShellFault.Part.BODY,
+                    "",
+                    "Body: no storey is given, at least one is needed. Add a storey with its footprint and height.");
+            return false;
+        }
+        MutableSet<String> names = Sets.mutable.empty();
+        MutableSet<String> walls = Sets.mutable.empty();
+        body.storeys().forEach(storey -> {
+            if (!names.add(storey.name())) {
+                fault(
+                        ShellFault.Part.STOREY,
+                        storey.name(),
+                        "Storey \"%s\": the name is given twice. Give each storey its own name.",
+                        storey.name());
+            }
+            storey(storey);
+            storey.walls().forEach(wall -> {
+                if (!walls.add(wall.name())) {
+                    fault(
+                            ShellFault.Part.WALL,
+                            wall.name(),
+                            "Wall \"%s\": the name is given twice. Give each wall its own name.",
+                            wall.name());
+                }
+                known(ShellFault.Part.WALL, wall.name(), "Wall \"" + wall.name() + "\"", wall.assembly());
+            });
+        });
+        known(ShellFault.Part.BASE, "", "Lowest floor", body.base().assembly());
+        known(ShellFault.Part.ROOF, "", "Roof", body.roof().assembly());
+        known(ShellFault.Part.ROOF, "", "Gables", body.roof().gableAssembly());
+        base();
+        roof();
+        return faults.isEmpty();
+    }
+
+    private void storey(Body.Storey storey) {
+        String place = "Storey \"" + storey.name() + "\"";
+        known(ShellFault.Part.STOREY, storey.name(), place + ", terrace", storey.terrace());
+        known(ShellFault.Part.STOREY, storey.name(), place + ", overhang", storey.overhang());
+        if (!(storey.height() > 0)) {
+            fault(
+                    ShellFault.Part.STOREY,
+                    storey.name(),
+                    "%s: its height is %.3f m; it must be more than 0 m, floor to floor.",
+                    place,
+                    storey.height());
+        }
+        if (!(storey.floorThickness() >= 0 && storey.floorThickness() < 2)) {
+            fault(
+                    ShellFault.Part.STOREY,
+                    storey.name(),
+                    "%s: the internal floor under it is %.3f m thick; 0 m to 2 m are allowed.",
+                    place,
+                    storey.floorThickness());
+        }
+        ImmutableList<Point2> corners = storey.footprint();
+        if (corners.size() < 3) {
+            fault(
+                    ShellFault.Part.STOREY,
+                    storey.name(),
+                    "%s: its footprint has %d corners, at least 3 are needed.",
+                    place,
+                    corners.size());
+            return;
+        }
+        if (storey.walls().size() != corners.size()) {
+            fault(
+                    ShellFault.Part.STOREY,
+                    storey.name(),
+                    "%s: %d walls are given for a footprint of %d sides. Give one wall for each side, in order.",
+                    place,
+                    storey.walls().size(),
+                    corners.size());
+            return;
+        }
+        for (int i = 0; i < corners.size(); i++) {
+            Point2 a = corners.get(i);
+            Point2 b = corners.get((i + 1) % corners.size());
+            if (!(Math.hypot(a.x() - b.x(), a.y() - b.y()) >= 0.001)) {
+                fault(
+                        ShellFault.Part.STOREY,
+                        storey.name(),
+                        "%s: side %d of its footprint is shorter than 1 mm, from (%.4f, %.4f) m to (%.4f, %.4f) m."
+                                + " Remove one of the corners.",
+                        place,
+                        i + 1,
+                        a.x(),
+                        a.y(),
+                        b.x(),
+                        b.y());
+                return;
+            }
+        }
+        Polygon polygon = Plan.polygon(corners.collect(Vertex::inPlan));
+        double area = new Footprint(corners, Lists.immutable.empty()).area();
+        if (!polygon.isValid()) {
+            fault(
+                    ShellFault.Part.STOREY,
+                    storey.name(),
+                    "%s: its footprint crosses or touches itself. Give the corners in order around the storey.",
+                    place);
+        } else if (!(area > 0)) {
+            fault(
+                    ShellFault.Part.STOREY,
+                    storey.name(),
+                    "%s: its footprint runs clockwise. Give the corners counterclockwise, seen from above.",
+                    place);
+        }
+    }
+
+    private void base() {
+        Body.Base base = body.base();
+        boolean cellar = base.kind() == Body.Base.Kind.HEATED_CELLAR;
+        if (cellar && !(base.depth() > 0)) {
+            fault(
+                    ShellFault.Part.BASE,
+                    "",
+                    "Lowest floor: a heated cellar with its floor %.3f m below ground level; it must be more than 0 m."
+                            + " Give the depth, or a slab on ground.",
+                    base.depth());
+        }
+        if (base.kind() == Body.Base.Kind.SUSPENDED && base.crawlSpace().isEmpty()) {
+            fault(
+                    ShellFault.Part.BASE,
+                    "",
+                    "Lowest floor: a suspended floor without its crawl space. Give the crawl space's height and vents.");
+        }
+    }
+
+    private void roof() {
+        Body.Roof roof = body.roof();
+        boolean pitched = roof.form() != Body.Roof.Form.FLAT;
+        if (pitched && !roof.insulatedAtCeiling() && !(roof.pitch() >= FLATTEST && roof.pitch() <= STEEPEST)) {
+            fault(
+                    ShellFault.Part.ROOF,
+                    "",
+                    "Roof: its pitch is %.2f°; a pitched roof may have %.0f° to %.0f°. Give the pitch, or a flat roof.",
+                    roof.pitch(),
+                    FLATTEST,
+                    STEEPEST);
+        }
+        int sides = body.storeys().getLast().walls().size();
+        boolean sided = roof.form() == Body.Roof.Form.GABLE || roof.form() == Body.Roof.Form.MONO_PITCH;
+        if (sided && !(roof.lowSide() >= 0 && roof.lowSide() < sides)) {
+            fault(
+                    ShellFault.Part.ROOF,
+                    "",
+                    "Roof: its low side is side %d, but the top storey has the sides 0 to %d. Name one of them.",
+                    roof.lowSide(),
+                    sides - 1);
+        }
+        if (!(roof.parapetHeight() >= 0)) {
+            fault(
+                    ShellFault.Part.ROOF,
+                    "",
+                    "Roof: its parapet is %.3f m high; 0 m or more is allowed.",
+                    roof.parapetHeight());
+        }
+    }
+
+    private void known(ShellFault.Part part, String name, String place, Optional<String> assembly) {
+        if (assembly.isPresent() && !house.assemblies().containsKey(assembly.get())) {
+            fault(
+                    part,
+                    name,
+                    "%s: the assembly \"%s\" is not among the house's assemblies. Define it, or name one of: %s.",
+                    place,
+                    assembly.get(),
+                    house.assemblies().keysView().toSortedList().makeString(", "));
+        }
+    }
+
+    private void fault(ShellFault.Part part, String name, String format, Object... values) {
+        faults.add(part, name, format, values);
+    }
+}

@@ -1,0 +1,195 @@
+package coldseam.envelope.shell.storeys;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.shell.lattice.Ring;
+import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.mesh.Facet;
+import coldseam.envelope.shell.mesh.FacetNames;
+import coldseam.envelope.shell.plan.Footprint;
+import coldseam.envelope.shell.plan.Plan;
+import coldseam.envelope.shell.plan.PlanRegions;
+import coldseam.envelope.shell.plan.PlanRings;
+import coldseam.envelope.shell.roof.RoofField;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.set.primitive.MutableLongSet;
+import org.eclipse.collections.impl.factory.primitive.LongSets;
+
+/** Facets under and over storeys: floors on the ground, overhangs, terraces, lower roofs, and level steps of the walls. */
+final class LevelFaces {
+
+    /** Name of the facet under the lowest storey. */
+    public static final String FLOOR = "lowest floor";
+
+    private final Body.Storeys body;
+    private final PlanRegions regions;
+    private final Plan plan;
+    private final StoreyLevels levels;
+    private final StoreyParts parts;
+    private final RoofField field;
+
+    LevelFaces(Body.Storeys body, PlanRegions regions, StoreyLevels levels, StoreyParts parts, RoofField field) {
+        this.body = body;
+        this.regions = regions;
+        this.plan = regions.plan();
+        this.levels = levels;
+        this.parts = parts;
+        this.field = field;
+    }
+
+    /** The lowest storey's floors. */
+    public ImmutableList<Facet> base() {
+        MutableList<Facet> floors = Lists.mutable.empty();
+        for (int part = 0; part <= body.otherBases().size(); part++) {
+            for (ImmutableList<Integer> cells : regions.underLowest(part)) {
+                floors.add(floor(0, part, cells));
+            }
+        }
+        return FacetNames.numbered(FLOOR, floors);
+    }
+
+    private Facet floor(int storey, int part, ImmutableList<Integer> cells) {
+        Optional<Assembly> assembly = parts.underside(storey, part);
+        Optional<Body.Base> base = parts.base(storey, part);
+        boolean onGround = base.map(Body.Base::onGround).orElse(false);
+        boolean cellar = base.map(Body.Base::kind).equals(Optional.of(Body.Base.Kind.HEATED_CELLAR));
+        long height = levels.soffit(storey, assembly);
+        return new Facet(
+                "",
+                onGround || storey == 0 ? Body.Use.FLOOR : Body.Use.OVERHANG,
+                assembly,
+                base.map(Body.Base::exposure).orElse(Exposure.outdoors()),
+                PlanRings.of(plan, cells).only().collect(v -> v.at(height)).toReversed(),
+                Footprint.thickness(assembly),
+                assembly.isEmpty(),
+                traits(storey, cellar ? Facet.Mark.CELLAR : Facet.Mark.NONE));
+    }
+
+    private Facet.Traits traits(int storey, Facet.Mark mark) {
+        return new Facet.Traits(
+                body.storeys().get(storey).name(),
+                storey,
+                Vertex.metres(levels.floors().get(storey)),
+                mark);
+    }
+
+    public static Facet step(String name, Facet.Traits traits, ImmutableList<Vertex> outline, double inset) {
+        return new Facet(name, Body.Use.WALL, Optional.empty(), Exposure.outdoors(), outline, inset, false, traits);
+    }
+
+    /** Terraces, lower roofs, floors and overhangs between storeys, and level steps. */
+    public ImmutableList<Facet> between() {
+        MutableList<Facet> facets = Lists.mutable.empty();
+        for (int k = 0; k + 1 < body.storeys().size(); k++) {
+            Body.Storey below = body.storeys().get(k);
+            Body.Storey above = body.storeys().get(k + 1);
+            double rise = Vertex.metres(
+                    levels.takeOver().get(k) - levels.takeOverInside().get(k));
+            MutableList<Facet> open = Lists.mutable.empty();
+            MutableList<Facet> roofed = Lists.mutable.empty();
+            for (PlanRegions.Region region : regions.beside(k, true, false)) {
+                (region.lowerRoof() ? roofed : open).add(openFace(region));
+            }
+            MutableList<Facet> over = Lists.mutable.empty();
+            for (PlanRegions.Region region : regions.beside(k, false, false)) {
+                over.add(floor(k + 1, region.part(), region.cells()));
+            }
+            MutableList<Facet> steps = Lists.mutable.empty();
+            for (PlanRegions.Region region : regions.beside(k, true, true)) {
+                steps.add(step("", traits(k, Facet.Mark.STEP), outline(region), rise));
+            }
+            for (PlanRegions.Region region : regions.beside(k, false, true)) {
+                steps.add(
+                        step("", traits(k + 1, Facet.Mark.STEP), outline(region).toReversed(), -rise));
+            }
+            MutableList<Facet> grounded = over.select(facet -> facet.use() == Body.Use.FLOOR);
+            over.removeAllIterable(grounded);
+            String deck = below.terraceIsWalkedOn() ? "terrace over " : "lower roof over ";
+            facets.addAllIterable(FacetNames.apart(open, deck + below.name(), middle(k + 1)));
+            facets.addAllIterable(FacetNames.apart(
+                    roofed,
+                    (roofed.anySatisfy(facet -> facet.use() == Body.Use.CEILING) ? "ceiling over " : "lower roof over ")
+                            + below.name(),
+                    middle(k + 1)));
+            facets.addAllIterable(FacetNames.apart(grounded, "floor under " + above.name(), middle(k)));
+            facets.addAllIterable(FacetNames.apart(over, "overhang under " + above.name(), middle(k)));
+            facets.addAllIterable(
+                    FacetNames.apart(steps, "step between " + below.name() + " and " + above.name(), middle(k)));
+        }
+        return facets.toImmutable();
+    }
+
+    private ImmutableList<Vertex> outline(PlanRegions.Region step) {
+        long height = levels.takeOver().get(step.lower());
+        return PlanRings.of(plan, step.cells()).only().collect(v -> v.at(height));
+    }
+
+    /** The middle of a storey in plan. */
+    public Vertex middle(int storey) {
+        ImmutableList<Vertex> outline = Ring.straight(plan.walk(storey));
+        return Plan.vertex(Plan.polygon(outline).getCentroid().getCoordinate());
+    }
+
+    /** A terrace or a lower roof. */
+    private Facet openFace(PlanRegions.Region region) {
+        int storey = region.lower();
+        Optional<Assembly> assembly = parts.assembly(region);
+        boolean walked = !region.lowerRoof() && body.storeys().get(storey).terraceIsWalkedOn();
+        int first = region.cells().getFirst();
+        boolean slopes = parts.form(first, storey).isPresent();
+        boolean parapet = !walked && !slopes && body.roof().parapetHeight() > 0;
+        long flat = levels.flat(storey, assembly);
+        ImmutableList<Vertex> outline = slopes
+                ? PlanRings.everyNode(plan, region.cells())
+                        .only()
+                        .collect(node -> node.at(field.at(first, storey, node)))
+                : PlanRings.of(plan, region.cells()).only().collect(v -> v.at(flat));
+        Exposure exposure = region.lowerRoof()
+                ? body.storeys().get(storey).lowerRoof().orElseThrow().exposure()
+                : Exposure.outdoors();
+        boolean ceiling = exposure.kind() != Exposure.Kind.OUTDOORS;
+        return new Facet(
+                "",
+                walked ? Body.Use.TERRACE : ceiling ? Body.Use.CEILING : Body.Use.ROOF,
+                assembly,
+                exposure,
+                outline,
+                Footprint.thickness(assembly),
+                assembly.isEmpty(),
+                traits(storey, parapet ? Facet.Mark.PARAPET : Facet.Mark.NONE));
+    }
+
+    /** m, of the highest jog between two level faces of one storey that lie side by side; zero without. */
+    double widestJog() {
+        double widest = 0;
+        for (int k = 0; k < body.storeys().size(); k++) {
+            int storey = k;
+            MutableLongSet tops = LongSets.mutable.empty();
+            MutableLongSet undersides = LongSets.mutable.empty();
+            regions.all().select(region -> !region.step()).forEach(region -> {
+                boolean slopes = region.open()
+                        && parts.form(region.cells().getFirst(), region.lower()).isPresent();
+                if (region.open() && region.lower() == storey && !slopes) {
+                    tops.add(levels.flat(storey, parts.assembly(region)));
+                } else if (!region.open() && region.lower() + 1 == storey) {
+                    undersides.add(levels.soffit(storey, parts.assembly(region)));
+                }
+            });
+            if (storey == 0) {
+                for (int part = 0; part <= body.otherBases().size(); part++) {
+                    if (regions.underLowest(part).notEmpty()) {
+                        undersides.add(levels.soffit(0, parts.underside(0, part)));
+                    }
+                }
+            }
+            for (MutableLongSet heights : Lists.immutable.of(tops, undersides)) {
+                widest = heights.isEmpty() ? widest : Math.max(widest, Vertex.metres(heights.max() - heights.min()));
+            }
+        }
+        return widest;
+    }
+}

@@ -1,0 +1,322 @@
+package coldseam.envelope.shell.storeys;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.House;
+import coldseam.envelope.Point2;
+import coldseam.envelope.shell.fault.ShellFault;
+import coldseam.envelope.shell.fault.ShellFaults;
+import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.plan.Footprint;
+import coldseam.envelope.shell.plan.Plan;
+import coldseam.envelope.shell.plan.PlanRegions;
+import coldseam.envelope.shell.plan.PlanRings;
+import coldseam.envelope.shell.plan.StepZones;
+import coldseam.envelope.shell.roof.RoofForm;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+
+/**
+ * The plan of a body by storeys: each footprint moved to the outside of its finished walls, and all laid over one another.
+ *
+ * <p>Refused are footprints that leave no room, storeys that stand on nothing, and what lies open or hangs over without a
+ * build-up.
+ */
+final class StoreyPlan implements PlanRegions.Areas {
+
+    private final House house;
+    private final Body.Storeys body;
+    private final int count;
+    private final ShellFaults faults;
+    private final MutableList<Footprint> outers = Lists.mutable.empty();
+    private final MutableList<Optional<RoofForm>> forms = Lists.mutable.empty();
+    private double floorArea;
+    private PlanRegions regions;
+    private Plan plan;
+
+    private StoreyPlan(House house, Body.Storeys body, ShellFaults faults) {
+        this.house = house;
+        this.body = body;
+        this.count = body.storeys().size();
+        this.faults = faults;
+    }
+
+    /** The plan, or none where faults were added. */
+    public static Optional<StoreyPlan> of(House house, Body.Storeys body, ShellFaults faults) {
+        StoreyPlan plan = new StoreyPlan(house, body, faults);
+        plan.footprints();
+        if (faults.isEmpty()) {
+            plan.roofs();
+        }
+        if (faults.isEmpty()) {
+            plan.lay();
+        }
+        return faults.isEmpty() ? Optional.of(plan) : Optional.empty();
+    }
+
+    /** Outer footprints, moved. */
+    public ImmutableList<Footprint> moved() {
+        return outers.toImmutable();
+    }
+
+    /** m², of all storeys between inner faces. */
+    public double floorArea() {
+        return floorArea;
+    }
+
+    public PlanRegions regions() {
+        return regions;
+    }
+
+    /** What slopes over each storey where no other storey does. */
+    public ImmutableList<Optional<RoofForm>> forms() {
+        return forms.toImmutable();
+    }
+
+    private void roofs() {
+        for (int k = 0; k + 1 < count; k++) {
+            int storey = k;
+            Optional<Body.LowerRoof> lower = body.storeys().get(k).lowerRoof().filter(roof -> roof.pitch() > 0);
+            forms.add(lower.flatMap(roof -> RoofForm.of(
+                    house,
+                    roof,
+                    body.storeys().get(storey),
+                    outers.get(storey),
+                    StoreyLevels.floor(body, storey),
+                    faults)));
+        }
+        forms.add(RoofForm.of(
+                house, body.roof(), body.storeys().getLast(), outers.getLast(), StoreyLevels.top(body), faults));
+    }
+
+    /** Outlines of the areas of lower roofs and bases, as lines of the plan. */
+    private ImmutableList<Plan.Line> areas() {
+        MutableList<Plan.Line> lines = Lists.mutable.empty();
+        for (int k = 0; k + 1 < count; k++) {
+            int storey = k;
+            body.storeys()
+                    .get(k)
+                    .lowerRoof()
+                    .flatMap(Body.LowerRoof::area)
+                    .ifPresent(area -> lines.addAllIterable(around(area, storey)));
+        }
+        body.otherBases().forEach(base -> lines.addAllIterable(around(base.area(), 0)));
+        return lines.toImmutable();
+    }
+
+    private static ImmutableList<Plan.Line> around(ImmutableList<Point2> area, int storey) {
+        ImmutableList<Vertex> ring = area.collect(Vertex::inPlan);
+        return ring.collectWithIndex((corner, i) ->
+                new Plan.Line(corner, ring.get((i + 1) % ring.size()), new Plan.Tag(Plan.Kind.AREA, storey, i)));
+    }
+
+    private static boolean covers(ImmutableList<Point2> area, Vertex point) {
+        return Plan.polygon(area.collect(Vertex::inPlan)).covers(Plan.point(point));
+    }
+
+    @Override
+    public int over(int storey, Vertex point) {
+        return body.storeys()
+                        .get(storey)
+                        .lowerRoof()
+                        .map(roof ->
+                                roof.area().map(area -> covers(area, point)).orElse(true))
+                        .orElse(false)
+                ? 1
+                : 0;
+    }
+
+    @Override
+    public int under(Vertex point) {
+        return 1 + body.otherBases().detectIndex(base -> covers(base.area(), point));
+    }
+
+    private void lay() {
+        MutableList<Plan.Line> lines = lines().toList();
+        forms.forEachWithIndex((form, k) -> form.ifPresent(f -> lines.addAllIterable(f.lines(k))));
+        lines.addAllIterable(areas());
+        regions = PlanRegions.of(
+                Lists.immutable.fromStream(IntStream.range(0, count).mapToObj(this::sides)), lines.toImmutable(), this);
+        plan = regions.plan();
+        standing();
+        buildUps();
+    }
+
+    /** Moves every footprint to the outside and to the inside of its walls. */
+    private void footprints() {
+        for (int k = 0; k < count; k++) {
+            Body.Storey storey = body.storeys().get(k);
+            Footprint outer = footprint(k, true);
+            Footprint inner = footprint(k, false);
+            if (outer.turnsBack(storey.footprint())
+                    || !Plan.polygon(corners(outer)).isValid()) {
+                faults.add(
+                        ShellFault.Part.STOREY,
+                        storey.name(),
+                        "Storey \"%s\": its footprint crosses itself once its walls are moved to the outside of the finished"
+                                + " envelope. Check the corners and the walls' thicknesses.",
+                        storey.name());
+            } else if (inner.turnsBack(storey.footprint())
+                    || !Plan.polygon(corners(inner)).isValid()) {
+                faults.add(
+                        ShellFault.Part.STOREY,
+                        storey.name(),
+                        "Storey \"%s\": its walls leave no room between their inner faces somewhere. Check the footprint's line (%s)"
+                                + " and the walls' thicknesses.",
+                        storey.name(),
+                        body.line().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            }
+            floorArea += inner.area();
+            outers.add(outer);
+        }
+    }
+
+    private static ImmutableList<Vertex> corners(Footprint footprint) {
+        return footprint.corners().collect(Vertex::inPlan);
+    }
+
+    /** All sides and jogs, for the plan. */
+    private ImmutableList<Plan.Line> lines() {
+        MutableList<Plan.Line> lines = Lists.mutable.empty();
+        for (int k = 0; k < count; k++) {
+            ImmutableList<Vertex> corners = corners(outers.get(k));
+            for (int i = 0; i < corners.size(); i++) {
+                int side = outers.get(k).sides().get(i);
+                lines.add(new Plan.Line(
+                        corners.get(i),
+                        corners.get((i + 1) % corners.size()),
+                        side < 0 ? new Plan.Tag(Plan.Kind.JOG, k, -1 - side) : new Plan.Tag(Plan.Kind.SIDE, k, side)));
+            }
+        }
+        return lines.toImmutable();
+    }
+
+    /** A storey's sides without jogs. */
+    private ImmutableList<StepZones.Side> sides(int storey) {
+        Footprint outer = outers.get(storey);
+        ImmutableList<Vertex> corners = corners(outer);
+        MutableList<StepZones.Side> sides = Lists.mutable.empty();
+        int own = outer.sides().count(side -> side >= 0);
+        for (int i = 0; i < corners.size(); i++) {
+            int next = (i + 1) % corners.size();
+            if (outer.sides().get(i) >= 0) {
+                Body.Wall wall =
+                        body.storeys().get(storey).walls().get(outer.sides().get(i));
+                Optional<Integer> follower =
+                        outer.sides().get(next) < 0 ? Optional.empty() : Optional.of((sides.size() + 1) % own);
+                sides.add(new StepZones.Side(corners.get(i), corners.get(next), find(wall.assembly()), follower));
+            }
+        }
+        return sides.toImmutable();
+    }
+
+    private void standing() {
+        for (int k = 0; k < count; k++) {
+            ImmutableList<Vertex> walk = plan.walk(k);
+            if (walk.distinct().size() != walk.size()) {
+                faults.add(
+                        ShellFault.Part.STOREY,
+                        body.storeys().get(k).name(),
+                        "Storey \"%s\": its walls touch themselves outside, closer than 0.1 mm. Check the corners and the"
+                                + " walls' thicknesses.",
+                        body.storeys().get(k).name());
+            }
+            if (k > 0 && plan.cellsOf(k - 1).noneSatisfy(plan.cellsOf(k)::contains)) {
+                faults.add(
+                        ShellFault.Part.STOREY,
+                        body.storeys().get(k).name(),
+                        "Storey \"%s\" does not stand on \"%s\": their footprints nowhere overlap. Check the footprints'"
+                                + " corners; all storeys are measured from one origin.",
+                        body.storeys().get(k).name(),
+                        body.storeys().get(k - 1).name());
+            }
+        }
+    }
+
+    /** What lies open or hangs over has a build-up of its own; none is taken from elsewhere. */
+    private void buildUps() {
+        for (int k = 0; faults.isEmpty() && k + 1 < count; k++) {
+            Body.Storey below = body.storeys().get(k);
+            Body.Storey above = body.storeys().get(k + 1);
+            ImmutableList<PlanRegions.Region> open =
+                    regions.beside(k, true, false).reject(PlanRegions.Region::lowerRoof);
+            if (open.notEmpty() && below.terrace().isEmpty()) {
+                faults.add(
+                        ShellFault.Part.STOREY,
+                        below.name(),
+                        "Storey \"%s\": \"%s\" does not cover %s. Add terrace or lower-roof with the assembly that"
+                                + " lies there; only what walls of different thickness explain needs none.",
+                        below.name(),
+                        above.name(),
+                        place(open));
+            }
+            Optional<Body.LowerRoof> lower = below.lowerRoof();
+            if (lower.isPresent() && regions.beside(k, true, false).noneSatisfy(PlanRegions.Region::lowerRoof)) {
+                faults.add(
+                        ShellFault.Part.STOREY,
+                        below.name(),
+                        "Storey \"%s\": its lower roof covers nothing that \"%s\" leaves open. Check the roof's area and both"
+                                + " footprints, or remove the lower roof.",
+                        below.name(),
+                        above.name());
+            }
+            ImmutableList<PlanRegions.Region> over =
+                    regions.beside(k, false, false).select(region -> region.part() == 0);
+            if (over.notEmpty() && above.overhang().isEmpty() && above.base().isEmpty()) {
+                faults.add(
+                        ShellFault.Part.STOREY,
+                        above.name(),
+                        "Storey \"%s\": it projects over \"%s\" by %s. Add overhang with the assembly of its floor, or base where"
+                                + " it stands on the ground; only what walls of different thickness explain needs none.",
+                        above.name(),
+                        below.name(),
+                        place(over));
+            }
+        }
+    }
+
+    private String place(ImmutableList<PlanRegions.Region> parts) {
+        ImmutableList<Vertex> outline =
+                PlanRings.of(plan, parts.getFirst().cells()).rings().getFirst();
+        return say(
+                "%.3f m², beginning at [%.3f m, %.3f m] of its outer faces",
+                parts.sumOfDouble(part -> PlanRings.of(plan, part.cells()).area()),
+                outline.getFirst().point().x(),
+                outline.getFirst().point().y());
+    }
+
+    /** m, of the widest step or jog; what is shorter belongs to the corner it lies in. */
+    public double widestStep() {
+        double widest = regions.widestStep();
+        for (Footprint outer : outers) {
+            for (int i = 0; i < outer.sides().size(); i++) {
+                if (outer.sides().get(i) < 0) {
+                    Point2 a = outer.corners().get(i);
+                    Point2 b = outer.corners().get((i + 1) % outer.corners().size());
+                    widest = Math.max(widest, Math.hypot(b.x() - a.x(), b.y() - a.y()));
+                }
+            }
+        }
+        return widest;
+    }
+
+    private Footprint footprint(int storey, boolean outer) {
+        Body.Storey s = body.storeys().get(storey);
+        return Footprint.moved(s.footprint(), s.walls().collect(wall -> {
+            double outward = Footprint.outward(body.line(), find(wall.assembly()));
+            return outer ? outward : outward - Footprint.thickness(find(wall.assembly()));
+        }));
+    }
+
+    private Optional<Assembly> find(Optional<String> name) {
+        return name.map(house.assemblies()::get);
+    }
+
+    private static String say(String format, Object... values) {
+        return String.format(Locale.ROOT, format, values);
+    }
+}

@@ -1,0 +1,142 @@
+package coldseam.envelope.shell.storeys;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.House;
+import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.mesh.Facet;
+import coldseam.envelope.shell.mesh.FacetNames;
+import coldseam.envelope.shell.plan.Footprint;
+import coldseam.envelope.shell.plan.Plan;
+import coldseam.envelope.shell.plan.PlanRings;
+import coldseam.envelope.shell.roof.RoofField;
+import coldseam.envelope.shell.roof.RoofForm;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+
+/** The facets of the roof over the top storey: its slopes, its gables, and its walls that stand in no outer face. */
+final class StoreyRoof {
+
+    private final House house;
+    private final Body.Storeys body;
+    private final Plan plan;
+    private final StoreyLevels levels;
+    private final RoofForm form;
+    private final RoofField field;
+    private final int top;
+
+    StoreyRoof(House house, Body.Storeys body, Plan plan, StoreyLevels levels, RoofForm form, RoofField field) {
+        this.house = house;
+        this.body = body;
+        this.plan = plan;
+        this.levels = levels;
+        this.form = form;
+        this.field = field;
+        this.top = body.storeys().size() - 1;
+    }
+
+    /**
+     * The slopes.
+     *
+     * @param centre of the top storey
+     */
+    public ImmutableList<Facet> slopes(Vertex centre) {
+        Body.Roof r = body.roof();
+        Optional<Assembly> assembly = r.assembly().map(house.assemblies()::get);
+        boolean cold = r.insulatedAtCeiling();
+        Exposure exposure = cold
+                ? new Exposure(Exposure.Kind.UNHEATED, "loft", r.loftFactor().orElse(1))
+                : Exposure.outdoors();
+        boolean parapet = !cold && r.form() == Body.Roof.Form.FLAT && r.parapetHeight() > 0;
+        MutableList<Facet> slopes = Lists.mutable.empty();
+        MutableList<Facet> collars = Lists.mutable.empty();
+        for (ImmutableList<Integer> cells : parts()) {
+            ImmutableList<Vertex> outline = PlanRings.everyNode(plan, cells)
+                    .only()
+                    .collect(node -> node.at(field.at(cells.getFirst(), top, node)));
+            if (field.plane(cells.getFirst(), top).orElseThrow().side() == RoofForm.COLLAR) {
+                collars.add(collar(r.collar().orElseThrow(), outline));
+                continue;
+            }
+            slopes.add(new Facet(
+                    "",
+                    cold ? Body.Use.CEILING : Body.Use.ROOF,
+                    assembly,
+                    exposure,
+                    outline,
+                    Footprint.thickness(assembly),
+                    assembly.isEmpty(),
+                    traits(parapet ? Facet.Mark.PARAPET : Facet.Mark.NONE)));
+        }
+        return FacetNames.apart(slopes, cold ? "top ceiling" : "roof", centre)
+                .newWithAll(FacetNames.apart(collars, "collar ceiling", centre));
+    }
+
+    private Facet collar(Body.Collar collar, ImmutableList<Vertex> outline) {
+        Assembly assembly = house.assemblies().get(collar.assembly());
+        return new Facet(
+                "",
+                Body.Use.CEILING,
+                Optional.of(assembly),
+                new Exposure(Exposure.Kind.UNHEATED, "loft", collar.loftFactor()),
+                outline,
+                assembly.thickness(),
+                false,
+                // Level walls of the gables run on past it, up to the ridge, under the loft.
+                traits(Facet.Mark.NONE));
+    }
+
+    /** Cells of one plane that hang together, in the order of the storey's sides. */
+    private ImmutableList<ImmutableList<Integer>> parts() {
+        MutableList<Integer> waiting = plan.cellsOf(top).toList();
+        MutableList<ImmutableList<Integer>> parts = Lists.mutable.empty();
+        while (waiting.notEmpty()) {
+            MutableList<Integer> part = Lists.mutable.of(waiting.remove(0));
+            for (int i = 0; i < part.size(); i++) {
+                int cell = part.get(i);
+                for (Plan.Bound bound : plan.beside(cell)) {
+                    Integer other = bound.left() == cell ? bound.right() : bound.left();
+                    if (other != Plan.OUTSIDE
+                            && field.plane(other, top).equals(field.plane(cell, top))
+                            && waiting.remove(other)) {
+                        part.add(other);
+                    }
+                }
+            }
+            parts.add(part.toSortedList().toImmutable());
+        }
+        return parts.sortThisBy(
+                        part -> field.plane(part.getFirst(), top).orElseThrow().side())
+                .toImmutable();
+    }
+
+    /** A gable over one of the top storey's sides, or the upright part of a side over another's slope. */
+    public Facet gable(WallPieces.Owner owner, ImmutableList<Vertex> outline) {
+        int side = owner.isWall()
+                ? owner.line().number()
+                : Math.max(0, form.upright(owner.line().number()));
+        Body.Wall wall = body.storeys().get(top).walls().get(side);
+        Optional<String> own = body.roof().gableAssembly();
+        Optional<Assembly> assembly = (own.isPresent() ? own : wall.assembly()).map(house.assemblies()::get);
+        return new Facet(
+                "gable over " + wall.name(),
+                Body.Use.WALL,
+                assembly,
+                owner.isWall() ? wall.exposure() : Exposure.outdoors(),
+                outline,
+                Footprint.thickness(assembly),
+                assembly.isEmpty(),
+                traits(Facet.Mark.UNDER_GABLE));
+    }
+
+    private Facet.Traits traits(Facet.Mark mark) {
+        return new Facet.Traits(
+                body.storeys().get(top).name(),
+                top,
+                Vertex.metres(levels.floors().get(top)),
+                mark);
+    }
+}

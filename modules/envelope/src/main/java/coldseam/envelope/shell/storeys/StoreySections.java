@@ -1,0 +1,387 @@
+package coldseam.envelope.shell.storeys;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.Point2;
+import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.mesh.Facet;
+import coldseam.envelope.shell.plan.Footprint;
+import coldseam.envelope.shell.plan.PlanRegions;
+import coldseam.envelope.shell.plan.PlanRings;
+import coldseam.envelope.shell.roof.RoofForm;
+import coldseam.envelope.shell.roof.RoofSkeleton;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.tuple.Pair;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+
+/**
+ * The house a second way: level sections through its facets against the footprints they were built from.
+ *
+ * <p>Between every two levels a section is laid. What the facets enclose there must be what the footprints say is heated, and
+ * within a storey each wall must be as long as its footprint's side; so no volume and no wall can be lost or doubled. The
+ * terraces' and overhangs' areas must be what the footprints leave of one another. A difference is a fault of our own.
+ */
+final class StoreySections {
+
+    /** m, by which snapping moves a line: twice the reach of the plan's nodes. */
+    private static final double MOVED = 2e-4;
+
+    /** Hundredths of a millimetre: on a lattice an overlay of nearly flush sides cannot go wrong. */
+    private static final PrecisionModel COARSE = new PrecisionModel(1e5);
+
+    private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
+    /** A line in which a section cuts a facet, the house on its left. */
+    private record Cut(Facet facet, double fromX, double fromY, double toX, double toY) {
+
+        double length() {
+            return Math.hypot(toX - fromX, toY - fromY);
+        }
+    }
+
+    private final ImmutableList<Footprint> footprints;
+    private final PlanRegions regions;
+    private final StoreyLevels levels;
+    private final ImmutableList<Facet> facets;
+    private final ImmutableList<Polygon> polygons;
+    private final Map<Integer, ImmutableList<Top>> open = new TreeMap<>();
+    private final Map<Integer, ImmutableList<Top>> under = new TreeMap<>();
+
+    /**
+     * What lies under a storey where none is below it.
+     *
+     * @param own z of its own base or overhang
+     * @param others areas in plan, m, with the z of what lies there instead; the first that holds a place counts
+     */
+    record Under(long own, ImmutableList<Pair<ImmutableList<Point2>, Long>> others) {}
+
+    /**
+     * What lies open above a storey.
+     *
+     * @param terrace z of what is not under the lower roof
+     * @param flat z of the lower roof where it has no slope
+     * @param roofed whether there is a lower roof
+     * @param area of the lower roof in plan, m; empty for all
+     * @param slope of the lower roof; empty where flat
+     */
+    record Lower(
+            long terrace, long flat, boolean roofed, Optional<ImmutableList<Point2>> area, Optional<RoofForm> slope) {}
+
+    /**
+     * A part of what lies open above a storey, as the footprints say.
+     *
+     * @param part in plan, m
+     * @param steps m², of steps in it
+     * @param at a point of the plan over which the height is known
+     * @param z height there, lattice units
+     * @param rise how much it rises for each unit east and north; zero for what is flat
+     */
+    private record Top(Geometry part, double steps, Coordinate at, double z, Coordinate rise) {
+
+        double area() {
+            return part.getArea() - steps;
+        }
+
+        /** m², of what of it lies over a height. */
+        double over(double height) {
+            double steep = Math.hypot(rise.x, rise.y);
+            if (part.isEmpty() || steep == 0) {
+                return part.isEmpty() || z < height ? 0 : area();
+            }
+            // The half plane beyond the line in which the slope has this height.
+            double away = (height - z) / steep * Vertex.metres(1);
+            double east = rise.x / steep;
+            double north = rise.y / steep;
+            double far = 1e4;
+            Coordinate foot = new Coordinate(at.x + away * east, at.y + away * north);
+            Coordinate[] ring = {
+                new Coordinate(foot.x - far * north, foot.y + far * east),
+                new Coordinate(foot.x + far * north, foot.y - far * east),
+                new Coordinate(foot.x + far * (north + east), foot.y + far * (north - east)),
+                new Coordinate(foot.x + far * (east - north), foot.y + far * (north + east)),
+                new Coordinate(foot.x - far * north, foot.y + far * east)
+            };
+            return OverlayNG.overlay(part, GEOMETRY.createPolygon(ring), OverlayNG.INTERSECTION, COARSE)
+                    .getArea();
+        }
+    }
+
+    StoreySections(
+            ImmutableList<Footprint> footprints,
+            PlanRegions regions,
+            StoreyLevels levels,
+            ImmutableList<Facet> facets,
+            ImmutableList<Lower> lower,
+            ImmutableList<Under> unders) {
+        this.footprints = footprints;
+        this.regions = regions;
+        this.levels = levels;
+        this.facets = facets;
+        this.polygons = footprints.collect(StoreySections::polygon);
+        for (int k = 0; k + 1 < footprints.size(); k++) {
+            open.put(k, tops(k, lower.get(k)));
+            under.put(k + 1, bottoms(k + 1, left(k, false), unders.get(k + 1)));
+        }
+        under.put(0, bottoms(0, polygons.getFirst(), unders.getFirst()));
+    }
+
+    /**
+     * Compares both.
+     *
+     * @param form of the roof: over the eaves its level sections are compared
+     * @throws IllegalStateException where they differ
+     */
+    public void check(Optional<RoofForm> form) {
+        for (int k = 0; k + 1 < footprints.size(); k++) {
+            levelFaces(k, true, Lists.immutable.of(Body.Use.TERRACE, Body.Use.ROOF, Body.Use.CEILING));
+            levelFaces(k, false, Lists.immutable.of(Body.Use.OVERHANG, Body.Use.FLOOR));
+        }
+        TreeSet<Long> heights = new TreeSet<>();
+        facets.forEach(facet -> facet.outline().forEach(corner -> heights.add(corner.z())));
+        long roof = facets.select(f -> f.traits().level() + 1 == footprints.size())
+                .select(f -> f.use() == Body.Use.ROOF || f.use() == Body.Use.CEILING)
+                .flatCollect(Facet::outline)
+                .collectLong(Vertex::z)
+                .min();
+        form.ifPresent(this::roof);
+        for (long low : heights) {
+            Long high = heights.higher(low);
+            if (high != null && high <= roof) {
+                section((low + high) / 2.0);
+            }
+        }
+    }
+
+    /** What the facets enclose over the eaves against the outline that its sides have shrunk to. */
+    private void roof(RoofForm form) {
+        for (RoofSkeleton.Section section : form.sections()) {
+            double height = form.eaves() + section.height() * Vertex.PER_METRE;
+            double found = area(cutsAt(height));
+            // A slope moves a line by more than the reach; none of the roof's lines is longer than twice around.
+            require(section.area(), found, 8 * around(footprints.size() - 1), say("roof at %.4f m", height));
+        }
+        double plan = facets.select(f -> f.traits().level() + 1 == footprints.size())
+                .select(f -> f.use() == Body.Use.ROOF || f.use() == Body.Use.CEILING)
+                .sumOfDouble(f -> square(f.doubleArea().z() / 2.0));
+        require(polygons.getLast().getArea(), plan, around(footprints.size() - 1), "roof in plan");
+    }
+
+    private MutableList<Cut> cutsAt(double height) {
+        MutableList<Cut> cuts = Lists.mutable.empty();
+        facets.forEach(facet -> cuts.addAllIterable(cuts(facet, height)));
+        return cuts;
+    }
+
+    private static double area(MutableList<Cut> cuts) {
+        return cuts.sumOfDouble(c -> c.fromX() * c.toY() - c.fromY() * c.toX()) / 2;
+    }
+
+    private static String say(String format, double height) {
+        return String.format(Locale.ROOT, format, height * Vertex.metres(1));
+    }
+
+    private void levelFaces(int k, boolean open, ImmutableList<Body.Use> uses) {
+        int level = open ? k : k + 1;
+        double found = facets.select(f -> f.traits().level() == level && uses.contains(f.use()))
+                .reject(f -> open && level + 1 == footprints.size())
+                .sumOfDouble(f -> Math.abs(square(f.doubleArea().z()) / 2));
+        require(
+                (open ? this.open.get(k) : under.get(k + 1)).sumOfDouble(Top::area),
+                found,
+                Math.max(around(k), around(k + 1)),
+                "level faces over storey " + k);
+    }
+
+    private ImmutableList<Top> tops(int k, Lower lower) {
+        Geometry left = left(k, true);
+        Geometry roofed = lower.area()
+                .map(area -> OverlayNG.overlay(
+                        left, polygon(new Footprint(area, Lists.immutable.empty())), OverlayNG.INTERSECTION, COARSE))
+                .orElse(left);
+        Coordinate level = new Coordinate();
+        if (!lower.roofed()) {
+            return Lists.immutable.of(new Top(left, steps(k, true, step -> true), level, lower.terrace(), level));
+        }
+        Geometry rest = OverlayNG.overlay(left, roofed, OverlayNG.DIFFERENCE, COARSE);
+        Predicate<Integer> under = cell -> roofed.covers(GEOMETRY.createPoint(middle(cell)));
+        Top roof = lower.slope()
+                .map(form -> new Top(roofed, steps(k, true, under), form.foot(), form.eaves(), form.rise()))
+                .orElseGet(() -> new Top(roofed, steps(k, true, under), level, lower.flat(), level));
+        return Lists.immutable.of(roof, new Top(rest, steps(k, true, under.negate()), level, lower.terrace(), level));
+    }
+
+    private ImmutableList<Top> bottoms(int k, Geometry all, Under under) {
+        MutableList<Top> bottoms = Lists.mutable.empty();
+        Coordinate level = new Coordinate();
+        Geometry rest = all;
+        for (Pair<ImmutableList<Point2>, Long> other : under.others()) {
+            Geometry area = polygon(new Footprint(other.getOne(), Lists.immutable.empty()));
+            Geometry part = OverlayNG.overlay(rest, area, OverlayNG.INTERSECTION, COARSE);
+            rest = OverlayNG.overlay(rest, area, OverlayNG.DIFFERENCE, COARSE);
+            bottoms.add(bottom(k, part, level, other.getTwo()));
+        }
+        return bottoms.with(bottom(k, rest, level, under.own())).toImmutable();
+    }
+
+    private Top bottom(int k, Geometry part, Coordinate level, long z) {
+        double steps = k == 0 ? 0 : steps(k - 1, false, cell -> part.covers(GEOMETRY.createPoint(middle(cell))));
+        return new Top(part, steps, level, z, level);
+    }
+
+    private Coordinate middle(int cell) {
+        Coordinate inside =
+                regions.plan().cells().get(cell).polygon().getInteriorPoint().getCoordinate();
+        return new Coordinate(inside.x * Vertex.metres(1), inside.y * Vertex.metres(1));
+    }
+
+    /** What one storey leaves of the other. */
+    private Geometry left(int k, boolean open) {
+        return OverlayNG.overlay(
+                polygons.get(open ? k : k + 1), polygons.get(open ? k + 1 : k), OverlayNG.DIFFERENCE, COARSE);
+    }
+
+    private double steps(int k, boolean open, Predicate<Integer> which) {
+        return regions.beside(k, open, true)
+                .select(step -> which.test(step.cells().getFirst()))
+                .sumOfDouble(step -> PlanRings.of(regions.plan(), step.cells()).area());
+    }
+
+    private void section(double height) {
+        double expected = 0;
+        double around = 0;
+        for (int k = 0; k < footprints.size(); k++) {
+            boolean top = k + 1 == footprints.size();
+            boolean above = k > 0 && height < levels.takeOver().get(k - 1);
+            boolean below = !top && height > levels.takeOver().get(k);
+            if (!above && !below) {
+                expected += polygons.get(k).getArea();
+                around += around(k);
+                expected -= top ? 0 : open.get(k).sumOfDouble(each -> each.area() - each.over(height));
+                expected -= under.get(k).sumOfDouble(each -> each.over(height));
+            } else if (below) {
+                expected += open.get(k).sumOfDouble(each -> each.over(height));
+                around += around(k);
+            } else if (above) {
+                expected += under.get(k).sumOfDouble(each -> each.area() - each.over(height));
+                around += around(k);
+            }
+        }
+        MutableList<Cut> cuts = cutsAt(height);
+        require(expected, area(cuts), around, say("section at %.4f m", height));
+        for (int k = 0; k < footprints.size(); k++) {
+            if (within(k, height)) {
+                walls(k, cuts, height);
+            }
+        }
+    }
+
+    /** Whether nothing of the storeys below and above reaches to this height. */
+    private boolean within(int k, double height) {
+        boolean over = k == 0 && height > highest(0)
+                || k > 0 && height > levels.takeOver().get(k - 1) && height > ends(k - 1, true) && height > highest(k);
+        boolean under = k + 1 == footprints.size()
+                || height < levels.takeOver().get(k) && height < ends(k, false) && height < lowest(k + 1);
+        return over && under;
+    }
+
+    /** z to which what lies open above a storey reaches, or from which it begins. */
+    private double ends(int k, boolean highest) {
+        var heights = facets.select(f -> f.traits().level() == k)
+                .select(f -> f.use() == Body.Use.TERRACE || f.use() == Body.Use.ROOF || f.use() == Body.Use.CEILING)
+                .flatCollect(Facet::outline)
+                .collectLong(Vertex::z);
+        long none = levels.takeOver().get(k);
+        return highest ? heights.maxIfEmpty(none) : heights.minIfEmpty(none);
+    }
+
+    private double highest(int k) {
+        return under.get(k).collectDouble(Top::z).max();
+    }
+
+    private double lowest(int k) {
+        return under.get(k)
+                .select(each -> each.area() > 0)
+                .collectDouble(Top::z)
+                .minIfEmpty(Double.POSITIVE_INFINITY);
+    }
+
+    private void walls(int k, MutableList<Cut> cuts, double height) {
+        Footprint footprint = footprints.get(k);
+        double expected = 0;
+        for (int i = 0; i < footprint.sides().size(); i++) {
+            if (footprint.sides().get(i) >= 0) {
+                Point2 a = footprint.corners().get(i);
+                Point2 b = footprint.corners().get((i + 1) % footprint.corners().size());
+                expected += Math.hypot(b.x() - a.x(), b.y() - a.y());
+            }
+        }
+        double found = cuts.reject(c -> c.facet().step()).sumOfDouble(Cut::length);
+        // Each corner moves by no more than the reach.
+        require(expected, found, 2 * footprint.sides().size(), say("walls at %.4f m", height));
+    }
+
+    private static ImmutableList<Cut> cuts(Facet facet, double height) {
+        ImmutableList<Vertex> outline = facet.outline();
+        MutableList<double[]> points = Lists.mutable.empty();
+        for (int i = 0; i < outline.size(); i++) {
+            Vertex a = outline.get(i);
+            Vertex b = outline.get((i + 1) % outline.size());
+            if (a.z() < height != b.z() < height) {
+                double share = (height - a.z()) / (b.z() - a.z());
+                points.add(new double[] {
+                    Vertex.metres(1) * (a.x() + share * (b.x() - a.x())),
+                    Vertex.metres(1) * (a.y() + share * (b.y() - a.y()))
+                });
+            }
+        }
+        // The house lies on the left of a wall that one sees from outdoors and walks along to the right.
+        var normal = facet.normal();
+        points.sortThisByDouble(p -> -normal.y() * p[0] + normal.x() * p[1]);
+        MutableList<Cut> cuts = Lists.mutable.empty();
+        for (int i = 0; i + 1 < points.size(); i += 2) {
+            double[] a = points.get(i);
+            double[] b = points.get(i + 1);
+            cuts.add(new Cut(facet, a[0], a[1], b[0], b[1]));
+        }
+        return cuts.toImmutable();
+    }
+
+    private static Polygon polygon(Footprint footprint) {
+        MutableList<Coordinate> ring =
+                footprint.corners().collect(p -> new Coordinate(p.x(), p.y())).toList();
+        ring.add(ring.getFirst().copy());
+        return GEOMETRY.createPolygon(ring.toArray(new Coordinate[0]));
+    }
+
+    private double around(int k) {
+        return polygons.get(k).getLength();
+    }
+
+    private static double square(double units) {
+        return units * Vertex.metres(1) * Vertex.metres(1);
+    }
+
+    private static void require(double expected, double found, double length, String what) {
+        // Overlapping snaps of both storeys, and round-off of products of up to 1,000 m.
+        if (!(Math.abs(expected - found) <= MOVED * (length + 1))) {
+            throw new IllegalStateException(String.format(
+                    Locale.ROOT,
+                    "the shell does not agree with its footprints: %s: %.6f by facets, %.6f by footprints",
+                    what,
+                    found,
+                    expected));
+        }
+    }
+}

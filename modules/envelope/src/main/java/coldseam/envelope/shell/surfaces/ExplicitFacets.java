@@ -1,0 +1,152 @@
+package coldseam.envelope.shell.surfaces;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.House;
+import coldseam.envelope.shell.fault.ShellFault;
+import coldseam.envelope.shell.fault.ShellFaults;
+import coldseam.envelope.shell.lattice.Ring;
+import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.mesh.BodyFacets;
+import coldseam.envelope.shell.mesh.Facet;
+import coldseam.envelope.shell.mesh.FacetMesh;
+import coldseam.envelope.shell.plan.Footprint;
+import coldseam.envelope.shell.plan.StepZones;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.set.MutableSet;
+import org.eclipse.collections.impl.factory.Sets;
+
+/** Facets of a body of explicit surfaces: taken as given, on the lattice. */
+public final class ExplicitFacets {
+
+    /** m, how far a corner may lie off its surface's plane. */
+    private static final double OFF_PLANE = 0.001;
+
+    private ExplicitFacets() {}
+
+    /** The facets, or none where faults were added. */
+    public static Optional<BodyFacets> of(House house, Body.Explicit body, ShellFaults faults) {
+        MutableList<Facet> facets = Lists.mutable.empty();
+        MutableSet<String> names = Sets.mutable.empty();
+        for (Body.ExplicitSurface surface : body.surfaces()) {
+            String place = "Surface \"" + surface.name() + "\"";
+            if (!names.add(surface.name())) {
+                faults.add(
+                        ShellFault.Part.SURFACE,
+                        surface.name(),
+                        "%s: the name is given twice. Give each surface its own name.",
+                        place);
+            }
+            surface.points()
+                    .reject(body.points()::containsKey)
+                    .forEach(point -> faults.add(
+                            ShellFault.Part.SURFACE,
+                            surface.name(),
+                            "%s: the point \"%s\" is not among the body's points. Define it, or name one that is.",
+                            place,
+                            point));
+            if (surface.assembly().isPresent()
+                    && !house.assemblies().containsKey(surface.assembly().get())) {
+                faults.add(
+                        ShellFault.Part.SURFACE,
+                        surface.name(),
+                        "%s: the assembly \"%s\" is not among the house's assemblies. Define it, or name one that is.",
+                        place,
+                        surface.assembly().get());
+            }
+            if (surface.points().allSatisfy(body.points()::containsKey)) {
+                facet(house, body, surface, place, faults).ifPresent(facets::add);
+            }
+        }
+        if (facets.isEmpty() && faults.isEmpty()) {
+            faults.add(
+                    ShellFault.Part.BODY,
+                    "",
+                    "Body: no surface is given. Add the surfaces of the shell, or describe it by storeys.");
+        }
+        if (faults.isEmpty()) {
+            turnedInsideOut(facets.toImmutable(), faults);
+        }
+        if (faults.isEmpty()) {
+            new SolidChecks(facets.toImmutable(), body.groundLevel(), faults).check();
+        }
+        return faults.isEmpty()
+                ? Optional.of(new BodyFacets(facets.toImmutable(), Lists.immutable.empty(), Double.NaN, StepZones.HAIR))
+                : Optional.empty();
+    }
+
+    /**
+     * A surface whose every shared edge runs the same way round as its neighbours' was given clockwise.
+     */
+    private static void turnedInsideOut(ImmutableList<Facet> facets, ShellFaults faults) {
+        FacetMesh mesh = FacetMesh.of(facets, Vertex.ONE);
+        for (int f = 0; f < facets.size(); f++) {
+            int facet = f;
+            ImmutableList<FacetMesh.Line> shared = mesh.lines()
+                    .select(line ->
+                            line.facets().contains(facet) && line.facets().size() == 2);
+            boolean alone = shared.noneSatisfy(FacetMesh.Line::shared);
+            boolean othersAgree = shared.allSatisfy(line -> mesh.lines()
+                    .anySatisfy(other -> other.shared()
+                            && other.facets()
+                                    .containsAny(line.facets()
+                                            .reject(g -> g == facet)
+                                            .castToCollection())));
+            if (shared.size() >= 2 && alone && othersAgree) {
+                faults.add(
+                        ShellFault.Part.SURFACE,
+                        facets.get(f).name(),
+                        "Surface \"%s\": its points run clockwise, its neighbours' run counterclockwise seen from outdoors."
+                                + " Reverse them.",
+                        facets.get(f).name());
+            }
+        }
+    }
+
+    private static Optional<Facet> facet(
+            House house, Body.Explicit body, Body.ExplicitSurface surface, String place, ShellFaults faults) {
+        ImmutableList<Vertex> outline = Ring.tidy(
+                surface.points().collect(name -> Vertex.measured(body.points().get(name))));
+        Optional<Assembly> assembly = surface.assembly().map(house.assemblies()::get);
+        boolean cellar = surface.use() == Body.Use.FLOOR
+                && outline.allSatisfy(v -> Vertex.metres(v.z()) < body.groundLevel() - 1.0);
+        Facet facet = new Facet(
+                surface.name(),
+                surface.use(),
+                assembly,
+                surface.exposure(),
+                outline,
+                Footprint.thickness(assembly),
+                assembly.isEmpty(),
+                new Facet.Traits(surface.name(), -1, Double.NaN, cellar ? Facet.Mark.CELLAR : Facet.Mark.NONE));
+        if (outline.size() < 3 || facet.doubleArea().length() == 0) {
+            faults.add(
+                    ShellFault.Part.SURFACE,
+                    surface.name(),
+                    "%s: its points lie on one line; at least three that do not are needed.",
+                    place);
+            return Optional.empty();
+        }
+        Vertex area = facet.doubleArea();
+        Vertex origin = outline.get(0);
+        Vertex worst = outline.maxBy(corner -> Math.abs(corner.minus(origin).dot(area)));
+        double off = Vertex.metres(1) * Math.abs(worst.minus(origin).dot(area)) / area.length();
+        if (off > OFF_PLANE) {
+            faults.add(
+                    ShellFault.Part.SURFACE,
+                    surface.name(),
+                    "%s: its corners do not lie in one plane; the one at (%.3f, %.3f, %.3f) m is %.1f mm off, %.0f mm are"
+                            + " allowed. Move it, or split the surface into triangles.",
+                    place,
+                    worst.point().x(),
+                    worst.point().y(),
+                    worst.point().z(),
+                    off * 1000,
+                    OFF_PLANE * 1000);
+        }
+        return Optional.of(facet);
+    }
+}

@@ -1,0 +1,231 @@
+package coldseam.envelope.shell.surfaces;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.Point3;
+import coldseam.envelope.shell.fault.ShellFault;
+import coldseam.envelope.shell.fault.ShellFaults;
+import coldseam.envelope.shell.lattice.Vectors;
+import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.mesh.Facet;
+import coldseam.envelope.shell.mesh.FacetMesh;
+import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.locationtech.jts.algorithm.PointLocation;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * Whether explicit surfaces bound a solid: none crosses itself or another, each part that hangs together encloses a room,
+ * and what each is to the house fits the way it faces and where it stands.
+ *
+ * <p>Edges that nothing meets are no fault here: they are holes in the envelope, which the shell names.
+ */
+final class SolidChecks {
+
+    /** m, by which one surface may reach through another: corners are measured to 0.1 mm, planes to 1 mm. */
+    private static final double THROUGH = 0.002;
+
+    /** z of a unit normal: what lies flatter than 26° off the level is no wall; our own rule. */
+    private static final double FLAT = 0.9;
+
+    /** z of a unit normal of what one can lie under or stand on: 45° off the level and less; our own rule. */
+    private static final double LYING = 0.7;
+
+    /** z of a unit normal of a deck that is walked on: 8° off the level and less; our own rule. */
+    private static final double DECK = 0.99;
+
+    private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
+    private final ImmutableList<Facet> facets;
+    private final double groundLevel;
+    private final ShellFaults faults;
+
+    /**
+     * @param groundLevel m, z of the ground beside the house
+     */
+    SolidChecks(ImmutableList<Facet> facets, double groundLevel, ShellFaults faults) {
+        this.facets = facets;
+        this.groundLevel = groundLevel;
+        this.faults = faults;
+    }
+
+    public void check() {
+        parts();
+        if (faults.notEmpty()) {
+            // What is turned inside out faces the wrong way all over.
+            return;
+        }
+        facets.forEach(this::facing);
+        facets.forEach(this::place);
+        ImmutableList<Flat> flats = facets.collect(Flat::of);
+        MutableList<Flat> simple = Lists.mutable.empty();
+        for (Flat flat : flats) {
+            if (flat.outline().isValid()) {
+                simple.add(flat);
+            } else {
+                fault(flat.facet(), "its outline crosses or touches itself. Give its corners one after the other.");
+            }
+        }
+        for (int i = 0; i < simple.size(); i++) {
+            for (int j = i + 1; j < simple.size(); j++) {
+                through(simple.get(i), simple.get(j));
+            }
+        }
+    }
+
+    private void facing(Facet facet) {
+        double up = facet.normal().z();
+        String found = String.format(
+                Locale.ROOT,
+                "its outward side is inclined %.0f° to the upward vertical",
+                Math.toDegrees(Math.acos(up)));
+        boolean fits = switch (facet.use()) {
+            case FLOOR, OVERHANG -> up <= -LYING;
+            case TERRACE -> up >= DECK;
+            case CEILING -> up >= LYING;
+            case ROOF -> up > 0;
+            case WALL -> Math.abs(up) < FLAT;
+        };
+        if (!fits) {
+            String asked = switch (facet.use()) {
+                case FLOOR, OVERHANG -> "a floor faces downwards, 135° to 180°";
+                case TERRACE -> "a terrace is level and faces upwards, 0° to 8°";
+                case CEILING -> "a ceiling under a loft faces upwards, 0° to 45°";
+                case ROOF -> "a roof faces upwards, less than 90°";
+                case WALL -> "a wall stands, 26° to 154°";
+            };
+            fault(facet, found + ", but " + asked + ". Change its use, or the sense of its corners.");
+        }
+    }
+
+    /** What faces the ground or a crawl space lies where it can. */
+    private void place(Facet facet) {
+        double low = facet.outline().collectDouble(v -> v.point().z()).min();
+        boolean ground = facet.exposure().kind() == Exposure.Kind.GROUND;
+        boolean crawl = facet.exposure().kind() == Exposure.Kind.CRAWL_SPACE;
+        if (ground && facet.use() != Body.Use.FLOOR && facet.use() != Body.Use.WALL) {
+            fault(facet, "it faces the ground, but only floors and walls can. Say what it faces, or change its use.");
+        }
+        if (ground && facet.use() == Body.Use.WALL && low >= groundLevel - THROUGH) {
+            fault(
+                    facet,
+                    String.format(
+                            Locale.ROOT,
+                            "it faces the ground, but begins at %.3f m and the ground lies at %.3f m. Let it face outdoors, or"
+                                    + " correct ground-level.",
+                            low,
+                            groundLevel));
+        }
+        if (crawl
+                && facets.noneSatisfy(
+                        f -> f.use() == Body.Use.FLOOR && f.exposure().kind() == Exposure.Kind.CRAWL_SPACE)) {
+            fault(facet, "it faces a crawl space, but no floor does. Let the floor over it face the crawl space, too.");
+        }
+    }
+
+    private void through(Flat one, Flat other) {
+        Optional<Point3> at = one.piercedBy(other.facet()).or(() -> other.piercedBy(one.facet()));
+        at.ifPresent(point -> fault(
+                other.facet(),
+                String.format(
+                        Locale.ROOT,
+                        "it passes through \"%s\" at [%.3f m, %.3f m, %.3f m]. Let them end where they meet.",
+                        one.facet().name(),
+                        point.x(),
+                        point.y(),
+                        point.z())));
+    }
+
+    /** Surfaces that hang together over shared edges and are closed must enclose a room from outdoors. */
+    private void parts() {
+        FacetMesh mesh = FacetMesh.of(facets, Vertex.ONE);
+        MutableList<Integer> waiting = Lists.mutable.empty();
+        for (int f = 0; f < facets.size(); f++) {
+            waiting.add(f);
+        }
+        while (waiting.notEmpty()) {
+            MutableList<Integer> part = Lists.mutable.of(waiting.remove(0));
+            boolean closed = true;
+            for (int i = 0; i < part.size(); i++) {
+                int here = part.get(i);
+                for (FacetMesh.Line line : mesh.lines()) {
+                    if (line.facets().contains(here)) {
+                        closed &= line.shared();
+                        line.facets().select(g -> waiting.remove((Object) g)).forEach(part::add);
+                    }
+                }
+            }
+            double volume = part.sumOfDouble(f -> volume(facets.get(f)));
+            if (closed && volume < 0) {
+                fault(
+                        facets.get(part.getFirst()),
+                        "it and what it meets enclose nothing: all their points run clockwise seen from outdoors. Reverse"
+                                + " every one's points.");
+            }
+        }
+    }
+
+    /** Six times the volume between a facet and the origin, lattice units cubed. */
+    private static double volume(Facet facet) {
+        Vertex a = facet.outline().get(0);
+        double volume = 0;
+        for (int i = 1; i + 1 < facet.outline().size(); i++) {
+            volume += a.dot(facet.outline().get(i).cross(facet.outline().get(i + 1)));
+        }
+        return volume;
+    }
+
+    private void fault(Facet facet, String message) {
+        faults.add(ShellFault.Part.SURFACE, facet.name(), "Surface \"%s\": %s", facet.name(), message);
+    }
+
+    /** A facet in its own plane. */
+    private record Flat(Facet facet, Point3 origin, Point3 u, Point3 v, Polygon outline) {
+
+        static Flat of(Facet facet) {
+            Point3 origin = facet.outline().get(0).point();
+            Point3 u = Vectors.unit(Vectors.minus(
+                    facet.outline().get(1).point(), facet.outline().get(0).point()));
+            Point3 v = Vectors.cross(facet.normal(), u);
+            MutableList<Coordinate> ring = facet.outline()
+                    .collect(corner -> flat(corner.point(), origin, u, v))
+                    .toList();
+            ring.add(ring.getFirst().copy());
+            return new Flat(facet, origin, u, v, GEOMETRY.createPolygon(ring.toArray(new Coordinate[0])));
+        }
+
+        private static Coordinate flat(Point3 point, Point3 origin, Point3 u, Point3 v) {
+            Point3 off = Vectors.minus(point, origin);
+            return new Coordinate(Vectors.dot(off, u), Vectors.dot(off, v));
+        }
+
+        /** Where a side of another facet passes through this one, clear of both one's rims. */
+        Optional<Point3> piercedBy(Facet other) {
+            Point3 normal = facet.normal();
+            for (int i = 0; i < other.outline().size(); i++) {
+                Point3 a = other.outline().get(i).point();
+                Point3 b = other.outline().get((i + 1) % other.outline().size()).point();
+                double before = Vectors.dot(normal, Vectors.minus(a, origin));
+                double after = Vectors.dot(normal, Vectors.minus(b, origin));
+                if (Math.min(before, after) < -THROUGH && Math.max(before, after) > THROUGH) {
+                    double share = before / (before - after);
+                    Point3 at = Vectors.plus(a, Vectors.times(Vectors.minus(b, a), share));
+                    Coordinate flat = flat(at, origin, u, v);
+                    boolean inside = PointLocation.locateInRing(
+                                    flat, outline.getExteriorRing().getCoordinates())
+                            == Location.INTERIOR;
+                    if (inside && outline.getExteriorRing().distance(GEOMETRY.createPoint(flat)) > THROUGH) {
+                        return Optional.of(at);
+                    }
+                }
+            }
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,317 @@
+package coldseam.junctions.hand;
+
+import coldseam.conduction.Boundary;
+import coldseam.conduction.Point;
+import coldseam.conduction.Section;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.KindForm.Second;
+import coldseam.envelope.Material;
+import coldseam.files.Faults;
+import coldseam.files.Position;
+import coldseam.junctions.kind.Vector;
+import coldseam.junctions.section.Composer;
+import coldseam.junctions.section.Composition;
+import coldseam.junctions.section.Surroundings;
+import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+
+/**
+ * The legs of a drawing by hand as the drawing itself shows them: what lies along a cut, and how far it is from the cut to
+ * where the legs' faces meet. What the file says of a leg is held to this, since psi is what is left when U times length is
+ * taken off: a slip of the pen there is a house's heat loss.
+ */
+final class HandLegs {
+
+    /** m; an end of a cut this near to a boundary lies on it, and lengths and thicknesses this close are one. */
+    private static final double NEAR = 0.001;
+
+    /** m; a length within this moves psi by a thousandth at U 0.2 W/(m²·K). */
+    private static final double LENGTH = 0.005;
+
+    /** Of U: what rounding to three digits does. */
+    private static final double TRANSMITTANCE = 0.01;
+
+    /** m, from the cut to where its layers are read. */
+    private static final double BESIDE = 2e-5;
+
+    private static final double PARALLEL = 0.01;
+
+    /**
+     * One layer along a cut.
+     *
+     * @param thickness m
+     * @param conductivity W/(m·K)
+     */
+    record Sheet(double thickness, double conductivity) {
+
+        private boolean insulates() {
+            return conductivity <= Material.INSULATES_UP_TO;
+        }
+    }
+
+    /**
+     * A cut.
+     *
+     * @param inner its end indoors
+     * @param outer its other end
+     * @param resistance m²·K/W, with the surfaces that its ends lie on; empty where an end lies on none
+     * @param inwards unit vector from the cut into the drawing
+     * @param sheets from the inside
+     */
+    private record Cut(
+            Point inner, Point outer, Optional<Double> resistance, Vector inwards, ImmutableList<Sheet> sheets) {
+
+        double insulation() {
+            double run = 0;
+            double most = 0;
+            for (Sheet sheet : sheets) {
+                run = sheet.insulates() ? run + sheet.thickness() : 0;
+                most = Math.max(most, run);
+            }
+            return most;
+        }
+    }
+
+    private final Section section;
+    private final JunctionKind kind;
+    private final ImmutableList<FileSection.FileLeg> legs;
+    private final ImmutableList<Composition.Face> faces;
+    private final double unit;
+
+    HandLegs(SectionFile drawn, ImmutableList<Composition.Face> faces) {
+        FileSection.FileJunction junction = drawn.file().junction().orElseThrow();
+        this.section = drawn.section();
+        this.kind = junction.kind();
+        this.legs = junction.legs();
+        this.faces = faces;
+        this.unit = drawn.unit();
+    }
+
+    /** The layers along a leg's cut, from the inside; like ones that touch are one. */
+    ImmutableList<Sheet> sheets(FileSection.FileLeg leg) {
+        return cut(leg).map(Cut::sheets).orElse(Lists.immutable.empty());
+    }
+
+    /** Degrees between the legs, measured indoors, as drawn; 180 in a plane. */
+    double angle() {
+        Vector one = cut(legs.getFirst()).orElseThrow().inwards();
+        Vector other = cut(legs.getLast()).orElseThrow().inwards();
+        double between = Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, one.dot(other)))));
+        boolean reentrant = legs.sumOfDouble(leg -> leg.external() - leg.internal()) < 0;
+        return reentrant ? 360 - between : between;
+    }
+
+    /** Adds whatever the file says of a leg that its drawing does not show. */
+    void check(Faults faults) {
+        MutableList<Cut> cuts = Lists.mutable.empty();
+        legs.forEachWithIndex((leg, index) -> {
+            Optional<Cut> cut = cut(leg);
+            if (cut.isEmpty()) {
+                fault(
+                        faults,
+                        leg.place(),
+                        "a leg's cut leads from a boundary indoors to the far side of what is drawn",
+                        "\"" + leg.name() + "\"",
+                        "an end on an indoor boundary, and layers all the way to the other",
+                        "correct its cut");
+            } else {
+                cuts.add(cut.get());
+                check(leg, cut.get(), index, faults);
+            }
+        });
+        if (cuts.size() == 2) {
+            lengths(cuts.getFirst(), cuts.getLast(), faults);
+        }
+    }
+
+    private void check(FileSection.FileLeg leg, Cut cut, int index, Faults faults) {
+        boolean onGround = kind.form().ground() && index == 0;
+        if (!onGround && cut.resistance().isEmpty()) {
+            fault(
+                    faults,
+                    leg.place(),
+                    "a leg's cut leads from a boundary indoors to one of another environment",
+                    "\"" + leg.name() + "\", whose outer end lies on none",
+                    "",
+                    "correct its cut, or the boundaries");
+        }
+        // On the ground U is that of ISO 13370 and is held to the house's.
+        cut.resistance()
+                .filter(resistance -> !onGround && !(Math.abs(leg.transmittance() * resistance - 1) <= TRANSMITTANCE))
+                .ifPresent(resistance -> fault(
+                        faults,
+                        leg.place(),
+                        "a leg's transmittance is that of the layers along its cut",
+                        number("%.4g W/(m²·K)", leg.transmittance()) + " for \"" + leg.name() + "\"",
+                        number("%.4g W/(m²·K)", 1 / resistance) + " is drawn",
+                        "correct it, or the drawing"));
+        if (!(Math.abs(unit * leg.insulation() - cut.insulation()) <= NEAR)
+                && !(kind.form().framed() && index == 1)) {
+            fault(
+                    faults,
+                    leg.place(),
+                    "a leg's insulation is as thick as drawn along its cut",
+                    mm(unit * leg.insulation()) + " for \"" + leg.name() + "\"",
+                    mm(cut.insulation()) + " is drawn",
+                    "correct it, or the drawing");
+        }
+    }
+
+    /**
+     * Lengths run from the cuts to where the two legs' inner faces meet, and where their outer faces do; along one plane from
+     * cut to cut.
+     */
+    private void lengths(Cut first, Cut second, Faults faults) {
+        double cross = first.inwards().cross(second.inwards());
+        if (Math.abs(cross) < PARALLEL) {
+            double apart = Math.abs(first.inwards().dot(vector(first.inner(), second.inner())));
+            hold(
+                    legs.getFirst().place(),
+                    legs.sumOfDouble(FileSection.FileLeg::internal),
+                    apart,
+                    "internal lengths of the legs together",
+                    faults);
+            hold(
+                    legs.getFirst().place(),
+                    legs.sumOfDouble(FileSection.FileLeg::external),
+                    apart,
+                    "external lengths of the legs together",
+                    faults);
+            return;
+        }
+        double[] inner = meet(first.inner(), first.inwards(), second.inner(), second.inwards(), cross);
+        double[] outer = meet(first.outer(), first.inwards(), second.outer(), second.inwards(), cross);
+        for (int i = 0; i < 2; i++) {
+            FileSection.FileLeg leg = legs.get(i);
+            // A door begins at its sill, above where the planes meet.
+            double sill = kind.form().second() == Second.DOOR && i == 1 ? inner[i] - unit * leg.internal() : 0;
+            double above = Math.max(0, sill);
+            hold(leg.place(), leg.internal(), inner[i] - above, "internal length of \"" + leg.name() + "\"", faults);
+            hold(leg.place(), leg.external(), outer[i] - above, "external length of \"" + leg.name() + "\"", faults);
+        }
+    }
+
+    private void hold(Position place, double said, double drawn, String what, Faults faults) {
+        if (!(Math.abs(unit * said - drawn) <= LENGTH)) {
+            fault(
+                    faults,
+                    place,
+                    "lengths run from a leg's cut to where the legs' faces meet",
+                    mm(unit * said) + ", " + what,
+                    mm(drawn) + " is drawn",
+                    "correct it, or the drawing");
+        }
+    }
+
+    private static double[] meet(Point p, Vector d, Point q, Vector e, double cross) {
+        Vector between = vector(p, q);
+        return new double[] {between.cross(e) / cross, between.cross(d) / cross};
+    }
+
+    private Optional<Cut> cut(FileSection.FileLeg leg) {
+        ImmutableList<Point> ends = SectionFile.points(leg.cut(), unit);
+        Point a = ends.getFirst();
+        Point b = ends.getLast();
+        boolean fromA = on(a, true).isPresent();
+        if (fromA == on(b, true).isPresent()) {
+            return Optional.empty();
+        }
+        Point inner = fromA ? a : b;
+        Point outer = fromA ? b : a;
+        double length = length(vector(inner, outer));
+        Vector along = vector(inner, outer).times(1 / length);
+        Vector normal = new Vector(-along.y(), along.x());
+        ImmutableList<Sheet> left = sheets(inner, outer, normal);
+        ImmutableList<Sheet> right = sheets(inner, outer, normal.times(-1));
+        boolean leftwards = left.sumOfDouble(Sheet::thickness) > right.sumOfDouble(Sheet::thickness);
+        ImmutableList<Sheet> sheets = leftwards ? left : right;
+        if (!(Math.abs(sheets.sumOfDouble(Sheet::thickness) - length) <= NEAR)) {
+            return Optional.empty();
+        }
+        double layers = sheets.sumOfDouble(each -> each.thickness() / each.conductivity());
+        return Optional.of(new Cut(
+                inner,
+                outer,
+                on(outer, false).map(rse -> on(inner, true).orElseThrow() + layers + rse),
+                leftwards ? normal : normal.times(-1),
+                sheets));
+    }
+
+    /** m²·K/W of the surface that a point lies on; empty where it lies on none of that side. */
+    private Optional<Double> on(Point point, boolean indoors) {
+        return section.boundaries()
+                .select(each -> each.environment().equals(Surroundings.INDOOR) == indoors)
+                .detectOptional(each -> distance(each, point) <= NEAR)
+                .map(each -> each.surfaceResistance()
+                        .orElseGet(() -> section.environments()
+                                .detect(air -> air.name().equals(each.environment()))
+                                .surfaceResistance()));
+    }
+
+    private static double distance(Boundary boundary, Point point) {
+        double least = Double.POSITIVE_INFINITY;
+        ImmutableList<Point> path = boundary.path();
+        for (int i = 1; i < path.size(); i++) {
+            Point a = path.get(i - 1);
+            Vector side = vector(a, path.get(i));
+            double square = side.dot(side);
+            double at = square > 0 ? Math.max(0, Math.min(1, vector(a, point).dot(side) / square)) : 0;
+            Vector to = vector(a, point);
+            least = Math.min(least, Math.hypot(to.x() - at * side.x(), to.y() - at * side.y()));
+        }
+        return least;
+    }
+
+    private ImmutableList<Sheet> sheets(Point inner, Point outer, Vector beside) {
+        Point from = new Point(inner.x() + BESIDE * beside.x(), inner.y() + BESIDE * beside.y());
+        Point to = new Point(outer.x() + BESIDE * beside.x(), outer.y() + BESIDE * beside.y());
+        Geometry line = Composer.line(from, to);
+        MutableList<Piece> pieces = Lists.mutable.empty();
+        for (Composition.Face face : faces) {
+            Geometry met = face.area().intersection(line);
+            for (int i = 0; i < met.getNumGeometries(); i++) {
+                Coordinate[] ends = met.getGeometryN(i).getCoordinates();
+                if (ends.length > 1) {
+                    double start = Math.min(
+                            ends[0].distance(new Coordinate(from.x(), from.y())),
+                            ends[ends.length - 1].distance(new Coordinate(from.x(), from.y())));
+                    pieces.add(new Piece(start, met.getGeometryN(i).getLength(), face.conductivity()));
+                }
+            }
+        }
+        MutableList<Sheet> sheets = Lists.mutable.empty();
+        pieces.sortThisByDouble(Piece::start).forEach(piece -> {
+            boolean like = sheets.notEmpty() && sheets.getLast().conductivity() == piece.conductivity();
+            double before = like ? sheets.remove(sheets.size() - 1).thickness() : 0;
+            sheets.add(new Sheet(before + piece.length(), piece.conductivity()));
+        });
+        return sheets.toImmutable();
+    }
+
+    private record Piece(double start, double length, double conductivity) {}
+
+    private static Vector vector(Point from, Point to) {
+        return new Vector(to.x() - from.x(), to.y() - from.y());
+    }
+
+    private static double length(Vector vector) {
+        return Math.hypot(vector.x(), vector.y());
+    }
+
+    private static String mm(double metres) {
+        return number("%.0f mm", 1000 * metres);
+    }
+
+    private static String number(String format, double value) {
+        return String.format(Locale.ROOT, format, value);
+    }
+
+    private static void fault(Faults faults, Position place, String asked, String got, String allowed, String next) {
+        faults.add(place, asked, got, allowed, next);
+    }
+}

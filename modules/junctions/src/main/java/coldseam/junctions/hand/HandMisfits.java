@@ -1,0 +1,132 @@
+package coldseam.junctions.hand;
+
+import coldseam.envelope.KindForm.Second;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.hand.HandLegs.Sheet;
+import coldseam.junctions.section.Band;
+import coldseam.junctions.section.Composition;
+import java.util.Locale;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+
+/**
+ * What sets a drawing by hand apart from the house that chooses it: its psi is what is left of its coupling when its own legs
+ * are taken off, and means nothing beside surfaces of other layers.
+ */
+final class HandMisfits {
+
+    /** Of U and of a conductivity: what rounding to two digits does. */
+    private static final double SHARE = 0.03;
+
+    /** m, of a layer's thickness; membranes may be drawn or not. */
+    private static final double THICKNESS = 0.002;
+
+    /** m; what is no thicker may be left out of a drawing. */
+    private static final double MEMBRANE = 0.005;
+
+    private static final double FACTOR = 0.01;
+
+    /** Degrees. */
+    private static final double ANGLE = 1;
+
+    private HandMisfits() {}
+
+    /** Why a drawing does not stand for a setup, in plain words; empty where it does. */
+    static ImmutableList<String> of(SectionFile drawn, ImmutableList<Composition.Face> faces, JunctionSetup setup) {
+        FileSection.FileJunction junction = drawn.file().junction().orElseThrow();
+        MutableList<String> reasons = Lists.mutable.empty();
+        if (junction.kind() != setup.kind()) {
+            return Lists.immutable.of("it is for: " + junction.kind().label() + "; the junction is: "
+                    + setup.kind().label());
+        }
+        HandLegs drawing = new HandLegs(drawn, faces);
+        FileSection.FileLeg first = junction.legs().getFirst();
+        FileSection.FileLeg second = junction.legs().getLast();
+        Band band = Band.of(setup.kind(), 0, setup.first(), setup.firstExposure());
+        band(drawing, first, band, ground(setup, band), reasons);
+        Second other = setup.kind().form().second();
+        if (other == Second.SURFACE) {
+            setup.second()
+                    .map(each -> Band.of(setup.kind(), 1, each, setup.secondExposure()))
+                    .ifPresent(each -> band(drawing, second, each, each.transmittance(), reasons));
+            if (!(Math.abs(drawing.angle() - setup.angle()) <= ANGLE)) {
+                reasons.add(number("its legs meet at %.0f°, ", drawing.angle())
+                        + number("the house's surfaces at %.0f°", setup.angle()));
+            }
+        } else if (other == Second.THING) {
+            band(drawing, second, band, ground(setup, band), reasons);
+        } else {
+            setup.opening().ifPresent(opening -> transmittance(second, opening.frameTransmittance(), reasons));
+        }
+        return reasons.toImmutable();
+    }
+
+    private static double ground(JunctionSetup setup, Band band) {
+        return setup.kind().form().ground()
+                ? setup.ground()
+                        .map(each -> each.transmittance(band.resistance()))
+                        .orElse(band.transmittance())
+                : band.transmittance();
+    }
+
+    private static void band(
+            HandLegs drawing, FileSection.FileLeg leg, Band band, double transmittance, MutableList<String> reasons) {
+        transmittance(leg, transmittance, reasons);
+        if (!(Math.abs(leg.factor() - band.exposure().factor()) <= FACTOR)) {
+            reasons.add(said(leg)
+                    + number(" faces a temperature factor of %.2f, ", leg.factor())
+                    + number("the house's surface one of %.2f", band.exposure().factor()));
+        }
+        ImmutableList<Sheet> has = drawing.sheets(leg).select(sheet -> sheet.thickness() > MEMBRANE);
+        ImmutableList<Sheet> needs = layers(band).select(sheet -> sheet.thickness() > MEMBRANE);
+        boolean same =
+                has.size() == needs.size() && has.zip(needs).allSatisfy(pair -> same(pair.getOne(), pair.getTwo()));
+        if (!same) {
+            reasons.add(said(leg) + " is drawn of " + said(has) + "; the house's layers are " + said(needs));
+        }
+    }
+
+    private static void transmittance(FileSection.FileLeg leg, double house, MutableList<String> reasons) {
+        if (!(Math.abs(leg.transmittance() / house - 1) <= SHARE)) {
+            reasons.add(said(leg)
+                    + number(" has U %.3f W/(m²·K), ", leg.transmittance())
+                    + number("the house's %.3f W/(m²·K)", house));
+        }
+    }
+
+    /** What is solved of a band, from the inside; like layers that touch are one. */
+    private static ImmutableList<Sheet> layers(Band band) {
+        MutableList<Sheet> sheets = Lists.mutable.empty();
+        for (Band.Stratum stratum : band.strata().select(Band.Stratum::solved)) {
+            double thickness = stratum.solvedOutside() - stratum.solvedInside();
+            boolean like = sheets.notEmpty() && same(sheets.getLast().conductivity(), stratum.conductivity());
+            double before = like ? sheets.remove(sheets.size() - 1).thickness() : 0;
+            sheets.add(new Sheet(before + thickness, stratum.conductivity()));
+        }
+        return sheets.toImmutable();
+    }
+
+    private static boolean same(Sheet one, Sheet other) {
+        return Math.abs(one.thickness() - other.thickness()) <= THICKNESS
+                && same(one.conductivity(), other.conductivity());
+    }
+
+    private static boolean same(double one, double other) {
+        return Math.abs(one / other - 1) <= SHARE;
+    }
+
+    private static String said(FileSection.FileLeg leg) {
+        return "its leg \"" + leg.name() + "\"";
+    }
+
+    private static String said(ImmutableList<Sheet> sheets) {
+        return sheets.collect(sheet ->
+                        number("%.0f mm of ", 1000 * sheet.thickness()) + number("%.3g W/(m·K)", sheet.conductivity()))
+                .makeString(", ");
+    }
+
+    private static String number(String format, double value) {
+        return String.format(Locale.ROOT, format, value);
+    }
+}

@@ -1,0 +1,170 @@
+package coldseam.junctions.hand;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Role;
+import coldseam.files.Fault;
+import coldseam.files.Faults;
+import coldseam.files.FileFaultException;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.Samples;
+import coldseam.junctions.detail.Detail;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the file says of a drawing's legs is held to the drawing, and the drawing to the house. */
+class HandDrawingTest {
+
+    private static final String CORNER = """
+            section: Corner with insulation outside
+            lengths: mm
+            regions:
+            - {material: board, conductivity: 0.04, polygon: [[-1500, 200], [200, 200], [200, -1500], [300, -1500], [300, 300], [-1500, 300]]}
+            - {material: masonry, conductivity: 0.8, polygon: [[-1500, 0], [0, 0], [0, -1500], [200, -1500], [200, 200], [-1500, 200]]}
+            environments:
+              indoor: {temperature: 20, surface-resistance: 0.13}
+              outdoor: {temperature: 0, surface-resistance: 0.04}
+            boundaries:
+            - {environment: outdoor, path: [[-1500, 300], [300, 300], [300, -1500]]}
+            - {environment: indoor, path: [[-1500, 0], [0, 0], [0, -1500]]}
+            junction:
+              kind: outside corner
+              legs:
+              - {name: wall, transmittance: 0.3425, external: 1800, internal: 1500, insulation: 100, cut: [[-1500, 0], [-1500, 300]]}
+              - {name: other wall, transmittance: 0.3425, external: 1800, internal: 1500, insulation: 100, cut: [[300, -1500], [0, -1500]]}
+            """;
+
+    @TempDir
+    Path folder;
+
+    private static Assembly wall(double boardMillimetres, double masonry) {
+        return Samples.assembly(
+                "wall",
+                Samples.layer("masonry", masonry, 200, Role.STRUCTURE),
+                Samples.layer("board", 0.04, boardMillimetres, Role.INSULATION),
+                Samples.layer("skin", 1, 3, Role.CLADDING));
+    }
+
+    private static JunctionSetup between(Assembly one, Assembly other) {
+        return Samples.setup(JunctionKind.OUTSIDE_CORNER).between(one, Optional.of(other));
+    }
+
+    private SectionFile file(String text) throws IOException {
+        Path file = folder.resolve("drawn.yaml");
+        Files.writeString(file, text);
+        return SectionFile.load(file);
+    }
+
+    private ImmutableList<Fault> faults(String text) throws IOException {
+        Faults faults = new Faults();
+        HandDrawing.detail("drawn", file(text), faults);
+        return assertThrows(FileFaultException.class, faults::throwIfAny).faults();
+    }
+
+    private String misfit(JunctionSetup setup) throws IOException {
+        Faults faults = new Faults();
+        Detail detail = HandDrawing.detail("drawn", file(CORNER), faults).orElseThrow();
+        HandDrawing drawing = (HandDrawing) detail.drawing();
+        return assertThrows(DetailDoesNotFit.class, () -> drawing.composition("it", setup))
+                .reasons()
+                .makeString("\n");
+    }
+
+    @Test
+    void aDrawingOfTheHousesOwnLayersFitsMembranesAside() throws IOException {
+        Faults faults = new Faults();
+        Detail detail = HandDrawing.detail("drawn", file(CORNER), faults).orElseThrow();
+        faults.throwIfAny();
+        HandDrawing drawing = (HandDrawing) detail.drawing();
+        assertEquals(
+                2,
+                drawing.composition("it", between(wall(100, 0.8), wall(100, 0.8)))
+                        .legs()
+                        .size());
+    }
+
+    @Test
+    void aTransmittanceThatIsNotDrawnIsRefused() throws IOException {
+        ImmutableList<Fault> faults = faults(CORNER.replaceFirst("0\\.3425", "3.425"));
+        assertEquals(
+                "a leg's transmittance is that of the layers along its cut",
+                faults.getOnly().asked());
+        assertEquals("3.425 W/(m²·K) for \"wall\"", faults.getOnly().got());
+        assertEquals(15, faults.getOnly().place().line());
+    }
+
+    @Test
+    void aLengthThatIsNotDrawnIsRefused() throws IOException {
+        assertEquals(
+                "2300 mm, external length of \"wall\"",
+                faults(CORNER.replaceFirst("1800", "2300")).getOnly().got());
+        assertEquals(
+                "1400 mm, internal length of \"other wall\"",
+                faults(CORNER.replaceFirst("(other wall.*internal: )1500", "$11400"))
+                        .getOnly()
+                        .got());
+    }
+
+    @Test
+    void insulationThatIsNotDrawnIsRefused() throws IOException {
+        assertEquals(
+                "200 mm for \"wall\"",
+                faults(CORNER.replaceFirst("insulation: 100", "insulation: 200"))
+                        .getOnly()
+                        .got());
+    }
+
+    @Test
+    void aCutThatLeadsNowhereIsRefused() throws IOException {
+        String told = faults(CORNER.replaceFirst(
+                        "cut: \\[\\[-1500, 0\\], \\[-1500, 300\\]\\]", "cut: [[-1600, 0], [-1600, 300]]"))
+                .getOnly()
+                .asked();
+        assertTrue(told.startsWith("a leg's cut leads from a boundary indoors"), told);
+    }
+
+    @Test
+    void aHouseOfOtherLayersIsToldWhich() throws IOException {
+        String told = misfit(between(wall(100, 0.8), wall(200, 0.8)));
+        assertTrue(told.contains("its leg \"other wall\" has U 0.343 W/(m²·K), the house's 0.184"), told);
+        assertTrue(
+                told.contains(
+                        "is drawn of 200 mm of 0.800 W/(m·K), 100 mm of 0.0400 W/(m·K); the house's layers are 200 mm"
+                                + " of 0.800 W/(m·K), 200 mm of 0.0400 W/(m·K)"),
+                told);
+        assertTrue(misfit(between(wall(100, 0.2), wall(100, 0.8))).contains("the house's layers are 200 mm of 0.2"));
+    }
+
+    @Test
+    void anAngleOrANeighbourThatIsNotDrawnIsTold() throws IOException {
+        JunctionSetup setup = between(wall(100, 0.8), wall(100, 0.8));
+        assertEquals(
+                "it is drawn by hand for another house: its legs meet at 90°, the house's surfaces at 120°",
+                misfit(setup.at(120)));
+        JunctionSetup beside = new JunctionSetup(
+                setup.kind(),
+                setup.first(),
+                setup.second(),
+                setup.angle(),
+                new Exposure(Exposure.Kind.UNHEATED, "shed", 0.5),
+                setup.secondExposure(),
+                setup.opening(),
+                setup.floorThickness(),
+                setup.upstand(),
+                setup.ground(),
+                setup.indoorTemperature(),
+                setup.outdoorTemperature());
+        assertTrue(misfit(beside).contains("faces a temperature factor of 1.00, the house's surface one of 0.50"));
+    }
+}
