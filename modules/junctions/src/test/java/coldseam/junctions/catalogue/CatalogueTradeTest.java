@@ -153,6 +153,7 @@ final class CatalogueTradeTest {
                             JunctionKind.HEAD,
                             JunctionKind.SILL,
                             JunctionKind.SLAB_THRESHOLD,
+                            JunctionKind.of("door threshold over a cold space"),
                             JunctionKind.TERRACE_THRESHOLD)
                     .flatCollect(kind -> CATALOGUE.options(kind).select(each -> each.rank() == rank))
                     .collect(CatalogueTradeTest::frame)
