@@ -93,7 +93,9 @@ class PointCatalogueTest {
                         "column-wrapped",
                         "bracket-steel",
                         "bracket-stainless",
-                        "pipe-steel-tight"),
+                        "pipe-steel-tight",
+                        "chimney-of-brick",
+                        "chimney-of-brick-wrapped"),
                 over);
     }
 
