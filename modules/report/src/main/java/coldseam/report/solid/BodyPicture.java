@@ -1,6 +1,7 @@
 package coldseam.report.solid;
 
 import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.Painted;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.Align;
@@ -95,6 +96,43 @@ public final class BodyPicture {
         }
         view(canvas, new Box(box.x0(), box.y0(), middle - 6, box.y1()));
         cut(0).draw(canvas, new Box(middle + 6, box.y0(), box.x1(), box.y1()), palettes);
+    }
+
+    /** Draws the three cuts side by side, without keys, as large as a box allows. */
+    public void drawCuts(Canvas canvas, Box box) {
+        for (int i = 0; i < 3; i++) {
+            double x = box.x0() + i * box.width() / 3;
+            cut(2 - i).draw(canvas, new Box(x, box.y0(), x + box.width() / 3 - 10, box.y1()), palettes);
+        }
+    }
+
+    /** m, of the surface shown beside what goes through it. */
+    private static final double BESIDE = 0.12;
+
+    /**
+     * The picture of something that goes through a plane surface, cut off a little past it.
+     *
+     * @param solution of a body whose layers reach to its far ends sideways
+     */
+    public static BodyPicture through(BodySolution solution) {
+        coldseam.conduction.solid.Box whole = solution.body().extent();
+        ImmutableList<coldseam.conduction.solid.Box> pieces = solution.body()
+                .painted()
+                .selectInstancesOf(Painted.Solid.class)
+                .collect(Painted.Solid::box)
+                .select(each -> each.high(0) < whole.high(0));
+        if (pieces.isEmpty()) {
+            return new BodyPicture(solution);
+        }
+        return new BodyPicture(
+                solution,
+                coldseam.conduction.solid.Box.of(
+                        whole.low(0),
+                        pieces.collectDouble(each -> each.low(1)).min() - BESIDE,
+                        whole.low(2),
+                        pieces.collectDouble(each -> each.high(0)).max() + BESIDE,
+                        pieces.collectDouble(each -> each.high(1)).max() + BESIDE,
+                        whole.high(2)));
     }
 
     private CutDrawing cut(int direction) {
