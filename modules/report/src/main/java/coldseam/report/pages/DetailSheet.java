@@ -153,7 +153,7 @@ public final class DetailSheet {
                         .map(BodyPicture::through)
                         .map(picture -> Blocks.drawing(
                                 CUTS,
-                                "Three cuts through its coldest place, along the surface, upright and level; what is the same"
+                                "Three cuts, along a layer, across what stands beside the axis, and through the axis; what is the same"
                                         + " on both sides is shown once",
                                 picture::drawCuts))
                 : Optional.empty();
