@@ -1,10 +1,12 @@
 package coldseam.envelope.shell.mesh;
 
+import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.lattice.Vertex;
+import java.util.Comparator;
 import java.util.Optional;
 
 /**
@@ -20,6 +22,11 @@ final class JunctionRules {
 
     /** z of a unit normal above which a surface lies flat. */
     private static final double FLAT = 0.999;
+
+    private static final Comparator<Facet> NATURE = Comparator.comparing(
+                    (Facet facet) -> facet.exposure().kind())
+            .thenComparing(facet -> facet.exposure().neighbour())
+            .thenComparing(facet -> facet.assembly().map(Assembly::name).orElse(""));
 
     /**
      * An edge's kind with its surfaces in the kind's order.
@@ -49,7 +56,7 @@ final class JunctionRules {
         }
         double angle = planes.angle(one, other, from, to);
         // The facet of lower rank is the first band: floors and decks before roofs before walls.
-        boolean turn = rank(b.use()) < rank(a.use());
+        boolean turn = rank(b.use()) != rank(a.use()) ? rank(b.use()) < rank(a.use()) : isLater(one, other);
         Facet first = turn ? b : a;
         Facet second = turn ? a : b;
         if (first.use() == Body.Use.WALL) {
@@ -63,6 +70,15 @@ final class JunctionRules {
 
     private static Optional<Found> ordered(JunctionKind kind, int one, int other, boolean turn) {
         return Optional.of(new Found(kind, turn ? other : one, turn ? one : other));
+    }
+
+    /**
+     * Whether of two facets of one rank the first is the later band: by what they face and are built of, so that a mirrored
+     * house has the same junctions; of two alike by their order.
+     */
+    boolean isLater(int one, int other) {
+        int byNature = NATURE.compare(mesh.facets().get(one), mesh.facets().get(other));
+        return byNature != 0 ? byNature > 0 : other < one;
     }
 
     private static int rank(Body.Use use) {
@@ -84,7 +100,7 @@ final class JunctionRules {
         if (unheatedA != unheatedB && angle == 180) {
             return ordered(JunctionKind.UNHEATED_NEIGHBOUR, one, other, unheatedA);
         }
-        boolean later = other < one;
+        boolean later = isLater(one, other);
         if (angle != 180) {
             return ordered(angle < 180 ? JunctionKind.OUTSIDE_CORNER : JunctionKind.INSIDE_CORNER, one, other, later);
         }
