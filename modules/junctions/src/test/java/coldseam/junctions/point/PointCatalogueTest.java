@@ -97,15 +97,11 @@ class PointCatalogueTest {
                         "anchor-plate-steel-rods",
                         "bracket-steel",
                         "bracket-stainless",
-<<<<<<< HEAD
                         "angle-steel",
                         "angle-stainless",
-                        "pipe-steel-tight"),
-=======
                         "pipe-steel-tight",
                         "chimney-of-brick",
                         "chimney-of-brick-wrapped"),
->>>>>>> main
                 over);
     }
 
