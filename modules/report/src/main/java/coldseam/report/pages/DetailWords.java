@@ -181,7 +181,8 @@ final class DetailWords {
         Table table = row(given, "χ, each", print.of(point.chi(), point.dimension()));
         table = row(
                 table,
-                "L_{3D} of a disc of " + print.of(point.area(), Dimension.AREA),
+                "L_{3D} of a " + (point.body().isPresent() ? "square" : "disc") + " of "
+                        + print.of(point.area(), Dimension.AREA),
                 print.bounds(point.coupling(), point.dimension()));
         table = row(table, "U of the surface", print.of(point.transmittance(), Dimension.TRANSMITTANCE));
         return coldest(table);
