@@ -197,6 +197,8 @@ class ShapeHousesTest {
         assertEquals(30, shell.exposedPerimeter(), NODES);
         assertEquals(9, ShellBuilderTest.length(shell, JunctionKind.SLAB_EDGE), NODES);
         assertEquals(21, ShellBuilderTest.length(shell, JunctionKind.CELLAR_SLAB_EDGE), NODES);
+        assertEquals(9, ShellBuilderTest.length(shell, JunctionKind.EAVES), NODES);
+        assertEquals(9, ShellBuilderTest.length(shell, JunctionKind.HIGH_EAVES), NODES);
     }
 
     /** Along a wall the ground runs even, wherever a storey above it ends. */
@@ -252,7 +254,7 @@ class ShapeHousesTest {
                 4 * run / Math.cos(angle),
                 JunctionKind.GABLE_COLD_LOFT,
                 2 * (5.6 - 2 * run),
-                JunctionKind.RIDGE,
+                JunctionKind.COLLAR,
                 20,
                 JunctionKind.KNEE_WALL,
                 20,

@@ -20,6 +20,9 @@ final class JunctionRules {
     /** Cosine to the horizontal above which an edge runs level. */
     private static final double LEVEL = 0.02;
 
+    /** Degrees below which a slope meets the wall under it at its upper edge. */
+    private static final double RIGHT = 89.9;
+
     /** z of a unit normal above which a surface lies flat. */
     private static final double FLAT = 0.999;
 
@@ -140,7 +143,7 @@ final class JunctionRules {
                         : wall.marked(Facet.Mark.UNDER_GABLE)
                                 ? JunctionKind.GABLE_COLD_LOFT
                                 : JunctionKind.EAVES_COLD_LOFT;
-            case ROOF -> roofKind(first, wall, convex, level);
+            case ROOF -> roofKind(first, wall, angle, level);
             case WALL -> throw new IllegalStateException("two walls");
         };
     }
@@ -164,7 +167,8 @@ final class JunctionRules {
         };
     }
 
-    private static JunctionKind roofKind(Facet roof, Facet wall, boolean convex, boolean level) {
+    private static JunctionKind roofKind(Facet roof, Facet wall, double angle, boolean level) {
+        boolean convex = angle < 180;
         boolean flat = roof.normal().z() > FLAT;
         if (flat) {
             JunctionKind edge = roof.marked(Facet.Mark.PARAPET) ? JunctionKind.PARAPET : JunctionKind.FLAT_ROOF_EDGE;
@@ -172,7 +176,8 @@ final class JunctionRules {
         }
         if (convex) {
             boolean knee = wall.exposure().kind() == Exposure.Kind.UNHEATED;
-            return knee && level ? JunctionKind.KNEE_WALL : level ? JunctionKind.EAVES : JunctionKind.VERGE;
+            JunctionKind eaves = angle < RIGHT ? JunctionKind.HIGH_EAVES : JunctionKind.EAVES;
+            return knee && level ? JunctionKind.KNEE_WALL : level ? eaves : JunctionKind.VERGE;
         }
         return level ? JunctionKind.ROOF_STEP : JunctionKind.DORMER_CHEEK;
     }
@@ -202,6 +207,9 @@ final class JunctionRules {
         }
         if (angle > 180) {
             return Optional.of(JunctionKind.VALLEY);
+        }
+        if (first.use() == Body.Use.ROOF && second.use() == Body.Use.CEILING) {
+            return Optional.of(JunctionKind.COLLAR);
         }
         return Optional.of(level(from, to) ? JunctionKind.RIDGE : JunctionKind.HIP);
     }
