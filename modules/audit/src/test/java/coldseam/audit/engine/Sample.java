@@ -25,6 +25,7 @@ import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
+import coldseam.junctions.detail.Photograph;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.detail.Suits;
 import coldseam.junctions.plan.SectionPlan;
@@ -108,7 +109,7 @@ public final class Sample {
                     Lists.immutable.empty(),
                     connections,
                     Lists.immutable.empty(),
-                    Lists.immutable.of("the " + id),
+                    Lists.immutable.of(Photograph.of("the " + id)),
                     Lists.immutable.empty(),
                     Optional.empty(),
                     this);

@@ -122,7 +122,8 @@ final class VertexSections {
     }
 
     private static double rounded(double at) {
-        return Math.rint(at * PER_METRE) / PER_METRE;
+        // Plus nothing, so that no line lies at both 0 and -0.
+        return Math.rint(at * PER_METRE) / PER_METRE + 0.0;
     }
 
     /** How many cells an axis has. */

@@ -194,7 +194,7 @@ final class CutDrawing {
         return best;
     }
 
-    private static int materials(BodySolution solution, int direction, double at) {
+    static int materials(BodySolution solution, int direction, double at) {
         return solution.field()
                 .cut(direction, at)
                 .filled()
