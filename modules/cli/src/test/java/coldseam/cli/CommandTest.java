@@ -191,6 +191,8 @@ class CommandTest {
     void schemasAreJson() {
         assertTrue(Run.of("schema").out().contains("\"$schema\""));
         assertTrue(Run.of("schema", "audit").out().contains("\"$schema\""));
+        assertTrue(Run.of("schema", "comparison").out().contains("compared with its alternatives"));
+        assertTrue(Run.of("schema", "renovation").out().contains("Two houses compared"));
         assertFalse(
                 Run.of("schema", "house").out().equals(Run.of("schema", "audit").out()));
     }

@@ -26,7 +26,7 @@ import org.eclipse.collections.api.factory.Lists;
 /** A comparison as a PDF, readable in black and white; the same comparison gives the same bytes. */
 public final class ComparePdf {
 
-    private static final double PICTURE = 330;
+    private static final double PICTURE = 290;
 
     private final Comparison comparison;
     private final Audit described;

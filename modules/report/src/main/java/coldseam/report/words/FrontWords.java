@@ -46,13 +46,15 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
 
     /** How many sets there were. */
     public String counted() {
-        return comparison.sections() + " sections, " + comparison.combinations()
-                + " combinations of build-ups and windows"
+        return Phrases.count(comparison.sections(), "section", "sections") + ", "
+                + Phrases.count(comparison.combinations(), "combination", "combinations")
+                + " of build-ups and windows"
                 + (comparison.unbuildable() > 0
                         ? " (" + comparison.unbuildable()
                                 + " more cannot be built, since a detail does not fit or the shape leaves no room)"
                         : "")
-                + ", " + comparison.front().choices().size() + " sets on the front"
+                + ", "
+                + Phrases.count(comparison.front().choices().size(), "set", "sets") + " on the front"
                 + (comparison.priced() ? "." : ", of heat alone: not every option has a cost.");
     }
 
