@@ -33,9 +33,10 @@ public record BridgeSheet<R extends BridgeResult>(
         double size,
         boolean chosen,
         double dewPointHumidity,
-        double mouldHumidity) {
+        double mouldHumidity)
+        implements Sheet {
 
-    /** What kind of bridge it is, in plain words. */
+    @Override
     public String kind() {
         return result.detail().kind().label();
     }
@@ -55,7 +56,7 @@ public record BridgeSheet<R extends BridgeResult>(
         return result.psiOrChi(DimensionSystem.INTERNAL).middle() - external().middle();
     }
 
-    /** fRsi; an estimate. */
+    @Override
     public double temperatureFactor() {
         return result.temperatureFactor();
     }

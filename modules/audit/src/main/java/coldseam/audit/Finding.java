@@ -12,7 +12,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param severity how grave
  * @param breaches of rules by it, the leading one first; at least one
  * @param subject what it is about
- * @param sheet of the worst bridge it is about; empty where it is about none, or nothing could be computed
+ * @param sheet of the worst bridge or corner it is about; empty where it is about none, or nothing could be computed
  * @param loss W/K lost against the best option of the catalogue; empty where that cannot be said
  * @param moneyPerYear where a price is given
  */
@@ -21,7 +21,7 @@ public record Finding(
         Severity severity,
         ImmutableList<Breach> breaches,
         Subject subject,
-        Optional<BridgeSheet<?>> sheet,
+        Optional<? extends Sheet> sheet,
         Optional<Interval> loss,
         OptionalDouble moneyPerYear) {
 

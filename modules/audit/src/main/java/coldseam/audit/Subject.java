@@ -42,10 +42,24 @@ public sealed interface Subject {
      */
     record Hole(ImmutableList<OpenEdge> edges) implements Subject {}
 
+    /**
+     * Corners where three or more edges meet.
+     *
+     * @param rows those of the coldest sheet first
+     */
+    record Corners(ImmutableList<VertexRow> rows) implements Subject {}
+
     /** What its alternative makes of it. */
-    default <T> T match(Function<Bridges, T> bridges, Function<Surfaces, T> surfaces, Function<Hole, T> hole) {
+    default <T> T match(
+            Function<Bridges, T> bridges,
+            Function<Surfaces, T> surfaces,
+            Function<Hole, T> hole,
+            Function<Corners, T> corners) {
         if (this instanceof Bridges it) {
             return bridges.apply(it);
+        }
+        if (this instanceof Corners it) {
+            return corners.apply(it);
         }
         return this instanceof Surfaces it ? surfaces.apply(it) : hole.apply((Hole) this);
     }
@@ -55,7 +69,8 @@ public sealed interface Subject {
         return match(
                 bridges -> bridges.rows().selectInstancesOf(JunctionRow.class).sumOfDouble(JunctionRow::length),
                 surfaces -> 0.0,
-                hole -> hole.edges().sumOfDouble(OpenEdge::length));
+                hole -> hole.edges().sumOfDouble(OpenEdge::length),
+                corners -> 0.0);
     }
 
     /** A point of it for the drawing, on the outer shell. */
@@ -66,15 +81,17 @@ public sealed interface Subject {
                                 Lists.immutable.of(row.edge().from(), row.edge().to()))
                         : middle(surface().orElseThrow().outline()),
                 surfaces -> middle(surface().orElseThrow().outline()),
-                hole -> middle(hole.edges().flatCollect(edge -> Lists.immutable.of(edge.from(), edge.to()))));
+                hole -> middle(hole.edges().flatCollect(edge -> Lists.immutable.of(edge.from(), edge.to()))),
+                corners -> corners.rows().getFirst().corner().at());
     }
 
-    /** The largest surface, or that of the largest set of points; empty for edges and holes. */
+    /** The largest surface, or that of the largest set of points; empty for edges, holes and corners. */
     default Optional<Surface> surface() {
         return match(
                 bridges -> bridges.largest() instanceof PointRow row ? Optional.of(row.surface()) : Optional.empty(),
                 surfaces -> Optional.of(surfaces.all().maxBy(Surface::externalArea)),
-                hole -> Optional.empty());
+                hole -> Optional.empty(),
+                corners -> Optional.empty());
     }
 
     /** Whether it is about an edge. */
@@ -91,6 +108,14 @@ public sealed interface Subject {
                 && it.rows()
                         .anySatisfy(row ->
                                 row instanceof PointRow points && points.name().equals(set.name()));
+    }
+
+    /** Whether it is about a corner. */
+    default boolean isAbout(VertexRow corner) {
+        return this instanceof Corners it
+                && it.rows()
+                        .anySatisfy(row ->
+                                row.corner().name().equals(corner.corner().name()));
     }
 
     private static Point3 middle(ImmutableList<Point3> of) {

@@ -21,7 +21,7 @@ public record VertexRow(
     public enum Obstacle {
         /** A surface or an edge of it is aslant, or its surfaces do not bound one corner of a room. */
         ASLANT,
-        /** It meets the ground, whose U by ISO 13370 holds the corners of a floor already. */
+        /** A wall of it stands in the ground. */
         GROUND,
         /** It borders on an unheated space, a crawl space or a neighbour. */
         NEIGHBOUR,
@@ -33,6 +33,11 @@ public record VertexRow(
         NOT_SAID,
         /** Nobody asked for vertices. */
         NOT_ASKED
+    }
+
+    /** Whether it is one of those that a sheet stands for. */
+    public boolean isOn(VertexSheet other) {
+        return sheet.filter(own -> own.id().equals(other.id())).isPresent();
     }
 
     /** chi in a dimension system, W/K; zero where it is not computed. */

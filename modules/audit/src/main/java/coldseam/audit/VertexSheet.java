@@ -24,14 +24,33 @@ public record VertexSheet(
         ImmutableList<String> places,
         boolean chosen,
         double dewPointHumidity,
-        double mouldHumidity) {
+        double mouldHumidity)
+        implements Sheet {
 
     /** chi in a dimension system, W/K. */
     public Interval chi(DimensionSystem system) {
         return result.chi(system);
     }
 
-    /** fRsi; an estimate. */
+    /** "corner of" and the kinds of edges that meet, each once with how many. */
+    @Override
+    public String kind() {
+        ImmutableList<String> labels =
+                result.setup().edges().collect(end -> end.setup().kind().label());
+        return "corner of " + counted(labels);
+    }
+
+    /** Each word once, with how many times it stands there. */
+    public static String counted(ImmutableList<String> words) {
+        return words.distinct()
+                .collect(word -> {
+                    int times = words.count(word::equals);
+                    return times == 1 ? word : times + " × " + word;
+                })
+                .makeString(", ");
+    }
+
+    @Override
     public double temperatureFactor() {
         return result.temperatureFactor();
     }

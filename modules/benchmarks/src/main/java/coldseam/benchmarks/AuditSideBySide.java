@@ -46,7 +46,7 @@ public final class AuditSideBySide {
         out.println(here.table(Integer.parseInt(arguments[3])));
     }
 
-    /** One process that ran: s, s, MB; NaN where it is not known. */
+    /** One process that ran, and those it started: s, s, MB; NaN or zero where it is not known. */
     private record Taken(double wall, double processor, double memory) {}
 
     private String table(int rounds) throws IOException, InterruptedException {
@@ -109,10 +109,13 @@ public final class AuditSideBySide {
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("said.txt").toFile())
                 .start();
-        double memory = Double.NaN;
+        double memory = 0;
         while (process.isAlive()) {
-            double now = peakMemory(process.pid());
-            memory = Double.isNaN(now) ? memory : now;
+            double now = Stream.concat(Stream.of(process.toHandle()), process.descendants())
+                    .mapToDouble(each -> peakMemory(each.pid()))
+                    .filter(each -> !Double.isNaN(each))
+                    .sum();
+            memory = Math.max(memory, now);
             Thread.sleep(10);
         }
         int code = process.waitFor();

@@ -63,10 +63,16 @@ final class CatalogueCommand implements Callable<Integer> {
     Optional<Path> atlas;
 
     @Option(
+            names = "--pdf",
+            paramLabel = "OUT",
+            description = "Draw and compute each option on a sheet, to leaf through; takes minutes for all kinds.")
+    Optional<Path> pdf;
+
+    @Option(
             names = "--paper",
             paramLabel = "a4|letter",
             defaultValue = "a4",
-            description = "Paper of the atlas (default: ${DEFAULT-VALUE}).")
+            description = "Paper of the atlas and the sheets (default: ${DEFAULT-VALUE}).")
     Paper paper;
 
     @Option(
@@ -117,6 +123,11 @@ final class CatalogueCommand implements Callable<Integer> {
         }
         if (atlas.isPresent()) {
             new AtlasRun(terminal, layers, units, accuracy).write(chosen, atlas.get(), paper);
+            return Exit.UNBROKEN.code();
+        }
+        if (pdf.isPresent()) {
+            new CatalogueSheets(terminal, layers, BridgeComputers.computer(accuracy), units)
+                    .write(chosen, pdf.get(), paper);
             return Exit.UNBROKEN.code();
         }
         if (kinds.isEmpty() && between.notNamed() && !computed) {

@@ -2,6 +2,7 @@ package coldseam.cli;
 
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
+import coldseam.envelope.Retrofit;
 import coldseam.files.AtomicFiles;
 import coldseam.options.Comparer;
 import coldseam.options.Comparison;
@@ -12,7 +13,7 @@ import coldseam.report.compare.CompareCsv;
 import coldseam.report.compare.CompareJson;
 import coldseam.report.compare.ComparePdf;
 import coldseam.report.compare.CompareSvg;
-import coldseam.report.compare.RenovationLines;
+import coldseam.report.compare.RenovationJson;
 import coldseam.report.compare.RenovationPdf;
 import coldseam.report.pdf.Paper;
 import java.io.IOException;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -56,7 +58,8 @@ final class CompareCommand implements Callable<Integer> {
             paramLabel = "MEASURE",
             split = ",",
             description = "With AFTER: the order of building, measure by measure, such as"
-                    + " \"windows and doors,brick wall\"; build-ups by their names.")
+                    + " \"windows and doors,brick wall\"; build-ups by their names. Without it that of AFTER's own"
+                    + " retrofit: order.")
     List<String> order = List.of();
 
     @Option(
@@ -65,10 +68,16 @@ final class CompareCommand implements Callable<Integer> {
             description = "PDF to write.")
     Optional<Path> output;
 
-    @Option(names = "--svg", paramLabel = "FILE", description = "The front of cost against heat loss, as a picture.")
+    @Option(
+            names = "--svg",
+            paramLabel = "FILE",
+            description = "The front of cost against heat loss as a picture; with AFTER the stages.")
     Optional<Path> svg;
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "Each option alone, for a spreadsheet.")
+    @Option(
+            names = "--csv",
+            paramLabel = "FILE",
+            description = "Each option alone, for a spreadsheet; with AFTER each part that changes.")
     Optional<Path> csv;
 
     @Option(names = "--json", paramLabel = "FILE", description = "The comparison as data.")
@@ -109,9 +118,10 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         MutableList<Path> written = Lists.mutable.empty();
         Lists.immutable.of(output, svg, csv, json).forEach(each -> each.ifPresent(written::add));
-        Outputs.refuse(options.house, written.toImmutable());
+        Outputs.refuse(
+                Lists.immutable.of(options.house).newWithAll(after.stream().toList()), written.toImmutable());
         if (after.isPresent()) {
-            return becomes(after.get());
+            return becomes(after.get(), written);
         }
         if (!order.isEmpty()) {
             throw new RefusedException(Lists.immutable.of(
@@ -126,62 +136,66 @@ final class CompareCommand implements Callable<Integer> {
         if (output.isPresent()) {
             ComparePdf.write(comparison, output.get(), options.units, paper);
         }
-        if (svg.isPresent()) {
-            CompareSvg.write(comparison, svg.get(), options.units);
-        }
-        if (csv.isPresent()) {
-            AtomicFiles.write(csv.get(), CompareCsv.text(comparison, options.units));
-        }
-        if (json.isPresent()) {
-            AtomicFiles.write(json.get(), CompareJson.text(comparison));
-        }
+        write(svg, () -> CompareSvg.text(comparison, options.units));
+        write(csv, () -> CompareCsv.text(comparison, options.units));
+        write(json, () -> CompareJson.text(comparison));
         CompareText.of(comparison, options.units).forEach(terminal.out()::println);
-        if (written.notEmpty()) {
-            terminal.out().println();
-        }
-        written.forEach(path -> terminal.out().println("Written: " + path));
+        say(written);
         return Exit.of(comparison.described()).code();
     }
 
-    private int becomes(Path second) throws IOException {
-        if (svg.isPresent() || json.isPresent() || budget != null || heatLoss != null || energy != null) {
+    private Integer becomes(Path second, MutableList<Path> written) throws IOException {
+        if (budget != null || heatLoss != null || energy != null) {
             throw new RefusedException(Lists.immutable.of(
-                    "--svg, --json, --budget, --heat-loss and --energy are about the alternatives of one house; leave them"
-                            + " out, or the second house file"));
+                    "--budget, --heat-loss and --energy are about the alternatives of one house; leave them out, or the"
+                            + " second house file"));
         }
         Renovation renovation = options.working(workshop, terminal, (shop, progress) -> {
             HouseAudit before = HouseAudit.of(options.house, shop);
             HouseAudit later = HouseAudit.of(second, shop);
-            return Stages.compare(before, later, ordered(Stages.measures(before, later)), progress);
+            return Stages.compare(before, later, ordered(before, later), progress);
         });
         if (output.isPresent()) {
             RenovationPdf.write(renovation, output.get(), options.units, paper);
         }
-        if (csv.isPresent()) {
-            AtomicFiles.write(csv.get(), RenovationPdf.csv(renovation, options.units));
-        }
-        RenovationLines.of(renovation, options.units).forEach(part -> {
-            terminal.out().println(part.heading());
-            part.lines().forEach(line -> Columns.fold(line, "  ", "    ").forEach(terminal.out()::println));
-            terminal.out().println();
-        });
-        Lists.immutable
-                .of(output, csv)
-                .forEach(each -> each.ifPresent(path -> terminal.out().println("Written: " + path)));
+        write(svg, () -> CompareSvg.text(renovation, options.units));
+        write(csv, () -> RenovationPdf.csv(renovation, options.units));
+        write(json, () -> RenovationJson.text(renovation));
+        RenovationText.of(renovation, options.units).forEach(terminal.out()::println);
+        say(written);
         return Exit.of(renovation.after()).code();
     }
 
-    /** The measures in the order that was asked for; those that nobody named come last, in the file's order. */
-    private ImmutableList<String> ordered(ImmutableList<String> measures) {
-        ImmutableList<String> asked =
-                Lists.immutable.withAll(order).collect(String::strip).distinct();
+    private static void write(Optional<Path> file, Supplier<String> text) throws IOException {
+        if (file.isPresent()) {
+            AtomicFiles.write(file.get(), text.get());
+        }
+    }
+
+    private void say(MutableList<Path> written) {
+        if (written.notEmpty()) {
+            terminal.out().println();
+        }
+        written.forEach(path -> terminal.out().println("Written: " + path));
+    }
+
+    /** The order that was asked for, else that of the second file. */
+    private ImmutableList<String> ordered(HouseAudit before, HouseAudit later) {
+        if (order.isEmpty()) {
+            return later.house().retrofit().map(Retrofit::order).orElse(Lists.immutable.empty());
+        }
+        ImmutableList<String> measures = Stages.measures(before, later);
+        ImmutableList<String> asked = Lists.immutable.withAll(order).collect(String::strip);
         ImmutableList<String> unknown = asked.reject(measures::contains);
         if (unknown.notEmpty()) {
             throw new RefusedException(
-                    unknown.collect(each -> "--order: a measure by which the houses differ is needed; got \"" + each
-                            + "\"; one of " + measures.makeString(", ") + "; correct it"));
+                    unknown.collect(each -> "--order: a measure by which the houses differ is needed;"
+                            + " got \"" + each + "\"; "
+                            + (measures.isEmpty()
+                                    ? "there is none, since the shapes differ or nothing does; leave --order out"
+                                    : "one of " + measures.makeString(", ") + "; correct it")));
         }
-        return asked.newWithAll(measures.reject(asked::contains));
+        return asked;
     }
 
     private static OptionalDouble number(Double given) {

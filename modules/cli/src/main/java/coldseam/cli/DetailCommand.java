@@ -7,6 +7,7 @@ import coldseam.files.Nearest;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Photograph;
 import coldseam.report.DetailPdf;
 import coldseam.report.DetailSvg;
 import coldseam.report.pages.Print;
@@ -127,7 +128,7 @@ final class DetailCommand implements Callable<Integer> {
         lines.list("Order of building", detail.order(), true);
         lines.connections(detail.connections());
         lines.list("How it fails", detail.failures(), false);
-        lines.list("Photograph before it is covered", detail.photographs(), false);
+        lines.list("Photograph before it is covered", detail.photographs().collect(Photograph::shows), false);
         lines.list("Cautions", detail.cautions(), false);
         lines.list("Simplified", result.notes(), false);
         detail.cost().ifPresent(cost -> lines.row("cost", cost.sourced(units)));

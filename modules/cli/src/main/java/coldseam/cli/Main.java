@@ -1,6 +1,10 @@
 package coldseam.cli;
 
 import coldseam.audit.house.BuiltInWorkshop;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalInt;
 
 /** The command. */
 public final class Main {
@@ -9,6 +13,18 @@ public final class Main {
 
     /** Runs the command and ends the process with its exit code. */
     public static void main(String[] arguments) {
-        System.exit(Coldseam.run(Terminal.standard(), new BuiltInWorkshop(), UsualFolder.here(), arguments));
+        OptionalInt elsewhere = Restart.line(
+                        Path.of(System.getProperty("java.home"), "bin", "java"),
+                        ManagementFactory.getRuntimeMXBean().getInputArguments(),
+                        System.getProperty("java.class.path"),
+                        List.of(arguments))
+                .map(Restart::run)
+                .orElse(OptionalInt.empty());
+        System.exit(elsewhere.orElseGet(() -> here(arguments)));
+    }
+
+    private static int here(String... arguments) {
+        Restart.endWithParent();
+        return Coldseam.run(Terminal.standard(), new BuiltInWorkshop(), UsualFolder.here(), arguments);
     }
 }

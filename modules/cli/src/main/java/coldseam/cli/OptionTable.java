@@ -77,7 +77,7 @@ final class OptionTable {
         lines.fold(
                 "",
                 points
-                        ? "chi = L3D - U·A over a round disc, with its proven interval for the shape as drawn. fRsi with Rsi"
+                        ? "chi = L3D - U·A over a disc or a square, with its proven interval for the shape as drawn. fRsi with Rsi"
                                 + " 0.25 m²·K/W, an estimate. Count a fastener once: in chi, or in U by ISO 6946."
                         : "psi with its proven interval. fRsi with Rsi 0.25 m²·K/W, an estimate. Neck: what is left of the"
                                 + " insulation's thickness at its narrowest. Path: the weakest path's share of the resistance"

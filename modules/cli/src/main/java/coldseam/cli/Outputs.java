@@ -12,15 +12,21 @@ final class Outputs {
 
     private Outputs() {}
 
+    /** The same for one input. */
+    static void refuse(Path input, ImmutableList<Path> outputs) {
+        refuse(Lists.immutable.of(input), outputs);
+    }
+
     /**
      * Refuses places that cannot be written.
      *
-     * @param input that must not be written over
+     * @param inputs that must not be written over
      * @throws RefusedException with every one
      */
-    static void refuse(Path input, ImmutableList<Path> outputs) {
+    static void refuse(ImmutableList<Path> inputs, ImmutableList<Path> outputs) {
         MutableList<String> faults = Lists.mutable.empty();
-        MutableList<Path> seen = Lists.mutable.of(input.toAbsolutePath().normalize());
+        MutableList<Path> seen =
+                inputs.collect(input -> input.toAbsolutePath().normalize()).toList();
         for (Path output : outputs) {
             Path path = output.toAbsolutePath().normalize();
             if (seen.contains(path)) {

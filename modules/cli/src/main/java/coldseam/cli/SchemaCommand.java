@@ -2,6 +2,8 @@ package coldseam.cli;
 
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.report.AuditJson;
+import coldseam.report.compare.CompareJson;
+import coldseam.report.compare.RenovationJson;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -18,15 +20,21 @@ final class SchemaCommand implements Callable<Integer> {
         /** What people write. */
         HOUSE,
         /** What {@code audit --json} writes. */
-        AUDIT
+        AUDIT,
+        /** What {@code compare --json} writes of one house. */
+        COMPARISON,
+        /** What {@code compare --json} writes of two. */
+        RENOVATION
     }
 
     private final Terminal terminal;
 
     @Parameters(
-            paramLabel = "house|audit",
+            paramLabel = "house|audit|comparison|renovation",
             defaultValue = "house",
-            description = "house for house files, audit for what --json writes (default: ${DEFAULT-VALUE}).")
+            description =
+                    "house for house files, audit for what audit --json writes, comparison and renovation for what"
+                            + " compare --json writes of one house and of two (default: ${DEFAULT-VALUE}).")
     Of of;
 
     SchemaCommand(Terminal terminal) {
@@ -35,7 +43,12 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        String schema = of == Of.HOUSE ? HouseFile.schema() : AuditJson.schema();
+        String schema = switch (of) {
+            case HOUSE -> HouseFile.schema();
+            case AUDIT -> AuditJson.schema();
+            case COMPARISON -> CompareJson.schema();
+            case RENOVATION -> RenovationJson.schema();
+        };
         terminal.out().println(schema.stripTrailing());
         return Exit.UNBROKEN.code();
     }

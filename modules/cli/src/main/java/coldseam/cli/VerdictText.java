@@ -136,38 +136,34 @@ final class VerdictText {
         if (mould.surfaces().isEmpty()) {
             return;
         }
-        Mould.Surface coldest = mould.surfaces().getFirst();
-        String kind = coldest.sheet().result().setup().kind().label();
-        row(
-                lines,
-                "coldest seam",
-                String.format(
-                        Locale.ROOT,
-                        "fRsi %.2f, %s (%s); the limit is %.2f",
-                        coldest.temperatureFactor(),
-                        kind,
-                        coldest.sheet().id(),
-                        mould.limit()));
-        audit.vertexSheets()
-                .minByOptional(VertexSheet::temperatureFactor)
-                .ifPresent(sheet -> row(
+        coldest(lines, mould, "seam", mould.surfaces().reject(s -> s.sheet() instanceof VertexSheet));
+        coldest(lines, mould, "corner", mould.surfaces().select(s -> s.sheet() instanceof VertexSheet));
+        row(lines, "mould", atDesign(mould, mould.surfaces().getFirst()));
+        row(lines, "", byMonth(mould));
+    }
+
+    private void coldest(
+            MutableList<String> lines, Mould mould, String what, ImmutableList<Mould.Surface> coldestFirst) {
+        coldestFirst
+                .getFirstOptional()
+                .ifPresent(surface -> row(
                         lines,
-                        "coldest corner",
+                        "coldest " + what,
                         String.format(
                                 Locale.ROOT,
-                                "fRsi %.2f, %s%s",
-                                sheet.temperatureFactor(),
-                                VertexWords.name(sheet),
-                                sheet.temperatureFactor() < mould.limit() ? "; below the limit" : "")));
-        row(lines, "mould", atDesign(mould, coldest));
-        row(lines, "", byMonth(mould, coldest));
+                                "fRsi %.2f, %s (%s); the limit is %.2f",
+                                surface.temperatureFactor(),
+                                surface.sheet().kind(),
+                                surface.sheet().id(),
+                                mould.limit())));
     }
 
     private String atDesign(Mould mould, Mould.Surface coldest) {
         Site site = audit.house().site();
         int wet = mould.wetAtDesign().size();
         String from = "at " + units.format(site.outdoorTemperature(), Dimension.TEMPERATURE)
-                + " outdoors possible there from " + units.format(coldest.humidityAtDesign(), Dimension.SHARE)
+                + " outdoors possible at " + coldest.sheet().id() + " from "
+                + units.format(coldest.humidityAtDesign(), Dimension.SHARE)
                 + " indoor humidity on; ";
         String own = units.format(site.indoorHumidity(), Dimension.SHARE);
         return wet == 0
@@ -176,7 +172,7 @@ final class VerdictText {
                         + String.format(Locale.ROOT, " (fRsi below %.2f)", mould.designNeed());
     }
 
-    private String byMonth(Mould mould, Mould.Surface coldest) {
+    private String byMonth(Mould mould) {
         if (mould.monthly().isEmpty()) {
             return "not judged by months: the house file gives no monthly climate";
         }
@@ -186,7 +182,8 @@ final class VerdictText {
                 "by months fRsi %.2f is needed (%s); %s",
                 need.temperatureFactor(),
                 need.month().getDisplayName(TextStyle.FULL, Locale.ENGLISH),
-                mould.wetByMonth().isEmpty() ? "every seam has it" : "not every seam has it");
+                (mould.wetByMonth().isEmpty() ? "every seam" : "not every seam")
+                        + (audit.vertexSheets().isEmpty() ? "" : " and corner") + " has it");
     }
 
     /** Condensation inside the assemblies, in one sentence. */

@@ -1,10 +1,12 @@
 package coldseam.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.house.BuiltInWorkshop;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -77,6 +79,23 @@ class CatalogueCommandTest {
             }
             assertTrue(!text.contains("verge"), text);
         }
+    }
+
+    /** A sheet for each option that fits, in one document; a house without such a seam has none. */
+    @Test
+    void writesASheetForEachOptionToLeafThrough(@TempDir Path folder) throws Exception {
+        Path pdf = folder.resolve("catalogue.pdf");
+        String[] corners = {"catalogue", "--kind", "outside corner", "--width", "3e-2", "--pdf", pdf.toString()};
+        assertEquals(0, run(corners), err::toString);
+        assertTrue(out.toString().startsWith("3 sheets"), out::toString);
+        byte[] first = Files.readAllBytes(pdf);
+        assertTrue(new String(first, 0, 5, StandardCharsets.US_ASCII).equals("%PDF-"));
+        assertEquals(0, run(corners), err::toString);
+        assertArrayEquals(first, Files.readAllBytes(pdf), "the same bytes");
+        Path house = CommittedReport.ROOT.resolve("fixtures/houses/heron-row-gaps.yaml");
+        assertEquals(
+                2, run("catalogue", "--house", house.toString(), "--kind", "shutter box", "--pdf", pdf.toString()));
+        assertTrue(err.toString().contains("no option of the kinds asked for fits"), err::toString);
     }
 
     @Test

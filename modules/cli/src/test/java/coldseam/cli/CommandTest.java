@@ -191,6 +191,8 @@ class CommandTest {
     void schemasAreJson() {
         assertTrue(Run.of("schema").out().contains("\"$schema\""));
         assertTrue(Run.of("schema", "audit").out().contains("\"$schema\""));
+        assertTrue(Run.of("schema", "comparison").out().contains("compared with its alternatives"));
+        assertTrue(Run.of("schema", "renovation").out().contains("Two houses compared"));
         assertFalse(
                 Run.of("schema", "house").out().equals(Run.of("schema", "audit").out()));
     }
@@ -285,7 +287,7 @@ class CommandTest {
         assertTrue(err.contains("a surface or opening beside \"" + WALL + "\"; got \"ground floor north wall\""), err);
         assertTrue(
                 err.contains(
-                        "bracket-steel has no such parameter; got \"arn\"; allowed: arm, plate, stands out; did you mean \"arm\"?"),
+                        "bracket-steel has no such parameter; got \"arn\"; allowed: arm, gauge, plate, bolt, embedded, stands out; did you mean \"arm\"?"),
                 err);
         assertTrue(
                 err.contains(
@@ -325,10 +327,10 @@ class CommandTest {
         for (String line : run.lines()) {
             assertTrue(line.codePointCount(0, line.length()) <= 80, line);
         }
-        Files.writeString(folder.resolve("my-bracket.yaml"), own.replace("diameter: arm,", "diameter: arn,"));
+        Files.writeString(folder.resolve("my-bracket.yaml"), own.replace("height: arm,", "height: arn,"));
         Run broken = Run.of("check", house.toString());
         assertEquals(Exit.REFUSED.code(), broken.code());
-        assertTrue(broken.err().contains("my-bracket.yaml:16:"), broken::err);
+        assertTrue(broken.err().contains("my-bracket.yaml:21:"), broken::err);
         assertTrue(broken.err().contains("got \"arn\""), broken::err);
     }
 }

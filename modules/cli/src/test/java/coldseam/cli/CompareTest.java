@@ -6,17 +6,20 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Breach;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.audit.engine.Progress;
 import coldseam.audit.house.HouseAudit;
 import coldseam.conduction.Interval;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.JunctionResult;
 import coldseam.options.Alternative;
 import coldseam.options.Comparer;
 import coldseam.options.Comparison;
 import coldseam.options.Comparison.Asked;
 import coldseam.options.Standing;
 import coldseam.options.Wish;
+import coldseam.options.Worst;
 import coldseam.report.compare.CompareJson;
 import coldseam.report.compare.ComparePdf;
 import coldseam.report.pdf.Paper;
@@ -24,6 +27,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -157,6 +162,95 @@ class CompareTest {
                         line.codePointCount(0, line.length()) <= Terminal.WIDTH || line.startsWith("Written:")));
         CommittedReport.check("heron-row-options.txt", run.out().replaceFirst("\nWritten: .*\n", ""));
         CommittedReport.check("heron-row-options.svg", Files.readString(svg));
+    }
+
+    /** The limit is of the house with its corners, which the sums leave out: the house as described keeps it only so. */
+    @Test
+    void theLimitOfHeatLossIsKeptWithTheCorners() {
+        double limit = comparison.corners().described().heatLoss().total().upper() + 1e-6;
+        assertTrue(limit < comparison.described().heatLoss().total().upper(), "corners take away");
+        Comparison.Answer answer = Comparer.compare(
+                        HouseAudit.of(HOUSE, Run.REAL),
+                        new Wish(OptionalDouble.empty(), OptionalDouble.of(limit), OptionalDouble.empty()),
+                        Progress.SILENT,
+                        () -> false)
+                .answers()
+                .getFirst();
+        assertEquals(Asked.HEAT_LOSS, answer.asked());
+        assertTrue(answer.best().orElseThrow().choice().cost() <= 0, answer::toString);
+    }
+
+    /** 150 mm more or a hair less of board over a parapet: the intervals cannot tell, and neither is better. */
+    @Test
+    void optionsThatTheIntervalsCannotTellAreAsGoodAsOneAnother(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("parapets.yaml"),
+                Files.readString(HOUSE).replaceFirst("(?s)\nalternatives:.*", "\n") + """
+                        alternatives:
+                          junctions:
+                            parapet:
+                              kinds: [parapet]
+                              options:
+                              - {detail: parapet-wrapped, name: one, parameters: {wrap: 80 mm}}
+                              - {detail: parapet-wrapped, name: other, parameters: {wrap: 80.01 mm}}
+                              - {detail: parapet-bare, name: bare}
+                        """);
+        Comparison parapets =
+                Comparer.compare(HouseAudit.of(file, Run.REAL), Wish.none(), Progress.SILENT, () -> false);
+        assertEquals(
+                Lists.immutable.of(
+                        Lists.immutable.of("other"), Lists.immutable.of("one"), Lists.immutable.<String>empty()),
+                parapets.alternatives().collect(Alternative::asGood));
+        assertFalse(parapets.priced());
+        Run run = Run.of("compare", file.toString(), "--budget", "5");
+        String said = run.out().replaceAll("\\s+", " ");
+        assertTrue(said.contains("more: worse, and as good as other"), run::out);
+        assertTrue(
+                said.contains("not answered, since parapet: one, parapet: other, parapet: bare have no cost"),
+                run::out);
+        assertFalse(said.contains("least cost"), run::out);
+    }
+
+    /** What is coldest need not be what loses most: each value is the worst of all that are decided, or met. */
+    @Test
+    void theWorstIsSaidValueByValue() {
+        Worst met = alternative("240 mm").built().orElseThrow().worst().orElseThrow();
+        ImmutableList<BridgeSheet<JunctionResult>> sheets = alternative("240 mm")
+                .built()
+                .orElseThrow()
+                .audit()
+                .junctions()
+                .select(row -> row.surfaces()
+                        .anySatisfy(surface ->
+                                surface.assembly().orElseThrow().name().equals("brick wall")))
+                .flatCollect(row -> row.sheet().stream().toList())
+                .distinctBy(BridgeSheet::id);
+        assertEquals(sheets.size(), met.sheets());
+        assertEquals(
+                sheets.collectDouble(sheet -> sheet.external().upper()).max(),
+                met.leakiest().external().upper());
+        assertEquals(
+                sheets.collectDouble(BridgeSheet::temperatureFactor).min(),
+                met.coldest().temperatureFactor());
+        assertEquals(
+                sheets.collectDouble(sheet -> sheet.result().weakestPath().ratio())
+                        .min(),
+                met.path().orElseThrow());
+        assertEquals(
+                0,
+                alternative("parapet-bare")
+                        .built()
+                        .orElseThrow()
+                        .worst()
+                        .orElseThrow()
+                        .neck()
+                        .orElseThrow(),
+                "a broken pen line has no neck");
+    }
+
+    @Test
+    void theDataKeepToTheirSchema() throws IOException {
+        DataSchemas.check("comparison", CompareJson.schema(), CompareJson.text(comparison));
     }
 
     @Test

@@ -79,7 +79,7 @@ final class Mutator {
         return JsonText.write(tree);
     }
 
-    private static Object tree(String text) {
+    static Object tree(String text) {
         Faults faults = new Faults();
         SourceNode node = SourceDocument.read("seed", text.getBytes(StandardCharsets.UTF_8), faults)
                 .orElseThrow(() -> new IllegalArgumentException(faults.sorted().toString()));

@@ -18,6 +18,8 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.vertex.VertexComputer;
+import coldseam.junctions.vertex.VertexComputing;
 import coldseam.report.words.FindingWords;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -26,6 +28,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -59,6 +62,7 @@ class PlantedHousesTest {
 
         private final Workshop builtIn = new BuiltInWorkshop();
         private final BridgeComputer computer = BridgeComputers.computer(new Accuracy(1e-3, 400_000));
+        private final VertexComputing corners = VertexComputer.inMemory();
 
         @Override
         public KnownNames known(Path houseFile) {
@@ -68,6 +72,11 @@ class PlantedHousesTest {
         @Override
         public Catalogue catalogue(House house, Path houseFile) {
             return builtIn.catalogue(house, houseFile);
+        }
+
+        @Override
+        public Optional<VertexComputing> vertices() {
+            return Optional.of(corners);
         }
 
         @Override

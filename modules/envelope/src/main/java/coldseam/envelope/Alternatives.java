@@ -182,7 +182,8 @@ public record Alternatives(ImmutableList<Decision> decisions) {
                         other.sill(),
                         rating,
                         frameDepth.orElse(other.frameDepth()),
-                        setBack.map(OptionalDouble::of).orElse(other.setBack()));
+                        setBack.map(OptionalDouble::of).orElse(other.setBack()),
+                        other.shutterBox());
             }
         }
     }

@@ -209,6 +209,7 @@ public sealed interface Body {
      * @param loftFactor temperature factor of a cold loft
      * @param sides of a gable or hip roof that rise otherwise than form and pitch say, by the footprint side's index
      * @param collar level ceiling that ends the slopes of a gable or hip roof below its ridge
+     * @param dormers on slopes of a gable or hip roof
      */
     record Roof(
             Form form,
@@ -220,7 +221,8 @@ public sealed interface Body {
             double parapetHeight,
             OptionalDouble loftFactor,
             ImmutableMap<Integer, RoofSide> sides,
-            Optional<Collar> collar) {
+            Optional<Collar> collar,
+            ImmutableList<Dormer> dormers) {
 
         /** One that goes up to its ridge, whose sides all rise as form and pitch say. */
         public Roof(
@@ -242,7 +244,8 @@ public sealed interface Body {
                     parapetHeight,
                     loftFactor,
                     Maps.immutable.empty(),
-                    Optional.empty());
+                    Optional.empty(),
+                    Lists.immutable.empty());
         }
 
         /** Roof forms. */
@@ -262,6 +265,32 @@ public sealed interface Body {
      * @param loftFactor temperature factor of the loft over it
      */
     record Collar(double height, String assembly, double loftFactor) {}
+
+    /**
+     * A dormer on a slope, measured to its outer faces.
+     *
+     * @param name unique
+     * @param side index of the footprint side whose slope it stands on
+     * @param gabled true under a roof of two slopes, false under one slope (a shed)
+     * @param left m, from the side's left end, seen from outdoors, to its left cheek; empty where it stands in the middle
+     * @param width m
+     * @param setBack m, from the outer face of the wall below to its front; zero where both are one face
+     * @param height m, of its front over the slope there, to its own eaves
+     * @param pitch degrees, of its own roof
+     * @param wall assembly of its front and cheeks, name
+     * @param roof assembly of its roof, name
+     */
+    record Dormer(
+            String name,
+            int side,
+            boolean gabled,
+            OptionalDouble left,
+            double width,
+            double setBack,
+            double height,
+            double pitch,
+            String wall,
+            String roof) {}
 
     /**
      * How a roof rises over one side of the storey under it.

@@ -42,8 +42,8 @@ public abstract sealed class BridgeKind implements OneOf permits JunctionKind, P
         return file.label();
     }
 
-    /** Names of the hold points it belongs to. */
-    public final ImmutableList<String> holdPoints() {
+    /** The hold points it belongs to. */
+    public final ImmutableList<Stop> holdPoints() {
         return file.holdPoints();
     }
 

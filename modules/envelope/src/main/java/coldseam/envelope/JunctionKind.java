@@ -48,6 +48,8 @@ public final class JunctionKind extends BridgeKind implements Comparable<Junctio
     public static final JunctionKind HIP = of("hip");
     public static final JunctionKind VALLEY = of("valley");
     public static final JunctionKind KNEE_WALL = of("knee wall");
+    public static final JunctionKind HIGH_EAVES = of("high eaves of a mono-pitch");
+    public static final JunctionKind COLLAR = of("slope to collar ceiling");
     public static final JunctionKind DORMER_CHEEK = of("dormer cheek");
     public static final JunctionKind ROOFLIGHT = of("rooflight");
     public static final JunctionKind FLAT_ROOF_EDGE = of("flat roof edge");

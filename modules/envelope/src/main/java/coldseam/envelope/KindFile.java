@@ -19,8 +19,8 @@ sealed interface KindFile {
     /** The plain name. */
     String label();
 
-    /** Names of the hold points it belongs to. */
-    ImmutableList<String> holdPoints();
+    /** The hold points it belongs to. */
+    ImmutableList<Stop> holdPoints();
 
     /** Its place among the kinds of its sort. */
     int place();
@@ -43,7 +43,7 @@ sealed interface KindFile {
             @Size(min = 1, max = 2) ImmutableList<BridgeKind.Facing> faces,
             KindForm form,
             JunctionKind.Whereabouts where,
-            @Size(min = 1) ImmutableList<String> holdPoints,
+            @Size(min = 1) ImmutableList<Stop> holdPoints,
             JunctionKind.Typical typical,
             @Default("false") boolean uprightSeam,
             @Default("false") boolean parapet,
@@ -87,7 +87,7 @@ sealed interface KindFile {
             int place,
             String typical,
             BridgeKind.Facing faces,
-            @Size(min = 1) ImmutableList<String> holdPoints,
+            @Size(min = 1) ImmutableList<Stop> holdPoints,
             @Default("false") boolean countedInU)
             implements KindFile {}
 }

@@ -17,6 +17,7 @@ import java.util.function.Function;
  * @param rating what is known of its thermal transmittance
  * @param frameDepth m, of the frame across the wall
  * @param setBack m, from the wall's outer face to the frame's outer face; in the middle of the insulation where empty
+ * @param shutterBox whether a roller shutter's box sits over it
  */
 public record Opening(
         String name,
@@ -28,7 +29,23 @@ public record Opening(
         double sill,
         Rating rating,
         double frameDepth,
-        OptionalDouble setBack) {
+        OptionalDouble setBack,
+        boolean shutterBox) {
+
+    /** One without a shutter's box. */
+    public Opening(
+            String name,
+            Kind kind,
+            String surface,
+            double width,
+            double height,
+            OptionalDouble left,
+            double sill,
+            Rating rating,
+            double frameDepth,
+            OptionalDouble setBack) {
+        this(name, kind, surface, width, height, left, sill, rating, frameDepth, setBack, false);
+    }
 
     /** Kinds of opening. */
     public enum Kind {

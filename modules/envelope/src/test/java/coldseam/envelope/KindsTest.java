@@ -63,7 +63,7 @@ class KindsTest {
                 Lists.immutable.of("hold-points has too few items"),
                 faults.sorted().collect(Fault::asked));
         Faults more = new Faults();
-        SourceDocument.read("new.yaml", file.replace("[]", "[Wall]").getBytes(StandardCharsets.UTF_8), more)
+        SourceDocument.read("new.yaml", file.replace("[]", "[Wall insulation]").getBytes(StandardCharsets.UTF_8), more)
                 .flatMap(tree -> Binder.bind(tree, KindFile.OfJunction.class, more));
         assertEquals(
                 Lists.immutable.of("each build-up faces one way"), more.sorted().collect(Fault::asked));

@@ -3,10 +3,12 @@ package coldseam.junctions;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
+import coldseam.conduction.solid.BodySolution;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.plan.SectionPlan.Piece;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -14,11 +16,12 @@ import org.eclipse.collections.api.list.ImmutableList;
  *
  * @param detail the option
  * @param setup what it was computed for
- * @param solution of the heat-flow section
+ * @param solution of the heat-flow section; of boxes what the plane through the axis shows of it
+ * @param body what was solved where not all is round; empty for a body of revolution
  * @param pieces what is drawn, in painting order
- * @param radius m, of the disc
+ * @param radius m, of the disc; half the side of the square where not all is round
  * @param transmittance W/(m²·K), of the surface as drawn
- * @param coupling L3D over the disc, W/K
+ * @param coupling L3D over disc or square, W/K
  * @param chi L3D − U·A, W/K, for the whole difference between indoors and the far side
  * @param temperatureFactor fRsi between indoors and outdoors; towards an unheated space its factor is counted in. An estimate
  * @param coldest where the inner surface is coldest: radius and height, m
@@ -28,6 +31,7 @@ public record PointResult(
         Detail detail,
         PointSetup setup,
         Solution solution,
+        Optional<BodySolution> body,
         ImmutableList<Piece> pieces,
         double radius,
         double transmittance,
@@ -48,8 +52,8 @@ public record PointResult(
         return Dimension.POINT_TRANSMITTANCE;
     }
 
-    /** m², of the disc. */
+    /** m², of disc or square. */
     public double area() {
-        return Math.PI * radius * radius;
+        return body.isPresent() ? 4 * radius * radius : Math.PI * radius * radius;
     }
 }

@@ -1,12 +1,13 @@
 package coldseam.options;
 
 import coldseam.audit.Audit;
-import coldseam.audit.BridgeRow;
 import coldseam.conduction.Interval;
+import coldseam.envelope.Alternatives.Change;
 import coldseam.envelope.Alternatives.Decision;
 import coldseam.envelope.Alternatives.Option;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -16,16 +17,32 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param option how
  * @param built what it comes to; empty where the house cannot be built so
  * @param misfits why not; empty where it can
+ * @param asGood names of the decision's other options whose loss the intervals cannot tell from its own
  * @param onFront whether some set of the front has it
  */
 public record Alternative(
-        Decision decision, Option option, Optional<Built> built, ImmutableList<String> misfits, boolean onFront) {
+        Decision decision,
+        Option option,
+        Optional<Built> built,
+        ImmutableList<String> misfits,
+        ImmutableList<String> asGood,
+        boolean onFront) {
+
+    /** Steps of building of the detail that is chosen; empty of anything else. */
+    public ImmutableList<String> order() {
+        return option.change() instanceof Change.Detail
+                ? built.flatMap(Built::worst)
+                        .map(worst -> worst.leakiest().result().detail().order())
+                        .orElse(Lists.immutable.empty())
+                : Lists.immutable.empty();
+    }
 
     /**
      * The house with it.
      *
      * @param audit of the whole house
-     * @param rows junctions or points that are decided; none of a build-up or an opening
+     * @param worst of the junctions or points that are decided, of a build-up or an opening of the seams that it meets;
+     *     empty where none is computed
      * @param size m of junction, m² of surface or opening, or how many points
      * @param more W/K that the house loses more than as described; below zero for less
      * @param cost more than what is described, in the house's currency, whole; empty where it is not known
@@ -34,7 +51,7 @@ public record Alternative(
      */
     public record Built(
             Audit audit,
-            ImmutableList<BridgeRow> rows,
+            Optional<Worst> worst,
             double size,
             Interval more,
             OptionalDouble cost,

@@ -3,10 +3,12 @@ package coldseam.options;
 import coldseam.audit.Audit;
 import coldseam.audit.Breach;
 import coldseam.audit.Finding;
+import coldseam.audit.Unknown;
 import coldseam.envelope.House;
 import coldseam.options.Comparison.Answer;
 import coldseam.options.Comparison.Asked;
 import coldseam.options.Comparison.Best;
+import coldseam.options.Comparison.Corners;
 import coldseam.options.Comparison.Worth;
 import coldseam.options.front.Choice;
 import coldseam.options.front.Front;
@@ -31,12 +33,21 @@ final class Answers {
     /** Sets that are audited for one answer, at most; past it none is proven. */
     private static final int MOST_TRIED = 12;
 
-    private static final ImmutableSet<String> TRANSMITTANCE = Sets.immutable.of("transmittance-over-limit");
-    private static final ImmutableSet<String> SURFACE =
-            Sets.immutable.of("temperature-factor-under-limit", "mould-by-month");
+    /** A seam of no value, and a hole, keep to no limit: they say so by these. */
+    private static final ImmutableSet<String> NOT_KNOWN =
+            Sets.immutable.of("detail-not-chosen", "detail-out-of-range", "open-edge");
+
+    private static final ImmutableSet<String> TRANSMITTANCE =
+            NOT_KNOWN.newWith("transmittance-over-limit").toImmutable();
+    private static final ImmutableSet<String> SURFACE = NOT_KNOWN
+            .newWith("temperature-factor-under-limit")
+            .newWith("mould-by-month")
+            .newWith("corner-under-limit")
+            .toImmutable();
 
     private final Variants variants;
     private final Function<ImmutableIntList, Audit> audited;
+    private final Whole whole;
     private final Combinations combinations;
     private final Front front;
     private final Wish wish;
@@ -46,11 +57,13 @@ final class Answers {
     Answers(
             Variants variants,
             Function<ImmutableIntList, Audit> audited,
+            Whole whole,
             Combinations combinations,
             Front front,
             Wish wish) {
         this.variants = variants;
         this.audited = audited;
+        this.whole = whole;
         this.combinations = combinations;
         this.front = front;
         this.wish = wish;
@@ -75,14 +88,17 @@ final class Answers {
                 answers,
                 chosen,
                 chosen.flatMap(Answer::best).flatMap(best -> next(best.choice())),
-                chosen.flatMap(Answer::best).map(this::worth).orElse(Lists.immutable.empty()));
+                chosen.flatMap(Answer::best).map(this::worth).orElse(Lists.immutable.empty()),
+                new Corners(
+                        whole.of(variants.nothing()),
+                        chosen.flatMap(Answer::best).map(best -> whole.of(best.set()))));
     }
 
     /** What was wished for first, then what is always asked. */
     private ImmutableList<Answer> all() {
         MutableList<Answer> answers = Lists.mutable.empty();
-        if (wish.budget().isPresent() && combinations.priced()) {
-            answers.add(budget());
+        if (wish.budget().isPresent()) {
+            answers.add(combinations.priced() ? budget() : new Answer(Asked.BUDGET, wish.budget(), Optional.empty()));
         }
         if (wish.heatLoss().isPresent()) {
             answers.add(
@@ -123,38 +139,45 @@ final class Answers {
                         .map(found -> best(found.proven(), found.asGood().size())));
     }
 
+    /**
+     * The sums leave corners out, the limit does not: so the sets that may keep to it, were their corners those of the house
+     * as described, are audited with their own.
+     */
     private Answer limited(Asked asked, OptionalDouble told, double wattsPerKelvin) {
         long limit = (long) Math.floor(wattsPerKelvin * Combinations.MICRO);
+        double corners = whole.of(variants.nothing()).heatLoss().vertices().lower();
+        long perhaps = limit + (long) Math.ceil(Math.max(0, -corners) * Combinations.MICRO);
         int asGood = front.cheapest(limit).map(found -> found.asGood().size()).orElse(0);
         return new Answer(
                 asked,
                 told,
                 first(
-                        front.choices().select(choice -> choice.upper() <= limit),
-                        audit -> audit.heatLoss().total().upper() <= wattsPerKelvin,
+                        front.choices().select(choice -> choice.upper() <= perhaps),
+                        set -> Unknown.of(whole.of(set)).none()
+                                && whole.of(set).heatLoss().total().upper() <= wattsPerKelvin,
                         asGood));
     }
 
+    /** Parts that break a rule are left out of the sums; corners, which are no part of any, are found by whole audits. */
     private Answer free(Asked asked, ImmutableSet<String> rules) {
-        Front allowed = Front.of(combinations.without(rules));
         return new Answer(
                 asked,
                 OptionalDouble.empty(),
                 first(
-                        allowed.choices(),
-                        audit -> audit.findings()
+                        Front.of(combinations.without(rules)).choices(),
+                        set -> whole.of(set)
+                                .findings()
                                 .flatCollect(Finding::breaches)
                                 .collect(Breach::rule)
-                                .noneSatisfy(rules::contains),
+                                .noneSatisfy(rule -> asked == Asked.NO_FINDING || rules.contains(rule)),
                         0));
     }
 
     /** The first set, by cost, whose audit as a whole says so, too. */
-    private Optional<Best> first(ImmutableList<Choice> byCost, Predicate<Audit> holds, int asGood) {
+    private Optional<Best> first(ImmutableList<Choice> byCost, Predicate<ImmutableIntList> holds, int asGood) {
         return byCost.take(MOST_TRIED)
-                .asLazy()
-                .collect(choice -> best(choice, asGood))
-                .detectOptional(best -> holds.test(best.audit()));
+                .detectOptional(choice -> holds.test(combinations.set(choice)))
+                .map(choice -> best(choice, asGood));
     }
 
     /** By the upper bound of what it costs in all, so that no other is proven to cost less. */

@@ -45,7 +45,8 @@ public record Changes(ImmutableList<Finding> appear, ImmutableList<Finding> vani
                 .match(
                         bridges -> bridges.rows().collect(BridgeRow::name),
                         surfaces -> surfaces.all().collect(Surface::name),
-                        hole -> hole.edges().collect(OpenEdge::place));
+                        hole -> hole.edges().collect(OpenEdge::place),
+                        corners -> corners.rows().collect(row -> row.corner().name()));
         return finding.breaches().collect(Breach::rule).flatCollect(rule -> places.collect(at -> new Fault(rule, at)));
     }
 }

@@ -81,7 +81,7 @@ final class Combinations {
             unbuildable++;
             return;
         }
-        ImmutableList<BridgeRow> rows = HeatSum.rows(audit);
+        ImmutableList<BridgeRow> rows = audit.bridges();
         ImmutableList<BridgeRow> fixed = rows.reject(row -> Part.decides(localDecisions, row));
         ImmutableList<ImmutableList<Item>> groups = local.collect(d -> items(combination, d, described));
         if (Part.misfits(fixed, described).notEmpty() || groups.anySatisfy(ImmutableList::isEmpty)) {

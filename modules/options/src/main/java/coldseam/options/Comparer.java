@@ -88,7 +88,12 @@ public final class Comparer {
         Combinations combinations = new Combinations(variants, audits);
         Front all = Front.of(combinations.scenarios());
         ImmutableList<Alternative> alternatives = alternatives(combinations, all);
-        return new Answers(variants, this::audited, combinations, all, wish)
+        // 5. With their corners, which add up over no parts: only the houses that are told of.
+        Whole whole = new Whole(variants, (step, at, of) -> {
+            HouseAudit.refuseCancelled(cancelled);
+            progress.at(step, at, of);
+        });
+        return new Answers(variants, this::audited, whole, combinations, all, wish)
                 .comparison(alternatives, sections.all().size());
     }
 
@@ -115,18 +120,41 @@ public final class Comparer {
         return alone.toImmutable();
     }
 
+    /** Other options of the decision that can be built and whose difference in loss the intervals do not tell. */
+    private ImmutableList<String> asGood(int number, int k) {
+        HeatSum own = HeatSum.of(audits.get(variants.alone(number, k)));
+        return variants.decisions()
+                .get(number)
+                .options()
+                .collectWithIndex((option, other) -> new Numbered(option, other + 1))
+                .select(other -> other.number() != k && fits(variants.alone(number, other.number())))
+                .select(other -> Standing.of(HeatSum.of(audits.get(variants.alone(number, other.number())))
+                                .minus(own)
+                                .value())
+                        == Standing.AS_GOOD)
+                .collect(other -> other.option().name());
+    }
+
+    private record Numbered(Option option, int number) {}
+
+    private boolean fits(ImmutableIntList set) {
+        Audit audit = audits.get(set);
+        return audit != null
+                && Part.misfits(audit.bridges(), audits.get(variants.nothing())).isEmpty();
+    }
+
     private Alternative alternative(int number, int k, boolean onFront) {
         Decision decision = variants.decisions().get(number);
         Option option = decision.options().get(k - 1);
         ImmutableIntList set = variants.alone(number, k);
         if (refused.containsKey(set)) {
-            return new Alternative(decision, option, Optional.empty(), refused.get(set), onFront);
+            return misfit(decision, option, refused.get(set));
         }
         Audit described = audits.get(variants.nothing());
         Audit audit = audits.get(set);
-        ImmutableList<String> misfits = Part.misfits(HeatSum.rows(audit), described);
+        ImmutableList<String> misfits = Part.misfits(audit.bridges(), described);
         if (misfits.notEmpty()) {
-            return new Alternative(decision, option, Optional.empty(), misfits, onFront);
+            return misfit(decision, option, misfits);
         }
         Part part = new Part(decision, audit);
         return new Alternative(
@@ -134,14 +162,19 @@ public final class Comparer {
                 option,
                 Optional.of(new Alternative.Built(
                         audit,
-                        part.rows(),
+                        part.worst(),
                         part.size(),
                         HeatSum.of(audit).minus(HeatSum.of(described)).value(),
                         extraCost(decision, option, described, audit),
                         thicker(option, described),
                         Changes.between(described, audit))),
                 Lists.immutable.empty(),
+                asGood(number, k),
                 onFront);
+    }
+
+    private static Alternative misfit(Decision decision, Option option, ImmutableList<String> why) {
+        return new Alternative(decision, option, Optional.empty(), why, Lists.immutable.empty(), false);
     }
 
     /** What an option costs more in one house than what is described does in another, whole; empty where it is not known. */

@@ -25,6 +25,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param chosen the answer that is shown first; empty where there is no set at all
  * @param next the cheapest set that surely loses less than the chosen one, for the least money a W/K; empty where none does
  * @param worth of each decision of the chosen set that is not as described: W/K that taking it back would lose, the most first
+ * @param corners which the sums leave out
  */
 public record Comparison(
         Audit described,
@@ -38,7 +39,8 @@ public record Comparison(
         ImmutableList<Answer> answers,
         Optional<Answer> chosen,
         Optional<Choice> next,
-        ImmutableList<Worth> worth) {
+        ImmutableList<Worth> worth,
+        Corners corners) {
 
     /** What was asked. */
     public enum Asked {
@@ -83,6 +85,15 @@ public record Comparison(
 
     /** What one decision does in a set. */
     public record Worth(int decision, int option, Interval less) {}
+
+    /**
+     * Audits with the corners where edges meet, whose loss follows from all of these edges' details and so adds up over no
+     * decisions.
+     *
+     * @param described of the house as described
+     * @param chosen of the chosen set; empty where there is none
+     */
+    public record Corners(Audit described, Optional<Audit> chosen) {}
 
     /** The option of a decision in a set; empty for what is described. */
     public Optional<Alternative> option(int decision, int number) {

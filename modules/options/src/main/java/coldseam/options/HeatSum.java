@@ -10,8 +10,8 @@ import coldseam.junctions.BridgeSetup;
 import coldseam.junctions.detail.Detail;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.collections.api.RichIterable;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -27,8 +27,13 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 public final class HeatSum {
 
-    /** What makes two sections one: they have one psi or chi, whatever it is within its interval. */
-    private record Section(Detail detail, BridgeSetup setup, DimensionSystem system) {}
+    /** What makes two numbers one: they have one psi or chi, whatever it is within its interval. */
+    private sealed interface Source {}
+
+    private record Section(Detail detail, BridgeSetup setup, DimensionSystem system) implements Source {}
+
+    /** Nobody knows which of its kind's other options it comes to; where nothing about it changes it stays the same one. */
+    private record Unfitting(String place, Interval range, ImmutableList<String> misfits) implements Source {}
 
     private record Term(Interval transmittance, double weight) {}
 
@@ -36,9 +41,9 @@ public final class HeatSum {
     private static final double ROUND_OFF = 1e-8;
 
     private final double exact;
-    private final Map<Section, Term> terms;
+    private final Map<Source, Term> terms;
 
-    private HeatSum(double exact, Map<Section, Term> terms) {
+    private HeatSum(double exact, Map<Source, Term> terms) {
         this.exact = exact;
         this.terms = terms;
     }
@@ -65,13 +70,13 @@ public final class HeatSum {
     public static HeatSum bridges(Audit audit, RichIterable<? extends BridgeRow> rows) {
         DimensionSystem system = audit.house().site().dimensions();
         double exact = 0;
-        Map<Section, Term> terms = new LinkedHashMap<>();
+        Map<Source, Term> terms = new LinkedHashMap<>();
         for (BridgeRow row : rows) {
             double weight = row.size() * row.factor();
-            if (row.source().computed() && row.sheet().isPresent()) {
-                BridgeSheet<?> sheet = row.sheet().get();
+            Optional<Source> source = source(row, system);
+            if (source.isPresent()) {
                 terms.merge(
-                        new Section(sheet.result().detail(), sheet.result().setup(), system),
+                        source.get(),
                         new Term(row.transmittance(), weight),
                         (a, b) -> new Term(a.transmittance(), a.weight() + b.weight()));
             } else {
@@ -81,14 +86,21 @@ public final class HeatSum {
         return new HeatSum(exact, terms);
     }
 
-    /** The whole house. */
-    public static HeatSum of(Audit audit) {
-        return planes(audit).plus(bridges(audit, rows(audit)));
+    /** What is known of a row within an interval only; empty of a number that is given, and of what has none. */
+    private static Optional<Source> source(BridgeRow row, DimensionSystem system) {
+        if (row.source().computed() && row.sheet().isPresent()) {
+            BridgeSheet<?> sheet = row.sheet().get();
+            return Optional.of(
+                    new Section(sheet.result().detail(), sheet.result().setup(), system));
+        }
+        return row.transmittance().width() > 0
+                ? Optional.of(new Unfitting(row.name(), row.transmittance(), row.misfits()))
+                : Optional.empty();
     }
 
-    /** Every edge, then every set of points. */
-    public static ImmutableList<BridgeRow> rows(Audit audit) {
-        return Lists.immutable.<BridgeRow>ofAll(audit.junctions()).newWithAll(audit.points());
+    /** The whole house. */
+    public static HeatSum of(Audit audit) {
+        return planes(audit).plus(bridges(audit, audit.bridges()));
     }
 
     /** Both parts together. */
@@ -102,9 +114,9 @@ public final class HeatSum {
     }
 
     private HeatSum combined(HeatSum other, int sign) {
-        Map<Section, Term> sum = new LinkedHashMap<>(terms);
-        other.terms.forEach((section, term) -> sum.merge(
-                section,
+        Map<Source, Term> sum = new LinkedHashMap<>(terms);
+        other.terms.forEach((source, term) -> sum.merge(
+                source,
                 new Term(term.transmittance(), sign * term.weight()),
                 (a, b) -> new Term(a.transmittance(), a.weight() + b.weight())));
         return new HeatSum(exact + sign * other.exact, sum);

@@ -9,6 +9,8 @@ import coldseam.audit.PointRow;
 import coldseam.envelope.Alternatives.Decision;
 import coldseam.envelope.Alternatives.Option;
 import coldseam.envelope.Alternatives.Price;
+import coldseam.envelope.shell.Surface;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -33,6 +35,22 @@ record Part(Decision decision, Audit audit) {
                                 audit.points().select(row -> row.name().equals(set.points()))));
     }
 
+    /** The worst of the rows; of a build-up or an opening that of the seams that it meets. */
+    Optional<Worst> worst() {
+        return decision.about()
+                .match(
+                        junctions -> Worst.of(rows()),
+                        assembly -> Worst.of(audit.junctions()
+                                .select(row ->
+                                        row.surfaces().anySatisfy(surface -> isOf(surface, assembly.assembly())))),
+                        openings -> Worst.of(audit.junctions()
+                                .select(row -> row.edge()
+                                        .opening()
+                                        .filter(opening -> openings.openings().contains(opening.name()))
+                                        .isPresent())),
+                        set -> Worst.of(rows()));
+    }
+
     /** m of junction, m² of surface or opening, or how many points. */
     double size() {
         return decision.about()
@@ -47,13 +65,11 @@ record Part(Decision decision, Audit audit) {
     }
 
     private static double isOf(HeatLoss.Line line, String assembly) {
-        return line.part() instanceof HeatLoss.Part.OfSurface of
-                        && of.surface()
-                                .assembly()
-                                .filter(each -> each.name().equals(assembly))
-                                .isPresent()
-                ? line.size()
-                : 0;
+        return line.part() instanceof HeatLoss.Part.OfSurface of && isOf(of.surface(), assembly) ? line.size() : 0;
+    }
+
+    private static boolean isOf(Surface surface, String assembly) {
+        return surface.assembly().filter(each -> each.name().equals(assembly)).isPresent();
     }
 
     /** What is built by an option in this house, in the house's currency; empty where it is not known. */
@@ -95,7 +111,7 @@ record Part(Decision decision, Audit audit) {
     /** Why something of a house could not be computed that could in another. */
     static ImmutableList<String> misfits(ImmutableList<BridgeRow> rows, Audit other) {
         return rows.select(row -> row.source() instanceof BridgeSource.None)
-                .reject(row -> HeatSum.rows(other)
+                .reject(row -> other.bridges()
                         .anySatisfy(was -> was.name().equals(row.name()) && was.source() instanceof BridgeSource.None))
                 .flatCollect(row -> row.misfits().isEmpty()
                         ? Lists.immutable.of(row.kindLabel() + ": no detail for it")

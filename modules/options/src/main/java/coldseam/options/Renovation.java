@@ -1,7 +1,7 @@
 package coldseam.options;
 
 import coldseam.audit.Audit;
-import coldseam.audit.BridgeRow;
+import coldseam.audit.JunctionRow;
 import coldseam.conduction.Interval;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,11 +10,14 @@ import org.eclipse.collections.api.list.ImmutableList;
 /**
  * A house as it was found and as it is to become.
  *
- * @param before audit of the first
- * @param after audit of the second
- * @param more W/K that the second loses more; below zero for less
+ * @param before audit of the first, with its corners
+ * @param after audit of the second, likewise
+ * @param more W/K that the second loses more; below zero for less; without corners, and without what has no value
  * @param changes to the findings
+ * @param unlike what else differs between the files, so that the difference is not of what is built alone
+ * @param idle measures that the order names and by which the houses do not differ
  * @param parts that lose another amount than before, in the order of the heat-loss table
+ * @param cold seams of the first on which mould may grow
  * @param stages in the order of building; empty where the shapes differ, so that there is no house in between
  */
 public record Renovation(
@@ -22,29 +25,52 @@ public record Renovation(
         Audit after,
         Interval more,
         Changes changes,
+        ImmutableList<Unlike> unlike,
+        ImmutableList<String> idle,
         ImmutableList<Part> parts,
+        ImmutableList<Cold> cold,
         ImmutableList<Stage> stages) {
+
+    /** What two files of one house have in common. */
+    public enum Unlike {
+        /** Temperatures, degree days, ground, dimensions or climate. */
+        SITE,
+        /** The limits of the audit. */
+        LIMITS,
+        /** The price of heat, or its currency. */
+        PRICE
+    }
+
+    /** Where a part stands in the heat-loss table. */
+    public enum Group {
+        SURFACES,
+        OPENINGS,
+        JUNCTIONS,
+        POINTS
+    }
 
     /**
      * A part of both houses.
      *
+     * @param group of it
      * @param name of a surface or opening, kind of the junctions, or name of a set of points
      * @param before W/K; empty where it is new or not computed
      * @param after W/K; empty where it is gone or not computed
      * @param more W/K that it loses more; of both sides' values only where both are there
      */
-    public record Part(String name, Optional<Interval> before, Optional<Interval> after, Interval more) {}
+    public record Part(Group group, String name, Optional<Interval> before, Optional<Interval> after, Interval more) {}
 
     /**
      * The house once a measure is built.
      *
      * @param name of the measure
-     * @param audit of the house at this stage
+     * @param audit of the house at this stage, without its corners
      * @param more W/K that the house loses more than at the stage before
      * @param share of the whole change; empty where the whole does not change
      * @param changes to the findings since the stage before
      * @param open seams whose detail cannot be built yet, since something beside them is still to come
-     * @param colder seams that are colder than they were found, by their temperature factor
+     * @param cold seams that are colder than they were found, or on which mould may grow, by their temperature factor
+     * @param notJudged seams of which no temperature is known
      */
     public record Stage(
             String name,
@@ -52,22 +78,31 @@ public record Renovation(
             Interval more,
             OptionalDouble share,
             Changes changes,
-            ImmutableList<BridgeRow> open,
-            ImmutableList<Colder> colder) {}
+            ImmutableList<JunctionRow> open,
+            ImmutableList<Cold> cold,
+            ImmutableList<JunctionRow> notJudged) {}
 
     /**
-     * A seam that is colder for a while, or for good.
+     * A seam that is cold for a while, or for good.
      *
      * @param row at the stage
-     * @param before fRsi as it was found
+     * @param before fRsi as it was found; empty where none was known
      * @param now fRsi at the stage
      * @param need fRsi that keeps mould away, by the month that asks for most where there is a climate, else by the limit
      */
-    public record Colder(BridgeRow row, double before, double now, double need) {
+    public record Cold(JunctionRow row, OptionalDouble before, double now, double need) {
+
+        /** fRsi is read to this; what falls by less is no colder. */
+        private static final double READ_TO = 0.005;
 
         /** Whether mould may grow there. */
         public boolean mould() {
             return now < need;
+        }
+
+        /** Whether it is colder than it was found. */
+        public boolean colder() {
+            return before.isPresent() && now < before.getAsDouble() - READ_TO;
         }
     }
 }

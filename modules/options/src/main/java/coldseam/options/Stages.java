@@ -2,10 +2,9 @@ package coldseam.options;
 
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeRow;
-import coldseam.audit.BridgeSheet;
-import coldseam.audit.BridgeSource;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.Unknown;
 import coldseam.audit.engine.Progress;
 import coldseam.audit.house.HouseAudit;
 import coldseam.conduction.Interval;
@@ -13,12 +12,14 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.Opening;
+import coldseam.envelope.Retrofit;
 import coldseam.envelope.Selector;
 import coldseam.envelope.shell.Edge;
-import coldseam.envelope.shell.Surface;
-import coldseam.options.Renovation.Colder;
+import coldseam.options.Renovation.Cold;
+import coldseam.options.Renovation.Group;
 import coldseam.options.Renovation.Part;
 import coldseam.options.Renovation.Stage;
+import coldseam.options.Renovation.Unlike;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -38,20 +39,8 @@ import org.eclipse.collections.api.set.ImmutableSet;
  */
 public final class Stages {
 
-    /** The measure of every window and door that differs. */
-    public static final String OPENINGS = "windows and doors";
-
-    /** The measure of every set of points that differs. */
-    public static final String POINTS = "points";
-
-    /** The measure of every detail that differs with nothing else beside it. */
-    public static final String DETAILS = "details";
-
-    /** fRsi is read to this; what falls by less is no colder. */
-    private static final double READ_TO = 0.005;
-
-    /** W/K; the heat-loss table's own rounding. */
-    private static final double SHOWN = 0.0005;
+    /** W/K; what changes by less is printed as nothing. */
+    private static final double SHOWN = 0.005;
 
     private final HouseAudit before;
     private final HouseAudit after;
@@ -73,13 +62,13 @@ public final class Stages {
     /**
      * Compares two houses.
      *
-     * @param order of building: all of {@link #measures}, in any order
+     * @param asked order of building; {@link #measures} that it does not name come last, what it names beside them is idle
      * @param progress hears how many sections are solved
      * @throws coldseam.files.FileFaultException where a house in between has no shell
      */
     public static Renovation compare(
-            HouseAudit before, HouseAudit after, ImmutableList<String> order, Progress progress) {
-        return new Stages(before, after).compare(order, progress);
+            HouseAudit before, HouseAudit after, ImmutableList<String> asked, Progress progress) {
+        return new Stages(before, after).compare(asked, progress);
     }
 
     private ImmutableList<String> measures() {
@@ -93,16 +82,16 @@ public final class Stages {
             }
         });
         if (!first.openings().equals(second.openings())) {
-            measures.add(OPENINGS);
+            measures.add(Retrofit.OPENINGS);
         }
         if (!first.points().equals(second.points())) {
-            measures.add(POINTS);
+            measures.add(Retrofit.POINTS);
         }
         if (before.shell()
                 .edges()
                 .anySatisfy(
                         edge -> beside(edge).isEmpty() && !choice(first, edge).equals(choice(second, edge)))) {
-            measures.add(DETAILS);
+            measures.add(Retrofit.DETAILS);
         }
         return measures.toImmutable();
     }
@@ -124,7 +113,7 @@ public final class Stages {
                 .forEach(beside::add);
         edge.opening()
                 .filter(opening -> !opening(first, opening.name()).equals(opening(second, opening.name())))
-                .ifPresent(opening -> beside.add(OPENINGS));
+                .ifPresent(opening -> beside.add(Retrofit.OPENINGS));
         return beside.distinct().toImmutable();
     }
 
@@ -141,34 +130,69 @@ public final class Stages {
                         choice.parameters()));
     }
 
-    private Renovation compare(ImmutableList<String> order, Progress progress) {
-        MutableList<HouseAudit> houses = Lists.mutable.empty();
+    private Renovation compare(ImmutableList<String> asked, Progress progress) {
+        ImmutableList<String> measures = measures();
+        ImmutableList<String> order =
+                asked.select(measures::contains).newWithAll(measures).distinct();
+        MutableList<HouseAudit> houses = Lists.mutable.of(before.changed(first, Sets.immutable.empty()));
         for (int k = 1; k < order.size(); k++) {
             houses.add(stage(order.take(k).toSet().toImmutable()));
         }
-        HouseAudit start = before.changed(first, Sets.immutable.empty());
-        HouseAudit end = after.changed(second, Sets.immutable.empty());
-        start.solve(HouseAudit.sections(Lists.mutable.of(start, end).withAll(houses)), progress);
-        Audit was = start.computeSections();
-        Audit becomes = end.computeSections();
-        Interval whole = HeatSum.of(becomes).minus(HeatSum.of(was)).value();
-        MutableList<Stage> stages = Lists.mutable.empty();
-        Audit last = was;
-        for (int k = 1; k <= order.size(); k++) {
-            Audit now = k == order.size() ? becomes : houses.get(k - 1).computeSections();
-            Interval more = HeatSum.of(now).minus(HeatSum.of(last)).value();
-            stages.add(new Stage(
-                    order.get(k - 1),
-                    now,
-                    more,
-                    whole.middle() == 0 ? OptionalDouble.empty() : OptionalDouble.of(more.middle() / whole.middle()),
-                    Changes.between(last, now),
-                    open(order.take(k).toSet().toImmutable(), now),
-                    colder(was, now)));
-            last = now;
-        }
+        houses.add(after.changed(second, Sets.immutable.empty()));
+        HouseAudit start = houses.getFirst();
+        start.solve(HouseAudit.sections(houses), progress);
+        ImmutableList<Audit> audits =
+                houses.collect(HouseAudit::computeSections).toImmutable();
+        Audit was = audits.getFirst();
+        Audit becomes = audits.getLast();
+        Interval whole = more(was, becomes);
+        Audit asFound = start.compute(progress, () -> false);
+        Audit asBuilt = houses.getLast().compute(progress, () -> false);
         return new Renovation(
-                was, becomes, whole, Changes.between(was, becomes), parts(was, becomes), stages.toImmutable());
+                asFound,
+                asBuilt,
+                whole,
+                Changes.between(asFound, asBuilt),
+                unlike(),
+                asked.reject(measures::contains),
+                parts(was, becomes),
+                cold(was, was),
+                order.collectWithIndex(
+                        (measure, k) -> stage(measure, order.take(k + 1).toSet().toImmutable(), audits, k + 1, whole)));
+    }
+
+    private Stage stage(
+            String measure, ImmutableSet<String> done, ImmutableList<Audit> audits, int number, Interval whole) {
+        Audit now = audits.get(number);
+        Interval more = more(audits.get(number - 1), now);
+        return new Stage(
+                measure,
+                now,
+                more,
+                whole.middle() == 0 ? OptionalDouble.empty() : OptionalDouble.of(more.middle() / whole.middle()),
+                Changes.between(audits.get(number - 1), now),
+                open(done, now),
+                cold(audits.getFirst(), now),
+                now.junctions().select(row -> row.sheet().isEmpty()));
+    }
+
+    private static Interval more(Audit before, Audit after) {
+        return HeatSum.of(after).minus(HeatSum.of(before)).value();
+    }
+
+    private ImmutableList<Unlike> unlike() {
+        MutableList<Unlike> unlike = Lists.mutable.empty();
+        if (!first.site().equals(second.site())) {
+            unlike.add(Unlike.SITE);
+        }
+        if (!first.limits().equals(second.limits())) {
+            unlike.add(Unlike.LIMITS);
+        }
+        if (!first.prices().heat().equals(second.prices().heat())
+                || !first.prices().currency().equals(second.prices().currency())) {
+            unlike.add(Unlike.PRICE);
+        }
+        return unlike.toImmutable();
     }
 
     /** The house with some of the measures built. */
@@ -176,8 +200,8 @@ public final class Stages {
         House house = first.withAssemblies(first.assemblies()
                 .collectValues((name, assembly) ->
                         done.contains(name) ? second.assemblies().get(name) : assembly));
-        house = done.contains(OPENINGS) ? house.withOpenings(second.openings()) : house;
-        house = done.contains(POINTS) ? house.withPoints(second.points()) : house;
+        house = done.contains(Retrofit.OPENINGS) ? house.withOpenings(second.openings()) : house;
+        house = done.contains(Retrofit.POINTS) ? house.withPoints(second.points()) : house;
         // The edges of this stage have the names of both houses' edges, since names come from surfaces and kinds.
         House shaped = house;
         HouseAudit bare = before.changed(shaped, Sets.immutable.empty());
@@ -191,87 +215,87 @@ public final class Stages {
     /** Whether an edge has its new detail: all that differs beside it is built. */
     private boolean built(Edge edge, ImmutableSet<String> done) {
         ImmutableList<String> beside = beside(edge);
-        return beside.isEmpty() ? done.contains(DETAILS) : done.containsAll(beside.castToList());
+        return beside.isEmpty() ? done.contains(Retrofit.DETAILS) : done.containsAll(beside.castToList());
     }
 
     /** Seams with something built beside them and something still to come. */
-    private ImmutableList<BridgeRow> open(ImmutableSet<String> done, Audit now) {
-        return now.junctions()
-                .select(row -> {
-                    ImmutableList<String> beside = beside(row.edge());
-                    return beside.anySatisfy(done::contains) && !done.containsAll(beside.castToList());
-                })
-                .collect(row -> row);
+    private ImmutableList<JunctionRow> open(ImmutableSet<String> done, Audit now) {
+        return now.junctions().select(row -> {
+            ImmutableList<String> beside = beside(row.edge());
+            return beside.anySatisfy(done::contains) && !done.containsAll(beside.castToList());
+        });
     }
 
-    private static ImmutableList<Colder> colder(Audit was, Audit now) {
-        double need = now.mould()
-                .monthly()
-                .map(month -> month.critical().temperatureFactor())
-                .map(month -> Math.max(month, now.mould().limit()))
-                .orElse(now.mould().limit());
-        Map<String, Double> found = new LinkedHashMap<>();
-        was.junctions().forEach(row -> factor(row).ifPresent(factor -> found.put(row.name(), factor)));
+    private static ImmutableList<Cold> cold(Audit was, Audit now) {
+        double need = now.mould().need();
+        Map<String, OptionalDouble> found = new LinkedHashMap<>();
+        was.junctions().forEach(row -> found.put(row.name(), factor(row)));
         return now.junctions()
-                .select(row -> found.containsKey(row.name())
-                        && factor(row)
-                                .filter(factor -> factor < found.get(row.name()) - READ_TO)
-                                .isPresent())
-                .collect(row ->
-                        new Colder(row, found.get(row.name()), factor(row).orElseThrow(), need))
-                .toSortedListBy(Colder::now)
+                .select(row -> factor(row).isPresent())
+                .collect(row -> new Cold(
+                        row,
+                        found.getOrDefault(row.name(), OptionalDouble.empty()),
+                        factor(row).getAsDouble(),
+                        need))
+                .select(cold -> cold.mould() || cold.colder())
+                .toSortedListBy(Cold::now)
                 .toImmutable();
     }
 
-    private static Optional<Double> factor(JunctionRow row) {
-        return row.sheet().map(BridgeSheet::temperatureFactor);
+    private static OptionalDouble factor(JunctionRow row) {
+        return row.sheet()
+                .map(sheet -> OptionalDouble.of(sheet.temperatureFactor()))
+                .orElse(OptionalDouble.empty());
     }
+
+    /** What a part is called. */
+    private record Name(Group group, String name) {}
 
     /** Surfaces and openings by name, junctions by kind, points by set: those that change. */
     private static ImmutableList<Part> parts(Audit was, Audit becomes) {
-        Map<String, HeatSum> old = sums(was);
-        Map<String, HeatSum> fresh = sums(becomes);
+        Map<Name, HeatSum> old = sums(was);
+        Map<Name, HeatSum> fresh = sums(becomes);
         return Lists.immutable
                 .withAll(old.keySet())
                 .newWithAll(fresh.keySet())
                 .distinct()
+                .toSortedListBy(Name::group)
                 .collect(name -> {
                     Optional<HeatSum> one = Optional.ofNullable(old.get(name));
                     Optional<HeatSum> two = Optional.ofNullable(fresh.get(name));
                     return new Part(
-                            name,
+                            name.group(),
+                            name.name(),
                             one.map(HeatSum::value),
                             two.map(HeatSum::value),
                             two.orElse(HeatSum.NOTHING)
                                     .minus(one.orElse(HeatSum.NOTHING))
                                     .value());
                 })
-                .select(part -> part.more().lower() > SHOWN || part.more().upper() < -SHOWN);
+                .select(part -> part.more().lower() > SHOWN || part.more().upper() < -SHOWN)
+                .toImmutable();
     }
 
-    private static Map<String, HeatSum> sums(Audit audit) {
-        Map<String, HeatSum> sums = new LinkedHashMap<>();
+    private static Map<Name, HeatSum> sums(Audit audit) {
+        Map<Name, HeatSum> sums = new LinkedHashMap<>();
         audit.heatLoss().lines().forEach(line -> {
+            HeatSum loss = HeatSum.exactly(line.loss().middle());
             if (line.part() instanceof HeatLoss.Part.OfSurface of) {
-                sums.put(name(of.surface()), HeatSum.exactly(line.loss().middle()));
+                sums.put(new Name(Group.SURFACES, of.surface().name()), loss);
             } else if (line.part() instanceof HeatLoss.Part.OfOpening of) {
-                sums.put(of.opening().name(), HeatSum.exactly(line.loss().middle()));
+                sums.put(new Name(Group.OPENINGS, of.opening().name()), loss);
             }
         });
-        HeatSum.rows(audit)
+        audit.bridges()
                 .forEach(row -> sums.merge(name(row), HeatSum.bridges(audit, Lists.immutable.of(row)), HeatSum::plus));
         // What has no value counts as nothing in the sum; a part that holds some is not told as a number.
-        HeatSum.rows(audit)
-                .select(row -> row.source() instanceof BridgeSource.None)
-                .forEach(row -> sums.remove(name(row)));
+        Unknown.of(audit).bridges().forEach(row -> sums.remove(name(row)));
         return sums;
     }
 
-    private static String name(BridgeRow row) {
-        return row instanceof JunctionRow ? row.kindLabel() : row.name();
-    }
-
-    private static String name(Surface surface) {
-        return surface.name();
+    private static Name name(BridgeRow row) {
+        return row instanceof JunctionRow
+                ? new Name(Group.JUNCTIONS, row.kindLabel())
+                : new Name(Group.POINTS, row.name());
     }
 }

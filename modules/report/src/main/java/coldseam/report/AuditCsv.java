@@ -213,8 +213,8 @@ public enum AuditCsv {
         for (boolean lower : new boolean[] {true, false}) {
             csv = csv.with(
                     csv.head(lower ? "chi lower" : "chi upper", Dimension.POINT_TRANSMITTANCE),
-                    row -> of(row.sheet(), sheet -> {
-                        Interval chi = sheet.chi(audit.heatLoss().system());
+                    row -> of(row.sheet().flatMap(sheet -> sheet.result().heat()), heat -> {
+                        Interval chi = heat.chi(audit.heatLoss().system());
                         return number(units, lower ? chi.lower() : chi.upper(), Dimension.POINT_TRANSMITTANCE);
                     }));
         }
@@ -222,7 +222,7 @@ public enum AuditCsv {
                 .with(
                         "mould from indoor humidity %",
                         row -> of(row.sheet(), sheet -> Csv.plain(100 * sheet.mouldHumidity())))
-                .with("status", VertexWords::status)
+                .with("status", row -> VertexWords.status(row, audit.mould()))
                 .text(audit.vertices());
     }
 

@@ -24,9 +24,12 @@ public final class BodySvg {
 
     /** The picture's text. */
     public static String text(BodySolution solution) {
-        BodyPicture picture = new BodyPicture(solution);
+        return text(new BodyPicture(solution), solution.body().name());
+    }
+
+    static String text(BodyPicture picture, String title) {
         SvgCanvas canvas = new SvgCanvas(BodyPicture.WIDTH, picture.height(), FontMetrics.shared());
         picture.draw(canvas);
-        return canvas.document(solution.body().name());
+        return canvas.document(title);
     }
 }

@@ -12,11 +12,29 @@ import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
 
-/** One option of the catalogue as a PDF sheet. */
+/** Options of the catalogue as PDF sheets: one, or many to leaf through. */
 public final class DetailPdf {
 
     private DetailPdf() {}
+
+    /**
+     * A sheet.
+     *
+     * @param origin where its layers come from, in words
+     */
+    public record Sheet(BridgeResult result, String origin) {
+
+        private String title() {
+            return result.detail().kind().label() + ": " + result.detail().name();
+        }
+
+        private String layers() {
+            return DetailSheet.layers(result.setup()) + " (" + origin + ")";
+        }
+    }
 
     /**
      * Writes the sheet whole or not at all.
@@ -41,13 +59,32 @@ public final class DetailPdf {
     /** The sheet's bytes; the same result gives the same ones. */
     public static byte[] bytes(
             BridgeResult result, String origin, Optional<Site> site, UnitSystem units, Paper paper, String tool) {
-        String title = result.detail().kind().label() + ": " + result.detail().name();
-        String layers = DetailSheet.layers(result.setup()) + " (" + origin + ")";
+        Sheet sheet = new Sheet(result, origin);
+        return bytes(Lists.immutable.of(sheet), sheet.title(), result.detail().id(), site, units, paper, tool);
+    }
+
+    /**
+     * The bytes of several sheets, each on a page of its own; the same results give the same ones.
+     *
+     * @param title of the document
+     * @param head at the top of each page
+     */
+    public static byte[] bytes(
+            ImmutableList<Sheet> sheets,
+            String title,
+            String head,
+            Optional<Site> site,
+            UnitSystem units,
+            Paper paper,
+            String tool) {
+        String about = sheets.collect(Sheet::layers).distinct().makeString("; ");
         DocumentInfo info =
-                new DocumentInfo(title, layers, tool, "thermal bridge, detail", (title + layers + units).hashCode());
+                new DocumentInfo(title, about, tool, "thermal bridge, detail", (title + about + units).hashCode());
         try (Flow flow = new Flow(paper, info)) {
-            DetailSheet.write(flow, result, layers, MarkedTemperatures.of(site), units);
-            return flow.finish(result.detail().id(), tool);
+            for (Sheet sheet : sheets) {
+                DetailSheet.write(flow, sheet.result(), sheet.layers(), MarkedTemperatures.of(site), units);
+            }
+            return flow.finish(head, tool);
         }
     }
 }

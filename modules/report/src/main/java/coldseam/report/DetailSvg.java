@@ -4,8 +4,10 @@ import coldseam.envelope.Site;
 import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeResult;
+import coldseam.junctions.PointResult;
 import coldseam.report.pages.MarkedTemperatures;
 import coldseam.report.section.SectionPicture;
+import coldseam.report.solid.BodyPicture;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -26,8 +28,13 @@ public final class DetailSvg {
         AtomicFiles.write(path, text(result, MarkedTemperatures.of(site), units));
     }
 
-    /** The picture's text. */
+    /** The picture's text: the section, or of a point of boxes its three cuts. */
     public static String text(BridgeResult result, ImmutableList<SectionPicture.Limit> limits, UnitSystem units) {
+        if (result instanceof PointResult point && point.body().isPresent()) {
+            return BodySvg.text(
+                    BodyPicture.through(point.body().get()),
+                    result.detail().kind().label() + ": " + result.detail().name());
+        }
         return SectionSvg.picture(
                 SectionPicture.of(result, limits, units),
                 result.detail().kind().label() + ": " + result.detail().name(),

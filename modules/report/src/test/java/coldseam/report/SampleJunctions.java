@@ -24,6 +24,7 @@ import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Cost;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
+import coldseam.junctions.detail.Photograph;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.detail.Suits;
 import coldseam.junctions.plan.SectionEnd;
@@ -155,7 +156,8 @@ final class SampleJunctions {
                         Control.VAPOUR,
                         Connection.NOT_SHOWN),
                 Lists.immutable.of("Mould along the skirting.", "Frost under a door."),
-                Lists.immutable.of("The joint between edge board and wall board, with a rule in the picture."),
+                Lists.immutable.of(
+                        Photograph.of("The joint between edge board and wall board, with a rule in the picture.")),
                 Lists.immutable.of("The board carries the wall's edge: ask the structural engineer for its strength."),
                 Optional.of(Cost.perMetre(42, "EUR", "quotation")),
                 new DetailDrawing() {});

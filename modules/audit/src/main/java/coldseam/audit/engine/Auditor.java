@@ -73,7 +73,7 @@ public final class Auditor {
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats);
         Moisture moisture = new Moisture(house);
         ImmutableList<AssemblyRow> assemblies = assemblies(house, heats, moisture);
-        Mould mould = moisture.mould(junctions.sheets());
+        Mould mould = moisture.mould(junctions.sheets(), corners.sheets());
         ImmutableList<BridgeSheet<?>> sheets =
                 Lists.immutable.<BridgeSheet<?>>ofAll(junctions.sheets()).newWithAll(points.sheets());
         ImmutableList<Finding> findings = Findings.of(new Facts(
@@ -82,6 +82,7 @@ public final class Auditor {
                 heats.toImmutableMap(heat -> heat.surface().name(), SurfaceHeat::transmittance),
                 sheets,
                 Lists.immutable.<BridgeRow>ofAll(junctions.rows()).newWithAll(points.rows()),
+                corners.rows(),
                 assemblies,
                 mould,
                 terraces));

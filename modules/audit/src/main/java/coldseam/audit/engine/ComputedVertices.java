@@ -7,6 +7,7 @@ import coldseam.audit.JunctionRow;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexRow.Obstacle;
 import coldseam.audit.VertexSheet;
+import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.KindForm;
@@ -121,10 +122,13 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
         if (frame.isEmpty()) {
             return Planned.not(corner, Obstacle.ASLANT);
         }
-        if (corner.surfaces().anySatisfy(each -> each.exposure().kind() == Exposure.Kind.GROUND)) {
+        if (corner.surfaces()
+                .anySatisfy(each -> each.exposure().kind() == Exposure.Kind.GROUND && each.use() == Body.Use.WALL)) {
             return Planned.not(corner, Obstacle.GROUND);
         }
-        if (corner.surfaces().anySatisfy(each -> each.exposure().kind() != Exposure.Kind.OUTDOORS)) {
+        if (corner.surfaces()
+                .anySatisfy(each -> each.exposure().kind() != Exposure.Kind.OUTDOORS
+                        && each.exposure().kind() != Exposure.Kind.GROUND)) {
             return Planned.not(corner, Obstacle.NEIGHBOUR);
         }
         MutableList<EdgeEnd> ends = Lists.mutable.empty();

@@ -2,43 +2,24 @@ package coldseam.audit.engine;
 
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.HoldPoint;
-import coldseam.files.Default;
-import coldseam.files.Named;
-import coldseam.files.Noun;
-import coldseam.files.ResourceFolder;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Role;
+import coldseam.envelope.Stop;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Photograph;
 import java.util.Locale;
-import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * What must be seen before it is covered, in the order of building.
  *
- * <p>The stops stand in {@code hold-points.yaml}; which of them a bridge belongs to, its kind's file says.
+ * <p>A bridge belongs to the stops of its kind, and to those that its detail's photographs name.
  */
 final class HoldPoints {
 
-    /** As it is written. */
-    @Noun("hold points")
-    record FileHoldPoints(ImmutableList<Named<Stop>> holdPoints) {}
-
-    /**
-     * A stop in the order of building.
-     *
-     * @param always whether it is there in a house without any bridge that belongs to it
-     */
-    @Noun("a hold point")
-    record Stop(String before, @Default("false") boolean always, ImmutableList<String> lookAt) {}
-
-    private static final ImmutableList<Named<Stop>> STOPS = new ResourceFolder("/")
-            .read("hold-points.yaml", FileHoldPoints.class, Maps.immutable.empty())
-            .holdPoints();
-
     private HoldPoints() {}
-
-    /** The names of all stops, in order. */
-    static ImmutableList<String> names() {
-        return STOPS.collect(Named::name);
-    }
 
     /** A point of a list: a capital first, no full stop at the end, wherever it comes from. */
     private static String item(String words) {
@@ -48,23 +29,50 @@ final class HoldPoints {
 
     /** Those that this house has, with the sheets they belong to and what their details ask to be photographed. */
     static ImmutableList<HoldPoint> of(ImmutableList<BridgeSheet<?>> sheets) {
-        return STOPS.collect(stop -> {
-                    ImmutableList<BridgeSheet<?>> own = sheets.select(
-                            sheet -> sheet.result().detail().kind().holdPoints().contains(stop.name()));
-                    return new HoldPoint(
-                            stop.name(),
-                            stop.value().before(),
-                            stop.value()
-                                    .lookAt()
-                                    .newWithAll(own.flatCollect(
-                                            sheet -> sheet.result().detail().photographs()))
-                                    .collect(HoldPoints::item)
-                                    .distinct(),
-                            own);
-                })
-                .zip(STOPS)
-                .select(pair ->
-                        pair.getTwo().value().always() || pair.getOne().sheets().notEmpty())
+        return Stop.all()
+                .collect(stop -> of(
+                        stop,
+                        sheets.select(sheet -> belongs(stop, sheet.result().detail()))))
+                .zip(Stop.all())
+                .select(pair -> pair.getTwo().always() || pair.getOne().sheets().notEmpty())
                 .collect(pair -> pair.getOne());
+    }
+
+    private static HoldPoint of(Stop stop, ImmutableList<BridgeSheet<?>> own) {
+        ImmutableList<String> lookAt = stop.lookAt(own.anySatisfy(HoldPoints::inTwoLayers))
+                .newWithAll(own.flatCollect(
+                        sheet -> photographs(stop, sheet.result().detail())))
+                .collect(HoldPoints::item)
+                .distinct();
+        return new HoldPoint(stop.label(), stop.before(), lookAt, own);
+    }
+
+    private static boolean belongs(Stop stop, Detail detail) {
+        return detail.kind().holdPoints().contains(stop)
+                || detail.photographs()
+                        .anySatisfy(each -> each.stop().filter(stop::equals).isPresent());
+    }
+
+    /** What a detail asks to be photographed at a stop; what names none, at every one of its kind. */
+    private static ImmutableList<String> photographs(Stop stop, Detail detail) {
+        return detail.photographs()
+                .select(each -> each.stop()
+                        .map(stop::equals)
+                        .orElseGet(() -> detail.kind().holdPoints().contains(stop)))
+                .collect(Photograph::shows);
+    }
+
+    private static boolean inTwoLayers(BridgeSheet<?> sheet) {
+        return sheet.junction()
+                .map(result -> result.setup())
+                .map(HoldPoints::assemblies)
+                .orElse(Lists.immutable.empty())
+                .anySatisfy(assembly -> assembly.layers().count(layer -> layer.role() == Role.INSULATION) > 1);
+    }
+
+    private static ImmutableList<Assembly> assemblies(JunctionSetup setup) {
+        return Lists.immutable
+                .of(setup.first())
+                .newWithAll(setup.second().stream().toList());
     }
 }

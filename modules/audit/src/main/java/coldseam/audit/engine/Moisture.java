@@ -11,6 +11,8 @@ import coldseam.assemblies.moisture.VapourStack;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.MoistureCheck;
 import coldseam.audit.Mould;
+import coldseam.audit.Sheet;
+import coldseam.audit.VertexSheet;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Climate;
 import coldseam.envelope.House;
@@ -18,6 +20,7 @@ import coldseam.envelope.Site;
 import coldseam.junctions.JunctionResult;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Mould on inner surfaces and water inside assemblies (ISO 13788:2012, from memory). */
@@ -31,16 +34,18 @@ final class Moisture {
         this.site = house.site();
     }
 
-    /** What the junctions' coldest surfaces bear. */
-    Mould mould(ImmutableList<BridgeSheet<JunctionResult>> sheets) {
+    /** What the coldest surfaces of junctions and corners bear. */
+    Mould mould(ImmutableList<BridgeSheet<JunctionResult>> junctions, ImmutableList<VertexSheet> corners) {
         double designNeed = SurfaceHumidity.temperatureFactorNeeded(
                 site.indoorTemperature(),
                 site.outdoorTemperature(),
                 site.indoorHumidity(),
                 SurfaceHumidity.MOULD_LIMIT);
         Optional<MonthlyTemperatureFactor> monthly = site.climate().flatMap(this::monthly);
-        ImmutableList<Mould.Surface> surfaces = sheets.toSortedListBy(
-                        sheet -> sheet.result().temperatureFactor())
+        ImmutableList<Mould.Surface> surfaces = Lists.immutable
+                .<Sheet>withAll(junctions)
+                .newWithAll(corners)
+                .toSortedListBy(Sheet::temperatureFactor)
                 .collect(sheet -> surface(sheet, monthly))
                 .toImmutable();
         return new Mould(house.limits().temperatureFactor(), designNeed, monthly, surfaces);
@@ -55,8 +60,8 @@ final class Moisture {
                 site.indoorTemperature());
     }
 
-    private Mould.Surface surface(BridgeSheet<JunctionResult> sheet, Optional<MonthlyTemperatureFactor> monthly) {
-        double factor = sheet.result().temperatureFactor();
+    private Mould.Surface surface(Sheet sheet, Optional<MonthlyTemperatureFactor> monthly) {
+        double factor = sheet.temperatureFactor();
         OptionalDouble inMonth = OptionalDouble.empty();
         if (monthly.isPresent()) {
             int critical = monthly.get().critical().month().ordinal();

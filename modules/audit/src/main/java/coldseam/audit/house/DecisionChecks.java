@@ -1,7 +1,10 @@
 package coldseam.audit.house;
 
+import coldseam.assemblies.AssemblyFaults;
 import coldseam.envelope.Alternatives.About;
 import coldseam.envelope.Alternatives.Change;
+import coldseam.envelope.Alternatives.Decision;
+import coldseam.envelope.Alternatives.Option;
 import coldseam.envelope.BridgeKind;
 import coldseam.envelope.PointBridges;
 import coldseam.envelope.file.house.LoadedHouse;
@@ -70,7 +73,39 @@ final class DecisionChecks {
             if (option.change() instanceof Change.Detail change) {
                 catalogue.find(change.detail()).ifPresent(detail -> check(placed, index, detail, kinds));
             }
+            if (option.change() instanceof Change.BuildUp other) {
+                AssemblyFaults.of(other.assembly())
+                        .forEach(fault -> faults.add(
+                                placed.options().get(index),
+                                "another build-up can be computed",
+                                option.name() + ": " + fault,
+                                "",
+                                "correct it, or describe the whole assembly and name it"));
+            }
+            if (same(placed.decision(), option)) {
+                faults.add(
+                        placed.options().get(index),
+                        "an option differs from what is described",
+                        "\"" + option.name() + "\", which is what the house has there",
+                        "",
+                        "describe another, or remove it");
+            }
         });
+    }
+
+    /** Whether an option changes nothing about the house. */
+    private boolean same(Decision decision, Option option) {
+        if (!(decision.about() instanceof About.Junctions junctions)) {
+            return decision.applied(loaded.house(), option).equals(loaded.house());
+        }
+        ImmutableList<Edge> meant = shell.edges().select(edge -> edge.isMeantBy(junctions.which()));
+        return meant.notEmpty()
+                && meant.allSatisfy(edge -> loaded.house()
+                        .choices()
+                        .detectOptional(choice -> edge.isMeantBy(choice.which()))
+                        .filter(choice ->
+                                option.change().equals(new Change.Detail(choice.detail(), choice.parameters())))
+                        .isPresent());
     }
 
     private boolean used(String assembly) {

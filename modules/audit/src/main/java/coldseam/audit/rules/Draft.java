@@ -17,7 +17,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param severity how grave
  * @param evidence what was found
  * @param subject what it is about
- * @param sheets it is about, the worst first; empty where there are none
+ * @param sheets of bridges it is about, the worst first; empty where there are none
  * @param loss W/K lost against the best there is; empty where that cannot be said
  */
 public record Draft(

@@ -15,6 +15,8 @@ import coldseam.audit.Mould;
 import coldseam.audit.Subject;
 import coldseam.audit.TerraceLine;
 import coldseam.audit.Value;
+import coldseam.audit.VertexRow;
+import coldseam.audit.VertexSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
@@ -36,8 +38,9 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param transmittances W/(m²·K), by the surface's name; of the ground too, where it meets that
  * @param sheets every different bridge, junctions first
  * @param rows every edge, then every set of points
+ * @param corners every corner where three or more edges meet
  * @param assemblies each one that is used
- * @param mould on the junctions' inner surfaces
+ * @param mould on the junctions' and corners' inner surfaces
  * @param terraces one for each terrace deck
  */
 public record Facts(
@@ -46,6 +49,7 @@ public record Facts(
         ImmutableMap<String, Double> transmittances,
         ImmutableList<BridgeSheet<?>> sheets,
         ImmutableList<BridgeRow> rows,
+        ImmutableList<VertexRow> corners,
         ImmutableList<AssemblyRow> assemblies,
         Mould mould,
         ImmutableList<TerraceLine> terraces) {
@@ -78,6 +82,7 @@ public record Facts(
                                 line -> line.transmittance().middle()),
                 Lists.immutable.<BridgeSheet<?>>ofAll(audit.sheets()).newWithAll(audit.pointSheets()),
                 Lists.immutable.<BridgeRow>ofAll(audit.junctions()).newWithAll(audit.points()),
+                audit.vertices(),
                 audit.assemblies(),
                 audit.mould(),
                 audit.terraces());
@@ -92,6 +97,7 @@ public record Facts(
                 transmittances,
                 sheets.select(sheet -> some.anySatisfy(row -> row.isOn(sheet))),
                 some,
+                corners,
                 assemblies,
                 mould,
                 terraces);
@@ -109,24 +115,30 @@ public record Facts(
 
     /** Whether a sheet is judged by value. */
     boolean judges(BridgeSheet<?> sheet) {
-        return sheet.chosen() && rows(sheet).anySatisfy(row -> keeps(row, Control.HEAT));
+        return sheet.chosen() && rows(sheet).anySatisfy(row -> keeps(row.surfaces(), Control.HEAT));
+    }
+
+    /** Corners that are computed, whose edges' details somebody chose and whose surfaces all have the heat layer they need. */
+    ImmutableList<VertexRow> judgedCorners() {
+        return corners.select(row -> row.sheet().filter(VertexSheet::chosen).isPresent()
+                && keeps(row.corner().surfaces(), Control.HEAT));
     }
 
     /** Whether a control layer must pass a bridge: a surface of its first place needs it, and none that does lacks it. */
     boolean mustPass(BridgeSheet<?> sheet, Control control) {
         BridgeRow row = rows(sheet).getFirst();
-        return row.surfaces().anySatisfy(surface -> needs(surface, control)) && keeps(row, control);
+        return row.surfaces().anySatisfy(surface -> needs(surface, control)) && keeps(row.surfaces(), control);
     }
 
     /** Whether a control layer must be joined at a bridge: every surface of its first place needs it and has it. */
     boolean mustJoin(BridgeSheet<?> sheet, Control control) {
         BridgeRow row = rows(sheet).getFirst();
-        return row.surfaces().allSatisfy(surface -> needs(surface, control)) && keeps(row, control);
+        return row.surfaces().allSatisfy(surface -> needs(surface, control)) && keeps(row.surfaces(), control);
     }
 
-    /** Whether every surface of a bridge that needs a control layer has it. */
-    private static boolean keeps(BridgeRow row, Control control) {
-        return row.surfaces().allSatisfy(surface -> !needs(surface, control) || has(surface, control));
+    /** Whether every surface that needs a control layer has it. */
+    private static boolean keeps(ImmutableList<Surface> surfaces, Control control) {
+        return surfaces.allSatisfy(surface -> !needs(surface, control) || has(surface, control));
     }
 
     /**

@@ -3,6 +3,7 @@ package coldseam.audit.rules;
 import coldseam.audit.Breach;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
+import coldseam.audit.Sheet;
 import coldseam.audit.Subject;
 import coldseam.conduction.Interval;
 import coldseam.envelope.House;
@@ -57,9 +58,15 @@ public final class Findings {
                 byGravity.collect(Draft::severity).min(),
                 byGravity.collect(draft -> new Breach(draft.rule().id(), draft.evidence())),
                 whole.subject(),
-                sheets.getFirstOptional(),
+                sheet(whole.subject(), sheets),
                 whole.loss(),
                 money(facts.house(), whole.loss()));
+    }
+
+    private static Optional<? extends Sheet> sheet(Subject subject, ImmutableList<BridgeSheet<?>> sheets) {
+        return subject instanceof Subject.Corners corners
+                ? corners.rows().getFirst().sheet()
+                : sheets.getFirstOptional();
     }
 
     /** A year's heat for a loss, by degree days, at the house's price. */

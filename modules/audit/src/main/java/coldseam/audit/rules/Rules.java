@@ -11,6 +11,7 @@ public final class Rules {
             new ControlLayerMisplacedRule(),
             new ControlLayerUnableRule(),
             new ControlLineBrokenRule(),
+            new CornerUnderLimitRule(),
             new DetailNotChosenRule(),
             new DetailOutOfRangeRule(),
             new InsulationUnfitRule(),

@@ -4,8 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.HoldPoint;
-import coldseam.envelope.BridgeKind;
+import coldseam.envelope.Stop;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Photograph;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
@@ -65,14 +71,82 @@ class HoldPointsTest {
         assertTrue(none.allSatisfy(each -> each.sheets().isEmpty()));
     }
 
+    /** A photograph that names its stop is asked for there, whatever its kind's stops are, and nowhere else. */
     @Test
-    void everyKindBelongsToStopsThatAreThere() {
-        assertEquals(
-                Lists.immutable.empty(),
-                BridgeKind.every()
-                        .flatCollect(BridgeKind::holdPoints)
-                        .reject(HoldPoints.names()::contains)
-                        .distinct(),
-                "kinds name these; add them to hold-points.yaml, or name one of " + HoldPoints.names());
+    void aPhotographIsAskedForAtTheStopItNames() {
+        Stop trench = Stop.all().detect(each -> each.label().equals("Foundation insulation"));
+        Audit audit = Sample.audit(Sample.yaml(), Sample.good());
+        BridgeSheet<JunctionResult> sheet =
+                audit.sheets().detect(each -> each.result().detail().id().equals("slab-good"));
+        ImmutableList<HoldPoint> points = HoldPoints.of(
+                Lists.immutable.of(with(sheet, Lists.immutable.of(new Photograph("the trench", Optional.of(trench))))));
+        assertTrue(points.detect(each -> each.name().equals(trench.label()))
+                .lookAt()
+                .contains("The trench"));
+        assertEquals(1, points.count(each -> each.lookAt().contains("The trench")));
+        assertTrue(points.anySatisfy(each -> each.name().equals("Under the slab")), "its kind's stops stay");
+    }
+
+    private static BridgeSheet<JunctionResult> with(
+            BridgeSheet<JunctionResult> sheet, ImmutableList<Photograph> photographs) {
+        JunctionResult old = sheet.result();
+        Detail plain = old.detail();
+        Detail detail = new Detail(
+                plain.id(),
+                plain.kind(),
+                plain.name(),
+                plain.rank(),
+                plain.suits(),
+                plain.looksLike(),
+                plain.order(),
+                plain.connections(),
+                plain.failures(),
+                photographs,
+                plain.cautions(),
+                plain.cost(),
+                plain.drawing());
+        JunctionResult result = new JunctionResult(
+                detail,
+                old.setup(),
+                old.solution(),
+                old.plan(),
+                old.legs(),
+                old.coupling(),
+                old.psiExternal(),
+                old.psiInternal(),
+                old.temperatureFactor(),
+                old.coldest(),
+                old.penLine(),
+                old.weakestPath(),
+                old.controls(),
+                old.notes());
+        return new BridgeSheet<>(
+                sheet.id(),
+                result,
+                sheet.best(),
+                sheet.options(),
+                sheet.places(),
+                sheet.size(),
+                sheet.chosen(),
+                sheet.dewPointHumidity(),
+                sheet.mouldHumidity());
+    }
+
+    /** One layer of board has no second one whose joints could lie elsewhere. */
+    @Test
+    void twoLayersAreLookedForOnlyWhereThereAreTwo() {
+        String one = "- {material: mineral wool board, thickness: 200 mm, role: insulation, controls: [heat]}";
+        String two = one.replace("200 mm", "100 mm") + "\n    " + one.replace("200 mm", "100 mm");
+        assertTrue(Sample.yaml().contains(one));
+        assertFalse(looksForTwo(Sample.yaml()));
+        assertTrue(looksForTwo(Sample.yaml().replace(one, two)));
+    }
+
+    private static boolean looksForTwo(String yaml) {
+        return Sample.audit(yaml, Sample.good())
+                .holdPoints()
+                .detect(each -> each.name().equals("Wall insulation"))
+                .lookAt()
+                .contains("Second layer with joints away from the first's");
     }
 }

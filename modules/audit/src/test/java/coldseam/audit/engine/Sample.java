@@ -4,6 +4,7 @@ import coldseam.audit.Audit;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
+import coldseam.conduction.solid.Place;
 import coldseam.envelope.Control;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
@@ -24,10 +25,14 @@ import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
+import coldseam.junctions.detail.Photograph;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.detail.Suits;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.plan.SectionPlan.Zone;
+import coldseam.junctions.vertex.VertexComputing;
+import coldseam.junctions.vertex.VertexResult;
+import coldseam.junctions.vertex.VertexSetup;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -104,7 +109,7 @@ public final class Sample {
                     Lists.immutable.empty(),
                     connections,
                     Lists.immutable.empty(),
-                    Lists.immutable.of("the " + id),
+                    Lists.immutable.of(Photograph.of("the " + id)),
                     Lists.immutable.empty(),
                     Optional.empty(),
                     this);
@@ -153,8 +158,21 @@ public final class Sample {
     }
 
     public static Audit audit(String yaml, ImmutableList<Made> details) {
+        return audit(yaml, details, Optional.empty());
+    }
+
+    /** The same with its corners computed, which all have one temperature factor. */
+    public static Audit audit(String yaml, ImmutableList<Made> details, double cornerFactor) {
+        return audit(yaml, details, Optional.of(setup -> corner(setup, cornerFactor)));
+    }
+
+    private static VertexResult corner(VertexSetup setup, double factor) {
+        return new VertexResult(setup, Optional.empty(), null, factor, new Place(0, 0, 0), Lists.immutable.empty());
+    }
+
+    private static Audit audit(String yaml, ImmutableList<Made> details, Optional<VertexComputing> corners) {
         House house = house(yaml);
-        return new Auditor(catalogue(details), computer(), "test")
+        return new Auditor(catalogue(details), computer(), corners, "test")
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
     }
 

@@ -62,6 +62,60 @@ class FindingsTest {
     }
 
     @Test
+    void cornersUnderTheLimitAreFoundThoughEverySeamKeepsIt() {
+        Audit audit = Sample.audit(Sample.yaml(), Sample.good(), 0.699);
+        // Those on the ground, and those of the roof: one cause each.
+        assertEquals(2, audit.findings().size());
+        Finding finding = audit.findings().getFirst();
+        assertEquals("corner-under-limit", finding.rule());
+        assertEquals(Severity.WEAK, finding.severity());
+        assertTrue(audit.verdict().unbroken());
+        assertEquals(2, audit.verdict().weakSpots());
+        assertEquals(4, ((Subject.Corners) finding.subject()).rows().size());
+        assertEquals(4, audit.vertices().count(row -> finding.subject().isAbout(row)));
+        assertEquals("V1", finding.sheet().orElseThrow().id());
+        assertEquals(0.699, audit.mould().surfaces().getFirst().temperatureFactor(), 0);
+        assertEquals(
+                Lists.immutable.empty(),
+                Sample.audit(Sample.yaml(), Sample.good(), 0.70).findings());
+    }
+
+    @Test
+    void cornersAreHeldToWhatTheCriticalMonthAsksFor() {
+        String yaml = RuleHouses.withMonths(Sample.yaml());
+        double need = Sample.audit(yaml, Sample.good())
+                .mould()
+                .monthly()
+                .orElseThrow()
+                .critical()
+                .temperatureFactor();
+        assertTrue(need > 0.70, "more than the limit: " + need);
+        assertTrue(rules(Sample.audit(yaml, Sample.good(), need - 0.001)).contains("corner-under-limit"));
+        assertFalse(rules(Sample.audit(yaml, Sample.good(), need + 0.001)).contains("corner-under-limit"));
+    }
+
+    /** What nobody chose, or what has no insulation, is found as that. */
+    @Test
+    void cornersOfSeamsThatNobodyChoseAreNotJudged() {
+        String unchosen = Sample.yaml().replace("- {kinds: [outside corner], detail: corner-good}\n", "");
+        assertEquals(Lists.immutable.of("detail-not-chosen"), rules(Sample.audit(unchosen, Sample.good(), 0.5)));
+        String bare = Sample.yaml().replace("{all: wall}", "{all: bare wall}");
+        assertFalse(rules(Sample.audit(bare, Sample.good(), 0.5)).contains("corner-under-limit"));
+    }
+
+    @Test
+    void aCornerThatFollowsFromItsSeamIsNoFindingOfItsOwn() {
+        for (Made bad : new Made[] {CORNER.broken(), CORNER.share(0.4), CORNER.fRsi(0.65)}) {
+            ImmutableList<String> found = rules(Sample.audit(Sample.yaml(), Sample.goodBut(bad), 0.6));
+            assertTrue(found.notEmpty() && !found.contains("corner-under-limit"), found::toString);
+        }
+    }
+
+    private static ImmutableList<String> rules(Audit audit) {
+        return audit.findings().flatCollect(Finding::breaches).collect(Breach::rule);
+    }
+
+    @Test
     void junctionsOfAnUninsulatedWallAreNotJudged() {
         String yaml = Sample.yaml().replace("{all: wall}", "{all: bare wall}");
         Made bad = EDGE.broken().psi(0.8).fRsi(0.4);

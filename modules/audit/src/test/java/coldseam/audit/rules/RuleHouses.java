@@ -50,6 +50,7 @@ public final class RuleHouses {
                 () -> Sample.audit(
                         Sample.yaml().replace("corner-good", "corner-changing-side"),
                         Sample.good().newWith(Made.good("corner-changing-side", JunctionKind.OUTSIDE_CORNER))));
+        houses.put("corner-under-limit", () -> Sample.audit(Sample.yaml(), Sample.good(), 0.69));
         houses.put(
                 "detail-not-chosen",
                 () -> Sample.audit(
@@ -113,7 +114,7 @@ public final class RuleHouses {
                 + ", sill: 1 m, transmittance: 0.9 W/(m²·K)}\n";
     }
 
-    private static String withMonths(String yaml) {
+    static String withMonths(String yaml) {
         return yaml.replace("  dimensions: external\n", MONTHS);
     }
 

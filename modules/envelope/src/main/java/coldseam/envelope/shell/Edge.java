@@ -19,7 +19,8 @@ import org.eclipse.collections.api.set.MutableSet;
  * @param from one end, on the outer shell
  * @param to the other end
  * @param externalLength m, on the outer shell
- * @param internalLength m, on the inner shell
+ * @param internalLength m, on the inner shell; zero where the line lies within the thickness of what it ends at, and nothing of
+ *     it is indoors
  * @param angle degrees between the surfaces, measured indoors: 90 at an outside corner, 270 at an inside corner, 180 in a
  *     plane
  * @param firstSetBack m, how much longer the first surface is outside than inside across this edge; may be negative

@@ -16,8 +16,10 @@ import coldseam.envelope.shell.mesh.Joint;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
@@ -26,7 +28,7 @@ import org.locationtech.jts.geom.Polygon;
  * Windows and doors in their surfaces: checked, placed, and their four sides made junctions.
  *
  * <p>A door whose sill is within {@link #STEP_OVER} of its storey's floor, or a window that reaches down to it, stands on a
- * threshold where its wall meets a floor on the ground or a terrace there; the threshold takes its width out of that
+ * threshold where its wall meets a floor on the ground, over a cold space, or a terrace there; the threshold takes its width out of that
  * junction's length. An opening in a roof, ceiling or terrace has four sides of one kind (rooflight). An opening in a surface that
  * is left out is left out with it.
  */
@@ -40,6 +42,19 @@ final class Openings {
 
     /** m, by which an opening may overlap an edge without a fault: the lattice's rounding. */
     private static final double ROUNDING = 2e-4;
+
+    private static final JunctionKind COLD_THRESHOLD = JunctionKind.of("door threshold over a cold space");
+
+    private static final JunctionKind SHUTTER_BOX = JunctionKind.of("shutter box");
+
+    /** The threshold of a door by the junction that it takes its width out of. */
+    private static final ImmutableMap<JunctionKind, JunctionKind> FLOORS = Maps.immutable.of(
+            JunctionKind.SLAB_EDGE,
+            JunctionKind.SLAB_THRESHOLD,
+            JunctionKind.UNHEATED_BELOW_EDGE,
+            COLD_THRESHOLD,
+            JunctionKind.CRAWL_SPACE_EDGE,
+            COLD_THRESHOLD);
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
@@ -150,10 +165,12 @@ final class Openings {
     public ImmutableList<Edge> edges() {
         MutableList<Edge> around = Lists.mutable.empty();
         placed.forEach(p -> around.addAllIterable(around(p)));
+        ImmutableList<Edge> porches = new Porches(house.seams(), pierced, joints, faults).edges();
         MutableList<Edge> edges = Lists.mutable.empty();
         joints.select(joint -> joint.externalLength() > ROUNDING)
                 .forEach(joint -> edges.add(ShellAssembler.edge(joint, pierced, mesh, storeys)));
         edges.addAllIterable(around);
+        edges.addAllIterable(porches);
         return edges.toImmutable();
     }
 
@@ -286,7 +303,7 @@ final class Openings {
         Point3 topRight = p.axes().space(p.c(), p.d());
         Point3 topLeft = p.axes().space(p.a(), p.d());
         boolean roof = mesh.facets().get(p.facet()).use() != Body.Use.WALL;
-        JunctionKind head = roof ? JunctionKind.ROOFLIGHT : JunctionKind.HEAD;
+        JunctionKind head = roof ? JunctionKind.ROOFLIGHT : p.opening().shutterBox() ? SHUTTER_BOX : JunctionKind.HEAD;
         JunctionKind jamb = roof ? JunctionKind.ROOFLIGHT : JunctionKind.JAMB;
         JunctionKind sill = roof ? JunctionKind.ROOFLIGHT : JunctionKind.SILL;
         MutableList<Edge> edges = Lists.mutable.empty();
@@ -327,10 +344,10 @@ final class Openings {
         double allowed = p.opening().kind() == Opening.Kind.DOOR ? STEP_OVER : TO_THE_FLOOR;
         boolean low = p.opening().sill() <= allowed;
         return joints.detectOptional(joint -> {
-            boolean slab = joint.kind() == JunctionKind.SLAB_EDGE && low;
+            boolean floor = low && FLOORS.containsKey(joint.kind());
             boolean deck = joint.kind() == JunctionKind.WALL_TO_TERRACE
                     && (low || from.z() - joint.from().point().z() <= allowed);
-            if (joint.second() != p.facet() || !(slab || deck)) {
+            if (joint.second() != p.facet() || !(floor || deck)) {
                 return false;
             }
             double start = p.axes().flat(joint.to().point()).x;
@@ -349,10 +366,9 @@ final class Openings {
                 && j.second() == joint.second()
                 && j.from().equals(joint.from()));
         joints.set(index, joints.get(index).shortened(width));
-        boolean slab = joint.kind() == JunctionKind.SLAB_EDGE;
         Surface floor = pierced.get(joint.first()).orElseThrow();
         Surface wall = pierced.get(joint.second()).orElseThrow();
-        JunctionKind kind = slab ? JunctionKind.SLAB_THRESHOLD : JunctionKind.TERRACE_THRESHOLD;
+        JunctionKind kind = FLOORS.getIfAbsentValue(joint.kind(), JunctionKind.TERRACE_THRESHOLD);
         return new Edge(
                 "threshold: " + p.opening().name(),
                 kind,

@@ -10,6 +10,9 @@ import java.util.Locale;
 /** Where a person finds things, in words. */
 final class Places {
 
+    /** Of a right angle: a wall at 45° to within the lattice belongs to the side that follows counterclockwise. */
+    private static final double TIE = 1e-6;
+
     private Places() {}
 
     public static Side side(Body.Use use, Point3 normal) {
@@ -20,12 +23,15 @@ final class Places {
         };
     }
 
-    /** The compass side of a direction in plan; ties go to north and south. */
+    /** The compass side of a direction in plan; of a house at 45° each of its four sides has one. */
     private static Side side(Point3 direction) {
-        if (Math.abs(direction.y()) >= Math.abs(direction.x()) - 1e-9) {
-            return direction.y() > 0 ? Side.NORTH : Side.SOUTH;
-        }
-        return direction.x() > 0 ? Side.EAST : Side.WEST;
+        double quarters = Math.atan2(direction.y(), direction.x()) / (Math.PI / 2) + 0.5;
+        return switch (Math.floorMod((int) Math.floor(quarters + TIE), 4)) {
+            case 0 -> Side.EAST;
+            case 1 -> Side.NORTH;
+            case 2 -> Side.WEST;
+            default -> Side.SOUTH;
+        };
     }
 
     public static String name(JunctionKind kind, Surface first, Surface second) {

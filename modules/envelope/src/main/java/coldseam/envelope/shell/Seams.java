@@ -29,7 +29,7 @@ final class Seams {
 
     public ImmutableList<Edge> edges() {
         MutableList<Edge> edges = Lists.mutable.empty();
-        for (Seam seam : house.seams()) {
+        for (Seam seam : house.seams().reject(Porches::is)) {
             Surface surface = surfaces.detect(s -> s.name().equals(seam.surface()));
             if (surface == null) {
                 faults.add(

@@ -283,7 +283,7 @@ final class ShellAssembler {
                 joint.from().point(),
                 joint.to().point(),
                 joint.externalLength(),
-                joint.internalLength(),
+                Math.max(0, joint.internalLength()),
                 joint.angle(),
                 joint.firstSetBack(),
                 joint.secondSetBack(),

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
@@ -81,6 +82,66 @@ class OpeningsTest {
         assertEquals(1, ShellBuilderTest.count(high, JunctionKind.SILL), "a window's sill is no threshold");
         ShellPropertiesTest.assertSetBacks(terrace);
         ShellPropertiesTest.assertSetBacks(slab);
+    }
+
+    @Test
+    void aDoorOverACellarStandsOnAThresholdOfItsOwn() {
+        Body.Storeys cellar = new Body.Storeys(
+                BODY.line(),
+                BODY.storeys(),
+                Houses.base(Body.Base.Kind.SUSPENDED, 0, new Exposure(Exposure.Kind.UNHEATED, "cellar", 0.6)),
+                BODY.roof());
+        Shell shell = ShellBuilder.build(
+                Houses.house(cellar, Lists.immutable.of(door("ground floor wall 1", 4, 0)), Lists.immutable.empty()));
+        Edge threshold = shell.edges().detect(e -> e.name().equals("threshold: D1"));
+        assertEquals("door threshold over a cold space", threshold.kind().label());
+        assertEquals(0, ShellBuilderTest.count(shell, JunctionKind.SILL));
+        ShellPropertiesTest.assertSetBacks(shell);
+    }
+
+    @Test
+    void aShuttersBoxSitsInThePlaceOfTheHead() {
+        Opening plain = window("ground floor wall 1", 2, 1, 0.9);
+        Shell shell = build(new Opening(
+                plain.name(),
+                plain.kind(),
+                plain.surface(),
+                plain.width(),
+                plain.height(),
+                plain.left(),
+                plain.sill(),
+                plain.rating(),
+                plain.frameDepth(),
+                plain.setBack(),
+                true));
+        assertEquals(0, ShellBuilderTest.count(shell, JunctionKind.HEAD));
+        assertEquals(2, ShellBuilderTest.length(shell, JunctionKind.of("shutter box")), ROUND_OFF);
+    }
+
+    private static Shell withPorch(String wall, double length) {
+        return ShellBuilder.build(Houses.house(
+                BODY,
+                Lists.immutable.of(door("ground floor wall 1", 4, 0)),
+                Lists.immutable.of(new Seam("porch", JunctionKind.of("porch slab against the house"), wall, length))));
+    }
+
+    @Test
+    void aPorchTakesItsLengthOutOfTheSlabsEdge() {
+        Shell shell = withPorch("ground floor wall 1", 3);
+        Edge porch = shell.edges().detect(e -> e.name().equals("porch"));
+        assertEquals("ground floor wall 1", porch.second().orElseThrow().name());
+        assertEquals(3, porch.externalLength(), ROUND_OFF);
+        assertEquals(2 * (10 + 8) - 1 - 3, ShellBuilderTest.length(shell, JunctionKind.SLAB_EDGE), ROUND_OFF);
+        ShellPropertiesTest.assertSetBacks(shell);
+        // 8 m of wall, of which the door takes one.
+        assertEquals(
+                Lists.immutable.of(
+                        "Seam \"porch\": it is 7.500 m long; the edge of a floor on the ground at the foot of"
+                                + " \"ground floor wall 1\" leaves 7.000 m beside its doors. Name a wall that stands on such a floor,"
+                                + " or make it shorter."),
+                assertThrows(ShellException.class, () -> withPorch("ground floor wall 1", 7.5))
+                        .faults());
+        assertThrows(ShellException.class, () -> withPorch("upper floor wall 1", 1));
     }
 
     @Test

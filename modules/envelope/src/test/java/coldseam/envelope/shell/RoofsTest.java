@@ -57,7 +57,8 @@ class RoofsTest {
                 0,
                 OptionalDouble.empty(),
                 sides,
-                java.util.Optional.empty());
+                java.util.Optional.empty(),
+                Lists.immutable.empty());
     }
 
     private static Shell build(ImmutableList<Point2> plan, Body.Roof roof) {

@@ -197,6 +197,31 @@ class ShapeHousesTest {
         assertEquals(30, shell.exposedPerimeter(), NODES);
         assertEquals(9, ShellBuilderTest.length(shell, JunctionKind.SLAB_EDGE), NODES);
         assertEquals(21, ShellBuilderTest.length(shell, JunctionKind.CELLAR_SLAB_EDGE), NODES);
+        assertEquals(9, ShellBuilderTest.length(shell, JunctionKind.EAVES), NODES);
+        assertEquals(9, ShellBuilderTest.length(shell, JunctionKind.HIGH_EAVES), NODES);
+    }
+
+    /** Along a wall the ground runs even, wherever a storey above it ends. */
+    @Test
+    void groundRunsEvenAlongAWall() {
+        Body.Storeys level = Houses.body(
+                Houses.flat(),
+                Houses.storey("ground floor", Houses.rectangle(0, 0, 10, 8), 3, "wall"),
+                Houses.storey("upper floor", Houses.rectangle(0, 0, 2.5, 8), 2.8, "wall"));
+        Body.Storeys sloping = new Body.Storeys(
+                level.line(),
+                level.storeys(),
+                level.base(),
+                level.roof(),
+                level.otherBases(),
+                Lists.immutable.of(0.0, 2.0, 2.0, 0.0));
+        Shell shell = ShellBuilder.build(Houses.house(sloping));
+        double slab = ShellBuilderTest.surface(shell, "lowest floor")
+                .assembly()
+                .orElseThrow()
+                .thickness();
+        assertEquals(10 * (slab + (0 + 2) / 2.0), area(shell, "ground floor wall 0, below ground"), NODES);
+        assertEquals(8 * (slab + 2), area(shell, "ground floor wall 1, below ground"), NODES);
     }
 
     @Test
@@ -229,11 +254,167 @@ class ShapeHousesTest {
                 4 * run / Math.cos(angle),
                 JunctionKind.GABLE_COLD_LOFT,
                 2 * (5.6 - 2 * run),
-                JunctionKind.RIDGE,
+                JunctionKind.COLLAR,
                 20,
                 JunctionKind.KNEE_WALL,
                 20,
                 JunctionKind.ROOF_STEP,
                 20);
+    }
+
+    @Test
+    void dormers() throws IOException {
+        Shell shell = shell("dormers");
+        double eaves = 2.8 + 1.1 + 0.2 * ROOT2 - 0.4;
+        double tan = Math.tan(Math.toRadians(15));
+        double cos = Math.cos(Math.toRadians(15));
+        // The gabled dormer's front begins 0.4 m behind the wall, 0.4 m over the eaves; its eaves lie 1.3 m higher, at
+        // 1.7 m, and
+        // meet the slope 1.7 m behind the wall; its ridge lies at 1.7 m + 1.2 m, 2.9 m behind the wall.
+        double gabled = 2 * (2.5 * 2.5 * 2.5 - 1.3 * 1.3 * 1.3) / 6;
+        // The shed rises from 1.4 m with 15° and meets the slope of 45° where 1.4 + v·tan 15° = v.
+        double end = 1.4 / (1 - tan);
+        double shed = 4 * 1.4 * end / 2;
+        assertEquals(10 * (8 * (eaves + 0.4) + 16) + gabled + shed, shell.externalVolume(), 100 * NODES);
+        assertEquals(2.4 * 1.3 + 1.2 * 1.2, area(shell, "bath front"), NODES);
+        assertEquals(1.3 * 1.3 / 2, area(shell, "bath east cheek"), NODES);
+        assertEquals(1.3 * 1.3 / 2, area(shell, "bath west cheek"), NODES);
+        assertEquals((1.3 + 2.5) / 2 * 1.2 * ROOT2, area(shell, "bath roof, east slope"), NODES);
+        assertEquals((1.3 + 2.5) / 2 * 1.2 * ROOT2, area(shell, "bath roof, west slope"), NODES);
+        assertEquals(4 * 1.4, area(shell, "landing front"), NODES);
+        assertEquals(1.4 * end / 2, area(shell, "landing east cheek"), NODES);
+        assertEquals(4 * end / cos, area(shell, "landing roof"), NODES);
+        double south = (10 * 4 - (1.3 + 2.5) * 1.2) * ROOT2;
+        assertEquals(south, area(shell, "roof, south slope") + area(shell, "roof, south slope (2)"), NODES);
+        assertEquals((10 * 4 - 4 * end) * ROOT2, area(shell, "roof, north slope"), NODES);
+        junctions(
+                shell,
+                JunctionKind.SLAB_EDGE,
+                36,
+                JunctionKind.OUTSIDE_CORNER,
+                4 * (eaves + 0.4) + 2 * 1.3 + 2 * 1.4,
+                JunctionKind.INTERMEDIATE_FLOOR,
+                36,
+                JunctionKind.EAVES,
+                10 + 6 + 2 * 1.3 + 4,
+                JunctionKind.VERGE,
+                4 * 4 * ROOT2 + 2 * 1.2 * ROOT2 + 2 * end / cos,
+                JunctionKind.RIDGE,
+                10 + 2.5,
+                JunctionKind.DORMER_CHEEK,
+                2 * 1.3 * ROOT2 + 2 * end * ROOT2,
+                JunctionKind.VALLEY,
+                2 * 1.2 * ROOT3 + 4,
+                JunctionKind.ROOF_STEP,
+                2.4,
+                JunctionKind.HEAD,
+                1.2,
+                JunctionKind.SILL,
+                1.2,
+                JunctionKind.JAMB,
+                1.6);
+    }
+
+    /** Six metres wide; the end is half of a twelve-sided polygon around a circle of 3 m. */
+    @Test
+    void roundEnd() throws IOException {
+        Shell shell = shell("round-end");
+        double eaves = 2.8 + 0.2 * ROOT2 - 0.4;
+        double tan = Math.tan(Math.toRadians(15));
+        double plan = 7 * 6 + 54 * tan;
+        double around = 6 + 2 * 7 + 36 * tan;
+        // Over the west end a hip, then a prism, then a pyramid over the round end, all 3 m high.
+        double roof = 18 + 4 * 9 + 54 * tan;
+        assertEquals(plan * (eaves + 0.4) + roof, shell.externalVolume(), 60 * NODES);
+        assertEquals(plan * ROOT2, area(shell, Body.Use.ROOF), 10 * NODES);
+        double corner = 3 / Math.cos(Math.toRadians(15));
+        junctions(
+                shell,
+                JunctionKind.SLAB_EDGE,
+                around,
+                JunctionKind.OUTSIDE_CORNER,
+                8 * (eaves + 0.4),
+                JunctionKind.EAVES,
+                around,
+                JunctionKind.RIDGE,
+                4,
+                JunctionKind.HIP,
+                2 * 3 * ROOT3 + 6 * Math.hypot(corner, 3));
+    }
+
+    @Test
+    void courtAndBay() throws IOException {
+        Shell shell = shell("court-and-bay");
+        // The bay adds a trapezium 1 m deep to two wings of 4 m by 9 m and the 4 m by 4 m between them.
+        double plan = 2 * 4 * 9 + 4 * 4 + (4 + 2) / 2.0;
+        double around = 50 + 2 * ROOT2;
+        double top = 3 + 0.205;
+        assertEquals(plan * (top + 0.4), shell.externalVolume(), plan * NODES);
+        assertEquals(plan, area(shell, Body.Use.ROOF), NODES);
+        assertEquals(around, shell.exposedPerimeter(), NODES);
+        assertEquals(ROOT2 * (top + 0.4), area(shell, "house south-west wall"), NODES);
+        junctions(
+                shell,
+                JunctionKind.SLAB_EDGE,
+                around,
+                JunctionKind.OUTSIDE_CORNER,
+                8 * (top + 0.4),
+                JunctionKind.INSIDE_CORNER,
+                4 * (top + 0.4),
+                JunctionKind.FLAT_ROOF_EDGE,
+                around);
+    }
+
+    @Test
+    void overTheGarage() throws IOException {
+        Shell shell = shell("over-the-garage");
+        double soffit = 2.8 - 0.4;
+        // At 30° what lies outside the rafters raises the eaves as much as the wall lowers them.
+        double eaves = 2.8 + 2.6;
+        double slope = 8 / ROOT3;
+        assertEquals(
+                80 * (eaves - soffit) + 52 * (soffit + 0.4) + 10 * 8 * 4 / ROOT3 / 2,
+                shell.externalVolume(),
+                80 * NODES);
+        assertEquals(3.5 * 8, area(shell, "overhang under upper floor"), NODES);
+        assertEquals(8 * (soffit + 0.4), area(shell, "ground floor east wall"), NODES);
+        assertEquals(
+                Lists.immutable.of(Exposure.Kind.UNHEATED, Exposure.Kind.UNHEATED),
+                Lists.immutable
+                        .of("overhang under upper floor", "ground floor east wall")
+                        .collect(name ->
+                                ShellBuilderTest.surface(shell, name).exposure().kind()));
+        junctions(
+                shell,
+                JunctionKind.SLAB_EDGE,
+                29,
+                JunctionKind.OUTSIDE_CORNER,
+                4 * (soffit + 0.4) + 4 * (eaves - soffit),
+                JunctionKind.INTERMEDIATE_FLOOR,
+                21,
+                JunctionKind.WALL_UNDER_OVERHANG,
+                8,
+                JunctionKind.OVERHANG_EDGE,
+                15,
+                JunctionKind.EAVES,
+                20,
+                JunctionKind.VERGE,
+                4 * slope,
+                JunctionKind.RIDGE,
+                10);
+    }
+
+    /** Each side of a house that stands at 45° is one of its six. */
+    @Test
+    void aHouseAtHalfARightAngleHasFourSides() {
+        Body.Storeys box =
+                Houses.body(Houses.flat(), Houses.storey("ground floor", Houses.rectangle(0, 0, 10, 8), 3, "wall"));
+        Shell shell = ShellBuilder.build(Houses.house(AnyAngleTest.turned(box, 45)));
+        assertEquals(
+                Lists.immutable.of(Side.NORTH, Side.EAST, Side.SOUTH, Side.WEST).toSet(),
+                shell.surfaces()
+                        .select(s -> s.use() == Body.Use.WALL)
+                        .collect(Surface::side)
+                        .toSet());
     }
 }

@@ -232,17 +232,19 @@ class ShellBuilderTest {
                 8 * (0.5 + eaves + 4), surface(shell, "ground floor wall 1").externalArea(), ROUND_OFF);
         assertEquals(
                 10 * (0.5 + eaves + 8), surface(shell, "ground floor wall 2").externalArea(), ROUND_OFF);
-        assertEquals(20, length(shell, JunctionKind.EAVES), ROUND_OFF);
+        assertEquals(10, length(shell, JunctionKind.EAVES), ROUND_OFF);
+        assertEquals(10, length(shell, JunctionKind.HIGH_EAVES), ROUND_OFF);
         assertEquals(16 * Math.sqrt(2), length(shell, JunctionKind.VERGE), ROUND_OFF);
         assertEquals(
                 Lists.immutable.of(45.0, 135.0),
                 shell.edges()
-                        .select(e -> e.kind() == JunctionKind.EAVES)
+                        .select(e -> e.kind() == JunctionKind.EAVES || e.kind() == JunctionKind.HIGH_EAVES)
                         .collect(e -> Math.rint(e.angle()))
                         .toSortedList());
         Shell east = build(Houses.body(Houses.roof(Body.Roof.Form.MONO_PITCH, 45, 1, false), BOX));
         assertClosed(east);
-        assertEquals(16, length(east, JunctionKind.EAVES), ROUND_OFF);
+        assertEquals(8, length(east, JunctionKind.EAVES), ROUND_OFF);
+        assertEquals(8, length(east, JunctionKind.HIGH_EAVES), ROUND_OFF);
     }
 
     @Test

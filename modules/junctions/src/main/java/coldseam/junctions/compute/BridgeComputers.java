@@ -7,9 +7,11 @@ import coldseam.conduction.Section;
 import coldseam.conduction.SectionException;
 import coldseam.conduction.Solution;
 import coldseam.conduction.SurfaceTemperature;
+import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.Material;
 import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.junctions.BodySolving;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
@@ -23,11 +25,13 @@ import coldseam.junctions.hand.HandDrawing;
 import coldseam.junctions.path.ControlLines;
 import coldseam.junctions.path.PenLines;
 import coldseam.junctions.path.WeakestPaths;
+import coldseam.junctions.point.PointBoxes;
 import coldseam.junctions.point.PointComposition;
 import coldseam.junctions.point.PointSolution;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Surroundings;
+import coldseam.junctions.store.BodyStore;
 import coldseam.junctions.store.KeptFolder;
 import coldseam.junctions.store.SolutionStore;
 import java.util.Optional;
@@ -61,12 +65,16 @@ public final class BridgeComputers {
 
     /** A computer that solves to an accuracy and remembers what it has solved; safe to use from several threads. */
     public static BridgeComputer computer(Accuracy accuracy) {
-        return new RememberingComputer(accuracy, Conduction::solve, MaterialLibrary::named);
+        return new RememberingComputer(accuracy, Conduction::solve, BodySolver::solve, MaterialLibrary::named);
     }
 
     /** A computer that also keeps what it has solved in a folder, for later runs; any number of runs may share it at once. */
     public static BridgeComputer computer(Accuracy accuracy, KeptFolder folder) {
-        return new RememberingComputer(accuracy, new SolutionStore(folder, Conduction::solve), MaterialLibrary::named);
+        return new RememberingComputer(
+                accuracy,
+                new SolutionStore(folder, Conduction::solve),
+                new BodyStore(folder, BodySolver::solve),
+                MaterialLibrary::named);
     }
 
     /** Solves sections from the start; a solution has the same digits as one that was kept. */
@@ -80,15 +88,27 @@ public final class BridgeComputers {
     }
 
     /** Computes a point's detail from the start. */
-    static PointResult compute(Detail detail, PointSetup setup, Accuracy accuracy, SectionSolving solving) {
+    static PointResult compute(
+            Detail detail, PointSetup setup, Accuracy accuracy, SectionSolving sections, BodySolving bodies) {
         PointComposition composition = PointComposition.compose(detail, setup);
-        Accuracy narrow = new Accuracy(accuracy.relativeWidth() / POINTS_NARROWER, accuracy.maximumUnknowns());
-        PointSolution solved = PointSolution.of(composition.section(), narrow, solving);
+        Optional<PointBoxes.Solved> ofBoxes = composition
+                .boxes()
+                .map(boxes -> boxes.solve(
+                        composition.section(),
+                        BodySolver.STANDARD.maximumUnknowns(),
+                        accuracy.relativeWidth() >= COMPARED,
+                        bodies));
+        PointSolution solved = ofBoxes.map(PointBoxes.Solved::shown)
+                .orElseGet(() -> PointSolution.of(
+                        composition.section(),
+                        new Accuracy(accuracy.relativeWidth() / POINTS_NARROWER, accuracy.maximumUnknowns()),
+                        sections));
         double factor = setup.exposure().factor() > 0 ? setup.exposure().factor() : 1;
         return new PointResult(
                 detail,
                 setup,
                 solved.solution(),
+                ofBoxes.map(PointBoxes.Solved::solution),
                 composition.pieces(),
                 solved.section().radius(),
                 solved.section().transmittance(),

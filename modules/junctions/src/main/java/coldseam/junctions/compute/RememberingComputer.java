@@ -2,6 +2,7 @@ package coldseam.junctions.compute;
 
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.Material;
+import coldseam.junctions.BodySolving;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.BridgeSetup;
@@ -22,18 +23,24 @@ final class RememberingComputer implements BridgeComputer {
 
     private final Accuracy accuracy;
     private final SectionSolving solving;
+    private final BodySolving bodies;
     private final Function<String, Optional<Material>> library;
     private final Map<Question, BridgeResult> answers = new ConcurrentHashMap<>();
     private final BridgeComputer comparing;
 
     private record Question(Detail detail, BridgeSetup setup) {}
 
-    RememberingComputer(Accuracy accuracy, SectionSolving solving, Function<String, Optional<Material>> library) {
+    RememberingComputer(
+            Accuracy accuracy,
+            SectionSolving solving,
+            BodySolving bodies,
+            Function<String, Optional<Material>> library) {
         this.accuracy = accuracy;
         this.solving = solving;
+        this.bodies = bodies;
         this.library = library;
         Accuracy wider = BridgeComputers.comparing(accuracy);
-        this.comparing = wider.equals(accuracy) ? this : new RememberingComputer(wider, solving, library);
+        this.comparing = wider.equals(accuracy) ? this : new RememberingComputer(wider, solving, bodies, library);
     }
 
     @Override
@@ -48,7 +55,7 @@ final class RememberingComputer implements BridgeComputer {
 
     @Override
     public PointResult compute(Detail detail, PointSetup setup) {
-        return answer(detail, setup, () -> BridgeComputers.compute(detail, setup, accuracy, solving));
+        return answer(detail, setup, () -> BridgeComputers.compute(detail, setup, accuracy, solving, bodies));
     }
 
     /** Computed inside the map, so that of two threads with one question the second waits for the first. */

@@ -37,6 +37,9 @@ final class BandDrawingReader extends TermsReader {
     /** Which layers of a role end somewhere: the nth from the inside, or the outermost, or all. */
     private static final Pattern WHICH = Pattern.compile("(innermost|outermost) (.+)|(.+?)(?: ([1-9][0-9]?))?");
 
+    /** What may be said of one kind of build only. */
+    private static final ImmutableSet<String> PAINTS = Sets.immutable.of("band", "block", "shape", "strip", "clear");
+
     private final FileDetail file;
     private final JunctionKind kind;
     private final KindForm form;
@@ -127,8 +130,33 @@ final class BandDrawingReader extends TermsReader {
             case "ground" -> ground(keys);
             default -> frame(keys);
         };
+        if (PAINTS.contains(word)) {
+            statement = where(keys, statement);
+        }
         keys.refuseOthers("a " + word + " statement");
         return faults.count() > before ? Optional.empty() : statement;
+    }
+
+    /** {@code where: wall framed} or {@code where: wall solid}. */
+    private Optional<Statement> where(Keys keys, Optional<Statement> statement) {
+        Optional<Keys.Text> text = keys.text("where");
+        if (text.isEmpty()) {
+            return statement;
+        }
+        for (String band : kind.bands()) {
+            for (boolean framed : new boolean[] {true, false}) {
+                if (text.get().text().equals(band + (framed ? " framed" : " solid"))) {
+                    return statement.map(each -> new Statement.Where(band.equals(kind.first()), framed, each));
+                }
+            }
+        }
+        faults.add(
+                text.get().place(),
+                "a band's build is needed",
+                '"' + text.get().text() + '"',
+                kind.bands().makeString(", ") + ", followed by framed or solid",
+                "write such as: where: wall framed");
+        return Optional.empty();
     }
 
     private Optional<Statement> band(Keys keys) {

@@ -36,7 +36,7 @@ public record Detail(
         ImmutableList<String> order,
         ImmutableMap<Control, Connection> connections,
         ImmutableList<String> failures,
-        ImmutableList<String> photographs,
+        ImmutableList<Photograph> photographs,
         ImmutableList<String> cautions,
         Optional<Cost> cost,
         DetailDrawing drawing) {

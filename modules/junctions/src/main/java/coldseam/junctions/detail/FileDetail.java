@@ -57,7 +57,7 @@ record FileDetail(
         @Size(max = 100) ImmutableList<String> order,
         FileConnections connections,
         @Size(max = 100) ImmutableList<String> failures,
-        @Size(max = 100) ImmutableList<String> photographs,
+        @Size(max = 100) ImmutableList<Photograph> photographs,
         @Size(max = 100) @Default("") ImmutableList<String> cautions,
         @Bounds(atLeast = "0") OptionalDouble costPerMetre)
         implements FileText {

@@ -45,11 +45,11 @@ record FilePoint(
         @Size(max = 100) @Default("") ImmutableList<Named<FileOwnMaterial>> materials,
         @Size(max = 100) @Default("") ImmutableList<Named<Located<String>>> lines,
         @Size(max = 100) ImmutableList<FileBody> drawing,
-        String drawnRound,
+        Optional<String> drawnRound,
         @Size(max = 100) ImmutableList<String> order,
         FileConnections connections,
         @Size(max = 100) ImmutableList<String> failures,
-        @Size(max = 100) ImmutableList<String> photographs,
+        @Size(max = 100) ImmutableList<Photograph> photographs,
         @Size(max = 100) @Default("") ImmutableList<String> cautions,
         @Bounds(atLeast = "0") OptionalDouble costEach)
         implements FileText {
@@ -71,16 +71,21 @@ record FilePoint(
 
     @Override
     public DetailDrawing read(String content, Faults faults) {
-        return new RoundDrawingReader(this, content, faults).drawing();
+        return new PointDrawingReader(this, content, faults).drawing();
     }
 
     /**
-     * A round body about the axis.
+     * A body on the axis, or beside it.
      *
      * @param body what it is
      * @param material its name, or {@code same as ROLE}
-     * @param diameter outside, a length
+     * @param diameter outside, a length; left out of a rectangle
      * @param hole diameter inside, a length
+     * @param width sideways, a length, of a rectangle
+     * @param height upwards, a length, of a rectangle
+     * @param sideways of its middle from the axis, a length; it is there on both sides
+     * @param upwards of its middle from the axis, a length
+     * @param belowToo whether it is there below the axis as above
      * @param from line of one end
      * @param to line of the other
      */
@@ -88,8 +93,13 @@ record FilePoint(
     record FileBody(
             String body,
             Located<String> material,
-            Located<String> diameter,
+            Optional<Located<String>> diameter,
             Optional<Located<String>> hole,
+            Optional<Located<String>> width,
+            Optional<Located<String>> height,
+            Optional<Located<String>> sideways,
+            Optional<Located<String>> upwards,
+            @Default("false") boolean belowToo,
             Located<String> from,
             Located<String> to,
             @Default("false") boolean drawnOnly) {}

@@ -67,7 +67,7 @@ sealed interface FileText permits FileDetail, FilePoint {
 
     ImmutableList<String> failures();
 
-    ImmutableList<String> photographs();
+    ImmutableList<Photograph> photographs();
 
     ImmutableList<String> cautions();
 

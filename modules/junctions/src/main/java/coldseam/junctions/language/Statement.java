@@ -116,6 +116,14 @@ public sealed interface Statement {
     record Frame(Optional<Expression> outside, Optional<Expression> sill) implements Statement {}
 
     /**
+     * A statement that is carried out only on one kind of build.
+     *
+     * @param first whether the first band's structure decides
+     * @param framed whether it must be framed; not framed otherwise
+     */
+    record Where(boolean first, boolean framed, Statement statement) implements Statement {}
+
+    /**
      * A corner of a shape.
      *
      * @param across end across the first band

@@ -16,9 +16,12 @@ import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Shapes;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.set.primitive.ImmutableIntSet;
 import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.primitive.IntSets;
 import org.locationtech.jts.algorithm.RobustLineIntersector;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -90,9 +93,11 @@ public final class ControlLines {
         Zone first = zone(from.getFirst());
         Zone second = framed ? first : zone(to.getFirst());
         boolean outdoors = control == Control.WATER && first != Zone.INSIDE && second != Zone.INSIDE;
+        ImmutableIntSet able =
+                IntSets.immutable.ofAll(IntStream.range(0, faces.size()).filter(face -> able(face, control)));
         StripWays ways = new StripWays(
                 plan,
-                face -> able(face, control),
+                able::contains,
                 from,
                 to,
                 edge -> isBarred(edge) || outdoors && penLine.unbroken() && indoors(edge.middle()));

@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.PriorityQueue;
+import java.util.function.Predicate;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -22,11 +23,12 @@ import org.locationtech.jts.geom.LineSegment;
  * Finds the way from indoors to outdoors along which the integral of ds/λ is least.
  *
  * <p>In a piecewise constant section the way is a chain of straight pieces that bend where they pass from one conductivity to
- * another, as light does (Snell). It is sought on points along the triangles' edges (Dijkstra); then points are added closer
- * and closer to where the way crosses, until its resistance changes by less than a millionth. What is found is the
- * resistance of a real way, never less than the least one. Beside the points' last spacing, a few hundred-thousandths, it is more
- * where the first, coarse search takes one of two ways that are nearly alike: up to 0.7 % in the sections that were searched apart
- * with a finer spacing.
+ * another, as light does (Snell). It is sought on points along the triangles' edges, from indoors and from outdoors (Dijkstra),
+ * which tells for each point the least of the ways that lead over it. The points are coarse, so the least of those ways need
+ * not be the least of all: others that come near it, each away from those before, are starts too. Along each start points are
+ * added closer and closer to where it crosses, until its resistance changes by less than a millionth; the least counts. What is
+ * found is the resistance of a real way, never less than the least one, and beside the points' last spacing a few
+ * hundred-thousandths more at most where the starts hold it.
  */
 public final class WeakestPaths {
 
@@ -35,6 +37,11 @@ public final class WeakestPaths {
     private static final int CLOSER_POINTS = 4;
     private static final int MOST_ROUNDS = 8;
     private static final double SETTLED = 1e-6;
+
+    /** Ways within this share of the least on the coarse points are starts: on them a way costs up to some hundredths more. */
+    private static final double NEARLY = 1.03;
+
+    private static final int MOST_STARTS = 5;
     private static final double TOUCHING = 1e-6;
 
     private final MutableList<Coordinate> nodes = Lists.mutable.empty();
@@ -42,6 +49,9 @@ public final class WeakestPaths {
     private final MutableList<Edge> edges = Lists.mutable.empty();
     private final MutableList<Cell> cells = Lists.mutable.empty();
     private final int lasting;
+
+    /** The cells that each lasting node lies on. */
+    private final MutableList<MutableList<Cell>> around;
 
     /** A triangle's edge; which nodes lie on it, how many triangles share it, and what it faces. */
     private static final class Edge {
@@ -52,6 +62,10 @@ public final class WeakestPaths {
         private boolean indoor;
         private boolean outdoor;
         private double spacing;
+
+        /** Of its lasting points, as a share of its length. */
+        private double coarse;
+
         private int lasting;
 
         private Edge(Coordinate from, Coordinate to) {
@@ -84,13 +98,15 @@ public final class WeakestPaths {
                 face(edge, composition);
             }
             int parts = Math.min(MOST_POINTS, (int) (edge.from.distance(edge.to) / SPACING)) + 1;
-            edge.spacing = 1.0 / parts;
+            edge.coarse = 1.0 / parts;
+            edge.spacing = edge.coarse;
             for (int i = 0; i <= parts; i++) {
-                put(edge, i * edge.spacing);
+                put(edge, i * edge.coarse);
             }
             edge.lasting = edge.on.size();
         }
         lasting = nodes.size();
+        around = around(cells);
     }
 
     private static Edge edge(Map<String, Edge> known, Coordinate a, Coordinate b) {
@@ -134,27 +150,130 @@ public final class WeakestPaths {
     /** The weakest path of a composition. */
     public static WeakestPath of(Composition composition) {
         WeakestPaths search = new WeakestPaths(composition);
-        Way way = search.least();
-        for (int round = 0; round < MOST_ROUNDS; round++) {
-            double last = way.resistance();
-            search.closer(way);
-            way = search.least();
-            if (round > 1 && last - way.resistance() < SETTLED * last) {
-                break;
+        Way weakest = null;
+        for (Way start : search.starts()) {
+            Way way = search.refined(start);
+            if (weakest == null || way.resistance() < weakest.resistance() * (1 - SETTLED)) {
+                weakest = way;
             }
         }
         double neighbour = composition.weakestNeighbour();
         return new WeakestPath(
-                straightened(way.places()), way.resistance(), neighbour, Math.min(1, way.resistance() / neighbour));
+                straightened(weakest.places()),
+                weakest.resistance(),
+                neighbour,
+                Math.min(1, weakest.resistance() / neighbour));
     }
 
     private record Way(ImmutableList<Integer> nodes, ImmutableList<Coordinate> places, double resistance) {}
 
     private record Step(int node, double resistance) {}
 
-    private Way least() {
+    /**
+     * The least ways to every node.
+     *
+     * @param least their resistances; infinite where none leads
+     * @param before the node before each; negative at a beginning
+     * @param end where the least of all ways arrives; negative where none does
+     */
+    private record Reach(double[] least, int[] before, int end) {
+
+        /** From its beginning to a node. */
+        MutableList<Integer> to(int node) {
+            MutableList<Integer> chain = Lists.mutable.empty();
+            for (int at = node; at >= 0; at = before[at]) {
+                chain.add(at);
+            }
+            return chain.reverseThis();
+        }
+    }
+
+    /** The least way on the coarse points, then those that come near it, each away from the ones before. */
+    private ImmutableList<Way> starts() {
+        Reach in = reach(around, cells, edge -> edge.indoor, edge -> edge.outdoor);
+        if (in.end() < 0) {
+            throw new DetailDoesNotFit(Lists.immutable.of("no way leads from indoors to outdoors through what is drawn;"
+                    + " join its parts, or give outdoors a boundary"));
+        }
+        Reach out = reach(around, cells, edge -> edge.outdoor, edge -> edge.indoor);
+        double most = NEARLY * in.least()[in.end()];
+        boolean[] passed = new boolean[nodes.size()];
+        MutableList<Way> starts = Lists.mutable.empty();
+        for (int node = in.end(); node >= 0 && starts.size() < MOST_STARTS; node = next(in, out, passed, most)) {
+            MutableList<Integer> chain =
+                    in.to(node).withAll(out.to(node).reverseThis().drop(1));
+            starts.add(way(chain.toImmutable(), in.least()[node] + out.least()[node]));
+            chain.flatCollect(around::get)
+                    .forEach(cell -> cell.edges().forEach(edge -> edge.on.forEach(each -> passed[each] = true)));
+        }
+        return starts.toImmutable();
+    }
+
+    /** The node that the least way leads over, of those no start has come by; negative where it costs too much. */
+    private static int next(Reach in, Reach out, boolean[] passed, double most) {
+        int found = -1;
+        double least = most;
+        for (int node = 0; node < passed.length; node++) {
+            double through = in.least()[node] + out.least()[node];
+            if (!passed[node] && through < least) {
+                least = through;
+                found = node;
+            }
+        }
+        return found;
+    }
+
+    /** A start, followed on closer and closer points among the triangles beside it. */
+    private Way refined(Way start) {
+        ImmutableList<Cell> beside = start.nodes()
+                .flatCollect(around::get)
+                .distinct()
+                .flatCollect(Cell::edges)
+                .flatCollect(edge -> edge.on)
+                .distinct()
+                .flatCollect(around::get)
+                .distinct();
+        ImmutableList<Edge> touched = beside.flatCollect(Cell::edges).distinct();
+        Way way = start;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            double last = way.resistance();
+            closer(way, touched);
+            Reach reach = reach(around(beside), beside, edge -> edge.indoor, edge -> edge.outdoor);
+            way = way(reach.to(reach.end()).toImmutable(), reach.least()[reach.end()]);
+            if (round > 1 && last - way.resistance() < SETTLED * last) {
+                break;
+            }
+        }
+        forget(touched);
+        touched.forEach(edge -> edge.spacing = edge.coarse);
+        return way;
+    }
+
+    /** The cells of some that each node lies on. */
+    private MutableList<MutableList<Cell>> around(Iterable<Cell> some) {
         MutableList<MutableList<Cell>> around = Lists.mutable.empty();
         nodes.each(each -> around.add(Lists.mutable.empty()));
+        for (Cell cell : some) {
+            for (Edge edge : cell.edges()) {
+                for (int node : edge.on) {
+                    MutableList<Cell> on = around.get(node);
+                    if (on.isEmpty() || on.getLast() != cell) {
+                        on.add(cell);
+                    }
+                }
+            }
+        }
+        return around;
+    }
+
+    /**
+     * The least ways through some cells.
+     *
+     * @param from edges they begin on
+     * @param to edges they end on, beyond which none goes
+     */
+    private Reach reach(
+            MutableList<MutableList<Cell>> around, Iterable<Cell> some, Predicate<Edge> from, Predicate<Edge> to) {
         boolean[] ends = new boolean[nodes.size()];
         double[] least = new double[nodes.size()];
         int[] before = new int[nodes.size()];
@@ -163,33 +282,34 @@ public final class WeakestPaths {
         PriorityQueue<Step> queue = new PriorityQueue<>((a, b) -> a.resistance() != b.resistance()
                 ? Double.compare(a.resistance(), b.resistance())
                 : Integer.compare(a.node(), b.node()));
-        for (Cell cell : cells) {
+        for (Cell cell : some) {
             for (Edge edge : cell.edges()) {
+                boolean begins = from.test(edge);
+                boolean arrives = to.test(edge);
                 for (int node : edge.on) {
-                    if (!around.get(node).contains(cell)) {
-                        around.get(node).add(cell);
-                    }
-                    ends[node] |= edge.outdoor;
-                    if (edge.indoor && least[node] > 0) {
+                    ends[node] |= arrives;
+                    if (begins && least[node] > 0) {
                         least[node] = 0;
                         queue.add(new Step(node, 0));
                     }
                 }
             }
         }
+        int end = -1;
         while (!queue.isEmpty()) {
             Step here = queue.poll();
             if (here.resistance() > least[here.node()]) {
                 continue;
             }
             if (ends[here.node()]) {
-                return way(here, before);
+                end = end < 0 ? here.node() : end;
+                continue;
             }
+            Coordinate at = nodes.get(here.node());
             for (Cell cell : around.get(here.node())) {
                 for (Edge edge : cell.edges()) {
                     for (int next : edge.on) {
-                        double total = here.resistance()
-                                + nodes.get(here.node()).distance(nodes.get(next)) / cell.conductivity();
+                        double total = here.resistance() + distance(at, nodes.get(next)) / cell.conductivity();
                         if (total < least[next]) {
                             least[next] = total;
                             before[next] = here.node();
@@ -199,29 +319,36 @@ public final class WeakestPaths {
                 }
             }
         }
-        throw new DetailDoesNotFit(Lists.immutable.of("no way leads from indoors to outdoors through what is drawn;"
-                + " join its parts, or give outdoors a boundary"));
+        return new Reach(least, before, end);
     }
 
-    private Way way(Step end, int[] before) {
-        MutableList<Integer> chain = Lists.mutable.empty();
-        for (int at = end.node(); at >= 0; at = before[at]) {
-            chain.add(at);
-        }
-        ImmutableList<Integer> ordered = chain.reverseThis().toImmutable();
-        return new Way(ordered, ordered.collect(nodes::get), end.resistance());
+    private static double distance(Coordinate a, Coordinate b) {
+        double dx = a.x - b.x;
+        double dy = a.y - b.y;
+        return Math.sqrt(dx * dx + dy * dy);
     }
 
-    /** Moves the additional points of the edges the way touches to around where it touches them. */
-    private void closer(Way way) {
-        ImmutableList<Coordinate> places = way.places();
+    private Way way(ImmutableList<Integer> chain, double resistance) {
+        return new Way(chain, chain.collect(nodes::get), resistance);
+    }
+
+    /** Takes all but the lasting points off edges. */
+    private void forget(Iterable<Edge> some) {
         for (int node = nodes.size() - 1; node >= lasting; node--) {
             index.remove(nodes.remove(node));
         }
-        for (Edge edge : edges) {
+        for (Edge edge : some) {
             while (edge.on.size() > edge.lasting) {
                 edge.on.remove(edge.on.size() - 1);
             }
+        }
+    }
+
+    /** Moves the additional points of the edges the way touches to around where it touches them. */
+    private void closer(Way way, ImmutableList<Edge> some) {
+        ImmutableList<Coordinate> places = way.places();
+        forget(some);
+        for (Edge edge : some) {
             LineSegment segment = new LineSegment(edge.from, edge.to);
             ImmutableList<Coordinate> touched = places.select(place -> segment.distance(place) < 1e-9);
             if (touched.isEmpty()) {

@@ -83,7 +83,16 @@ final class Painter {
             pieces.addAllIterable(earth.under(ground, notes));
         } else if (statement instanceof Statement.Frame) {
             frame();
+        } else if (statement instanceof Statement.Where where && where.framed() == framed(where.first())) {
+            paint(where.statement());
         }
+    }
+
+    private boolean framed(boolean first) {
+        return scene.band(first)
+                .flatMap(band -> band.main(Role.STRUCTURE))
+                .map(structure -> structure.layer().layer().framing().isPresent())
+                .orElse(false);
     }
 
     // A side is one coordinate of a corner: a line, or a cut.

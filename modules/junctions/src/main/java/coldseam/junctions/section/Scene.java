@@ -125,7 +125,7 @@ record Scene(
     private static double angle(KindForm form, JunctionSetup setup) {
         return switch (form.second()) {
             case SURFACE -> setup.angle();
-            case DOOR -> form.ground() ? 90 : 270;
+            case DOOR -> form.floorLines() ? 270 : 90;
             case FRAME, THING -> 90;
         };
     }

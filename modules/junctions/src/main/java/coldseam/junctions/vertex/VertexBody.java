@@ -155,7 +155,7 @@ public final class VertexBody {
         MutableSet<Side> planes = Sets.mutable.empty();
         for (int axis = 0; axis < 3; axis++) {
             for (int side = 0; side < 2; side++) {
-                if (isCut(axis, side)) {
+                if (isCut(axis, side) || side == 1 && sections.earth[axis]) {
                     planes.add(side(axis, side));
                 }
             }

@@ -19,10 +19,13 @@ import org.eclipse.collections.impl.factory.Lists;
  *   <li>Where a section shows air, a layer that the others do not agree on has ended.
  *   <li>Where two surfaces' layers conduct alike, it does not matter whose goes through.
  * </ol>
- * Where none of this decides, the section on the other side of a surface is asked within its thickness; and where that does not
- * help, the sections do not say how the corner is built, and it is refused.
+ * Where none of this decides, the section on the other side of a surface is asked within its thickness; then, where
+ * two edges of equal walls show two blocks, each runs round the corner as a ring. Where that does not help, the sections do not say how the corner is built, and it is refused.
  */
 final class VertexCells {
+
+    /** m; walls that differ by less are equally thick. */
+    private static final double SAME = 1e-6;
 
     private final VertexSetup setup;
     private final VertexSections sections;
@@ -111,10 +114,33 @@ final class VertexCells {
                 found = agreed(instead);
             }
         }
-        return found.orElseGet(() -> {
+        return found.or(() -> ring(cell, votes)).orElseGet(() -> {
             undecided = undecided < 0 ? index(cell) : undecided;
             return Filling.AIR;
         });
+    }
+
+    /** Of two blocks of two edges the one that runs round the corner as a ring: at a room's corner the outer, else the inner. */
+    private Optional<Filling> ring(int[] cell, MutableList<Filling> votes) {
+        if (votes.count(Filling::block) != 2) {
+            return Optional.empty();
+        }
+        int other = votes.detectIndex(each -> !each.block());
+        int p = (other + 1) % 3;
+        int q = (other + 2) % 3;
+        int[] at = new int[3];
+        int rooms = 0;
+        for (int quadrant = 0; quadrant < 4; quadrant++) {
+            at[p] = quadrant % 2;
+            at[q] = quadrant / 2;
+            rooms += setup.room(at[0], at[1], at[2]) ? 1 : 0;
+        }
+        if (rooms % 2 == 0 || Math.abs(sections.thickness[p] - sections.thickness[q]) > SAME) {
+            return Optional.empty();
+        }
+        boolean farther = sections.middle(p, cell[p]) > sections.middle(q, cell[q]);
+        // The section along one axis sees the distance along the other.
+        return Optional.of(votes.get(farther == (rooms == 1) ? q : p));
     }
 
     private static Optional<Filling> agreed(MutableList<Filling> votes) {

@@ -29,6 +29,12 @@ public final class VertexComputer implements VertexComputing {
     /** Relative width of the cut planes' intervals: small beside the body's own. */
     private static final double PLANES = 2e-5;
 
+    /**
+     * Relative width from which on refinement is aimed at the coldest place where ground is drawn: its couplings through metres of
+     * soil, which converge slowly, are asked of nobody.
+     */
+    private static final double ON_GROUND = 0.01;
+
     private final Accuracy accuracy;
     private final BodySolving bodies;
     private final SectionSolving sections;
@@ -75,24 +81,35 @@ public final class VertexComputer implements VertexComputing {
 
     private VertexResult computed(VertexSetup setup) {
         VertexBody composed = VertexBody.of("Vertex", setup, library);
-        Body body = composed.heatFlow();
-        BodySolution heatFlow = bodies.solve(body, accuracy);
+        Optional<VertexResult.Heat> heat = setup.onGround() ? Optional.empty() : Optional.of(heat(setup, composed));
         double difference = setup.indoorTemperature() - setup.outdoorTemperature();
+        Accuracy asked = setup.onGround()
+                ? new Accuracy(Math.max(accuracy.relativeWidth(), ON_GROUND), accuracy.maximumUnknowns())
+                : accuracy;
         BodySolution surface = bodies.solve(
-                composed.surfaceTemperature(), SectionSolving.aimed(accuracy, Surroundings.INDOOR, difference));
-        Interval coupling = heatFlow.coupling(Surroundings.INDOOR, Surroundings.OUTDOOR);
-        Interval[] planes = planes(composed, body);
+                composed.surfaceTemperature(), SectionSolving.aimed(asked, Surroundings.INDOOR, difference));
         SurfaceTemperature<Place> coldest = surface.surface(Surroundings.INDOOR);
         return new VertexResult(
                 setup,
-                heatFlow,
+                heat,
                 surface,
-                coupling,
-                chi(composed, setup, coupling, planes, false),
-                chi(composed, setup, coupling, planes, true),
                 (coldest.lowest() - setup.outdoorTemperature()) / difference,
                 coldest.at(),
-                composed.notes().newWithAll(heatFlow.notes()).distinct());
+                composed.notes()
+                        .newWithAll(heat.map(each -> each.solution().notes()).orElse(surface.notes()))
+                        .distinct());
+    }
+
+    private VertexResult.Heat heat(VertexSetup setup, VertexBody composed) {
+        Body body = composed.heatFlow();
+        BodySolution solution = bodies.solve(body, accuracy);
+        Interval coupling = solution.coupling(Surroundings.INDOOR, Surroundings.OUTDOOR);
+        Interval[] planes = planes(composed, body);
+        return new VertexResult.Heat(
+                solution,
+                coupling,
+                chi(composed, setup, coupling, planes, false),
+                chi(composed, setup, coupling, planes, true));
     }
 
     /** L2D of each cut plane, W/(m·K); zero where it joins no room with outdoors. */

@@ -4,6 +4,7 @@ import coldseam.conduction.Interval;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.Place;
 import coldseam.envelope.DimensionSystem;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -14,28 +15,38 @@ import org.eclipse.collections.api.list.ImmutableList;
  * areas of the same.
  *
  * @param setup what it was computed for
- * @param solution of the heat flow
+ * @param heat what it adds to the heat loss; empty on the ground, where the floor's U by ISO 13370 holds its corners
  * @param surface the solution that temperatures are read from, with 0.25 m²·K/W indoors
- * @param coupling L3D of what is drawn, W/K
- * @param chiExternal W/K
- * @param chiInternal W/K
  * @param temperatureFactor fRsi (ISO 13788); an estimate
  * @param coldest where it is lowest: m along each axis from where the inner faces meet
  * @param notes what was simplified, in plain words
  */
 public record VertexResult(
         VertexSetup setup,
-        BodySolution solution,
+        Optional<Heat> heat,
         BodySolution surface,
-        Interval coupling,
-        Interval chiExternal,
-        Interval chiInternal,
         double temperatureFactor,
         Place coldest,
         ImmutableList<String> notes) {
 
-    /** chi in a dimension system, W/K. */
+    /**
+     * What a vertex adds to the heat loss.
+     *
+     * @param solution of the heat flow
+     * @param coupling L3D of what is drawn, W/K
+     * @param chiExternal W/K
+     * @param chiInternal W/K
+     */
+    public record Heat(BodySolution solution, Interval coupling, Interval chiExternal, Interval chiInternal) {
+
+        /** chi in a dimension system, W/K. */
+        public Interval chi(DimensionSystem system) {
+            return system == DimensionSystem.EXTERNAL ? chiExternal : chiInternal;
+        }
+    }
+
+    /** chi in a dimension system, W/K; nothing on the ground. */
     public Interval chi(DimensionSystem system) {
-        return system == DimensionSystem.EXTERNAL ? chiExternal : chiInternal;
+        return heat.map(each -> each.chi(system)).orElse(Interval.of(0));
     }
 }

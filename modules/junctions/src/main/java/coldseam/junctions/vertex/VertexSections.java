@@ -34,6 +34,8 @@ final class VertexSections {
     final double[][] line = new double[3][];
     /** Whether the box is cut at its low and at its high end of each axis, where the house goes on. */
     final boolean[][] cut = new boolean[3][2];
+    /** Whether ground ends at the box's high end of each axis: nothing goes on there, and no heat passes. */
+    final boolean[] earth = new boolean[3];
     /** m, of each axis' band or thing. */
     final double[] thickness = new double[3];
 
@@ -80,6 +82,7 @@ final class VertexSections {
 
     private void lines(int axis) {
         TreeSet<Double> all = new TreeSet<>();
+        double soil = Double.POSITIVE_INFINITY;
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < layouts.size(); i++) {
@@ -92,6 +95,7 @@ final class VertexSections {
                 all.add(rounded(first ? piece.s0() : piece.t0()));
                 all.add(rounded(first ? piece.s1() : piece.t1()));
             }
+            soil = Math.min(soil, soil(layouts.get(i), first));
             for (End end : layouts.get(i).ends().select(each -> each.alongS() == first)) {
                 low = end.high() ? low : Math.min(low, rounded(end.at()));
                 high = end.high() ? Math.max(high, rounded(end.at())) : high;
@@ -99,8 +103,9 @@ final class VertexSections {
         }
         cut[axis][0] = low < 0;
         cut[axis][1] = high > 0;
+        earth[axis] = !cut[axis][1] && soil < Double.POSITIVE_INFINITY;
         double from = cut[axis][0] ? low : all.first() - MARGIN;
-        double to = cut[axis][1] ? high : all.last() + MARGIN;
+        double to = cut[axis][1] ? high : earth[axis] ? soil : all.last() + MARGIN;
         all.add(from);
         all.add(to);
         line[axis] = all.subSet(from, true, to, true).stream()
@@ -108,8 +113,17 @@ final class VertexSections {
                 .toArray();
     }
 
+    /** Where the ground of a section ends, m along s or t; endless where it has none. */
+    private static double soil(SectionLayout layout, boolean alongS) {
+        return layout.pieces()
+                .select(each -> each.origin() instanceof Origin.OfGround)
+                .collectDouble(each -> rounded(alongS ? each.s1() : each.t1()))
+                .maxIfEmpty(Double.POSITIVE_INFINITY);
+    }
+
     private static double rounded(double at) {
-        return Math.rint(at * PER_METRE) / PER_METRE;
+        // Plus nothing, so that no line lies at both 0 and -0.
+        return Math.rint(at * PER_METRE) / PER_METRE + 0.0;
     }
 
     /** How many cells an axis has. */

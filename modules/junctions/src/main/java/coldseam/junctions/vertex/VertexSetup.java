@@ -45,6 +45,11 @@ public record VertexSetup(int rooms, ImmutableList<EdgeEnd> edges, boolean upwar
         return inside != room(at[0], at[1], at[2]);
     }
 
+    /** Whether it stands on the ground. */
+    public boolean onGround() {
+        return edges.anySatisfy(end -> end.setup().ground().isPresent());
+    }
+
     /** °C. */
     public double indoorTemperature() {
         return edges.getFirst().setup().indoorTemperature();

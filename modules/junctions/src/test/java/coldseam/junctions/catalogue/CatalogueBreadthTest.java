@@ -18,6 +18,7 @@ import coldseam.junctions.PenLine;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.TypicalSetups;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Photograph;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.path.PenLines;
 import coldseam.junctions.section.Composer;
@@ -147,7 +148,7 @@ final class CatalogueBreadthTest {
             }
             lines(detail, "order", detail.order(), 1, 8, faults);
             lines(detail, "failures", detail.failures(), 1, 4, faults);
-            lines(detail, "photographs", detail.photographs(), 1, 4, faults);
+            lines(detail, "photographs", detail.photographs().collect(Photograph::shows), 1, 4, faults);
             lines(detail, "cautions", detail.cautions(), 0, 4, faults);
             for (Control control : new Control[] {Control.AIR, Control.WATER, Control.VAPOUR}) {
                 if (!detail.connections().containsKey(control)) {

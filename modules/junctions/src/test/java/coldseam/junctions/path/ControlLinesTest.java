@@ -177,11 +177,10 @@ class ControlLinesTest {
     void aStripEndsWhereALayerMustBeDrawn() {
         JunctionSetup parapet = Samples.setup(JunctionKind.PARAPET).between(ROOF, Optional.of(SOUND));
         Continuous water = assertInstanceOf(
-                Continuous.class, lines("parapet-on-break-blocks", parapet).get(1));
+                Continuous.class, lines("parapet-bare", parapet).get(1));
         assertEquals(parapet.upstand(), length(water.strips().getFirst()), 1e-6);
         Broken high = assertInstanceOf(
-                Broken.class,
-                lines("parapet-on-break-blocks", upstand(parapet, 2)).get(1));
+                Broken.class, lines("parapet-bare", upstand(parapet, 2)).get(1));
         assertEquals(Broken.Reason.OUT_OF_REACH, high.why());
     }
 

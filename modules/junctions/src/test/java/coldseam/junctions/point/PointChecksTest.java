@@ -116,7 +116,7 @@ class PointChecksTest {
                 Optional.empty(),
                 20,
                 -10);
-        Detail detail = CatalogueFile.builtIn().find("bracket-steel").orElseThrow();
+        Detail detail = CatalogueFile.builtIn().find("anchor-bolt-steel").orElseThrow();
         PointResult result = COMPUTER.compute(detail, garage);
         PointSection section = PointComposition.compose(detail, garage).section();
         assertEquals(5, section.outdoorTemperature(), 1e-9);

@@ -34,6 +34,7 @@ import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Corners composed from their edges' own details. */
 class VertexTest {
@@ -109,6 +110,10 @@ class VertexTest {
         return new VertexComputer(ACCURACY, BodySolver::solve, Conduction::solve, BuiltIn.LIBRARY).compute(setup);
     }
 
+    private static VertexResult.Heat heat(VertexResult result) {
+        return result.heat().orElseThrow();
+    }
+
     /** The body with 0.13 m²·K/W on all indoor surfaces, as the reference has it. */
     private static Body sameIndoors(Body body) {
         return new Body(
@@ -154,10 +159,10 @@ class VertexTest {
         VertexSetup setup = three(corner(), deckEdge("wall.outside"), deckEdge("wall.structure.outside"));
         VertexResult result = computed(setup);
         Interval inside = new DrawnChi.OfCorner(new Place(0, 0, 0), true)
-                .of(result.solution())
+                .of(heat(result).solution())
                 .chi();
         Interval outside = new DrawnChi.OfCorner(new Place(0.38, 0.38, 0.4), false)
-                .of(result.solution())
+                .of(heat(result).solution())
                 .chi();
         // The same sections are solved to the same width, added in another order.
         assertEquals(inside.lower(), result.chi(DimensionSystem.INTERNAL).lower(), 1e-9);
@@ -263,15 +268,60 @@ class VertexTest {
         }
     }
 
+    /** Two walls on a slab; the third axis points down. */
+    private static VertexSetup onGround(String slabEdge) {
+        JunctionSetup edge = Samples.setup(JunctionKind.SLAB_EDGE);
+        Assembly wall = edge.second().orElseThrow();
+        return new VertexSetup(
+                1,
+                Lists.immutable.of(
+                        new EdgeEnd(0, false, 2, 1, named(slabEdge), edge),
+                        new EdgeEnd(1, false, 2, 0, named(slabEdge), edge),
+                        new EdgeEnd(
+                                2,
+                                false,
+                                0,
+                                1,
+                                named("outside-corner-unbroken"),
+                                setup(JunctionKind.OUTSIDE_CORNER, wall, Optional.of(wall), 90))),
+                false);
+    }
+
+    /**
+     * On the ground each cut plane is its slab edge's whole section, soil and all; the corner is colder than both, and its heat
+     * is left to the floor's U. In old walls the strip beside the slab and the course in the wall meet in the corner.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"slab-edge-raft", "slab-edge-in-old-walls-course"})
+    void standsOnTheGroundAsItsSlabEdgesDo(String slabEdge) {
+        VertexSetup setup = onGround(slabEdge);
+        VertexBody composed = VertexBody.of("v", setup, BuiltIn.LIBRARY);
+        Body body = composed.heatFlow();
+        EdgeEnd end = setup.edges().getFirst();
+        JunctionResult own = BridgeComputers.computer(Accuracy.standard()).compute(end.detail(), end.setup());
+        for (int axis = 0; axis < 2; axis++) {
+            Interval plane = Conduction.solve(
+                            CutPlanes.section(body, composed.side(axis, 0)), new Accuracy(2e-5, 400_000))
+                    .coupling("indoor", "outdoor");
+            // Both are intervals of one value: the section and its cuts are the same.
+            assertEquals(
+                    own.coupling().middle(), plane.middle(), (own.coupling().width() + plane.width()) / 2);
+        }
+        VertexResult result = computed(setup);
+        assertTrue(result.heat().isEmpty());
+        assertTrue(result.temperatureFactor() < own.temperatureFactor());
+        assertTrue(result.temperatureFactor() > own.temperatureFactor() - 0.15, "no hole in it");
+    }
+
     /** A corner and its mirror image lose the same. */
     @Test
     void aMirroredCornerIsTheSame() {
         VertexResult one = computed(three(corner(), deckEdge("wall.outside"), deckEdge("wall.structure.outside")));
         VertexResult other = computed(three(corner(), deckEdge("wall.structure.outside"), deckEdge("wall.outside")));
         assertEquals(
-                one.coupling().middle(),
-                other.coupling().middle(),
-                (one.coupling().width() + other.coupling().width()) / 2);
+                heat(one).coupling().middle(),
+                heat(other).coupling().middle(),
+                (heat(one).coupling().width() + heat(other).coupling().width()) / 2);
         assertEquals(one.temperatureFactor(), other.temperatureFactor(), 0.002);
     }
 
@@ -279,7 +329,8 @@ class VertexTest {
     @Test
     void theDimensionSystemsDifferByLengthsAlone() {
         VertexResult result = computed(underParapet("parapet-bare"));
-        double difference = result.chiExternal().middle() - result.chiInternal().middle();
+        double difference =
+                heat(result).chiExternal().middle() - heat(result).chiInternal().middle();
         VertexBody composed = VertexBody.of("v", result.setup(), BuiltIn.LIBRARY);
         double expected = 0;
         for (int axis = 0; axis < 3; axis++) {
@@ -303,10 +354,10 @@ class VertexTest {
         VertexSetup setup =
                 terraceMeetsWall("wall-to-terrace-kerb", "terrace-edge-boards-meet", "intermediate-floor-board-passes");
         VertexResult result = computed(setup);
-        assertTrue(result.solution().met());
+        assertTrue(heat(result).solution().met());
         // A corner whose edges are all insulated past adds little: within a tenth of the whole.
-        assertTrue(Math.abs(result.chiExternal().middle())
-                < 0.1 * result.coupling().middle());
+        assertTrue(Math.abs(heat(result).chiExternal().middle())
+                < 0.1 * heat(result).coupling().middle());
         // No corner is warmer than its edges far away from it.
         for (EdgeEnd end : setup.edges()) {
             double edge = BridgeComputers.computer(Accuracy.standard())

@@ -59,9 +59,4 @@ public record Front(ImmutableList<Choice> choices, boolean allKept) {
             return lower;
         });
     }
-
-    /** Whether some kept set decides a group of some scenario by an item. */
-    public boolean uses(int group, int item) {
-        return choices.anySatisfy(choice -> choice.items().get(group) == item);
-    }
 }

@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -135,6 +137,20 @@ class FrontTest {
                             .minIfEmpty(Long.MAX_VALUE),
                     front.cheapest(limit).map(answer -> answer.proven().cost()).orElse(Long.MAX_VALUE));
         }
+    }
+
+    /** Of each budget's best set the first of its cost, and nothing else. */
+    @Property(tries = 300)
+    void stepsAreTheBestOfEveryBudgetOnce(@ForAll long seed, @ForAll @IntRange(min = 0, max = 5) int width) {
+        Random random = new Random(seed);
+        Front front =
+                Front.of(small(random, 1 + random.nextInt(3), 1 + random.nextInt(3), 1 + random.nextInt(4), width));
+        ImmutableList<Choice> best = Lists.immutable.fromStream(LongStream.range(0, 60)
+                .mapToObj(front::within)
+                .flatMap(Optional::stream)
+                .map(Front.Answer::proven)
+                .distinct());
+        assertEquals(best, front.steps());
     }
 
     /** Groups whose items overlap and cost the same keep every set: too many, so that bounds must decide. */

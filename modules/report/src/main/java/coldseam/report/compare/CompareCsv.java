@@ -8,10 +8,10 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Alternative;
 import coldseam.options.Alternative.Built;
 import coldseam.options.Comparison;
+import coldseam.options.Worst;
 import coldseam.report.words.CompareWords;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 
 /** Every option alone, a line each, for a spreadsheet; numbers are not rounded. */
 public final class CompareCsv {
@@ -27,24 +27,19 @@ public final class CompareCsv {
                 .with("about", each -> CompareWords.about(each.decision().about()))
                 .with("option", each -> each.option().name())
                 .with("size", words::size);
-        csv = interval(csv, "psi external", Dimension.LINEAR_TRANSMITTANCE, each -> transmittance(each, false));
-        csv = interval(csv, "chi", Dimension.POINT_TRANSMITTANCE, each -> transmittance(each, true));
-        csv = csv.with("fRsi", each -> sheet(each, BridgeSheet::temperatureFactor))
-                .with("mould from indoor humidity", each -> sheet(each, BridgeSheet::mouldHumidity))
+        csv = interval(csv, "worst psi external", Dimension.LINEAR_TRANSMITTANCE, each -> transmittance(each, false));
+        csv = interval(csv, "worst chi", Dimension.POINT_TRANSMITTANCE, each -> transmittance(each, true));
+        csv = csv.with(
+                        "least fRsi",
+                        each -> number(worst(each).map(worst -> worst.coldest().temperatureFactor())))
                 .with(
-                        "neck " + units.label(Dimension.THICKNESS),
-                        each -> junction(
-                                each,
-                                sheet -> units.value(
-                                        sheet.junction().orElseThrow().penLine().neck(), Dimension.THICKNESS)))
+                        "mould from indoor humidity",
+                        each -> number(worst(each).map(worst -> worst.coldest().mouldHumidity())))
                 .with(
-                        "weakest path",
-                        each -> junction(
-                                each,
-                                sheet -> sheet.junction()
-                                        .orElseThrow()
-                                        .weakestPath()
-                                        .ratio()));
+                        "least neck " + units.label(Dimension.THICKNESS),
+                        each -> number(
+                                worst(each).flatMap(Worst::neck).map(neck -> units.value(neck, Dimension.THICKNESS))))
+                .with("weakest path", each -> number(worst(each).flatMap(Worst::path)));
         csv = interval(
                 csv,
                 "H more",
@@ -82,6 +77,8 @@ public final class CompareCsv {
                         each -> each.built()
                                 .flatMap(built -> words.changes(built.changes()))
                                 .orElse(""))
+                .with("as good as", each -> each.asGood().makeString("; "))
+                .with("order", each -> each.order().makeString(" "))
                 .with("on the front", each -> each.onFront() ? "yes" : "no")
                 .with(
                         "source of cost",
@@ -108,26 +105,19 @@ public final class CompareCsv {
                                 .orElse(""));
     }
 
+    private static Optional<Worst> worst(Alternative each) {
+        return each.built().flatMap(Built::worst);
+    }
+
     private static Optional<Interval> transmittance(Alternative each, boolean point) {
-        return each.built()
-                .flatMap(CompareWords::worstSheet)
+        return worst(each)
+                .map(Worst::leakiest)
                 .filter(sheet -> sheet.junction().isPresent() != point)
                 .map(BridgeSheet::external);
     }
 
-    private static String sheet(Alternative each, ToDoubleFunction<BridgeSheet<?>> value) {
-        return each.built()
-                .flatMap(CompareWords::worstSheet)
-                .map(sheet -> Csv.plain(value.applyAsDouble(sheet)))
-                .orElse("");
-    }
-
-    private static String junction(Alternative each, ToDoubleFunction<BridgeSheet<?>> value) {
-        return each.built()
-                .flatMap(CompareWords::worstSheet)
-                .filter(sheet -> sheet.junction().isPresent())
-                .map(sheet -> Csv.plain(value.applyAsDouble(sheet)))
-                .orElse("");
+    private static String number(Optional<Double> value) {
+        return value.map(Csv::plain).orElse("");
     }
 
     private static String thicker(Alternative each, double unit) {

@@ -5,128 +5,147 @@ import coldseam.files.JsonText;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Alternative;
 import coldseam.options.Comparison;
+import coldseam.options.Comparison.Answer;
+import coldseam.options.Comparison.Best;
+import coldseam.options.Worst;
 import coldseam.options.front.Choice;
+import coldseam.report.compare.ComparisonData.AlternativeData;
+import coldseam.report.compare.ComparisonData.AnswerData;
+import coldseam.report.compare.ComparisonData.BuiltData;
+import coldseam.report.compare.ComparisonData.SetData;
+import coldseam.report.compare.ComparisonData.WorstData;
+import coldseam.report.compare.ComparisonData.WorthData;
+import coldseam.report.compare.HouseData.ChangesData;
+import coldseam.report.data.BoundsData;
+import coldseam.report.data.DataSchema;
 import coldseam.report.words.CompareWords;
+import coldseam.report.words.FrontWords;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.primitive.ImmutableIntList;
 
 /** A comparison as data, in SI units; keys carry their unit and intervals both bounds. */
 public final class CompareJson {
 
-    private CompareJson() {}
+    /** µW/K in a W/K. */
+    private static final double MICRO = 1e6;
 
-    private record Bounds(double lower, double upper) {
-        static Bounds of(Interval interval) {
-            return new Bounds(interval.lower(), interval.upper());
-        }
+    private final Comparison comparison;
+    private final FrontWords words;
+
+    private CompareJson(Comparison comparison) {
+        this.comparison = comparison;
+        this.words = new FrontWords(comparison, UnitSystem.SI);
     }
-
-    private record Data(
-            String house,
-            String houseSha256,
-            String tool,
-            Bounds described_W_per_K,
-            String currency,
-            int sections,
-            int combinations,
-            int unbuildable,
-            boolean priced,
-            boolean allKept,
-            ImmutableList<AlternativeData> alternatives,
-            ImmutableList<SetData> front,
-            ImmutableList<AnswerData> answers) {}
-
-    private record AlternativeData(
-            String decision,
-            String option,
-            Optional<String> stands,
-            OptionalDouble size,
-            Optional<Bounds> more_W_per_K,
-            Optional<Bounds> saved_kWh_per_year,
-            Optional<Bounds> savedMoneyPerYear,
-            OptionalDouble costMore,
-            Optional<Bounds> paidBackYears,
-            OptionalDouble thicker_m,
-            boolean onFront,
-            Optional<String> findings,
-            String remark,
-            ImmutableList<String> misfits) {}
-
-    private record SetData(double costMore, Bounds H_W_per_K, ImmutableList<String> options) {}
-
-    private record AnswerData(
-            String asked,
-            OptionalDouble limit,
-            Optional<SetData> set,
-            Optional<Bounds> more_W_per_K,
-            OptionalDouble findings,
-            OptionalDouble asGood) {}
 
     /** The file's text; the same comparison gives the same text. */
     public static String text(Comparison comparison) {
-        return JsonText.write(new Data(
-                comparison.described().house().name(),
-                comparison.described().inputDigest(),
-                "coldseam " + comparison.described().version(),
-                Bounds.of(comparison.described().heatLoss().total()),
-                comparison.described().house().prices().currency(),
-                comparison.sections(),
-                comparison.combinations(),
-                comparison.unbuildable(),
-                comparison.priced(),
-                comparison.front().allKept(),
-                comparison.alternatives().collect(CompareJson::alternative),
-                comparison
-                        .front()
-                        .choices()
-                        .collect(choice ->
-                                set(comparison, choice, comparison.sets().get(choice))),
-                comparison.answers().collect(answer -> answer(comparison, answer))));
+        return JsonText.write(new CompareJson(comparison).data());
+    }
+
+    /** Its JSON Schema (draft 2020-12), shipped as {@code coldseam/report/comparison.schema.json} too. */
+    public static String schema() {
+        return DataSchema.text(ComparisonData.class, "A house compared with its alternatives, written by coldseam");
+    }
+
+    private ComparisonData data() {
+        Comparison all = comparison;
+        return new ComparisonData(
+                "coldseam comparison",
+                1,
+                all.described().version(),
+                all.described().inputDigest(),
+                all.described().house().name(),
+                HouseData.whole(all.corners().described()),
+                all.described().house().prices().currency(),
+                all.alternatives().collect(CompareJson::alternative),
+                all.sections(),
+                all.combinations(),
+                all.unbuildable(),
+                all.priced(),
+                all.front().allKept(),
+                all.front().choices().collect(this::set),
+                all.answers().collect(this::answer),
+                all.corners().chosen().map(HouseData::whole),
+                all.next().map(this::set),
+                all.worth().collect(each -> {
+                    Alternative option =
+                            all.option(each.decision(), each.option()).orElseThrow();
+                    return new WorthData(
+                            option.decision().name(), option.option().name(), BoundsData.of(each.less()));
+                }),
+                words.corners(),
+                words.argument(),
+                CompareWords.cautions());
     }
 
     private static AlternativeData alternative(Alternative each) {
-        Optional<Alternative.Built> built = each.built();
         return new AlternativeData(
                 each.decision().name(),
+                CompareWords.about(each.decision().about()),
                 each.option().name(),
-                built.map(it -> CompareWords.standing(it.standing())),
-                number(built.map(Alternative.Built::size)),
-                built.map(it -> Bounds.of(it.more())),
-                built.flatMap(Alternative.Built::saves).map(Bounds::of),
-                built.flatMap(Alternative.Built::savesMoney).map(Bounds::of),
-                built.map(Alternative.Built::cost).orElse(OptionalDouble.empty()),
-                built.flatMap(Alternative.Built::payback).map(Bounds::of),
-                number(built.map(Alternative.Built::thicker)),
+                each.built().map(built -> built(each, built)),
+                each.misfits(),
                 each.onFront(),
-                built.flatMap(it -> new CompareWords(UnitSystem.SI).changes(it.changes())),
                 each.option().remark(),
-                each.misfits());
+                each.option().cost().map(price -> price.source()));
+    }
+
+    private static BuiltData built(Alternative each, Alternative.Built built) {
+        return new BuiltData(
+                new CompareWords(UnitSystem.SI).size(each),
+                BoundsData.of(built.more()),
+                built.standing(),
+                each.asGood(),
+                built.worst().map(CompareJson::worst),
+                built.saves().map(BoundsData::of),
+                built.savesMoney().map(BoundsData::of),
+                built.cost(),
+                built.payback().map(BoundsData::of),
+                built.thicker(),
+                each.order(),
+                ChangesData.of(built.changes()));
+    }
+
+    private static WorstData worst(Worst worst) {
+        Interval transmittance = worst.leakiest().external();
+        boolean junction = worst.leakiest().junction().isPresent();
+        Optional<BoundsData> bounds = Optional.of(BoundsData.of(transmittance));
+        return new WorstData(
+                worst.sheets(),
+                junction ? bounds : Optional.empty(),
+                junction ? Optional.empty() : bounds,
+                worst.coldest().temperatureFactor(),
+                worst.coldest().mouldHumidity(),
+                number(worst.neck()),
+                number(worst.path()));
     }
 
     private static OptionalDouble number(Optional<Double> value) {
         return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 
-    private static SetData set(Comparison comparison, Choice choice, ImmutableIntList set) {
-        return new SetData(
-                choice.cost(),
-                new Bounds(choice.lower() / 1e6, choice.upper() / 1e6),
-                comparison
-                        .options(set)
-                        .collect(each ->
-                                each.decision().name() + ": " + each.option().name()));
+    private SetData set(Choice choice) {
+        return set(choice, comparison.sets().get(choice));
     }
 
-    private static AnswerData answer(Comparison comparison, Comparison.Answer answer) {
+    private SetData set(Choice choice, ImmutableIntList set) {
+        return new SetData(
+                choice.cost(),
+                new BoundsData(choice.lower() / MICRO, choice.upper() / MICRO),
+                comparison.options(set).collect(FrontWords::name));
+    }
+
+    private AnswerData answer(Answer answer) {
+        Optional<Best> best = answer.best();
         return new AnswerData(
-                answer.asked().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '),
+                answer.asked(),
+                words.question(answer),
                 answer.limit(),
-                answer.best().map(best -> set(comparison, best.choice(), best.set())),
-                answer.best().map(best -> Bounds.of(best.more())),
-                number(answer.best()
-                        .map(best -> (double) best.audit().findings().size())),
-                number(answer.best().map(best -> (double) best.asGood())));
+                best.map(each -> set(each.choice(), each.set())),
+                best.map(each -> BoundsData.of(each.more())),
+                best.map(each -> HouseData.withoutCorners(each.audit())),
+                best.map(each -> ChangesData.of(each.changes())),
+                number(best.map(each -> (double) each.asGood())));
     }
 }

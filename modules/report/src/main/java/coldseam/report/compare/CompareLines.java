@@ -1,7 +1,5 @@
 package coldseam.report.compare;
 
-import coldseam.envelope.Alternatives.Change;
-import coldseam.junctions.detail.Detail;
 import coldseam.options.Alternative;
 import coldseam.report.words.CompareWords;
 import org.eclipse.collections.api.factory.Lists;
@@ -20,12 +18,20 @@ public final class CompareLines {
         }
         Alternative.Built built = each.built().get();
         MutableList<String> lines = Lists.mutable.empty();
-        lines.add("the house loses " + words.heat(built.more()) + ": " + CompareWords.standing(built.standing()));
-        words.worst(built).ifPresent(lines::add);
+        lines.add("the house loses " + words.provenHeat(built.more()) + ": " + CompareWords.standing(built.standing())
+                + (each.asGood().notEmpty()
+                        ? ", and as good as " + each.asGood().makeString(", ")
+                        : ""));
+        words.worst(each).ifPresent(lines::add);
         lines.add(words.money(each));
         CompareWords.thickness(built).ifPresent(lines::add);
         lines.add("to be built: " + words.size(each));
-        detail(each, built).ifPresent(order -> lines.add("order: " + order));
+        if (each.order().notEmpty()) {
+            lines.add("order: "
+                    + each.order()
+                            .collect(step -> step.replaceFirst("\\.$", ""))
+                            .makeString("; "));
+        }
         words.changes(built.changes()).ifPresent(changes -> lines.add("findings: " + changes));
         if (!each.option().remark().isEmpty()) {
             lines.add("remark: " + each.option().remark());
@@ -34,17 +40,5 @@ public final class CompareLines {
             lines.add("no set of the front has it");
         }
         return lines.toImmutable();
-    }
-
-    /** The order of building of the detail, each step a few words. */
-    private static java.util.Optional<String> detail(Alternative each, Alternative.Built built) {
-        if (!(each.option().change() instanceof Change.Detail)) {
-            return java.util.Optional.empty();
-        }
-        return CompareWords.worstSheet(built)
-                .map(sheet -> sheet.result().detail())
-                .map(Detail::order)
-                .map(order ->
-                        order.collect(step -> step.replaceFirst("\\.$", "")).makeString("; "));
     }
 }

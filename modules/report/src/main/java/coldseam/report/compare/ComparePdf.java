@@ -1,7 +1,6 @@
 package coldseam.report.compare;
 
 import coldseam.audit.Audit;
-import coldseam.conduction.Interval;
 import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -17,22 +16,23 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.CompareWords;
+import coldseam.report.words.FrontWords;
 import coldseam.report.words.VerdictWords;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.eclipse.collections.api.factory.Lists;
-import org.eclipse.collections.api.list.MutableList;
 
 /** A comparison as a PDF, readable in black and white; the same comparison gives the same bytes. */
 public final class ComparePdf {
 
-    private static final double PICTURE = 330;
+    private static final double PICTURE = 290;
 
     private final Comparison comparison;
     private final Audit described;
     private final UnitSystem units;
     private final CompareWords words;
+    private final FrontWords front;
     private final Flow flow;
 
     private ComparePdf(Comparison comparison, UnitSystem units, Flow flow) {
@@ -40,6 +40,7 @@ public final class ComparePdf {
         this.described = comparison.described();
         this.units = units;
         this.words = new CompareWords(units);
+        this.front = new FrontWords(comparison, units);
         this.flow = flow;
     }
 
@@ -81,17 +82,9 @@ public final class ComparePdf {
     private void front() {
         flow.add(Blocks.text(described.house().name() + ": options before framing", Style.TITLE.sized(22, 26)));
         flow.space(6);
-        flow.add(Blocks.text(
-                Rich.trade("As described: H_T = "
-                        + units.interval(
-                                described.heatLoss().total().lower(),
-                                described.heatLoss().total().upper(),
-                                Dimension.HEAT_LOSS_COEFFICIENT)
-                        + words.year(described).map(each -> ", " + each).orElse("") + ". "
-                        + VerdictWords.sentence(described.verdict())),
-                Style.LEAD));
+        flow.add(Blocks.text(Rich.trade(front.described()), Style.LEAD));
         flow.space(6);
-        comparison.chosen().ifPresent(answer -> chosen(answer));
+        chosen();
         flow.space(6);
         flow.add(Blocks.drawing(
                 PICTURE,
@@ -99,51 +92,25 @@ public final class ComparePdf {
                 (canvas, box) -> new FrontDrawing(comparison, units).draw(canvas, box)));
         flow.space(4);
         answers();
-        worth();
+        flow.space(4);
+        front.worth().newWith(front.corners()).forEach(text -> flow.add(Blocks.text(Rich.trade(text), Style.BODY)));
     }
 
-    private void chosen(Answer answer) {
-        answer.best()
+    private void chosen() {
+        comparison
+                .chosen()
+                .flatMap(Answer::best)
                 .ifPresent(best -> flow.add(Blocks.panel(
                         Blocks.stack(
                                 3,
+                                Blocks.text(Rich.strong(front.chosen().orElseThrow() + "."), Style.BODY),
+                                Blocks.text(front.set(best.set()), Style.BODY),
                                 Blocks.text(
-                                        Rich.strong("Chosen: " + words.question(answer, described) + "."), Style.BODY),
-                                Blocks.text(CompareWords.set(comparison, best.set()), Style.BODY),
-                                Blocks.text(
-                                        Rich.trade(words.step(
-                                                        best.more(),
-                                                        best.choice().cost(),
-                                                        described) + ". "
+                                        Rich.trade(front.outcome(best) + ". "
                                                 + VerdictWords.sentence(
                                                         best.audit().verdict())),
                                         Style.BODY),
-                                Blocks.text(
-                                        comparison
-                                                .next()
-                                                .map(next -> "Next best step: "
-                                                        + CompareWords.set(
-                                                                comparison,
-                                                                comparison
-                                                                        .sets()
-                                                                        .get(next)) + "; "
-                                                        + words.step(
-                                                                new Interval(
-                                                                        (next.lower()
-                                                                                        - best.choice()
-                                                                                                .upper())
-                                                                                / 1e6,
-                                                                        (next.upper()
-                                                                                        - best.choice()
-                                                                                                .lower())
-                                                                                / 1e6),
-                                                                next.cost()
-                                                                        - best.choice()
-                                                                                .cost(),
-                                                                described)
-                                                        + " than the chosen set.")
-                                                .orElse("No set surely loses less than the chosen one."),
-                                        Style.BODY)),
+                                Blocks.text(Rich.trade(front.next().orElse("")), Style.BODY)),
                         Palette.FROST,
                         Palette.DEEP)));
     }
@@ -153,18 +120,18 @@ public final class ComparePdf {
         Table table = Table.of(
                 Table.Column.share("asked", 0.8),
                 Table.Column.share("set", 1.2),
-                Table.Column.number("H_{T}", 92),
+                Table.Column.number("H", 92),
                 Table.Column.number("cost more", 58),
                 Table.Column.number("as good", 38));
         for (Answer answer : comparison.answers()) {
-            Table.Cell asked = Table.Cell.of(Rich.trade(words.question(answer, described)));
+            Table.Cell asked = Table.Cell.of(Rich.trade(front.question(answer)));
             table = answer.best().isEmpty()
-                    ? row(table, asked, CompareWords.noAnswer(answer.asked()), "", "", "")
+                    ? row(table, asked, front.noAnswer(answer.asked()), "", "", "")
                     : row(
                             table,
                             asked,
-                            CompareWords.set(comparison, answer.best().get().set()),
-                            heat(answer.best().get().audit().heatLoss().total()),
+                            front.set(answer.best().get().set()),
+                            words.loss(answer.best().get().audit()),
                             comparison.priced()
                                     ? String.format(
                                             java.util.Locale.ROOT,
@@ -181,35 +148,6 @@ public final class ComparePdf {
         return table.with(new Table.Row(
                 Table.Kind.PLAIN,
                 Lists.immutable.of(first).newWithAll(Lists.immutable.of(others).collect(Table.Cell::of))));
-    }
-
-    private String heat(Interval value) {
-        return units.interval(value.lower(), value.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
-    }
-
-    private void worth() {
-        MutableList<String> said = Lists.mutable.empty();
-        comparison
-                .worthMost()
-                .ifPresent(
-                        most -> said.add("Worth most alone: " + most.decision().name() + ", "
-                                + most.option().name() + ", "
-                                + words.heat(most.built().orElseThrow().more()) + "."));
-        comparison
-                .paidBackFirst()
-                .ifPresent(first -> said.add("Paid back first: "
-                        + first.decision().name() + ", " + first.option().name() + "; " + words.money(first) + "."));
-        comparison.worth().getFirstOptional().ifPresent(most -> {
-            Alternative option =
-                    comparison.option(most.decision(), most.option()).orElseThrow();
-            said.add("Of the chosen set " + option.decision().name() + ", "
-                    + option.option().name() + ", does most: without it "
-                    + words.heat(most.less()) + ".");
-        });
-        if (said.notEmpty()) {
-            flow.space(4);
-            said.forEach(text -> flow.add(Blocks.text(Rich.trade(text), Style.BODY)));
-        }
     }
 
     private void alone() {
@@ -248,7 +186,10 @@ public final class ComparePdf {
         return new String[] {
             each.option().name(),
             units.intervalNumber(built.more().lower(), built.more().upper(), Dimension.HEAT_LOSS_COEFFICIENT),
-            CompareWords.standing(built.standing()),
+            CompareWords.standing(built.standing())
+                    + (each.asGood().isEmpty()
+                            ? ""
+                            : ", as good as " + each.asGood().makeString(", ")),
             built.savesMoney()
                     .map(saved -> String.format(java.util.Locale.ROOT, "%+.0f %s", -saved.middle(), currency))
                     .orElse(built.saves()
@@ -277,17 +218,9 @@ public final class ComparePdf {
 
     private void method() {
         flow.section("How this was found");
-        flow.add(Blocks.text(
-                comparison.sections() + " sections were solved, " + comparison.combinations()
-                        + " combinations of build-ups and windows computed"
-                        + (comparison.unbuildable() > 0
-                                ? "; " + comparison.unbuildable()
-                                        + " more cannot be built, since a detail does not fit or the shape leaves no room"
-                                : "")
-                        + ". The front has " + comparison.front().choices().size() + " sets.",
-                Style.BODY));
+        flow.add(Blocks.text(front.counted(), Style.BODY));
         flow.space(4);
-        CompareWords.argument(comparison).forEach(text -> {
+        front.argument().forEach(text -> {
             flow.add(Blocks.text(text, Style.BODY));
             flow.space(4);
         });

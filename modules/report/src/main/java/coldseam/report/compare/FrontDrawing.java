@@ -71,10 +71,10 @@ final class FrontDrawing {
                 .collect(each -> alone(each, described));
         ImmutableList<Point> all = front.newWith(described).newWithAll(alone);
         Box field = new Box(box.x0() + LEFT, box.y0() + BOTTOM + LEGEND, box.x1() - 16, box.y1() - 10);
-        Axis x = Axis.around(
-                all.collectDouble(Point::cost).min(),
-                all.collectDouble(Point::cost).max(),
-                6);
+        double least = all.collectDouble(Point::cost).min();
+        double most = all.collectDouble(Point::cost).max();
+        // Of sets that all cost the same the picture is one column.
+        Axis x = most > least ? Axis.around(least, most, 6) : new Axis(least - 1, most + 1, 1);
         Axis y = Axis.around(
                 all.collectDouble(Point::low).min(),
                 all.collectDouble(Point::high).max(),
@@ -111,7 +111,7 @@ final class FrontDrawing {
             canvas.line(field.x0(), at, field.x1(), at, rule);
             canvas.text(y.text(number), field.x0() - 4, at - 2.6, SMALL, Align.RIGHT);
         }
-        for (double number : x.numbers()) {
+        for (double number : comparison.priced() ? x.numbers() : Lists.mutable.<Double>empty()) {
             double at = field.x0() + x.share(number) * field.width();
             canvas.line(at, field.y0(), at, field.y0() - 3, Pen.of(0.6, Palette.INK));
             canvas.text(x.text(number), at, field.y0() - 12, SMALL, Align.CENTRE);
@@ -121,7 +121,7 @@ final class FrontDrawing {
         canvas.text(
                 comparison.priced()
                         ? "costs more than as described, " + currency
-                        : "no costs are given: the front is of heat alone",
+                        : "not every option has a cost: the front is of heat alone",
                 field.middleX(),
                 field.y0() - 24,
                 SMALL.with(Palette.SLATE),

@@ -1,129 +1,197 @@
 package coldseam.report.compare;
 
 import coldseam.audit.Audit;
-import coldseam.audit.BridgeRow;
+import coldseam.audit.JunctionRow;
 import coldseam.conduction.Interval;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Renovation;
-import coldseam.options.Renovation.Colder;
+import coldseam.options.Renovation.Cold;
 import coldseam.options.Renovation.Stage;
+import coldseam.options.Renovation.Unlike;
 import coldseam.options.Yearly;
 import coldseam.report.words.CompareWords;
+import coldseam.report.words.HonestWords;
 import coldseam.report.words.VerdictWords;
+import coldseam.report.words.VertexWords;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
-/** Two houses compared, in lines under headings, for the terminal and the PDF alike. */
+/** Two houses compared: what is said under each heading, and the rows of its table, for the terminal and the PDF alike. */
 public final class RenovationLines {
-
-    /** Seams of a stage that are spelled out; of more only how many. */
-    private static final int MOST_SHOWN = 6;
-
-    /** A year, in the house's currency; less is printed as nothing, so it is not printed. */
-    private static final double LEAST_MONEY = 0.5;
 
     private final Renovation renovation;
     private final UnitSystem units;
     private final CompareWords words;
-    private final MutableList<Part> parts = Lists.mutable.empty();
 
-    /** A heading with its lines. */
-    public record Part(String heading, ImmutableList<String> lines) {}
-
-    private RenovationLines(Renovation renovation, UnitSystem units) {
+    /** Of a comparison, in some units. */
+    public RenovationLines(Renovation renovation, UnitSystem units) {
         this.renovation = renovation;
         this.units = units;
         this.words = new CompareWords(units);
     }
 
-    /** The parts, in the order they are read. */
-    public static ImmutableList<Part> of(Renovation renovation, UnitSystem units) {
-        RenovationLines lines = new RenovationLines(renovation, units);
-        lines.verdicts();
-        lines.findings();
-        lines.rows();
-        lines.stages();
-        return lines.parts.toImmutable();
+    /** A heading with its lines. */
+    public record Part(String heading, ImmutableList<String> lines) {}
+
+    /**
+     * A row of the table of what loses another amount than before, as printed.
+     *
+     * @param group it is the first of; empty where it goes on
+     * @param name of the part
+     * @param numbers before, after, the difference, and money a year more
+     */
+    public record Row(String group, String name, ImmutableList<String> numbers) {}
+
+    /** Both houses, the difference, and what differs beside what is built. */
+    public Part verdicts() {
+        MutableList<String> lines = Lists.mutable.of(
+                "before: " + house(renovation.before()),
+                "after: " + house(renovation.after()),
+                "after it loses " + change(renovation.more()) + missing("before", renovation.before())
+                        + missing("after", renovation.after()));
+        renovation.unlike().collect(this::unlike).forEach(lines::add);
+        if (renovation.idle().notEmpty()) {
+            lines.add("in the order of building, though the two files do not differ by it: "
+                    + renovation.idle().makeString(", "));
+        }
+        lines.add(
+                "the difference and the stages, with what is found or cold in them, are of surfaces, seams and points; corners where edges meet add "
+                        + corners(renovation.before()) + " before and " + corners(renovation.after()) + " after ("
+                        + VertexWords.count(renovation.after()) + " after)");
+        return new Part("Before and after", lines.toImmutable());
     }
 
-    private void verdicts() {
-        parts.add(
-                new Part(
-                        "Before and after",
-                        Lists.immutable.of(
-                                "before: " + house(renovation.before()),
-                                "after: " + house(renovation.after()),
-                                "after it loses " + change(renovation.more()),
-                                "H_T here is of surfaces, seams and points; corners where edges meet are in the audit of each house")));
+    private static String missing(String when, Audit audit) {
+        return new HonestWords(audit, UnitSystem.SI)
+                .unknown()
+                .map(what -> "; not known, since " + when + " " + what)
+                .orElse("");
+    }
+
+    private String unlike(Unlike what) {
+        return "take care: the two files differ in "
+                + switch (what) {
+                    case SITE ->
+                        "their site (temperatures, degree days, ground, dimensions or climate), so the difference is not of"
+                                + " what is built alone";
+                    case LIMITS -> "their limits, so findings may come and go without anything being built";
+                    case PRICE ->
+                        "their price of heat; money here is at the second's, "
+                                + renovation.after().house().prices().currency();
+                };
+    }
+
+    private String corners(Audit audit) {
+        Interval loss = audit.heatLoss().vertices();
+        return units.interval(loss.lower(), loss.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     private String house(Audit audit) {
-        return audit.house().name() + ", H_T = " + heat(audit.heatLoss().total())
+        return audit.house().name() + ", H_T = " + new HonestWords(audit, units).total()
                 + words.year(audit).map(each -> ", " + each).orElse("") + ". "
                 + VerdictWords.sentence(audit.verdict());
     }
 
-    private String heat(Interval value) {
-        return units.interval(value.lower(), value.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
-    }
-
     private String change(Interval more) {
         return words.heat(more)
-                + Yearly.money(more.times(-1), renovation.after().house())
-                        .filter(saved -> Math.abs(saved.middle()) >= LEAST_MONEY)
-                        .map(saved -> String.format(
-                                Locale.ROOT,
-                                ", %.0f %s a year %s",
-                                Math.abs(saved.middle()),
-                                renovation.after().house().prices().currency(),
-                                saved.middle() < 0 ? "more to heat" : "saved"))
+                + CompareWords.yearly(more, renovation.after().house())
+                        .map(each -> ", " + each)
                         .orElse("");
     }
 
-    private void findings() {
-        parts.add(new Part(
+    /** What appears and what vanishes. */
+    public Part findings() {
+        return new Part(
                 "Findings",
-                Lists.immutable.of(words.changes(renovation.changes()).orElse("the same before and after"))));
+                Lists.immutable.of(words.changes(renovation.changes()).orElse("the same before and after")));
     }
 
-    private void rows() {
-        parts.add(new Part(
-                "What loses another amount than before",
-                renovation.parts().isEmpty()
-                        ? Lists.immutable.of("nothing")
-                        : renovation
-                                .parts()
-                                .collect(part -> part.name() + ": " + side(part.before()) + " to " + side(part.after())
-                                        + (part.before().isPresent()
-                                                        && part.after().isPresent()
-                                                ? "; " + change(part.more())
-                                                : ""))));
+    /** What the table is of, with its unit. */
+    public String tableHeading() {
+        return "What loses another amount than before, " + units.label(Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
-    private String side(Optional<Interval> value) {
-        return value.map(this::heat).orElse("not there or not computed");
+    /** The heads of the numbers, as many as a row has. */
+    public ImmutableList<String> heads() {
+        String currency = renovation.after().house().prices().currency();
+        return Lists.immutable.of("before", "after", "more", currency.isEmpty() ? "" : currency + " a year");
     }
 
-    private void stages() {
-        if (renovation.stages().isEmpty()) {
-            parts.add(new Part(
-                    "In the order of building",
-                    Lists.immutable.of("nothing is told of stages: the shapes differ, or nothing does")));
+    /** What loses another amount than before. */
+    public ImmutableList<Row> rows() {
+        MutableList<Row> rows = Lists.mutable.empty();
+        Optional<Renovation.Group> last = Optional.empty();
+        for (Renovation.Part part : renovation.parts()) {
+            boolean first = last.filter(part.group()::equals).isEmpty();
+            last = Optional.of(part.group());
+            boolean both = part.before().isPresent() && part.after().isPresent();
+            rows.add(new Row(
+                    first ? part.group().name().toLowerCase(Locale.ROOT) : "",
+                    part.name(),
+                    Lists.immutable.of(
+                            part.before().map(this::number).orElse("none"),
+                            part.after().map(this::number).orElse("none"),
+                            both ? number(part.more()) : "",
+                            both ? money(part.more()) : "")));
         }
-        renovation
-                .stages()
-                .forEachWithIndex((stage, i) -> parts.add(new Part(
-                        "Stage " + (i + 1) + ": " + stage.name(),
-                        stage(stage, i + 1 == renovation.stages().size()))));
+        return rows.toImmutable();
+    }
+
+    private String number(Interval value) {
+        String text = units.readable(value.lower(), value.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
+        return text.substring(
+                        0,
+                        text.length()
+                                - units.label(Dimension.HEAT_LOSS_COEFFICIENT).length())
+                .strip();
+    }
+
+    private String money(Interval more) {
+        return Yearly.money(more, renovation.after().house())
+                .map(each -> Math.abs(each.middle()) < 0.5 ? "0" : String.format(Locale.ROOT, "%+.0f", each.middle()))
+                .orElse("");
+    }
+
+    /** As found, then each stage in the order of building. */
+    public ImmutableList<Part> stages() {
+        if (renovation.stages().isEmpty()) {
+            return Lists.immutable.of(new Part(
+                    "In the order of building",
+                    Lists.immutable.of(
+                            "nothing is told of stages: nothing differs that is built by stages, or the shapes"
+                                    + " differ; build-ups and surfaces keep their names from one file to the other")));
+        }
+        int count = renovation.stages().size();
+        return Lists.immutable
+                .of(new Part("As found", found()))
+                .newWithAll(renovation
+                        .stages()
+                        .collectWithIndex((stage, i) ->
+                                new Part("Stage " + (i + 1) + ": " + stage.name(), stage(stage, i + 1 == count))));
+    }
+
+    private ImmutableList<String> found() {
+        return mould(renovation.cold(), "")
+                .newWithAll(notJudged(renovation
+                        .before()
+                        .junctions()
+                        .select(row -> row.sheet().isEmpty())));
+    }
+
+    private static ImmutableList<String> notJudged(ImmutableList<JunctionRow> rows) {
+        return rows.isEmpty()
+                ? Lists.immutable.empty()
+                : Lists.immutable.of("no temperature is known, so mould is not judged, at: " + kinds(rows));
     }
 
     private ImmutableList<String> stage(Stage stage, boolean last) {
         MutableList<String> lines = Lists.mutable.empty();
-        lines.add("H_T = " + heat(stage.audit().heatLoss().total()) + ", " + change(stage.more())
+        lines.add("H = " + words.loss(stage.audit()) + ", "
+                + change(stage.more())
                 + (stage.share().isPresent()
                         ? String.format(
                                 Locale.ROOT,
@@ -135,30 +203,46 @@ public final class RenovationLines {
         if (stage.open().notEmpty()) {
             lines.add("open until a later stage, so to be closed for a while: " + kinds(stage.open()));
         }
-        stage.colder().take(MOST_SHOWN).forEach(colder -> lines.add(colder(colder, last)));
-        if (stage.colder().size() > MOST_SHOWN) {
-            lines.add((stage.colder().size() - MOST_SHOWN) + " more seams are colder than they were found");
-        }
-        return lines.toImmutable();
+        String while_ = last ? " for good" : " for a while";
+        lines.addAllIterable(mould(stage.cold().select(Cold::mould), while_));
+        ImmutableList<Cold> colder = stage.cold().select(cold -> cold.colder() && !cold.mould());
+        byKind(colder).forEach(cold -> lines.add("colder" + while_ + " than it was found, and warm enough: " + cold));
+        return lines.withAll(notJudged(stage.notJudged())).toImmutable();
     }
 
-    private static String kinds(ImmutableList<BridgeRow> rows) {
-        return rows.collect(BridgeRow::kindLabel)
+    private static ImmutableList<String> mould(ImmutableList<Cold> cold, String while_) {
+        return cold.isEmpty()
+                ? Lists.immutable.of("no seam of known temperature is so cold that mould may grow")
+                : byKind(cold).collect(each -> "MOULD MAY GROW" + while_ + ": " + each);
+    }
+
+    /** A line for each kind, of its coldest seam. */
+    private static ImmutableList<String> byKind(ImmutableList<Cold> cold) {
+        return cold.collect(each -> each.row().kindLabel()).distinct().collect(kind -> {
+            ImmutableList<Cold> alike =
+                    cold.select(each -> each.row().kindLabel().equals(kind));
+            Cold coldest = alike.minBy(Cold::now);
+            return String.format(
+                    Locale.ROOT,
+                    "%s (%d), fRsi %.2f at the coldest, %.2f is needed%s",
+                    kind,
+                    alike.size(),
+                    coldest.now(),
+                    coldest.need(),
+                    coldest.colder()
+                            ? String.format(
+                                    Locale.ROOT,
+                                    ", %.2f as found",
+                                    coldest.before().getAsDouble())
+                            : "");
+        });
+    }
+
+    /** Kinds with how many of each. */
+    private static String kinds(ImmutableList<JunctionRow> rows) {
+        return rows.collect(JunctionRow::kindLabel)
                 .distinct()
                 .collect(kind -> kind + " (" + rows.count(row -> row.kindLabel().equals(kind)) + ")")
                 .makeString(", ");
-    }
-
-    private static String colder(Colder colder, boolean last) {
-        return String.format(
-                Locale.ROOT,
-                "colder %s than it was found: %s, fRsi %.2f before, %.2f now; %s",
-                last ? "for good" : "for a while",
-                colder.row().name(),
-                colder.before(),
-                colder.now(),
-                colder.mould()
-                        ? String.format(Locale.ROOT, "MOULD MAY GROW, %.2f is needed", colder.need())
-                        : String.format(Locale.ROOT, "enough against mould, %.2f is needed", colder.need()));
     }
 }

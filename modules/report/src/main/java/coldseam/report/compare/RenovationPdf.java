@@ -7,17 +7,22 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Renovation;
 import coldseam.options.Yearly;
+import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.DocumentInfo;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Paper;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
+import coldseam.report.pdf.Table;
 import coldseam.report.words.CompareWords;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Two houses compared, as a PDF and as a table for a spreadsheet. */
@@ -37,30 +42,70 @@ public final class RenovationPdf {
     /** The document's bytes. */
     public static byte[] bytes(Renovation renovation, UnitSystem units, Paper paper) {
         String tool = "coldseam " + renovation.after().version();
-        String name = renovation.after().house().name();
-        ImmutableList<RenovationLines.Part> parts = RenovationLines.of(renovation, units);
+        String title = renovation.after().house().name() + ": before and after";
+        String data = RenovationJson.text(renovation);
+        RenovationLines lines = new RenovationLines(renovation, units);
+        StagesDrawing stages = new StagesDrawing(renovation, units);
         DocumentInfo info = new DocumentInfo(
-                "Before and after: " + name,
+                "Before and after: " + renovation.after().house().name(),
                 "What changes, and in which order it is built",
                 tool,
                 "insulation continuity, retrofit, stages",
-                (parts.makeString() + units + paper).hashCode());
+                (data + units + paper).hashCode());
         try (Flow flow = new Flow(paper, info)) {
-            flow.add(Blocks.text(name + ": before and after", Style.TITLE.sized(22, 26)));
+            flow.add(Blocks.text(title, Style.TITLE.sized(22, 26)));
             flow.space(6);
-            parts.forEach(part -> {
-                flow.sectionHere(part.heading(), 80);
-                part.lines().forEach(line -> flow.add(Blocks.item("–", Rich.trade(line), Style.BODY)));
-            });
-            flow.sectionHere("Cautions", 80);
-            CompareWords.cautions().forEach(text -> flow.add(Blocks.item("–", Rich.of(text), Style.BODY)));
-            return flow.finish(name + ": before and after", tool);
+            flow.add(Blocks.panel(
+                    Blocks.stack(
+                            lines.verdicts().lines().collect(line -> Blocks.text(Rich.trade(line), Style.BODY)), 3),
+                    Palette.FROST,
+                    Palette.DEEP));
+            flow.space(8);
+            flow.add(Blocks.drawing(
+                    stages.height(),
+                    "The loss of heat as found and at each stage; the text below has its numbers.",
+                    stages::draw));
+            Lists.mutable.withAll(lines.stages()).with(lines.findings()).forEach(part -> part(flow, part));
+            flow.sectionHere(lines.tableHeading(), 120);
+            flow.add(table(lines));
+            part(flow, new RenovationLines.Part("Cautions", CompareWords.stageCautions()));
+            flow.attach(
+                    "renovation.json",
+                    "The comparison as data",
+                    "application/json",
+                    data.getBytes(StandardCharsets.UTF_8));
+            return flow.finish(title, tool);
         }
+    }
+
+    private static void part(Flow flow, RenovationLines.Part part) {
+        flow.sectionHere(part.heading(), 80);
+        part.lines().forEach(line -> flow.add(Blocks.item("–", Rich.trade(line), Style.BODY)));
+    }
+
+    private static Table table(RenovationLines lines) {
+        ImmutableList<String> heads = lines.heads();
+        Table table = Table.of(
+                Table.Column.share("part", 1),
+                Table.Column.number(heads.get(0), 84),
+                Table.Column.number(heads.get(1), 84),
+                Table.Column.number(heads.get(2), 76),
+                Table.Column.number(heads.get(3), 70));
+        for (RenovationLines.Row row : lines.rows()) {
+            if (!row.group().isEmpty()) {
+                table = table.row(Table.Kind.GROUP, Table.Cell.of(row.group()));
+            }
+            table = table.row(
+                    Lists.mutable.of(row.name()).withAll(row.numbers()).toArray(new String[0]));
+        }
+        return table;
     }
 
     /** What loses another amount than before, a line each; numbers are not rounded. */
     public static String csv(Renovation renovation, UnitSystem units) {
-        Csv<Renovation.Part> csv = Csv.<Renovation.Part>in(units).with("part", Renovation.Part::name);
+        Csv<Renovation.Part> csv = Csv.<Renovation.Part>in(units)
+                .with("group", part -> part.group().name().toLowerCase(Locale.ROOT))
+                .with("part", Renovation.Part::name);
         csv = interval(csv, "before", Renovation.Part::before);
         csv = interval(csv, "after", Renovation.Part::after);
         csv = interval(csv, "more", part -> Optional.of(part.more()));

@@ -15,6 +15,6 @@ public final class AuditText {
 
     /** The JSON Schema (draft 2020-12) of {@link #json}. */
     public static String schema() {
-        return JsonText.write(DataSchema.of(AuditData.class));
+        return DataSchema.text(AuditData.class, "An audit written by coldseam");
     }
 }

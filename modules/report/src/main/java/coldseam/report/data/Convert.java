@@ -5,6 +5,7 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.InputUncertainty;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.Sheet;
 import coldseam.audit.Subject;
 import coldseam.audit.Value;
 import coldseam.conduction.Point;
@@ -107,7 +108,7 @@ final class Convert {
                 audit.pointSheets().collect(ConvertPoints::sheet),
                 audit.points().collect(ConvertPoints::row),
                 audit.vertexSheets().collect(ConvertVertices::sheet),
-                audit.vertices().collect(ConvertVertices::row),
+                audit.vertices().collect(row -> ConvertVertices.row(row, audit.mould())),
                 heatLoss(audit.heatLoss(), InputUncertainty.of(audit), honest.unknown()),
                 audit.findings().collect(Convert::finding),
                 MoistureConvert.mould(audit.mould()),
@@ -333,9 +334,13 @@ final class Convert {
                         .match(
                                 Subject.Bridges::edges,
                                 surfaces -> Lists.immutable.empty(),
-                                hole -> Lists.immutable.empty()),
+                                hole -> Lists.immutable.empty(),
+                                corners -> Lists.immutable.empty()),
+                f.subject() instanceof Subject.Corners about
+                        ? about.rows().collect(row -> row.corner().name())
+                        : Lists.immutable.empty(),
                 f.subject().surface().map(coldseam.envelope.shell.Surface::name),
-                f.sheet().map(BridgeSheet::id),
+                f.sheet().map(Sheet::id),
                 f.loss().map(BoundsData::of),
                 f.moneyPerYear(),
                 WORDS.toDo(f),

@@ -1,7 +1,9 @@
 package coldseam.report.data;
 
+import coldseam.audit.Mould;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexSheet;
+import coldseam.conduction.solid.BodySolution;
 import coldseam.junctions.vertex.VertexResult;
 import coldseam.report.words.VertexWords;
 import org.eclipse.collections.impl.factory.Lists;
@@ -11,7 +13,7 @@ final class ConvertVertices {
 
     private ConvertVertices() {}
 
-    static VertexData row(VertexRow row) {
+    static VertexData row(VertexRow row, Mould mould) {
         return new VertexData(
                 row.corner().name(),
                 row.corner().place(),
@@ -22,20 +24,21 @@ final class ConvertVertices {
                 row.corner().ends().collect(end -> end.edge().name()),
                 row.corner().angles(),
                 row.sheet().map(VertexSheet::id),
-                VertexWords.status(row));
+                VertexWords.status(row, mould));
     }
 
     static VertexSheetData sheet(VertexSheet sheet) {
         VertexResult result = sheet.result();
+        BodySolution solution = result.heat().map(VertexResult.Heat::solution).orElse(result.surface());
         return new VertexSheetData(
                 sheet.id(),
                 sheet.edges(),
                 result.setup().edges().collect(end -> end.detail().id()),
                 sheet.chosen(),
                 sheet.places(),
-                BoundsData.of(result.coupling()),
-                BoundsData.of(result.chiExternal()),
-                BoundsData.of(result.chiInternal()),
+                result.heat().map(heat -> BoundsData.of(heat.coupling())),
+                result.heat().map(heat -> BoundsData.of(heat.chiExternal())),
+                result.heat().map(heat -> BoundsData.of(heat.chiInternal())),
                 result.temperatureFactor(),
                 Lists.immutable.of(
                         result.coldest().x(),
@@ -43,8 +46,8 @@ final class ConvertVertices {
                         result.coldest().z()),
                 sheet.dewPointHumidity(),
                 sheet.mouldHumidity(),
-                result.solution().unknowns(),
-                result.solution().met(),
+                solution.unknowns(),
+                solution.met(),
                 result.notes());
     }
 }

@@ -1,5 +1,6 @@
 package coldseam.report.data;
 
+import coldseam.files.JsonText;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -14,22 +15,28 @@ import java.util.TreeMap;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
-/** Makes a JSON Schema from records. */
-final class DataSchema {
+/** Makes a JSON Schema (draft 2020-12) from the records that are written as data. */
+public final class DataSchema {
 
     private final Map<String, Object> definitions = new TreeMap<>();
 
     private DataSchema() {}
 
-    static Map<String, Object> of(Class<?> root) {
+    /**
+     * The schema as text.
+     *
+     * @param root the record that is the whole document
+     * @param title of it
+     */
+    public static String text(Class<?> root, String title) {
         DataSchema schema = new DataSchema();
         Map<String, Object> out = new LinkedHashMap<>();
         out.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-        out.put("title", "An audit written by coldseam");
+        out.put("title", title);
         out.put("$comment", "Units stand in the names of keys; intervals are proven bounds and not rounded.");
         out.putAll(schema.object(root));
         out.put("$defs", new LinkedHashMap<>(schema.definitions));
-        return out;
+        return JsonText.write(out);
     }
 
     private Map<String, Object> object(Class<?> type) {

@@ -18,8 +18,11 @@ record FindingData(
         @Says("names of all the edges it stands for, the longest first")
         ImmutableList<String> edges,
 
+        @Says("names of all the corners it stands for, the coldest first")
+        ImmutableList<String> corners,
+
         Optional<String> surface,
-        @Says("of the worst junction or point") Optional<String> sheet,
+        @Says("of the worst junction, point or corner") Optional<String> sheet,
         @Says("against the best option of the catalogue") Optional<BoundsData> loss_W_per_K,
         @Says("in the house's currency") OptionalDouble moneyPerYear,
         String toDo,

@@ -2,8 +2,11 @@ package coldseam.report.data;
 
 import coldseam.assemblies.moisture.Condensation;
 import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.MoistureCheck;
 import coldseam.audit.Mould;
+import coldseam.audit.Sheet;
+import coldseam.audit.VertexSheet;
 import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.Locale;
@@ -23,12 +26,17 @@ final class MoistureConvert {
                 mould.monthly().map(MoistureConvert::monthly),
                 mould.surfaces()
                         .collect(surface -> new MouldData.SurfaceData(
-                                surface.sheet().id(),
+                                id(surface, BridgeSheet.class),
+                                id(surface, VertexSheet.class),
                                 surface.temperatureFactor(),
                                 surface.humidityAtDesign(),
                                 surface.humidityInCriticalMonth(),
                                 mould.wetAtDesign().contains(surface),
                                 mould.wetByMonth().contains(surface))));
+    }
+
+    private static Optional<String> id(Mould.Surface surface, Class<? extends Sheet> of) {
+        return Optional.of(surface.sheet()).filter(of::isInstance).map(Sheet::id);
     }
 
     private static MouldData.MonthlyData monthly(MonthlyTemperatureFactor factor) {

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** Mould on the junctions' inner surfaces, ISO 13788. */
+/** Mould on the junctions' and corners' inner surfaces, ISO 13788. */
 record MouldData(
         @Says("least fRsi by the house's limits") double limit,
 
@@ -23,7 +23,8 @@ record MouldData(
     record NeedData(String month, double indoorVapourPressure_Pa, double leastTemperature_degC, double need) {}
 
     record SurfaceData(
-            String junctionSheet,
+            @Says("left out for a corner") Optional<String> junctionSheet,
+            @Says("left out for a junction") Optional<String> vertexSheet,
             double temperatureFactor,
 
             @Says("relative indoor humidity from which mould may grow at the design temperatures")

@@ -15,10 +15,9 @@ record PointSheetData(
         @Says("of all of them") int number,
         @Says("it goes through") String assembly,
         @Says("of the surface as drawn") double transmittance_W_per_m2K,
-        @Says("of the disc that was computed") double discArea_m2,
+        @Says("of the disc or square that was computed") double discArea_m2,
 
-        @Says("thermal coupling coefficient L3D of the disc")
-        BoundsData coupling_W_per_K,
+        @Says("thermal coupling coefficient L3D of it") BoundsData coupling_W_per_K,
 
         BoundsData chi_W_per_K,
 

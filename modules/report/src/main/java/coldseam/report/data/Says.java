@@ -8,6 +8,6 @@ import java.lang.annotation.Target;
 /** What a key means, for the schema. */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.RECORD_COMPONENT)
-@interface Says {
+public @interface Says {
     String value();
 }

@@ -1,5 +1,6 @@
 package coldseam.report.data;
 
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** A different corner, computed in three dimensions from its edges' details. */
@@ -9,9 +10,12 @@ record VertexSheetData(
         @Says("ids, in the same order") ImmutableList<String> details,
         @Says("whether the house file chose all of them") boolean chosen,
         ImmutableList<String> places,
-        @Says("of what is drawn") BoundsData coupling_W_per_K,
-        @Says("with external dimensions") BoundsData chiExternal_W_per_K,
-        @Says("with internal dimensions") BoundsData chiInternal_W_per_K,
+
+        @Says("of what is drawn; left out on the ground, where the floor's U holds its corners")
+        Optional<BoundsData> coupling_W_per_K,
+
+        @Says("with external dimensions; likewise") Optional<BoundsData> chiExternal_W_per_K,
+        @Says("with internal dimensions; likewise") Optional<BoundsData> chiInternal_W_per_K,
         @Says("fRsi, an estimate") double temperatureFactor,
 
         @Says("from where the inner faces meet, along the three outward normals, the last upright")

@@ -1,12 +1,12 @@
 package coldseam.report.pages;
 
 import coldseam.audit.Audit;
-import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
+import coldseam.audit.Mould;
+import coldseam.audit.Sheet;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
-import coldseam.junctions.JunctionResult;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Ink;
@@ -126,8 +126,7 @@ public final class Cover {
     private static Block figures(Page page) {
         Audit audit = page.audit();
         Print print = page.print();
-        Optional<Coldest> coldest = Coldest.of(audit);
-        Optional<BridgeSheet<JunctionResult>> dampest = audit.sheets().minByOptional(BridgeSheet::mouldHumidity);
+        Optional<Sheet> coldest = audit.mould().surfaces().getFirstOptional().map(Mould.Surface::sheet);
         String system = audit.heatLoss().system() == DimensionSystem.EXTERNAL ? "external" : "internal";
         Block first = Blocks.beside(
                 14,
@@ -160,8 +159,8 @@ public final class Cover {
                                 .plus("; limit "
                                         + Print.factor(audit.house().limits().temperatureFactor()))),
                 figure(
-                        dampest.map(s -> Print.percent(s.mouldHumidity())).orElse("none"),
-                        dampest.map(s -> Rich.of("indoor humidity from which mould may grow, at " + s.id()
+                        coldest.map(s -> Print.percent(s.mouldHumidity())).orElse("none"),
+                        coldest.map(s -> Rich.of("indoor humidity from which mould may grow, at " + s.id()
                                                 + ", at the design temperatures; ")
                                         .plus(own(page)))
                                 .orElse(Rich.of("nothing computed"))));
@@ -169,17 +168,6 @@ public final class Cover {
                 ? Blocks.stack(12, first, second)
                 : Blocks.stack(
                         12, first, second, Blocks.text(Print.capital(VertexWords.count(audit)) + ".", Style.SMALL));
-    }
-
-    /** The coldest inner surface: of a seam, or of a corner where seams meet. */
-    private record Coldest(String id, double temperatureFactor) {
-
-        static Optional<Coldest> of(Audit audit) {
-            return Lists.immutable
-                    .withAll(audit.sheets().collect(s -> new Coldest(s.id(), s.temperatureFactor())))
-                    .newWithAll(audit.vertexSheets().collect(s -> new Coldest(s.id(), s.temperatureFactor())))
-                    .minByOptional(Coldest::temperatureFactor);
-        }
     }
 
     /** The house's own humidity, marked where it is enough for mould. */

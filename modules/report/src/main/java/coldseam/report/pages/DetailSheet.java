@@ -14,6 +14,7 @@ import coldseam.report.pdf.Style;
 import coldseam.report.section.Legend;
 import coldseam.report.section.SectionDrawing;
 import coldseam.report.section.SectionPicture;
+import coldseam.report.solid.BodyPicture;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -26,6 +27,9 @@ public final class DetailSheet {
     private static final double GAP = 6;
 
     private static final double BELOW_TABLES = 8;
+
+    /** Points: height of the three cuts through a point of boxes. */
+    private static final double CUTS = 150;
 
     /**
      * How tall a drawing may be.
@@ -113,7 +117,8 @@ public final class DetailSheet {
             Optional<Block> said,
             Optional<Block> last) {
         SectionPicture picture = SectionPicture.of(result, limits, print.units());
-        double below = below(said, BELOW_TABLES);
+        Optional<Block> cuts = cuts();
+        double below = below(said, BELOW_TABLES) + below(cuts, BELOW_TABLES);
         double wordy = words.columns().height(flow.width()) + below(last, GAP) + BELOW_TABLES;
         // The drawing takes what the tables and words of the first page leave.
         SectionBlock section = SectionBlock.fit(picture, flow.width(), room.least(), drawing -> {
@@ -128,15 +133,30 @@ public final class DetailSheet {
         flow.space(GAP);
         flow.add(tables(section.drawing(), tabulated));
         flow.space(BELOW_TABLES);
-        said.ifPresent(block -> {
-            flow.add(block);
-            flow.space(BELOW_TABLES);
-        });
+        for (Optional<Block> block : Lists.immutable.of(cuts, said)) {
+            block.ifPresent(each -> {
+                flow.add(each);
+                flow.space(BELOW_TABLES);
+            });
+        }
         flow.add(words.columns());
         last.ifPresent(block -> {
             flow.space(GAP);
             flow.add(block);
         });
+    }
+
+    /** Three cuts through a point of boxes: the section alone does not show what stands beside its plane. */
+    private Optional<Block> cuts() {
+        return result instanceof PointResult point
+                ? point.body()
+                        .map(BodyPicture::through)
+                        .map(picture -> Blocks.drawing(
+                                CUTS,
+                                "Three cuts, along a layer, across what stands beside the axis, and through the axis; what is the same"
+                                        + " on both sides is shown once",
+                                picture::drawCuts))
+                : Optional.empty();
     }
 
     private double below(Optional<Block> block, double gap) {

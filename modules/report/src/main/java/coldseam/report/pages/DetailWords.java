@@ -10,6 +10,7 @@ import coldseam.junctions.NearestDefaultPsi;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Photograph;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Block;
@@ -92,7 +93,12 @@ final class DetailWords {
     private ImmutableList<Block> right() {
         MutableList<Block> out = Lists.mutable.empty();
         list(out, "How it fails", detail.failures(), false, Style.BODY);
-        list(out, "Photograph before it is covered", detail.photographs(), false, Style.BODY);
+        list(
+                out,
+                "Photograph before it is covered",
+                detail.photographs().collect(Photograph::shows),
+                false,
+                Style.BODY);
         list(out, "Cautions", detail.cautions(), false, Style.BODY);
         list(
                 out,
@@ -175,7 +181,8 @@ final class DetailWords {
         Table table = row(given, "χ, each", print.of(point.chi(), point.dimension()));
         table = row(
                 table,
-                "L_{3D} of a disc of " + print.of(point.area(), Dimension.AREA),
+                "L_{3D} of a " + (point.body().isPresent() ? "square" : "disc") + " of "
+                        + print.of(point.area(), Dimension.AREA),
                 print.bounds(point.coupling(), point.dimension()));
         table = row(table, "U of the surface", print.of(point.transmittance(), Dimension.TRANSMITTANCE));
         return coldest(table);

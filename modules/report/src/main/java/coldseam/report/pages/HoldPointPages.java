@@ -10,11 +10,18 @@ import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** What must be seen before it is covered, with boxes to tick and room to sign. */
 public final class HoldPointPages {
+
+    /** Of the width: the box to tick, what to look at, the fields to sign. */
+    private static final ImmutableList<Double> SHARES = Lists.immutable.of(0.035, 0.505, 0.46);
+
+    /** Each item is another trade's and another day's. */
+    private static final String[] FIELDS = {"seen by", "role", "date", "photograph no."};
 
     private HoldPointPages() {}
 
@@ -25,7 +32,8 @@ public final class HoldPointPages {
         Flow flow = page.flow();
         flow.section("Hold points");
         flow.add(Blocks.text(
-                "Work stops here until somebody has looked, taken the photographs and signed. In order of building.",
+                "Work stops here until somebody has looked, taken the photographs and signed, each item for itself. In order of"
+                        + " building.",
                 Style.BODY));
         flow.space(8);
         page.audit().holdPoints().forEachWithIndex((point, i) -> {
@@ -46,21 +54,29 @@ public final class HoldPointPages {
                                 : " · sheets " + point.sheets().makeString(", ")),
                 Style.BODY.with(Palette.SLATE)));
         out.add(Blocks.space(2));
-        point.lookAt()
-                .forEach(line -> out.add(
-                        Blocks.beside(4, Lists.immutable.of(0.035, 0.965), box(), Blocks.text(line, Style.BODY))));
-        out.add(Blocks.space(14));
-        out.add(Blocks.drawing(12, "Lines to sign: seen by, date, photograph number.", (canvas, box) -> {
-            String[] words = {"seen by", "date", "photograph no."};
-            double[] shares = {0, 0.46, 0.68, 1.0};
-            for (int i = 0; i < words.length; i++) {
-                double x0 = box.x0() + shares[i] * box.width();
-                double x1 = box.x0() + shares[i + 1] * box.width() - 10;
-                canvas.line(x0, box.y1(), x1, box.y1(), Pen.of(0.5, Palette.INK));
-                canvas.text(words[i], x0, box.y1() - 8.5, Style.SMALL.type().sized(7), Align.LEFT);
-            }
-        }));
+        out.add(row(Blocks.space(9), Blocks.space(9), fields(true)));
+        point.lookAt().forEach(line -> out.add(row(box(), Blocks.text(line, Style.BODY), fields(false))));
         return Blocks.panel(Blocks.stack(out.toImmutable(), 2), Palette.WHITE, Palette.DEEP);
+    }
+
+    private static Block row(Block box, Block line, Block fields) {
+        return Blocks.beside(6, SHARES, box, line, fields);
+    }
+
+    /** What each item is signed with: the words over the columns, or a line for each. */
+    private static Block fields(boolean words) {
+        String alternative = words ? "Columns to sign in: " + String.join(", ", FIELDS) + "." : "Lines to sign.";
+        return Blocks.drawing(words ? 9 : 12.6, alternative, (canvas, box) -> {
+            double width = box.width() / FIELDS.length;
+            for (int i = 0; i < FIELDS.length; i++) {
+                double x = box.x0() + i * width;
+                if (words) {
+                    canvas.text(FIELDS[i], x, box.y0(), Style.SMALL.type().sized(7), Align.LEFT);
+                } else {
+                    canvas.line(x, box.y0() + 1, x + width - 6, box.y0() + 1, Pen.of(0.5, Palette.INK));
+                }
+            }
+        });
     }
 
     private static Block box() {

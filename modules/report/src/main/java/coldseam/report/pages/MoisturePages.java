@@ -74,7 +74,7 @@ public final class MoisturePages {
         boolean months = mould.monthly().isPresent();
         ImmutableList<Table.Column> start = Lists.immutable.of(
                 Table.Column.fixed("sheet", 34),
-                Table.Column.share("junction", 1),
+                Table.Column.share("junction or corner", 1),
                 Table.Column.number("f_{Rsi}", 34),
                 Table.Column.number(
                         "mould from, at " + print.of(site.outdoorTemperature(), Dimension.TEMPERATURE), 66));
@@ -82,7 +82,7 @@ public final class MoisturePages {
                 months ? start.newWith(Table.Column.number("mould from, in " + critical(mould), 66)) : start;
         Table table = new Table(columns.newWith(Table.Column.share("says", 0.62)), Lists.immutable.empty());
         for (Mould.Surface surface : mould.surfaces()) {
-            String kind = surface.sheet().result().setup().kind().label();
+            String kind = surface.sheet().kind();
             ImmutableList<Table.Cell> cells = Lists.immutable.of(
                     Table.Cell.of(surface.sheet().id()),
                     Table.Cell.of(kind),
@@ -114,8 +114,8 @@ public final class MoisturePages {
                                 + print.of(need.leastTemperature(), Dimension.TEMPERATURE) + ", so f_{Rsi} must be "
                                 + String.format(Locale.ROOT, "%.2f", Math.ceil(need.temperatureFactor() * 100) / 100)
                                 + (good
-                                        ? ". Every junction that was computed has it."
-                                        : ". Not every junction has it; see the table.")
+                                        ? ". Every junction and corner that was computed has it."
+                                        : ". Not every junction and corner has it; see the table.")
                                 + " Climate: " + site.climate().orElseThrow().source() + "."),
                         Style.BODY),
                 Palette.FROST,

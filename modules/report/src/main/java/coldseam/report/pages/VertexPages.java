@@ -3,6 +3,8 @@ package coldseam.report.pages;
 import coldseam.audit.Audit;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexSheet;
+import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.Box;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.report.pdf.Blocks;
@@ -18,6 +20,9 @@ final class VertexPages {
 
     /** Points. */
     private static final double HEIGHT = 210;
+
+    /** m; what is shown of a corner that stands on metres of ground. */
+    private static final Box NEAR = Box.of(-1.2, -1.2, -1.2, 1.2, 1.2, 1.2);
 
     private VertexPages() {}
 
@@ -52,12 +57,13 @@ final class VertexPages {
                     row.corner().name(),
                     row.sheet().map(VertexSheet::id).orElse("–"),
                     row.sheet()
-                            .map(sheet -> print.number(sheet.chi(system), Dimension.POINT_TRANSMITTANCE))
+                            .flatMap(sheet -> sheet.result().heat())
+                            .map(heat -> print.number(heat.chi(system), Dimension.POINT_TRANSMITTANCE))
                             .orElse("–"),
                     row.sheet()
                             .map(sheet -> Print.factor(sheet.temperatureFactor()))
                             .orElse("–"),
-                    VertexWords.status(row));
+                    VertexWords.status(row, page.audit().mould()));
         }
         page.flow().add(table);
     }
@@ -65,31 +71,29 @@ final class VertexPages {
     private static void sheet(Page page, VertexSheet sheet) {
         Flow flow = page.flow();
         Print print = page.print();
-        String heading = sheet.id() + " · Corner";
+        String heading = sheet.id() + " · " + Print.capital(sheet.kind());
         flow.need(HEIGHT + 130);
         flow.space(10);
-        flow.heading(heading + ": " + VertexWords.kinds(sheet.result().setup()));
+        flow.heading(heading);
         flow.add(Blocks.text(
                 Print.count(sheet.places().size(), "corner", "corners") + " · details of "
                         + sheet.edges().makeString(", ")
                         + (sheet.chosen() ? "" : " · not all chosen: the worst stands in"),
                 Style.BODY));
         flow.space(4);
-        BodyPicture picture = new BodyPicture(sheet.result().surface());
+        BodySolution solution = sheet.result().surface();
+        boolean onGround = sheet.result().heat().isEmpty();
+        BodyPicture picture = onGround ? new BodyPicture(solution, NEAR) : new BodyPicture(solution);
         flow.add(Blocks.drawing(
                 HEIGHT,
-                "The corner from outside with the temperatures of its surfaces, and a cut through its coldest place",
+                onGround
+                        ? "An upright and a level cut through the coldest place of the corner"
+                        : "The corner from outside with the temperatures of its surfaces, and a cut through its coldest place",
                 picture::drawBeside));
         flow.space(4);
         Table table = Table.of(Table.Column.share("", 1), Table.Column.number("", 190));
-        table = line(
-                table,
-                Rich.of("χ with external dimensions"),
-                print.of(sheet.chi(DimensionSystem.EXTERNAL), Dimension.POINT_TRANSMITTANCE));
-        table = line(
-                table,
-                Rich.of("χ with internal dimensions"),
-                print.of(sheet.chi(DimensionSystem.INTERNAL), Dimension.POINT_TRANSMITTANCE));
+        table = line(table, Rich.of("χ with external dimensions"), chi(print, sheet, DimensionSystem.EXTERNAL));
+        table = line(table, Rich.of("χ with internal dimensions"), chi(print, sheet, DimensionSystem.INTERNAL));
         table = line(
                 table,
                 Rich.marked("lowest temperature factor f_{Rsi}, an estimate; limit "
@@ -100,6 +104,13 @@ final class VertexPages {
                 Rich.of("indoor humidity from which mould may grow there, at the design temperatures"),
                 Print.percent(sheet.mouldHumidity()));
         flow.add(table);
+    }
+
+    private static String chi(Print print, VertexSheet sheet, DimensionSystem system) {
+        return sheet.result()
+                .heat()
+                .map(heat -> print.of(heat.chi(system), Dimension.POINT_TRANSMITTANCE))
+                .orElse("in the U of the floor, ISO 13370");
     }
 
     private static Table line(Table table, Rich what, String value) {

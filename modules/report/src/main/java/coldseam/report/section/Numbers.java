@@ -10,8 +10,10 @@ import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Type;
 import coldseam.report.section.SectionPicture.Key;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
 
 /** Sets each material's number: on it where there is room, else beside the drawing with a line to it. */
 final class Numbers {
@@ -111,25 +113,44 @@ final class Numbers {
         }
     }
 
-    /** The cheapest line, the first of equal ones. One line that is cheap spares following most of the others. */
+    /**
+     * A place for a badge.
+     *
+     * @param index among all, which decides between places whose lines cost the same
+     * @param near what no line from it costs less than
+     */
+    private record Place(Spot spot, int index, double near) {}
+
+    /**
+     * The cheapest line, the first of equal ones. What the shortest costs bounds the others from the start, and places for
+     * the badge are tried from the nearest on, till none can win.
+     */
     private void leader(Canvas canvas, int number) {
         List<Spot> tips = places(number);
-        List<Spot> badges = badges();
-        Leader shortest = shortest(badges, tips);
+        if (tips.isEmpty()) {
+            return;
+        }
+        List<Place> places = badges(Box.around(Lists.immutable.ofAll(tips)));
+        Leader shortest = shortest(places, tips);
         if (shortest == null) {
             return;
         }
         Leader best = null;
-        double cheapest = Math.nextUp(shortest.least() + crossings(shortest, number, Double.POSITIVE_INFINITY));
-        for (Spot badge : badges) {
+        int bestIndex = 0;
+        double cheapest = Math.nextUp(shortest.least() + crossings(shortest, number, Double.MAX_VALUE));
+        for (Place place : places) {
+            if (place.near > cheapest) {
+                break;
+            }
             for (Spot tip : tips) {
-                if (Math.max(Math.abs(badge.x() - tip.x()), Math.abs(badge.y() - tip.y())) < cheapest) {
-                    Leader leader = new Leader(badge, tip);
+                if (reach(place, tip) <= cheapest) {
+                    Leader leader = new Leader(place.spot, tip);
                     double least = leader.least();
-                    double cost = least < cheapest ? least + crossings(leader, number, cheapest - least) : least;
-                    if (cost < cheapest) {
+                    double cost = least <= cheapest ? least + crossings(leader, number, cheapest - least) : least;
+                    if (cost < cheapest || cost == cheapest && place.index < bestIndex) {
                         cheapest = cost;
                         best = leader;
+                        bestIndex = place.index;
                     }
                 }
             }
@@ -138,13 +159,16 @@ final class Numbers {
     }
 
     /** The line that costs least where nothing is crossed; null where none is long enough to be one. */
-    private static Leader shortest(List<Spot> badges, List<Spot> tips) {
+    private static Leader shortest(List<Place> places, List<Spot> tips) {
         Leader shortest = null;
-        double least = Double.POSITIVE_INFINITY;
-        for (Spot badge : badges) {
+        double least = Double.MAX_VALUE;
+        for (Place place : places) {
+            if (place.near >= least) {
+                break;
+            }
             for (Spot tip : tips) {
-                if (Math.max(Math.abs(badge.x() - tip.x()), Math.abs(badge.y() - tip.y())) < least) {
-                    Leader leader = new Leader(badge, tip);
+                if (reach(place, tip) < least) {
+                    Leader leader = new Leader(place.spot, tip);
                     if (leader.least() < least) {
                         least = leader.least();
                         shortest = leader;
@@ -153,6 +177,23 @@ final class Numbers {
             }
         }
         return shortest;
+    }
+
+    /** No line from a place to a tip costs less. */
+    private static double reach(Place place, Spot tip) {
+        return Math.max(Math.abs(place.spot.x() - tip.x()), Math.abs(place.spot.y() - tip.y()));
+    }
+
+    /** Places for badges, those nearest to a box first. */
+    private List<Place> badges(Box tips) {
+        List<Place> out = new ArrayList<>();
+        for (Spot at : badges()) {
+            double dx = Math.max(0, Math.max(tips.x0() - at.x(), at.x() - tips.x1()));
+            double dy = Math.max(0, Math.max(tips.y0() - at.y(), at.y() - tips.y1()));
+            out.add(new Place(at, out.size(), Math.max(dx, dy)));
+        }
+        out.sort(Comparator.comparingDouble(Place::near));
+        return out;
     }
 
     private void draw(Canvas canvas, Leader leader, int number) {

@@ -75,6 +75,7 @@ final class PointPictures {
         Solution whole = solution();
         return new SectionPicture(
                 parts,
+                Lists.immutable.empty(),
                 PlanarSubdivision.of(parts.collect(Part::outline)),
                 SectionEnd.of(whole.section()),
                 whole,

@@ -92,6 +92,7 @@ public final class SectionDrawing {
         });
         new Breaks(placed, cuts).draw(canvas);
         new Dimensions(parts, placed, picture.system(), occupied).draw(canvas, cuts);
+        new OwnSizes(picture, placed, occupied).draw(canvas);
         Numbers numbers = new Numbers(parts, grid, placed, occupied, keys, box);
         numbers.draw(canvas);
         environments(canvas, grid, placed, occupied);

@@ -13,15 +13,18 @@ import coldseam.junctions.PointResult;
 import coldseam.junctions.WeakestPath;
 import coldseam.junctions.plan.PlanarSubdivision;
 import coldseam.junctions.plan.SectionEnd;
+import coldseam.junctions.plan.SectionPlan;
 import coldseam.report.drawing.Look;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.list.Interval;
 
 /**
  * What is shown of a solved section.
  *
  * @param parts in painting order
+ * @param own those of them that the detail draws itself and whose size it says, by index
  * @param seen of their outlines
  * @param ends where the section stops and the house goes on
  * @param solution of it
@@ -34,6 +37,7 @@ import org.eclipse.collections.impl.factory.Lists;
  */
 public record SectionPicture(
         ImmutableList<Part> parts,
+        ImmutableList<Integer> own,
         PlanarSubdivision seen,
         ImmutableList<SectionEnd> ends,
         Solution solution,
@@ -94,6 +98,7 @@ public record SectionPicture(
                                 piece.material().conductivity(),
                                 Looks.of(piece.material(), piece.role()),
                                 piece.solved())),
+                own(result),
                 result.plan().seen(),
                 result.plan().ends(),
                 result.solution(),
@@ -103,6 +108,14 @@ public record SectionPicture(
                 Optional.of(result.weakestPath()),
                 result.controls().select(line -> line.path().size() > 1),
                 Optional.of(new Coldest(result.coldest(), outdoor + result.temperatureFactor() * (indoor - outdoor))));
+    }
+
+    private static ImmutableList<Integer> own(JunctionResult result) {
+        ImmutableList<SectionPlan.Piece> pieces = result.plan().pieces();
+        return Interval.zeroTo(pieces.size() - 1)
+                .select(i -> pieces.get(i).origin() instanceof SectionPlan.Origin.OfDetail)
+                .toList()
+                .toImmutable();
     }
 
     /** The picture of a section drawn by hand. */
@@ -115,6 +128,7 @@ public record SectionPicture(
                                 region.conductivity(),
                                 Looks.of(region.material(), region.conductivity()),
                                 true)),
+                Lists.immutable.empty(),
                 PlanarSubdivision.of(section.regions().collect(Region::outline)),
                 SectionEnd.of(section),
                 solution,

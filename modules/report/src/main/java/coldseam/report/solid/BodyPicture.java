@@ -1,6 +1,7 @@
 package coldseam.report.solid;
 
 import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.Painted;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.Align;
@@ -24,16 +25,46 @@ public final class BodyPicture {
     private static final double TOP = 34;
 
     private final BodySolution solution;
+    private final coldseam.conduction.solid.Box shown;
+    /** m, where the cut at right angles to each direction lies. */
+    private final double[] planes;
+
     private final Palettes palettes;
     private final ImmutableList<Integer> keys;
 
+    /** Of the whole body. */
     public BodyPicture(BodySolution solution) {
+        this(solution, solution.body().extent());
+    }
+
+    /**
+     * Of a part of a body.
+     *
+     * @param shown what cuts show, as far as the body reaches
+     */
+    public BodyPicture(BodySolution solution, coldseam.conduction.solid.Box shown) {
+        this(solution, shown, CutDrawing.at(solution, 0), CutDrawing.at(solution, 1), CutDrawing.at(solution, 2));
+    }
+
+    private BodyPicture(BodySolution solution, coldseam.conduction.solid.Box shown, double... planes) {
         this.solution = solution;
+        this.planes = planes;
+        this.shown = common(shown, solution.body().extent());
         this.palettes = new Palettes(solution.body());
         this.keys = solution.field()
                 .pieces()
                 .distinctBy(piece ->
                         palettes.solid(piece).material() + palettes.solid(piece).conductivity());
+    }
+
+    private static coldseam.conduction.solid.Box common(
+            coldseam.conduction.solid.Box one, coldseam.conduction.solid.Box other) {
+        double[] at = new double[6];
+        for (int d = 0; d < 3; d++) {
+            at[d] = Math.max(one.low(d), other.low(d));
+            at[3 + d] = Math.min(one.high(d), other.high(d));
+        }
+        return coldseam.conduction.solid.Box.of(at[0], at[1], at[2], at[3], at[4], at[5]);
     }
 
     /** Points it takes. */
@@ -60,15 +91,73 @@ public final class BodyPicture {
         keys(canvas, below - PANEL - 14);
     }
 
-    /** Draws the whole from outside and one cut beside it, without keys, as large as a box allows. */
+    /**
+     * Draws the whole from outside and one cut beside it, without keys, as large as a box allows; of a part two cuts, one
+     * upright and one level.
+     */
     public void drawBeside(Canvas canvas, Box box) {
         double middle = box.middleX();
+        if (!shown.equals(solution.body().extent())) {
+            cut(0).draw(canvas, new Box(box.x0(), box.y0(), middle - 6, box.y1()), palettes);
+            cut(2).draw(canvas, new Box(middle + 6, box.y0(), box.x1(), box.y1()), palettes);
+            return;
+        }
         view(canvas, new Box(box.x0(), box.y0(), middle - 6, box.y1()));
         cut(0).draw(canvas, new Box(middle + 6, box.y0(), box.x1(), box.y1()), palettes);
     }
 
+    /** Draws the three cuts side by side, without keys, as large as a box allows. */
+    public void drawCuts(Canvas canvas, Box box) {
+        for (int i = 0; i < 3; i++) {
+            double x = box.x0() + i * box.width() / 3;
+            cut(2 - i).draw(canvas, new Box(x, box.y0(), x + box.width() / 3 - 10, box.y1()), palettes);
+        }
+    }
+
+    /** m, of the surface shown beside what goes through it. */
+    private static final double BESIDE = 0.12;
+
+    /**
+     * The picture of something that goes through a plane surface, cut off a little past it: along the layer in which most of it
+     * is seen, through its middle, and through what stands beside that.
+     *
+     * @param solution of a body whose layers reach to its far ends sideways
+     */
+    public static BodyPicture through(BodySolution solution) {
+        coldseam.conduction.solid.Box whole = solution.body().extent();
+        ImmutableList<coldseam.conduction.solid.Box> solids =
+                solution.body().painted().selectInstancesOf(Painted.Solid.class).collect(Painted.Solid::box);
+        ImmutableList<coldseam.conduction.solid.Box> pieces = solids.select(each -> each.high(0) < whole.high(0));
+        if (pieces.isEmpty()) {
+            return new BodyPicture(solution);
+        }
+        double layer = solids.reject(pieces::contains)
+                .toSortedListBy(each -> -each.size(2))
+                .collect(each -> middle(each, 2))
+                .maxBy(at -> CutDrawing.materials(solution, 2, at));
+        return new BodyPicture(
+                solution,
+                coldseam.conduction.solid.Box.of(
+                        whole.low(0),
+                        pieces.collectDouble(each -> each.low(1)).min() - BESIDE,
+                        whole.low(2),
+                        pieces.collectDouble(each -> each.high(0)).max() + BESIDE,
+                        pieces.collectDouble(each -> each.high(1)).max() + BESIDE,
+                        whole.high(2)),
+                0,
+                pieces.select(each -> each.low(0) > 0)
+                        .collect(each -> middle(each, 1))
+                        .maxOptional()
+                        .orElse(0.0),
+                layer);
+    }
+
+    private static double middle(coldseam.conduction.solid.Box box, int direction) {
+        return (box.low(direction) + box.high(direction)) / 2;
+    }
+
     private CutDrawing cut(int direction) {
-        return new CutDrawing(solution, direction, CutDrawing.at(solution, direction));
+        return new CutDrawing(solution, direction, planes[direction], shown);
     }
 
     private static Box panel(double x, double top) {

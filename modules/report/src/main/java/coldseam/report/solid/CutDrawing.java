@@ -34,18 +34,23 @@ final class CutDrawing {
     private final int direction;
     private final double at;
     private final BodyCut cut;
+    /** The part of the body that is shown. */
+    private final coldseam.conduction.solid.Box shown;
+
     private final int across;
     private final int up;
 
     /**
      * @param direction 0, 1 or 2 for a cut at right angles to x, y or z
      * @param at where, m
+     * @param shown the part of the body that is drawn
      */
-    CutDrawing(BodySolution solution, int direction, double at) {
+    CutDrawing(BodySolution solution, int direction, double at, coldseam.conduction.solid.Box shown) {
         this.solution = solution;
         this.direction = direction;
         this.at = at;
         this.cut = solution.field().cut(direction, at);
+        this.shown = shown;
         this.across = direction == 0 ? 1 : 0;
         this.up = direction == 2 ? 1 : 2;
     }
@@ -59,21 +64,48 @@ final class CutDrawing {
                 Type.of(8.5).with(Face.SEMIBOLD).with(Palette.DEEP),
                 Align.LEFT);
         Box room = new Box(box.x0() + 14, box.y0() + 12, box.x1() - 4, box.y1() - 16);
-        coldseam.conduction.solid.Box whole = solution.body().extent();
-        double scale = Math.min(room.width() / whole.size(across), room.height() / whole.size(up));
-        double dx = room.x0() - scale * whole.low(across);
-        double dy = room.y1() - scale * whole.high(up);
+        double scale = Math.min(room.width() / shown.size(across), room.height() / shown.size(up));
+        double dx = room.x0() - scale * shown.low(across);
+        double dy = room.y1() - scale * shown.high(up);
         for (BodyCut.Filled each : cut.filled()) {
             Box area = new Box(
-                    dx + scale * each.x0(), dy + scale * each.y0(), dx + scale * each.x1(), dy + scale * each.y1());
+                    dx + scale * within(each.x0(), across),
+                    dy + scale * within(each.y0(), up),
+                    dx + scale * within(each.x1(), across),
+                    dy + scale * within(each.y1(), up));
+            if (area.width() <= 0 || area.height() <= 0) {
+                continue;
+            }
             Look look = palettes.of(each.piece());
             canvas.fill(area.corners(), look.tint());
             look.hatch().draw(canvas, area.corners(), area);
         }
         isotherms(canvas, dx, dy, scale);
-        canvas.strokes(cut.seams().collect(each -> line(each, dx, dy, scale)), LINE);
-        canvas.strokes(cut.surfaces().collect(each -> line(each, dx, dy, scale)), SURFACE);
-        axes(canvas, room, dy + scale * whole.low(up));
+        canvas.strokes(lines(cut.seams(), dx, dy, scale), LINE);
+        canvas.strokes(lines(cut.surfaces(), dx, dy, scale), SURFACE);
+        axes(canvas, room, dy + scale * shown.low(up));
+    }
+
+    private double within(double at, int direction) {
+        return Math.max(shown.low(direction), Math.min(shown.high(direction), at));
+    }
+
+    /** Lines along the axes, as far as they are shown. */
+    private ImmutableList<ImmutableList<Spot>> lines(
+            ImmutableList<BodyCut.Line> all, double dx, double dy, double scale) {
+        return all.collect(each -> new BodyCut.Line(
+                        within(each.x0(), across),
+                        within(each.y0(), up),
+                        within(each.x1(), across),
+                        within(each.y1(), up)))
+                .select(each -> each.x0() != each.x1() || each.y0() != each.y1())
+                .collect(each -> line(each, dx, dy, scale));
+    }
+
+    private boolean isShown(BodyCut.Line line) {
+        double x = (line.x0() + line.x1()) / 2;
+        double y = (line.y0() + line.y1()) / 2;
+        return within(x, across) == x && within(y, up) == y;
     }
 
     private static ImmutableList<Spot> line(BodyCut.Line line, double dx, double dy, double scale) {
@@ -110,7 +142,9 @@ final class CutDrawing {
         for (double t = Math.ceil(low / step + 1e-9) * step; t < high - 1e-9; t += step) {
             MutableList<ImmutableList<Spot>> lines = Lists.mutable.empty();
             for (BodyCut.Line each : cut.isotherm(t)) {
-                lines.add(line(each, dx, dy, scale));
+                if (isShown(each)) {
+                    lines.add(line(each, dx, dy, scale));
+                }
             }
             canvas.strokes(lines.toImmutable(), ISOTHERM);
             label(canvas, lines, plain(t) + "°", taken);
@@ -160,7 +194,7 @@ final class CutDrawing {
         return best;
     }
 
-    private static int materials(BodySolution solution, int direction, double at) {
+    static int materials(BodySolution solution, int direction, double at) {
         return solution.field()
                 .cut(direction, at)
                 .filled()

@@ -1,28 +1,26 @@
 package coldseam.report.words;
 
 import coldseam.audit.Audit;
-import coldseam.audit.BridgeRow;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Alternatives.About;
 import coldseam.envelope.Alternatives.Option;
+import coldseam.envelope.House;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Alternative;
 import coldseam.options.Changes;
-import coldseam.options.Comparison;
-import coldseam.options.Comparison.Answer;
-import coldseam.options.Comparison.Asked;
 import coldseam.options.Standing;
+import coldseam.options.Worst;
 import coldseam.options.Yearly;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
-import org.eclipse.collections.api.list.primitive.ImmutableIntList;
 
 /**
  * What is said of a comparison.
@@ -31,20 +29,58 @@ import org.eclipse.collections.api.list.primitive.ImmutableIntList;
  */
 public record CompareWords(UnitSystem units) {
 
+    /** Years; what pays back later than a building part lasts is not told to the year. */
+    private static final double LONGEST_PAYBACK = 100;
+
     private Phrases phrases() {
         return new Phrases(units);
     }
 
-    /** "1.23…1.24 W/K less", "… more", or that the intervals cannot tell. */
+    /** "1.2 W/K less", "… more", or between what the intervals leave open. */
     public String heat(Interval more) {
+        return difference(more, interval -> phrases().say(interval, Dimension.HEAT_LOSS_COEFFICIENT));
+    }
+
+    /** The same with the bounds that are proven: "1.234…1.236 W/K less". */
+    public String provenHeat(Interval more) {
+        return difference(
+                more, interval -> units.interval(interval.lower(), interval.upper(), Dimension.HEAT_LOSS_COEFFICIENT));
+    }
+
+    private static String difference(Interval more, Function<Interval, String> says) {
         return switch (Standing.of(more)) {
-            case BETTER -> phrases().say(more.times(-1), Dimension.HEAT_LOSS_COEFFICIENT) + " less";
-            case WORSE -> phrases().say(more, Dimension.HEAT_LOSS_COEFFICIENT) + " more";
+            case BETTER -> says.apply(more.times(-1)) + " less";
+            case WORSE -> says.apply(more) + " more";
             case AS_GOOD ->
                 more.width() == 0
                         ? "the same"
-                        : phrases().say(more, Dimension.HEAT_LOSS_COEFFICIENT) + " more, which may be less";
+                        : "between " + says.apply(Interval.of(-more.lower())) + " less and "
+                                + says.apply(Interval.of(more.upper())) + " more";
         };
+    }
+
+    /** H of a house that is counted without its corners, or that it is not known. */
+    public String loss(Audit audit) {
+        Interval total = audit.heatLoss().total();
+        HonestWords honest = new HonestWords(audit, units);
+        return honest.unknown().isPresent()
+                ? honest.total()
+                : units.interval(total.lower(), total.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
+    }
+
+    /** "72 EUR a year saved", "… more to heat"; empty without degree days or a price. */
+    public static Optional<String> yearly(Interval more, House house) {
+        return Yearly.money(more.times(-1), house).map(saved -> {
+            double amount = Math.abs(saved.middle());
+            return (amount < 1
+                            ? "less than 1 " + house.prices().currency()
+                            : String.format(
+                                    Locale.ROOT,
+                                    "%.0f %s",
+                                    amount,
+                                    house.prices().currency()))
+                    + " a year " + (saved.middle() < 0 ? "more to heat" : "saved");
+        });
     }
 
     /** "better", "as good" or "worse". */
@@ -73,44 +109,47 @@ public record CompareWords(UnitSystem units) {
                 junctions -> "junctions", assembly -> "build-up", openings -> "windows and doors", points -> "points");
     }
 
-    /** The worst of the seams or points that are decided, with the numbers a builder compares; empty of build-ups. */
-    public Optional<String> worst(Alternative.Built built) {
-        return worstSheet(built).map(sheet -> {
-            MutableList<String> parts = Lists.mutable.empty();
-            int others = built.rows()
-                            .flatCollect(row -> Lists.immutable.withAll(
-                                    row.sheet().stream().map(BridgeSheet::id).toList()))
-                            .distinct()
-                            .size()
-                    - 1;
-            parts.add((sheet.dimension() == Dimension.POINT_TRANSMITTANCE ? "chi " : "psi ")
-                    + phrases().say(sheet.external(), sheet.dimension())
-                    + (others > 0 ? " (the worst of " + (others + 1) + ")" : ""));
-            parts.add(String.format(Locale.ROOT, "fRsi %.2f", sheet.temperatureFactor()));
-            parts.add(
-                    sheet.mouldHumidity() >= 1
-                            ? "no mould at any indoor humidity"
-                            : String.format(Locale.ROOT, "mould from %.0f %% indoors", 100 * sheet.mouldHumidity()));
-            sheet.junction().ifPresent(junction -> {
-                parts.add(
-                        junction.penLine().unbroken()
-                                ? "neck " + units.format(junction.penLine().neck(), Dimension.THICKNESS)
-                                : "insulation broken");
-                parts.add(String.format(
-                        Locale.ROOT,
-                        "weakest path %.0f %%",
-                        100 * junction.weakestPath().ratio()));
-            });
-            return parts.makeString(", ");
-        });
+    /** The worst of what is decided, or of the seams that a build-up or a window meets, value by value. */
+    public Optional<String> worst(Alternative alternative) {
+        return alternative
+                .built()
+                .flatMap(Alternative.Built::worst)
+                .map(worst -> before(alternative, worst) + values(worst).makeString(", "));
     }
 
-    /** The sheet of the greatest psi or chi among what is decided. */
-    public static Optional<BridgeSheet<?>> worstSheet(Alternative.Built built) {
-        return built.rows()
-                .select(row -> row.sheet().isPresent())
-                .maxByOptional(row -> row.transmittance().upper())
-                .flatMap(BridgeRow::sheet);
+    private static String before(Alternative alternative, Worst worst) {
+        if (alternative.decision().about().movesOthers()) {
+            return "the worst of the " + Phrases.count(worst.sheets(), "seam", "different seams") + " that it meets: ";
+        }
+        return worst.sheets() == 1 ? "" : "the worst of " + worst.sheets() + ": ";
+    }
+
+    private ImmutableList<String> values(Worst worst) {
+        BridgeSheet<?> leaky = worst.leakiest();
+        BridgeSheet<?> cold = worst.coldest();
+        MutableList<String> parts = Lists.mutable.empty();
+        parts.add((leaky.junction().isPresent() ? "psi " : "chi ")
+                + units.interval(leaky.external().lower(), leaky.external().upper(), leaky.dimension())
+                + at(worst, leaky));
+        parts.add(String.format(Locale.ROOT, "fRsi %.2f", cold.temperatureFactor()) + at(worst, cold));
+        parts.add(
+                cold.mouldHumidity() >= 1
+                        ? "no mould at any indoor humidity"
+                        : String.format(Locale.ROOT, "mould from %.0f %% indoors", 100 * cold.mouldHumidity()));
+        worst.neck()
+                .ifPresent(neck ->
+                        parts.add((neck > 0 ? "neck " + units.format(neck, Dimension.THICKNESS) : "insulation broken")
+                                + at(worst, worst.narrowest().orElseThrow())));
+        worst.path()
+                .ifPresent(path -> parts.add(String.format(Locale.ROOT, "weakest path %.0f %%", 100 * path)
+                        + at(worst, worst.shortest().orElseThrow())));
+        return parts.toImmutable();
+    }
+
+    /** Which one it is, where there are several kinds. */
+    private static String at(Worst worst, BridgeSheet<?> sheet) {
+        boolean one = worst.sheets() == 1 || worst.leakiest().kind().equals(sheet.kind()) && worst.sheets() == 2;
+        return one ? "" : " (" + sheet.kind() + ")";
     }
 
     /** Energy, money, cost and years, as far as they are known. */
@@ -118,8 +157,8 @@ public record CompareWords(UnitSystem units) {
         Alternative.Built built = alternative.built().orElseThrow();
         String currency = built.audit().house().prices().currency();
         MutableList<String> parts = Lists.mutable.empty();
-        built.saves().ifPresent(saved -> parts.add(saves(saved, Dimension.ENERGY, "")));
-        built.savesMoney().ifPresent(saved -> parts.add(amount(saved, currency)));
+        built.saves().ifPresent(saved -> parts.add(energy(saved)));
+        yearly(built.more(), built.audit().house()).ifPresent(parts::add);
         built.cost().ifPresent(cost -> parts.add(extra(cost, currency) + source(alternative.option())));
         built.payback().ifPresent(years -> parts.add("paid back in " + years(years) + " years"));
         if (built.cost().isEmpty()) {
@@ -130,22 +169,19 @@ public record CompareWords(UnitSystem units) {
 
     /** Whole years, rounded outwards. */
     public static String years(Interval years) {
-        return String.format(Locale.ROOT, "%.0f…%.0f", Math.floor(years.lower()), Math.ceil(years.upper()));
+        double first = Math.floor(years.lower());
+        return first >= LONGEST_PAYBACK
+                ? String.format(Locale.ROOT, "over %.0f", LONGEST_PAYBACK)
+                : String.format(Locale.ROOT, "%.0f…%.0f", first, Math.ceil(years.upper()));
     }
 
     private static String source(Option option) {
         return option.cost().map(price -> " (" + price.source() + ")").orElse("");
     }
 
-    private String saves(Interval saved, Dimension dimension, String of) {
-        boolean more = saved.middle() < 0;
-        Interval shown = more ? saved.times(-1) : saved;
-        return units.format(shown.middle(), dimension) + of + " a year " + (more ? "more" : "less");
-    }
-
-    private static String amount(Interval saved, String currency) {
-        return String.format(Locale.ROOT, "%.0f %s a year ", Math.abs(saved.middle()), currency)
-                + (saved.middle() < 0 ? "lost" : "saved");
+    private String energy(Interval saved) {
+        return units.format(Math.abs(saved.middle()), Dimension.ENERGY) + " a year "
+                + (saved.middle() < 0 ? "more" : "less");
     }
 
     /** "costs 240 EUR more", or less, or the same. */
@@ -186,39 +222,6 @@ public record CompareWords(UnitSystem units) {
         return findings.collect(words::title).distinct().makeString(", ");
     }
 
-    /** What was asked, with its limit: "the least loss for 5000 EUR more". */
-    public String question(Answer answer, Audit described) {
-        String currency = described.house().prices().currency();
-        double limit = answer.limit().orElse(0);
-        return switch (answer.asked()) {
-            case BUDGET -> String.format(Locale.ROOT, "least loss within %.0f %s", limit, currency);
-            case HEAT_LOSS -> "least cost for H_T up to " + units.format(limit, Dimension.HEAT_LOSS_COEFFICIENT);
-            case ENERGY -> "least cost for a loss of up to " + units.format(limit, Dimension.ENERGY) + " a year";
-            case TRANSMITTANCE -> "least cost with every psi and chi within its limit";
-            case SURFACE -> "least cost with every inner surface warm enough";
-            case NO_FINDING -> "least cost with nothing found";
-            case LEAST_COST ->
-                String.format(
-                        Locale.ROOT, "least cost of building and of heat over %.0f years, at today's price", limit);
-            case LEAST_LOSS -> "least loss of all";
-        };
-    }
-
-    /** Why there is no answer. */
-    public static String noAnswer(Asked asked) {
-        return asked == Asked.BUDGET ? "nothing costs so little" : "no set is proven to do it";
-    }
-
-    /** The set's options by their decisions, or that nothing is changed. */
-    public static String set(Comparison comparison, ImmutableIntList set) {
-        ImmutableList<Alternative> options = comparison.options(set);
-        return options.isEmpty()
-                ? "all as described"
-                : options.collect(each ->
-                                each.decision().name() + ": " + each.option().name())
-                        .makeString("; ");
-    }
-
     /** Loss of the year of a whole house, by degree days; empty without them. */
     public Optional<String> year(Audit audit) {
         OptionalDouble annual = audit.heatLoss().annualLoss();
@@ -227,46 +230,22 @@ public record CompareWords(UnitSystem units) {
                 : Optional.empty();
     }
 
-    /** A step of the front to the next: "0.81…0.82 W/K less for 140 EUR more". */
-    public String step(Interval more, double cost, Audit described) {
-        String money = Yearly.money(more.times(-1), described.house())
-                .map(saved -> String.format(
-                        Locale.ROOT,
-                        ", %.0f %s a year %s",
-                        Math.abs(saved.middle()),
-                        described.house().prices().currency(),
-                        saved.middle() < 0 ? "more to heat" : "saved"))
-                .orElse("");
-        return heat(more) + money + ", "
-                + extra(cost, described.house().prices().currency());
-    }
-
-    /** Why nothing is lost by what is left out. */
-    public static ImmutableList<String> argument(Comparison comparison) {
-        ImmutableList<String> common = Lists.immutable.of(
-                "A change of a build-up or of a window moves psi of every seam it touches, so all "
-                        + comparison.combinations()
-                        + " combinations of these that can be built are computed in full. Within each, a junction's loss is its"
-                        + " own: the losses and costs of junctions and points add up, exactly, as whole numbers.",
-                "Of two half-decided sets with the same things still open, one is left out where the other costs no more and its"
-                        + " upper bound of the loss is no higher than this one's lower bound. Whatever is decided for the rest adds"
-                        + " the same cost and the same true loss to both, so the one left out can never lead to a set that costs"
-                        + " less or loses less. Nothing that could be best is lost; sets that the intervals cannot tell apart are"
-                        + " kept.");
-        return comparison.front().allKept()
-                ? common
-                : common.newWith(
-                        "Here more sets than can be kept could not be told apart. Of these one is left out, too, where"
-                                + " another costs no more and neither of its bounds is higher: least proven and least possible loss for"
-                                + " every cost are exact still.");
-    }
-
-    /** What the numbers are not. */
+    /** What the numbers of options are not. */
     public static ImmutableList<String> cautions() {
         return Lists.immutable.of(
                 "Costs are those of the house file, from the sources it names; savings are by degree days at today's price of"
                         + " heat, without gains, interest or a rise of prices. They are no promise.",
                 "A set that is best here is a proposal: structure, fire, moisture and whether it can be built in order are for"
                         + " local codes and licensed people.");
+    }
+
+    /** What the numbers of two houses are not, and what stages of building ask for. */
+    public static ImmutableList<String> stageCautions() {
+        return Lists.immutable.of(
+                "Savings are by degree days at today's price of heat, without gains or a rise of prices. They are no promise.",
+                "Whether mould grows hangs on the humidity indoors: new windows and tighter walls let less damp air out, so"
+                        + " ventilation has to come with them, not after them.",
+                "Structure, fire, moisture in old walls, combustion air, falls, lead, asbestos and mould that is there already are"
+                        + " for local codes and licensed people; whatever is open for a while needs cover from rain and wind.");
     }
 }

@@ -62,7 +62,8 @@ public final class FindingWords {
                 .match(
                         bridges -> bridges.rows().<String>collect(this::place),
                         surfaces -> surfaces.all().collect(FindingWords::place),
-                        hole -> hole.edges().collect(e -> place(e.place(), e.length(), e.from(), e.to())))
+                        hole -> hole.edges().collect(e -> place(e.place(), e.length(), e.from(), e.to())),
+                        corners -> corners.rows().collect(row -> row.corner().place()))
                 .distinct();
     }
 

@@ -100,8 +100,8 @@ public final class MethodWords {
                 ? Lists.immutable.empty()
                 : Lists.immutable.of(
                         "Each point is a body of revolution through the surface's own layers, bounded from both sides like a"
-                                + " junction; chi = L3D - U A of a disc that reaches at least 1 m past it (ISO 10211:2017, from"
-                                + " memory). Square things are drawn round, as their sheet says. The points are those the house"
+                                + " junction; chi = L3D - U A of a disc or square that reaches at least 1 m past it (ISO 10211:2017, from"
+                                + " memory). What is square is drawn round or as boxes in three dimensions, as its sheet says. The points are those the house"
                                 + " file lists, no others; fasteners counted in U by ISO 6946 are not among them.");
     }
 

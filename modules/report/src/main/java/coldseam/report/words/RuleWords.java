@@ -10,12 +10,14 @@ import coldseam.audit.Breach;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeRow;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.VertexSheet;
 import coldseam.audit.rules.CondensationInsideRule;
 import coldseam.audit.rules.ControlLayerMisplacedRule;
 import coldseam.audit.rules.ControlLayerMisplacedRule.Misplaced;
 import coldseam.audit.rules.ControlLayerUnableRule;
 import coldseam.audit.rules.ControlLayerUnableRule.Unable;
 import coldseam.audit.rules.ControlLineBrokenRule;
+import coldseam.audit.rules.CornerUnderLimitRule;
 import coldseam.audit.rules.DetailNotChosenRule;
 import coldseam.audit.rules.DetailOutOfRangeRule;
 import coldseam.audit.rules.InsulationUnfitRule;
@@ -111,6 +113,15 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                     (found, say) -> found.changesSide()
                             ? "let both surfaces control it on the same side of the insulation"
                             : "draw what joins the two layers; " + say.better(found.worst())),
+            new RuleWords<>(
+                    "corner-under-limit",
+                    CornerUnderLimitRule.Found.class,
+                    (found, say) -> "cold " + found.worst().kind(),
+                    RuleWords::coldCorner,
+                    (found, say) -> "carry the insulation past the corner in all three directions, by better details of"
+                            + " the seams that meet there ("
+                            + found.worst().edges().makeString(", ")
+                            + "), or keep the rooms drier"),
             new RuleWords<>(
                     "detail-not-chosen",
                     DetailNotChosenRule.Found.class,
@@ -418,6 +429,22 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                                 changes.second().name().toLowerCase(Locale.ROOT))),
                         notShown -> Optional.empty())
                 .orElse("no tape or lap along the joints of the drawing joins the two layers of " + word);
+    }
+
+    private static String coldCorner(CornerUnderLimitRule.Found found, Phrases say) {
+        VertexSheet worst = found.worst();
+        return String.format(
+                Locale.ROOT,
+                "where its seams meet the temperature factor fRsi is %s; %s %s; at the design temperature mould can grow"
+                        + " there from %s indoor humidity on, and it drips from %s on",
+                say.factor(worst.temperatureFactor()),
+                found.month()
+                        .map(need -> month(need.month()) + ", at " + say.say(need.indoorHumidity(), Dimension.SHARE)
+                                + " indoors, asks for")
+                        .orElse("the limit is"),
+                say.factor(found.need()),
+                say.say(worst.mouldHumidity(), Dimension.SHARE),
+                say.say(worst.dewPointHumidity(), Dimension.SHARE));
     }
 
     private static String condensation(CondensationInsideRule.Found found, Phrases say) {

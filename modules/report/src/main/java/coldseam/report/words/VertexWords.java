@@ -1,11 +1,11 @@
 package coldseam.report.words;
 
 import coldseam.audit.Audit;
+import coldseam.audit.Mould;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexRow.Obstacle;
 import coldseam.audit.VertexSheet;
 import coldseam.envelope.shell.corners.Corner;
-import coldseam.junctions.vertex.VertexSetup;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -16,39 +16,26 @@ public final class VertexWords {
 
     /** The name of a sheet: its edges' kinds. */
     public static String name(VertexSheet sheet) {
-        return sheet.id() + " corner of " + kinds(sheet.result().setup()) + (sheet.chosen() ? "" : ", not all chosen");
+        return sheet.id() + " " + sheet.kind() + (sheet.chosen() ? "" : ", not all chosen");
     }
 
-    /** The kinds of edges that meet, each once with how many. */
-    public static String kinds(VertexSetup setup) {
-        return counted(setup.edges().collect(end -> end.setup().kind().label()));
-    }
-
-    /** The same of a place of the shell. */
+    /** The kinds of edges that meet in a place of the shell, each once with how many. */
     public static String kinds(Corner corner) {
-        return counted(corner.ends().collect(end -> end.edge().kind().label()));
+        return VertexSheet.counted(
+                corner.ends().collect(end -> end.edge().kind().label()));
     }
 
-    private static String counted(ImmutableList<String> labels) {
-        return labels.distinct()
-                .collect(label -> {
-                    int times = labels.count(label::equals);
-                    return times == 1 ? label : times + " × " + label;
-                })
-                .makeString(", ");
-    }
-
-    /** Whether a vertex is computed, and if not, why. */
-    public static String status(VertexRow row) {
-        return row.obstacle()
-                .map(obstacle -> "not computed: " + why(row, obstacle))
-                .orElse("computed");
+    /** Whether a vertex is computed, and if not, why; and whether it is warm enough. */
+    public static String status(VertexRow row, Mould mould) {
+        return row.sheet()
+                .map(sheet -> sheet.temperatureFactor() < mould.need() ? "computed, too cold" : "computed")
+                .orElseGet(() -> "not computed: " + why(row, row.obstacle().orElseThrow()));
     }
 
     private static String why(VertexRow row, Obstacle obstacle) {
         return switch (obstacle) {
             case ASLANT -> "something about it is aslant";
-            case GROUND -> "it meets the ground, and the U of the floor by ISO 13370 holds its corners";
+            case GROUND -> "a wall of it stands in the ground";
             case NEIGHBOUR -> "it borders on an unheated space or a neighbour";
             case NO_DETAIL -> "an edge of it has no computed detail";
             case IN_PLANE -> "layers change in the plane of one of its surfaces";
@@ -61,8 +48,11 @@ public final class VertexWords {
     public static String count(Audit audit) {
         ImmutableList<VertexRow> rows = audit.vertices();
         int computed = rows.count(row -> row.sheet().isPresent());
+        int onGround = rows.count(row ->
+                row.sheet().filter(sheet -> sheet.result().heat().isEmpty()).isPresent());
         String all = computed + " of " + rows.size() + (rows.size() == 1 ? " corner" : " corners")
-                + " where edges meet are computed";
+                + " where edges meet are computed"
+                + (onGround == 0 ? "" : ", " + onGround + " on the ground for their temperature alone");
         ImmutableList<String> others = Lists.immutable
                 .with(Obstacle.values())
                 .select(obstacle -> rows.anySatisfy(
@@ -76,7 +66,7 @@ public final class VertexWords {
     private static String brief(Obstacle obstacle) {
         return switch (obstacle) {
             case ASLANT -> "aslant";
-            case GROUND -> "on the ground";
+            case GROUND -> "in the ground";
             case NEIGHBOUR -> "beside an unheated space or a neighbour";
             case NO_DETAIL -> "with an edge of no detail";
             case IN_PLANE -> "where layers change in a plane";

@@ -177,9 +177,7 @@ final class AlternativesChecks {
                 .costs()
                 .flatCollect(
                         each -> Lists.immutable.withAll(each.currency().stream().toList()));
-        String first = house.prices().prices().currency();
-        String wanted =
-                first.isEmpty() ? all.collect(Located::value).getFirstOptional().orElse("") : first;
+        String wanted = house.prices().prices(alternatives.currency()).currency();
         all.reject(each -> each.value().equals(wanted))
                 .forEach(each ->
                         faults.add(each.place(), "all prices are in one currency", each.value(), wanted, "convert it"));

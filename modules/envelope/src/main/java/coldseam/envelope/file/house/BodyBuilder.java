@@ -180,7 +180,8 @@ final class BodyBuilder {
                 roof.parapetHeight(),
                 roof.loftFactor(),
                 sides.toImmutable(),
-                roof.collar().map(each -> new Body.Collar(each.height(), each.assembly(), each.loftFactor())));
+                roof.collar().map(each -> new Body.Collar(each.height(), each.assembly(), each.loftFactor())),
+                roof.dormers().collect(each -> each.value().dormer(each.name(), footprint, roof.assembly())));
     }
 
     /** A side's index once the corners run counterclockwise. */

@@ -378,6 +378,14 @@ record FileAlternatives(
                 .select(each -> each.cost().isPresent());
     }
 
+    /** Of the costs; empty where there is none. */
+    String currency() {
+        return costs().getFirstOptional()
+                .flatMap(FileCost::currency)
+                .map(Located::value)
+                .orElse("");
+    }
+
     /** Every decision's name with its place. */
     ImmutableList<Located<String>> names() {
         return junctions

@@ -1,5 +1,6 @@
 package coldseam.envelope.file.house;
 
+import coldseam.envelope.Retrofit;
 import coldseam.files.Default;
 import coldseam.files.Defines;
 import coldseam.files.Doc;
@@ -85,7 +86,10 @@ record FileHouse(
         }
         AlternativesChecks.check(this, faults);
         LayerChecks.check(this, faults);
-        assemblies.select(each -> each.name().equals(HouseFile.NONE)).forEach(each -> reserved(each, faults));
+        assemblies
+                .select(each -> each.name().equals(HouseFile.NONE) || Retrofit.OTHER_MEASURES.contains(each.name()))
+                .forEach(each -> reserved(each, faults));
+        retrofit.ifPresent(each -> each.check(assemblies.collect(Named::name), faults));
         neighbours
                 .select(each -> BodyBuilder.ALWAYS_THERE.containsKey(each.name()))
                 .forEach(each -> reserved(each, faults));

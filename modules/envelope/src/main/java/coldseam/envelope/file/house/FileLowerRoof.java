@@ -81,7 +81,7 @@ record FileLowerRoof(
     }
 
     void check(FileFootprint footprint, Faults faults) {
-        lowSide.ifPresent(word -> FileRoof.checkSide(word, footprint, faults));
+        lowSide.ifPresent(word -> FileRoof.checkSide("low-side", word, footprint, faults));
     }
 
     /** The lower roof over a storey of this height, m, with this footprint. */

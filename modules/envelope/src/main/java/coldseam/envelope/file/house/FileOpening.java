@@ -68,6 +68,9 @@ record FileOpening(
         @Bounds(atLeast = "0 mm", atMost = "2 m")
         OptionalDouble setBack,
 
+        @Doc("Whether a roller shutter's box sits over it, in the place of its head.") @Default("false")
+        boolean shutterBox,
+
         @Doc("How many of the same size stand in a row; they are numbered from the left.")
         @Default("1")
         @Bounds(atLeast = "1", atMost = "50")
@@ -169,6 +172,7 @@ record FileOpening(
                 sill,
                 rating(transmittance, frameTransmittance, glazing),
                 frameDepth,
-                setBack);
+                setBack,
+                shutterBox);
     }
 }

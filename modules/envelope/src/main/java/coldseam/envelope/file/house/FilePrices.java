@@ -73,11 +73,12 @@ record FilePrices(
         }
     }
 
-    Prices prices() {
+    /** @param otherwise the currency where no price says one */
+    Prices prices(String otherwise) {
         Optional<QuantityParser.Price> price = heat.map(QuantityParser::parsePrice);
         return new Prices(
                 price.isPresent() ? OptionalDouble.of(price.get().perKilowattHour()) : OptionalDouble.empty(),
-                currencies(heat, details).getFirstOptional().orElse(""),
+                currencies(heat, details).getFirstOptional().orElse(otherwise),
                 years,
                 details.toImmutableMap(
                         Named::name,

@@ -3,9 +3,14 @@ package coldseam.envelope.file.house;
 import coldseam.envelope.Retrofit;
 import coldseam.files.Default;
 import coldseam.files.Doc;
+import coldseam.files.Faults;
 import coldseam.files.Located;
+import coldseam.files.Nearest;
 import coldseam.files.Noun;
+import coldseam.files.Size;
+import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.MutableSet;
 
 @Noun("what stays of an old house")
 @Doc("An old house: the structure of every surface stays, but for those that are named here.")
@@ -14,11 +19,44 @@ record FileRetrofit(
         ImmutableList<Located<String>> builtNew,
 
         @Doc("Parts that are taken down, such as parapet; details say which they need down.") @Default("")
-        ImmutableList<Located<String>> takenDown) {
+        ImmutableList<Located<String>> takenDown,
+
+        @Size(max = 60)
+        @Doc(
+                "The order of building, for \"coldseam compare\" of this house with another: names of assemblies, windows and doors, points, details.")
+        @Default("")
+        ImmutableList<Located<String>> order) {
+
+    /** Adds every name in the order that is no measure, or that is there twice. */
+    void check(ImmutableList<String> assemblies, Faults faults) {
+        ImmutableList<String> measures = assemblies.newWithAll(Retrofit.OTHER_MEASURES);
+        MutableSet<String> seen = Sets.mutable.empty();
+        for (Located<String> each : order) {
+            if (!measures.contains(each.value())) {
+                faults.add(
+                        each.place(),
+                        "the order of building is of assemblies of this file, by their names, and of "
+                                + Retrofit.OTHER_MEASURES.makeString(", "),
+                        '"' + each.value() + '"',
+                        "one of " + measures.makeString(", "),
+                        Nearest.to(each.value(), measures)
+                                .map(near -> "did you mean \"" + near + "\"?")
+                                .orElse("correct the name"));
+            } else if (!seen.add(each.value())) {
+                faults.add(
+                        each.place(),
+                        "each measure is built once",
+                        '"' + each.value() + "\" twice",
+                        "",
+                        "remove one of them");
+            }
+        }
+    }
 
     Retrofit retrofit() {
         return new Retrofit(
                 builtNew.collect(Located::value).toSet().toImmutable(),
-                takenDown.collect(Located::value).toSet().toImmutable());
+                takenDown.collect(Located::value).toSet().toImmutable(),
+                order.collect(Located::value));
     }
 }

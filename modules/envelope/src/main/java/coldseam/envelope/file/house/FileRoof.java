@@ -13,6 +13,7 @@ import coldseam.files.Noun;
 import coldseam.files.Position;
 import coldseam.files.Refers;
 import coldseam.files.Short;
+import coldseam.files.Size;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -56,6 +57,11 @@ record FileRoof(
 
         @Doc("A level ceiling between the slopes, below the ridge, with a cold loft over it.")
         Optional<FileCollar> collar,
+
+        @Doc("Dormers by name, on the slopes of a gable or hip roof that is insulated at its rafters.")
+        @Default("")
+        @Size(max = 20)
+        ImmutableList<Named<FileDormer>> dormers,
 
         @Doc("Height of the parapets around flat roofs, lower roofs included, above the roof's outer face.")
         @Default("0 mm")
@@ -183,6 +189,14 @@ record FileRoof(
                     "",
                     "remove the key, or change the form");
         }
+        if (dormers.notEmpty() && !rafters) {
+            throw new BadValueException(
+                    "dormers",
+                    "only a gable or hip roof insulated at its rafters has dormers",
+                    form.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    "",
+                    "remove the key, or change the form");
+        }
         if (loftFactor.isPresent() && insulatedAt == InsulatedAt.ROOF) {
             throw new BadValueException(
                     "loftFactor",
@@ -210,11 +224,12 @@ record FileRoof(
         sides.select(each ->
                         FileWalls.Sides.of(each.name(), footprint.corners()).isEmpty())
                 .forEach(each -> faults.add(FileWalls.Sides.none(each.name(), footprint.corners(), each.place())));
-        lowSide.ifPresent(word -> checkSide(word, footprint, faults));
+        lowSide.ifPresent(word -> checkSide("low-side", word, footprint, faults));
+        dormers.forEach(each -> checkSide("side", each.value().side(), footprint, faults));
     }
 
     /** Refuses a word that does not mean one side of a footprint. */
-    static void checkSide(Located<String> word, FileFootprint footprint, Faults faults) {
+    static void checkSide(String key, Located<String> word, FileFootprint footprint, Faults faults) {
         ImmutableList<Point2> corners = footprint.corners();
         ImmutableList<Integer> sides = FileWalls.Sides.of(word.value(), corners);
         if (sides.isEmpty()) {
@@ -222,7 +237,7 @@ record FileRoof(
         } else if (sides.size() > 1) {
             faults.add(
                     word.place(),
-                    "low-side must mean one side",
+                    key + " must mean one side",
                     '"' + word.value() + "\", which means " + sides.size() + " sides",
                     sides.collect(side -> "side " + (side + 1)).makeString(", "),
                     "write one of them");

@@ -121,7 +121,7 @@ public final class HouseFile {
                 file.seams().collect(each -> each.value().seam(each.name())),
                 file.points().collect(each -> each.value().points(each.name())),
                 file.limits().limits(file.site().site().heatingDegreeDays()),
-                file.prices().prices());
+                file.prices().prices(file.alternatives().currency()));
         return new LoadedHouse(
                 house,
                 file.junctions().collect(FileChoice::placed),

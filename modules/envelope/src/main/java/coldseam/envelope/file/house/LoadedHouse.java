@@ -14,8 +14,10 @@ import coldseam.files.FileFaultException;
 import coldseam.files.Located;
 import coldseam.files.Named;
 import coldseam.files.Position;
+import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
  * A house with the places of what can only be checked later, once the shell is built and the catalogue is read.
@@ -41,6 +43,9 @@ public record LoadedHouse(
         ImmutableMap<String, Position> detailPrices,
         ImmutableList<PlacedDecision> decisions) {
 
+    private static final ImmutableSet<ShellFault.Part> NAMESAKES =
+            Sets.immutable.of(ShellFault.Part.WALL, ShellFault.Part.DORMER, ShellFault.Part.STOREY);
+
     /**
      * A part of the shape.
      *
@@ -64,10 +69,22 @@ public record LoadedHouse(
         }
     }
 
-    /** Where a part stands; where the body does for those that only the body as a whole makes. */
+    /** Where a part stands; of a surface that the file does not name, where what it is named after does. */
     private Position place(ShellFault fault) {
-        return parts.getIfAbsent(
-                new Part(fault.part(), fault.name()), () -> parts.get(new Part(ShellFault.Part.BODY, "")));
+        return parts.getIfAbsent(new Part(fault.part(), fault.name()), () -> parts.get(namesake(fault)));
+    }
+
+    private Part namesake(ShellFault fault) {
+        boolean above = fault.name().matches("(roof|top ceiling|collar ceiling)\\b.*");
+        boolean below = fault.name().startsWith("lowest floor");
+        Part other = new Part(above ? ShellFault.Part.ROOF : below ? ShellFault.Part.BASE : ShellFault.Part.BODY, "");
+        return parts.keysView()
+                .select(part -> fault.part() == ShellFault.Part.SURFACE && NAMESAKES.contains(part.part()))
+                .select(part -> fault.name().contains(part.name()))
+                .toSortedListBy(part -> -part.name().length())
+                .getFirstOptional()
+                .filter(part -> !above && !below)
+                .orElse(other);
     }
 
     /**

@@ -42,7 +42,11 @@ final class ShapePlaces {
     /** A wall's place is also that of the surface it becomes; those with other names are the storey's. */
     private void storeys(FileBody.FileStoreys body) {
         put(ShellFault.Part.BASE, "", body.base().place());
+        body.otherBases().forEachWithIndex((base, i) -> put(ShellFault.Part.BASE, String.valueOf(i + 1), base.place()));
         put(ShellFault.Part.ROOF, "", body.roof().place());
+        body.roof().dormers().forEach(each -> {
+            put(ShellFault.Part.DORMER, each.name(), each.value().place());
+        });
         for (FileStorey storey : body.storeys()) {
             put(ShellFault.Part.STOREY, storey.name(), storey.place());
             ImmutableList<String> names = BodyBuilder.names(storey);

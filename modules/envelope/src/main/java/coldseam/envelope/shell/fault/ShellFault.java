@@ -16,6 +16,7 @@ public record ShellFault(Part part, String name, String message) {
         WALL,
         BASE,
         ROOF,
+        DORMER,
         SURFACE,
         OPENING,
         SEAM

@@ -228,7 +228,9 @@ public final class Joints {
     private boolean before(Joint edge, Joint other) {
         int level = mesh.facets().get(edge.first()).traits().level();
         int otherLevel = mesh.facets().get(other.first()).traits().level();
-        return level != otherLevel ? level < otherLevel : edge.first() < other.first();
+        return level != otherLevel
+                ? level < otherLevel
+                : !new JunctionRules(mesh, planes).isLater(edge.first(), other.first());
     }
 
     /** m along an edge to the foot of a point. */

@@ -1,10 +1,12 @@
 package coldseam.envelope.shell.mesh;
 
+import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.lattice.Vertex;
+import java.util.Comparator;
 import java.util.Optional;
 
 /**
@@ -18,8 +20,16 @@ final class JunctionRules {
     /** Cosine to the horizontal above which an edge runs level. */
     private static final double LEVEL = 0.02;
 
+    /** Degrees below which a slope meets the wall under it at its upper edge. */
+    private static final double RIGHT = 89.9;
+
     /** z of a unit normal above which a surface lies flat. */
     private static final double FLAT = 0.999;
+
+    private static final Comparator<Facet> NATURE = Comparator.comparing(
+                    (Facet facet) -> facet.exposure().kind())
+            .thenComparing(facet -> facet.exposure().neighbour())
+            .thenComparing(facet -> facet.assembly().map(Assembly::name).orElse(""));
 
     /**
      * An edge's kind with its surfaces in the kind's order.
@@ -49,7 +59,7 @@ final class JunctionRules {
         }
         double angle = planes.angle(one, other, from, to);
         // The facet of lower rank is the first band: floors and decks before roofs before walls.
-        boolean turn = rank(b.use()) < rank(a.use());
+        boolean turn = rank(b.use()) != rank(a.use()) ? rank(b.use()) < rank(a.use()) : isLater(one, other);
         Facet first = turn ? b : a;
         Facet second = turn ? a : b;
         if (first.use() == Body.Use.WALL) {
@@ -63,6 +73,15 @@ final class JunctionRules {
 
     private static Optional<Found> ordered(JunctionKind kind, int one, int other, boolean turn) {
         return Optional.of(new Found(kind, turn ? other : one, turn ? one : other));
+    }
+
+    /**
+     * Whether of two facets of one rank the first is the later band: by what they face and are built of, so that a mirrored
+     * house has the same junctions; of two alike by their order.
+     */
+    boolean isLater(int one, int other) {
+        int byNature = NATURE.compare(mesh.facets().get(one), mesh.facets().get(other));
+        return byNature != 0 ? byNature > 0 : other < one;
     }
 
     private static int rank(Body.Use use) {
@@ -84,7 +103,7 @@ final class JunctionRules {
         if (unheatedA != unheatedB && angle == 180) {
             return ordered(JunctionKind.UNHEATED_NEIGHBOUR, one, other, unheatedA);
         }
-        boolean later = other < one;
+        boolean later = isLater(one, other);
         if (angle != 180) {
             return ordered(angle < 180 ? JunctionKind.OUTSIDE_CORNER : JunctionKind.INSIDE_CORNER, one, other, later);
         }
@@ -124,7 +143,7 @@ final class JunctionRules {
                         : wall.marked(Facet.Mark.UNDER_GABLE)
                                 ? JunctionKind.GABLE_COLD_LOFT
                                 : JunctionKind.EAVES_COLD_LOFT;
-            case ROOF -> roofKind(first, wall, convex, level);
+            case ROOF -> roofKind(first, wall, angle, level);
             case WALL -> throw new IllegalStateException("two walls");
         };
     }
@@ -148,7 +167,8 @@ final class JunctionRules {
         };
     }
 
-    private static JunctionKind roofKind(Facet roof, Facet wall, boolean convex, boolean level) {
+    private static JunctionKind roofKind(Facet roof, Facet wall, double angle, boolean level) {
+        boolean convex = angle < 180;
         boolean flat = roof.normal().z() > FLAT;
         if (flat) {
             JunctionKind edge = roof.marked(Facet.Mark.PARAPET) ? JunctionKind.PARAPET : JunctionKind.FLAT_ROOF_EDGE;
@@ -156,7 +176,8 @@ final class JunctionRules {
         }
         if (convex) {
             boolean knee = wall.exposure().kind() == Exposure.Kind.UNHEATED;
-            return knee && level ? JunctionKind.KNEE_WALL : level ? JunctionKind.EAVES : JunctionKind.VERGE;
+            JunctionKind eaves = angle < RIGHT ? JunctionKind.HIGH_EAVES : JunctionKind.EAVES;
+            return knee && level ? JunctionKind.KNEE_WALL : level ? eaves : JunctionKind.VERGE;
         }
         return level ? JunctionKind.ROOF_STEP : JunctionKind.DORMER_CHEEK;
     }
@@ -186,6 +207,9 @@ final class JunctionRules {
         }
         if (angle > 180) {
             return Optional.of(JunctionKind.VALLEY);
+        }
+        if (first.use() == Body.Use.ROOF && second.use() == Body.Use.CEILING) {
+            return Optional.of(JunctionKind.COLLAR);
         }
         return Optional.of(level(from, to) ? JunctionKind.RIDGE : JunctionKind.HIP);
     }

@@ -1,5 +1,6 @@
 package coldseam.envelope.shell.plan;
 
+import coldseam.envelope.Point2;
 import coldseam.envelope.shell.lattice.Vertex;
 import java.util.ArrayDeque;
 import java.util.BitSet;
@@ -296,6 +297,14 @@ public final class Plan {
 
     public static LineString line(Vertex a, Vertex b) {
         return GEOMETRY.createLineString(new Coordinate[] {coordinate(a), coordinate(b)});
+    }
+
+    /** An outline in metres. */
+    public static Polygon outline(ImmutableList<Point2> corners) {
+        MutableList<Coordinate> ring = Lists.mutable.empty();
+        corners.forEach(corner -> ring.add(new Coordinate(corner.x(), corner.y())));
+        ring.add(ring.getFirst().copy());
+        return new GeometryFactory().createPolygon(ring.toArray(new Coordinate[0]));
     }
 
     public static Polygon polygon(ImmutableList<Vertex> corners) {

@@ -17,6 +17,8 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /**
  * The planes that cover a storey from above.
@@ -35,7 +37,7 @@ public final class RoofForm {
     /**
      * A plane.
      *
-     * @param side of the storey that it rises from; of a level roof zero, of a collar {@link #COLLAR}
+     * @param side of the storey that it rises from; of a level roof zero, of a collar {@link #COLLAR}, of dormers {@link #DORMER}
      * @param stage which part of that side's rise
      */
     public record Plane(int side, int stage) {}
@@ -43,25 +45,41 @@ public final class RoofForm {
     /** In the place of a side: the level ceiling that ends the slopes. */
     public static final int COLLAR = -1;
 
+    /** In the place of a side: the first dormer's planes; those of the next ones count down from it. */
+    public static final int DORMER = -2;
+
+    /** One of a dormer's lines. */
+    private record DormerEdge(DormerForm dormer, DormerForm.Edge edge) {}
+
+    /** A dormer that does not stand on its slope. */
+    private record Misfit(Body.Dormer dormer, String why) {}
+
     private final Body.Roof roof;
     private final ImmutableList<Vertex> corners;
     private final ImmutableList<Integer> sides;
     private final ImmutableList<Body.RoofSide> rises;
     private final Optional<RoofSkeleton> skeleton;
     private final long eaves;
+    private final ImmutableList<DormerForm> dormers;
+    private final ImmutableList<DormerEdge> dormerEdges;
 
     private RoofForm(
             Body.Roof roof,
             Footprint outer,
             ImmutableList<Body.RoofSide> rises,
             Optional<RoofSkeleton> skeleton,
-            long eaves) {
+            long eaves,
+            ImmutableList<DormerForm> dormers) {
         this.roof = roof;
         this.corners = outer.corners().collect(Vertex::inPlan);
         this.sides = outer.sides();
         this.rises = rises;
         this.skeleton = skeleton;
         this.eaves = eaves;
+        this.dormers = dormers;
+        this.dormerEdges = dormers.flatCollect(dormer -> dormer.edges()
+                .newWithAll(dormer.cuts(slope(dormer.dormer().side())))
+                .collect(edge -> new DormerEdge(dormer, edge)));
     }
 
     /** Whether nothing of it slopes. */
@@ -77,7 +95,7 @@ public final class RoofForm {
      */
     public static Optional<RoofForm> of(
             House house, Body.Roof roof, Body.Storey storey, Footprint outer, long top, ShellFaults faults) {
-        return of(
+        Optional<RoofForm> form = of(
                 house,
                 roof,
                 storey,
@@ -90,6 +108,15 @@ public final class RoofForm {
                         roof.form().name().toLowerCase(Locale.ROOT).replace('_', ' '),
                         storey.name(),
                         why));
+        form.ifPresent(built -> built.misfits(storey)
+                .forEach(misfit -> faults.add(
+                        ShellFault.Part.DORMER,
+                        misfit.dormer().name(),
+                        "Dormer \"%s\": it cannot stand on the roof over \"%s\": %s.",
+                        misfit.dormer().name(),
+                        storey.name(),
+                        misfit.why())));
+        return form;
     }
 
     private static Optional<RoofForm> of(
@@ -98,26 +125,82 @@ public final class RoofForm {
         Optional<Assembly> assembly = roof.assembly().map(house.assemblies()::get);
         double beyond = Footprint.beyondStructure(assembly);
         if (flatTop(roof)) {
-            return Optional.of(new RoofForm(roof, outer, rises, Optional.empty(), top + Vertex.height(beyond)));
+            return Optional.of(new RoofForm(
+                    roof, outer, rises, Optional.empty(), top + Vertex.height(beyond), Lists.immutable.empty()));
         }
         boolean mono = roof.form() == Body.Roof.Form.MONO_PITCH;
         Optional<String> fault = mono ? Optional.empty() : jogs(outer);
         long eaves = top + Vertex.height(eaves(house, storey, rises, beyond));
         Optional<RoofSkeleton> skeleton = Optional.empty();
+        ImmutableList<DormerForm> dormers = dormers(roof, outer, rises);
         if (mono) {
-            fault = notLowest(new RoofForm(roof, outer, rises, skeleton, eaves));
+            fault = notLowest(new RoofForm(roof, outer, rises, skeleton, eaves, Lists.immutable.empty()));
         } else if (fault.isEmpty()) {
             double limit = collar(house, roof, storey, top)
                     .map(z -> Vertex.metres(z - eaves))
                     .orElse(Double.POSITIVE_INFINITY);
             skeleton = limit > 0
-                    ? Optional.of(RoofSkeleton.of(outer.corners(), rises.collect(RoofForm::stages), limit))
+                    ? Optional.of(RoofSkeleton.of(
+                            outer.corners(),
+                            rises.collect(RoofForm::stages),
+                            limit,
+                            dormers.flatCollect(DormerForm::levels)))
                     : Optional.empty();
             fault = skeleton.map(shape -> why(shape, roof))
                     .orElse(Optional.of("its collar would lie under its eaves. Raise the collar, or lower the storey"));
         }
         fault.ifPresent(refused);
-        return fault.isEmpty() ? Optional.of(new RoofForm(roof, outer, rises, skeleton, eaves)) : Optional.empty();
+        return fault.isEmpty()
+                ? Optional.of(new RoofForm(roof, outer, rises, skeleton, eaves, dormers))
+                : Optional.empty();
+    }
+
+    /** Those on slopes that begin at the eaves. */
+    private static ImmutableList<DormerForm> dormers(
+            Body.Roof roof, Footprint outer, ImmutableList<Body.RoofSide> rises) {
+        return roof.dormers()
+                .select(dormer ->
+                        rises.get(dormer.side()).gable() == 0 && outer.sides().contains(dormer.side()))
+                .collect(dormer -> {
+                    int start = outer.sides().indexOf(dormer.side());
+                    return new DormerForm(
+                            dormer,
+                            outer.corners().get(start),
+                            outer.corners().get((start + 1) % outer.corners().size()),
+                            1 / run(rises.get(dormer.side())));
+                });
+    }
+
+    private ImmutableList<Misfit> misfits(Body.Storey storey) {
+        MutableList<Misfit> misfits = Lists.mutable.empty();
+        roof.dormers()
+                .select(dormer -> rises.get(dormer.side()).gable() > 0)
+                .forEach(
+                        dormer -> misfits.add(
+                                new Misfit(
+                                        dormer,
+                                        "\"" + storey.walls().get(dormer.side()).name()
+                                                + "\" stands up to a gable there; a dormer stands on a slope that begins at the eaves. Name another side")));
+        dormers.forEachWithIndex((form, i) -> {
+            Optional<String> other = dormers.take(i)
+                    .select(each -> misfits.noneSatisfy(misfit -> misfit.dormer() == each.dormer()))
+                    .detectOptional(form::meets)
+                    .map(each -> "it meets dormer \"" + each.dormer().name() + "\". Move them apart");
+            form.misfit(slope(form.dormer().side()))
+                    .or(() -> other)
+                    .ifPresent(why -> misfits.add(new Misfit(form.dormer(), why)));
+        });
+        return misfits.toImmutable();
+    }
+
+    /** The slope over a side, in plan. */
+    private Geometry slope(int side) {
+        ImmutableList<Geometry> swept = skeleton.orElseThrow()
+                .sweeps()
+                .select(sweep ->
+                        sweep.stage() == 0 && (sweep.side() == side || coplanar(sides.get(sweep.side()), side)))
+                .collect(sweep -> Plan.outline(sweep.corners()));
+        return UnaryUnionNG.union(swept.castToList(), DormerForm.COARSE);
     }
 
     private static Optional<String> why(RoofSkeleton shape, Body.Roof roof) {
@@ -261,17 +344,61 @@ public final class RoofForm {
 
     /** Whether what of a side's wall stands over the eaves is a gable, a surface of its own. */
     public boolean parted(int side) {
-        return skeleton.isPresent() && gable(side);
+        return skeleton.isPresent()
+                && (gable(side)
+                        || dormers.anySatisfy(each ->
+                                each.dormer().side() == side && each.dormer().setBack() == 0));
+    }
+
+    /** The dormer whose front stands over a line, or its cheek. */
+    public Optional<DormerForm> dormer(int line) {
+        int own = line - meetings();
+        return own < 0 ? Optional.empty() : Optional.of(dormerEdges.get(own).dormer());
+    }
+
+    /** The dormer that stands with its front in a side's outer face over a point. */
+    public Optional<DormerForm> dormer(int side, Vertex point) {
+        return dormers.detectOptional(
+                each -> each.dormer().side() == side && each.dormer().setBack() == 0 && each.infront(inPlan(point)));
+    }
+
+    /** One of the dormers by the plane over it. */
+    public Body.Dormer dormer(Plane plane) {
+        return dormers.get(DORMER - plane.side()).dormer();
+    }
+
+    /** Whether a line does no more than part a slope, so that it has no hole. */
+    public boolean merelyParts(int line) {
+        int own = line - meetings();
+        return own >= 0 && dormerEdges.get(own).edge().kind() == DormerForm.Kind.CUT;
+    }
+
+    private int meetings() {
+        return skeleton.map(s -> s.lines().size()).orElse(0);
+    }
+
+    private static Point2 inPlan(Vertex point) {
+        return new Point2(point.point().x(), point.point().y());
     }
 
     /** Where the planes meet, for the plan; numbered as {@link #upright} counts them. */
     public ImmutableList<Plan.Line> lines(int storey) {
-        return skeleton.map(s -> s.lines()
-                        .collectWithIndex((line, i) -> new Plan.Line(
-                                Vertex.inPlan(line.from()),
-                                Vertex.inPlan(line.to()),
-                                new Plan.Tag(Plan.Kind.ROOF, storey, i))))
-                .orElse(Lists.immutable.empty());
+        MutableList<Plan.Line> lines = Lists.mutable.empty();
+        skeleton.ifPresent(s -> s.lines().forEach(line -> lines.add(line(line, storey, lines.size()))));
+        int first = lines.size();
+        dormerEdges.forEach(own -> {
+            // Both halves of a gabled front are one wall.
+            int front = dormerEdges.detectIndex(
+                    each -> each.dormer() == own.dormer() && each.edge().kind() == DormerForm.Kind.FRONT);
+            boolean isFront = own.edge().kind() == DormerForm.Kind.FRONT;
+            lines.add(line(own.edge().line(), storey, isFront ? first + front : lines.size()));
+        });
+        return lines.toImmutable();
+    }
+
+    private static Plan.Line line(RoofSkeleton.Line line, int storey, int number) {
+        return new Plan.Line(
+                Vertex.inPlan(line.from()), Vertex.inPlan(line.to()), new Plan.Tag(Plan.Kind.ROOF, storey, number));
     }
 
     /** The side whose upright part stands over a line where two planes do not meet. */
@@ -281,16 +408,31 @@ public final class RoofForm {
 
     /** Corners of the planes: where in plan, and z. */
     public ImmutableList<Vertex> nodes() {
-        return skeleton.map(s -> s.lines()
-                        .flatCollect(line -> Lists.immutable.of(
-                                Vertex.inPlan(line.from()).at(eaves + Vertex.units(line.fromHeight())),
-                                Vertex.inPlan(line.to()).at(eaves + Vertex.units(line.toHeight())))))
-                .orElse(Lists.immutable.empty());
+        MutableList<Vertex> nodes = Lists.mutable.empty();
+        skeleton.map(RoofSkeleton::lines)
+                .orElse(Lists.immutable.empty())
+                .newWithAll(dormerEdges.collect(own -> own.edge().line()))
+                .forEach(line -> {
+                    nodes.add(Vertex.inPlan(line.from()).at(eaves + Vertex.units(line.fromHeight())));
+                    nodes.add(Vertex.inPlan(line.to()).at(eaves + Vertex.units(line.toHeight())));
+                });
+        dormerEdges.forEach(own -> {
+            for (Point2 end :
+                    new Point2[] {own.edge().line().from(), own.edge().line().to()}) {
+                nodes.add(
+                        Vertex.inPlan(end).at(eaves + Vertex.units(own.dormer().under(end))));
+            }
+        });
+        return nodes.toImmutable();
     }
 
     /** Level sections, m over the eaves with their areas, m². */
     public ImmutableList<RoofSkeleton.Section> sections() {
-        return skeleton.map(RoofSkeleton::sections).orElse(Lists.immutable.empty());
+        return skeleton.map(RoofSkeleton::sections)
+                .orElse(Lists.immutable.empty())
+                .collect(section -> new RoofSkeleton.Section(
+                        section.height(),
+                        section.area() + dormers.sumOfDouble(dormer -> dormer.widens(section.height()))));
     }
 
     /** The plane over a point of the plan. */
@@ -298,7 +440,11 @@ public final class RoofForm {
         if (skeleton.isEmpty()) {
             return new Plane(flatTop(roof) ? 0 : roof.lowSide(), 0);
         }
-        Point2 p = new Point2(point.point().x(), point.point().y());
+        Point2 p = inPlan(point);
+        int dormer = dormers.detectIndex(each -> each.covers(p));
+        if (dormer >= 0) {
+            return new Plane(DORMER - dormer, dormers.get(dormer).plane(p));
+        }
         if (skeleton.get()
                 .tops()
                 .anySatisfy(top -> Plan.polygon(top.collect(Vertex::inPlan)).covers(Plan.point(point)))) {
@@ -342,6 +488,10 @@ public final class RoofForm {
         }
         if (plane.side() == COLLAR) {
             return eaves + Vertex.units(skeleton.orElseThrow().top());
+        }
+        if (plane.side() <= DORMER) {
+            DormerForm dormer = dormers.get(DORMER - plane.side());
+            return eaves + Vertex.units(dormer.height(plane.stage(), inPlan(point)));
         }
         Body.RoofSide rise = rises.get(plane.side());
         double from = plane.stage() == 0 ? 0 : rise.gable();

@@ -98,6 +98,7 @@ public final class RoofSkeleton {
     private final ImmutableList<Point2> outline;
     private final ImmutableList<ImmutableList<Stage>> stages;
     private final double limit;
+    private final ImmutableList<Double> levels;
     private final MutableList<MutableList<Corner>> rings = Lists.mutable.empty();
     private final MutableList<Line> lines = Lists.mutable.empty();
     private final MutableList<Sweep> sweeps = Lists.mutable.empty();
@@ -106,20 +107,29 @@ public final class RoofSkeleton {
     private double height;
     private Optional<String> failure = Optional.empty();
 
-    private RoofSkeleton(ImmutableList<Point2> outline, ImmutableList<ImmutableList<Stage>> stages, double limit) {
+    private RoofSkeleton(
+            ImmutableList<Point2> outline,
+            ImmutableList<ImmutableList<Stage>> stages,
+            double limit,
+            ImmutableList<Double> levels) {
         this.outline = outline;
         this.stages = stages;
         this.limit = limit;
+        this.levels = levels;
     }
 
     /**
      * @param outline counterclockwise, m
      * @param stages of each side, the first from zero on
      * @param limit m over the eaves, where a level top ends the roof; infinite for none
+     * @param levels m over the eaves, where its section is wanted as well
      */
     public static RoofSkeleton of(
-            ImmutableList<Point2> outline, ImmutableList<ImmutableList<Stage>> stages, double limit) {
-        RoofSkeleton skeleton = new RoofSkeleton(outline, stages, limit);
+            ImmutableList<Point2> outline,
+            ImmutableList<ImmutableList<Stage>> stages,
+            double limit,
+            ImmutableList<Double> levels) {
+        RoofSkeleton skeleton = new RoofSkeleton(outline, stages, limit, levels);
         skeleton.grow();
         return skeleton;
     }
@@ -137,7 +147,7 @@ public final class RoofSkeleton {
         return sweeps.toImmutable();
     }
 
-    /** One between every two events. */
+    /** One between every two events, and those that were asked for. */
     public ImmutableList<Section> sections() {
         return sections.toImmutable();
     }
@@ -330,11 +340,11 @@ public final class RoofSkeleton {
 
     /** Moves every section to a height, and keeps what its sides sweep on their way. */
     private void advance(double next) {
-        double area = 0;
+        section((height + next) / 2);
+        levels.select(level -> level > height && level < next).forEach(this::section);
         for (MutableList<Corner> ring : rings) {
             ImmutableList<Point2> then =
                     ring.collect(corner -> at(corner, next)).toImmutable();
-            area += area(ring.collect(corner -> at(corner, (height + next) / 2)).toImmutable());
             for (int i = 0; i < ring.size(); i++) {
                 int j = (i + 1) % ring.size();
                 int side = ring.get(i).after;
@@ -347,8 +357,14 @@ public final class RoofSkeleton {
             }
             ring.forEachWithIndex((corner, i) -> corner.at = then.get(i));
         }
-        sections.add(new Section((height + next) / 2, area));
         height = next;
+    }
+
+    private void section(double level) {
+        sections.add(new Section(
+                level,
+                rings.sumOfDouble(
+                        ring -> area(ring.collect(corner -> at(corner, level)).toImmutable()))));
     }
 
     private static double area(ImmutableList<Point2> ring) {

@@ -67,6 +67,7 @@ final class BodyChecks {
         known(ShellFault.Part.ROOF, "", "Roof", body.roof().assembly());
         known(ShellFault.Part.ROOF, "", "Gables", body.roof().gableAssembly());
         base();
+        ground();
         roof();
         return faults.isEmpty();
     }
@@ -163,6 +164,23 @@ final class BodyChecks {
                     "",
                     "Lowest floor: a suspended floor without its crawl space. Give the crawl space's height and vents.");
         }
+    }
+
+    /** Ground that reaches over the walls would bury the roof. */
+    private void ground() {
+        double top = Vertex.metres(StoreyLevels.top(body));
+        body.ground().forEachWithIndex((height, i) -> {
+            if (!(height < top)) {
+                fault(
+                        ShellFault.Part.BODY,
+                        "",
+                        "Ground: beside corner %d of the lowest storey it is %.3f m high; the walls end at %.3f m. A roof in the"
+                                + " ground is not known: give a lower height, or the wall there as facing the ground.",
+                        i + 1,
+                        height,
+                        top);
+            }
+        });
     }
 
     private void roof() {

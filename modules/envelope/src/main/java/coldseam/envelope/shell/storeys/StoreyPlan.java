@@ -144,6 +144,7 @@ final class StoreyPlan implements PlanRegions.Areas {
         plan = regions.plan();
         standing();
         buildUps();
+        areasOfNothing();
     }
 
     /** Moves every footprint to the outside and to the inside of its walls. */
@@ -239,7 +240,7 @@ final class StoreyPlan implements PlanRegions.Areas {
 
     /** What lies open or hangs over has a build-up of its own; none is taken from elsewhere. */
     private void buildUps() {
-        for (int k = 0; faults.isEmpty() && k + 1 < count; k++) {
+        for (int k = 0; k + 1 < count; k++) {
             Body.Storey below = body.storeys().get(k);
             Body.Storey above = body.storeys().get(k + 1);
             ImmutableList<PlanRegions.Region> open =
@@ -275,6 +276,23 @@ final class StoreyPlan implements PlanRegions.Areas {
                         above.name(),
                         below.name(),
                         place(over));
+            }
+        }
+    }
+
+    /** Areas that were meant for something. */
+    private void areasOfNothing() {
+        for (int i = 0; i < body.otherBases().size(); i++) {
+            int part = i + 1;
+            boolean lies = regions.underLowest(part).notEmpty()
+                    || regions.all().anySatisfy(region -> !region.open() && region.part() == part);
+            if (!lies) {
+                faults.add(
+                        ShellFault.Part.BASE,
+                        String.valueOf(part),
+                        "Other base %d: nothing of the house stands on it. Check its area against the lowest footprints and the"
+                                + " bases before it, the first that holds a place counts; or remove it.",
+                        part);
             }
         }
     }

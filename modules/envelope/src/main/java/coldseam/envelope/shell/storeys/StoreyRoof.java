@@ -2,20 +2,26 @@ package coldseam.envelope.shell.storeys;
 
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
+import coldseam.envelope.Compass;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
+import coldseam.envelope.Point3;
+import coldseam.envelope.shell.lattice.Vectors;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetNames;
 import coldseam.envelope.shell.plan.Footprint;
 import coldseam.envelope.shell.plan.Plan;
 import coldseam.envelope.shell.plan.PlanRings;
+import coldseam.envelope.shell.roof.DormerForm;
 import coldseam.envelope.shell.roof.RoofField;
 import coldseam.envelope.shell.roof.RoofForm;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.MutableMap;
 
 /** The facets of the roof over the top storey: its slopes, its gables, and its walls that stand in no outer face. */
 final class StoreyRoof {
@@ -53,12 +59,28 @@ final class StoreyRoof {
         boolean parapet = !cold && r.form() == Body.Roof.Form.FLAT && r.parapetHeight() > 0;
         MutableList<Facet> slopes = Lists.mutable.empty();
         MutableList<Facet> collars = Lists.mutable.empty();
+        MutableMap<Body.Dormer, MutableList<Facet>> dormers = Maps.mutable.empty();
         for (ImmutableList<Integer> cells : parts()) {
             ImmutableList<Vertex> outline = PlanRings.everyNode(plan, cells)
                     .only()
                     .collect(node -> node.at(field.at(cells.getFirst(), top, node)));
-            if (field.plane(cells.getFirst(), top).orElseThrow().side() == RoofForm.COLLAR) {
+            RoofForm.Plane plane = field.plane(cells.getFirst(), top).orElseThrow();
+            if (plane.side() == RoofForm.COLLAR) {
                 collars.add(collar(r.collar().orElseThrow(), outline));
+                continue;
+            }
+            if (plane.side() <= RoofForm.DORMER) {
+                Assembly own = house.assemblies().get(form.dormer(plane).roof());
+                dormers.getIfAbsentPut(form.dormer(plane), Lists.mutable::empty)
+                        .add(new Facet(
+                                "",
+                                Body.Use.ROOF,
+                                Optional.of(own),
+                                Exposure.outdoors(),
+                                outline,
+                                own.thickness(),
+                                false,
+                                traits(Facet.Mark.NONE)));
                 continue;
             }
             slopes.add(new Facet(
@@ -72,7 +94,9 @@ final class StoreyRoof {
                     traits(parapet ? Facet.Mark.PARAPET : Facet.Mark.NONE)));
         }
         return FacetNames.apart(slopes, cold ? "top ceiling" : "roof", centre)
-                .newWithAll(FacetNames.apart(collars, "collar ceiling", centre));
+                .newWithAll(FacetNames.apart(collars, "collar ceiling", centre))
+                .newWithAll(r.dormers()
+                        .flatCollect(dormer -> FacetNames.apart(dormers.get(dormer), dormer.name() + " roof", centre)));
     }
 
     private Facet collar(Body.Collar collar, ImmutableList<Vertex> outline) {
@@ -100,6 +124,7 @@ final class StoreyRoof {
                 for (Plan.Bound bound : plan.beside(cell)) {
                     Integer other = bound.left() == cell ? bound.right() : bound.left();
                     if (other != Plan.OUTSIDE
+                            && !parts(bound, cell)
                             && field.plane(other, top).equals(field.plane(cell, top))
                             && waiting.remove(other)) {
                         part.add(other);
@@ -113,8 +138,44 @@ final class StoreyRoof {
                 .toImmutable();
     }
 
-    /** A gable over one of the top storey's sides, or the upright part of a side over another's slope. */
+    /** Whether a bound parts a slope around a dormer. */
+    private boolean parts(Plan.Bound bound, int cell) {
+        return field.plane(cell, top).orElseThrow().side() >= 0
+                && bound.runs()
+                        .collect(Plan.Run::tag)
+                        .anySatisfy(tag ->
+                                tag.kind() == Plan.Kind.ROOF && tag.storey() == top && form.merelyParts(tag.number()));
+    }
+
+    /** A dormer's front or one of its cheeks. */
+    private Facet dormer(DormerForm placed, ImmutableList<Vertex> outline) {
+        Body.Dormer dormer = placed.dormer();
+        Assembly assembly = house.assemblies().get(dormer.wall());
+        Facet bare = new Facet(
+                dormer.name(),
+                Body.Use.WALL,
+                Optional.of(assembly),
+                Exposure.outdoors(),
+                outline,
+                assembly.thickness(),
+                false,
+                traits(Facet.Mark.NONE));
+        Point3 out = bare.normal();
+        return bare.withName(dormer.name()
+                + (placed.faces(out)
+                        ? " front"
+                        : " " + Compass.of(out.x(), out.y()).word() + " cheek"));
+    }
+
+    /** A gable over one of the top storey's sides, the upright part of a side over another's slope, or a dormer's wall. */
     public Facet gable(WallPieces.Owner owner, ImmutableList<Vertex> outline) {
+        Point3 middle = Vectors.mean(outline.collect(Vertex::point));
+        Optional<DormerForm> dormer = owner.isWall()
+                ? form.dormer(owner.line().number(), Vertex.of(middle))
+                : form.dormer(owner.line().number());
+        if (dormer.isPresent()) {
+            return dormer(dormer.get(), outline);
+        }
         int side = owner.isWall()
                 ? owner.line().number()
                 : Math.max(0, form.upright(owner.line().number()));

@@ -113,7 +113,7 @@ final class StoreySections {
                 new Coordinate(foot.x + far * (east - north), foot.y + far * (north + east)),
                 new Coordinate(foot.x - far * north, foot.y + far * east)
             };
-            return OverlayNG.overlay(part, GEOMETRY.createPolygon(ring), OverlayNG.INTERSECTION, COARSE)
+            return overlay(part, GEOMETRY.createPolygon(ring), OverlayNG.INTERSECTION)
                     .getArea();
         }
     }
@@ -207,14 +207,14 @@ final class StoreySections {
     private ImmutableList<Top> tops(int k, Lower lower) {
         Geometry left = left(k, true);
         Geometry roofed = lower.area()
-                .map(area -> OverlayNG.overlay(
-                        left, polygon(new Footprint(area, Lists.immutable.empty())), OverlayNG.INTERSECTION, COARSE))
+                .map(area ->
+                        overlay(left, polygon(new Footprint(area, Lists.immutable.empty())), OverlayNG.INTERSECTION))
                 .orElse(left);
         Coordinate level = new Coordinate();
         if (!lower.roofed()) {
             return Lists.immutable.of(new Top(left, steps(k, true, step -> true), level, lower.terrace(), level));
         }
-        Geometry rest = OverlayNG.overlay(left, roofed, OverlayNG.DIFFERENCE, COARSE);
+        Geometry rest = overlay(left, roofed, OverlayNG.DIFFERENCE);
         Predicate<Integer> under = cell -> roofed.covers(GEOMETRY.createPoint(middle(cell)));
         Top roof = lower.slope()
                 .map(form -> new Top(roofed, steps(k, true, under), form.foot(), form.eaves(), form.rise()))
@@ -228,8 +228,8 @@ final class StoreySections {
         Geometry rest = all;
         for (Pair<ImmutableList<Point2>, Long> other : under.others()) {
             Geometry area = polygon(new Footprint(other.getOne(), Lists.immutable.empty()));
-            Geometry part = OverlayNG.overlay(rest, area, OverlayNG.INTERSECTION, COARSE);
-            rest = OverlayNG.overlay(rest, area, OverlayNG.DIFFERENCE, COARSE);
+            Geometry part = overlay(rest, area, OverlayNG.INTERSECTION);
+            rest = overlay(rest, area, OverlayNG.DIFFERENCE);
             bottoms.add(bottom(k, part, level, other.getTwo()));
         }
         return bottoms.with(bottom(k, rest, level, under.own())).toImmutable();
@@ -248,8 +248,14 @@ final class StoreySections {
 
     /** What one storey leaves of the other. */
     private Geometry left(int k, boolean open) {
-        return OverlayNG.overlay(
-                polygons.get(open ? k : k + 1), polygons.get(open ? k + 1 : k), OverlayNG.DIFFERENCE, COARSE);
+        return overlay(polygons.get(open ? k : k + 1), polygons.get(open ? k + 1 : k), OverlayNG.DIFFERENCE);
+    }
+
+    /** Areas alone: where two outlines touch in a line there is nothing between them. */
+    private static Geometry overlay(Geometry one, Geometry other, int operation) {
+        OverlayNG overlay = new OverlayNG(one, other, COARSE, operation);
+        overlay.setStrictMode(true);
+        return overlay.getResult();
     }
 
     private double steps(int k, boolean open, Predicate<Integer> which) {

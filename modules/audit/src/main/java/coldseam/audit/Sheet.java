@@ -1,0 +1,31 @@
+package coldseam.audit;
+
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Something different that was computed, for all the places it stands for, and how cold it gets indoors. */
+public sealed interface Sheet permits BridgeSheet, VertexSheet {
+
+    /** Such as "J3", "P1" or "V1", in the order of the report. */
+    String id();
+
+    /** What kind it is of, in plain words. */
+    String kind();
+
+    /** Names of the places. */
+    ImmutableList<String> places();
+
+    /** Whether the house file chose all that it is made of. */
+    boolean chosen();
+
+    /** fRsi; an estimate. */
+    double temperatureFactor();
+
+    /**
+     * Indoor relative humidity, 0 to 1, at which the coldest point reaches the dew point at the design temperatures; 1 where
+     * it never does.
+     */
+    double dewPointHumidity();
+
+    /** The same for the mould limit, 80 % on the surface. */
+    double mouldHumidity();
+}

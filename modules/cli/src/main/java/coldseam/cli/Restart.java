@@ -1,0 +1,81 @@
+package coldseam.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Runs a short command in a JVM whose options suit short runs, which neither a jar nor a program can ask for from within.
+ *
+ * <p>An audit ends before the optimising compiler has earned its keep: with the first compiler alone, and one thread that
+ * collects garbage, the demo house takes half the processor time and half the memory (reports/performance.md). Whoever gives
+ * options to the JVM keeps them, and the command then runs where it was started.
+ *
+ * <p>It loads as little as it can, since what it loads is loaded twice: hence the collections of the platform.
+ */
+final class Restart {
+
+    /** Set in the JVM that was started, which starts no other and ends with the one that did. */
+    static final String MARK = "coldseam.restarted";
+
+    private static final Set<String> SHORT = Set.of("audit", "check", "compare");
+
+    private static final List<String> OPTIONS = List.of(
+            "-XX:+IgnoreUnrecognizedVMOptions", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-D" + MARK + "=true");
+
+    private Restart() {}
+
+    /**
+     * The command line of a JVM that suits a command; empty where this one does.
+     *
+     * @param java the program that starts a JVM
+     * @param given what this JVM was given: options and properties
+     * @param classPath of this JVM
+     * @param arguments of the command
+     */
+    static Optional<List<String>> line(Path java, List<String> given, String classPath, List<String> arguments) {
+        boolean ours = given.stream().allMatch(option -> option.startsWith("-D") && !option.startsWith("-D" + MARK));
+        return ours && !arguments.isEmpty() && SHORT.contains(arguments.get(0))
+                ? Optional.of(Stream.of(
+                                List.of(java.toString()),
+                                OPTIONS,
+                                given,
+                                List.of("-cp", classPath, Main.class.getName()),
+                                arguments)
+                        .flatMap(List::stream)
+                        .toList())
+                : Optional.empty();
+    }
+
+    /**
+     * Runs a command line to its end, on this process's streams.
+     *
+     * @return its exit code; empty where no process can be started, so that the command runs here
+     */
+    static OptionalInt run(List<String> line) {
+        try {
+            Process process = new ProcessBuilder(line).inheritIO().start();
+            Runtime.getRuntime().addShutdownHook(new Thread(process::destroy));
+            return OptionalInt.of(process.waitFor());
+        } catch (IOException notHere) {
+            return OptionalInt.empty();
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+            return OptionalInt.of(Exit.FAULT.code());
+        }
+    }
+
+    /** Ends this process as soon as the one that started it is gone: who kills that one means both. */
+    static void endWithParent() {
+        if (Boolean.getBoolean(MARK)) {
+            ProcessHandle.current()
+                    .parent()
+                    .ifPresent(parent ->
+                            parent.onExit().thenRun(() -> Runtime.getRuntime().halt(Exit.FAULT.code())));
+        }
+    }
+}

@@ -1,0 +1,215 @@
+package coldseam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.Audit;
+import coldseam.audit.house.HouseAudit;
+import coldseam.envelope.Point3;
+import coldseam.envelope.shell.Surface;
+import coldseam.files.JsonText;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.report.words.FindingWords;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every fixture house in feet and inches, with its keys in another order, turned, and mirrored: another file, the same house. */
+@Tag("slow")
+class SameHouseTest {
+
+    private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);
+    private static final Path HOUSES = CommittedReport.ROOT.resolve("fixtures/houses");
+    private static final Pattern EAST_WEST = Pattern.compile("\\b(east|west)\\b");
+
+    private static final Map<String, Double> METRES = Map.of("m", 1.0, "mm", 0.001, "ft", 0.3048, "in", 0.0254);
+
+    @TempDir
+    Path folder;
+
+    static List<Path> houses() throws IOException {
+        List<Path> houses = new ArrayList<>();
+        for (String each : List.of("", "shapes")) {
+            try (Stream<Path> files = Files.list(HOUSES.resolve(each))) {
+                files.filter(file -> file.toString().endsWith(".yaml")).sorted().forEach(houses::add);
+            }
+        }
+        return houses;
+    }
+
+    @ParameterizedTest
+    @MethodSource("houses")
+    void anotherFileTheSameHouse(Path file) throws IOException {
+        Path details = Files.createDirectories(folder.resolve("details"));
+        try (Stream<Path> own = Files.list(HOUSES.resolve("details"))) {
+            for (Path each : own.toList()) {
+                Files.copy(each, details.resolve(each.getFileName()));
+            }
+        }
+        Object tree = Mutator.tree(Files.readString(file));
+        HouseAudit straight = HouseAudit.of(file, Run.REAL);
+        Audit expected = straight.compute();
+        same(expected, reordered(tree), "reordered");
+        same(expected, texts(tree, SameHouseTest::feet), "feet");
+        same(expected, moved(tree, SameHouseTest::turned), "turned");
+        Object fromTheRight = fromTheRight(
+                tree, straight.shell().surfaces().newWithAll(straight.shell().steps()));
+        Object mirrored = moved(fromTheRight, p -> new double[] {-p[0], p[1]});
+        same(expected, texts(mirrored, SameHouseTest::eastForWest), "mirrored");
+    }
+
+    private void same(Audit expected, Object tree, String how) throws IOException {
+        Audit found = HouseAudit.of(Files.writeString(folder.resolve(how + ".json"), JsonText.write(tree)), Run.REAL)
+                .compute();
+        assertEquals(titles(expected), titles(found), how);
+        assertEquals(expected.sheets().size(), found.sheets().size(), how + ": sheets");
+        assertEquals(expected.junctions().size(), found.junctions().size(), how + ": junctions");
+        // W/K: areas and lengths keep to 0.1 mm, couplings to the tolerance their intervals show.
+        assertEquals(
+                expected.heatLoss().total().middle(),
+                found.heatLoss().total().middle(),
+                expected.heatLoss().total().width(),
+                how + ": H_T");
+        assertTrue(
+                expected.heatLoss().total().width()
+                        < 0.02 * expected.heatLoss().total().middle(),
+                how);
+    }
+
+    private static ImmutableList<String> titles(Audit audit) {
+        return audit.findings().collect(WORDS::title).toSortedList().toImmutable();
+    }
+
+    /** The last key first, at every level. */
+    private static Object reordered(Object tree) {
+        if (tree instanceof Map<?, ?> map) {
+            List<Object> keys = new ArrayList<>(map.keySet());
+            java.util.Collections.reverse(keys);
+            Map<String, Object> other = new LinkedHashMap<>();
+            keys.forEach(key -> other.put((String) key, reordered(map.get(key))));
+            return other;
+        }
+        return tree instanceof List<?> list
+                ? list.stream().map(SameHouseTest::reordered).toList()
+                : tree;
+    }
+
+    /** All texts, keys among them, written otherwise. */
+    private static Object texts(Object tree, UnaryOperator<String> change) {
+        if (tree instanceof Map<?, ?> map) {
+            Map<String, Object> other = new LinkedHashMap<>();
+            map.forEach((key, value) -> other.put(change.apply((String) key), texts(value, change)));
+            return other;
+        }
+        if (tree instanceof List<?> list) {
+            return list.stream().map(each -> texts(each, change)).toList();
+        }
+        return tree instanceof String text ? change.apply(text) : tree;
+    }
+
+    private static String feet(String text) {
+        return text.matches("-?[0-9.]+ m")
+                ? say("%.10f ft", metres(text) / 0.3048)
+                : text.matches("-?[0-9.]+ mm")
+                        ? say("%.9f in", Double.parseDouble(text.replace(" mm", "")) / 25.4)
+                        : text;
+    }
+
+    private static String eastForWest(String text) {
+        return EAST_WEST.matcher(text).replaceAll(found -> found.group().equals("east") ? "west" : "east");
+    }
+
+    private static double metres(Object length) {
+        String[] parts = length.toString().split(" ");
+        double sum = 0;
+        for (int i = 0; i < parts.length; i += 2) {
+            sum += Double.parseDouble(parts[i]) * METRES.get(parts[i + 1]);
+        }
+        return sum;
+    }
+
+    private static String say(String format, Object... values) {
+        return String.format(Locale.ROOT, format, values);
+    }
+
+    private static double[] turned(double[] p) {
+        double sine = Math.sin(Math.toRadians(17));
+        double cosine = Math.cos(Math.toRadians(17));
+        return new double[] {p[0] * cosine - p[1] * sine, p[0] * sine + p[1] * cosine};
+    }
+
+    /** All outlines in plan, rectangles written as their four corners. */
+    private static Object moved(Object tree, UnaryOperator<double[]> move) {
+        if (tree instanceof Map<?, ?> map && map.containsKey("rectangle")) {
+            List<?> size = (List<?>) map.get("rectangle");
+            List<?> at = map.containsKey("at") ? (List<?>) map.get("at") : List.of("0 m", "0 m");
+            double x = metres(at.get(0));
+            double y = metres(at.get(1));
+            double east = x + metres(size.get(0));
+            double north = y + metres(size.get(1));
+            return Stream.of(new double[] {x, y}, new double[] {east, y}, new double[] {east, north}, new double[] {
+                        x, north
+                    })
+                    .map(p -> corner(move.apply(p)))
+                    .toList();
+        }
+        if (tree instanceof Map<?, ?> map) {
+            Map<String, Object> other = new LinkedHashMap<>();
+            map.forEach((key, value) -> other.put(
+                    (String) key,
+                    (key.equals("footprint") || key.equals("area")) && value instanceof List<?> list
+                            ? list.stream()
+                                    .map(p -> corner(move.apply(
+                                            new double[] {metres(((List<?>) p).get(0)), metres(((List<?>) p).get(1))})))
+                                    .toList()
+                            : moved(value, move)));
+            return other;
+        }
+        return tree instanceof List<?> list
+                ? list.stream().map(each -> moved(each, move)).toList()
+                : tree;
+    }
+
+    private static List<String> corner(double[] p) {
+        return List.of(say("%.9f m", p[0]), say("%.9f m", p[1]));
+    }
+
+    /** What lies so far from the left end of its surface lies so far from the right end of the mirrored one. */
+    private static Object fromTheRight(Object tree, ImmutableList<Surface> surfaces) {
+        if (tree instanceof Map<?, ?> map) {
+            Map<String, Object> other = new LinkedHashMap<>();
+            map.forEach((key, value) -> other.put((String) key, fromTheRight(value, surfaces)));
+            if (map.containsKey("left") && map.containsKey("surface")) {
+                Surface surface = surfaces.detect(each -> each.name().equals(map.get("surface")));
+                other.put("left", say("%.9f m", wide(surface) - metres(map.get("left")) - metres(map.get("width"))));
+            }
+            return other;
+        }
+        return tree instanceof List<?> list
+                ? list.stream().map(each -> fromTheRight(each, surfaces)).toList()
+                : tree;
+    }
+
+    private static double wide(Surface surface) {
+        double widest = 0;
+        for (Point3 a : surface.outline()) {
+            for (Point3 b : surface.outline()) {
+                widest = Math.max(widest, Math.hypot(a.x() - b.x(), a.y() - b.y()));
+            }
+        }
+        return widest;
+    }
+}

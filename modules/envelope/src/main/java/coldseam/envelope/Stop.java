@@ -1,0 +1,84 @@
+package coldseam.envelope;
+
+import coldseam.files.Default;
+import coldseam.files.Named;
+import coldseam.files.Noun;
+import coldseam.files.OneOf;
+import coldseam.files.ResourceFolder;
+import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * A moment in the order of building at which work waits until somebody has looked at what is about to be covered.
+ *
+ * <p>All stops stand in {@code kinds/hold-points.yaml}. A kind names those its bridges belong to; a photograph of a detail names
+ * its own.
+ */
+public final class Stop implements OneOf {
+
+    /** As they are written. */
+    @Noun("hold points")
+    record FileStops(ImmutableList<Named<FileStop>> holdPoints) {}
+
+    /**
+     * One stop as it is written.
+     *
+     * @param before what would cover it
+     * @param always whether it is there in a house without any bridge that belongs to it
+     * @param lookAt what to look at
+     * @param inTwoLayers what to look at besides where insulation lies in two layers
+     */
+    @Noun("a hold point")
+    record FileStop(
+            String before,
+            @Default("false") boolean always,
+            ImmutableList<String> lookAt,
+            @Default("") ImmutableList<String> inTwoLayers) {}
+
+    private static final ImmutableList<Stop> ALL = new ResourceFolder("/kinds/")
+            .read("hold-points.yaml", FileStops.class, Maps.immutable.empty())
+            .holdPoints()
+            .collect(each -> new Stop(each.name(), each.value()));
+
+    private final String label;
+    private final FileStop file;
+
+    private Stop(String label, FileStop file) {
+        this.label = label;
+        this.file = file;
+    }
+
+    /** Every stop, in the order of building. */
+    public static ImmutableList<Stop> all() {
+        return ALL;
+    }
+
+    @Override
+    public String label() {
+        return label;
+    }
+
+    /** What would cover what is to be seen. */
+    public String before() {
+        return file.before();
+    }
+
+    /** Whether it is there in a house without any bridge that belongs to it. */
+    public boolean always() {
+        return file.always();
+    }
+
+    /**
+     * What to look at.
+     *
+     * @param twoLayers whether insulation beside it lies in two layers
+     */
+    public ImmutableList<String> lookAt(boolean twoLayers) {
+        return twoLayers ? file.lookAt().newWithAll(file.inTwoLayers()) : file.lookAt();
+    }
+
+    @Override
+    public String toString() {
+        return label;
+    }
+}

@@ -1,0 +1,98 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.Point2;
+import coldseam.files.BadValueException;
+import coldseam.files.Bounds;
+import coldseam.files.Default;
+import coldseam.files.Doc;
+import coldseam.files.Located;
+import coldseam.files.Noun;
+import coldseam.files.Position;
+import coldseam.files.Refers;
+import coldseam.files.Unit;
+import coldseam.files.quantity.Dimension;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** A dormer: measured to its outer faces. */
+@Noun("a dormer")
+@Doc("A dormer on one slope of the roof, measured to its outer faces.")
+record FileDormer(
+        @Doc("gabled: two slopes and a ridge; shed: one slope.")
+        Form form,
+
+        @Doc("The side of the top storey over whose slope it stands: south, or side 1.")
+        Located<String> side,
+
+        @Doc("From its left end, seen from outdoors, to its right.")
+        @Unit(Dimension.LENGTH)
+        @Bounds(atLeast = "0.5 m", atMost = "100 m")
+        double width,
+
+        @Doc("Height of its front over the slope there, to its own eaves.")
+        @Unit(Dimension.LENGTH)
+        @Bounds(above = "0 m", atMost = "10 m")
+        double height,
+
+        @Doc("Pitch of its own roof: of a shed less than that of the slope it stands on.")
+        @Unit(Dimension.ANGLE)
+        @Bounds(atLeast = "1 °", atMost = "75 °")
+        double pitch,
+
+        @Doc("Assembly of its front and its cheeks.") @Refers("assembly")
+        String walls,
+
+        @Doc("Assembly of its roof; the roof's own where it is missing.") @Refers("assembly")
+        Optional<String> assembly,
+
+        @Doc("From the outer face of the wall below to its front; zero where both are one face.")
+        @Default("0 m")
+        @Unit(Dimension.LENGTH)
+        @Bounds(atLeast = "0 m", atMost = "50 m")
+        double setBack,
+
+        @Doc("From the left end of the wall below, seen from outdoors; in its middle where it is missing.")
+        @Unit(Dimension.LENGTH)
+        @Bounds(atLeast = "0 m", atMost = "500 m")
+        OptionalDouble left,
+
+        Position place) {
+
+    /** m; nearer to the wall below a front is meant to stand in its face. */
+    private static final double NEAREST = 0.05;
+
+    FileDormer {
+        if (setBack > 0 && setBack < NEAREST) {
+            throw new BadValueException(
+                    "setBack",
+                    "a dormer stands in the face of the wall below or back from it",
+                    setBack * 1000 + " mm",
+                    "0 m, or at least 50 mm",
+                    "remove the key, or set it further back");
+        }
+    }
+
+    /** Forms of a dormer. */
+    enum Form {
+        GABLED,
+        SHED
+    }
+
+    Body.Dormer dormer(String name, FileFootprint footprint, String roof) {
+        ImmutableList<Point2> corners = footprint.corners();
+        int index = FileWalls.Sides.of(side.value(), corners).getFirst();
+        return new Body.Dormer(
+                name,
+                BodyBuilder.turned(index, corners),
+                form == Form.GABLED,
+                left,
+                width,
+                setBack,
+                height,
+                pitch,
+                walls,
+                assembly.orElse(roof));
+    }
+}

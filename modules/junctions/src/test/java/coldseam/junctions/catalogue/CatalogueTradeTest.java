@@ -1,0 +1,353 @@
+package coldseam.junctions.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import coldseam.assemblies.HeatFlow;
+import coldseam.conduction.Point;
+import coldseam.envelope.Control;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.KindForm;
+import coldseam.envelope.Material;
+import coldseam.envelope.Role;
+import coldseam.junctions.BuiltIn;
+import coldseam.junctions.ControlLine;
+import coldseam.junctions.ControlLine.NotShown;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.PenLine;
+import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.detail.BandDrawing;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Rank;
+import coldseam.junctions.detail.Suits;
+import coldseam.junctions.language.Statement;
+import coldseam.junctions.path.ControlLines;
+import coldseam.junctions.path.PenLines;
+import coldseam.junctions.plan.PlanarSubdivision;
+import coldseam.junctions.plan.SectionPlan;
+import coldseam.junctions.section.Band;
+import coldseam.junctions.section.Composer;
+import coldseam.junctions.section.Composition;
+import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Test;
+
+/** What the trade asks of every option of the catalogue, as far as a rule can say it. */
+final class CatalogueTradeTest {
+
+    private static final Catalogue CATALOGUE = CatalogueFile.builtIn();
+
+    private static final ImmutableList<TypicalBuild> BUILDS = Lists.immutable.with(TypicalBuild.values());
+
+    private static Composition composition(Detail detail, JunctionSetup setup) {
+        return Composer.compose(detail, setup, BuiltIn.LIBRARY);
+    }
+
+    private static PenLine pen(Composition composition) {
+        return PenLines.of(
+                composition.insulation(),
+                composition.ends().getFirst(),
+                composition.ends().getLast(),
+                0.1);
+    }
+
+    /** What keeps an option from carrying every control layer that must pass; none where it does. */
+    private static ImmutableList<String> lost(Detail detail, TypicalBuild build, boolean heat) {
+        JunctionSetup setup = build.setup(detail.junction());
+        Composition composition = composition(detail, setup);
+        PenLine pen = pen(composition);
+        MutableList<String> lost = Lists.mutable.empty();
+        if (heat && !pen.unbroken()) {
+            lost.add("heat");
+        }
+        for (ControlLine line : ControlLines.of(composition, detail, pen)) {
+            boolean needed = needed(setup, line.control());
+            boolean joined = line.match(
+                    continuous -> true,
+                    broken -> !needed && broken.why() == ControlLine.Broken.Reason.OUT_OF_REACH,
+                    changes -> !needed,
+                    hidden -> !needed && hidden.why() == NotShown.Reason.NO_LAYER);
+            if (!joined) {
+                lost.add(line.control().toString().toLowerCase(Locale.ROOT));
+            }
+        }
+        return lost.toImmutable();
+    }
+
+    /** Whether both sides need a control: none towards heated neighbours; water control where rain or the ground is. */
+    private static boolean needed(JunctionSetup setup, Control control) {
+        ImmutableList<Exposure> faces = setup.kind().form().twoSurfaces()
+                ? Lists.immutable.of(setup.firstExposure(), setup.secondExposure())
+                : Lists.immutable.of(setup.firstExposure());
+        return faces.allSatisfy(face -> face.kind() != Exposure.Kind.PARTY
+                && (control != Control.WATER
+                        || face.kind() == Exposure.Kind.OUTDOORS
+                        || face.kind() == Exposure.Kind.GROUND));
+    }
+
+    private static ImmutableList<String> without(ImmutableList<Detail> options, boolean heat) {
+        MutableList<String> faults = Lists.mutable.empty();
+        for (TypicalBuild build : BUILDS) {
+            if (options.noneSatisfy(each -> lost(each, build, heat).isEmpty())) {
+                faults.add(build + ": "
+                        + options.collect(each -> each.id() + " loses "
+                                        + lost(each, build, heat).makeString(" and "))
+                                .makeString("; "));
+            }
+        }
+        return faults.toImmutable();
+    }
+
+    /** Of what is built new, every kind can be built with heat, air, water and vapour control unbroken. */
+    @Test
+    void everyKindHasAnOptionThatCarriesAllLayers() {
+        MutableList<String> faults = Lists.mutable.empty();
+        for (JunctionKind kind : JunctionKind.all()) {
+            without(CATALOGUE.options(kind), true).forEach(fault -> faults.add(kind.label() + ", " + fault));
+        }
+        assertEquals("", faults.makeString("\n"));
+    }
+
+    /**
+     * Where the old structure stays and nothing comes down, the insulation cannot always be closed; air, water and vapour
+     * can.
+     */
+    @Test
+    void everyKindHasAnOptionForAnOldHouseThatCarriesAirWaterAndVapour() {
+        MutableList<String> faults = Lists.mutable.empty();
+        for (JunctionKind kind : JunctionKind.all()) {
+            ImmutableList<Detail> kept = CATALOGUE
+                    .options(kind)
+                    .select(each -> each.suits().work().contains(Suits.Work.RETROFIT)
+                            && each.suits().takesDown().isEmpty());
+            without(kept, false).forEach(fault -> faults.add(kind.label() + ", " + fault));
+        }
+        assertEquals("", faults.makeString("\n"));
+    }
+
+    /** A kind with several stops: else a photograph would be asked for at each, before there is anything to see or after. */
+    @Test
+    void everyPhotographNamesTheStopBeforeWhichItIsTaken() {
+        assertEquals(
+                "",
+                CATALOGUE
+                        .details()
+                        .select(each -> each.kind().holdPoints().size() > 1
+                                && each.photographs()
+                                        .anySatisfy(
+                                                photograph -> photograph.stop().isEmpty()))
+                        .collect(Detail::id)
+                        .makeString("\n"));
+    }
+
+    /** Frames of one door stand in one plane, where the house says nothing of it: at its jambs, its head and its threshold. */
+    @Test
+    void worstAndBestStandOneDoorInOnePlane() {
+        for (Rank rank : new Rank[] {Rank.WORST, Rank.BEST}) {
+            ImmutableList<String> planes = Lists.immutable
+                    .of(
+                            JunctionKind.JAMB,
+                            JunctionKind.HEAD,
+                            JunctionKind.SILL,
+                            JunctionKind.SLAB_THRESHOLD,
+                            JunctionKind.of("door threshold over a cold space"),
+                            JunctionKind.TERRACE_THRESHOLD)
+                    .flatCollect(kind -> CATALOGUE.options(kind).select(each -> each.rank() == rank))
+                    .collect(CatalogueTradeTest::frame)
+                    .distinct();
+            assertEquals(1, planes.size(), rank + " options: " + planes);
+        }
+    }
+
+    private static String frame(Detail detail) {
+        return ((BandDrawing) detail.drawing())
+                .statements()
+                .selectInstancesOf(Statement.Frame.class)
+                .getOnly()
+                .outside()
+                // Across the wall, whichever band that is.
+                .map(line -> line.toString().replaceAll("measures=(FIRST|SECOND)", "across"))
+                .orElse("set-back");
+    }
+
+    /** What the house is built of, the drawing takes from the house, or draws for either build. */
+    @Test
+    void brickAndInnerFloorsFollowTheHouse() {
+        MutableList<String> faults = Lists.mutable.empty();
+        for (Detail detail : CATALOGUE.junctions()) {
+            for (Statement statement : ((BandDrawing) detail.drawing()).statements()) {
+                if (statement instanceof Statement.PaintBlock block
+                        && block.material() instanceof Statement.MaterialChoice.Named named
+                        && (named.name().contains("brick")
+                                || named.name().contains("concrete")
+                                        && (block.what().equals("storey floor")
+                                                || block.what().equals("floor")))) {
+                    faults.add(detail.id() + ": " + block.what() + " of " + named.name());
+                }
+            }
+        }
+        assertEquals("", faults.makeString("\n"));
+    }
+
+    /** Foam fills joints between boards of foam, not between wool or wood fibre, which dry through one another. */
+    @Test
+    void jointsAreFilledWithWhatTheBoardIs() {
+        MutableList<String> faults = Lists.mutable.empty();
+        for (Detail detail : CATALOGUE.junctions()) {
+            boolean closedCells = detail.junction().form().ground()
+                    || ((BandDrawing) detail.drawing())
+                            .statements()
+                            .selectInstancesOf(Statement.PaintBlock.class)
+                            .collect(Statement.PaintBlock::material)
+                            .selectInstancesOf(Statement.MaterialChoice.Named.class)
+                            .anySatisfy(each -> each.name().contains("foam")
+                                    || each.name().contains("polystyrene")
+                                    || each.name().contains("polyisocyanurate"));
+            boolean inTheV = ((BandDrawing) detail.drawing())
+                    .statements()
+                    .selectInstancesOf(Statement.PaintShape.class)
+                    .anySatisfy(each -> each.what().startsWith("foam"));
+            if (!closedCells && !inTheV && detail.order().anySatisfy(line -> line.contains("foam"))) {
+                faults.add(detail.id());
+            }
+        }
+        assertEquals("", faults.makeString("\n"));
+    }
+
+    /** Kinds whose first surface is the ground's or a deck that rain falls on, by their first surface's outer face. */
+    private static final ImmutableList<JunctionKind> DECKS =
+            Lists.immutable.of(JunctionKind.WALL_TO_TERRACE, JunctionKind.TERRACE_THRESHOLD, JunctionKind.ROOF_STEP);
+
+    /** m above a deck, and above the ground and below it; common practice, no source. */
+    private static final double UPSTAND = 0.15;
+
+    private static final double SPLASH = 0.30;
+
+    /** Closed cells, and made to stand under a door and its pan. */
+    private static final String UNDER_DOORS = "structural foam block";
+
+    /** Where rain splashes and in the ground, what insulates outside the structure is closed-cell board. */
+    @Test
+    void boardInTheSplashOfRainIsMadeForIt() {
+        MutableList<String> faults = Lists.mutable.empty();
+        for (TypicalBuild build : BUILDS) {
+            for (Detail detail : CATALOGUE.junctions().reject(each -> each.rank() == Rank.WORST)) {
+                JunctionKind kind = detail.junction();
+                if (!DECKS.contains(kind) && !kind.form().ground()
+                        || kind.form().second() == KindForm.Second.THING
+                        || kind == JunctionKind.SLAB_EDGE) {
+                    continue;
+                }
+                JunctionSetup setup = build.setup(kind);
+                Composition composition = composition(detail, setup);
+                Band wall = Band.of("wall", setup.second().orElseThrow(), setup.secondExposure(), HeatFlow.HORIZONTAL);
+                Band first = Band.of("first", setup.first(), setup.firstExposure(), HeatFlow.UPWARDS);
+                double from = DECKS.contains(kind) ? first.thickness() : groundTop(composition) - SPLASH;
+                double to = DECKS.contains(kind) ? first.thickness() + UPSTAND : groundTop(composition) + SPLASH;
+                for (double y = from + 0.005; y < to - 0.004; y += 0.01) {
+                    for (double x = wall.inside(Role.INSULATION) + 0.005;
+                            x < wall.outside(Role.INSULATION);
+                            x += 0.01) {
+                        Optional<Material> there = material(composition, x, y);
+                        if (there.filter(each -> each.insulates()
+                                        && !each.canControl(Control.WATER)
+                                        && !each.name().equals(UNDER_DOORS))
+                                .isPresent()) {
+                            faults.add(String.format(
+                                    Locale.ROOT,
+                                    "%s, %s: %s at (%.2f, %.2f) m",
+                                    detail.id(),
+                                    build,
+                                    there.get().name(),
+                                    x,
+                                    y));
+                            x = 9;
+                            y = 9;
+                        }
+                    }
+                }
+            }
+        }
+        assertEquals("", faults.makeString("\n"));
+    }
+
+    /** m, the ground's surface outdoors; the ground under a house reaches up to its floor alone. */
+    private static double groundTop(Composition composition) {
+        return composition
+                .plan()
+                .pieces()
+                .select(piece -> piece.origin() instanceof SectionPlan.Origin.OfGround)
+                .flatCollect(piece -> piece.outline().corners())
+                .select(corner -> corner.x() > 1)
+                .collectDouble(Point::y)
+                .max();
+    }
+
+    private static Optional<Material> material(Composition composition, double x, double y) {
+        PlanarSubdivision seen = composition.plan().seen();
+        int face = seen.faceAt(x, y);
+        return face == PlanarSubdivision.NOTHING
+                ? Optional.empty()
+                : Optional.of(composition
+                        .plan()
+                        .pieces()
+                        .get(seen.faces().get(face).painted())
+                        .material());
+    }
+
+    /** A timber between two boards that hold vapour back can dry to neither side. */
+    @Test
+    void noTimberLiesBetweenTwoTightBoards() {
+        MutableList<String> faults = Lists.mutable.empty();
+        for (TypicalBuild build : BUILDS) {
+            for (Detail detail : CATALOGUE.junctions()) {
+                Composition composition = composition(detail, build.setup(detail.junction()));
+                ImmutableList<SectionPlan.Piece> own = composition
+                        .plan()
+                        .pieces()
+                        .select(piece -> piece.solved() && piece.origin() instanceof SectionPlan.Origin.OfDetail);
+                own.select(piece -> piece.material().name().contains("wood"))
+                        .reject(piece -> piece.material().insulates())
+                        .forEach(timber -> {
+                            for (boolean upright : new boolean[] {true, false}) {
+                                if (tight(own, timber, upright, true) && tight(own, timber, upright, false)) {
+                                    faults.add(detail.id() + ", " + build + ": " + timber.origin());
+                                }
+                            }
+                        });
+            }
+        }
+        assertEquals("", faults.makeString("\n"));
+    }
+
+    /** Whether a board that holds vapour back covers more than half of one side of a timber. */
+    private static boolean tight(
+            ImmutableList<SectionPlan.Piece> own, SectionPlan.Piece timber, boolean upright, boolean far) {
+        double[] box = box(timber);
+        int across = upright ? 0 : 1;
+        int along = 1 - across;
+        return own.select(piece -> piece.material().insulates()
+                        && (piece.material().canControl(Control.VAPOUR)
+                                || piece.material().canControl(Control.AIR)))
+                .anySatisfy(piece -> {
+                    double[] board = box(piece);
+                    double gap = far ? board[across] - box[across + 2] : box[across] - board[across + 2];
+                    double covered = Math.min(box[along + 2], board[along + 2]) - Math.max(box[along], board[along]);
+                    return Math.abs(gap) < 1e-4 && covered > (box[along + 2] - box[along]) / 2;
+                });
+    }
+
+    /** Least x and y, greatest x and y. */
+    private static double[] box(SectionPlan.Piece piece) {
+        ImmutableList<Point> corners = piece.outline().corners();
+        return new double[] {
+            corners.collectDouble(Point::x).min(),
+            corners.collectDouble(Point::y).min(),
+            corners.collectDouble(Point::x).max(),
+            corners.collectDouble(Point::y).max()
+        };
+    }
+}

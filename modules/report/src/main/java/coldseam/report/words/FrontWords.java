@@ -1,0 +1,209 @@
+package coldseam.report.words;
+
+import coldseam.conduction.Interval;
+import coldseam.envelope.House;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.options.Alternative;
+import coldseam.options.Comparison;
+import coldseam.options.Comparison.Answer;
+import coldseam.options.Comparison.Asked;
+import coldseam.options.Comparison.Best;
+import coldseam.options.front.Choice;
+import java.util.Locale;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.list.primitive.ImmutableIntList;
+
+/**
+ * What is said of all sets of a comparison and of their front.
+ *
+ * @param comparison that it is about
+ * @param units to print in
+ */
+public record FrontWords(Comparison comparison, UnitSystem units) {
+
+    /** µW/K in a W/K. */
+    private static final double MICRO = 1e6;
+
+    private House house() {
+        return comparison.described().house();
+    }
+
+    private String currency() {
+        return house().prices().currency();
+    }
+
+    /** The house as described, its loss with corners and its verdict, in a sentence or two. */
+    public String described() {
+        var whole = comparison.corners().described();
+        return "As described: H_T = " + new HonestWords(whole, units).total()
+                + new CompareWords(units).year(whole).map(each -> ", " + each).orElse("") + ". "
+                + VerdictWords.sentence(whole.verdict());
+    }
+
+    /** How many sets there were. */
+    public String counted() {
+        return Phrases.count(comparison.sections(), "section", "sections") + ", "
+                + Phrases.count(comparison.combinations(), "combination", "combinations")
+                + " of build-ups and windows"
+                + (comparison.unbuildable() > 0
+                        ? " (" + comparison.unbuildable()
+                                + " more cannot be built, since a detail does not fit or the shape leaves no room)"
+                        : "")
+                + ", "
+                + Phrases.count(comparison.front().choices().size(), "set", "sets") + " on the front"
+                + (comparison.priced() ? "." : ", of heat alone: not every option has a cost.");
+    }
+
+    /** What the sums leave out, and how much that is. */
+    public String corners() {
+        var described = comparison.corners().described();
+        return "H is of surfaces, seams and points. Corners where edges meet are not in it, since what one loses hangs on the"
+                + " details of all its edges: they add " + corners(described)
+                + " to the house as described"
+                + comparison
+                        .corners()
+                        .chosen()
+                        .map(chosen -> " and " + corners(chosen) + " to the chosen set")
+                        .orElse("")
+                + ", so sets that lie closer together than that may stand the other way round ("
+                + VertexWords.count(described) + ").";
+    }
+
+    private String corners(coldseam.audit.Audit whole) {
+        Interval loss = whole.heatLoss().vertices();
+        return units.interval(loss.lower(), loss.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
+    }
+
+    /** Which question is answered first. */
+    public Optional<String> chosen() {
+        return comparison.chosen().map(answer -> "Chosen: " + question(answer));
+    }
+
+    /** What a set comes to against the house as described: its loss, its money, its cost and how many are as good. */
+    public String outcome(Best best) {
+        return step(best.more(), best.choice().cost())
+                + (best.asGood() > 0
+                        ? "; " + Phrases.count(best.asGood(), "other set", "other sets") + " may be as good"
+                        : "");
+    }
+
+    /** The next best step after the chosen set; empty where no set is chosen. */
+    public Optional<String> next() {
+        return comparison
+                .chosen()
+                .flatMap(Answer::best)
+                .map(best -> comparison
+                        .next()
+                        .map(next -> "Next best step: " + set(comparison.sets().get(next)) + "; "
+                                + step(
+                                        between(best.choice(), next),
+                                        next.cost() - best.choice().cost())
+                                + " than the chosen set.")
+                        .orElse("No set that costs more surely loses less than the chosen one."));
+    }
+
+    private static Interval between(Choice from, Choice to) {
+        return new Interval((to.lower() - from.upper()) / MICRO, (to.upper() - from.lower()) / MICRO);
+    }
+
+    /** Which decision is worth most, alone and in the chosen set, and what is paid back first. */
+    public ImmutableList<String> worth() {
+        CompareWords words = new CompareWords(units);
+        MutableList<String> said = Lists.mutable.empty();
+        comparison
+                .worthMost()
+                .ifPresent(most -> said.add("Worth most alone: " + name(most) + ", "
+                        + words.heat(most.built().orElseThrow().more()) + "."));
+        comparison
+                .paidBackFirst()
+                .ifPresent(first -> said.add("Paid back first: " + name(first) + "; " + words.money(first) + "."));
+        comparison
+                .worth()
+                .getFirstOptional()
+                .ifPresent(most -> said.add("Worth most in the chosen set: "
+                        + name(comparison.option(most.decision(), most.option()).orElseThrow())
+                        + "; without it " + words.heat(most.less()) + "."));
+        return said.toImmutable();
+    }
+
+    /** An option by its decision. */
+    public static String name(Alternative each) {
+        return each.decision().name() + ": " + each.option().name();
+    }
+
+    /** What was asked, with its limit: "the least loss for 5000 EUR more". */
+    public String question(Answer answer) {
+        double limit = answer.limit().orElse(0);
+        String least = comparison.priced() ? "least cost" : "least loss";
+        return switch (answer.asked()) {
+            case BUDGET -> String.format(Locale.ROOT, "least loss within %.0f %s", limit, currency());
+            case HEAT_LOSS -> least + " for H_T up to " + units.format(limit, Dimension.HEAT_LOSS_COEFFICIENT);
+            case ENERGY -> least + " for a loss of up to " + units.format(limit, Dimension.ENERGY) + " a year";
+            case TRANSMITTANCE -> least + " with every psi and chi within its limit";
+            case SURFACE -> least + " with every seam warm enough inside";
+            case NO_FINDING -> least + " with nothing found";
+            case LEAST_COST ->
+                String.format(
+                        Locale.ROOT, "least cost of building and of heat over %.0f years, at today's price", limit);
+            case LEAST_LOSS -> "least loss of all";
+        };
+    }
+
+    /** Why there is no answer. */
+    public String noAnswer(Asked asked) {
+        if (asked != Asked.BUDGET) {
+            return "no set is proven to do it";
+        }
+        return comparison.priced()
+                ? "nothing costs so little"
+                : "not answered, since " + unpriced().makeString(", ")
+                        + (unpriced().size() == 1 ? " has" : " have") + " no cost";
+    }
+
+    private ImmutableList<String> unpriced() {
+        return comparison
+                .alternatives()
+                .select(each ->
+                        each.built().filter(built -> built.cost().isEmpty()).isPresent())
+                .collect(FrontWords::name);
+    }
+
+    /** The set's options by their decisions, or that nothing is changed. */
+    public String set(ImmutableIntList set) {
+        ImmutableList<Alternative> options = comparison.options(set);
+        return options.isEmpty()
+                ? "all as described"
+                : options.collect(FrontWords::name).makeString("; ");
+    }
+
+    /** A difference: "0.81 W/K less, 8 EUR a year saved, costs 140 EUR more". */
+    private String step(Interval more, double cost) {
+        return new CompareWords(units).heat(more)
+                + CompareWords.yearly(more, house()).map(each -> ", " + each).orElse("")
+                + (comparison.priced() ? ", " + CompareWords.extra(cost, currency()) : "");
+    }
+
+    /** Why nothing is lost by what is left out. */
+    public ImmutableList<String> argument() {
+        ImmutableList<String> common = Lists.immutable.of(
+                "A change of a build-up or of a window moves psi of every seam it touches, so all "
+                        + comparison.combinations()
+                        + " combinations of these that can be built are computed in full. Within each, a junction's loss is its"
+                        + " own: the losses and costs of junctions and points add up, exactly, as whole numbers.",
+                "Of two half-decided sets with the same things still open, one is left out where the other costs no more and its"
+                        + " upper bound of the loss is no higher than this one's lower bound. Whatever is decided for the rest adds"
+                        + " the same cost and the same true loss to both, so the one left out can never lead to a set that costs"
+                        + " less or loses less. Nothing that could be best is lost; sets that the intervals cannot tell apart are"
+                        + " kept.");
+        return comparison.front().allKept()
+                ? common
+                : common.newWith(
+                        "Here more sets than can be kept could not be told apart. Of these one is left out, too, where"
+                                + " another costs no more and neither of its bounds is higher: least proven and least possible loss for"
+                                + " every cost are exact still.");
+    }
+}
