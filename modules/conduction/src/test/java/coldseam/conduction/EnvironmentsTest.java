@@ -42,6 +42,34 @@ class EnvironmentsTest {
         }
     }
 
+    /**
+     * Couplings from the bounds' two quadratic forms hold what a finer solution says, and are narrower than differences of the
+     * bounds of Q(a), Q(b) and Q(a + b): those are more than half as wide as the first two together.
+     */
+    @Test
+    void couplingsAreNarrowerThanDifferencesOfBounds() {
+        Solution coarse = star(0, 0, 0, 0).solve(1e-3);
+        Solution fine = star(0, 0, 0, 0).solve(1e-6);
+        double[] width = new double[4];
+        for (int i = 0; i < 4; i++) {
+            width[i] = star(i == 0 ? 1 : 0, i == 1 ? 1 : 0, i == 2 ? 1 : 0, i == 3 ? 1 : 0)
+                    .solve(1e-3)
+                    .heatFlows()
+                    .get(i)
+                    .value()
+                    .width();
+        }
+        String names = "abcd";
+        for (int i = 0; i < 4; i++) {
+            for (int j = i + 1; j < 4; j++) {
+                Interval l = coarse.coupling("" + names.charAt(i), "" + names.charAt(j));
+                Interval exact = fine.coupling("" + names.charAt(i), "" + names.charAt(j));
+                assertTrue(l.lower() <= exact.upper() && exact.lower() <= l.upper(), l + " and " + exact);
+                assertTrue(l.width() < 0.5 * (width[i] + width[j]), l + " " + width[i] + " " + width[j]);
+            }
+        }
+    }
+
     /** Two solves with two environments each: joining b, c, d into one gives the sum of a's couplings. */
     @Test
     void couplingsOfOneAddUpToItsCouplingWithTheRest() {

@@ -74,6 +74,33 @@ class BodyFileTest {
         assertEquals(new Place(0, 0, 0), body.probes().getFirst().at());
     }
 
+    /** A corner of two walls, 700 mm high between two cuts: nothing is there but its edge, however it couples. */
+    @Test
+    void chiOfAStraightExtrusionIsNothing() throws IOException {
+        BodyFile file = load("""
+                section: Two walls
+                lengths: mm
+                body: [-10, -10, 0, 900, 900, 700]
+                cut-planes: [x1, y1, z0, z1]
+                painted:
+                - {environment: outdoor, box: [-10, -10, 0, 900, 900, 700]}
+                - {environment: indoor, box: [300, 300, 0, 900, 900, 700]}
+                - {material: insulation, conductivity: 0.04, box: [0, 0, 0, 900, 300, 700]}
+                - {material: insulation, conductivity: 0.04, box: [0, 0, 0, 300, 900, 700]}
+                - {material: brick, conductivity: 0.8, box: [200, 200, 0, 900, 300, 700]}
+                - {material: brick, conductivity: 0.8, box: [200, 200, 0, 300, 900, 700]}
+                environments:
+                  indoor: {temperature: 20, surface-resistance: 0.13}
+                  outdoor: {temperature: 0, surface-resistance: 0.04}
+                chi: {edge: z0}
+                """);
+        BodySolution solution = BodySolver.solve(file.body(), new Accuracy(1e-4, 400_000));
+        Interval coupling = solution.coupling("indoor", "outdoor");
+        Interval chi = file.chi().orElseThrow().of(solution).chi();
+        // Its width is that of both solutions: 1e-4 and 2e-5 of the coupling.
+        assertTrue(chi.contains(0) && chi.width() < 1.3e-4 * coupling.middle(), chi::toString);
+    }
+
     /** A plane wall is exact, and chi of nothing is nothing. */
     @Test
     void answersAsJson() throws IOException {
