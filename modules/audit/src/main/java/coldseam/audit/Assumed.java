@@ -21,8 +21,8 @@ import org.eclipse.collections.api.list.MutableList;
  * @param withoutProduct how many conductivities in use are generic ones of the built-in list
  * @param conductivities how many are in use
  * @param ownSeams edges whose psi is the house file's own
- * @param overrides materials of the house file that are said to insulate, or to control air, water or vapour, beyond what
- *     their values or the built-in list say
+ * @param overrides materials of the house file that are said to insulate, to control air, water or vapour, or to bear ground,
+ *     splash or load, beyond what their values or the built-in list say
  */
 public record Assumed(
         double besideHeated,
@@ -94,9 +94,10 @@ public record Assumed(
     private static boolean isOverride(Material material) {
         return !isBuiltIn(material)
                 && (material.insulatesSource().isPresent()
-                        || material.controls().notEmpty()
+                        || (material.controls().notEmpty() || material.bears().notEmpty())
                                 && MaterialLibrary.named(material.name())
-                                        .filter(like -> like.controls().equals(material.controls()))
+                                        .filter(like -> like.controls().equals(material.controls())
+                                                && like.bears().equals(material.bears()))
                                         .isEmpty());
     }
 

@@ -84,6 +84,7 @@ final class VerdictText {
                 "heat-loss coefficient",
                 "H_T = " + honest.total()
                         + honest.unknown().map(why -> ": " + why).orElse(""));
+        honest.inputs().ifPresent(inputs -> row(lines, "  as inputs are known", inputs));
         Interval junctions = loss.positiveJunctions().plus(loss.negativeJunctions());
         String counted = loss.negativeJunctions().lower() < 0
                 ? say(loss.positiveJunctions(), Dimension.HEAT_LOSS_COEFFICIENT) + " lost and "

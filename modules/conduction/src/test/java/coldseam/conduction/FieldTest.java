@@ -32,6 +32,39 @@ class FieldTest {
         assertTrue(Double.isNaN(field.fluxAt(-0.1, 0.1)[0]));
     }
 
+    @Test
+    void energiesOfLayersAreTheirsExactly() {
+        double flux = 20 / (0.13 + 0.2 + 2 + 0.04);
+        double[] energies = slab().field().energies();
+        assertEquals(flux * flux * 0.2, energies[0], 1e-8);
+        assertEquals(flux * flux * 2, energies[1], 1e-7);
+    }
+
+    private static Solution corner(double inner, double outer) {
+        return Sketch.of("corner")
+                .rectangle(outer, 0, 0, 1000, 1000)
+                .rectangle(inner, 0, 0, 850, 850)
+                .rectangle(outer, 0, 0, 800, 60)
+                .environment("indoor", 20, 0.13)
+                .environment("outdoor", -5, 0.04)
+                .boundary("indoor", 0, 0, 1000, 0)
+                .boundary("outdoor", 0, 1000, 1000, 1000, 1000, 500)
+                .solve(1e-6);
+    }
+
+    /** The energy over the square of the difference is dL / d ln k: held to the difference of two solutions. */
+    @Test
+    void anEnergyIsHowTheCouplingFollowsItsConductivity() {
+        double step = 0.01;
+        double more =
+                corner(0.8 * Math.exp(step), 0.1).coupling("indoor", "outdoor").middle();
+        double less =
+                corner(0.8 * Math.exp(-step), 0.1).coupling("indoor", "outdoor").middle();
+        double slope = (more - less) / (2 * step);
+        // The couplings are within 1e-6 of themselves, which the step magnifies a hundredfold.
+        assertEquals(slope, corner(0.8, 0.1).field().energies()[1] / (25 * 25), 1e-3 * slope);
+    }
+
     /** Between the middle of the second layer and its outer face the temperature is linear: the line is straight. */
     @Test
     void isothermOfLayersIsOneStraightLine() {

@@ -17,6 +17,8 @@ import org.eclipse.collections.impl.factory.Maps;
  * @param insulatesSource the source by which it counts as insulation though it conducts more than {@link #INSULATES_UP_TO};
  *     empty where the conductivity decides
  * @param controls what a layer of it can control if it is joined up, each with the source that says so; never heat
+ * @param bears what places it bears as insulation, each with the source that says so
+ * @param within share of the conductivity by which it may be off to either side; empty where nothing is said
  * @param provenance where the conductivity comes from
  */
 public record Material(
@@ -28,9 +30,11 @@ public record Material(
         boolean insulates,
         Optional<String> insulatesSource,
         ImmutableMap<Control, String> controls,
+        ImmutableMap<Duty, String> bears,
+        OptionalDouble within,
         Provenance provenance) {
 
-    /** One of which nothing says that it can control air, water or vapour. */
+    /** One of which nothing says that it can control air, water or vapour, or bears ground, splash or load. */
     public Material(
             String name,
             double conductivity,
@@ -48,6 +52,8 @@ public record Material(
                 insulates,
                 Optional.empty(),
                 Maps.immutable.empty(),
+                Maps.immutable.empty(),
+                OptionalDouble.empty(),
                 provenance);
     }
 
@@ -73,19 +79,24 @@ public record Material(
         return controls.containsKey(control);
     }
 
-    /** This with what another material can control, where nothing is said of this one. */
-    public Material controllingLike(Material other) {
-        return controls.notEmpty()
-                ? this
-                : new Material(
-                        name,
-                        conductivity,
-                        vapourResistanceFactor,
-                        density,
-                        compressiveStrength,
-                        insulates,
-                        insulatesSource,
-                        other.controls,
-                        provenance);
+    /** Whether a source says that it bears this as insulation. */
+    public boolean canBear(Duty duty) {
+        return bears.containsKey(duty);
+    }
+
+    /** This with what another material can control and bears, where nothing is said of this one. */
+    public Material ableLike(Material other) {
+        return new Material(
+                name,
+                conductivity,
+                vapourResistanceFactor,
+                density,
+                compressiveStrength,
+                insulates,
+                insulatesSource,
+                controls.notEmpty() ? controls : other.controls,
+                bears.notEmpty() ? bears : other.bears,
+                within,
+                provenance);
     }
 }

@@ -22,10 +22,10 @@ public interface SectionSolving {
      *
      * @param accuracy of that other
      * @param environment that the surface faces
-     * @param difference of the temperatures, K, greater than zero
+     * @param difference of the temperatures, K; of none no place is the coldest, and nothing is aimed at
      */
     static Accuracy aimed(Accuracy accuracy, String environment, double difference) {
-        return new Accuracy(Math.max(accuracy.relativeWidth(), BEFORE_AIMING), accuracy.maximumUnknowns())
-                .aimedAt(environment, STEADY * difference);
+        Accuracy before = new Accuracy(Math.max(accuracy.relativeWidth(), BEFORE_AIMING), accuracy.maximumUnknowns());
+        return difference > 0 ? before.aimedAt(environment, STEADY * difference) : before;
     }
 }

@@ -18,6 +18,25 @@ import java.util.Optional;
 record SurfaceHeat(
         Surface surface, Optional<Transmittance> build, double transmittance, double factor, HeatLoss.Group group) {
 
+    /**
+     * The place that every U passes on its way to the sums: what is no number leaves it nowhere.
+     *
+     * @throws IllegalStateException that names the surface, its layers and the value
+     */
+    SurfaceHeat {
+        if (!Double.isFinite(transmittance) || !Double.isFinite(factor)) {
+            throw new IllegalStateException("internal error, please report: U of \"" + surface.name()
+                    + "\" came out as "
+                    + transmittance + " W/(m²·K) at a temperature factor of " + factor
+                    + surface.assembly()
+                            .map(assembly -> assembly.layers()
+                                    .collect(layer -> layer.material().name() + " " + layer.thickness() + " m of "
+                                            + layer.material().conductivity() + " W/(m·K)")
+                                    .makeString("; its layers are ", ", ", ""))
+                            .orElse(""));
+        }
+    }
+
     /** m², without openings, in a dimension system. */
     double opaqueArea(DimensionSystem system) {
         return grossArea(system) - surface.openingArea();

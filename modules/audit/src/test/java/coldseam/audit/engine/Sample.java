@@ -238,6 +238,9 @@ public final class Sample {
 
     /** Σ U·Δl at a right angle: each surface is longer outside by the other's thickness. */
     private static double toInternal(JunctionSetup setup) {
+        if (setup.second().isEmpty()) {
+            return 0;
+        }
         return BoxByHand.transmittance(setup.first().name())
                         * setup.second().orElseThrow().thickness()
                 + BoxByHand.transmittance(setup.second().orElseThrow().name())

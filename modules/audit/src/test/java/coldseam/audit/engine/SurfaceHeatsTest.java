@@ -1,13 +1,17 @@
 package coldseam.audit.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
+import coldseam.audit.HeatLoss;
 import coldseam.audit.HeatLoss.Group;
 import coldseam.audit.HeatLoss.Line;
 import coldseam.audit.Note;
+import coldseam.envelope.shell.Surface;
 import coldseam.junctions.JunctionSetup;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
@@ -120,6 +124,22 @@ class SurfaceHeatsTest {
         assertEquals(4, walls.size());
         for (Line wall : walls) {
             assertEquals(expected, wall.transmittance().middle(), 1e-6, wall::toString);
+        }
+    }
+
+    @Test
+    void whatIsNoNumberNamesItsSurfaceAndLayers() {
+        Surface wall = Sample.audit(Sample.yaml(), Sample.good())
+                .shell()
+                .surfaces()
+                .detect(each -> each.name().equals("ground floor south wall"));
+        for (double[] bad : new double[][] {{Double.NaN, 1}, {Double.POSITIVE_INFINITY, 1}, {0.2, Double.NaN}}) {
+            String told = assertThrows(
+                            IllegalStateException.class,
+                            () -> new SurfaceHeat(wall, Optional.empty(), bad[0], bad[1], HeatLoss.Group.SURFACES))
+                    .getMessage();
+            assertTrue(told.contains("\"ground floor south wall\" came out as " + bad[0]), told);
+            assertTrue(told.contains("mineral wool board 0.2 m of 0.035 W/(m·K)"), told);
         }
     }
 }

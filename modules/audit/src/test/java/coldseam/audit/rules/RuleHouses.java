@@ -61,6 +61,9 @@ public final class RuleHouses {
                 () -> Sample.audit(
                         Sample.yaml().replace("corner-good", "corner-misfit"),
                         Sample.good().newWith(Made.good("corner-misfit", JunctionKind.OUTSIDE_CORNER))));
+        houses.put(
+                "insulation-unfit",
+                () -> changed("extruded polystyrene board, thickness: 160", "mineral wool board, thickness: 160"));
         houses.put("layer-broken", () -> with(CORNER.broken()));
         houses.put("layer-not-shown", () -> with(CORNER.connection(Control.AIR, Connection.NOT_SHOWN)));
         houses.put("mould-by-month", () -> Sample.audit(withMonths(Sample.yaml()), Sample.goodBut(CORNER.fRsi(0.71))));
@@ -80,6 +83,15 @@ public final class RuleHouses {
                         "junctions:\n",
                         "own-psi:\n- {kinds: [outside corner], psi: -0.1 W/(m·K), source: made up}\njunctions:\n"));
         houses.put(
+                "seams-touch",
+                () -> Sample.audit(
+                        Sample.yaml()
+                                .replace(
+                                        "junctions:\n",
+                                        "openings:\n" + window("one", "1 m") + window("other", "2.01 m")
+                                                + "junctions:\n- {kinds: [jamb], detail: jamb-good}\n"),
+                        Sample.good().newWith(Made.good("jamb-good", JunctionKind.JAMB))));
+        houses.put(
                 "surface-poorly-insulated",
                 () -> changed("mineral wool board, thickness: 200 mm", "mineral wool board, thickness: 1 mm"));
         houses.put(
@@ -95,6 +107,11 @@ public final class RuleHouses {
         houses.put("transmittance-over-limit", () -> with(CORNER.psi(0.2)));
         houses.put("weakest-path", () -> with(CORNER.ratio(0.3)));
         return houses;
+    }
+
+    private static String window(String name, String left) {
+        return "  " + name + ": {kind: window, surface: ground floor south wall, width: 1 m, height: 1 m, left: " + left
+                + ", sill: 1 m, transmittance: 0.9 W/(m²·K)}\n";
     }
 
     static String withMonths(String yaml) {

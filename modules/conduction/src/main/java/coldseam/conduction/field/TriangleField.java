@@ -2,6 +2,7 @@ package coldseam.conduction.field;
 
 import coldseam.conduction.Point;
 import coldseam.conduction.Section;
+import coldseam.conduction.Symmetry;
 import coldseam.conduction.TemperatureField;
 import coldseam.conduction.arrange.Lattice;
 import coldseam.conduction.mesh.Mesh;
@@ -143,6 +144,36 @@ public final class TriangleField implements TemperatureField {
         if (t < 0) {
             return new double[] {Double.NaN, Double.NaN};
         }
+        double[] g = slope(t, l);
+        double f = -section.regions().get(mesh.region[t]).conductivity() / (g[2] * lattice.step());
+        return new double[] {f * g[0], f * g[1]};
+    }
+
+    @Override
+    public double[] energies() {
+        if (section.symmetry() != Symmetry.PLANAR) {
+            throw new UnsupportedOperationException("energies are of plane sections");
+        }
+        double[] energy = new double[section.regions().size()];
+        for (int t = 0; t < mesh.triangles; t++) {
+            double square = 0;
+            double area2 = 0;
+            // The gradient is linear, and so is its square a quadratic: the middles of the sides integrate it exactly.
+            for (int side = 0; side < 3; side++) {
+                double[] l = {0.5, 0.5, 0.5};
+                l[side] = 0;
+                double[] g = slope(t, l);
+                area2 = g[2];
+                square += (g[0] * g[0] + g[1] * g[1]) / (3 * g[2] * g[2]);
+            }
+            int region = mesh.region[t];
+            energy[region] += section.regions().get(region).conductivity() * square * area2 / 2;
+        }
+        return energy;
+    }
+
+    /** The gradient times twice the triangle's area, K times steps, and that area, steps²: at barycentric coordinates. */
+    private double[] slope(int t, double[] l) {
         int o = 6 * t;
         double gx = 0;
         double gy = 0;
@@ -159,8 +190,7 @@ public final class TriangleField implements TemperatureField {
             gy += c * (mesh.x[b] - mesh.x[a]);
             area2 += mesh.x[a] * mesh.y[b] - mesh.x[b] * mesh.y[a];
         }
-        double f = -section.regions().get(mesh.region[t]).conductivity() / (area2 * lattice.step());
-        return new double[] {f * gx, f * gy};
+        return new double[] {gx, gy, area2};
     }
 
     @Override

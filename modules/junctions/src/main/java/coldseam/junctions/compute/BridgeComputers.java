@@ -206,7 +206,7 @@ public final class BridgeComputers {
                 notes.distinct().toImmutable());
     }
 
-    /** Between the coldest environment that is outdoors in full, and indoors. */
+    /** Between the coldest environment that is outdoors in full, and indoors; 1 where all air is as warm as the rooms. */
     private static double temperatureFactor(Solution surface, double lowest) {
         double indoor = surface.section()
                 .environments()
@@ -216,7 +216,7 @@ public final class BridgeComputers {
                 .environments()
                 .collectDouble(each -> each.temperature())
                 .min();
-        return (lowest - outdoor) / (indoor - outdoor);
+        return indoor > outdoor ? (lowest - outdoor) / (indoor - outdoor) : 1;
     }
 
     private static boolean faces(Solution solution, String environment) {

@@ -3,6 +3,7 @@ package coldseam.junctions.detail;
 import coldseam.envelope.BridgeKind;
 import coldseam.envelope.Material;
 import coldseam.envelope.Provenance;
+import coldseam.envelope.file.house.FileBears;
 import coldseam.envelope.file.house.InsulationClaim;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
@@ -107,6 +108,7 @@ sealed interface FileText permits FileDetail, FilePoint {
      * @param conductivity W/(m·K)
      * @param insulates whether it counts for the pen line
      * @param insulatesSource the source that says so, where it conducts more than insulation does
+     * @param bears where it may stand as insulation
      * @param source where the conductivity comes from
      */
     record FileOwnMaterial(
@@ -115,6 +117,7 @@ sealed interface FileText permits FileDetail, FilePoint {
 
             Optional<Boolean> insulates,
             Optional<String> insulatesSource,
+            Optional<FileBears> bears,
             String source,
             @Default("declared") Provenance.Sureness sureness) {
 
@@ -132,6 +135,8 @@ sealed interface FileText permits FileDetail, FilePoint {
                     insulates.orElse(conductivity <= Material.INSULATES_UP_TO),
                     insulatesSource,
                     Maps.immutable.empty(),
+                    bears.map(FileBears::sources).orElse(Maps.immutable.empty()),
+                    OptionalDouble.empty(),
                     new Provenance(source, sureness));
         }
     }

@@ -44,6 +44,9 @@ class WholeStripTest {
     private static final double HEIGHT = 2;
     private static final double PLINTH = 0.15;
 
+    /** m above the floor's top: the board made for the ground stands 300 mm above that. */
+    private static final double SPLASH = 0.3 - PLINTH;
+
     /** m: plaster, brick, board, render. */
     private static final double WALL = 0.015 + 0.24 + 0.2 + 0.01;
 
@@ -143,9 +146,9 @@ class WholeStripTest {
                 region("concrete", 2.3, 0.21, -0.15, width - 0.21, 0),
                 region("floor board", 0.036, 0.01, -FLOOR, width - 0.01, -0.15));
         for (boolean right : new boolean[] {false, true}) {
-            regions.add(side(width, right, "edge board", 0.036, 0.01, -0.15, 0.21, 0));
+            regions.add(side(width, right, "edge board", 0.036, 0.01, -0.15, 0.21, SPLASH));
             regions.add(side(width, right, "render", 1.0, 0, -PLINTH, 0.01, HEIGHT));
-            regions.add(side(width, right, "wall board", 0.035, 0.01, 0, 0.21, HEIGHT));
+            regions.add(side(width, right, "wall board", 0.035, 0.01, SPLASH, 0.21, HEIGHT));
             regions.add(side(width, right, "brick", 0.8, 0.21, 0, 0.45, HEIGHT));
             regions.add(side(width, right, "plaster", 0.57, 0.45, 0, WALL, HEIGHT));
             edge.ifPresent(board -> regions.add(

@@ -3,6 +3,7 @@ package coldseam.report.data;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.HeatLoss;
+import coldseam.audit.InputUncertainty;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.Sheet;
 import coldseam.audit.Subject;
@@ -108,7 +109,7 @@ final class Convert {
                 audit.points().collect(ConvertPoints::row),
                 audit.vertexSheets().collect(ConvertVertices::sheet),
                 audit.vertices().collect(row -> ConvertVertices.row(row, audit.mould())),
-                heatLoss(audit.heatLoss(), honest.unknown()),
+                heatLoss(audit.heatLoss(), InputUncertainty.of(audit), honest.unknown()),
                 audit.findings().collect(Convert::finding),
                 MoistureConvert.mould(audit.mould()),
                 audit.terraces()
@@ -282,10 +283,14 @@ final class Convert {
                 !row.source().known());
     }
 
-    private static HeatLossData heatLoss(HeatLoss h, Optional<String> unknown) {
+    private static HeatLossData heatLoss(HeatLoss h, InputUncertainty inputs, Optional<String> unknown) {
         return new HeatLossData(
                 BoundsData.of(h.total()),
                 unknown,
+                BoundsData.of(inputs.range(h.total())),
+                inputs.largestFirst()
+                        .collect(each -> new HeatLossData.InputData(
+                                each.material(), each.within(), each.effect(), inputs.share(each))),
                 h.surfaces(),
                 h.ground(),
                 h.unheated(),

@@ -11,6 +11,12 @@ record HeatLossData(
         @Says("why the total is a least value only; missing where it is known")
         Optional<String> notKnown,
 
+        @Says("H_T where each conductivity is off by its share, independently, to first order")
+        BoundsData totalAsInputsAreKnown_W_per_K,
+
+        @Says("each conductivity's effect on H_T, the largest first")
+        ImmutableList<InputData> inputs,
+
         double surfaces_W_per_K,
         double ground_W_per_K,
         double unheated_W_per_K,
@@ -34,6 +40,16 @@ record HeatLossData(
         BoundsData designLoad_W,
         OptionalDouble annualLoss_kWh,
         @Says("their sum is the total") ImmutableList<LineData> lines) {
+
+    record InputData(
+            String material,
+
+            @Says("share of the conductivity that it may be off by, to either side")
+            double within,
+
+            @Says("what H_T moves by then") double effect_W_per_K,
+
+            @Says("0 to 1, of the variance of H_T") double share) {}
 
     record LineData(
             String group,

@@ -137,6 +137,10 @@ public final class Cover {
                                 + new HonestWords(audit, print.units())
                                         .unknown()
                                         .map(why -> ": " + why)
+                                        .orElse("")
+                                + new HonestWords(audit, print.units())
+                                        .inputs()
+                                        .map(inputs -> "; " + inputs)
                                         .orElse(""))),
                 figure(
                         Integer.toString(audit.verdict().gaps()),

@@ -1,6 +1,7 @@
 package coldseam.report.pages;
 
 import coldseam.audit.HeatLoss;
+import coldseam.audit.InputUncertainty;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
@@ -22,6 +23,9 @@ public final class HeatLossPages {
 
     /** W/K, half of the last digit printed: smaller remainders are not worth a line. */
     private static final double LEAST_REMAINDER = 0.0005;
+
+    /** Of the variance: what is smaller is in the data only. */
+    private static final double LEAST_SHARE = 0.002;
 
     /** Digits after the point of each bound. */
     private static final int DIGITS = 3;
@@ -96,6 +100,40 @@ public final class HeatLossPages {
         flow.add(table);
         flow.space(8);
         summary(page);
+        inputs(page);
+    }
+
+    private static void inputs(Page page) {
+        InputUncertainty inputs = InputUncertainty.of(page.audit());
+        Flow flow = page.flow();
+        Print print = page.print();
+        Dimension d = Dimension.HEAT_LOSS_COEFFICIENT;
+        flow.space(8);
+        flow.add(Blocks.text("What the conductivities' uncertainty does", Style.SUBSECTION));
+        flow.add(Blocks.text(
+                Rich.marked(
+                        "The bounds above say how well this model of the house is computed. How well its conductivities"
+                                + " are known is another matter: each may be off by its share, by itself; H_{T} then lies within "
+                                + print.number(inputs.independent(), d) + " "
+                                + print.units().label(d)
+                                + " to either side (root of the sum of squares), and within "
+                                + print.number(inputs.together(), d)
+                                + " if all were off at once to one side. To first order; air layers, the ground, glass and frames,"
+                                + " points and corners are left out."),
+                Style.SMALL));
+        Table table = Table.of(
+                Table.Column.share("conductivity of", 1),
+                Table.Column.number("off by", 70),
+                Table.Column.number("H_T moves by, " + print.units().label(d), 110),
+                Table.Column.number("share", 60));
+        for (InputUncertainty.Input input : inputs.largestFirst().select(each -> inputs.share(each) >= LEAST_SHARE)) {
+            table = table.row(
+                    input.material(),
+                    print.of(input.within(), Dimension.SHARE),
+                    print.number(input.effect(), d),
+                    print.of(inputs.share(input), Dimension.SHARE));
+        }
+        flow.add(table);
     }
 
     private static Table sum(Table table, Table.Kind kind, String name, Printed sum) {

@@ -2,6 +2,7 @@ package coldseam.report.words;
 
 import coldseam.audit.Assumed;
 import coldseam.audit.Audit;
+import coldseam.audit.InputUncertainty;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.Unknown;
 import coldseam.envelope.Limits;
@@ -104,6 +105,24 @@ public final class HonestWords {
                     + (unknown.area() > 0 ? ", " + say(unknown.area(), Dimension.AREA) : ""));
         }
         return parts.isEmpty() ? Optional.empty() : Optional.of(parts.makeString("; "));
+    }
+
+    /** What the uncertainty of the conductivities does to H_T, a phrase; empty where there are none. */
+    public Optional<String> inputs() {
+        InputUncertainty inputs = InputUncertainty.of(audit);
+        if (inputs.inputs().isEmpty()) {
+            return Optional.empty();
+        }
+        InputUncertainty.Input most = inputs.largestFirst().getFirst();
+        boolean usual = inputs.inputs().noneSatisfy(InputUncertainty.Input::given);
+        var range = inputs.range(audit.heatLoss().total());
+        return Optional.of(units.number(range.lower(), Dimension.HEAT_LOSS_COEFFICIENT, 1) + " to "
+                + units.number(range.upper(), Dimension.HEAT_LOSS_COEFFICIENT, 1) + " "
+                + units.label(Dimension.HEAT_LOSS_COEFFICIENT) + " where each conductivity may be off by "
+                + say(InputUncertainty.USUAL, Dimension.SHARE)
+                + (usual ? "" : ", or as its material says,") + " by itself; most of it by \"" + most.material()
+                + "\", "
+                + say(inputs.share(most), Dimension.SHARE));
     }
 
     /** H_T, with "at least" and "not known" where something is missing. */

@@ -20,6 +20,7 @@ import coldseam.audit.rules.ControlLineBrokenRule;
 import coldseam.audit.rules.CornerUnderLimitRule;
 import coldseam.audit.rules.DetailNotChosenRule;
 import coldseam.audit.rules.DetailOutOfRangeRule;
+import coldseam.audit.rules.InsulationUnfitRule;
 import coldseam.audit.rules.LayerBrokenRule;
 import coldseam.audit.rules.LayerNotShownRule;
 import coldseam.audit.rules.MouldByMonthRule;
@@ -27,6 +28,7 @@ import coldseam.audit.rules.NeckPinchedRule;
 import coldseam.audit.rules.OpenEdgeRule;
 import coldseam.audit.rules.OpeningOverLimitRule;
 import coldseam.audit.rules.OwnPsiBelowComputedRule;
+import coldseam.audit.rules.SeamsTouchRule;
 import coldseam.audit.rules.SurfacePoorlyInsulatedRule;
 import coldseam.audit.rules.SurfaceWithoutLayer;
 import coldseam.audit.rules.TemperatureFactorUnderLimitRule;
@@ -35,6 +37,7 @@ import coldseam.audit.rules.TransmittanceOverLimitRule;
 import coldseam.audit.rules.WeakestPathRule;
 import coldseam.envelope.Control;
 import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.Duty;
 import coldseam.envelope.shell.OpenEdge;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.ControlLine;
@@ -139,6 +142,24 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                     (found, say) ->
                             "choose another detail for it under " + key(found.rows()) + ", or change the layers"),
             new RuleWords<>(
+                    "insulation-unfit",
+                    InsulationUnfitRule.Found.class,
+                    (found, say) -> "insulation that does not bear its place "
+                            + (found.seam() ? "at the " + found.where() : "in \"" + found.where() + "\""),
+                    (found, say) -> found.unfit()
+                            .collect(each -> "no source says that \"" + each.material() + "\" "
+                                    + switch (each.duty()) {
+                                        case GROUND -> "may lie in the ground";
+                                        case SPLASH ->
+                                            "may stand within "
+                                                    + say.say(Duty.SPLASH_HEIGHT, Dimension.THICKNESS)
+                                                    + " of the ground, where rain splashes up";
+                                        case LOAD -> "carries what stands on it";
+                                    })
+                            .makeString("; "),
+                    (found, say) -> "use a board that is made for it there, or give the source under bears of the"
+                            + " material"),
+            new RuleWords<>(
                     "layer-broken",
                     LayerBrokenRule.Found.class,
                     (found, say) -> LayerWords.phrase(found.layers()) + " broken at " + bridge(found.worst()),
@@ -229,6 +250,19 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                             found.worst().result().detail().name(),
                             say.say(found.computed(), Dimension.LINEAR_TRANSMITTANCE)),
                     (found, say) -> "leave the own psi out, or name the detail it was computed for"),
+            new RuleWords<>(
+                    "seams-touch",
+                    SeamsTouchRule.Found.class,
+                    (found, say) -> "seams touch on \"" + found.surface() + "\"",
+                    (found, say) -> String.format(
+                            Locale.ROOT,
+                            "%s beside each other, %s apart at the least, for %s; within %s each disturbs the other's heat"
+                                    + " flow. Each is computed as if it were alone: its interval and fRsi do not hold there",
+                            found.pairs() == 1 ? "two seams run" : found.pairs() + " pairs of seams run",
+                            say.say(found.distance(), Dimension.LENGTH),
+                            say.say(found.length(), Dimension.LENGTH),
+                            say.say(found.reach(), Dimension.LENGTH)),
+                    (found, say) -> "move them apart, make them one, or draw both in one section by hand"),
             new RuleWords<>(
                     "surface-poorly-insulated",
                     SurfacePoorlyInsulatedRule.Found.class,

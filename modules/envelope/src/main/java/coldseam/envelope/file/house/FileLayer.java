@@ -158,6 +158,8 @@ record FileLayer(
                 filling.insulates() || conductivity <= Material.INSULATES_UP_TO,
                 filling.insulatesSource(),
                 filling.controls(),
+                filling.bears(),
+                filling.within(),
                 new Provenance("resistance given in the house file", Provenance.Sureness.DECLARED));
     }
 }

@@ -53,6 +53,17 @@ record FileMaterial(
                 + " left out.")
         Optional<FileControls> controls,
 
+        @Doc(
+                "What it bears as insulation, each with the source that says so; a built-in material's own where left out.")
+        Optional<FileBears> bears,
+
+        @Doc(
+                "Share of the conductivity by which it may be off to either side, such as its declaration's class; 10 % where"
+                        + " left out (common practice, no source).")
+        @Unit(Dimension.SHARE)
+        @Bounds(atLeast = "0 %", atMost = "60 %")
+        OptionalDouble within,
+
         @Doc("Where the conductivity comes from, such as a declaration of performance or a test report.")
         String source,
 
@@ -102,6 +113,8 @@ record FileMaterial(
                 insulates.orElse(conductivity <= Material.INSULATES_UP_TO),
                 insulatesSource,
                 controls.map(FileControls::sources).orElse(Maps.immutable.empty()),
+                bears.map(FileBears::sources).orElse(Maps.immutable.empty()),
+                within,
                 new Provenance(source, sureness));
     }
 }

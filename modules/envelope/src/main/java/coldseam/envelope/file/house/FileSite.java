@@ -52,13 +52,16 @@ record FileSite(
         @Doc("The outdoor air month by month; without it condensation inside assemblies is not checked.")
         Optional<FileClimate> climate) {
 
+    /** K; where winter is milder nobody asks for an audit of what a house loses (common practice, no source). */
+    private static final double LEAST_DIFFERENCE = 5;
+
     FileSite {
-        if (!(outdoorTemperature < indoorTemperature)) {
+        if (!(outdoorTemperature <= indoorTemperature - LEAST_DIFFERENCE)) {
             throw new BadValueException(
                     "outdoorTemperature",
-                    "outdoor-temperature must be below indoor-temperature",
+                    "outdoor-temperature must be well below indoor-temperature",
                     UnitSystem.SI.format(outdoorTemperature, Dimension.TEMPERATURE),
-                    "less than " + UnitSystem.SI.format(indoorTemperature, Dimension.TEMPERATURE),
+                    "up to " + UnitSystem.SI.format(indoorTemperature - LEAST_DIFFERENCE, Dimension.TEMPERATURE),
                     "check both and their units");
         }
     }

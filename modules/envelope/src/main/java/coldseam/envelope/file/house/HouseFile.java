@@ -101,9 +101,7 @@ public final class HouseFile {
             Material said = each.value().material(each.name());
             own.put(
                     each.name(),
-                    MaterialLibrary.named(each.name())
-                            .map(said::controllingLike)
-                            .orElse(said));
+                    MaterialLibrary.named(each.name()).map(said::ableLike).orElse(said));
         });
         Function<String, Material> materials = name -> own.containsKey(name)
                 ? own.get(name)
