@@ -42,6 +42,9 @@ public record Limits(
     /** Largest chi of a point unless the house file says otherwise, W/K. */
     public static final double CHI = 0.05;
 
+    /** As a share of a limit: thicknesses add up in binary, and a neck of half a board may come to a hair's less than half. */
+    private static final double ROUND_OFF = 1e-9;
+
     /** The defaults, without degree days: trade rules, each explained at its component. */
     public static Limits defaults() {
         return defaults(OptionalDouble.empty());
@@ -54,5 +57,15 @@ public record Limits(
      */
     public static Limits defaults(OptionalDouble degreeDays) {
         return new Limits(0.5, 0.5, PSI, 0.70, OPENING_PSI, CHI, GEOMETRY_PSI, 0.5, SurfaceLimits.usual(degreeDays));
+    }
+
+    /** Whether a value is less than a limit by more than round-off; what is no number is. */
+    public static boolean under(double value, double limit) {
+        return !(value >= limit - ROUND_OFF * Math.abs(limit));
+    }
+
+    /** Whether a value is more than a limit by more than round-off; what is no number is. */
+    public static boolean over(double value, double limit) {
+        return !(value <= limit + ROUND_OFF * Math.abs(limit));
     }
 }

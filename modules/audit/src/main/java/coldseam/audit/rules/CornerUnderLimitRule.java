@@ -7,6 +7,7 @@ import coldseam.audit.Subject;
 import coldseam.audit.Value;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexSheet;
+import coldseam.envelope.Limits;
 import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -57,7 +58,9 @@ public final class CornerUnderLimitRule implements Rule {
                 .map(MonthlyTemperatureFactor::critical)
                 .filter(need -> need.temperatureFactor() > limit);
         ImmutableList<VertexRow> under = facts.judgedCorners()
-                .select(row -> sheet(row).temperatureFactor() < facts.mould().need() && !follows(facts, sheet(row)));
+                .select(row -> Limits.under(
+                                sheet(row).temperatureFactor(), facts.mould().need())
+                        && !follows(facts, sheet(row)));
         return under.collect(CornerUnderLimitRule::cause)
                 .distinct()
                 .collect(cause -> under.select(row -> cause(row).equals(cause))

@@ -5,6 +5,7 @@ import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Value;
+import coldseam.envelope.Limits;
 import coldseam.files.quantity.Dimension;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -40,8 +41,8 @@ public final class MouldByMonthRule extends SheetRule {
         return facts.mould()
                 .monthly()
                 .map(monthly -> facts.judged()
-                        .select(sheet ->
-                                sheet.temperatureFactor() < monthly.critical().temperatureFactor()))
+                        .select(sheet -> Limits.under(
+                                sheet.temperatureFactor(), monthly.critical().temperatureFactor())))
                 .orElse(Lists.immutable.empty());
     }
 

@@ -4,6 +4,7 @@ import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Value;
+import coldseam.envelope.Limits;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.PenLine;
@@ -48,7 +49,7 @@ public final class NeckPinchedRule extends SheetRule {
         return sheet.junction()
                 .map(JunctionResult::penLine)
                 .filter(line -> line.unbroken()
-                        && !(line.share() >= facts.house().limits().neckShare()))
+                        && Limits.under(line.share(), facts.house().limits().neckShare()))
                 .isPresent();
     }
 

@@ -6,6 +6,7 @@ import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
 import coldseam.audit.Value;
 import coldseam.conduction.Interval;
+import coldseam.envelope.Limits;
 import coldseam.envelope.Opening;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
@@ -43,7 +44,7 @@ public final class OpeningOverLimitRule implements Rule {
     public ImmutableList<Draft> find(Facts facts) {
         ImmutableList<Opening> over = facts.house()
                 .openings()
-                .select(opening -> transmittance(opening) > limit(facts, opening))
+                .select(opening -> Limits.over(transmittance(opening), limit(facts, opening)))
                 .toSortedListBy(opening -> limit(facts, opening) - transmittance(opening))
                 .toImmutable();
         ImmutableList<Surface> walls = over.collect(Opening::surface)

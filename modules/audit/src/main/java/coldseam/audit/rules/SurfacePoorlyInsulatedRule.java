@@ -8,6 +8,7 @@ import coldseam.conduction.Interval;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
+import coldseam.envelope.Limits;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
 import java.util.Optional;
@@ -134,11 +135,12 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
     }
 
     private static boolean isOver(Facts facts, Surface surface) {
-        return held(surface) > limit(facts, surface);
+        return Limits.over(held(surface), limit(facts, surface));
     }
 
     private static boolean isFarBelow(Facts facts, Surface surface, Optional<Double> others) {
-        return others.filter(mean -> held(surface) * facts.house().limits().meanShare() > mean)
+        return others.filter(mean ->
+                        Limits.over(held(surface) * facts.house().limits().meanShare(), mean))
                 .isPresent();
     }
 

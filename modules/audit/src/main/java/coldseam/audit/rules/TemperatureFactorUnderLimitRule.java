@@ -4,6 +4,7 @@ import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Value;
+import coldseam.envelope.Limits;
 import coldseam.files.quantity.Dimension;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -35,8 +36,8 @@ public final class TemperatureFactorUnderLimitRule extends SheetRule {
     @Override
     ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
         return facts.judged()
-                .reject(sheet ->
-                        sheet.temperatureFactor() >= facts.house().limits().temperatureFactor());
+                .select(sheet -> Limits.under(
+                        sheet.temperatureFactor(), facts.house().limits().temperatureFactor()));
     }
 
     @Override

@@ -51,7 +51,7 @@ public final class TransmittanceOverLimitRule extends SheetRule {
     ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
         return facts.judged().select(sheet -> {
             Interval held = held(facts, sheet);
-            return (sheet.junction().isPresent() ? held.upper() : held.lower()) > limit(facts, sheet);
+            return Limits.over(sheet.junction().isPresent() ? held.upper() : held.lower(), limit(facts, sheet));
         });
     }
 

@@ -4,6 +4,7 @@ import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Value;
+import coldseam.envelope.Limits;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.WeakestPath;
 import org.eclipse.collections.api.factory.Lists;
@@ -46,7 +47,8 @@ public final class WeakestPathRule extends SheetRule {
                 .select(sheet -> sheet.junction().isPresent()
                         && !LayerBrokenRule.heatBreaks(facts, sheet)
                         && !NeckPinchedRule.pinches(facts, sheet)
-                        && !(path(sheet).ratio() >= facts.house().limits().pathShare()));
+                        && Limits.under(
+                                path(sheet).ratio(), facts.house().limits().pathShare()));
     }
 
     @Override

@@ -267,6 +267,16 @@ class FindingsTest {
                 0, findings(Sample.yaml(), Sample.goodBut(CORNER.share(0.5))).size());
     }
 
+    /** Half a board of 60 mm came to 0.49999999999999956 of it, in feet to a half: one house, two verdicts. */
+    @Test
+    void whatIsUnderTheLimitByRoundOffAloneIsNotFound() {
+        assertEquals(
+                0,
+                findings(Sample.yaml(), Sample.goodBut(CORNER.share(0.49999999999999956)))
+                        .size());
+        assertEquals("neck-pinched", onlyWith(CORNER.share(0.4999999)).rule());
+    }
+
     @Test
     void aWeakPathIsFound() {
         assertEquals("weakest-path", onlyWith(CORNER.ratio(0.49)).rule());

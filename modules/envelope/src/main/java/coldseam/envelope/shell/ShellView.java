@@ -155,9 +155,7 @@ public record ShellView(
             for (Pane pane : panes(shell, one.surface())) {
                 Geometry picture = polygon(pane.outline().collect(axes::picture));
                 patches.addAllIterable(patches(
-                        one.surface(),
-                        Optional.of(pane.opening()),
-                        OverlayNG.overlay(picture, shown, OverlayNG.INTERSECTION, PICTURE)));
+                        one.surface(), Optional.of(pane.opening()), areas(picture, shown, OverlayNG.INTERSECTION)));
             }
         }
         MutableList<Trace> traces = Lists.mutable.empty();
@@ -212,13 +210,13 @@ public record ShellView(
         if (!one.picture().getEnvelopeInternal().intersects(other.picture().getEnvelopeInternal())) {
             return hidden;
         }
-        Geometry overlap = OverlayNG.overlay(one.picture(), other.picture(), OverlayNG.INTERSECTION, PICTURE);
+        Geometry overlap = areas(one.picture(), other.picture(), OverlayNG.INTERSECTION);
         for (int i = 0; i < overlap.getNumGeometries(); i++) {
             Geometry part = overlap.getGeometryN(i);
             if (part.getArea() > SPECK) {
                 Coordinate at = part.getInteriorPoint().getCoordinate();
                 if (axes.depth(other.surface(), at) > axes.depth(one.surface(), at)) {
-                    hidden = OverlayNG.overlay(hidden, part, OverlayNG.UNION, PICTURE);
+                    hidden = areas(hidden, part, OverlayNG.UNION);
                 }
             }
         }
@@ -226,9 +224,14 @@ public record ShellView(
     }
 
     private static Geometry without(Geometry whole, Geometry part) {
-        return part.isEmpty() || whole.isEmpty()
-                ? whole
-                : OverlayNG.overlay(whole, part, OverlayNG.DIFFERENCE, PICTURE);
+        return part.isEmpty() || whole.isEmpty() ? whole : areas(whole, part, OverlayNG.DIFFERENCE);
+    }
+
+    /** Areas alone: slivers that fall to lines on the picture's grid are left out. */
+    private static Geometry areas(Geometry a, Geometry b, int operation) {
+        OverlayNG overlay = new OverlayNG(a, b, PICTURE, operation);
+        overlay.setStrictMode(true);
+        return overlay.getResult();
     }
 
     private static ImmutableList<Patch> patches(Surface surface, Optional<Opening> opening, Geometry shown) {

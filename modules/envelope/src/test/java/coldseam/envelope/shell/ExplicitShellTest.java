@@ -75,7 +75,7 @@ class ExplicitShellTest {
         assertEquals("terrace", edge.first().name());
         assertEquals("roof", edge.second().orElseThrow().name());
         assertEquals(180 + Math.toDegrees(Math.atan2(3, 4)), edge.angle(), 1e-9);
-        assertEquals(10, ShellBuilderTest.length(shell, JunctionKind.EAVES), ROUND_OFF);
+        assertEquals(10, ShellBuilderTest.length(shell, JunctionKind.HIGH_EAVES), ROUND_OFF);
         assertEquals(2 * 5, ShellBuilderTest.length(shell, JunctionKind.VERGE), ROUND_OFF);
         assertEquals(9.2 * 7.2, shell.floorArea(), ROUND_OFF);
         ShellPropertiesTest.assertSetBacks(shell);

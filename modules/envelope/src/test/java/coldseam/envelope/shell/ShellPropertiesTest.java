@@ -9,6 +9,7 @@ import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.lattice.Vectors;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -286,15 +287,17 @@ class ShellPropertiesTest {
 
     /** m, on the inner shell; negative where an edge lies within its neighbours' thickness and counts for nothing indoors. */
     private static double inside(Edge edge) {
-        Surface surface = edge.first().outline().contains(edge.from())
-                        && edge.first().outline().contains(edge.to())
-                ? edge.first()
-                : edge.second().get();
-        int from = surface.outline().indexOf(edge.from());
-        int to = surface.outline().indexOf(edge.to());
-        if (edge.internalLength() > 0 || from < 0 || to < 0) {
+        Optional<Surface> between = Lists.immutable
+                .of(edge.first())
+                .newWithAll(edge.second().stream().toList())
+                .detectOptional(each ->
+                        each.outline().contains(edge.from()) && each.outline().contains(edge.to()));
+        if (edge.internalLength() > 0 || between.isEmpty()) {
             return edge.internalLength();
         }
+        Surface surface = between.get();
+        int from = surface.outline().indexOf(edge.from());
+        int to = surface.outline().indexOf(edge.to());
         return Vectors.dot(
                 Vectors.minus(
                         surface.innerOutline().get(to), surface.innerOutline().get(from)),
