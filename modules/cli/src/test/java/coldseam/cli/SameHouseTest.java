@@ -1,11 +1,14 @@
 package coldseam.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
 import coldseam.audit.house.HouseAudit;
 import coldseam.envelope.Point3;
+import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.ShellView;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.JsonText;
 import coldseam.files.quantity.UnitSystem;
@@ -69,6 +72,17 @@ class SameHouseTest {
                 tree, straight.shell().surfaces().newWithAll(straight.shell().steps()));
         Object mirrored = moved(fromTheRight, p -> new double[] {-p[0], p[1]});
         same(expected, texts(mirrored, SameHouseTest::eastForWest), "mirrored");
+    }
+
+    /** From all sides: slivers that the picture's grid leaves of a surface stop no drawing. */
+    @ParameterizedTest
+    @MethodSource("houses")
+    void everyHouseCanBeDrawn(Path file) {
+        Shell shell = HouseAudit.of(file, Run.REAL).shell();
+        for (int azimuth = 0; azimuth < 360; azimuth += 5) {
+            assertFalse(ShellView.of(shell, azimuth + 0.5, 30).patches().isEmpty());
+            assertFalse(ShellView.of(shell, azimuth, 28).patches().isEmpty());
+        }
     }
 
     private void same(Audit expected, Object tree, String how) throws IOException {
