@@ -21,7 +21,8 @@ final class Columns {
         MutableList<String> lines = Lists.mutable.empty();
         StringBuilder line = new StringBuilder(first);
         boolean empty = true;
-        for (String word : text.strip().split("\\s+")) {
+        // A percent sign stays with its number.
+        for (String word : text.strip().split("\\s+(?!%)")) {
             if (!empty && width(line) + 1 + word.codePointCount(0, word.length()) > Terminal.WIDTH) {
                 lines.add(line.toString());
                 line = new StringBuilder(next);

@@ -24,6 +24,12 @@ class ColumnsTest {
     }
 
     @Test
+    void aPercentSignStaysWithItsNumber() {
+        String word = "x".repeat(77);
+        assertEquals(Lists.immutable.of(word, "86 %"), Columns.fold(word + " 86 %", "", ""));
+    }
+
+    @Test
     void aWordLongerThanALineStandsAlone() {
         String word = "x".repeat(90);
         assertEquals(Lists.immutable.of("a", word, "b"), Columns.fold("a " + word + " b", "", ""));

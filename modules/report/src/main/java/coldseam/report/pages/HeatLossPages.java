@@ -124,7 +124,7 @@ public final class HeatLossPages {
         Table table = Table.of(
                 Table.Column.share("conductivity of", 1),
                 Table.Column.number("off by", 70),
-                Table.Column.number("H_T moves by, " + print.units().label(d), 110),
+                Table.Column.number("H_{T} moves by, " + print.units().label(d), 110),
                 Table.Column.number("share", 60));
         for (InputUncertainty.Input input : inputs.largestFirst().select(each -> inputs.share(each) >= LEAST_SHARE)) {
             table = table.row(
