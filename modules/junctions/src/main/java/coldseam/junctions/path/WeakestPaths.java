@@ -38,7 +38,7 @@ public final class WeakestPaths {
     private static final int MOST_ROUNDS = 8;
     private static final double SETTLED = 1e-6;
 
-    /** Ways within this share of the least on the coarse points are starts: on them a way costs up to some hundredths more. */
+    /** Ways that cost no more than so many times the least on the coarse points are starts (judgement). */
     private static final double NEARLY = 1.03;
 
     private static final int MOST_STARTS = 5;

@@ -6,7 +6,6 @@ import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.KeptBody;
 import coldseam.junctions.BodySolving;
 import java.nio.charset.StandardCharsets;
-import java.util.Optional;
 
 /** Keeps solved bodies on disk as {@link SolutionStore} keeps sections. */
 public final class BodyStore implements BodySolving {
@@ -21,16 +20,11 @@ public final class BodyStore implements BodySolving {
 
     @Override
     public BodySolution solve(Body body, Accuracy accuracy) {
-        String name = name(body, accuracy);
-        Optional<BodySolution> kept =
-                folder.get(name).flatMap(Seal::opened).map(content -> KeptBody.read(content, body, accuracy));
-        if (kept.isPresent()) {
-            folder.answered();
-            return kept.get();
-        }
-        BodySolution solved = solver.solve(body, accuracy);
-        folder.put(name, Seal.sealed(KeptBody.write(solved)));
-        return solved;
+        return folder.answer(
+                name(body, accuracy),
+                content -> KeptBody.read(content, body, accuracy),
+                () -> solver.solve(body, accuracy),
+                KeptBody::write);
     }
 
     /** The hash of a question; a set has no order of its own. */

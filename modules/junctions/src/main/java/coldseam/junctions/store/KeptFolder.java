@@ -10,6 +10,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -106,8 +108,24 @@ public final class KeptFolder {
         }
     }
 
+    /**
+     * What is kept under a name, or a new answer that is kept from now on. What is torn or altered counts as not kept.
+     *
+     * @param <T> the answer
+     */
+    <T> T answer(String name, Function<byte[], T> reader, Supplier<T> solver, Function<T, byte[]> writer) {
+        Optional<T> kept = get(name).flatMap(Seal::opened).map(reader);
+        if (kept.isPresent()) {
+            answered();
+            return kept.get();
+        }
+        T solved = solver.get();
+        put(name, Seal.sealed(writer.apply(solved)));
+        return solved;
+    }
+
     /** Counts an entry that answered a question. */
-    synchronized void answered() {
+    private synchronized void answered() {
         found++;
     }
 

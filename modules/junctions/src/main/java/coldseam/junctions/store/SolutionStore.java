@@ -13,7 +13,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -40,16 +39,11 @@ public final class SolutionStore implements SectionSolving {
 
     @Override
     public Solution solve(Section section, Accuracy accuracy) {
-        String name = name(section, accuracy);
-        Optional<Solution> kept =
-                folder.get(name).flatMap(Seal::opened).map(content -> SolutionBytes.read(content, section, accuracy));
-        if (kept.isPresent()) {
-            folder.answered();
-            return kept.get();
-        }
-        Solution solved = solver.solve(section, accuracy);
-        folder.put(name, Seal.sealed(SolutionBytes.write(solved)));
-        return solved;
+        return folder.answer(
+                name(section, accuracy),
+                content -> SolutionBytes.read(content, section, accuracy),
+                () -> solver.solve(section, accuracy),
+                SolutionBytes::write);
     }
 
     /** The hash of a question. */
