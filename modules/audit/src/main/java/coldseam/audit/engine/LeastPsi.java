@@ -10,6 +10,7 @@ import coldseam.envelope.Opening;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
+import coldseam.junctions.section.Composer;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -40,9 +41,6 @@ public final class LeastPsi {
 
     /** Of a surface's thickness, what a detail may insulate better on each side (judgement). */
     private static final double SHARE = 0.5;
-
-    /** m, what a section draws of a frame. */
-    private static final double FRAME = 0.12;
 
     private final DimensionSystem system;
     private final GroundParts ground;
@@ -84,6 +82,7 @@ public final class LeastPsi {
     }
 
     private static double frame(Optional<Opening> opening) {
-        return opening.map(each -> each.frameTransmittance() * FRAME).orElse(0.0);
+        return opening.map(each -> each.frameTransmittance() * Composer.FRAME_WIDTH)
+                .orElse(0.0);
     }
 }

@@ -44,6 +44,9 @@ public final class Composer {
     /** m; less than this deep, two parts only touch. */
     private static final double TOUCH = 1e-6;
 
+    /** m, of a frame as drawn; wide enough for its faces to be undisturbed at the cut. */
+    public static final double FRAME_WIDTH = 0.12;
+
     /** m, thickness with which a strip is drawn. */
     public static final double STRIP = 0.001;
 

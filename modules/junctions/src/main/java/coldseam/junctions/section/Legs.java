@@ -122,7 +122,7 @@ final class Legs {
         Band band = scene.first();
         double length = cut(Chart.Cut.FIRST_AWAY);
         add(band, band.transmittance(), length, length);
-        opening("frame", Scene.FRAME_WIDTH);
+        opening("frame", Composer.FRAME_WIDTH);
     }
 
     private void opening(String name, double length) {

@@ -57,7 +57,7 @@ final class OutlineBoundaries {
         if (scene.form().second() == KindForm.Second.FRAME) {
             planes.add(new Plane(
                     chart.secondNormal(),
-                    Scene.FRAME_WIDTH,
+                    Composer.FRAME_WIDTH,
                     chart.firstNormal(),
                     Surroundings.INDOOR,
                     surroundings.first().name()));

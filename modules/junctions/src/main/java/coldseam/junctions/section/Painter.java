@@ -432,7 +432,7 @@ final class Painter {
         Optional<ImmutableList<Chart.Place>> outline = door
                 ? rectangle(
                         Side.on(Chart.Cut.SECOND_AWAY), Side.at(scene.scope().get("door.sill")), in, out)
-                : rectangle(in, out, Side.at(0), Side.at(Scene.FRAME_WIDTH));
+                : rectangle(in, out, Side.at(0), Side.at(Composer.FRAME_WIDTH));
         double conductivity = opening.frameDepth() / Composer.frameResistance(scene);
         Material material = homogeneous(door ? "door" : "frame", conductivity, false, "its U");
         outline.ifPresent(places -> pieces.add(new Painted(

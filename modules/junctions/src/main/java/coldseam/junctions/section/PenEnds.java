@@ -67,9 +67,9 @@ record PenEnds(ImmutableList<Geometry> places, ImmutableList<String> names, Opti
         Point b;
         ImmutableList<Point> body;
         if (scene.form().second() == KindForm.Second.FRAME) {
-            double past = Scene.FRAME_WIDTH + Composer.PAST_THE_CUT;
-            a = chart.at(inside, Scene.FRAME_WIDTH);
-            b = chart.at(outside, Scene.FRAME_WIDTH);
+            double past = Composer.FRAME_WIDTH + Composer.PAST_THE_CUT;
+            a = chart.at(inside, Composer.FRAME_WIDTH);
+            b = chart.at(outside, Composer.FRAME_WIDTH);
             body = Lists.immutable.of(
                     chart.at(inside, 0), chart.at(outside, 0), chart.at(outside, past), chart.at(inside, past));
         } else {

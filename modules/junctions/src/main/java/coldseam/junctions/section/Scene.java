@@ -43,9 +43,6 @@ record Scene(
         ImmutableMap<String, Double> scope,
         double frameOutside) {
 
-    /** m, of a frame as drawn; wide enough for its faces to be undisturbed at the cut. */
-    static final double FRAME_WIDTH = 0.12;
-
     /** m, of a floor or partition where neither the house nor the detail says. */
     private static final double THING_THICKNESS = 0.2;
 
@@ -170,7 +167,7 @@ record Scene(
         double floor = form.floorLines() ? setup.floorThickness() : 0;
         scope.put("door.sill", sill.map(each -> each.value(scope.toImmutable())).orElse(floor));
         scope.put("frame.edge", 0.0);
-        scope.put("frame.glass", FRAME_WIDTH);
+        scope.put("frame.glass", Composer.FRAME_WIDTH);
         return outside;
     }
 
@@ -285,7 +282,7 @@ record Scene(
         }
         return switch (form.second()) {
             case DOOR -> scope.get("wall.outside");
-            case FRAME -> FRAME_WIDTH;
+            case FRAME -> Composer.FRAME_WIDTH;
             default -> scope.get(drawing.kind().second() + ".far");
         };
     }
