@@ -97,7 +97,7 @@ public record HouseGenerator(int surfaces, int walls, int points) {
                     "  bracket %d: {surface: storey %d south wall %d, detail: bracket-stainless-on-pad, number: %d}%n",
                     point,
                     point % storeys(),
-                    1 + point / storeys() % (2 * teeth()),
+                    1 + point / storeys() % (2 * teeth() - 1),
                     1 + point % 3));
         }
         return text.toString();
