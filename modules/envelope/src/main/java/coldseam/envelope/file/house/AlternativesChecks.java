@@ -73,7 +73,7 @@ final class AlternativesChecks {
                     name.place(),
                     "a decision is about a " + what + " of this file, by its name",
                     '"' + name.value() + '"',
-                    all.isEmpty() ? "the file has none" : "one of " + all.makeString(", "),
+                    all.isEmpty() ? "the file has none" : "one of " + Nearest.among(name.value(), all),
                     Nearest.to(name.value(), all)
                             .map(near -> "did you mean \"" + near + "\"?")
                             .orElse("correct the name"));
