@@ -135,6 +135,9 @@ final class AlternativesChecks {
                     option.title(),
                     "",
                     "describe the whole assembly with its taper, and name it");
+        } else {
+            FileLayer layer = meant.getOnly();
+            new MaterialChecks(house, faults).thickness(layer.material(), layer.role(), thickness, place);
         }
     }
 
