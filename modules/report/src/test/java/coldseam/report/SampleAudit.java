@@ -319,6 +319,7 @@ final class SampleAudit {
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
+                Lists.immutable.empty(),
                 Limits.defaults(),
                 new Prices(OptionalDouble.of(0.14), "EUR", 30));
     }

@@ -18,6 +18,7 @@ import coldseam.envelope.KindForm;
 import coldseam.envelope.shell.Shell;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.detail.Detail;
 import coldseam.junctions.vertex.VertexComputing;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -66,8 +67,8 @@ public final class Auditor {
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
         ComputedPoints points = ComputedPoints.of(
                 house, HousePoints.of(house, shell, surfaceHeats, heats), catalogue, computer, progress);
-        ComputedVertices corners = vertices.map(
-                        computing -> ComputedVertices.of(house, shell, junctions.rows(), computing, progress))
+        ComputedVertices corners = vertices.map(computing ->
+                        ComputedVertices.of(house, shell, junctions.rows(), catalogue, computing, progress))
                 .orElseGet(() -> ComputedVertices.notAsked(shell));
         HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), points.rows(), corners.rows()).compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats);
@@ -104,8 +105,11 @@ public final class Auditor {
                 findings,
                 mould,
                 terraces,
-                HoldPoints.of(sheets),
-                surfaceHeats.notes().newWithAll(warnings(heats)));
+                HoldPoints.of(sheets, corners.ownDetails()),
+                surfaceHeats
+                        .notes()
+                        .newWithAll(warnings(heats))
+                        .newWithAll(vertices.isPresent() ? nowhere(house, corners) : Lists.immutable.empty()));
     }
 
     /** Whether the floors' edges are computed as sections with their ground, which then hold what insulates them. */
@@ -117,6 +121,13 @@ public final class Auditor {
                         && row.sheet()
                                 .flatMap(sheet -> sheet.result().setup().ground())
                                 .isPresent());
+    }
+
+    /** Corners' details that the house names in vain. */
+    private static ImmutableList<Note> nowhere(House house, ComputedVertices corners) {
+        return house.corners()
+                .reject(corners.ownDetails().collect(Detail::id)::contains)
+                .collect(Note.CornerNowhere::new);
     }
 
     private static ImmutableList<Note> warnings(ImmutableList<SurfaceHeat> heats) {
