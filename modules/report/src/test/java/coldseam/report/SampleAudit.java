@@ -279,6 +279,7 @@ final class SampleAudit {
                 0.7,
                 0.75,
                 MonthlyTemperatureFactor.ofHeated(CLIMATE, HumidityClass.DWELLING, 20),
+                Optional.empty(),
                 Lists.immutable.of(
                         new Mould.Surface(sheets.get(0), 0.66, 0.41, OptionalDouble.of(0.52)),
                         new Mould.Surface(sheets.get(1), 0.88, 0.66, OptionalDouble.of(0.72))));
@@ -317,6 +318,7 @@ final class SampleAudit {
                 Maps.immutable.empty(),
                 new Body.Explicit(Maps.immutable.empty(), Lists.immutable.empty(), 0),
                 Lists.immutable.of(WINDOW),
+                Lists.immutable.empty(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),

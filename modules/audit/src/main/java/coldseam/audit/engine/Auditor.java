@@ -19,6 +19,7 @@ import coldseam.envelope.KindForm;
 import coldseam.envelope.shell.Shell;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.detail.Detail;
 import coldseam.junctions.vertex.VertexComputing;
 import java.util.Optional;
 import java.util.function.Function;
@@ -92,7 +93,7 @@ public final class Auditor {
         ComputedPoints points = ComputedPoints.of(
                 house, HousePoints.of(house, shell, surfaceHeats, heats), catalogue, computer, progress);
         ComputedVertices corners = solving.vertices()
-                .map(computing -> ComputedVertices.of(house, shell, junctions.rows(), computing, progress))
+                .map(computing -> ComputedVertices.of(house, shell, junctions.rows(), catalogue, computing, progress))
                 .orElseGet(() -> ComputedVertices.notAsked(shell));
         HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), points.rows(), corners.rows()).compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats);
@@ -129,8 +130,11 @@ public final class Auditor {
                 findings,
                 mould,
                 terraces,
-                HoldPoints.of(sheets),
-                surfaceHeats.notes().newWithAll(warnings(heats)),
+                HoldPoints.of(sheets, corners.ownDetails()),
+                surfaceHeats
+                        .notes()
+                        .newWithAll(warnings(heats))
+                        .newWithAll(solving.vertices().isPresent() ? nowhere(house, corners) : Lists.immutable.empty()),
                 work);
     }
 
@@ -143,6 +147,13 @@ public final class Auditor {
                         && row.sheet()
                                 .flatMap(sheet -> sheet.result().setup().ground())
                                 .isPresent());
+    }
+
+    /** Corners' details that the house names in vain. */
+    private static ImmutableList<Note> nowhere(House house, ComputedVertices corners) {
+        return house.corners()
+                .reject(corners.ownDetails().collect(Detail::id)::contains)
+                .collect(Note.CornerNowhere::new);
     }
 
     private static ImmutableList<Note> warnings(ImmutableList<SurfaceHeat> heats) {

@@ -16,7 +16,9 @@ import coldseam.envelope.shell.corners.Corner;
 import coldseam.envelope.shell.corners.CornerFrame;
 import coldseam.envelope.shell.corners.Corners;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.vertex.CornerDetail;
 import coldseam.junctions.vertex.VertexComputing;
 import coldseam.junctions.vertex.VertexResult;
 import coldseam.junctions.vertex.VertexSetup;
@@ -78,6 +80,11 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
             return new Planned(corner, Lists.immutable.empty(), Optional.empty(), Optional.of(obstacle));
         }
 
+        /** With the corner's own detail. */
+        Planned with(Function<VertexSetup, Optional<CornerDetail>> own) {
+            return new Planned(corner, edges, setup.map(each -> each.with(own.apply(each))), obstacle);
+        }
+
         boolean chosen() {
             return edges.allSatisfy(Drawn::known);
         }
@@ -85,6 +92,12 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
 
     /** What makes two vertices one sheet: the setup and whether somebody chose all details. */
     private record Key(VertexSetup setup, boolean chosen) {}
+
+    /** The corners' own details that some are built by. */
+    ImmutableList<Detail> ownDetails() {
+        return sheets.flatCollect(sheet -> sheet.result().corner().stream().toList())
+                .distinct();
+    }
 
     /** Names every vertex without computing any. */
     static ComputedVertices notAsked(Shell shell) {
@@ -98,12 +111,17 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
             House house,
             Shell shell,
             ImmutableList<JunctionRow> junctions,
+            Catalogue catalogue,
             VertexComputing computing,
             Progress progress) {
         ImmutableMap<String, JunctionRow> rows =
                 junctions.toImmutableMap(row -> row.edge().name(), row -> row);
-        ImmutableList<Planned> planned =
-                Corners.of(shell).collect(corner -> plan(corner, edge -> Drawn.of(rows.get(edge.name()))));
+        ImmutableList<Detail> named =
+                house.corners().flatCollect(id -> catalogue.find(id).stream().toList());
+        ImmutableList<Planned> planned = Corners.of(shell)
+                .collect(corner -> plan(corner, edge -> Drawn.of(rows.get(edge.name())))
+                        .with(setup -> CornerDetail.find(setup, named, true)
+                                .or(() -> CornerDetail.find(setup, catalogue.corners(), false))));
         Answers<VertexSetup, VertexResult> answers = Answers.compute(
                 "vertices", planned.flatCollect(each -> each.setup().stream().toList()), computing::compute, progress);
         Map<Key, VertexSheet> sheets = new LinkedHashMap<>();

@@ -59,7 +59,8 @@ public final class BuiltInWorkshop implements Workshop {
                 CatalogueFile.builtIn(),
                 folder(houseFile),
                 house.choices().collect(JunctionChoice::detail),
-                house.points().flatCollect(points -> points.detail().stream().toList()));
+                house.points().flatCollect(points -> points.detail().stream().toList()),
+                house.corners());
     }
 
     @Override

@@ -58,7 +58,12 @@ public final class HouseAudit {
      */
     public static HouseAudit of(Path path, Workshop workshop) {
         byte[] content = content(path);
-        LoadedHouse loaded = HouseFile.read(path.toString(), content, workshop.known(path), workshop.knownPoints(path));
+        LoadedHouse loaded = HouseFile.read(
+                path.toString(),
+                content,
+                workshop.known(path),
+                workshop.knownPoints(path),
+                workshop.knownCorners(path));
         House house = loaded.house();
         Faults faults = new Faults();
         Optional<Catalogue> catalogue =
@@ -146,7 +151,7 @@ public final class HouseAudit {
         return shell;
     }
 
-    /** The details it may choose among, of junctions and of points, its own ones included, at its prices. */
+    /** The details it may choose among, of junctions, points and corners, its own ones included, at its prices. */
     public Catalogue catalogue() {
         return catalogue;
     }

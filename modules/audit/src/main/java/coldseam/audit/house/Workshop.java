@@ -23,6 +23,12 @@ public interface Workshop {
                 CatalogueFile.builtIn().points(), houseFile.toAbsolutePath().getParent());
     }
 
+    /** What the corners of a house file may name. */
+    default KnownNames knownCorners(Path houseFile) {
+        return CatalogueFile.names(
+                CatalogueFile.builtIn().corners(), houseFile.toAbsolutePath().getParent());
+    }
+
     /** The catalogue, with the house's own details. */
     Catalogue catalogue(House house, Path houseFile);
 

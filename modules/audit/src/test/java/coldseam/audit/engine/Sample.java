@@ -167,7 +167,8 @@ public final class Sample {
     }
 
     private static VertexResult corner(VertexSetup setup, double factor) {
-        return new VertexResult(setup, Optional.empty(), null, factor, new Place(0, 0, 0), Lists.immutable.empty());
+        return new VertexResult(
+                setup, Optional.empty(), Optional.empty(), null, factor, new Place(0, 0, 0), Lists.immutable.empty());
     }
 
     private static Audit audit(String yaml, ImmutableList<Made> details, Optional<VertexComputing> corners) {

@@ -111,25 +111,26 @@ public final class BodySolver {
                         + " multiplicity");
             }
         }
+        double asked = accuracy.relativeWidth();
         Grid grid = new Grid(painted);
-        Optional<BodyLevel.Before> before = Optional.empty();
+        turn.before((double) UNKNOWNS_A_CELL * grid.cells);
+        BodyLevel level = BodyLevel.bounded(grid, Optional.empty(), asked, Integer.MAX_VALUE);
         ImmutableList<SurfaceTemperature<Place>> lowest = Lists.immutable.empty();
         ImmutableList<ProbeTemperature> probes = Lists.immutable.empty();
         for (int step = 1; ; step++) {
-            turn.before((double) UNKNOWNS_A_CELL * grid.cells);
-            BodyLevel level = new BodyLevel(grid, before, accuracy.relativeWidth(), Integer.MAX_VALUE);
             double width = level.relativeWidth();
-            boolean met = width <= accuracy.relativeWidth();
+            boolean met = width <= asked;
             boolean enough = met && (step > 1 || width <= EXACT) || step == MOST_LEVELS;
             Optional<Cuts> cuts = enough ? Optional.empty() : cuts(level, width);
-            boolean spent = !enough && cuts.isEmpty();
-            if (cuts.isEmpty()) {
+            boolean narrow = cuts.isEmpty();
+            boolean spent = !enough && narrow;
+            if (narrow) {
                 level.polish(POLISH);
             }
             BodyField field = level.field(ambient());
             lowest = field.lowest(lowest);
             probes = field.probes(probes);
-            if (cuts.isEmpty() && step < MOST_LEVELS) {
+            if (narrow && step < MOST_LEVELS) {
                 cuts = aimed(level, lowest, step);
             }
             if (cuts.isEmpty()) {
@@ -138,8 +139,11 @@ public final class BodySolver {
                 }
                 return solution(level, field, lowest, probes, met, start);
             }
-            grid = cuts.get().grid();
-            before = Optional.of(new BodyLevel.Before(level, cuts.get()));
+            BodyLevel.Before before = new BodyLevel.Before(level, cuts.get());
+            turn.before((double) UNKNOWNS_A_CELL * cuts.get().cells());
+            level = narrow
+                    ? BodyLevel.warmer(before, asked)
+                    : BodyLevel.bounded(cuts.get().grid(), Optional.of(before), asked, Integer.MAX_VALUE);
         }
     }
 
@@ -193,7 +197,8 @@ public final class BodySolver {
         // The gap falls a little faster than the unknowns grow.
         double wanted = Math.pow(1.1 * width / accuracy.relativeWidth(), 0.9);
         double growth = Math.max(LEAST_GROWTH, Math.min(MOST_GROWTH, wanted));
-        Cuts cuts = SlabRefinement.choose(level.grid, level.bounds, growth, mostUnknowns / UNKNOWNS_A_CELL);
+        Cuts cuts =
+                SlabRefinement.choose(level.grid, level.bounds().orElseThrow(), growth, mostUnknowns / UNKNOWNS_A_CELL);
         return cuts.cells() > level.grid.cells ? Optional.of(cuts) : Optional.empty();
     }
 

@@ -12,7 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** Reads detail files, of junctions and of points. */
+/** Reads detail files, of junctions, points and corners. */
 public final class DetailFile {
 
     private DetailFile() {}

@@ -21,10 +21,10 @@ import org.eclipse.collections.api.set.ImmutableSet;
 import org.eclipse.collections.impl.factory.Maps;
 
 /**
- * What every detail file says, whether of a junction or of a point; README.md beside the built-in ones explains each key.
+ * What every detail file says, whether of a junction, a point or a corner; README.md beside the built-in ones explains each key.
  */
 @Noun("a detail")
-sealed interface FileText permits FileDetail, FilePoint {
+sealed interface FileText permits FileDetail, FilePoint, FileCorner {
 
     /** Its id. */
     Located<String> id();

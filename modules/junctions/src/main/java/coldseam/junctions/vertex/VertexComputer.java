@@ -89,6 +89,7 @@ public final class VertexComputer implements VertexComputing {
         SurfaceTemperature<Place> coldest = surface.surface(Surroundings.INDOOR);
         return new VertexResult(
                 setup,
+                composed.corner(),
                 heat,
                 surface,
                 (coldest.lowest() - setup.outdoorTemperature()) / difference,

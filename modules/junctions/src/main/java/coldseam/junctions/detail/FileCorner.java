@@ -1,0 +1,105 @@
+package coldseam.junctions.detail;
+
+import coldseam.envelope.CornerKind;
+import coldseam.envelope.JunctionKind;
+import coldseam.files.Bounds;
+import coldseam.files.Default;
+import coldseam.files.Faults;
+import coldseam.files.Located;
+import coldseam.files.Marked;
+import coldseam.files.Named;
+import coldseam.files.Noun;
+import coldseam.files.Position;
+import coldseam.files.Positional;
+import coldseam.files.Size;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
+
+/**
+ * A corner's detail file as it is written.
+ *
+ * @param corner its id
+ * @param suits what it can be built in; empty for both
+ * @param takesDown parts of an old house that must come down for it
+ * @param meets which details it lets its edges have, by their kind; any of a kind that is left out
+ * @param needs layers that must be there, such as {@code wall.insulation}
+ * @param thickness allowed, by layer
+ * @param requires conditions such as {@code deck.structure.outside >= deck.inside + 80 mm}
+ * @param parameters lengths of its own
+ * @param materials of its own
+ * @param lines of its own
+ * @param drawing boxes in painting order
+ */
+@Marked("corner")
+@Noun("a corner detail")
+record FileCorner(
+        Located<String> corner,
+        CornerKind kind,
+        String name,
+        Rank rank,
+        @Default("") ImmutableSet<Suits.Work> suits,
+        @Default("") ImmutableList<String> takesDown,
+        String looksLike,
+        @Size(max = 20) @Default("") ImmutableList<FileMeets> meets,
+        @Size(max = 100) @Default("") ImmutableList<Located<String>> needs,
+        @Size(max = 100) @Default("") ImmutableList<Named<FileSpan>> thickness,
+        @Size(max = 100) @Default("") ImmutableList<Located<String>> requires,
+        @Size(max = 100) @Default("") ImmutableList<Named<FileParameter>> parameters,
+        @Size(max = 100) @Default("") ImmutableList<Named<FileOwnMaterial>> materials,
+        @Size(max = 100) @Default("") ImmutableList<Named<Located<String>>> lines,
+        @Size(min = 1, max = 100) ImmutableList<FileBox> drawing,
+        @Size(max = 100) ImmutableList<String> order,
+        FileConnections connections,
+        @Size(max = 100) ImmutableList<String> failures,
+        @Size(max = 100) ImmutableList<Photograph> photographs,
+        @Size(max = 100) @Default("") ImmutableList<String> cautions,
+        @Bounds(atLeast = "0") OptionalDouble costEach)
+        implements FileText {
+
+    @Override
+    public Located<String> id() {
+        return corner;
+    }
+
+    @Override
+    public OptionalDouble amount() {
+        return costEach;
+    }
+
+    @Override
+    public Cost.Per per() {
+        return Cost.Per.POINT;
+    }
+
+    @Override
+    public DetailDrawing read(String content, Faults faults) {
+        return new CornerDrawingReader(this, content, faults).drawing();
+    }
+
+    /** The details that edges of a kind may have. */
+    @Noun("what a corner meets")
+    record FileMeets(
+            Position place,
+            JunctionKind kind,
+            @Size(min = 1, max = 50) ImmutableList<String> details) {}
+
+    /**
+     * A box of a material.
+     *
+     * @param box what it is
+     * @param material its name, {@code same as wall.structure}, or {@code air}
+     * @param between its lines, by surface; it runs on where a surface is left out
+     * @param onlyOpen whether it fills only what the sections of the edges leave open
+     */
+    @Noun("a box")
+    record FileBox(
+            String box,
+            Located<String> material,
+            @Size(max = 3) @Default("") ImmutableList<Named<FileRange>> between,
+            @Default("false") boolean onlyOpen) {}
+
+    /** From one line to another. */
+    @Positional
+    record FileRange(Located<String> from, Located<String> to) {}
+}
