@@ -4,7 +4,7 @@ import coldseam.audit.Assumed;
 import coldseam.audit.Audit;
 import coldseam.audit.InputUncertainty;
 import coldseam.audit.JunctionRow;
-import coldseam.audit.Unknown;
+import coldseam.audit.engine.Unknown;
 import coldseam.envelope.Limits;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.files.quantity.Dimension;
@@ -104,6 +104,12 @@ public final class HonestWords {
             parts.add(Phrases.count(unknown.holes().size(), "surface is", "surfaces are") + " missing"
                     + (unknown.area() > 0 ? ", " + say(unknown.area(), Dimension.AREA) : ""));
         }
+        if (unknown.touching().notEmpty()) {
+            int pairs = (int) unknown.touching().sumOfInt(each -> each.pairs().size());
+            parts.add(Phrases.count(pairs, "pair of seams touches", "pairs of seams touch")
+                    + ": together they may lose " + say(unknown.below(), Dimension.HEAT_LOSS_COEFFICIENT)
+                    + " less than the table has, and how much more is not known");
+        }
         return parts.isEmpty() ? Optional.empty() : Optional.of(parts.makeString("; "));
     }
 
@@ -129,7 +135,7 @@ public final class HonestWords {
     public String total() {
         var total = audit.heatLoss().total();
         // A least value is rounded down.
-        double least = Math.floor(10 * total.lower()) / 10;
+        double least = Math.floor(10 * (total.lower() - Unknown.of(audit).below())) / 10;
         return unknown().isPresent()
                 ? "at least " + units.readable(least, least, Dimension.HEAT_LOSS_COEFFICIENT) + ", not known"
                 : units.readable(total.lower(), total.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
