@@ -1,50 +1,95 @@
 package coldseam.cli;
 
+import coldseam.audit.Work;
+import java.lang.management.ManagementFactory;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.LongSupplier;
 
-/** Where one run's wall time went, by phases that follow one another. */
+/** Where one run's time went, on the wall's clock and on the processors', by phases that follow one another. */
 final class Timings {
 
     private static final double NANOSECONDS = 1e-9;
 
-    private final LongSupplier clock;
-    private final Map<String, Long> phases = new LinkedHashMap<>();
-    private final long start;
-    private long last;
-    private String now = "begin";
+    /**
+     * Time of both clocks.
+     *
+     * @param wall nanoseconds
+     * @param processor nanoseconds, of all threads
+     */
+    private record Time(long wall, long processor) {
 
-    Timings() {
-        this(System::nanoTime);
+        Time plus(Time more) {
+            return new Time(wall + more.wall, processor + more.processor);
+        }
+
+        Time since(Time earlier) {
+            return new Time(wall - earlier.wall, processor - earlier.processor);
+        }
     }
 
-    /** @param clock nanoseconds from any beginning */
-    Timings(LongSupplier clock) {
-        this.clock = clock;
-        this.start = clock.getAsLong();
+    private final LongSupplier wall;
+    private final LongSupplier processor;
+    private final Map<String, Time> phases = new LinkedHashMap<>();
+    private final Time start;
+    private Time last;
+    private String now = "begin";
+    private String planned = "";
+
+    Timings() {
+        this(System::nanoTime, processor());
+    }
+
+    /**
+     * @param wall nanoseconds from any beginning
+     * @param processor likewise, of all threads; always 0 where nobody counts them
+     */
+    Timings(LongSupplier wall, LongSupplier processor) {
+        this.wall = wall;
+        this.processor = processor;
+        this.start = now();
         this.last = start;
+    }
+
+    private static LongSupplier processor() {
+        return ManagementFactory.getOperatingSystemMXBean() instanceof com.sun.management.OperatingSystemMXBean counting
+                ? () -> Math.max(0, counting.getProcessCpuTime())
+                : () -> 0;
+    }
+
+    private Time now() {
+        return new Time(wall.getAsLong(), processor.getAsLong());
     }
 
     /** Ends the phase before and begins one; a phase that comes again goes on. */
     void begin(String phase) {
-        long at = clock.getAsLong();
-        phases.merge(now, at - last, Long::sum);
+        Time at = now();
+        phases.merge(now, at.since(last), Time::plus);
         last = at;
         now = phase;
     }
 
-    /** A line for each phase in the order of their beginnings, and their sum; seconds. */
-    String text() {
-        begin("end");
-        StringBuilder text = new StringBuilder();
-        phases.remove("begin");
-        phases.forEach((phase, time) -> text.append(line(phase, time)));
-        return text.append(line("in all", last - start)).toString();
+    /** What is to be done, known before it begins. */
+    void plans(Work work) {
+        planned = ProgressLines.text(work) + System.lineSeparator();
     }
 
-    private static String line(String phase, long nanoseconds) {
-        return String.format(Locale.ROOT, "timing: %-20s %9.3f s%n", phase, nanoseconds * NANOSECONDS);
+    /** What was planned, then a line for each phase in the order of their beginnings, and their sum; seconds. */
+    String text() {
+        begin("end");
+        StringBuilder text = new StringBuilder(planned);
+        phases.remove("begin");
+        phases.forEach((phase, time) -> text.append(line(phase, time)));
+        return text.append(line("in all", last.since(start))).toString();
+    }
+
+    private static String line(String phase, Time time) {
+        return String.format(
+                Locale.ROOT,
+                "timing: %-20s %9.3f s %9.3f s of processors%n",
+                phase,
+                time.wall * NANOSECONDS,
+                time.processor * NANOSECONDS);
     }
 }

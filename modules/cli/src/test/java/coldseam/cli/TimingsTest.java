@@ -7,20 +7,27 @@ import org.junit.jupiter.api.Test;
 
 class TimingsTest {
 
+    private final AtomicLong wall = new AtomicLong(7_000_000_000L);
+    private final AtomicLong processor = new AtomicLong(3_000_000_000L);
+
     @Test
     void phasesAddUpInTheOrderTheyBegan() {
-        AtomicLong clock = new AtomicLong(7_000_000_000L);
-        Timings timings = new Timings(clock::get);
+        Timings timings = new Timings(wall::get, processor::get);
         timings.begin("read");
-        clock.addAndGet(250_000_000L);
+        pass(250, 400);
         timings.begin("junctions");
-        clock.addAndGet(1_000_000_000L);
+        pass(1000, 1900);
         timings.begin("read");
-        clock.addAndGet(50_000_000L);
+        pass(50, 40);
         assertEquals("""
-                timing: read                     0.300 s
-                timing: junctions                1.000 s
-                timing: in all                   1.300 s
+                timing: read                     0.300 s     0.440 s of processors
+                timing: junctions                1.000 s     1.900 s of processors
+                timing: in all                   1.300 s     2.340 s of processors
                 """, timings.text().replace(System.lineSeparator(), "\n"));
+    }
+
+    private void pass(long wallMilliseconds, long processorMilliseconds) {
+        wall.addAndGet(wallMilliseconds * 1_000_000L);
+        processor.addAndGet(processorMilliseconds * 1_000_000L);
     }
 }

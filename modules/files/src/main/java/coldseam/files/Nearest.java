@@ -4,6 +4,8 @@ import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.ListIterable;
+import org.eclipse.collections.api.list.MutableList;
 
 /** Finds the known word that a misspelt one most likely meant. */
 public final class Nearest {
@@ -17,7 +19,23 @@ public final class Nearest {
     /** From more words than these none is suggested: looking through them for each fault would take too long. */
     private static final int MOST_KNOWN = 2000;
 
+    /** From more words than these only those that share some with the one asked for are listed. */
+    private static final int MOST_LISTED = 12;
+
     private Nearest() {}
+
+    /** The known words for a message; a long list is cut to those that share most words with the one asked for. */
+    public static String among(String asked, ListIterable<String> known) {
+        if (known.size() <= MOST_LISTED) {
+            return known.makeString(", ");
+        }
+        ImmutableList<String> words =
+                Lists.immutable.with(asked.split("[^\\p{L}]+")).select(word -> word.length() > 2);
+        MutableList<String> alike = Lists.mutable.withAll(known).select(each -> words.anySatisfy(each::contains));
+        alike.sortThisByInt(each -> -words.count(each::contains));
+        ListIterable<String> shown = (alike.isEmpty() ? Lists.mutable.withAll(known) : alike).take(MOST_LISTED);
+        return shown.makeString(", ") + " and " + (known.size() - shown.size()) + " more";
+    }
 
     /**
      * The nearest known word, where it is near enough: a third of the letters may differ, and at least two.

@@ -4,7 +4,6 @@ import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.factory.Sets;
-import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.map.MutableMap;
@@ -73,24 +72,9 @@ final class References {
                         use.place(),
                         "no " + use.kind() + " has this name",
                         '"' + use.name() + '"',
-                        listed(use.name(), all),
+                        Nearest.among(use.name(), all.distinct().toSortedList()),
                         Binder.meant(use.name(), all).orElse("define it, or write a name that is"));
             }
         }
-    }
-
-    /** A long list is cut to the names that share most words with the one asked for. */
-    private static String listed(String asked, MutableList<String> all) {
-        int most = 12;
-        MutableList<String> sorted = all.distinct().toSortedList();
-        if (sorted.size() <= most) {
-            return sorted.makeString(", ");
-        }
-        ImmutableList<String> words =
-                Lists.immutable.with(asked.split("[^\\p{L}]+")).select(word -> word.length() > 2);
-        MutableList<String> alike = sorted.select(each -> words.anySatisfy(each::contains));
-        alike.sortThisByInt(each -> -words.count(each::contains));
-        MutableList<String> shown = (alike.isEmpty() ? sorted : alike).take(most);
-        return shown.makeString(", ") + " and " + (sorted.size() - shown.size()) + " more";
     }
 }

@@ -10,6 +10,8 @@ import net.jqwik.api.constraints.CharRange;
 import net.jqwik.api.constraints.Size;
 import net.jqwik.api.constraints.StringLength;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.list.primitive.IntInterval;
 import org.junit.jupiter.api.Test;
 
 class NearestTest {
@@ -21,6 +23,16 @@ class NearestTest {
         assertEquals(Optional.empty(), Nearest.to("parapet", Lists.immutable.of("wall", "roof")));
         // As many changes as there are letters are no slip.
         assertEquals(Optional.empty(), Nearest.to("ab", Lists.immutable.of("cd")));
+    }
+
+    @Test
+    void aLongListIsCutToTheNamesAlike() {
+        ImmutableList<String> walls = IntInterval.oneTo(40).collect(i -> "south wall " + i);
+        assertEquals("a, b", Nearest.among("c", Lists.immutable.of("a", "b")));
+        assertEquals(
+                "south wall 1, south wall 2, south wall 3, south wall 4, south wall 5, south wall 6, south wall 7,"
+                        + " south wall 8, south wall 9, south wall 10, south wall 11, south wall 12 and 29 more",
+                Nearest.among("south wall 41", Lists.immutable.of("roof").newWithAll(walls)));
     }
 
     /** The band of the table is as good as the whole. */

@@ -1,7 +1,6 @@
 package coldseam.audit.engine;
 
 import coldseam.assemblies.moisture.SurfaceHumidity;
-import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.VertexRow;
@@ -12,12 +11,15 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
+import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.corners.Corner;
 import coldseam.envelope.shell.corners.CornerFrame;
 import coldseam.envelope.shell.corners.Corners;
-import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.vertex.CornerDetail;
 import coldseam.junctions.vertex.VertexComputing;
 import coldseam.junctions.vertex.VertexResult;
 import coldseam.junctions.vertex.VertexSetup;
@@ -25,8 +27,10 @@ import coldseam.junctions.vertex.VertexSetup.EdgeEnd;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.impl.factory.Lists;
 
 /**
@@ -40,21 +44,61 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
     /** Degrees; angles that differ by less are one. */
     private static final double ALIKE = 0.05;
 
+    /**
+     * How an edge is built.
+     *
+     * @param known whether somebody chose its detail
+     * @param sheet its id; empty before it is computed
+     */
+    private record Drawn(Detail detail, JunctionSetup setup, boolean known, String sheet) {
+
+        static Optional<Drawn> of(JunctionRow row) {
+            return row.source() instanceof BridgeSource.Own
+                    ? Optional.empty()
+                    : row.sheet()
+                            .map(sheet -> new Drawn(
+                                    sheet.result().detail(),
+                                    sheet.result().setup(),
+                                    row.source().known(),
+                                    sheet.id()));
+        }
+
+        /** As if the first of its details fitted. */
+        static Optional<Drawn> expected(PlannedEdge edge) {
+            return edge.own().isPresent()
+                            || edge.candidates().isEmpty()
+                            || edge.hindrances().notEmpty()
+                    ? Optional.empty()
+                    : edge.setup().map(setup -> new Drawn(edge.candidates().getFirst(), setup, true, ""));
+        }
+    }
+
     /** A vertex with what is to be computed for it, or why nothing is. */
     private record Planned(
-            Corner corner, ImmutableList<JunctionRow> edges, Optional<VertexSetup> setup, Optional<Obstacle> obstacle) {
+            Corner corner, ImmutableList<Drawn> edges, Optional<VertexSetup> setup, Optional<Obstacle> obstacle) {
 
         static Planned not(Corner corner, Obstacle obstacle) {
             return new Planned(corner, Lists.immutable.empty(), Optional.empty(), Optional.of(obstacle));
         }
 
+        /** With the corner's own detail. */
+        Planned with(Function<VertexSetup, Optional<CornerDetail>> own) {
+            return new Planned(corner, edges, setup.map(each -> each.with(own.apply(each))), obstacle);
+        }
+
         boolean chosen() {
-            return edges.allSatisfy(row -> row.source().known());
+            return edges.allSatisfy(Drawn::known);
         }
     }
 
     /** What makes two vertices one sheet: the setup and whether somebody chose all details. */
     private record Key(VertexSetup setup, boolean chosen) {}
+
+    /** The corners' own details that some are built by. */
+    ImmutableList<Detail> ownDetails() {
+        return sheets.flatCollect(sheet -> sheet.result().corner().stream().toList())
+                .distinct();
+    }
 
     /** Names every vertex without computing any. */
     static ComputedVertices notAsked(Shell shell) {
@@ -68,9 +112,17 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
             House house,
             Shell shell,
             ImmutableList<JunctionRow> junctions,
+            Catalogue catalogue,
             VertexComputing computing,
             Progress progress) {
-        ImmutableList<Planned> planned = Corners.of(shell).collect(corner -> plan(corner, junctions));
+        ImmutableMap<String, JunctionRow> rows =
+                junctions.toImmutableMap(row -> row.edge().name(), row -> row);
+        ImmutableList<Detail> named =
+                house.corners().flatCollect(id -> catalogue.find(id).stream().toList());
+        ImmutableList<Planned> planned = Corners.of(shell)
+                .collect(corner -> plan(corner, edge -> Drawn.of(rows.get(edge.name())))
+                        .with(setup -> CornerDetail.find(setup, named, true)
+                                .or(() -> CornerDetail.find(setup, catalogue.corners(), false))));
         Answers<VertexSetup, VertexResult> answers = Answers.compute(
                 "vertices", planned.flatCollect(each -> each.setup().stream().toList()), computing::compute, progress);
         Map<Key, VertexSheet> sheets = new LinkedHashMap<>();
@@ -81,6 +133,17 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                         key -> sheet("V" + (sheets.size() + 1), house, result, each, planned))));
         return new ComputedVertices(
                 Lists.immutable.ofAll(sheets.values()), planned.collect(each -> row(each, answers, sheets)));
+    }
+
+    /** How many different ones there are to compute, as long as nothing is: no fewer than come of it but by chance. */
+    static int count(Shell shell, ImmutableList<PlannedEdge> edges) {
+        ImmutableMap<String, PlannedEdge> planned =
+                edges.toImmutableMap(each -> each.edge().name(), each -> each);
+        return Corners.of(shell)
+                .flatCollect(corner -> plan(corner, edge -> Drawn.expected(planned.get(edge.name()))).setup().stream()
+                        .toList())
+                .distinct()
+                .size();
     }
 
     private static VertexRow row(
@@ -107,10 +170,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
         return new VertexSheet(
                 id,
                 result,
-                first.edges()
-                        .flatCollect(
-                                row -> row.sheet().map(BridgeSheet::id).stream().toList())
-                        .distinct(),
+                first.edges().collect(Drawn::sheet).distinct(),
                 all.select(each -> each.setup().equals(first.setup()) && each.chosen() == first.chosen())
                         .collect(each -> each.corner().name()),
                 first.chosen(),
@@ -118,7 +178,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                 Math.min(1, humidity.humidityAtMouldLimit()));
     }
 
-    private static Planned plan(Corner corner, ImmutableList<JunctionRow> junctions) {
+    private static Planned plan(Corner corner, Function<Edge, Optional<Drawn>> drawn) {
         Optional<CornerFrame> frame = CornerFrame.of(corner);
         if (frame.isEmpty()) {
             return Planned.not(corner, Obstacle.ASLANT);
@@ -136,18 +196,17 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
             return Planned.not(corner, Obstacle.NOT_SAID);
         }
         MutableList<EdgeEnd> ends = Lists.mutable.empty();
-        MutableList<JunctionRow> edges = Lists.mutable.empty();
+        MutableList<Drawn> edges = Lists.mutable.empty();
         for (Corner.End end : corner.ends()) {
-            JunctionRow row = junctions.detect(
-                    each -> each.edge().name().equals(end.edge().name()));
-            if (row.sheet().isEmpty() || row.source() instanceof BridgeSource.Own) {
+            Optional<Drawn> edge = drawn.apply(end.edge());
+            if (edge.isEmpty()) {
                 return Planned.not(corner, Obstacle.NO_DETAIL);
             }
-            Optional<EdgeEnd> planned = end(end, frame.get(), row.sheet().get().result());
+            Optional<EdgeEnd> planned = end(end, frame.get(), edge.get());
             if (planned.isEmpty()) {
                 return Planned.not(corner, Obstacle.IN_PLANE);
             }
-            edges.add(row);
+            edges.add(edge.get());
             ends.add(planned.get());
         }
         ImmutableList<EdgeEnd> sorted = ends.toSortedListBy(each -> 2 * each.along() + (each.growing() ? 1 : 0))
@@ -193,7 +252,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
         return one == 3 && other == 0 || one == 0 && other == 3;
     }
 
-    private static Optional<EdgeEnd> end(Corner.End end, CornerFrame frame, JunctionResult result) {
+    private static Optional<EdgeEnd> end(Corner.End end, CornerFrame frame, Drawn drawn) {
         KindForm form = end.edge().kind().form();
         int along = frame.axis(end.away());
         int first = frame.axis(end.edge().first().normal());
@@ -204,7 +263,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                 form.meeting() == KindForm.Meeting.CROSSING && along != first && along != second && first != second;
         return crosses
                 ? Optional.of(new EdgeEnd(
-                        along, frame.grows(end.away()), first, second, result.detail(), square(result.setup())))
+                        along, frame.grows(end.away()), first, second, drawn.detail(), square(drawn.setup())))
                 : Optional.empty();
     }
 

@@ -9,7 +9,11 @@ import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.MutableMap;
+import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
  * The floors on the ground and over crawl spaces, those of one kind and height together: each part with its own area, exposed
@@ -53,17 +57,36 @@ final class GroundParts {
     private final House house;
     private final Shell shell;
 
+    /** Names of walls at whose head a floor begins: they stand between two floors. */
+    private final ImmutableSet<String> underFloors;
+
+    private final MutableMap<ImmutableList<String>, Part> parts = Maps.mutable.empty();
+
     GroundParts(House house, Shell shell) {
         this.house = house;
         this.shell = shell;
+        this.underFloors = shell.edges()
+                .select(edge -> edge.angle() > 180 && edge.second().isPresent())
+                .flatCollect(edge -> Lists.immutable
+                        .of(edge.first(), edge.second().orElseThrow())
+                        .select(wall -> beside(edge, wall)
+                                .filter(floor -> floor.use() == Body.Use.FLOOR)
+                                .isPresent()))
+                .collect(Surface::name)
+                .toImmutableSet();
     }
 
     /** The part a floor belongs to, or a wall stands on. */
     Part part(Surface surface) {
         Exposure.Kind kind = surface.exposure().kind();
+        double level = level(surface, kind);
         ImmutableList<Surface> floors = shell.surfaces()
                 .select(each -> each.exposure().kind() == kind && each.use() != Body.Use.WALL)
-                .select(each -> Math.abs(upperFace(each) - level(surface, kind)) < LEVEL);
+                .select(each -> Math.abs(upperFace(each) - level) < LEVEL);
+        return parts.getIfAbsentPut(floors.collect(Surface::name), () -> part(floors));
+    }
+
+    private Part part(ImmutableList<Surface> floors) {
         ImmutableList<Edge> rims = rims(floors);
         double open = shell.openEdges()
                 .select(edge -> edge.surfaces()
@@ -150,16 +173,7 @@ final class GroundParts {
         return floors.anySatisfy(each -> each.name().equals(floor.name()))
                 && wall.use() == Body.Use.WALL
                 && wall.exposure().kind() != Exposure.Kind.PARTY
-                && !underFloor(wall);
-    }
-
-    /** Whether a floor begins at a wall's head: it stands between two floors. */
-    private boolean underFloor(Surface wall) {
-        return shell.edges()
-                .anySatisfy(edge -> edge.angle() > 180
-                        && beside(edge, wall)
-                                .map(floor -> floor.use() == Body.Use.FLOOR)
-                                .orElse(false));
+                && !underFloors.contains(wall.name());
     }
 
     private static double wallThickness(ImmutableList<Edge> rims) {

@@ -48,7 +48,7 @@ final class Moisture {
                 .toSortedListBy(Sheet::temperatureFactor)
                 .collect(sheet -> surface(sheet, monthly))
                 .toImmutable();
-        return new Mould(house.limits().temperatureFactor(), designNeed, monthly, surfaces);
+        return new Mould(house.limits().temperatureFactor(), designNeed, monthly, Mould.Humid.of(site), surfaces);
     }
 
     /** At the wetter of the climate's rooms and the site's own humidity, so that neither is forgotten. */

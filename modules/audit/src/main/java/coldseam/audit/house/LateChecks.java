@@ -68,7 +68,7 @@ final class LateChecks {
                 place,
                 asked,
                 "\"" + got + "\"",
-                "one of " + known.makeString(", "),
+                "one of " + Nearest.among(got, known),
                 Nearest.to(got, known)
                         .map(near -> "did you mean \"" + near + "\"?")
                         .orElse("correct the name"));

@@ -3,6 +3,7 @@ package coldseam.audit.rules;
 import coldseam.assemblies.HeatFlow;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
+import coldseam.envelope.Duty;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Layer;
 import coldseam.envelope.shell.Surface;
@@ -17,7 +18,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param layer as the house has it
  * @param zone where it lies in respect of the assembly's thickest run of insulation
  * @param aired whether it is a ventilated air layer, or lies outside a well-ventilated one
- * @param able whether its material insulates, or a source says that it can do the other controls, and it is not aired
+ * @param able whether its material insulates, or a source says that it can do the other controls, and it is not aired; water in
+ *     the ground is kept out only by what is tight to vapour as well, or insulates in the ground
  */
 record ControlLayer(Layer layer, Zone zone, boolean aired, boolean able) {
 
@@ -48,8 +50,16 @@ record ControlLayer(Layer layer, Zone zone, boolean aired, boolean able) {
                             !outside
                                     && (control == Control.HEAT
                                             ? layer.insulates()
-                                            : layer.material().canControl(control)));
+                                            : layer.material().canControl(control)
+                                                    && !(control == Control.WATER && shedsOnly(layer, exposure))));
                 });
+    }
+
+    /** In the ground water stands and presses: what only sheds it, like a render or a breather, does not keep it out. */
+    private static boolean shedsOnly(Layer layer, Exposure exposure) {
+        return exposure.kind() == Exposure.Kind.GROUND
+                && !layer.material().canControl(Control.VAPOUR)
+                && !layer.material().canBear(Duty.GROUND);
     }
 
     private static boolean wellVentilated(Layer layer) {

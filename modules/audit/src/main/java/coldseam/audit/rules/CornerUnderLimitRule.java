@@ -3,6 +3,7 @@ package coldseam.audit.rules;
 import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.Mould;
 import coldseam.audit.Subject;
 import coldseam.audit.Value;
 import coldseam.audit.VertexRow;
@@ -27,8 +28,10 @@ public final class CornerUnderLimitRule implements Rule {
      * @param worst the coldest of them
      * @param limit least fRsi by the house's limits
      * @param month that asks for more than the limit; empty where none does, or without a monthly climate
+     * @param humid rooms that ask for more than the limit; empty where they do not, or a climate is given
      */
-    public record Found(VertexSheet worst, double limit, Optional<MonthlyTemperatureFactor.Need> month)
+    public record Found(
+            VertexSheet worst, double limit, Optional<MonthlyTemperatureFactor.Need> month, Optional<Mould.Humid> humid)
             implements Evidence {
         @Override
         public ImmutableList<Value> values() {
@@ -41,7 +44,9 @@ public final class CornerUnderLimitRule implements Rule {
 
         /** fRsi that is held to. */
         public double need() {
-            return month.map(MonthlyTemperatureFactor.Need::temperatureFactor).orElse(limit);
+            return month.map(MonthlyTemperatureFactor.Need::temperatureFactor)
+                    .or(() -> humid.map(Mould.Humid::temperatureFactor))
+                    .orElse(limit);
         }
     }
 
@@ -57,6 +62,7 @@ public final class CornerUnderLimitRule implements Rule {
                 .monthly()
                 .map(MonthlyTemperatureFactor::critical)
                 .filter(need -> need.temperatureFactor() > limit);
+        Optional<Mould.Humid> humid = facts.mould().humid().filter(each -> each.temperatureFactor() > limit);
         ImmutableList<VertexRow> under = facts.judgedCorners()
                 .select(row -> Limits.under(
                                 sheet(row).temperatureFactor(), facts.mould().need())
@@ -70,7 +76,7 @@ public final class CornerUnderLimitRule implements Rule {
                         this,
                         cause(rows.getFirst()),
                         Severity.WEAK,
-                        new Found(sheet(rows.getFirst()), limit, month),
+                        new Found(sheet(rows.getFirst()), limit, month, humid),
                         new Subject.Corners(rows)));
     }
 

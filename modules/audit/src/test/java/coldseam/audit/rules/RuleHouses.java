@@ -44,7 +44,7 @@ public final class RuleHouses {
                                         "160 mm, role: structure, controls: [air]")
                                 .replace("membrane, controls: [water]", "membrane, controls: [water, vapour]"),
                         Sample.good()));
-        houses.put("control-layer-unable", () -> changed("material: lime plaster", "material: calcium silicate block"));
+        houses.put("control-layer-unable", () -> changed("material: lime plaster", "material: softwood"));
         houses.put(
                 "control-line-broken",
                 () -> Sample.audit(
@@ -61,6 +61,11 @@ public final class RuleHouses {
                 () -> Sample.audit(
                         Sample.yaml().replace("corner-good", "corner-misfit"),
                         Sample.good().newWith(Made.good("corner-misfit", JunctionKind.OUTSIDE_CORNER))));
+        houses.put(
+                "humidity-over-limit",
+                () -> Sample.audit(
+                        Sample.yaml().replace("indoor-humidity: 50 %", "indoor-humidity: 60 %"),
+                        Sample.goodBut(CORNER.fRsi(0.71))));
         houses.put(
                 "insulation-unfit",
                 () -> changed("extruded polystyrene board, thickness: 160", "mineral wool board, thickness: 160"));
@@ -82,6 +87,14 @@ public final class RuleHouses {
                 () -> changed(
                         "junctions:\n",
                         "own-psi:\n- {kinds: [outside corner], psi: -0.1 W/(m·K), source: made up}\njunctions:\n"));
+        houses.put(
+                "rain-not-counted",
+                () -> changed(
+                        "    - {material: polyisocyanurate board, thickness: 160 mm, role: insulation, controls: [heat]}\n"
+                                + "    - {material: bitumen sheet, thickness: 8 mm, role: membrane, controls: [water]}\n",
+                        "    - {material: bitumen sheet, thickness: 8 mm, role: membrane, controls: [water]}\n"
+                                + "    - {material: extruded polystyrene board, thickness: 160 mm, role: insulation, controls:"
+                                + " [heat]}\n"));
         houses.put(
                 "seams-touch",
                 () -> Sample.audit(

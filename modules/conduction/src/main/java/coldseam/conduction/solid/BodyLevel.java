@@ -5,7 +5,8 @@ import coldseam.conduction.Interval;
 import java.util.Optional;
 
 /**
- * A body solved on one grid: unit solutions of temperature and flux, and their bounds.
+ * A body solved on one grid: unit solutions of temperature and flux, and their bounds; or of temperature alone, with the bounds
+ * of the level before, which are as true of the body.
  *
  * <p>Unit solution r has part r + 1 at 1 and the others at 0; any other follows by adding.
  */
@@ -13,50 +14,76 @@ final class BodyLevel {
 
     final Grid grid;
     final TemperatureSystem3 temperature;
-    final FluxSystem flux;
-    final BodyBounds bounds;
     final HeatFlowForm form;
 
+    private final Optional<BodyBounds> bounds;
+    private final int fluxes;
     private final double[][] u;
     private final FlexibleCg warmth;
 
     /** How the level before hands its solution on. */
     record Before(BodyLevel level, Cuts cuts) {}
 
-    /**
-     * @param width relative width of the total coupling's interval that is asked for
-     * @param mostSteps of the linear solver; the bounds are true whatever it is
-     */
-    BodyLevel(Grid grid, Optional<Before> before, double width, int mostSteps) {
+    private BodyLevel(Grid grid, Optional<Before> before, double width, int mostSteps, boolean bounded) {
         this.grid = grid;
         int units = grid.painted.parts - 1;
         temperature = new TemperatureSystem3(grid);
-        flux = new FluxSystem(grid);
         warmth = new FlexibleCg(temperature.n, temperature, temperature.preconditioner());
-        FlexibleCg flow = new FlexibleCg(flux.n, flux, flux.preconditioner());
-        ConservationTree tree = new ConservationTree(flux);
         u = new double[units][];
-        double[][][] q = new double[units][][];
+        double[] tolerance = new double[units];
         double[] left = new double[temperature.n];
-        double[] surplus = new double[flux.n];
         for (int r = 0; r < units; r++) {
             int unit = r;
             u[r] = before.map(each -> temperature.from(each.level.temperature, each.level.u[unit], each.cuts))
                     .orElseGet(() -> new double[temperature.n]);
             temperature.hold(r + 1, u[r]);
             double energy = temperature.residual(r + 1, u[r], left);
-            double tolerance =
-                    before.map(each -> each.level.tolerance(unit, width)).orElse(FIRST * energy);
-            warmth.solve(u[r], left, tolerance, mostSteps);
+            tolerance[r] = before.map(each -> each.level.tolerance(unit, width)).orElse(FIRST * energy);
+            warmth.solve(u[r], left, tolerance[r], mostSteps);
+        }
+        if (bounded) {
+            FluxSystem flux = new FluxSystem(grid);
+            BodyBounds both = new BodyBounds(grid, temperature, u, flux, flows(flux, tolerance, mostSteps));
+            fluxes = flux.n;
+            bounds = Optional.of(both);
+            form = new HeatFlowForm(both.upper, both.lower);
+        } else {
+            fluxes = 0;
+            bounds = Optional.empty();
+            form = before.orElseThrow().level.form;
+        }
+    }
+
+    /**
+     * Solves for both.
+     *
+     * @param width relative width of the total coupling's interval that is asked for
+     * @param mostSteps of the linear solver; the bounds are true whatever it is
+     */
+    static BodyLevel bounded(Grid grid, Optional<Before> before, double width, int mostSteps) {
+        return new BodyLevel(grid, before, width, mostSteps, true);
+    }
+
+    /** Solves for temperature alone on the grid that a level was cut into: half the work, where no narrower bounds are asked for. */
+    static BodyLevel warmer(Before before, double width) {
+        return new BodyLevel(before.cuts.grid(), Optional.of(before), width, Integer.MAX_VALUE, false);
+    }
+
+    /** Fluxes of each unit that no cell makes heat in or loses. */
+    private double[][][] flows(FluxSystem flux, double[] tolerance, int mostSteps) {
+        FlexibleCg flow = new FlexibleCg(flux.n, flux, flux.preconditioner());
+        ConservationTree tree = new ConservationTree(flux);
+        double[][][] q = new double[u.length][][];
+        double[] surplus = new double[flux.n];
+        for (int r = 0; r < u.length; r++) {
             double[] potential = flux.potentials(temperature, u[r]);
             q[r] = flux.fluxes();
             flux.flux(potential, r + 1, q[r], surplus);
-            flow.solve(potential, surplus, tolerance, mostSteps);
+            flow.solve(potential, surplus, tolerance[r], mostSteps);
             flux.flux(potential, r + 1, q[r], surplus);
             tree.push(q[r], surplus);
         }
-        bounds = new BodyBounds(grid, temperature, u, flux, q);
-        form = new HeatFlowForm(bounds.upper, bounds.lower);
+        return q;
     }
 
     /** Of the energy before anything is known: that of a body as cold as one environment, in the air of another. */
@@ -78,7 +105,12 @@ final class BodyLevel {
 
     /** How many unknowns the two systems have together. */
     int unknowns() {
-        return temperature.n + flux.n;
+        return temperature.n + fluxes;
+    }
+
+    /** The bounds of its own fields, by which its grid is cut; none where it was solved for temperature alone. */
+    Optional<BodyBounds> bounds() {
+        return bounds;
     }
 
     /** Takes as many more steps as make the temperatures as good as their grid; the bounds stay those of before. */

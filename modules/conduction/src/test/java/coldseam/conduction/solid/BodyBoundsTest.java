@@ -15,13 +15,13 @@ class BodyBoundsTest {
 
     private static BodyLevel level(Blocks blocks, int steps) {
         Grid grid = new Grid(new PaintedGrid(blocks.body(), Lists.mutable.empty()));
-        BodyLevel coarse = new BodyLevel(grid, Optional.empty(), 1e-3, steps);
+        BodyLevel coarse = BodyLevel.bounded(grid, Optional.empty(), 1e-3, steps);
         double[][] middle = {new double[grid.n[0]], new double[grid.n[1]], new double[grid.n[2]]};
         for (double[] each : middle) {
             java.util.Arrays.fill(each, 0.3);
         }
         Cuts cuts = new Cuts(grid, middle);
-        return new BodyLevel(cuts.grid(), Optional.of(new BodyLevel.Before(coarse, cuts)), 1e-3, steps);
+        return BodyLevel.bounded(cuts.grid(), Optional.of(new BodyLevel.Before(coarse, cuts)), 1e-3, steps);
     }
 
     private static double sum(double[][] shares) {
@@ -43,8 +43,11 @@ class BodyBoundsTest {
     void sharesAddUpToTheGap(int environments) {
         BodyLevel level = level(environments == 2 ? SolidCases.corner2() : SolidCases.iso3(), Integer.MAX_VALUE);
         double width = level.form.total().width();
-        assertEquals(width, level.bounds.gap, 1e-2 * width);
-        assertEquals(level.bounds.gap, sum(level.bounds.share), 1e-9 * level.bounds.gap);
+        assertEquals(width, level.bounds().orElseThrow().gap, 1e-2 * width);
+        assertEquals(
+                level.bounds().orElseThrow().gap,
+                sum(level.bounds().orElseThrow().share),
+                1e-9 * level.bounds().orElseThrow().gap);
     }
 
     /** Unsolved fields have wide bounds, never false ones; and the gap is still the cells' sum for a flux that is free. */

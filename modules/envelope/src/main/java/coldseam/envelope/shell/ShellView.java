@@ -17,6 +17,7 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 
 /**
@@ -103,8 +104,26 @@ public record ShellView(
     /** A part of a line in the picture, and whether it shows. */
     private record Stretch(Point2 from, Point2 to, boolean visible) {}
 
-    /** A surface that faces the eye, and its picture. */
-    private record Facing(Surface surface, Polygon picture) {}
+    /** A surface that faces the eye, its picture, and its place among them. */
+    private record Facing(Surface surface, Polygon picture, int order) {}
+
+    /** Those that face the eye, found by where their pictures lie. */
+    private static final class Faces {
+        private final ImmutableList<Facing> all;
+        private final STRtree tree = new STRtree();
+
+        Faces(ImmutableList<Facing> all) {
+            this.all = all;
+            all.forEach(each -> tree.insert(each.picture().getEnvelopeInternal(), each));
+        }
+
+        /** In their order: those whose picture may lie over another. */
+        ImmutableList<Facing> over(Geometry picture) {
+            MutableList<Facing> found = Lists.mutable.empty();
+            tree.query(picture.getEnvelopeInternal(), each -> found.add((Facing) each));
+            return found.sortThisByInt(Facing::order).toImmutable();
+        }
+    }
 
     /** The picture's axes in space. */
     private record Axes(Point3 right, Point3 up, Point3 eye) {
@@ -139,14 +158,14 @@ public record ShellView(
      */
     public static ShellView of(Shell shell, double azimuth, double elevation) {
         Axes axes = Axes.of(azimuth, elevation);
-        ImmutableList<Facing> facing = shell.surfaces()
+        Faces facing = new Faces(shell.surfaces()
                 .newWithAll(shell.steps())
                 .select(s -> Vectors.dot(s.normal(), axes.eye()) > 1e-6)
-                .collect(s -> new Facing(s, polygon(s.outline().collect(axes::picture))));
+                .collectWithIndex((s, i) -> new Facing(s, polygon(s.outline().collect(axes::picture)), i)));
         MutableList<Patch> patches = Lists.mutable.empty();
-        for (Facing one : facing) {
+        for (Facing one : facing.all) {
             Geometry shown = one.picture();
-            for (Facing other : facing) {
+            for (Facing other : facing.over(one.picture())) {
                 if (other != one) {
                     shown = without(shown, hidden(one, other, axes));
                 }
@@ -207,9 +226,6 @@ public record ShellView(
 
     private static Geometry hidden(Facing one, Facing other, Axes axes) {
         Geometry hidden = GEOMETRY.createPolygon();
-        if (!one.picture().getEnvelopeInternal().intersects(other.picture().getEnvelopeInternal())) {
-            return hidden;
-        }
         Geometry overlap = areas(one.picture(), other.picture(), OverlayNG.INTERSECTION);
         for (int i = 0; i < overlap.getNumGeometries(); i++) {
             Geometry part = overlap.getGeometryN(i);
@@ -259,7 +275,7 @@ public record ShellView(
                 .collect(c -> new Point2(c.x, c.y));
     }
 
-    private static ImmutableList<Stretch> stretches(Point3 from, Point3 to, ImmutableList<Facing> facing, Axes axes) {
+    private static ImmutableList<Stretch> stretches(Point3 from, Point3 to, Faces facing, Axes axes) {
         Coordinate a = axes.picture(from);
         Coordinate b = axes.picture(to);
         if (a.distance(b) < 1e-5) {
@@ -270,8 +286,10 @@ public record ShellView(
         double depthB = Vectors.dot(to, axes.eye());
         // Stretches of the edge, 0 at its start to 1 at its end, that pass behind a surface.
         MutableList<double[]> behind = Lists.mutable.empty();
-        for (Facing front : facing) {
-            if (!front.picture().getEnvelopeInternal().intersects(whole.getEnvelopeInternal())) {
+        for (Facing front : facing.over(whole)) {
+            // A plane that is nearer at neither end is so nowhere between.
+            if (axes.depth(front.surface(), a) <= depthA + NEARER
+                    && axes.depth(front.surface(), b) <= depthB + NEARER) {
                 continue;
             }
             Geometry covered = OverlayNG.overlay(whole, front.picture(), OverlayNG.INTERSECTION, PICTURE);

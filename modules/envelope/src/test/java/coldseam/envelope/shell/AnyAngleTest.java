@@ -201,6 +201,7 @@ class AnyAngleTest {
                     house.ownPsi(),
                     house.seams(),
                     house.points(),
+                    house.corners(),
                     house.limits(),
                     house.prices());
             assertSame(straight, takeOff(ShellBuilder.build(turned)), "at " + degrees + "°");

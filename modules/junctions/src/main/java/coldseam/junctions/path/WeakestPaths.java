@@ -15,7 +15,9 @@ import java.util.PriorityQueue;
 import java.util.function.Predicate;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.list.primitive.MutableIntList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.primitive.IntLists;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineSegment;
 
@@ -57,7 +59,7 @@ public final class WeakestPaths {
     private static final class Edge {
         private final Coordinate from;
         private final Coordinate to;
-        private final MutableList<Integer> on = Lists.mutable.empty();
+        private final MutableIntList on = IntLists.mutable.empty();
         private int shared;
         private boolean indoor;
         private boolean outdoor;
@@ -172,7 +174,7 @@ public final class WeakestPaths {
     /**
      * The least ways to every node.
      *
-     * @param least their resistances; infinite where none leads
+     * @param least their resistances; not the least yet, or infinite, where it costs too much or none leads
      * @param before the node before each; negative at a beginning
      * @param end where the least of all ways arrives; negative where none does
      */
@@ -190,12 +192,12 @@ public final class WeakestPaths {
 
     /** The least way on the coarse points, then those that come near it, each away from the ones before. */
     private ImmutableList<Way> starts() {
-        Reach in = reach(around, cells, edge -> edge.indoor, edge -> edge.outdoor);
+        Reach in = reach(around, cells, edge -> edge.indoor, edge -> edge.outdoor, NEARLY);
         if (in.end() < 0) {
             throw new DetailDoesNotFit(Lists.immutable.of("no way leads from indoors to outdoors through what is drawn;"
                     + " join its parts, or give outdoors a boundary"));
         }
-        Reach out = reach(around, cells, edge -> edge.outdoor, edge -> edge.indoor);
+        Reach out = reach(around, cells, edge -> edge.outdoor, edge -> edge.indoor, NEARLY);
         double most = NEARLY * in.least()[in.end()];
         boolean[] passed = new boolean[nodes.size()];
         MutableList<Way> starts = Lists.mutable.empty();
@@ -204,7 +206,7 @@ public final class WeakestPaths {
                     in.to(node).withAll(out.to(node).reverseThis().drop(1));
             starts.add(way(chain.toImmutable(), in.least()[node] + out.least()[node]));
             chain.flatCollect(around::get)
-                    .forEach(cell -> cell.edges().forEach(edge -> edge.on.forEach(each -> passed[each] = true)));
+                    .forEach(cell -> cell.edges().forEach(edge -> edge.on.each(each -> passed[each] = true)));
         }
         return starts.toImmutable();
     }
@@ -229,16 +231,16 @@ public final class WeakestPaths {
                 .flatCollect(around::get)
                 .distinct()
                 .flatCollect(Cell::edges)
-                .flatCollect(edge -> edge.on)
+                .flatCollect(edge -> edge.on.collect(around::get))
                 .distinct()
-                .flatCollect(around::get)
+                .flatCollect(each -> each)
                 .distinct();
         ImmutableList<Edge> touched = beside.flatCollect(Cell::edges).distinct();
         Way way = start;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             double last = way.resistance();
             closer(way, touched);
-            Reach reach = reach(around(beside), beside, edge -> edge.indoor, edge -> edge.outdoor);
+            Reach reach = reach(around(beside), beside, edge -> edge.indoor, edge -> edge.outdoor, 1);
             way = way(reach.to(reach.end()).toImmutable(), reach.least()[reach.end()]);
             if (round > 1 && last - way.resistance() < SETTLED * last) {
                 break;
@@ -255,8 +257,8 @@ public final class WeakestPaths {
         nodes.each(each -> around.add(Lists.mutable.empty()));
         for (Cell cell : some) {
             for (Edge edge : cell.edges()) {
-                for (int node : edge.on) {
-                    MutableList<Cell> on = around.get(node);
+                for (int i = 0; i < edge.on.size(); i++) {
+                    MutableList<Cell> on = around.get(edge.on.get(i));
                     if (on.isEmpty() || on.getLast() != cell) {
                         on.add(cell);
                     }
@@ -271,9 +273,14 @@ public final class WeakestPaths {
      *
      * @param from edges they begin on
      * @param to edges they end on, beyond which none goes
+     * @param far those that cost more than so many times the least are not followed to their ends
      */
     private Reach reach(
-            MutableList<MutableList<Cell>> around, Iterable<Cell> some, Predicate<Edge> from, Predicate<Edge> to) {
+            MutableList<MutableList<Cell>> around,
+            Iterable<Cell> some,
+            Predicate<Edge> from,
+            Predicate<Edge> to,
+            double far) {
         boolean[] ends = new boolean[nodes.size()];
         double[] least = new double[nodes.size()];
         int[] before = new int[nodes.size()];
@@ -286,7 +293,8 @@ public final class WeakestPaths {
             for (Edge edge : cell.edges()) {
                 boolean begins = from.test(edge);
                 boolean arrives = to.test(edge);
-                for (int node : edge.on) {
+                for (int i = 0; i < edge.on.size(); i++) {
+                    int node = edge.on.get(i);
                     ends[node] |= arrives;
                     if (begins && least[node] > 0) {
                         least[node] = 0;
@@ -298,6 +306,9 @@ public final class WeakestPaths {
         int end = -1;
         while (!queue.isEmpty()) {
             Step here = queue.poll();
+            if (end >= 0 && here.resistance() > far * least[end]) {
+                break;
+            }
             if (here.resistance() > least[here.node()]) {
                 continue;
             }
@@ -308,7 +319,8 @@ public final class WeakestPaths {
             Coordinate at = nodes.get(here.node());
             for (Cell cell : around.get(here.node())) {
                 for (Edge edge : cell.edges()) {
-                    for (int next : edge.on) {
+                    for (int i = 0; i < edge.on.size(); i++) {
+                        int next = edge.on.get(i);
                         double total = here.resistance() + distance(at, nodes.get(next)) / cell.conductivity();
                         if (total < least[next]) {
                             least[next] = total;
@@ -339,7 +351,7 @@ public final class WeakestPaths {
         }
         for (Edge edge : some) {
             while (edge.on.size() > edge.lasting) {
-                edge.on.remove(edge.on.size() - 1);
+                edge.on.removeAtIndex(edge.on.size() - 1);
             }
         }
     }

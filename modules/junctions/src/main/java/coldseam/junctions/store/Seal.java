@@ -1,15 +1,17 @@
 package coldseam.junctions.store;
 
+import java.nio.ByteBuffer;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.Optional;
+import java.util.zip.CRC32;
 
-/** Names and contents of kept answers: each content carries its own hash, so that one that is torn or altered shows. */
+/** Names and contents of kept answers: each content carries its own check sum, so that one that is torn or altered shows. */
 final class Seal {
 
-    private static final int HASH_BYTES = 32;
+    private static final int SUM_BYTES = Long.BYTES;
     private static final HexFormat HEX = HexFormat.of();
 
     private Seal() {}
@@ -22,23 +24,25 @@ final class Seal {
         return HEX.formatHex(digest.digest());
     }
 
-    /** A content with its hash before it. */
+    /** A content with its check sum before it: what is torn or altered by accident shows. */
     static byte[] sealed(byte[] content) {
-        byte[] hash = sha256().digest(content);
-        byte[] all = Arrays.copyOf(hash, HASH_BYTES + content.length);
-        System.arraycopy(content, 0, all, HASH_BYTES, content.length);
-        return all;
+        return ByteBuffer.allocate(SUM_BYTES + content.length)
+                .putLong(sum(content, 0))
+                .put(content)
+                .array();
     }
 
     /** What was sealed; empty where it is no longer whole. */
     static Optional<byte[]> opened(byte[] all) {
-        if (all.length <= HASH_BYTES) {
-            return Optional.empty();
-        }
-        byte[] content = Arrays.copyOfRange(all, HASH_BYTES, all.length);
-        return Arrays.equals(sha256().digest(content), 0, HASH_BYTES, all, 0, HASH_BYTES)
-                ? Optional.of(content)
+        return all.length > SUM_BYTES && ByteBuffer.wrap(all).getLong() == sum(all, SUM_BYTES)
+                ? Optional.of(Arrays.copyOfRange(all, SUM_BYTES, all.length))
                 : Optional.empty();
+    }
+
+    private static long sum(byte[] bytes, int from) {
+        CRC32 sum = new CRC32();
+        sum.update(bytes, from, bytes.length - from);
+        return sum.getValue();
     }
 
     static MessageDigest sha256() {

@@ -20,6 +20,7 @@ import coldseam.audit.rules.ControlLineBrokenRule;
 import coldseam.audit.rules.CornerUnderLimitRule;
 import coldseam.audit.rules.DetailNotChosenRule;
 import coldseam.audit.rules.DetailOutOfRangeRule;
+import coldseam.audit.rules.HumidityOverLimitRule;
 import coldseam.audit.rules.InsulationUnfitRule;
 import coldseam.audit.rules.LayerBrokenRule;
 import coldseam.audit.rules.LayerNotShownRule;
@@ -28,6 +29,7 @@ import coldseam.audit.rules.NeckPinchedRule;
 import coldseam.audit.rules.OpenEdgeRule;
 import coldseam.audit.rules.OpeningOverLimitRule;
 import coldseam.audit.rules.OwnPsiBelowComputedRule;
+import coldseam.audit.rules.RainNotCountedRule;
 import coldseam.audit.rules.SeamsTouchRule;
 import coldseam.audit.rules.SurfacePoorlyInsulatedRule;
 import coldseam.audit.rules.SurfaceWithoutLayer;
@@ -142,6 +144,21 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                     (found, say) ->
                             "choose another detail for it under " + key(found.rows()) + ", or change the layers"),
             new RuleWords<>(
+                    "humidity-over-limit",
+                    HumidityOverLimitRule.Found.class,
+                    (found, say) -> "rooms too humid for " + bridge(found.worst()),
+                    (found, say) -> String.format(
+                            Locale.ROOT,
+                            "its temperature factor fRsi is %s; rooms of %s would need %s at %s outdoors to stay free of mould%s",
+                            say.factor(found.worst().temperatureFactor()),
+                            say.say(found.humid().humidity(), Dimension.SHARE),
+                            say.factor(found.humid().temperatureFactor()),
+                            say.say(found.humid().outdoors(), Dimension.TEMPERATURE),
+                            found.humid().temperatureFactor() > 1 ? ", more than any surface has" : ""),
+                    (found, say) ->
+                            "keep the rooms drier, or warm the coldest point; a monthly climate in the file would judge"
+                                    + " it month by month; " + say.better(found.worst())),
+            new RuleWords<>(
                     "insulation-unfit",
                     InsulationUnfitRule.Found.class,
                     (found, say) -> "insulation that does not bear its place "
@@ -251,13 +268,23 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                             say.say(found.computed(), Dimension.LINEAR_TRANSMITTANCE)),
                     (found, say) -> "leave the own psi out, or name the detail it was computed for"),
             new RuleWords<>(
+                    "rain-not-counted",
+                    RainNotCountedRule.Found.class,
+                    (found, say) -> "rain under the insulation of \"" + found.assembly() + "\" not counted",
+                    (found, say) ->
+                            "its insulation lies over the sheet that keeps water out; rain that runs under it carries heat"
+                                    + " away, and no rain is given",
+                    (found, say) ->
+                            "give rain: {precipitation: 3 mm/d} of the assembly, the mean of the heating season"),
+            new RuleWords<>(
                     "seams-touch",
                     SeamsTouchRule.Found.class,
                     (found, say) -> "seams touch on \"" + found.surface() + "\"",
                     (found, say) -> String.format(
                             Locale.ROOT,
                             "%s beside each other, %s apart at the least, for %s; within %s each disturbs the other's heat"
-                                    + " flow. Each is computed as if it were alone: its interval and fRsi do not hold there",
+                                    + " flow. Each is computed as if it were alone: its interval and fRsi do not hold there,"
+                                    + " so H_T is a least value, with no psi of theirs above what the surfaces lose",
                             found.pairs() == 1 ? "two seams run" : found.pairs() + " pairs of seams run",
                             say.say(found.distance(), Dimension.LENGTH),
                             say.say(found.length(), Dimension.LENGTH),
@@ -412,7 +439,9 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
             return named + "but it is ventilated or lies outside a ventilated air layer";
         }
         return named
-                + (layer.known() ? "which that material cannot do" : "yet no source says that that material can do it");
+                + (layer.known()
+                        ? "which that material cannot do there"
+                        : "yet no source says that that material can do it");
     }
 
     private static String stopped(ControlLine line) {
@@ -441,6 +470,9 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                 found.month()
                         .map(need -> month(need.month()) + ", at " + say.say(need.indoorHumidity(), Dimension.SHARE)
                                 + " indoors, asks for")
+                        .or(() -> found.humid()
+                                .map(humid -> "rooms of " + say.say(humid.humidity(), Dimension.SHARE) + ", at "
+                                        + say.say(humid.outdoors(), Dimension.TEMPERATURE) + " outdoors, ask for"))
                         .orElse("the limit is"),
                 say.factor(found.need()),
                 say.say(worst.mouldHumidity(), Dimension.SHARE),

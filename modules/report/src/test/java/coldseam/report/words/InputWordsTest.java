@@ -96,7 +96,7 @@ class InputWordsTest {
                 .replace(
                         "  dimensions: external\n",
                         "  dimensions: external\n  climate: {source: a station, indoors: site humidity, months: ["
-                                + "[-1 °C, 85 %],".repeat(11) + "[3 °C, 70 %]]}\n");
+                                + "[5 °C, 85 %],".repeat(11) + "[3 °C, 70 %]]}\n");
         ImmutableList<InputRow> rows = rows(yaml, UnitSystem.SI);
         assertEquals("3.0 °C, 70 %", row(rows, "Outdoor air in December").value());
         assertEquals("a station", row(rows, "Outdoor air in January").source());

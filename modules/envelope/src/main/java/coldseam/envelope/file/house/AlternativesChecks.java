@@ -73,7 +73,7 @@ final class AlternativesChecks {
                     name.place(),
                     "a decision is about a " + what + " of this file, by its name",
                     '"' + name.value() + '"',
-                    all.isEmpty() ? "the file has none" : "one of " + all.makeString(", "),
+                    all.isEmpty() ? "the file has none" : "one of " + Nearest.among(name.value(), all),
                     Nearest.to(name.value(), all)
                             .map(near -> "did you mean \"" + near + "\"?")
                             .orElse("correct the name"));
@@ -135,6 +135,9 @@ final class AlternativesChecks {
                     option.title(),
                     "",
                     "describe the whole assembly with its taper, and name it");
+        } else {
+            FileLayer layer = meant.getOnly();
+            new MaterialChecks(house, faults).thickness(layer.material(), layer.role(), thickness, place);
         }
     }
 

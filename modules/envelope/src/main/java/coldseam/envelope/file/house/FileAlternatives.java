@@ -235,12 +235,12 @@ record FileAlternatives(
 
             @Doc("Thermal transmittance of frame and glass together, as declared; or give glazing.")
             @Unit(Dimension.TRANSMITTANCE)
-            @Bounds(above = "0 W/(m²·K)", atMost = "7 W/(m²·K)")
+            @Bounds(atLeast = "0.4 W/(m²·K)", atMost = "7 W/(m²·K)", usual = "0.7 to 2 W/(m²·K)")
             OptionalDouble transmittance,
 
             @Doc("Thermal transmittance of the frame; that of the whole where it is missing.")
             @Unit(Dimension.TRANSMITTANCE)
-            @Bounds(above = "0 W/(m²·K)", atMost = "7 W/(m²·K)")
+            @Bounds(atLeast = "0.5 W/(m²·K)", atMost = "7 W/(m²·K)", usual = "0.8 to 2 W/(m²·K)")
             OptionalDouble frameTransmittance,
 
             @Doc("Instead of transmittance: what it follows from.")

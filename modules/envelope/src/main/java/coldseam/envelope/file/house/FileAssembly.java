@@ -36,12 +36,12 @@ record FileAssembly(
 
             @Doc("Diameter of the shaft.")
             @Unit(Dimension.THICKNESS)
-            @Bounds(above = "0 mm", atMost = "20 mm", usual = "4 to 10 mm")
+            @Bounds(atLeast = "2 mm", atMost = "20 mm", usual = "4 to 10 mm")
             double diameter,
 
             @Doc("How many on each area.")
             @Unit(Dimension.PER_AREA)
-            @Bounds(above = "0 per m²", atMost = "25 per m²", usual = "4 to 12 per m²")
+            @Bounds(atLeast = "1 per m²", atMost = "25 per m²", usual = "4 to 12 per m²")
             double number,
 
             @Doc("How far the head is sunk into the insulation.")

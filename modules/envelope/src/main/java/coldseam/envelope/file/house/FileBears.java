@@ -21,6 +21,12 @@ public record FileBears(
         @Doc("Source that says that it carries a slab, a screed or paving for good.")
         Optional<String> load) {
 
+    public FileBears {
+        ground.ifPresent(text -> SourceText.require("ground", text));
+        splash.ifPresent(text -> SourceText.require("splash", text));
+        load.ifPresent(text -> SourceText.require("load", text));
+    }
+
     /** By duty; what is not said is not there. */
     public ImmutableMap<Duty, String> sources() {
         MutableMap<Duty, String> sources = Maps.mutable.empty();

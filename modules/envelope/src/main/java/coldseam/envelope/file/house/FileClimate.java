@@ -33,6 +33,22 @@ record FileClimate(
             @Doc("Relative humidity outdoors.") @Unit(Dimension.SHARE) @Bounds(above = "0 %", atMost = "100 %")
             double humidity) {}
 
+    FileClimate {
+        SourceText.require("source", source);
+    }
+
+    /** °C, of the coldest month. */
+    double coldest() {
+        return months.collectDouble(FileMonth::temperature).min();
+    }
+
+    /** K·d of a year by the months' means. */
+    double degreeDays(double base) {
+        return months.sumOfDouble(month -> Math.max(0, base - month.temperature)) * DAYS_OF_A_MONTH;
+    }
+
+    private static final double DAYS_OF_A_MONTH = 365.25 / 12;
+
     Climate climate() {
         return new Climate(
                 source, indoors, months.collect(month -> new Climate.Mean(month.temperature, month.humidity)));

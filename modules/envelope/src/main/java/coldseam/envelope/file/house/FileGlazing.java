@@ -21,7 +21,7 @@ record FileGlazing(
 
         @Doc("Thermal transmittance of the frame, as declared.")
         @Unit(Dimension.TRANSMITTANCE)
-        @Bounds(atLeast = "0.3 W/(m²·K)", atMost = "7 W/(m²·K)", usual = "0.8 to 2 W/(m²·K)")
+        @Bounds(atLeast = "0.5 W/(m²·K)", atMost = "7 W/(m²·K)", usual = "0.8 to 2 W/(m²·K)")
         double frame,
 
         @Doc("Of frame and sash together as seen from outside, on every side and between lights.")

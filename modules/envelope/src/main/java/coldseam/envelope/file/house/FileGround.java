@@ -57,7 +57,7 @@ sealed interface FileGround {
 
             @Doc("Its thermal conductivity.")
             @Unit(Dimension.CONDUCTIVITY)
-            @Bounds(atLeast = "0.1 W/(m·K)", atMost = "10 W/(m·K)", usual = "1.5 to 3.5 W/(m·K)")
+            @Bounds(atLeast = "0.3 W/(m·K)", atMost = "6 W/(m·K)", usual = "1.5 to 3.5 W/(m·K)")
             double conductivity)
             implements FileGround {
         @Override

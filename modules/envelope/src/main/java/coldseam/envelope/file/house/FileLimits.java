@@ -10,6 +10,7 @@ import coldseam.files.Noun;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.QuantityParser;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.files.quantity.UnreadableException;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,49 +21,49 @@ record FileLimits(
         @Doc("Least neck over the thinner neighbour's insulation thickness.")
         @Default("50 %")
         @Unit(Dimension.SHARE)
-        @Bounds(atLeast = "0 %", atMost = "100 %")
+        @Bounds(atLeast = "10 %", atMost = "100 %", usual = "50 to 80 %")
         double neckShare,
 
         @Doc("Least ratio of the weakest path.")
         @Default("50 %")
         @Unit(Dimension.SHARE)
-        @Bounds(atLeast = "0 %", atMost = "100 %")
+        @Bounds(atLeast = "10 %", atMost = "100 %", usual = "50 to 80 %")
         double pathShare,
 
         @Doc("Largest psi in the site's dimension system; 0.01 W/(m·K) where it is missing.")
         @Unit(Dimension.LINEAR_TRANSMITTANCE)
-        @Bounds(atLeast = "-1 W/(m·K)", atMost = "2 W/(m·K)")
+        @Bounds(atLeast = "-1 W/(m·K)", atMost = "1 W/(m·K)", usual = "0.01 to 0.1 W/(m·K)")
         OptionalDouble psi,
 
         @Doc("Least temperature factor fRsi.")
         @Default("0.70")
         @Unit(Dimension.RATIO)
-        @Bounds(atLeast = "0", atMost = "1")
+        @Bounds(atLeast = "0.5", atMost = "1", usual = "0.65 to 0.80")
         double temperatureFactor,
 
         @Doc("Largest psi around windows, doors and rooflights.")
         @Default("0.05 W/(m·K)")
         @Unit(Dimension.LINEAR_TRANSMITTANCE)
-        @Bounds(atLeast = "-1 W/(m·K)", atMost = "2 W/(m·K)")
+        @Bounds(atLeast = "-1 W/(m·K)", atMost = "1 W/(m·K)", usual = "0.01 to 0.1 W/(m·K)")
         double openingPsi,
 
         @Doc("Largest chi of one point, such as a post or a bracket.")
         @Default("0.05 W/K")
         @Unit(Dimension.POINT_TRANSMITTANCE)
-        @Bounds(atLeast = "0 W/K", atMost = "5 W/K")
+        @Bounds(atLeast = "0 W/K", atMost = "1 W/K", usual = "0.01 to 0.1 W/K")
         double chi,
 
         @Doc(
                 "Largest psi where geometry makes it the larger of the two systems': external at more than 180° between the"
                         + " surfaces, internal at less. As psi where that is given; 0.10 W/(m·K) where neither is.")
         @Unit(Dimension.LINEAR_TRANSMITTANCE)
-        @Bounds(atLeast = "-1 W/(m·K)", atMost = "2 W/(m·K)")
+        @Bounds(atLeast = "-1 W/(m·K)", atMost = "1 W/(m·K)", usual = "0.01 to 0.1 W/(m·K)")
         OptionalDouble geometryPsi,
 
         @Doc("Least R of a surface over the mean R of the house's other surfaces.")
         @Default("50 %")
         @Unit(Dimension.SHARE)
-        @Bounds(atLeast = "0 %", atMost = "100 %")
+        @Bounds(atLeast = "10 %", atMost = "100 %", usual = "50 to 80 %")
         double meanShare,
 
         @Doc("Largest U of walls, or their least R; by the degree days where left out.")
@@ -85,28 +86,28 @@ record FileLimits(
         Optional<String> doors) {
 
     FileLimits {
-        most("walls", walls);
-        most("roofs", roofs);
-        most("floors", floors);
-        most("ground", ground);
-        most("windows", windows);
-        most("doors", doors);
+        most("walls", walls, MOST);
+        most("roofs", roofs, MOST);
+        most("floors", floors, MOST);
+        most("ground", ground, MOST);
+        most("windows", windows, MOST_OF_OPENINGS);
+        most("doors", doors, MOST_OF_OPENINGS);
     }
 
     /** U, W/(m²·K), of a U or an R as the file writes it. */
-    private static OptionalDouble most(String key, Optional<String> given) {
+    private static OptionalDouble most(String key, Optional<String> given, double largest) {
         if (given.isEmpty()) {
             return OptionalDouble.empty();
         }
         Optional<Double> most = parsed(given.get(), Dimension.TRANSMITTANCE)
                 .or(() -> parsed(given.get(), Dimension.RESISTANCE).map(resistance -> 1 / resistance));
-        if (most.filter(u -> u > 0 && u <= MOST).isEmpty()) {
+        if (most.filter(u -> u > 0 && u <= largest).isEmpty()) {
             throw new BadValueException(
                     key,
                     key + " is a thermal transmittance or a thermal resistance",
                     given.get(),
-                    "more than 0 and at most 7 W/(m²·K), or the R of it; usual: 0.1 to 0.35, of windows and doors 0.8"
-                            + " to 1.8",
+                    "more than 0 and at most " + UnitSystem.SI.format(largest, Dimension.TRANSMITTANCE)
+                            + ", or the R of it; usual: 0.1 to 0.35, of windows and doors 0.8 to 1.8",
                     "write 0.15 W/(m²·K), or R-38");
         }
         return OptionalDouble.of(most.get());
@@ -133,15 +134,18 @@ record FileLimits(
                 geometryPsi.orElse(psi.orElse(Limits.GEOMETRY_PSI)),
                 meanShare,
                 new SurfaceLimits(
-                        most("walls", walls).orElse(usual.wall()),
-                        most("roofs", roofs).orElse(usual.roof()),
-                        most("floors", floors).orElse(usual.floor()),
-                        most("ground", ground).orElse(usual.ground()),
-                        most("windows", windows).orElse(usual.window()),
-                        most("doors", doors).orElse(usual.door()),
+                        most("walls", walls, MOST).orElse(usual.wall()),
+                        most("roofs", roofs, MOST).orElse(usual.roof()),
+                        most("floors", floors, MOST).orElse(usual.floor()),
+                        most("ground", ground, MOST).orElse(usual.ground()),
+                        most("windows", windows, MOST_OF_OPENINGS).orElse(usual.window()),
+                        most("doors", doors, MOST_OF_OPENINGS).orElse(usual.door()),
                         usual.source()));
     }
 
+    /** W/(m²·K); no insulation at all is hardly worse, and a limit that nothing misses is none (judgement). */
+    private static final double MOST = 1.5;
+
     /** W/(m²·K); nothing that keeps weather out lets more heat through. */
-    private static final double MOST = 7;
+    private static final double MOST_OF_OPENINGS = 7;
 }

@@ -61,8 +61,18 @@ record FileMaterial(
                 "Share of the conductivity by which it may be off to either side, such as its declaration's class; 10 % where"
                         + " left out (common practice, no source).")
         @Unit(Dimension.SHARE)
-        @Bounds(atLeast = "0 %", atMost = "60 %")
+        @Bounds(atLeast = "1 %", atMost = "60 %", usual = "3 to 20 %")
         OptionalDouble within,
+
+        @Doc("The thinnest layer of it there is; a built-in material's own where left out.")
+        @Unit(Dimension.THICKNESS)
+        @Bounds(above = "0 mm", atMost = "2 m")
+        OptionalDouble thinnest,
+
+        @Doc("The thickest layer of it there is; a built-in material's own where left out.")
+        @Unit(Dimension.THICKNESS)
+        @Bounds(above = "0 mm", atMost = "2 m")
+        OptionalDouble thickest,
 
         @Doc("Where the conductivity comes from, such as a declaration of performance or a test report.")
         String source,
@@ -81,6 +91,12 @@ record FileMaterial(
 
             @Doc("Source that says that it slows vapour enough.")
             Optional<String> vapour) {
+
+        public FileControls {
+            air.ifPresent(text -> SourceText.require("air", text));
+            water.ifPresent(text -> SourceText.require("water", text));
+            vapour.ifPresent(text -> SourceText.require("vapour", text));
+        }
 
         ImmutableMap<Control, String> sources() {
             MutableMap<Control, String> sources = Maps.mutable.empty();
@@ -101,6 +117,8 @@ record FileMaterial(
                     "remove one of the two keys");
         }
         InsulationClaim.check(conductivity, insulates, insulatesSource);
+        SourceText.require("source", source);
+        insulatesSource.ifPresent(text -> SourceText.require("insulatesSource", text));
     }
 
     Material material(String name) {

@@ -44,7 +44,7 @@ record FileOpening(
         @Doc("Thermal transmittance of frame and glass together, as declared; or give glazing.")
         @Unit(Dimension.TRANSMITTANCE)
         @Bounds(
-                atLeast = "0.3 W/(m²·K)",
+                atLeast = "0.4 W/(m²·K)",
                 atMost = "7 W/(m²·K)",
                 usual = "triple glass 0.7 to 1.0, double glass 1.1 to 1.6, single glass 5, doors 0.8 to 2 W/(m²·K)")
         OptionalDouble transmittance,
@@ -60,7 +60,7 @@ record FileOpening(
 
         @Doc("Thermal transmittance of the frame; that of the whole where it is missing.")
         @Unit(Dimension.TRANSMITTANCE)
-        @Bounds(atLeast = "0.3 W/(m²·K)", atMost = "7 W/(m²·K)", usual = "0.8 to 2 W/(m²·K)")
+        @Bounds(atLeast = "0.5 W/(m²·K)", atMost = "7 W/(m²·K)", usual = "0.8 to 2 W/(m²·K)")
         OptionalDouble frameTransmittance,
 
         @Doc("From the wall's outer face to the frame's; in the middle of the insulation where it is missing.")

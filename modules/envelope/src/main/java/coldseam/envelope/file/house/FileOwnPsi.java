@@ -31,6 +31,7 @@ record FileOwnPsi(
 
     FileOwnPsi {
         FileChoice.requireSome(kinds, surfaces);
+        SourceText.require("source", source);
     }
 
     OwnPsi ownPsi() {

@@ -29,7 +29,7 @@ record FileSite(
         @Doc("Relative humidity indoors at the design condition.")
         @Default("50 %")
         @Unit(Dimension.SHARE)
-        @Bounds(above = "0 %", below = "100 %", usual = "40 to 60 %")
+        @Bounds(atLeast = "15 %", atMost = "75 %", usual = "40 to 60 %")
         double indoorHumidity,
 
         @Doc("Heating degree days of a year, to the indoor temperature the climate's source names.")
@@ -46,7 +46,7 @@ record FileSite(
 
         @Doc("Ventilation heat-loss coefficient, where it is to be counted in.")
         @Unit(Dimension.HEAT_LOSS_COEFFICIENT)
-        @Bounds(atLeast = "0 W/K", atMost = "5000 W/K", usual = "20 to 100 W/K")
+        @Bounds(atLeast = "1 W/K", atMost = "5000 W/K", usual = "20 to 100 W/K")
         OptionalDouble ventilationHeatLoss,
 
         @Doc("The outdoor air month by month; without it condensation inside assemblies is not checked.")
@@ -54,6 +54,15 @@ record FileSite(
 
     /** K; where winter is milder nobody asks for an audit of what a house loses (common practice, no source). */
     private static final double LEAST_DIFFERENCE = 5;
+
+    /** K; the design temperature is that of a few days, no further below the coldest month's mean (common practice, no source). */
+    private static final double COLDEST_MONTH_ABOVE = 25;
+
+    /** °C; degree days are counted to no lower base (common practice, no source). */
+    private static final double LOWEST_BASE = 12;
+
+    /** Share by which degree days may lie outside what monthly means give: they are sums over days (judgement). */
+    private static final double DAYS_OFF = 0.2;
 
     FileSite {
         if (!(outdoorTemperature <= indoorTemperature - LEAST_DIFFERENCE)) {
@@ -63,6 +72,41 @@ record FileSite(
                     UnitSystem.SI.format(outdoorTemperature, Dimension.TEMPERATURE),
                     "up to " + UnitSystem.SI.format(indoorTemperature - LEAST_DIFFERENCE, Dimension.TEMPERATURE),
                     "check both and their units");
+        }
+        if (climate.isPresent()) {
+            winter(climate.get().coldest(), outdoorTemperature);
+            if (heatingDegreeDays.isPresent()) {
+                days(
+                        heatingDegreeDays.getAsDouble(),
+                        (1 - DAYS_OFF) * climate.get().degreeDays(LOWEST_BASE),
+                        (1 + DAYS_OFF) * climate.get().degreeDays(indoorTemperature + 2));
+            }
+        }
+    }
+
+    /** Refuses months of another winter than the design temperature's. */
+    private static void winter(double coldestMonth, double outdoorTemperature) {
+        if (coldestMonth < outdoorTemperature || coldestMonth > outdoorTemperature + COLDEST_MONTH_ABOVE) {
+            throw new BadValueException(
+                    "climate",
+                    "the coldest month's mean goes with outdoor-temperature",
+                    UnitSystem.SI.format(coldestMonth, Dimension.TEMPERATURE),
+                    UnitSystem.SI.format(outdoorTemperature, Dimension.TEMPERATURE) + " to "
+                            + UnitSystem.SI.format(outdoorTemperature + COLDEST_MONTH_ABOVE, Dimension.TEMPERATURE),
+                    "give both for one place, in their units");
+        }
+    }
+
+    /** Refuses degree days of another place than the months'. */
+    private static void days(double given, double least, double most) {
+        if (given < least || given > most) {
+            throw new BadValueException(
+                    "heatingDegreeDays",
+                    "the degree days go with the climate's months",
+                    UnitSystem.SI.format(given, Dimension.DEGREE_DAYS),
+                    UnitSystem.SI.format(least, Dimension.DEGREE_DAYS) + " to "
+                            + UnitSystem.SI.format(most, Dimension.DEGREE_DAYS),
+                    "give both for one place, in their units");
         }
     }
 

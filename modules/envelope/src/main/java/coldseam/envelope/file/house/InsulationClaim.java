@@ -15,7 +15,8 @@ public final class InsulationClaim {
     private InsulationClaim() {}
 
     /**
-     * Refuses a claim that the conductivity belies, or that has no source.
+     * Refuses a claim that the conductivity belies, or that has no source; also that something as good as insulation is none,
+     * which would let it stand in places that insulation must bear.
      *
      * @param conductivity W/(m·K)
      * @param insulates what the file says; empty where the conductivity decides
@@ -23,7 +24,16 @@ public final class InsulationClaim {
      * @throws BadValueException at the key {@code insulates}
      */
     public static void check(double conductivity, Optional<Boolean> insulates, Optional<String> source) {
-        if (!insulates.orElse(false) || conductivity <= Material.INSULATES_UP_TO) {
+        boolean good = conductivity <= Material.INSULATES_UP_TO;
+        if (insulates.isPresent() && !insulates.get() && good && source.isEmpty()) {
+            throw new BadValueException(
+                    "insulates",
+                    "what conducts as little insulates, unless a source says otherwise",
+                    UnitSystem.SI.format(conductivity, Dimension.CONDUCTIVITY),
+                    "more than " + UnitSystem.SI.format(Material.INSULATES_UP_TO, Dimension.CONDUCTIVITY),
+                    "remove insulates, or add insulates-source: the document that says so");
+        }
+        if (!insulates.orElse(false) || good) {
             return;
         }
         String got = UnitSystem.SI.format(conductivity, Dimension.CONDUCTIVITY);

@@ -19,23 +19,47 @@ final class LayerChecks {
      */
     private static final double LIKE_ITS_MATERIAL = 2;
 
-    /** m²·K/W: a metre of good board; no house is known to have more (judgement). */
-    private static final double MOST = 30;
+    /** m²·K/W: 0.7 m of good board; no house is known to have more (judgement). */
+    private static final double MOST = 20;
+
+    /** W/(m·K); what conducts less and carries nothing with it is no structure: straw bales conduct more (judgement). */
+    private static final double NO_STRUCTURE = 0.05;
+
+    /** W/(m·K); members that conduct more are of metal, whose share is that of thin sheets. */
+    private static final double METAL = 10;
+
+    /** Least share of members: webs of I-joists, and of metal sheets (common practice, no source). */
+    private static final double LEAST_SHARE = 0.01;
+
+    private static final double LEAST_SHARE_OF_METAL = 0.0005;
+
+    /** Least share of wood that carries: slender studs far apart (common practice, no source). */
+    private static final double LEAST_SHARE_OF_STRUCTURE = 0.04;
+
+    /** With more members than filling the layer is of the members' material (judgement). */
+    private static final double MOST_SHARE = 0.6;
+
+    /** m that a fastener's head holds on to (judgement). */
+    private static final double UNDER_THE_HEAD = 0.015;
 
     private final FileHouse house;
     private final Faults faults;
+    private final MaterialChecks materials;
 
     private LayerChecks(FileHouse house, Faults faults) {
         this.house = house;
         this.faults = faults;
+        this.materials = new MaterialChecks(house, faults);
     }
 
     /** Adds a fault for each layer that cannot be what it says. */
     static void check(FileHouse house, Faults faults) {
         LayerChecks checks = new LayerChecks(house, faults);
+        checks.materials.check();
         house.assemblies().forEach(assembly -> {
             checks.layers(assembly.value().layers());
             checks.whole(assembly);
+            assembly.value().fasteners().ifPresent(fasteners -> checks.fasteners(assembly, fasteners));
         });
     }
 
@@ -69,9 +93,13 @@ final class LayerChecks {
             if (air) {
                 air(layer, filling);
             } else {
+                materials.thickness(layer.material(), layer.role(), layer.thickness(), layer.place());
                 layer.resistance().ifPresent(declared -> resistance(layer, filling, declared));
+                structure(layer, filling);
             }
-            layer.framing().ifPresent(framing -> framing(layer, framing.material()));
+            layer.framing()
+                    .ifPresent(framing -> material(framing.material())
+                            .ifPresent(members -> framing(layer, members, framing.share())));
             if (air && i > 0 && isAir(layers.get(i - 1))) {
                 faults.add(
                         layer.place(),
@@ -123,14 +151,73 @@ final class LayerChecks {
         }
     }
 
-    private void framing(FileLayer layer, String members) {
-        if (material(members).filter(Material::isAir).isPresent()) {
+    private void structure(FileLayer layer, Material filling) {
+        if (layer.role() == Role.STRUCTURE && layer.framing().isEmpty() && filling.conductivity() <= NO_STRUCTURE) {
+            faults.add(
+                    layer.place(),
+                    "a structure carries, and insulation alone does not",
+                    "structure of " + layer.material(),
+                    "",
+                    "write what stands in it as framing, or give it the role insulation");
+        }
+    }
+
+    private void framing(FileLayer layer, Material members, double share) {
+        if (members.isAir() || members.insulates()) {
             faults.add(
                     layer.place(),
                     "members that bridge a layer are solid",
-                    "framing of " + members,
+                    "framing of " + members.name(),
                     "",
-                    "write material: air for the layer, and what stands in it as framing");
+                    members.isAir()
+                            ? "write material: air for the layer, and what stands in it as framing"
+                            : "write the insulation as the layer, and what stands in it as framing");
+            return;
+        }
+        double least = members.conductivity() > METAL
+                ? LEAST_SHARE_OF_METAL
+                : layer.role() == Role.STRUCTURE ? LEAST_SHARE_OF_STRUCTURE : LEAST_SHARE;
+        if (share < least || share > MOST_SHARE) {
+            faults.add(
+                    layer.place(),
+                    "members have no such share of a layer with the role "
+                            + layer.role().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    percent(share) + " of " + members.name(),
+                    percent(least) + " to " + percent(MOST_SHARE) + "; usual: wood 9 to 25 %, steel sheet 0.1 to 0.5 %",
+                    "count plates, lintels and corners in; webs of I-joists are the framing of a layer with the role"
+                            + " insulation");
+        }
+    }
+
+    /** With its small digits, which are what is wrong. */
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, "%.3g %%", 100 * share);
+    }
+
+    private void fasteners(Named<FileAssembly> assembly, FileAssembly.FileFasteners fasteners) {
+        material(fasteners.material())
+                .filter(shaft -> shaft.isAir() || shaft.insulates())
+                .ifPresent(shaft -> faults.add(
+                        assembly.place(),
+                        "a fastener's shaft is solid",
+                        "fasteners of " + shaft.name(),
+                        "",
+                        "write what the shaft is of, such as stainless steel"));
+        double insulation = assembly.value()
+                .layers()
+                .select(layer -> !isAir(layer)
+                        && material(layer.material())
+                                .filter(Material::insulates)
+                                .isPresent())
+                .sumOfDouble(FileLayer::thickness);
+        if (fasteners.recess() > 0 && insulation - fasteners.recess() < UNDER_THE_HEAD) {
+            faults.add(
+                    assembly.place(),
+                    "a fastener's head has insulation to hold",
+                    "a recess of " + UnitSystem.SI.format(fasteners.recess(), Dimension.THICKNESS) + " in "
+                            + UnitSystem.SI.format(insulation, Dimension.THICKNESS),
+                    "up to " + UnitSystem.SI.format(Math.max(0, insulation - UNDER_THE_HEAD), Dimension.THICKNESS),
+                    "correct the recess");
         }
     }
 

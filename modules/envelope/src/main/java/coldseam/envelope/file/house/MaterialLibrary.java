@@ -14,7 +14,10 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** The built-in generic materials, read from a data file in which each value has its source. */
 public final class MaterialLibrary {
 
-    private static final ImmutableList<Material> MATERIALS = read();
+    private static final ImmutableList<Named<FileMaterial>> FILED = read();
+
+    private static final ImmutableList<Material> MATERIALS =
+            FILED.collect(each -> each.value().material(each.name()));
 
     private MaterialLibrary() {}
 
@@ -28,6 +31,11 @@ public final class MaterialLibrary {
         return MATERIALS.detectOptional(each -> each.name().equals(name));
     }
 
+    /** As its file describes it. */
+    static Optional<FileMaterial> filed(String name) {
+        return FILED.detectOptional(each -> each.name().equals(name)).map(Named::value);
+    }
+
     /** What files may name without a material of their own. */
     static KnownNames names() {
         return KnownNames.of(MATERIALS.collect(Material::name));
@@ -37,10 +45,9 @@ public final class MaterialLibrary {
     @Doc("Generic materials.")
     record FileLibrary(@Doc("By name.") @Defines("material") ImmutableList<Named<FileMaterial>> materials) {}
 
-    private static ImmutableList<Material> read() {
+    private static ImmutableList<Named<FileMaterial>> read() {
         return new ResourceFolder("/materials/")
                 .read("materials.yaml", FileLibrary.class, Maps.immutable.empty())
-                .materials()
-                .collect(each -> each.value().material(each.name()));
+                .materials();
     }
 }

@@ -1,0 +1,57 @@
+package coldseam.audit.rules;
+
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.BridgeSheet;
+import coldseam.audit.Finding.Severity;
+import coldseam.audit.Mould;
+import coldseam.audit.Value;
+import coldseam.envelope.Limits;
+import coldseam.files.quantity.Dimension;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * In rooms more humid than the usual limit of fRsi stands for, the coldest point of every bridge keeps what their humidity asks
+ * for; only where the house file gives no monthly climate, by which {@link MouldByMonthRule} judges.
+ */
+public final class HumidityOverLimitRule extends SheetRule {
+
+    /** A surface too cold for such rooms. */
+    public record Found(BridgeSheet<?> worst, Mould.Humid humid) implements Evidence {
+        @Override
+        public ImmutableList<Value> values() {
+            return Lists.immutable.of(
+                    Value.of("temperature factor", worst.temperatureFactor(), Dimension.RATIO),
+                    Value.of("limit", humid.temperatureFactor(), Dimension.RATIO),
+                    Value.of("indoor humidity", humid.humidity(), Dimension.SHARE));
+        }
+    }
+
+    HumidityOverLimitRule() {
+        super(Severity.WEAK);
+    }
+
+    @Override
+    public int gravity() {
+        return 23;
+    }
+
+    @Override
+    ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
+        return facts.mould()
+                .humid()
+                .map(humid -> facts.judged()
+                        .select(sheet -> Limits.under(sheet.temperatureFactor(), humid.temperatureFactor())))
+                .orElse(Lists.immutable.empty());
+    }
+
+    @Override
+    double badness(Facts facts, BridgeSheet<?> sheet) {
+        return -sheet.temperatureFactor();
+    }
+
+    @Override
+    Evidence evidence(Facts facts, ImmutableList<BridgeSheet<?>> worstFirst) {
+        return new Found(worstFirst.getFirst(), facts.mould().humid().orElseThrow());
+    }
+}

@@ -1,0 +1,104 @@
+package coldseam.envelope.file.house;
+
+import coldseam.envelope.Role;
+import coldseam.files.Faults;
+import coldseam.files.Named;
+import coldseam.files.Position;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/** Whether a house's own materials are like the built-in ones whose names they take, and which thicknesses there are of each. */
+final class MaterialChecks {
+
+    /**
+     * How many times more or less than the built-in material one of the same name may conduct: kinds of one material differ by
+     * less (judgement; bricks of 0.3 to 1.2 W/(m·K) have one name).
+     */
+    private static final double ALIKE = 3;
+
+    /** m; sheets, foils and mats are thinner (judgement). */
+    private static final double THICKEST_MEMBRANE = 0.03;
+
+    private final FileHouse house;
+    private final Faults faults;
+
+    MaterialChecks(FileHouse house, Faults faults) {
+        this.house = house;
+        this.faults = faults;
+    }
+
+    /** Adds a fault for each material that only borrows a name, and for edge insulation that does not insulate. */
+    void check() {
+        house.materials().forEach(own -> MaterialLibrary.filed(own.name()).ifPresent(known -> like(own, known)));
+        if (house.body() instanceof FileBody.FileStoreys storeys) {
+            storeys.otherBases().newWith(storeys.base()).forEach(this::edge);
+        }
+    }
+
+    private void like(Named<FileMaterial> own, FileMaterial known) {
+        double ratio = own.value().conductivity() / known.conductivity();
+        if (ratio > ALIKE || ratio < 1 / ALIKE) {
+            faults.add(
+                    own.place(),
+                    "a material of a built-in one's name conducts like it",
+                    conductivity(own.value().conductivity()),
+                    conductivity(known.conductivity() / ALIKE) + " to " + conductivity(known.conductivity() * ALIKE)
+                            + "; built in: " + conductivity(known.conductivity()),
+                    "correct it, or give the product a name of its own");
+        }
+    }
+
+    private void edge(FileBase base) {
+        base.edge()
+                .filter(edge -> named(edge.material(), each -> Optional.of(each.material("")))
+                        .filter(each -> !each.insulates())
+                        .isPresent())
+                .ifPresent(edge -> faults.add(
+                        base.place(),
+                        "edge insulation insulates",
+                        "edge of " + edge.material(),
+                        "",
+                        "name an insulation that bears the ground, or remove edge"));
+    }
+
+    /**
+     * Adds a fault where there is no layer so thin or so thick of a material.
+     *
+     * @param thickness m
+     */
+    void thickness(String material, Role role, double thickness, Position place) {
+        double thinnest = named(material, each -> boxed(each.thinnest())).orElse(0.0);
+        double thickest = named(material, each -> boxed(each.thickest()))
+                .orElse(role == Role.MEMBRANE ? THICKEST_MEMBRANE : Double.POSITIVE_INFINITY);
+        if (thickness < thinnest || thickness > thickest) {
+            faults.add(
+                    place,
+                    "there is no such layer of " + material
+                            + (role == Role.MEMBRANE ? " as a " : " with the role ")
+                            + role.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    UnitSystem.SI.format(thickness, Dimension.THICKNESS),
+                    (thinnest > 0 ? UnitSystem.SI.format(thinnest, Dimension.THICKNESS) + " to " : "up to ")
+                            + UnitSystem.SI.format(thickest, Dimension.THICKNESS),
+                    "check the unit, or give a material of its own with thinnest, thickest and a source");
+        }
+    }
+
+    /** Something of a material: of the house's own where it says it, else of the built-in one's. */
+    private <T> Optional<T> named(String material, Function<FileMaterial, Optional<T>> what) {
+        return Optional.ofNullable(house.materials().detect(each -> each.name().equals(material)))
+                .flatMap(each -> what.apply(each.value()))
+                .or(() -> MaterialLibrary.filed(material).flatMap(what));
+    }
+
+    private static Optional<Double> boxed(OptionalDouble value) {
+        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+    }
+
+    private static String conductivity(double value) {
+        return UnitSystem.SI.format(value, Dimension.CONDUCTIVITY);
+    }
+}
