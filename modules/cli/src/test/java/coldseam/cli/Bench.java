@@ -4,6 +4,7 @@ import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.Workshop;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.solid.BodySolver;
+import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.House;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.KnownNames;
@@ -24,7 +25,7 @@ final class Bench implements Workshop {
     private final Workshop builtIn = new BuiltInWorkshop();
     private final BridgeComputer computer = BridgeComputers.computer(new Accuracy(1e-3, 400_000));
     private final VertexComputing corners = new VertexComputer(
-            new Accuracy(3e-3, 800_000), BodySolver::solve, BridgeComputers.solving(), MaterialLibrary::named);
+            new Accuracy(3e-3, 800_000), BodySolver::solve, Conduction::solve, MaterialLibrary::named);
 
     @Override
     public KnownNames known(Path houseFile) {
