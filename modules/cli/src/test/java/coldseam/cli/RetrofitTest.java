@@ -17,10 +17,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** An old house is told, and its savings are counted against, only what can be built in the structure that stays. */
+@Tag("slow")
 class RetrofitTest {
 
     private static final Path BOX = CommittedReport.ROOT.resolve("fixtures/houses/planted/box.yaml");
