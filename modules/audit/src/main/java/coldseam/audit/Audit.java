@@ -31,6 +31,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param terraces one line for each terrace deck
  * @param holdPoints what must be seen before it is covered, in order of building
  * @param notes what had to be assumed or left out
+ * @param work what was to be solved, as it was known before
  */
 public record Audit(
         House house,
@@ -52,7 +53,8 @@ public record Audit(
         Mould mould,
         ImmutableList<TerraceLine> terraces,
         ImmutableList<HoldPoint> holdPoints,
-        ImmutableList<Note> notes) {
+        ImmutableList<Note> notes,
+        Work work) {
 
     /** Every edge, then every set of points. */
     public ImmutableList<BridgeRow> bridges() {

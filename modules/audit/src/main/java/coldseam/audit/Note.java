@@ -20,17 +20,24 @@ public sealed interface Note {
     /** What a transmittance by ISO 6946 warns of. */
     record OfTransmittance(Transmittance.Warning warning) implements Note {}
 
+    /** A corner's detail that the house names, though no corner of it is what that is for. */
+    record CornerNowhere(String detail) implements Note {}
+
     /** What its alternative makes of it. */
     default <T> T match(
             Function<FloorWithoutEdge, T> floor,
             Function<EdgeInsulationInSection, T> edge,
             Function<CrawlSpaceAssumed, T> crawlSpace,
-            Function<OfTransmittance, T> transmittance) {
+            Function<OfTransmittance, T> transmittance,
+            Function<CornerNowhere, T> corner) {
         if (this instanceof FloorWithoutEdge it) {
             return floor.apply(it);
         }
         if (this instanceof EdgeInsulationInSection it) {
             return edge.apply(it);
+        }
+        if (this instanceof CornerNowhere it) {
+            return corner.apply(it);
         }
         return this instanceof CrawlSpaceAssumed it
                 ? crawlSpace.apply(it)

@@ -2,6 +2,7 @@ package coldseam.cli;
 
 import coldseam.audit.house.Workshop;
 import coldseam.conduction.Accuracy;
+import coldseam.envelope.CornerKind;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;
 import coldseam.files.Nearest;
@@ -54,6 +55,9 @@ final class CatalogueCommand implements Callable<Integer> {
     @Option(names = "--points", description = "Fasteners, posts, columns, brackets and pipes with their chi.")
     boolean points;
 
+    @Option(names = "--corners", description = "Corners' own details with their chi, between typical build-ups.")
+    boolean corners;
+
     @Option(
             names = "--atlas",
             paramLabel = "FOLDER",
@@ -89,7 +93,9 @@ final class CatalogueCommand implements Callable<Integer> {
             description = "Units to print: us or si (default: ${DEFAULT-VALUE}).")
     UnitSystem units;
 
-    @Option(names = "--guide", description = "How to write a detail of your own; with --points, a point of your own.")
+    @Option(
+            names = "--guide",
+            description = "How to write a detail of your own; with --points or --corners, one of those.")
     boolean guide;
 
     CatalogueCommand(Terminal terminal, Workshop workshop) {
@@ -100,7 +106,9 @@ final class CatalogueCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if (guide) {
-            terminal.out().println((points ? CatalogueFile.pointGuide() : CatalogueFile.guide()).stripTrailing());
+            String text =
+                    points ? CatalogueFile.pointGuide() : corners ? CatalogueFile.cornerGuide() : CatalogueFile.guide();
+            terminal.out().println(text.stripTrailing());
             return Exit.UNBROKEN.code();
         }
         Accuracy accuracy = accuracy();
@@ -108,6 +116,17 @@ final class CatalogueCommand implements Callable<Integer> {
         ImmutableList<PointKind> chosenPoints = chosenPoints();
         ImmutableList<JunctionKind> chosen = chosen();
         Layers layers = between.layers(workshop);
+        ImmutableList<CornerKind> chosenCorners = chosenCorners();
+        if (chosenCorners.notEmpty()) {
+            new CornerLines(
+                            terminal,
+                            units,
+                            layers.catalogue(),
+                            between.build,
+                            workshop.vertices().orElseThrow())
+                    .options(chosenCorners);
+            return Exit.UNBROKEN.code();
+        }
         OptionTable table = new OptionTable(terminal, layers, BridgeComputers.computer(accuracy), units);
         if (chosenPoints.notEmpty()) {
             table.computed(chosenPoints);
@@ -142,6 +161,15 @@ final class CatalogueCommand implements Callable<Integer> {
             table.names(PointKind.all());
             Columns.fold("\"coldseam catalogue --points\" computes the points, what goes through at a spot.", "", "")
                     .forEach(terminal.out()::println);
+            terminal.out().println();
+            table.names(CornerKind.all()
+                    .select(kind -> layers.catalogue().options(kind).notEmpty()));
+            Columns.fold(
+                            "\"coldseam catalogue --corners\" computes the corners, for which these are asked where the details"
+                                    + " of their edges leave them open.",
+                            "",
+                            "")
+                    .forEach(terminal.out()::println);
         } else {
             table.computed(chosen);
         }
@@ -170,6 +198,13 @@ final class CatalogueCommand implements Callable<Integer> {
         return points && words.isEmpty() ? all : all.select(each -> words.contains(each.label()));
     }
 
+    /** The kinds of corner named; all of them where corners are asked for and none is named. */
+    private ImmutableList<CornerKind> chosenCorners() {
+        ImmutableList<CornerKind> all = CornerKind.all();
+        ImmutableList<String> words = words();
+        return corners && words.isEmpty() ? all : all.select(each -> words.contains(each.label()));
+    }
+
     private ImmutableList<String> words() {
         return Lists.immutable.withAll(kinds).collect(String::strip).distinct();
     }
@@ -177,7 +212,8 @@ final class CatalogueCommand implements Callable<Integer> {
     private void refuseUnknown() {
         ImmutableList<String> all = JunctionKind.all()
                 .collect(JunctionKind::label)
-                .newWithAll(PointKind.all().collect(PointKind::label));
+                .newWithAll(PointKind.all().collect(PointKind::label))
+                .newWithAll(CornerKind.all().collect(CornerKind::label));
         ImmutableList<String> unknown = words().reject(all::contains);
         if (unknown.notEmpty()) {
             throw new RefusedException(unknown.collect(word -> "--kind: got \"" + word + "\"; "

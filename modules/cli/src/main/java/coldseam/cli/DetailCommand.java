@@ -2,12 +2,14 @@ package coldseam.cli;
 
 import coldseam.audit.house.ToolVersion;
 import coldseam.audit.house.Workshop;
+import coldseam.envelope.CornerKind;
 import coldseam.envelope.PointKind;
 import coldseam.files.Nearest;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.detail.Detail;
-import coldseam.junctions.detail.Photograph;
+import coldseam.junctions.vertex.VertexResult;
+import coldseam.report.BodySvg;
 import coldseam.report.DetailPdf;
 import coldseam.report.DetailSvg;
 import coldseam.report.pages.Print;
@@ -40,7 +42,7 @@ final class DetailCommand implements Callable<Integer> {
 
     @Parameters(
             paramLabel = "ID",
-            description = "The option's id, of a junction or a point, as \"coldseam catalogue\" lists it.")
+            description = "The option's id, of a junction, a point or a corner, as \"coldseam catalogue\" lists it.")
     String id;
 
     @Mixin
@@ -79,6 +81,10 @@ final class DetailCommand implements Callable<Integer> {
         Outputs.refuse(between.house.orElse(Path.of("")), written.toImmutable());
         Layers layers = between.layers(workshop);
         Detail detail = layers.catalogue().find(id).orElseThrow(() -> unknown(layers));
+        if (detail.kind() instanceof CornerKind) {
+            corner(detail, layers);
+            return Exit.UNBROKEN.code();
+        }
         ImmutableList<? extends Layers.Place<?>> places = layers.places(detail.kind());
         if (places.isEmpty()) {
             throw new RefusedException(
@@ -98,6 +104,26 @@ final class DetailCommand implements Callable<Integer> {
         }
         written.forEach(path -> terminal.out().println("Written: " + path));
         return Exit.UNBROKEN.code();
+    }
+
+    private void corner(Detail detail, Layers layers) throws IOException {
+        if (pdf.isPresent() || !between.notNamed()) {
+            throw new RefusedException(Lists.immutable.of("\"" + id + "\" is a corner's detail: it is computed between"
+                    + " typical build-ups and drawn by --svg; leave out --pdf, --house, --first and --second, and run"
+                    + " \"coldseam audit\" for a house's own corners"));
+        }
+        CornerLines lines = new CornerLines(
+                terminal,
+                units,
+                layers.catalogue(),
+                between.build,
+                workshop.vertices().orElseThrow());
+        VertexResult result = lines.compute(detail);
+        lines.words(detail, result);
+        if (svg.isPresent()) {
+            BodySvg.write(result.surface(), svg.get());
+            terminal.out().println("Written: " + svg.get());
+        }
     }
 
     private RefusedException unknown(Layers layers) {
@@ -122,14 +148,7 @@ final class DetailCommand implements Callable<Integer> {
         }
         lines.numbers(result);
         lines.parameters(detail.parameters());
-        lines.say("");
-        lines.fold("Looks like: " + detail.looksLike());
-        lines.fold("Suits: " + detail.suits().words() + ".");
-        lines.list("Order of building", detail.order(), true);
-        lines.connections(detail.connections());
-        lines.list("How it fails", detail.failures(), false);
-        lines.list("Photograph before it is covered", detail.photographs().collect(Photograph::shows), false);
-        lines.list("Cautions", detail.cautions(), false);
+        lines.told(detail);
         lines.list("Simplified", result.notes(), false);
         detail.cost().ifPresent(cost -> lines.row("cost", cost.sourced(units)));
     }

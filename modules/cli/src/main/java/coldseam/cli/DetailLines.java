@@ -10,12 +10,14 @@ import coldseam.junctions.JunctionResult;
 import coldseam.junctions.NearestDefaultPsi;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Connection;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Photograph;
 import coldseam.junctions.language.DetailParameter;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
-/** The lines in which a detail, of a junction or of a point, is told in a terminal. */
+/** The lines in which a detail, of a junction, a point or a corner, is told in a terminal. */
 record DetailLines(Terminal terminal, UnitSystem units) {
 
     void say(String line) {
@@ -120,8 +122,20 @@ record DetailLines(Terminal terminal, UnitSystem units) {
         return units.interval(value.lower(), value.upper(), dimension);
     }
 
+    /** What a detail says of itself, whatever it is for. */
+    void told(Detail detail) {
+        say("");
+        fold("Looks like: " + detail.looksLike());
+        fold("Suits: " + detail.suits().words() + ".");
+        list("Order of building", detail.order(), true);
+        connections(detail.connections());
+        list("How it fails", detail.failures(), false);
+        list("Photograph before it is covered", detail.photographs().collect(Photograph::shows), false);
+        list("Cautions", detail.cautions(), false);
+    }
+
     /** How each control layer a detail speaks of passes. */
-    void connections(ImmutableMap<Control, Connection> connections) {
+    private void connections(ImmutableMap<Control, Connection> connections) {
         say("");
         say("How the control layers connect");
         for (Control control : Control.values()) {

@@ -178,6 +178,28 @@ class CatalogueCommandTest {
     }
 
     @Test
+    void aCornersDetailIsComputedAndDrawn(@TempDir Path folder) throws Exception {
+        assertEquals(0, run("catalogue", "--corners", "--kind", "terrace corner,parapet corner"), err::toString);
+        String text = out.toString();
+        assertTrue(text.contains("terrace-corner-structure-out: "), text);
+        assertTrue(text.contains("chi external "), text);
+        assertTrue(text.contains("the details of its edges say all of it"), text);
+        fitsTheTerminal();
+        out.getBuffer().setLength(0);
+        Path svg = folder.resolve("corner.svg");
+        assertEquals(0, run("detail", "terrace-corner-structure-out", "--svg", svg.toString()), err::toString);
+        for (String word : new String[] {"terrace corner: ", "chi internal", "Order of building", "Cautions"}) {
+            assertTrue(out.toString().contains(word), out::toString);
+        }
+        fitsTheTerminal();
+        assertTrue(Files.readString(svg).contains("<svg"));
+        assertEquals(2, run("detail", "terrace-corner-structure-out", "--first", "slab on boards"));
+        assertTrue(err.toString().contains("between typical build-ups"), err.toString());
+        assertEquals(0, run("catalogue", "--corners", "--guide"), err::toString);
+        assertTrue(out.toString().contains("# Corners are data"));
+    }
+
+    @Test
     void thePointGuideIsAtHand() {
         assertEquals(0, run("catalogue", "--points", "--guide"), err::toString);
         assertTrue(out.toString().startsWith("# Points are data"));

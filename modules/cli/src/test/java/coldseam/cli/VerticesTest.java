@@ -1,19 +1,23 @@
 package coldseam.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
 import coldseam.audit.HeatLoss;
+import coldseam.audit.Note;
 import coldseam.audit.VertexRow;
 import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.HouseAudit;
 import coldseam.conduction.Interval;
+import coldseam.files.FileFaultException;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.AuditCsv;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -83,6 +87,78 @@ class VerticesTest {
                 internal.middle(),
                 loss.total().middle(),
                 rounding + (internal.width() + loss.total().width()) / 2);
+    }
+
+    /** A steel bracket in each upper corner, drawn on the lines of the box' own layers. */
+    private static final String BRACKET = """
+            corner: bracket-in-the-corner
+            kind: flat roof corner
+            name: Steel bracket in the corner
+            rank: worst
+            looks-like: l
+            needs: [wall.structure, roof.insulation]
+            parameters:
+              side: {value: 60 mm, from: 20 mm, to: 200 mm, says: side of it}
+            drawing:
+              - box: bracket
+                material: steel
+                between:
+                  wall: [wall.structure.outside - 50 mm, wall.structure.outside + side]
+                  other wall: [other wall.structure.outside - 50 mm, other wall.structure.outside + side]
+                  roof: [roof.structure.outside - 50 mm, roof.outside]
+            order: [Fix it.]
+            connections: {}
+            failures: []
+            photographs: [{shows: The bracket before the boards., stop: Wall insulation}]
+            """;
+
+    private Audit withCorners(String corners) throws IOException {
+        Files.writeString(folder.resolve("bracket.yaml"), BRACKET);
+        Path file = folder.resolve("own.yaml");
+        Files.writeString(file, BOX + "corners: " + corners + "\n");
+        return HouseAudit.of(file, new BuiltInWorkshop()).compute();
+    }
+
+    /** A corner's own detail is built into every corner that it is for, and into no other. */
+    @Test
+    void aCornersOwnDetailGoesBeforeItsSections() throws IOException {
+        Audit bare = withCorners("[]");
+        Audit own = withCorners("[bracket.yaml]");
+        assertEquals(2, own.vertexSheets().size());
+        own.vertexSheets().zip(bare.vertexSheets()).forEach(pair -> {
+            boolean upper = pair.getOne().kind().contains("flat roof edge");
+            assertEquals(upper, pair.getOne().result().corner().isPresent());
+            double more = pair.getOne().result().heat().orElseThrow().coupling().lower()
+                    - pair.getTwo().result().heat().orElseThrow().coupling().upper();
+            assertEquals(upper, more > 0.001, pair.getOne().kind() + " loses more by " + more);
+            assertEquals(
+                    upper,
+                    pair.getOne().temperatureFactor() < pair.getTwo().temperatureFactor() - 0.01,
+                    pair.getOne().kind());
+        });
+        assertTrue(own.holdPoints()
+                .detect(each -> each.name().equals("Wall insulation"))
+                .lookAt()
+                .contains("The bracket before the boards"));
+        assertEquals(bare.notes(), own.notes());
+    }
+
+    @Test
+    void aCornersDetailThatIsForNoCornerIsTold() throws IOException {
+        Audit audit = withCorners("[terrace-corner-structure-out]");
+        assertEquals(
+                Lists.immutable.of(new Note.CornerNowhere("terrace-corner-structure-out")),
+                audit.notes().selectInstancesOf(Note.CornerNowhere.class));
+    }
+
+    @Test
+    void onlyCornersDetailsAreTakenForCorners() {
+        String told = assertThrows(FileFaultException.class, () -> withCorners("[terrace-corner-structure-ou]"))
+                .getMessage();
+        assertTrue(told.contains("did you mean \"terrace-corner-structure-out\"?"), told);
+        told = assertThrows(FileFaultException.class, () -> withCorners("[outside-corner-unbroken]"))
+                .getMessage();
+        assertTrue(told.contains("own.yaml:30:11: no corner detail has this name"), told);
     }
 
     @Test

@@ -5,11 +5,12 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
- * What kind of thermal bridge something is: a junction along an edge, or something at a point of a surface.
+ * What kind of thermal bridge something is: a junction along an edge, something at a point of a surface, or a corner where edges
+ * meet.
  *
  * <p>All a kind decides stands in its own file in the folder {@code kinds} of this module. There is one object of each kind.
  */
-public abstract sealed class BridgeKind implements OneOf permits JunctionKind, PointKind {
+public abstract sealed class BridgeKind implements OneOf permits JunctionKind, PointKind, CornerKind {
 
     private final KindFile file;
 
@@ -24,9 +25,12 @@ public abstract sealed class BridgeKind implements OneOf permits JunctionKind, P
         DOWN
     }
 
-    /** Every kind, junctions first. */
+    /** Every kind, junctions first, corners last. */
     public static ImmutableList<BridgeKind> every() {
-        return Lists.immutable.<BridgeKind>withAll(JunctionKind.all()).newWithAll(PointKind.all());
+        return Lists.immutable
+                .<BridgeKind>withAll(JunctionKind.all())
+                .newWithAll(PointKind.all())
+                .newWithAll(CornerKind.all());
     }
 
     /** The one of this name, or a refusal that lists all there are. */

@@ -18,6 +18,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param ownPsi psi values the house brings along, with their source
  * @param seams junctions that geometry cannot show: partitions, ledgers, canopies, balconies
  * @param points things that go through a surface's insulation, in the file's order
+ * @param corners details of corners that it names, in the file's order
  * @param limits of the audit
  * @param prices for money columns
  */
@@ -33,6 +34,7 @@ public record House(
         ImmutableList<OwnPsi> ownPsi,
         ImmutableList<Seam> seams,
         ImmutableList<PointBridges> points,
+        ImmutableList<String> corners,
         Limits limits,
         Prices prices) {
 
@@ -47,8 +49,8 @@ public record House(
     /** With other build-ups under their names. */
     public House withAssemblies(ImmutableMap<String, Assembly> others) {
         return new House(
-                name, site, retrofit, materials, others, body, openings, choices, ownPsi, seams, points, limits,
-                prices);
+                name, site, retrofit, materials, others, body, openings, choices, ownPsi, seams, points, corners,
+                limits, prices);
     }
 
     /** With other openings. */
@@ -65,6 +67,7 @@ public record House(
                 ownPsi,
                 seams,
                 points,
+                corners,
                 limits,
                 prices);
     }
@@ -83,6 +86,7 @@ public record House(
                 ownPsi,
                 seams,
                 points,
+                corners,
                 limits,
                 prices);
     }
@@ -101,6 +105,7 @@ public record House(
                 ownPsi,
                 seams,
                 others,
+                corners,
                 limits,
                 prices);
     }
@@ -119,6 +124,7 @@ public record House(
                 ownPsi,
                 seams,
                 points,
+                corners,
                 others,
                 prices);
     }

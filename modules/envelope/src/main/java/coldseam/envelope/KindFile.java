@@ -90,4 +90,28 @@ sealed interface KindFile {
             @Size(min = 1) ImmutableList<Stop> holdPoints,
             @Default("false") boolean countedInU)
             implements KindFile {}
+
+    /** A kind of corner. */
+    @Noun("a kind of corner")
+    record OfCorner(
+            @Key("corner") String label,
+            int place,
+            @Size(min = 3, max = 3) ImmutableList<String> surfaces,
+            BridgeKind.Facing faces,
+            @Size(min = 3, max = 6) ImmutableList<CornerKind.Edge> edges,
+            @Size(min = 1, max = 7) ImmutableList<CornerKind.Room> rooms,
+            @Size(min = 1) ImmutableList<Stop> holdPoints)
+            implements KindFile {
+
+        public OfCorner {
+            edges.reject(edge -> surfaces.contains(edge.surface())).forEach(edge -> {
+                throw new BadValueException(
+                        "edges",
+                        "an edge runs along the normal of one of the surfaces",
+                        '"' + edge.surface() + '"',
+                        surfaces.makeString(", "),
+                        "name one of them");
+            });
+        }
+    }
 }

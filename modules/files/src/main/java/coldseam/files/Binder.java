@@ -21,7 +21,7 @@ import org.eclipse.collections.api.set.MutableSet;
  * {@link Short} or {@link Whole}), {@code ImmutableList}, {@code ImmutableSet}, {@code ImmutableMap} from names, a list of
  * {@link Named}, {@link Located}, {@link SourceNode} as it stands, and optional ones of all these. A component of type
  * {@link Position} is no key: it gets the place of the record. Annotations say the rest: {@link Unit}, {@link Bounds},
- * {@link Default}, {@link Size}, {@link Refers}, {@link Defines}. A constructor may throw a {@link BadValueException}, and a
+ * {@link Default}, {@link Size}, {@link Refers}, {@link Defines}, {@link Inline}. A constructor may throw a {@link BadValueException}, and a
  * {@link SelfChecking} record may add faults of its own.
  */
 public final class Binder {

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.map.MutableMap;
 
-/** The values of a record while they are collected. */
+/** The values of a record, and of those inlined in it, while they are collected. */
 final class RecordDraft<T> {
     private final Class<T> type;
     private final Position place;
@@ -34,21 +34,31 @@ final class RecordDraft<T> {
         if (failed) {
             return Optional.empty();
         }
-        RecordComponent[] components = type.getRecordComponents();
-        Object[] arguments = new Object[components.length];
-        for (int i = 0; i < components.length; i++) {
-            arguments[i] = components[i].getType() == Position.class ? place : values.get(components[i].getName());
-        }
+        int before = faults.count();
         try {
-            T built = Shape.construct(type, arguments);
-            int before = faults.count();
-            if (built instanceof SelfChecking checking) {
-                checking.check(faults);
-            }
+            T built = construct(type, faults);
             return faults.count() == before ? Optional.of(built) : Optional.empty();
         } catch (BadValueException bad) {
             faults.add(bad.at(places.getOrDefault(bad.component(), place)));
             return Optional.empty();
         }
+    }
+
+    private <R> R construct(Class<R> record, Faults faults) {
+        RecordComponent[] components = record.getRecordComponents();
+        Object[] arguments = new Object[components.length];
+        for (int i = 0; i < components.length; i++) {
+            Class<?> component = components[i].getType();
+            if (components[i].isAnnotationPresent(Inline.class)) {
+                arguments[i] = construct(component, faults);
+            } else {
+                arguments[i] = component == Position.class ? place : values.get(components[i].getName());
+            }
+        }
+        R built = Shape.construct(record, arguments);
+        if (built instanceof SelfChecking checking) {
+            checking.check(faults);
+        }
+        return built;
     }
 }

@@ -203,6 +203,34 @@ class BinderTest {
                 faults("{a: 1, b: 2}", Both.class));
     }
 
+    record Plain(String name, @Inline Even even, int a, int b) {}
+
+    @Noun("a thing said")
+    record Said(String name, @Inline Even even, @Inline Both both, Optional<String> remark) {}
+
+    @Test
+    void theKeysOfWhatIsInlinedStandBesideTheOthers() {
+        Faults none = new Faults();
+        assertEquals(
+                Optional.of("{name: n, other: 4}"),
+                bind("{name: n, number: 2, other: 4, a: 1, b: 2}", Plain.class, none)
+                        .map(said -> "{name: " + said.name() + ", other: "
+                                + said.even().other() + "}"));
+        assertTrue(none.isEmpty());
+        assertEquals(
+                "x.yaml:1:1: a thing said needs the key other; add it: other: …\n"
+                        + "x.yaml:1:11: a thing said has no such key; got \"numbr\"; allowed: name, number, other, a, b, remark;"
+                        + " did you mean \"number\"?",
+                faults("{name: n, numbr: 2, a: 1, b: 2}", Said.class));
+        assertEquals(
+                "x.yaml:1:19: an even number is needed; got 3; double it",
+                faults("{name: n, number: 3, other: 4, a: 1, b: 2}", Said.class));
+        assertEquals(
+                "x.yaml:1:1: a is never right; got 1\nx.yaml:1:1: b is never right; got 2",
+                faults("{name: n, number: 2, other: 4, a: 1, b: 2}", Said.class));
+        assertTrue(SchemaWriter.of(Said.class, "said").contains("\"number\""));
+    }
+
     @Test
     void asksForTheNearestWord() {
         assertEquals(Optional.of("thickness"), Nearest.to("thicknes", Lists.immutable.with("material", "thickness")));

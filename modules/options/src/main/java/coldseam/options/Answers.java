@@ -3,7 +3,7 @@ package coldseam.options;
 import coldseam.audit.Audit;
 import coldseam.audit.Breach;
 import coldseam.audit.Finding;
-import coldseam.audit.Unknown;
+import coldseam.audit.engine.Unknown;
 import coldseam.envelope.House;
 import coldseam.options.Comparison.Answer;
 import coldseam.options.Comparison.Asked;

@@ -26,6 +26,7 @@ import coldseam.audit.SideSummary;
 import coldseam.audit.Subject;
 import coldseam.audit.TerraceLine;
 import coldseam.audit.Verdict;
+import coldseam.audit.Work;
 import coldseam.audit.rules.DetailNotChosenRule;
 import coldseam.audit.rules.LayerBrokenRule;
 import coldseam.audit.rules.TemperatureFactorUnderLimitRule;
@@ -197,7 +198,8 @@ final class SampleAudit {
                                 "the cap",
                                 Lists.immutable.of("wall board and roof board meet without a gap"),
                                 Lists.immutable.of(sheets.get(1)))),
-                Lists.immutable.of(new Note.EdgeInsulationInSection()));
+                Lists.immutable.of(new Note.EdgeInsulationInSection()),
+                new Work(3, 1, 0));
     }
 
     private static Surface surface(Shell shell, String name) {
@@ -242,7 +244,8 @@ final class SampleAudit {
                 plain.mould(),
                 plain.terraces(),
                 plain.holdPoints(),
-                plain.notes());
+                plain.notes(),
+                plain.work());
     }
 
     private static AssemblyRow row(Assembly assembly, HeatFlow direction, OuterSurface outer, double area) {
@@ -317,6 +320,7 @@ final class SampleAudit {
                 Maps.immutable.empty(),
                 new Body.Explicit(Maps.immutable.empty(), Lists.immutable.empty(), 0),
                 Lists.immutable.of(WINDOW),
+                Lists.immutable.empty(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),

@@ -12,6 +12,7 @@ import coldseam.audit.Mould;
 import coldseam.audit.Note;
 import coldseam.audit.TerraceLine;
 import coldseam.audit.Verdict;
+import coldseam.audit.Work;
 import coldseam.audit.rules.Facts;
 import coldseam.audit.rules.Findings;
 import coldseam.envelope.House;
@@ -19,8 +20,10 @@ import coldseam.envelope.KindForm;
 import coldseam.envelope.shell.Shell;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.detail.Detail;
 import coldseam.junctions.vertex.VertexComputing;
 import java.util.Optional;
+import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -28,28 +31,47 @@ import org.eclipse.collections.api.list.ImmutableList;
 public final class Auditor {
 
     private final Catalogue catalogue;
-    private final BridgeComputer computer;
-    private final Optional<VertexComputing> vertices;
+    private final Function<Work, Solving> within;
+    private final boolean withVertices;
     private final String version;
+
+    /**
+     * What computes.
+     *
+     * @param computer of details; asked from several threads at once
+     * @param vertices computes vertices, likewise; empty where they are only named
+     */
+    public record Solving(BridgeComputer computer, Optional<VertexComputing> vertices) {}
 
     /** An auditor that names vertices and computes none; see the other. */
     public Auditor(Catalogue catalogue, BridgeComputer computer, String version) {
-        this(catalogue, computer, Optional.empty(), version);
+        this(catalogue, work -> new Solving(computer, Optional.empty()), false, version);
     }
 
     /**
      * An auditor.
      *
      * @param catalogue of details, own ones of the house included
-     * @param computer that computes them; asked from several threads at once
-     * @param vertices computes vertices, likewise; empty where they are only named
+     * @param within what computes, once it is known how much
+     * @param withVertices whether vertices are to be computed
      * @param version of the tool, for the record
      */
-    public Auditor(Catalogue catalogue, BridgeComputer computer, Optional<VertexComputing> vertices, String version) {
+    public Auditor(Catalogue catalogue, Function<Work, Solving> within, boolean withVertices, String version) {
         this.catalogue = catalogue;
-        this.computer = computer;
-        this.vertices = vertices;
+        this.within = within;
+        this.withVertices = withVertices;
         this.version = version;
+    }
+
+    private Work work(House house, Shell shell, ImmutableList<PlannedEdge> edges) {
+        ImmutableList<HousePoints> points =
+                house.points().isEmpty() ? Lists.immutable.empty() : HousePoints.of(house, shell);
+        return new Work(
+                ComputedBridges.questions(ComputedJunctions.planned(house, edges))
+                        .size(),
+                ComputedBridges.questions(ComputedPoints.planned(house, points, catalogue))
+                        .size(),
+                withVertices ? ComputedVertices.count(shell, edges) : 0);
     }
 
     /** The audit of a house without its seams as they were found; see the other. */
@@ -67,16 +89,20 @@ public final class Auditor {
      * @param progress hears how far it has come
      */
     public Audit audit(House house, Shell shell, Optional<Shell> found, String inputDigest, Progress progress) {
-        ComputedJunctions junctions = ComputedJunctions.of(
-                "junctions", house, new JunctionPlan(house, shell, catalogue).plan(), computer, progress);
+        ImmutableList<PlannedEdge> edges = new JunctionPlan(house, shell, catalogue).plan();
+        Work work = work(house, shell, edges);
+        progress.begins(work);
+        Solving solving = within.apply(work);
+        BridgeComputer computer = solving.computer();
+        ComputedJunctions junctions = ComputedJunctions.of("junctions", house, edges, computer, progress);
         Optional<AsFound> before =
                 found.map(old -> new FoundSeams(house, junctions, old, catalogue, computer, progress).compute());
         SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions));
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
         ComputedPoints points = ComputedPoints.of(
                 house, HousePoints.of(house, shell, surfaceHeats, heats), catalogue, computer, progress);
-        ComputedVertices corners = vertices.map(
-                        computing -> ComputedVertices.of(house, shell, junctions.rows(), computing, progress))
+        ComputedVertices corners = solving.vertices()
+                .map(computing -> ComputedVertices.of(house, shell, junctions.rows(), catalogue, computing, progress))
                 .orElseGet(() -> ComputedVertices.notAsked(shell));
         HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), points.rows(), corners.rows()).compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats);
@@ -114,8 +140,12 @@ public final class Auditor {
                 findings,
                 mould,
                 terraces,
-                HoldPoints.of(sheets),
-                surfaceHeats.notes().newWithAll(warnings(heats)));
+                HoldPoints.of(sheets, corners.ownDetails()),
+                surfaceHeats
+                        .notes()
+                        .newWithAll(warnings(heats))
+                        .newWithAll(solving.vertices().isPresent() ? nowhere(house, corners) : Lists.immutable.empty()),
+                work);
     }
 
     /** Whether the floors' edges are computed as sections with their ground, which then hold what insulates them. */
@@ -127,6 +157,13 @@ public final class Auditor {
                         && row.sheet()
                                 .flatMap(sheet -> sheet.result().setup().ground())
                                 .isPresent());
+    }
+
+    /** Corners' details that the house names in vain. */
+    private static ImmutableList<Note> nowhere(House house, ComputedVertices corners) {
+        return house.corners()
+                .reject(corners.ownDetails().collect(Detail::id)::contains)
+                .collect(Note.CornerNowhere::new);
     }
 
     private static ImmutableList<Note> warnings(ImmutableList<SurfaceHeat> heats) {

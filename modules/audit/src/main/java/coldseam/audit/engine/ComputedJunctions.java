@@ -31,19 +31,24 @@ record ComputedJunctions(ImmutableList<BridgeSheet<JunctionResult>> sheets, Immu
     static ComputedJunctions of(
             String what, House house, ImmutableList<PlannedEdge> edges, BridgeComputer computer, Progress progress) {
         DimensionSystem system = house.site().dimensions();
-        ImmutableList<PlannedBridge<JunctionSetup>> planned = edges.collect(each -> new PlannedBridge<>(
-                each.edge().name(),
-                length(each.edge(), system),
-                each.setup(),
-                each.candidates(),
-                each.options(),
-                each.hindrances(),
-                each.chosen()));
+        ImmutableList<PlannedBridge<JunctionSetup>> planned = planned(house, edges);
         ComputedBridges<JunctionSetup, JunctionResult> computed = new ComputedBridges<>(
                 what, house.site(), planned, computer::compute, computer.comparing()::compute, progress);
         return new ComputedJunctions(
                 computed.sheets(),
                 edges.zip(planned).collect(pair -> row(pair.getOne(), pair.getTwo(), computed, system)));
+    }
+
+    /** What is to be computed of each edge. */
+    static ImmutableList<PlannedBridge<JunctionSetup>> planned(House house, ImmutableList<PlannedEdge> edges) {
+        return edges.collect(each -> new PlannedBridge<>(
+                each.edge().name(),
+                length(each.edge(), house.site().dimensions()),
+                each.setup(),
+                each.candidates(),
+                each.options(),
+                each.hindrances(),
+                each.chosen()));
     }
 
     private static JunctionRow row(

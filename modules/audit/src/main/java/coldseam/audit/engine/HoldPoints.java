@@ -27,21 +27,23 @@ final class HoldPoints {
         return bare.substring(0, 1).toUpperCase(Locale.ROOT) + bare.substring(1);
     }
 
-    /** Those that this house has, with the sheets they belong to and what their details ask to be photographed. */
-    static ImmutableList<HoldPoint> of(ImmutableList<BridgeSheet<?>> sheets) {
+    /** Those that this house has, with the sheets they belong to and what their details and corners' own ask to be photographed. */
+    static ImmutableList<HoldPoint> of(ImmutableList<BridgeSheet<?>> sheets, ImmutableList<Detail> corners) {
         return Stop.all()
                 .collect(stop -> of(
                         stop,
-                        sheets.select(sheet -> belongs(stop, sheet.result().detail()))))
+                        sheets.select(sheet -> belongs(stop, sheet.result().detail())),
+                        corners))
                 .zip(Stop.all())
                 .select(pair -> pair.getTwo().always() || pair.getOne().sheets().notEmpty())
                 .collect(pair -> pair.getOne());
     }
 
-    private static HoldPoint of(Stop stop, ImmutableList<BridgeSheet<?>> own) {
+    private static HoldPoint of(Stop stop, ImmutableList<BridgeSheet<?>> own, ImmutableList<Detail> corners) {
         ImmutableList<String> lookAt = stop.lookAt(own.anySatisfy(HoldPoints::inTwoLayers))
                 .newWithAll(own.flatCollect(
                         sheet -> photographs(stop, sheet.result().detail())))
+                .newWithAll(corners.flatCollect(detail -> photographs(stop, detail)))
                 .collect(HoldPoints::item)
                 .distinct();
         return new HoldPoint(stop.label(), stop.before(), lookAt, own);

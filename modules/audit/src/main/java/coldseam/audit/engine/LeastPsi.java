@@ -56,13 +56,17 @@ public final class LeastPsi {
     /** W/(m·K), in the site's dimension system, weighed as an own psi is; never above zero. */
     public double at(Edge edge) {
         double weight = ComputedJunctions.factorOfOwnPsi(edge);
+        return weight > 0 ? weighed(edge) / weight : weighed(edge);
+    }
+
+    /** W/(m·K), with the temperature factors of what is beside the edge in it; never above zero. */
+    public double weighed(Edge edge) {
         double sides = edge.kind().form().second() == KindForm.Second.THING ? 2 : 1;
-        double sum = part(edge.first(), edge.firstSetBack(), sides)
+        return -(part(edge.first(), edge.firstSetBack(), sides)
                 + edge.second()
                         .map(second -> part(second, edge.secondSetBack(), 1))
                         .orElse(0.0)
-                + frame(edge.opening());
-        return weight > 0 ? -sum / weight : -sum;
+                + frame(edge.opening()));
     }
 
     private double part(Surface surface, double setBack, double sides) {

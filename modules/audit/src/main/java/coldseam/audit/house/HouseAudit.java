@@ -1,6 +1,7 @@
 package coldseam.audit.house;
 
 import coldseam.audit.Audit;
+import coldseam.audit.Work;
 import coldseam.audit.engine.Auditor;
 import coldseam.audit.engine.Progress;
 import coldseam.audit.engine.Sections;
@@ -57,7 +58,12 @@ public final class HouseAudit {
      */
     public static HouseAudit of(Path path, Workshop workshop) {
         byte[] content = content(path);
-        LoadedHouse loaded = HouseFile.read(path.toString(), content, workshop.known(path), workshop.knownPoints(path));
+        LoadedHouse loaded = HouseFile.read(
+                path.toString(),
+                content,
+                workshop.known(path),
+                workshop.knownPoints(path),
+                workshop.knownCorners(path));
         House house = loaded.house();
         Faults faults = new Faults();
         Optional<Catalogue> catalogue =
@@ -157,9 +163,21 @@ public final class HouseAudit {
         return shell;
     }
 
-    /** The details it may choose among, of junctions and of points, its own ones included, at its prices. */
+    /** The details it may choose among, of junctions, points and corners, its own ones included, at its prices. */
     public Catalogue catalogue() {
         return catalogue;
+    }
+
+    /** The workshop's solvers, which leave room for all that will be kept. */
+    private Auditor.Solving roomy(Work work) {
+        Workshop shop = workshop.within(workshop.budget()
+                .keeping(
+                        Runtime.getRuntime().maxMemory(),
+                        work.details(),
+                        work.inSections() / Work.SOLVES,
+                        Work.SOLVES * work.corners(),
+                        work.inBodies()));
+        return new Auditor.Solving(shop.computer(), shop.vertices());
     }
 
     /** Audits the house without telling anyone how far it has come; see {@link #compute(Progress, BooleanSupplier)}. */
@@ -175,11 +193,19 @@ public final class HouseAudit {
      * @throws CancellationException once {@code cancelled} says so; what was solved meanwhile is kept in the workshop's store
      */
     public Audit compute(Progress progress, BooleanSupplier cancelled) {
-        Progress asked = (step, done, of) -> {
-            refuseCancelled(cancelled);
-            progress.at(step, done, of);
+        Progress asked = new Progress() {
+            @Override
+            public void at(String step, int done, int of) {
+                refuseCancelled(cancelled);
+                progress.at(step, done, of);
+            }
+
+            @Override
+            public void begins(Work work) {
+                progress.begins(work);
+            }
         };
-        return new Auditor(catalogue, workshop.computer(), workshop.vertices(), ToolVersion.read())
+        return new Auditor(catalogue, this::roomy, workshop.vertices().isPresent(), ToolVersion.read())
                 .audit(house(), shell, foundShell(loaded), digest, asked);
     }
 

@@ -66,7 +66,7 @@ class HoldPointsTest {
 
     @Test
     void aHouseWithoutSheetsKeepsWhatEveryHouseHas() {
-        ImmutableList<HoldPoint> none = HoldPoints.of(Lists.immutable.empty());
+        ImmutableList<HoldPoint> none = HoldPoints.of(Lists.immutable.empty(), Lists.immutable.empty());
         assertEquals(5, none.size());
         assertTrue(none.allSatisfy(each -> each.sheets().isEmpty()));
     }
@@ -79,7 +79,8 @@ class HoldPointsTest {
         BridgeSheet<JunctionResult> sheet =
                 audit.sheets().detect(each -> each.result().detail().id().equals("slab-good"));
         ImmutableList<HoldPoint> points = HoldPoints.of(
-                Lists.immutable.of(with(sheet, Lists.immutable.of(new Photograph("the trench", Optional.of(trench))))));
+                Lists.immutable.of(with(sheet, Lists.immutable.of(new Photograph("the trench", Optional.of(trench))))),
+                Lists.immutable.empty());
         assertTrue(points.detect(each -> each.name().equals(trench.label()))
                 .lookAt()
                 .contains("The trench"));

@@ -167,12 +167,17 @@ public final class Sample {
     }
 
     private static VertexResult corner(VertexSetup setup, double factor) {
-        return new VertexResult(setup, Optional.empty(), null, factor, new Place(0, 0, 0), Lists.immutable.empty());
+        return new VertexResult(
+                setup, Optional.empty(), Optional.empty(), null, factor, new Place(0, 0, 0), Lists.immutable.empty());
     }
 
     private static Audit audit(String yaml, ImmutableList<Made> details, Optional<VertexComputing> corners) {
         House house = house(yaml);
-        return new Auditor(catalogue(details), computer(), corners, "test")
+        return new Auditor(
+                        catalogue(details),
+                        work -> new Auditor.Solving(computer(), corners),
+                        corners.isPresent(),
+                        "test")
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
     }
 

@@ -93,6 +93,7 @@ final class Houses {
                 Lists.immutable.empty(),
                 seams,
                 Lists.immutable.empty(),
+                Lists.immutable.empty(),
                 Limits.defaults(),
                 new Prices(OptionalDouble.empty(), "EUR", 30));
     }

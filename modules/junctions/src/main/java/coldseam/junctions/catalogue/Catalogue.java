@@ -1,6 +1,7 @@
 package coldseam.junctions.catalogue;
 
 import coldseam.envelope.BridgeKind;
+import coldseam.envelope.CornerKind;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.JunctionKind;
@@ -29,6 +30,11 @@ public record Catalogue(ImmutableList<Detail> details) {
         return details.select(detail -> detail.kind() instanceof PointKind);
     }
 
+    /** The options for corners. */
+    public ImmutableList<Detail> corners() {
+        return details.select(detail -> detail.kind() instanceof CornerKind);
+    }
+
     /** The options of a kind, from worst to best; empty where the catalogue has none. */
     public ImmutableList<Detail> options(BridgeKind kind) {
         return details.select(detail -> detail.kind() == kind);
@@ -53,7 +59,7 @@ public record Catalogue(ImmutableList<Detail> details) {
 
     /**
      * The same without the details that nothing could need: those of kinds that a house chooses one for wherever they are,
-     * except those that it or somebody names.
+     * except those that it or somebody names, and those of corners.
      *
      * @param open kinds of which some bridge has no detail chosen
      */
@@ -64,7 +70,8 @@ public record Catalogue(ImmutableList<Detail> details) {
                         .flatCollect(points -> points.detail().stream().toList()))
                 .toImmutableSet()
                 .newWithAll(named);
-        return new Catalogue(details.select(detail -> used.contains(detail.id()) || open.contains(detail.kind())));
+        return new Catalogue(details.select(detail ->
+                used.contains(detail.id()) || open.contains(detail.kind()) || detail.kind() instanceof CornerKind));
     }
 
     /** These and those of another that are not among them. */

@@ -1,6 +1,7 @@
 package coldseam.junctions.catalogue;
 
 import coldseam.envelope.BridgeKind;
+import coldseam.envelope.CornerKind;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;
 import coldseam.files.Faults;
@@ -30,6 +31,7 @@ public final class CatalogueFile {
 
     private static final ResourceFolder JUNCTIONS = new ResourceFolder("/details/");
     private static final ResourceFolder POINTS = new ResourceFolder("/points/");
+    private static final ResourceFolder CORNERS = new ResourceFolder("/corners/");
 
     private CatalogueFile() {}
 
@@ -50,6 +52,11 @@ public final class CatalogueFile {
     /** The guide to point files, in Markdown. */
     public static String pointGuide() {
         return POINTS.readme();
+    }
+
+    /** The guide to corner files, in Markdown. */
+    public static String cornerGuide() {
+        return CORNERS.readme();
     }
 
     /**
@@ -83,14 +90,20 @@ public final class CatalogueFile {
      * @param folder of the house file
      * @param junctions what the house's junction choices name
      * @param points what its points name
+     * @param corners what its corners name
      * @throws FileFaultException with every fault of every own file
      */
     public static Catalogue withOwn(
-            Catalogue catalogue, Path folder, Iterable<String> junctions, Iterable<String> points) {
+            Catalogue catalogue,
+            Path folder,
+            Iterable<String> junctions,
+            Iterable<String> points,
+            Iterable<String> corners) {
         Faults faults = new Faults();
         MutableList<Detail> details = Lists.mutable.withAll(catalogue.details());
         details.addAllIterable(own(catalogue, folder, junctions, JunctionKind.class, faults));
         details.addAllIterable(own(catalogue, folder, points, PointKind.class, faults));
+        details.addAllIterable(own(catalogue, folder, corners, CornerKind.class, faults));
         faults.throwIfAny();
         return sorted(details);
     }
@@ -116,13 +129,20 @@ public final class CatalogueFile {
     }
 
     private static void misplaced(Path path, Detail detail, Class<? extends BridgeKind> wanted, Faults faults) {
-        boolean point = wanted == PointKind.class;
         faults.add(
                 new Position(path.toString(), 1, 1),
-                point ? "points need the detail of a point" : "a junction choice needs the detail of a junction",
+                wanted == PointKind.class
+                        ? "points need the detail of a point"
+                        : wanted == CornerKind.class
+                                ? "corners need the detail of a corner"
+                                : "a junction choice needs the detail of a junction",
                 "one for: " + detail.kind().label(),
                 "",
-                "name it under " + (point ? "junctions" : "points") + ", or choose another file");
+                "name it under " + key(detail.kind()) + ", or choose another file");
+    }
+
+    private static String key(BridgeKind kind) {
+        return kind instanceof PointKind ? "points" : kind instanceof CornerKind ? "corners" : "junctions";
     }
 
     /** A detail file, or a section file with a junction block. */
@@ -154,6 +174,9 @@ public final class CatalogueFile {
     }
 
     private static Catalogue readBuiltIn() {
-        return sorted(Lists.mutable.withAll(JUNCTIONS.read(DetailFile::read)).withAll(POINTS.read(DetailFile::read)));
+        return sorted(Lists.mutable
+                .withAll(JUNCTIONS.read(DetailFile::read))
+                .withAll(POINTS.read(DetailFile::read))
+                .withAll(CORNERS.read(DetailFile::read)));
     }
 }

@@ -10,7 +10,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
 /**
- * One option for a kind of bridge, a junction or a point: what its file says.
+ * One option for a kind of bridge, a junction, a point or a corner: what its file says.
  *
  * @param id unique in its catalogue
  * @param kind of bridge it is for

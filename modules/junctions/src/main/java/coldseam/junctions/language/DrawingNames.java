@@ -1,6 +1,7 @@
 package coldseam.junctions.language;
 
 import coldseam.envelope.Control;
+import coldseam.envelope.CornerKind;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Role;
@@ -94,6 +95,17 @@ public final class DrawingNames {
             names.put(word(role) + ".inside", Measured.DEPTH);
             names.put(word(role) + ".outside", Measured.DEPTH);
         }
+        return names;
+    }
+
+    /** What lines of a corner's three surfaces measure. */
+    public static final ImmutableList<Measured> AXES =
+            Lists.immutable.of(Measured.FIRST, Measured.SECOND, Measured.THIRD);
+
+    /** Every name of a kind of corner with what it measures: the lines of its three surfaces. */
+    public static MutableMap<String, Measured> of(CornerKind kind) {
+        MutableMap<String, Measured> names = Maps.mutable.empty();
+        kind.surfaces().forEachWithIndex((surface, axis) -> band(names, surface, AXES.get(axis)));
         return names;
     }
 

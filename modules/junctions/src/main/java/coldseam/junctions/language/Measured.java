@@ -10,6 +10,8 @@ public enum Measured {
     FIRST("a line of the first band"),
     /** A line across the second band, likewise. */
     SECOND("a line of the second band"),
+    /** A line across the third surface of a corner, likewise. */
+    THIRD("a line of the third surface"),
     /** A line across the surface a point goes through: its distance from that surface's inner face, m. */
     DEPTH("a line across the surface");
 
@@ -26,6 +28,6 @@ public enum Measured {
 
     /** Whether it is a place, not a length or a number. */
     public boolean isLine() {
-        return this == FIRST || this == SECOND || this == DEPTH;
+        return this == FIRST || this == SECOND || this == THIRD || this == DEPTH;
     }
 }

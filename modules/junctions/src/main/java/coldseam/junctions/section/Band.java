@@ -76,7 +76,7 @@ public record Band(
      *
      * @param word the band's name in the drawing
      */
-    void nameLines(String word, MutableMap<String, Double> names) {
+    public void nameLines(String word, MutableMap<String, Double> names) {
         names.put(word + ".inside", 0.0);
         names.put(word + ".outside", thickness());
         for (Role role : Role.values()) {

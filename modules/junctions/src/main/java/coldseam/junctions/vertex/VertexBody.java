@@ -8,6 +8,7 @@ import coldseam.conduction.solid.Painted;
 import coldseam.conduction.solid.Side;
 import coldseam.envelope.Material;
 import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.detail.Detail;
 import coldseam.junctions.section.Band;
 import coldseam.junctions.section.Surroundings;
 import coldseam.junctions.section.WarmFaces;
@@ -37,10 +38,17 @@ public final class VertexBody {
     private final VertexAir air;
     private final String name;
 
-    private VertexBody(String name, VertexSetup setup, Function<String, Optional<Material>> library) {
+    private final Optional<CornerDetail> corner;
+
+    private VertexBody(
+            String name,
+            VertexSetup setup,
+            Optional<CornerDetail> corner,
+            Function<String, Optional<Material>> library) {
         this.name = name;
         this.setup = setup;
-        this.sections = new VertexSections(setup, library);
+        this.corner = corner;
+        this.sections = new VertexSections(setup, corner, library);
         this.cells = new VertexCells(setup, sections);
         this.air = new VertexAir(setup, cells);
     }
@@ -49,10 +57,23 @@ public final class VertexBody {
      * Composes a vertex.
      *
      * @param library the built-in materials by name
-     * @throws DetailDoesNotFit where its edges' sections do not say how it is built, with the reason
+     * @throws DetailDoesNotFit where neither its edges' sections nor its own detail say how it is built, with the reason
      */
     public static VertexBody of(String name, VertexSetup setup, Function<String, Optional<Material>> library) {
-        return new VertexBody(name, setup, library);
+        Optional<CornerDetail> corner = setup.corner();
+        if (corner.filter(each -> !each.named()).isEmpty()) {
+            return new VertexBody(name, setup, corner, library);
+        }
+        try {
+            return new VertexBody(name, setup, Optional.empty(), library);
+        } catch (DetailDoesNotFit open) {
+            return new VertexBody(name, setup, corner, library);
+        }
+    }
+
+    /** The corner's own detail that it is built by; empty where the sections say it all. */
+    public Optional<Detail> corner() {
+        return corner.map(CornerDetail::detail);
     }
 
     /** What was simplified, in plain words. */

@@ -20,7 +20,9 @@ import org.eclipse.collections.impl.factory.Lists;
  *   <li>Where two surfaces' layers conduct alike, it does not matter whose goes through.
  * </ol>
  * Where none of this decides, the section on the other side of a surface is asked within its thickness; then, where
- * two edges of equal walls show two blocks, each runs round the corner as a ring. Where that does not help, the sections do not say how the corner is built, and it is refused.
+ * two edges of equal walls show two blocks, each runs round the corner as a ring. Where that does not help, the sections do not
+ * say how the corner is built; then a detail of the corner's own may, or else it is refused. Such a detail may also paint over
+ * what the sections say, but not where they leave the box.
  */
 final class VertexCells {
 
@@ -96,10 +98,41 @@ final class VertexCells {
     }
 
     private Filling decided(int[] cell) {
+        Optional<Filling> over = own(cell, false);
+        if (over.isPresent()) {
+            if (leaves(cell) && !over.get().conductsLike(said(cell).orElse(Filling.AIR))) {
+                throw sections.corner.orElseThrow().refused();
+            }
+            return over.get();
+        }
+        return said(cell).or(() -> own(cell, true)).orElseGet(() -> {
+            undecided = undecided < 0 ? index(cell) : undecided;
+            return Filling.AIR;
+        });
+    }
+
+    /** What the corner's own detail fills a cell with. */
+    private Optional<Filling> own(int[] cell, boolean open) {
+        return sections.corner.flatMap(boxes -> boxes.at(
+                new double[] {sections.middle(0, cell[0]), sections.middle(1, cell[1]), sections.middle(2, cell[2])},
+                open));
+    }
+
+    /** Whether a cell lies at a cut of the box, where the house goes on. */
+    private boolean leaves(int[] cell) {
+        boolean leaves = false;
+        for (int axis = 0; axis < 3; axis++) {
+            leaves |= cell[axis] == 0 && sections.cut[axis][0] || cell[axis] == n[axis] - 1 && sections.cut[axis][1];
+        }
+        return leaves;
+    }
+
+    /** What the sections say of a cell; empty where they leave it open. */
+    private Optional<Filling> said(int[] cell) {
         for (int axis = 0; axis < 3; axis++) {
             for (int side = 0; side < 2; side++) {
                 if (far(axis, side, cell) && settled(axis, side, cell)) {
-                    return face(axis, side, cell);
+                    return Optional.of(face(axis, side, cell));
                 }
             }
         }
@@ -114,10 +147,7 @@ final class VertexCells {
                 found = agreed(instead);
             }
         }
-        return found.or(() -> ring(cell, votes)).orElseGet(() -> {
-            undecided = undecided < 0 ? index(cell) : undecided;
-            return Filling.AIR;
-        });
+        return found.or(() -> ring(cell, votes));
     }
 
     /** Of two blocks of two edges the one that runs round the corner as a ring: at a room's corner the outer, else the inner. */

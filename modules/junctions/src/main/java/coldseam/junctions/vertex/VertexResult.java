@@ -4,6 +4,7 @@ import coldseam.conduction.Interval;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.Place;
 import coldseam.envelope.DimensionSystem;
+import coldseam.junctions.detail.Detail;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -15,6 +16,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * areas of the same.
  *
  * @param setup what it was computed for
+ * @param corner its own detail that it is built by; empty where its edges' sections say it all
  * @param heat what it adds to the heat loss; empty on the ground, where the floor's U by ISO 13370 holds its corners
  * @param surface the solution that temperatures are read from, with 0.25 m²·K/W indoors
  * @param temperatureFactor fRsi (ISO 13788); an estimate
@@ -23,6 +25,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 public record VertexResult(
         VertexSetup setup,
+        Optional<Detail> corner,
         Optional<Heat> heat,
         BodySolution surface,
         double temperatureFactor,

@@ -42,14 +42,19 @@ final class VertexSections {
     private final Band[] band = new Band[3];
     /** What fills the cells of each edge's section: of its first axis, then of its second. */
     private final Filling[][][] filled;
+    /** Boxes of the corner's own detail; empty without one. */
+    final Optional<CornerBoxes> corner;
 
     /**
-     * @throws DetailDoesNotFit where a section cannot be laid out, or two of them show other layers for one surface
+     * @param own the corner's own detail
+     * @throws DetailDoesNotFit where a section or that detail cannot be laid out, or two sections show other layers for one
+     *     surface
      */
-    VertexSections(VertexSetup setup, Function<String, Optional<Material>> library) {
+    VertexSections(VertexSetup setup, Optional<CornerDetail> own, Function<String, Optional<Material>> library) {
         this.setup = setup;
         this.layouts = setup.edges().collect(each -> SectionLayout.of(each.detail(), each.setup(), library));
         layouts.forEachWithIndex((layout, i) -> bands(setup.edges().get(i), layout));
+        corner = own.map(each -> new CornerBoxes(each, setup, this, library));
         for (int axis = 0; axis < 3; axis++) {
             lines(axis);
         }
@@ -101,6 +106,7 @@ final class VertexSections {
                 high = end.high() ? Math.max(high, rounded(end.at())) : high;
             }
         }
+        corner.ifPresent(boxes -> all.addAll(boxes.lines(axis).castToList()));
         cut[axis][0] = low < 0;
         cut[axis][1] = high > 0;
         earth[axis] = !cut[axis][1] && soil < Double.POSITIVE_INFINITY;
@@ -121,7 +127,7 @@ final class VertexSections {
                 .maxIfEmpty(Double.POSITIVE_INFINITY);
     }
 
-    private static double rounded(double at) {
+    static double rounded(double at) {
         // Plus nothing, so that no line lies at both 0 and -0.
         return Math.rint(at * PER_METRE) / PER_METRE + 0.0;
     }

@@ -2,6 +2,7 @@ package coldseam.junctions.vertex;
 
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.Detail;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -15,8 +16,19 @@ import org.eclipse.collections.api.list.ImmutableList;
  *     coordinates of axes 0, 1 and 2
  * @param edges at least three
  * @param upwards whether axis 2 points up
+ * @param corner a detail of its own; empty where there is none for it
  */
-public record VertexSetup(int rooms, ImmutableList<EdgeEnd> edges, boolean upwards) {
+public record VertexSetup(int rooms, ImmutableList<EdgeEnd> edges, boolean upwards, Optional<CornerDetail> corner) {
+
+    /** Without a detail of its own. */
+    public VertexSetup(int rooms, ImmutableList<EdgeEnd> edges, boolean upwards) {
+        this(rooms, edges, upwards, Optional.empty());
+    }
+
+    /** The same with a detail of its own. */
+    public VertexSetup with(Optional<CornerDetail> own) {
+        return new VertexSetup(rooms, edges, upwards, own);
+    }
 
     /**
      * An edge that ends in the vertex.

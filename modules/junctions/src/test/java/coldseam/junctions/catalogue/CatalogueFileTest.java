@@ -63,6 +63,7 @@ class CatalogueFileTest {
                                 CatalogueFile.builtIn(),
                                 folder,
                                 Lists.immutable.of("own\0.yaml"),
+                                Lists.immutable.empty(),
                                 Lists.immutable.empty())
                         .details());
     }
@@ -131,6 +132,7 @@ class CatalogueFileTest {
                 CatalogueFile.builtIn(),
                 folder,
                 Lists.immutable.of("details/my-jamb.yaml", "sill-inner-bare"),
+                Lists.immutable.empty(),
                 Lists.immutable.empty());
         Detail own = catalogue.find("details/my-jamb.yaml").orElseThrow();
         JunctionResult less = COMPUTER.compute(own, Samples.setup(JunctionKind.JAMB));
@@ -167,7 +169,11 @@ class CatalogueFileTest {
     void aSectionDrawnByHandIsADetail(@TempDir Path folder) throws IOException {
         Files.writeString(folder.resolve("corner.yaml"), BY_HAND);
         Catalogue catalogue = CatalogueFile.withOwn(
-                CatalogueFile.builtIn(), folder, Lists.immutable.of("corner.yaml"), Lists.immutable.empty());
+                CatalogueFile.builtIn(),
+                folder,
+                Lists.immutable.of("corner.yaml"),
+                Lists.immutable.empty(),
+                Lists.immutable.empty());
         Assembly wall = Samples.assembly(
                 "as drawn",
                 Samples.layer("masonry", 0.8163, 200, Role.STRUCTURE),
@@ -211,6 +217,7 @@ class CatalogueFileTest {
                         CatalogueFile.builtIn(),
                         folder,
                         Lists.immutable.of("one.yaml", "two.yaml"),
+                        Lists.immutable.empty(),
                         Lists.immutable.empty()));
         String told = refused.getMessage();
         assertTrue(told.contains("one.yaml:1:1: a section that is chosen as a detail needs the key junction"), told);
@@ -225,6 +232,7 @@ class CatalogueFileTest {
                                 CatalogueFile.builtIn(),
                                 folder,
                                 Lists.immutable.of("two.yaml"),
+                                Lists.immutable.empty(),
                                 Lists.immutable.empty()))
                 .getMessage();
         assertTrue(told.contains("two.yaml:6:9: a layer of a band is needed; got \"wall.insulaton\""), told);
@@ -249,7 +257,8 @@ class CatalogueFileTest {
                                 CatalogueFile.builtIn(),
                                 folder,
                                 Lists.immutable.of("bracket.yaml"),
-                                Lists.immutable.of("jamb.yaml")))
+                                Lists.immutable.of("jamb.yaml"),
+                                Lists.immutable.empty()))
                 .getMessage();
         assertTrue(
                 told.contains(

@@ -77,7 +77,13 @@ final class Convert {
                         verdict.weakSpots(),
                         VerdictWords.sentence(verdict),
                         honest.assumed(),
-                        honest.measuredBy()),
+                        honest.measuredBy(),
+                        honest.held()),
+                new AuditData.Work(
+                        audit.work().junctions(),
+                        audit.work().points(),
+                        audit.work().corners(),
+                        audit.work().unknowns()),
                 new AuditData.Shell(
                         shell.closed(),
                         shell.externalVolume(),

@@ -8,7 +8,13 @@ record VertexSheetData(
         String id,
         @Says("of its edges") ImmutableList<String> junctionSheets,
         @Says("ids, in the same order") ImmutableList<String> details,
-        @Says("whether the house file chose all of them") boolean chosen,
+
+        @Says("id of the corner's own detail, by which it is built; left out where its edges' details say all of it")
+        Optional<String> ownDetail,
+
+        @Says("whether the house file chose all of its edges' details")
+        boolean chosen,
+
         ImmutableList<String> places,
 
         @Says("of what is drawn; left out on the ground, where the floor's U holds its corners")

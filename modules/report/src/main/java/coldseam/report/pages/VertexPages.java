@@ -78,6 +78,10 @@ final class VertexPages {
         flow.add(Blocks.text(
                 Print.count(sheet.places().size(), "corner", "corners") + " · details of "
                         + sheet.edges().makeString(", ")
+                        + sheet.result()
+                                .corner()
+                                .map(detail -> " · built as " + detail.who())
+                                .orElse("")
                         + (sheet.chosen() ? "" : " · not all chosen: the worst stands in"),
                 Style.BODY));
         flow.space(4);

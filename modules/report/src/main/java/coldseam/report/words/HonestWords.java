@@ -2,15 +2,18 @@ package coldseam.report.words;
 
 import coldseam.audit.Assumed;
 import coldseam.audit.Audit;
+import coldseam.audit.HeldByMemory;
 import coldseam.audit.InputUncertainty;
 import coldseam.audit.JunctionRow;
-import coldseam.audit.Unknown;
+import coldseam.audit.Sheet;
+import coldseam.audit.engine.Unknown;
 import coldseam.envelope.Limits;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
 /** What stands beside the verdict so that nobody takes it for more than it is: what it rests on, and what it was held to. */
@@ -81,7 +84,28 @@ public final class HonestWords {
                                 u(most.window()) + " (windows)",
                                 u(most.door()) + " (doors)")
                         .makeString(", ")
-                + " " + units.label(Dimension.TRANSMITTANCE) + notJudged() + ".";
+                + " " + units.label(Dimension.TRANSMITTANCE) + notJudged() + "."
+                + held().map(held -> " " + held).orElse("");
+    }
+
+    /** What more memory would make known better, a sentence; empty where nothing would. */
+    public Optional<String> held() {
+        HeldByMemory held = HeldByMemory.of(audit);
+        if (held.sheets().isEmpty()) {
+            return Optional.empty();
+        }
+        String all = "Held back by the memory or by --unknowns, "
+                + Phrases.count(held.sheets().size(), "sheet is", "sheets are")
+                + " solved less narrowly than asked (" + ids(held.sheets()) + ")";
+        return Optional.of(
+                held.undecided().isEmpty()
+                        ? all + "; no limit lies within what that leaves open."
+                        : all + "; whether " + Phrases.count(held.undecided().size(), "of them keeps", "of them keep")
+                                + " a limit is open (" + ids(held.undecided()) + ").");
+    }
+
+    private static String ids(ImmutableList<Sheet> sheets) {
+        return sheets.collect(Sheet::id).makeString(", ");
     }
 
     private String notJudged() {
@@ -103,6 +127,12 @@ public final class HonestWords {
         if (unknown.holes().notEmpty()) {
             parts.add(Phrases.count(unknown.holes().size(), "surface is", "surfaces are") + " missing"
                     + (unknown.area() > 0 ? ", " + say(unknown.area(), Dimension.AREA) : ""));
+        }
+        if (unknown.touching().notEmpty()) {
+            int pairs = (int) unknown.touching().sumOfInt(each -> each.pairs().size());
+            parts.add(Phrases.count(pairs, "pair of seams touches", "pairs of seams touch")
+                    + ": together they may lose " + say(unknown.below(), Dimension.HEAT_LOSS_COEFFICIENT)
+                    + " less than the table has, and how much more is not known");
         }
         return parts.isEmpty() ? Optional.empty() : Optional.of(parts.makeString("; "));
     }
@@ -129,7 +159,7 @@ public final class HonestWords {
     public String total() {
         var total = audit.heatLoss().total();
         // A least value is rounded down.
-        double least = Math.floor(10 * total.lower()) / 10;
+        double least = Math.floor(10 * (total.lower() - Unknown.of(audit).below())) / 10;
         return unknown().isPresent()
                 ? "at least " + units.readable(least, least, Dimension.HEAT_LOSS_COEFFICIENT) + ", not known"
                 : units.readable(total.lower(), total.upper(), Dimension.HEAT_LOSS_COEFFICIENT);

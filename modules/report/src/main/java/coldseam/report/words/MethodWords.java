@@ -91,7 +91,10 @@ public final class MethodWords {
                         units.format(crawlSpace.as().wallTransmittance(), Dimension.TRANSMITTANCE),
                         units.format(crawlSpace.as().vents(), Dimension.OPENING_PER_LENGTH),
                         units.format(crawlSpace.as().windSpeed(), Dimension.SPEED)),
-                transmittance -> transmittance.warning().text());
+                transmittance -> transmittance.warning().text(),
+                corner -> "The house file names " + corner.detail()
+                        + " under corners; no corner of the house that could be computed has the edges, with the details, that"
+                        + " it is for, so it is built into none.");
     }
 
     /** How points were computed; nothing where there are none. */

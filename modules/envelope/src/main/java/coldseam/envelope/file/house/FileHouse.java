@@ -5,8 +5,10 @@ import coldseam.files.Default;
 import coldseam.files.Defines;
 import coldseam.files.Doc;
 import coldseam.files.Faults;
+import coldseam.files.Located;
 import coldseam.files.Named;
 import coldseam.files.Noun;
+import coldseam.files.Refers;
 import coldseam.files.SelfChecking;
 import coldseam.files.Size;
 import java.util.Optional;
@@ -60,6 +62,13 @@ record FileHouse(
         @Default("")
         @Defines("points")
         ImmutableList<Named<FilePoints>> points,
+
+        @Size(max = 100)
+        @Doc(
+                "Details of corners, by their ids in the catalogue or the paths of corner files beside this file; each is taken wherever the edges it is for meet, and goes before what their own details make of the corner.")
+        @Default("")
+        @Refers("corner detail")
+        ImmutableList<Located<String>> corners,
 
         @Doc("What the audit holds junctions and points to.") @Default("")
         FileLimits limits,

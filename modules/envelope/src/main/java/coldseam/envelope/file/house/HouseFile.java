@@ -8,6 +8,7 @@ import coldseam.files.Binder;
 import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
 import coldseam.files.KnownNames;
+import coldseam.files.Located;
 import coldseam.files.Named;
 import coldseam.files.SchemaWriter;
 import coldseam.files.SourceDocument;
@@ -36,9 +37,7 @@ public final class HouseFile {
     public static LoadedHouse read(Path path) {
         Faults faults = new Faults();
         return required(
-                SourceDocument.read(path, faults)
-                        .flatMap(node -> bind(node, Optional.empty(), Optional.empty(), faults)),
-                faults);
+                SourceDocument.read(path, faults).flatMap(node -> bind(node, Maps.immutable.empty(), faults)), faults);
     }
 
     /**
@@ -50,7 +49,10 @@ public final class HouseFile {
      * @throws FileFaultException with every fault of the file
      */
     public static LoadedHouse read(String file, byte[] content, Optional<KnownNames> details) {
-        return read(file, content, details, Optional.empty());
+        return read(
+                file,
+                content,
+                details.map(each -> Maps.immutable.of("detail", each)).orElse(Maps.immutable.empty()));
     }
 
     /**
@@ -60,18 +62,19 @@ public final class HouseFile {
      * @param content its bytes
      * @param details that junction choices may name
      * @param points details that points may name
+     * @param corners details that corners may name
      * @throws FileFaultException with every fault of the file, unknown details among them
      */
-    public static LoadedHouse read(String file, byte[] content, KnownNames details, KnownNames points) {
-        return read(file, content, Optional.of(details), Optional.of(points));
+    public static LoadedHouse read(
+            String file, byte[] content, KnownNames details, KnownNames points, KnownNames corners) {
+        return read(
+                file, content, Maps.immutable.of("detail", details, "point detail", points, "corner detail", corners));
     }
 
-    private static LoadedHouse read(
-            String file, byte[] content, Optional<KnownNames> details, Optional<KnownNames> points) {
+    private static LoadedHouse read(String file, byte[] content, ImmutableMap<String, KnownNames> details) {
         Faults faults = new Faults();
         return required(
-                SourceDocument.read(file, content, faults).flatMap(node -> bind(node, details, points, faults)),
-                faults);
+                SourceDocument.read(file, content, faults).flatMap(node -> bind(node, details, faults)), faults);
     }
 
     private static LoadedHouse required(Optional<LoadedHouse> house, Faults faults) {
@@ -85,12 +88,10 @@ public final class HouseFile {
     }
 
     private static Optional<LoadedHouse> bind(
-            SourceNode node, Optional<KnownNames> details, Optional<KnownNames> points, Faults faults) {
-        MutableMap<String, KnownNames> known = Maps.mutable.empty();
+            SourceNode node, ImmutableMap<String, KnownNames> details, Faults faults) {
+        MutableMap<String, KnownNames> known = Maps.mutable.withMap(details.castToMap());
         known.put("material", MaterialLibrary.names());
         known.put("neighbour", KnownNames.of(BodyBuilder.ALWAYS_THERE.keysView()));
-        details.ifPresent(each -> known.put("detail", each));
-        points.ifPresent(each -> known.put("point detail", each));
         Optional<FileHouse> file = Binder.bind(node, FileHouse.class, faults, known.toImmutable());
         return faults.isEmpty() ? file.map(HouseFile::loaded) : Optional.empty();
     }
@@ -120,6 +121,7 @@ public final class HouseFile {
                 file.ownPsi().collect(FileOwnPsi::ownPsi),
                 file.seams().collect(each -> each.value().seam(each.name())),
                 file.points().collect(each -> each.value().points(each.name())),
+                file.corners().collect(Located::value),
                 file.limits().limits(file.site().site().heatingDegreeDays()),
                 file.prices().prices(file.alternatives().currency()));
         return new LoadedHouse(

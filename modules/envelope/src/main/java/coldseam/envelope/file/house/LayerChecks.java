@@ -40,7 +40,7 @@ final class LayerChecks {
     private static final double MOST_SHARE = 0.6;
 
     /** m that a fastener's head holds on to (judgement). */
-    private static final double UNDER_THE_HEAD = 0.03;
+    private static final double UNDER_THE_HEAD = 0.015;
 
     private final FileHouse house;
     private final Faults faults;

@@ -1,0 +1,116 @@
+package coldseam.cli;
+
+import coldseam.conduction.Interval;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.CornerKind;
+import coldseam.envelope.DimensionSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.vertex.TypicalCorner;
+import coldseam.junctions.vertex.VertexComputing;
+import coldseam.junctions.vertex.VertexResult;
+import coldseam.junctions.vertex.VertexSetup;
+import java.util.Locale;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Corners' own details in the columns of a terminal, computed between typical build-ups. */
+final class CornerLines {
+
+    private static final String UNDER = "          ";
+
+    private final DetailLines lines;
+    private final Catalogue catalogue;
+    private final TypicalBuild build;
+    private final VertexComputing computing;
+
+    CornerLines(
+            Terminal terminal, UnitSystem units, Catalogue catalogue, TypicalBuild build, VertexComputing computing) {
+        this.lines = new DetailLines(terminal, units);
+        this.catalogue = catalogue;
+        this.build = build;
+        this.computing = computing;
+    }
+
+    /** Every option of some kinds with its numbers. */
+    void options(ImmutableList<CornerKind> kinds) {
+        for (CornerKind kind : kinds) {
+            lines.fold("", kind.label() + ": edges " + edges(kind) + " (typical build-ups)", "    ");
+            ImmutableList<Detail> options = catalogue.options(kind);
+            if (options.isEmpty()) {
+                lines.fold("  ", "the details of its edges say all of it; draw one of your own", "    ");
+            }
+            options.forEach(this::option);
+        }
+        lines.say("");
+        lines.fold(
+                "chi = L3D - Σ psi·l - Σ U·A, with its proven interval for the corner as drawn; what the corner adds to"
+                        + " its edges. fRsi with Rsi 0.25 m²·K/W, an estimate. A corner's own detail is asked where the details of"
+                        + " its edges leave it open, or where a house names it under \"corners\".");
+    }
+
+    private static String edges(CornerKind kind) {
+        return kind.edges().collect(each -> each.kind().label()).distinct().makeString(", ");
+    }
+
+    private void option(Detail detail) {
+        lines.fold(
+                String.format(Locale.ROOT, "  %-7s %s: ", detail.rank().name().toLowerCase(Locale.ROOT), detail.id()),
+                detail.name(),
+                UNDER);
+        try {
+            VertexResult result = compute(detail);
+            lines.fold(UNDER, "between " + met(result.setup()), UNDER);
+            lines.fold(
+                    UNDER,
+                    result.heat()
+                                    .map(heat -> "chi external " + chi(heat.chiExternal()) + ", internal "
+                                            + chi(heat.chiInternal()) + ", ")
+                                    .orElse("")
+                            + String.format(Locale.ROOT, "fRsi %.2f", result.temperatureFactor()),
+                    UNDER);
+        } catch (DetailDoesNotFit misfit) {
+            misfit.reasons().forEach(reason -> lines.fold(UNDER, "does not fit: " + reason, UNDER));
+        }
+    }
+
+    VertexResult compute(Detail detail) {
+        return computing.compute(TypicalCorner.of(build, detail, catalogue));
+    }
+
+    private static String met(VertexSetup setup) {
+        return setup.edges().collect(end -> end.detail().id()).distinct().makeString(", ");
+    }
+
+    private String chi(Interval chi) {
+        return lines.units().interval(chi.lower(), chi.upper(), Dimension.POINT_TRANSMITTANCE);
+    }
+
+    /** One of them with all its words. */
+    void words(Detail detail, VertexResult result) {
+        lines.fold(detail.kind().label() + ": " + detail.name() + " ("
+                + detail.rank().name().toLowerCase(Locale.ROOT) + " option)");
+        lines.fold("Between " + met(result.setup()) + ", of "
+                + result.setup()
+                        .edges()
+                        .flatCollect(end -> end.setup().assemblies())
+                        .collect(Assembly::name)
+                        .distinct()
+                        .makeString(", ")
+                + " (typical build-ups).");
+        lines.say("");
+        result.heat().ifPresent(heat -> {
+            lines.row("chi external", chi(heat.chi(DimensionSystem.EXTERNAL)) + ", proven for the corner as drawn");
+            lines.row("chi internal", chi(heat.chi(DimensionSystem.INTERNAL)));
+        });
+        lines.row(
+                "fRsi",
+                String.format(Locale.ROOT, "%.2f, with Rsi 0.25 m²·K/W, an estimate", result.temperatureFactor()));
+        lines.parameters(detail.parameters());
+        lines.told(detail);
+        lines.list("Simplified", result.notes(), false);
+    }
+}

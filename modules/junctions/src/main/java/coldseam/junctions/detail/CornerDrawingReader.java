@@ -1,0 +1,139 @@
+package coldseam.junctions.detail;
+
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Role;
+import coldseam.files.Faults;
+import coldseam.files.Located;
+import coldseam.files.Named;
+import coldseam.files.Position;
+import coldseam.junctions.language.DrawingNames;
+import coldseam.junctions.language.Expression;
+import coldseam.junctions.language.Measured;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.Sets;
+
+/** Reads the drawing of a corner's detail file. */
+final class CornerDrawingReader extends TermsReader {
+
+    private static final String SAME_AS = "same as ";
+
+    private final FileCorner file;
+    private final ImmutableList<String> surfaces;
+
+    CornerDrawingReader(FileCorner file, String content, Faults faults) {
+        super(file, content, faults, DrawingNames.of(file.kind()));
+        this.file = file;
+        this.surfaces = file.kind().surfaces();
+    }
+
+    CornerDrawing drawing() {
+        file.meets().forEach(this::checkKind);
+        return new CornerDrawing(
+                file.kind(),
+                terms(),
+                file.meets().toImmutableMap(FileCorner.FileMeets::kind, each -> Sets.immutable.withAll(each.details())),
+                collected(file.drawing(), this::box));
+    }
+
+    private void checkKind(FileCorner.FileMeets meets) {
+        ImmutableList<JunctionKind> kinds =
+                file.kind().edges().collect(each -> each.kind()).distinct();
+        if (!kinds.contains(meets.kind())) {
+            faults.add(
+                    meets.place(),
+                    "an edge of a " + file.kind().label() + " is needed",
+                    '"' + meets.kind().label() + '"',
+                    kinds.collect(JunctionKind::label).makeString(", "),
+                    "name one of them");
+        }
+    }
+
+    @Override
+    Optional<LayerName> layer(String text, Position place, boolean roleNeeded) {
+        for (String surface : surfaces) {
+            if (text.equals(surface) && !roleNeeded) {
+                return Optional.of(new LayerName(surface, Optional.empty()));
+            }
+            Optional<Role> role = Lists.immutable
+                    .with(Role.values())
+                    .detectOptional(each -> text.equals(surface + "." + DrawingNames.word(each)));
+            if (role.isPresent()) {
+                return Optional.of(new LayerName(surface, role));
+            }
+        }
+        faults.add(
+                place,
+                "a layer of a surface is needed",
+                '"' + text + '"',
+                surfaces.makeString(", ") + ", each with ." + words().makeString(", ."),
+                "write it as " + surfaces.getFirst() + ".insulation");
+        return Optional.empty();
+    }
+
+    @Override
+    String alike() {
+        return "two lengths, two numbers, or two lines of the same surface";
+    }
+
+    private Optional<CornerDrawing.Box> box(FileCorner.FileBox box) {
+        int before = faults.count();
+        box.between()
+                .reject(each -> surfaces.contains(each.name()))
+                .forEach(each -> faults.add(
+                        each.place(),
+                        "a box lies between lines of the corner's surfaces",
+                        '"' + each.name() + '"',
+                        surfaces.makeString(", "),
+                        "name one of them"));
+        if (box.between().isEmpty() && !box.onlyOpen()) {
+            faults.add(
+                    box.material().place(),
+                    "a box needs lines",
+                    box.box() + " without between or only-open",
+                    "between: {" + surfaces.getFirst() + ": [line, line]}, or only-open: true",
+                    "say where it lies");
+        }
+        Optional<CornerDrawing.Filling> filling = filling(box.material());
+        ImmutableList<Optional<CornerDrawing.Range>> ranges = surfaces.collectWithIndex((surface, axis) -> box.between()
+                .detectOptional(each -> each.name().equals(surface))
+                .flatMap(each -> range(each, DrawingNames.AXES.get(axis))));
+        return faults.count() > before
+                ? Optional.empty()
+                : Optional.of(new CornerDrawing.Box(box.box(), filling.orElseThrow(), ranges, box.onlyOpen()));
+    }
+
+    private Optional<CornerDrawing.Range> range(Named<FileCorner.FileRange> range, Measured axis) {
+        Optional<Expression> from = line(range.value().from(), axis, range.name());
+        Optional<Expression> to = line(range.value().to(), axis, range.name());
+        return from.isPresent() && to.isPresent()
+                ? Optional.of(new CornerDrawing.Range(from.get(), to.get()))
+                : Optional.empty();
+    }
+
+    private Optional<Expression> line(Located<String> text, Measured axis, String surface) {
+        Optional<Expression> found = expression(text.value(), text.place());
+        if (found.isPresent() && found.get().measures() != axis) {
+            faults.add(
+                    text.place(),
+                    "a line of the " + surface + " is needed",
+                    '"' + text.value() + "\", " + found.get().measures().noun(),
+                    "such as " + surface + ".outside or " + surface + ".inside + 100 mm",
+                    "give a line of that surface");
+            return Optional.empty();
+        }
+        return found;
+    }
+
+    private Optional<CornerDrawing.Filling> filling(Located<String> text) {
+        if (text.value().startsWith(SAME_AS)) {
+            return layer(text.value().substring(SAME_AS.length()).strip(), text.place(), true)
+                    .map(layer -> new CornerDrawing.Filling(
+                            Optional.empty(),
+                            Optional.of(new CornerDrawing.Like(
+                                    layer.band(), layer.role().orElseThrow()))));
+        }
+        return Optional.of(new CornerDrawing.Filling(Optional.of(text.value()), Optional.empty()));
+    }
+}

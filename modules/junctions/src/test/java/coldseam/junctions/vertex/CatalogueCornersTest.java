@@ -1,0 +1,155 @@
+package coldseam.junctions.vertex;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import coldseam.envelope.JunctionKind;
+import coldseam.junctions.BuiltIn;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.vertex.VertexSetup.EdgeEnd;
+import java.util.Map;
+import java.util.TreeMap;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.set.MutableSet;
+import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.factory.Sets;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Every right-angled corner that the catalogue's details can meet in. */
+class CatalogueCornersTest {
+
+    /** An edge of a corner: its kind, where it runs, and the axes of its bands. */
+    record Spec(String kind, int along, boolean growing, int first, int second) {}
+
+    record Shape(String name, int rooms, boolean upwards, ImmutableList<Spec> edges) {
+        static Shape of(String name, int rooms, boolean upwards, Spec... edges) {
+            return new Shape(name, rooms, upwards, Lists.immutable.with(edges));
+        }
+    }
+
+    static final Spec CORNER = new Spec("outside corner", 2, false, 0, 1);
+
+    static Shape outer(String kind, boolean upwards) {
+        return Shape.of(
+                kind + " at an outside corner",
+                1,
+                upwards,
+                new Spec(kind, 0, false, 2, 1),
+                new Spec(kind, 1, false, 2, 0),
+                CORNER);
+    }
+
+    static Shape inner(String kind, boolean upwards) {
+        return Shape.of(
+                kind + " at an inside corner",
+                0b0111,
+                upwards,
+                new Spec(kind, 0, true, 2, 1),
+                new Spec(kind, 1, true, 2, 0),
+                new Spec("inside corner", 2, false, 0, 1));
+    }
+
+    static final ImmutableList<Shape> SHAPES = Lists.immutable.of(
+            outer("parapet", true),
+            outer("flat roof edge", true),
+            outer("terrace edge over a room", true),
+            outer("slab edge", false),
+            outer("existing slab edge", false),
+            outer("overhang edge", false),
+            inner("parapet", true),
+            inner("flat roof edge", true),
+            inner("terrace edge over a room", true),
+            inner("overhang edge", false),
+            inner("slab edge", false),
+            Shape.of(
+                    "intermediate floor at an outside corner",
+                    0b0001_0001,
+                    true,
+                    new Spec("intermediate floor", 0, false, 1, 2),
+                    new Spec("intermediate floor", 1, false, 0, 2),
+                    CORNER,
+                    new Spec("outside corner", 2, true, 0, 1)),
+            Shape.of(
+                    "terrace runs into a wall",
+                    0b0001_0011,
+                    true,
+                    new Spec("intermediate floor", 0, false, 1, 2),
+                    new Spec("terrace edge over a room", 0, true, 2, 1),
+                    new Spec("wall to terrace", 1, false, 2, 0),
+                    new Spec("outside corner", 2, true, 0, 1)),
+            Shape.of(
+                    "parapet runs into a step between heights",
+                    0b0001_0011,
+                    true,
+                    new Spec("intermediate floor", 0, false, 1, 2),
+                    new Spec("parapet", 0, true, 2, 1),
+                    new Spec("step between heights", 1, false, 2, 0),
+                    new Spec("outside corner", 2, true, 0, 1)));
+
+    /** None is refused; and a corner's own detail is asked only where the sections leave the corner open. */
+    @ParameterizedTest
+    @EnumSource(TypicalBuild.class)
+    void eachIsSaidByItsSectionsOrByItsOwnDetail(TypicalBuild build) {
+        Map<String, Integer> refused = new TreeMap<>();
+        MutableSet<String> asked = Sets.mutable.empty();
+        for (Shape shape : SHAPES) {
+            for (ImmutableList<Detail> details : choices(shape)) {
+                VertexSetup bare = setup(build, shape, details);
+                VertexSetup setup = bare.with(
+                        CornerDetail.find(bare, CatalogueFile.builtIn().corners(), false));
+                try {
+                    VertexBody body = VertexBody.of("corner", setup, BuiltIn.LIBRARY);
+                    assertEquals(open(bare), body.corner().isPresent(), shape.name());
+                    body.corner().ifPresent(corner -> asked.add(corner.id()));
+                } catch (DetailDoesNotFit no) {
+                    refused.merge(
+                            shape.name() + ": "
+                                    + details.collect(Detail::id).distinct().makeString(" ") + ": " + no.getMessage(),
+                            1,
+                            Integer::sum);
+                }
+            }
+        }
+        assertEquals(Map.of(), refused);
+        // Framed floors and walls conduct alike where masonry leaves a corner open.
+        assertEquals(
+                build == TypicalBuild.MASONRY
+                        ? CatalogueFile.builtIn().corners().collect(Detail::id).toSet()
+                        : Sets.mutable.of("terrace-corner-structure-out", "terrace-at-wall-timber-on-kerb"),
+                asked);
+    }
+
+    private static boolean open(VertexSetup setup) {
+        try {
+            VertexBody.of("corner", setup, BuiltIn.LIBRARY);
+            return false;
+        } catch (DetailDoesNotFit open) {
+            return true;
+        }
+    }
+
+    static ImmutableList<ImmutableList<Detail>> choices(Shape shape) {
+        ImmutableList<ImmutableList<Detail>> all = Lists.immutable.of(Lists.immutable.empty());
+        for (Spec spec : shape.edges()) {
+            ImmutableList<Detail> options = CatalogueFile.builtIn().options(JunctionKind.of(spec.kind()));
+            MutableList<ImmutableList<Detail>> longer = Lists.mutable.empty();
+            all.forEach(before -> options.forEach(option -> longer.add(before.newWith(option))));
+            all = longer.toImmutable();
+        }
+        return all;
+    }
+
+    static VertexSetup setup(TypicalBuild build, Shape shape, ImmutableList<Detail> details) {
+        MutableList<EdgeEnd> ends = Lists.mutable.empty();
+        shape.edges().forEachWithIndex((spec, i) -> {
+            JunctionSetup typical = build.setup(JunctionKind.of(spec.kind()));
+            ends.add(new EdgeEnd(spec.along(), spec.growing(), spec.first(), spec.second(), details.get(i), typical));
+        });
+        return new VertexSetup(shape.rooms(), ends.toImmutable(), shape.upwards());
+    }
+}
