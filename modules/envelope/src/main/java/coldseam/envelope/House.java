@@ -39,8 +39,7 @@ public record House(
         Prices prices) {
 
     /**
-     * As it was found, before anything is built; empty where its file does not say. What of it is not known is as it will be:
-     * {@link Retrofit.Found#knows} tells.
+     * As it was found, before anything is built; empty where its file does not say. What of it is not known is as it will be.
      */
     public Optional<House> asFound() {
         return retrofit.flatMap(Retrofit::found).map(found -> found.in(this));

@@ -1,7 +1,5 @@
 package coldseam.envelope;
 
-import coldseam.envelope.shell.Edge;
-import coldseam.envelope.shell.Surface;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
@@ -42,21 +40,6 @@ public record Retrofit(
          * @param setBack m, from the old wall's outer face to the frame's; the detail's own place where empty
          */
         public record Window(Opening.Rating rating, OptionalDouble setBack) {}
-
-        /** Whether it is said what was found beside an edge of the planned shell. */
-        public boolean knows(Edge edge) {
-            return edge.opening()
-                            .filter(each -> !windows.containsKey(each.name()))
-                            .isEmpty()
-                    && knows(edge.first())
-                    && edge.second().filter(each -> !knows(each)).isEmpty();
-        }
-
-        private boolean knows(Surface surface) {
-            return surface.assembly()
-                    .filter(each -> assemblies.containsKey(each.name()))
-                    .isPresent();
-        }
 
         private Opening opening(Opening planned) {
             Window found = windows.get(planned.name());

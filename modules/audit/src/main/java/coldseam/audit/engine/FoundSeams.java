@@ -6,7 +6,9 @@ import coldseam.audit.BridgeSource;
 import coldseam.audit.JunctionRow;
 import coldseam.envelope.House;
 import coldseam.envelope.Retrofit;
+import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.Surface;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.catalogue.Catalogue;
@@ -48,8 +50,10 @@ final class FoundSeams {
             Progress progress) {
         this.planned = planned;
         Retrofit.Found known = house.retrofit().flatMap(Retrofit::found).orElseThrow();
-        ImmutableList<String> said =
-                planned.rows().collect(JunctionRow::edge).select(known::knows).collect(edge -> edge.name());
+        ImmutableList<String> said = planned.rows()
+                .collect(JunctionRow::edge)
+                .select(edge -> knows(known, edge))
+                .collect(edge -> edge.name());
         House before = house.asFound().orElseThrow();
         ImmutableList<PlannedEdge> edges = new JunctionPlan(before, shell, catalogue)
                 .plan()
@@ -58,6 +62,21 @@ final class FoundSeams {
         this.found = ComputedJunctions.of("found seams", before, edges, computer, progress)
                 .rows()
                 .toImmutableMap(JunctionRow::name, row -> row);
+    }
+
+    /** Whether it is said what was found beside an edge of the planned shell. */
+    private static boolean knows(Retrofit.Found known, Edge edge) {
+        return edge.opening()
+                        .filter(each -> !known.windows().containsKey(each.name()))
+                        .isEmpty()
+                && knows(known, edge.first())
+                && edge.second().filter(each -> !knows(known, each)).isEmpty();
+    }
+
+    private static boolean knows(Retrofit.Found known, Surface surface) {
+        return surface.assembly()
+                .filter(each -> known.assemblies().containsKey(each.name()))
+                .isPresent();
     }
 
     AsFound compute() {
