@@ -9,6 +9,7 @@ import coldseam.audit.VertexSheet;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
@@ -96,6 +97,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
     /** The corners' own details that some are built by. */
     ImmutableList<Detail> ownDetails() {
         return sheets.flatCollect(sheet -> sheet.result().corner().stream().toList())
+                .collect(VertexResult.Own::detail)
                 .distinct();
     }
 
@@ -191,6 +193,9 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                         && each.exposure().kind() != Exposure.Kind.GROUND)) {
             return Planned.not(corner, Obstacle.NEIGHBOUR);
         }
+        if (floorEnds(corner, frame.get())) {
+            return Planned.not(corner, Obstacle.NOT_SAID);
+        }
         MutableList<EdgeEnd> ends = Lists.mutable.empty();
         MutableList<Drawn> edges = Lists.mutable.empty();
         for (Corner.End end : corner.ends()) {
@@ -218,6 +223,34 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                 Optional.of(
                         new VertexSetup(frame.get().rooms(), sorted, frame.get().upwards())),
                 Optional.empty());
+    }
+
+    /** Whether a floor bears into one of the walls that pass by and not into another, and ends where no section shows. */
+    private static boolean floorEnds(Corner corner, CornerFrame frame) {
+        boolean some = false;
+        boolean all = true;
+        for (int axis = 0; axis < 2; axis++) {
+            for (int way = 0; way < 2; way++) {
+                if (passes(frame.rooms(), way << axis, 1 - axis)) {
+                    int along = axis;
+                    boolean grows = way == 1;
+                    boolean floor = corner.ends()
+                            .anySatisfy(end -> end.edge().kind() == JunctionKind.INTERMEDIATE_FLOOR
+                                    && frame.axis(end.away()) == along
+                                    && frame.grows(end.away()) == grows);
+                    some |= floor;
+                    all &= floor;
+                }
+            }
+        }
+        return some && !all;
+    }
+
+    /** Whether rooms lie above and below on one hand of a direction, and on the other none. */
+    private static boolean passes(int rooms, int octant, int across) {
+        int one = rooms >> octant & 1 | (rooms >> (octant | 4) & 1) << 1;
+        int other = rooms >> (octant | 1 << across) & 1 | (rooms >> (octant | 1 << across | 4) & 1) << 1;
+        return one == 3 && other == 0 || one == 0 && other == 3;
     }
 
     private static Optional<EdgeEnd> end(Corner.End end, CornerFrame frame, Drawn drawn) {
