@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import org.eclipse.collections.api.factory.Lists;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -21,12 +22,8 @@ final class HouseOptions {
     @Parameters(paramLabel = "HOUSE", description = "House file, YAML or JSON.")
     Path house;
 
-    @Option(
-            names = "--units",
-            paramLabel = "us|si",
-            defaultValue = "si",
-            description = "Units to print: us or si (default: ${DEFAULT-VALUE}).")
-    UnitSystem units;
+    @Mixin
+    UnitsOption printed;
 
     @Option(
             names = "--store",
@@ -54,6 +51,11 @@ final class HouseOptions {
     /** @param usual where solved sections are kept where nobody says; empty for nowhere */
     HouseOptions(Optional<Path> usual) {
         this.usual = usual;
+    }
+
+    /** What numbers are printed in. */
+    UnitSystem units() {
+        return printed.units;
     }
 
     /**

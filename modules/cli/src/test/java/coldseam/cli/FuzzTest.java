@@ -58,7 +58,7 @@ class FuzzTest {
         return texts;
     }
 
-    private static Mutator mutator(Probe probe) throws IOException {
+    static Mutator mutator(Probe probe) throws IOException {
         String details = "modules/junctions/src/main/resources/";
         return switch (probe) {
             case HOUSE ->

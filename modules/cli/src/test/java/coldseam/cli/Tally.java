@@ -62,6 +62,12 @@ final class Tally {
         counted();
     }
 
+    /** Keeps something to be looked at. */
+    void keep(String name, String text) throws IOException {
+        Files.createDirectories(FOLDER);
+        Files.writeString(FOLDER.resolve(name + ".txt"), text);
+    }
+
     private void counted() throws IOException {
         if (++count % BETWEEN_LINES == 0) {
             write();

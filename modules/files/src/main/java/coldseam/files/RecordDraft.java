@@ -26,21 +26,38 @@ final class RecordDraft<T> {
         places.put(component.getName(), where);
     }
 
+    /** One of its values is faulty, and said to be. */
     void fail() {
         failed = true;
     }
 
+    /** The record; empty where it cannot be made. Its own checks are made as far as faulty parts let them. */
     Optional<T> build(Faults faults) {
         if (failed) {
+            checkWhatThereIs(faults);
             return Optional.empty();
         }
-        int before = faults.count();
         try {
-            T built = construct(type, faults);
-            return faults.count() == before ? Optional.of(built) : Optional.empty();
+            return Optional.of(construct(type, faults));
         } catch (BadValueException bad) {
             faults.add(bad.at(places.getOrDefault(bad.component(), place)));
             return Optional.empty();
+        }
+    }
+
+    /**
+     * Faults of a part must not hide the record's own until they are mended. What is missing is null here, so that a check which
+     * needs it cannot mistake it for something left out, and ends.
+     */
+    private void checkWhatThereIs(Faults faults) {
+        if (!SelfChecking.class.isAssignableFrom(type)) {
+            return;
+        }
+        try {
+            construct(type, faults);
+        } catch (RuntimeException missing) {
+            // Whatever it is comes of a part whose fault is told: what can be checked without it has been.
+            failed = true;
         }
     }
 

@@ -238,4 +238,49 @@ class BinderTest {
         assertEquals(Optional.empty(), Nearest.to("colour", Lists.immutable.with("material", "thickness")));
         assertEquals(Optional.empty(), Nearest.to("x", Lists.immutable.with("y")));
     }
+
+    /** Holds its parts against one another, as far as they are there. */
+    record Whole2(
+            @Default("") ImmutableList<Named<Disc>> discs,
+            ImmutableList<Both> pairs,
+            @Unit(Dimension.LENGTH) double most)
+            implements SelfChecking {
+
+        @Override
+        public void check(Faults faults) {
+            discs.select(each -> each.value().radius() > 1)
+                    .forEach(each -> faults.add(each.place(), "a disc is too large", each.name(), "", "shrink it"));
+            faults.add(pairs.getFirst().place(), "the first pair is told", "", "", "do nothing");
+        }
+    }
+
+    private static ImmutableList<String> asked(String text) {
+        Faults faults = new Faults();
+        SourceNode node = SourceDocument.read("test.yaml", text.getBytes(StandardCharsets.UTF_8), faults)
+                .orElseThrow();
+        assertTrue(Binder.bind(node, Whole2.class, faults).isEmpty());
+        return faults.sorted().collect(Fault::asked);
+    }
+
+    /** A pair has faults of its own; the whole is checked though a pair or a disc of it is faulty. */
+    @Test
+    void faultsOfPartsDoNotHideTheWholesOwn() {
+        assertEquals(
+                Lists.immutable.of(
+                        "a disc is too large",
+                        "radius",
+                        "a is never right",
+                        "b is never right",
+                        "the first pair is told"),
+                asked("discs:\n  large: {radius: 2 m}\n  bad: {radius: 2 kg}\npairs: [{a: 1, b: 1}]\nmost: 1 m\n")
+                        .collect(each -> each.contains("radius") ? "radius" : each));
+    }
+
+    /** What hangs on a part that is not there is not checked, and nothing is made up about it. */
+    @Test
+    void whatIsMissingIsNotCheckedAgainst() {
+        assertEquals(
+                Lists.immutable.of("a disc is too large", "pairs is needed"),
+                asked("discs:\n  large: {radius: 2 m}\npairs: 7\nmost: 1 m\n"));
+    }
 }

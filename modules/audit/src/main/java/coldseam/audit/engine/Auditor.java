@@ -1,6 +1,7 @@
 package coldseam.audit.engine;
 
 import coldseam.assemblies.Transmittance;
+import coldseam.audit.AsFound;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeRow;
@@ -73,21 +74,29 @@ public final class Auditor {
                 withVertices ? ComputedVertices.count(shell, edges) : 0);
     }
 
+    /** The audit of a house without its seams as they were found; see the other. */
+    public Audit audit(House house, Shell shell, String inputDigest, Progress progress) {
+        return audit(house, shell, Optional.empty(), inputDigest, progress);
+    }
+
     /**
      * Audits a house.
      *
      * @param house checked
      * @param shell built from it
+     * @param found shell of the house as found; empty where its file does not say or nobody asks
      * @param inputDigest SHA-256 of the house file, hexadecimal
      * @param progress hears how far it has come
      */
-    public Audit audit(House house, Shell shell, String inputDigest, Progress progress) {
+    public Audit audit(House house, Shell shell, Optional<Shell> found, String inputDigest, Progress progress) {
         ImmutableList<PlannedEdge> edges = new JunctionPlan(house, shell, catalogue).plan();
         Work work = work(house, shell, edges);
         progress.begins(work);
         Solving solving = within.apply(work);
         BridgeComputer computer = solving.computer();
-        ComputedJunctions junctions = ComputedJunctions.of(house, edges, computer, progress);
+        ComputedJunctions junctions = ComputedJunctions.of("junctions", house, edges, computer, progress);
+        Optional<AsFound> before =
+                found.map(old -> new FoundSeams(house, junctions, old, catalogue, computer, progress).compute());
         SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions));
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
         ComputedPoints points = ComputedPoints.of(
@@ -122,6 +131,7 @@ public final class Auditor {
                 assemblies,
                 junctions.sheets(),
                 junctions.rows(),
+                before,
                 points.sheets(),
                 points.rows(),
                 corners.sheets(),

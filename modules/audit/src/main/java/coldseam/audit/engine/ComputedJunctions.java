@@ -23,13 +23,17 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 record ComputedJunctions(ImmutableList<BridgeSheet<JunctionResult>> sheets, ImmutableList<JunctionRow> rows) {
 
-    /** Computes every edge, with its kind's other options beside it. */
+    /**
+     * Computes every edge, with its kind's other options beside it.
+     *
+     * @param what they are, for the progress; its first letter begins the sheets' ids
+     */
     static ComputedJunctions of(
-            House house, ImmutableList<PlannedEdge> edges, BridgeComputer computer, Progress progress) {
+            String what, House house, ImmutableList<PlannedEdge> edges, BridgeComputer computer, Progress progress) {
         DimensionSystem system = house.site().dimensions();
         ImmutableList<PlannedBridge<JunctionSetup>> planned = planned(house, edges);
         ComputedBridges<JunctionSetup, JunctionResult> computed = new ComputedBridges<>(
-                "junctions", house.site(), planned, computer::compute, computer.comparing()::compute, progress);
+                what, house.site(), planned, computer::compute, computer.comparing()::compute, progress);
         return new ComputedJunctions(
                 computed.sheets(),
                 edges.zip(planned).collect(pair -> row(pair.getOne(), pair.getTwo(), computed, system)));

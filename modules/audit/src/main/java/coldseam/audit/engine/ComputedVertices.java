@@ -97,6 +97,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
     /** The corners' own details that some are built by. */
     ImmutableList<Detail> ownDetails() {
         return sheets.flatCollect(sheet -> sheet.result().corner().stream().toList())
+                .collect(VertexResult.Own::detail)
                 .distinct();
     }
 

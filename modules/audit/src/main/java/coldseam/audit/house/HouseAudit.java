@@ -67,12 +67,24 @@ public final class HouseAudit {
         House house = loaded.house();
         Faults faults = new Faults();
         Optional<Catalogue> catalogue =
-                read(() -> workshop.catalogue(loaded.alternatives().allNamed(house), path), faults);
+                read(() -> workshop.catalogue(loaded.alternatives().allNamed(withFoundChoices(house)), path), faults);
         faults.throwIfAny();
         Shell shell = loaded.shell();
+        foundShell(loaded);
         LateChecks.refuse(loaded, shell, catalogue.orElseThrow());
         return new HouseAudit(
                 loaded, sha256(content), shell, catalogue.orElseThrow().priced(house.prices()), workshop);
+    }
+
+    /** A house that names the details it was found with as well. */
+    private static House withFoundChoices(House house) {
+        return house.asFound()
+                .map(found -> house.withChoices(house.choices().newWithAll(found.choices())))
+                .orElse(house);
+    }
+
+    private static Optional<Shell> foundShell(LoadedHouse loaded) {
+        return loaded.house().asFound().map(found -> loaded.changed(found).shell());
     }
 
     private static byte[] content(Path path) {
@@ -194,7 +206,7 @@ public final class HouseAudit {
             }
         };
         return new Auditor(catalogue, this::roomy, workshop.vertices().isPresent(), ToolVersion.read())
-                .audit(house(), shell, digest, asked);
+                .audit(house(), shell, foundShell(loaded), digest, asked);
     }
 
     /**
