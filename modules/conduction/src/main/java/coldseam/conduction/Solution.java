@@ -34,16 +34,10 @@ public record Solution(
     /** @throws IllegalStateException where a temperature is not a number: nothing that is leaves the solver unnoticed */
     public Solution {
         for (SurfaceTemperature<Point> each : surfaces) {
-            finite(each.lowest(), "the lowest temperature facing " + each.environment());
+            Finite.number(each.lowest(), "°C", () -> "the lowest temperature facing " + each.environment());
         }
         for (ProbeTemperature each : probes) {
-            finite(each.temperature(), "the temperature at " + each.name());
-        }
-    }
-
-    private static void finite(double value, String what) {
-        if (!Double.isFinite(value)) {
-            throw new IllegalStateException("internal error, please report: " + what + " came out as " + value);
+            Finite.number(each.temperature(), "°C", () -> "the temperature at " + each.name());
         }
     }
 

@@ -7,6 +7,7 @@ import coldseam.audit.BridgeRow;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
+import coldseam.audit.JunctionRow;
 import coldseam.audit.Mould;
 import coldseam.audit.Note;
 import coldseam.audit.TerraceLine;
@@ -63,7 +64,7 @@ public final class Auditor {
     public Audit audit(House house, Shell shell, String inputDigest, Progress progress) {
         ComputedJunctions junctions =
                 ComputedJunctions.of(house, new JunctionPlan(house, shell, catalogue).plan(), computer, progress);
-        SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions));
+        SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions.rows()));
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
         ComputedPoints points = ComputedPoints.of(
                 house, HousePoints.of(house, shell, surfaceHeats, heats), catalogue, computer, progress);
@@ -113,14 +114,10 @@ public final class Auditor {
     }
 
     /** Whether the floors' edges are computed as sections with their ground, which then hold what insulates them. */
-    private static boolean rimsComputed(ComputedJunctions junctions) {
-        return junctions
-                .rows()
-                .anySatisfy(row -> row.source().computed()
-                        && row.edge().kind().form().second() != KindForm.Second.THING
-                        && row.sheet()
-                                .flatMap(sheet -> sheet.result().setup().ground())
-                                .isPresent());
+    static boolean rimsComputed(ImmutableList<JunctionRow> rows) {
+        return rows.anySatisfy(row -> row.source().computed()
+                && row.edge().kind().form().second() != KindForm.Second.THING
+                && row.sheet().flatMap(sheet -> sheet.result().setup().ground()).isPresent());
     }
 
     /** Corners' details that the house names in vain. */
