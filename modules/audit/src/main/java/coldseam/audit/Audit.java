@@ -4,6 +4,7 @@ import coldseam.envelope.House;
 import coldseam.envelope.shell.Shell;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.PointResult;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -19,6 +20,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param assemblies each one that is used
  * @param sheets one for each different junction: a kind, a detail and a setup
  * @param junctions one row for each edge, in the shell's order
+ * @param found the seams as they were found; empty where the house file does not say
  * @param pointSheets one for each different point: a detail and a setup
  * @param points one row for each set of points, in the house file's order
  * @param vertexSheets one for each different vertex that is computed
@@ -29,6 +31,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param terraces one line for each terrace deck
  * @param holdPoints what must be seen before it is covered, in order of building
  * @param notes what had to be assumed or left out
+ * @param work what was to be solved, as it was known before
  */
 public record Audit(
         House house,
@@ -40,6 +43,7 @@ public record Audit(
         ImmutableList<AssemblyRow> assemblies,
         ImmutableList<BridgeSheet<JunctionResult>> sheets,
         ImmutableList<JunctionRow> junctions,
+        Optional<AsFound> found,
         ImmutableList<BridgeSheet<PointResult>> pointSheets,
         ImmutableList<PointRow> points,
         ImmutableList<VertexSheet> vertexSheets,
@@ -49,7 +53,8 @@ public record Audit(
         Mould mould,
         ImmutableList<TerraceLine> terraces,
         ImmutableList<HoldPoint> holdPoints,
-        ImmutableList<Note> notes) {
+        ImmutableList<Note> notes,
+        Work work) {
 
     /** Every edge, then every set of points. */
     public ImmutableList<BridgeRow> bridges() {

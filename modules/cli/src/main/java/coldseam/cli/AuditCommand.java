@@ -6,7 +6,6 @@ import coldseam.files.AtomicFiles;
 import coldseam.report.AuditCsv;
 import coldseam.report.AuditJson;
 import coldseam.report.PdfReport;
-import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -49,12 +48,8 @@ final class AuditCommand implements Callable<Integer> {
                             + " FILE-moisture.csv.")
     Optional<Path> csv;
 
-    @Option(
-            names = "--paper",
-            paramLabel = "letter|a4",
-            defaultValue = "a4",
-            description = "Paper of the PDF: letter or a4 (default: ${DEFAULT-VALUE}).")
-    Paper paper;
+    @Mixin
+    PaperOption pages;
 
     AuditCommand(Terminal terminal, Workshop workshop, Optional<Path> usual) {
         this.terminal = terminal;
@@ -75,18 +70,18 @@ final class AuditCommand implements Callable<Integer> {
         Timings timings = new Timings();
         Audit audit = options.audit(workshop, terminal, timings);
         timings.begin("PDF");
-        PdfReport.write(audit, output, options.units, paper);
+        PdfReport.write(audit, output, options.units(), pages.paper);
         timings.begin("data");
         if (json.isPresent()) {
             AuditJson.write(audit, json.get());
         }
         if (csv.isPresent()) {
             for (AuditCsv table : AuditCsv.values()) {
-                AtomicFiles.write(beside(csv.get(), table), table.text(audit, options.units));
+                AtomicFiles.write(beside(csv.get(), table), table.text(audit, options.units()));
             }
         }
         timings.begin("words");
-        new VerdictText(audit, options.units).brief().forEach(terminal.out()::println);
+        new VerdictText(audit, options.units()).brief().forEach(terminal.out()::println);
         terminal.out().println();
         written.forEach(path -> terminal.out().println("Written: " + path));
         options.say(timings, terminal);

@@ -6,10 +6,8 @@ import coldseam.envelope.CornerKind;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;
 import coldseam.files.Nearest;
-import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
-import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -72,12 +70,8 @@ final class CatalogueCommand implements Callable<Integer> {
             description = "Draw and compute each option on a sheet, to leaf through; takes minutes for all kinds.")
     Optional<Path> pdf;
 
-    @Option(
-            names = "--paper",
-            paramLabel = "a4|letter",
-            defaultValue = "a4",
-            description = "Paper of the atlas and the sheets (default: ${DEFAULT-VALUE}).")
-    Paper paper;
+    @Mixin
+    PaperOption pages;
 
     @Option(
             names = "--width",
@@ -86,12 +80,8 @@ final class CatalogueCommand implements Callable<Integer> {
             description = "Widest interval allowed, as a share of the coupling (default: ${DEFAULT-VALUE}).")
     double width;
 
-    @Option(
-            names = "--units",
-            paramLabel = "us|si",
-            defaultValue = "si",
-            description = "Units to print: us or si (default: ${DEFAULT-VALUE}).")
-    UnitSystem units;
+    @Mixin
+    UnitsOption printed;
 
     @Option(
             names = "--guide",
@@ -120,14 +110,14 @@ final class CatalogueCommand implements Callable<Integer> {
         if (chosenCorners.notEmpty()) {
             new CornerLines(
                             terminal,
-                            units,
+                            printed.units,
                             layers.catalogue(),
                             between.build,
                             workshop.vertices().orElseThrow())
                     .options(chosenCorners);
             return Exit.UNBROKEN.code();
         }
-        OptionTable table = new OptionTable(terminal, layers, BridgeComputers.computer(accuracy), units);
+        OptionTable table = new OptionTable(terminal, layers, BridgeComputers.computer(accuracy), printed.units);
         if (chosenPoints.notEmpty()) {
             table.computed(chosenPoints);
             if (words().isEmpty() || chosen.isEmpty()) {
@@ -141,12 +131,12 @@ final class CatalogueCommand implements Callable<Integer> {
             return Exit.UNBROKEN.code();
         }
         if (atlas.isPresent()) {
-            new AtlasRun(terminal, layers, units, accuracy).write(chosen, atlas.get(), paper);
+            new AtlasRun(terminal, layers, printed.units, accuracy).write(chosen, atlas.get(), pages.paper);
             return Exit.UNBROKEN.code();
         }
         if (pdf.isPresent()) {
-            new CatalogueSheets(terminal, layers, BridgeComputers.computer(accuracy), units)
-                    .write(chosen, pdf.get(), paper);
+            new CatalogueSheets(terminal, layers, BridgeComputers.computer(accuracy), printed.units)
+                    .write(chosen, pdf.get(), pages.paper);
             return Exit.UNBROKEN.code();
         }
         if (kinds.isEmpty() && between.notNamed() && !computed) {

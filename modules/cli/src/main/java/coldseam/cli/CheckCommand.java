@@ -32,7 +32,7 @@ final class CheckCommand implements Callable<Integer> {
         Timings timings = new Timings();
         Audit audit = options.audit(workshop, terminal, timings);
         timings.begin("words");
-        new VerdictText(audit, options.units).full().forEach(terminal.out()::println);
+        new VerdictText(audit, options.units()).full().forEach(terminal.out()::println);
         options.say(timings, terminal);
         return Exit.of(audit).code();
     }

@@ -15,7 +15,6 @@ import coldseam.report.compare.ComparePdf;
 import coldseam.report.compare.CompareSvg;
 import coldseam.report.compare.RenovationJson;
 import coldseam.report.compare.RenovationPdf;
-import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -101,12 +100,8 @@ final class CompareCommand implements Callable<Integer> {
             description = "Asks for the least cost that keeps the loss of a year to this many kWh, by degree days.")
     Double energy;
 
-    @Option(
-            names = "--paper",
-            paramLabel = "letter|a4",
-            defaultValue = "a4",
-            description = "Paper of the PDF: letter or a4 (default: ${DEFAULT-VALUE}).")
-    Paper paper;
+    @Mixin
+    PaperOption pages;
 
     CompareCommand(Terminal terminal, Workshop workshop, Optional<Path> usual) {
         this.terminal = terminal;
@@ -134,12 +129,12 @@ final class CompareCommand implements Callable<Integer> {
             return Comparer.compare(ready, wish, progress, () -> false);
         });
         if (output.isPresent()) {
-            ComparePdf.write(comparison, output.get(), options.units, paper);
+            ComparePdf.write(comparison, output.get(), options.units(), pages.paper);
         }
-        write(svg, () -> CompareSvg.text(comparison, options.units));
-        write(csv, () -> CompareCsv.text(comparison, options.units));
+        write(svg, () -> CompareSvg.text(comparison, options.units()));
+        write(csv, () -> CompareCsv.text(comparison, options.units()));
         write(json, () -> CompareJson.text(comparison));
-        CompareText.of(comparison, options.units).forEach(terminal.out()::println);
+        CompareText.of(comparison, options.units()).forEach(terminal.out()::println);
         say(written);
         return Exit.of(comparison.described()).code();
     }
@@ -156,12 +151,12 @@ final class CompareCommand implements Callable<Integer> {
             return Stages.compare(before, later, ordered(before, later), progress);
         });
         if (output.isPresent()) {
-            RenovationPdf.write(renovation, output.get(), options.units, paper);
+            RenovationPdf.write(renovation, output.get(), options.units(), pages.paper);
         }
-        write(svg, () -> CompareSvg.text(renovation, options.units));
-        write(csv, () -> RenovationPdf.csv(renovation, options.units));
+        write(svg, () -> CompareSvg.text(renovation, options.units()));
+        write(csv, () -> RenovationPdf.csv(renovation, options.units()));
         write(json, () -> RenovationJson.text(renovation));
-        RenovationText.of(renovation, options.units).forEach(terminal.out()::println);
+        RenovationText.of(renovation, options.units()).forEach(terminal.out()::println);
         say(written);
         return Exit.of(renovation.after()).code();
     }

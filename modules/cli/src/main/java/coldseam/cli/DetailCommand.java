@@ -5,7 +5,6 @@ import coldseam.audit.house.Workshop;
 import coldseam.envelope.CornerKind;
 import coldseam.envelope.PointKind;
 import coldseam.files.Nearest;
-import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.vertex.VertexResult;
@@ -13,7 +12,6 @@ import coldseam.report.BodySvg;
 import coldseam.report.DetailPdf;
 import coldseam.report.DetailSvg;
 import coldseam.report.pages.Print;
-import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -54,19 +52,11 @@ final class DetailCommand implements Callable<Integer> {
     @Option(names = "--pdf", paramLabel = "OUT", description = "The drawing with its words as a sheet.")
     Optional<Path> pdf;
 
-    @Option(
-            names = "--paper",
-            paramLabel = "a4|letter",
-            defaultValue = "a4",
-            description = "Paper of the sheet (default: ${DEFAULT-VALUE}).")
-    Paper paper;
+    @Mixin
+    PaperOption pages;
 
-    @Option(
-            names = "--units",
-            paramLabel = "us|si",
-            defaultValue = "si",
-            description = "Units to print: us or si (default: ${DEFAULT-VALUE}).")
-    UnitSystem units;
+    @Mixin
+    UnitsOption printed;
 
     DetailCommand(Terminal terminal, Workshop workshop) {
         this.terminal = terminal;
@@ -96,11 +86,17 @@ final class DetailCommand implements Callable<Integer> {
         BridgeResult result = workshop.computer().compute(place.laid(detail), place.setup());
         words(result, place, places.size());
         if (svg.isPresent()) {
-            DetailSvg.write(result, layers.site(), svg.get(), units);
+            DetailSvg.write(result, layers.site(), svg.get(), printed.units);
         }
         if (pdf.isPresent()) {
             DetailPdf.write(
-                    result, place.origin(), layers.site(), pdf.get(), units, paper, "coldseam " + ToolVersion.read());
+                    result,
+                    place.origin(),
+                    layers.site(),
+                    pdf.get(),
+                    printed.units,
+                    pages.paper,
+                    "coldseam " + ToolVersion.read());
         }
         written.forEach(path -> terminal.out().println("Written: " + path));
         return Exit.UNBROKEN.code();
@@ -114,7 +110,7 @@ final class DetailCommand implements Callable<Integer> {
         }
         CornerLines lines = new CornerLines(
                 terminal,
-                units,
+                printed.units,
                 layers.catalogue(),
                 between.build,
                 workshop.vertices().orElseThrow());
@@ -135,7 +131,7 @@ final class DetailCommand implements Callable<Integer> {
 
     private void words(BridgeResult result, Layers.Place<?> place, int places) {
         Detail detail = result.detail();
-        DetailLines lines = new DetailLines(terminal, units);
+        DetailLines lines = new DetailLines(terminal, printed.units);
         lines.fold(detail.kind().label() + ": " + detail.name() + " ("
                 + detail.rank().name().toLowerCase(Locale.ROOT) + " option)");
         lines.fold(Print.capital(place.words()) + " (" + place.origin() + ").");
@@ -150,6 +146,6 @@ final class DetailCommand implements Callable<Integer> {
         lines.parameters(detail.parameters());
         lines.told(detail);
         lines.list("Simplified", result.notes(), false);
-        detail.cost().ifPresent(cost -> lines.row("cost", cost.sourced(units)));
+        detail.cost().ifPresent(cost -> lines.row("cost", cost.sourced(printed.units)));
     }
 }

@@ -1,15 +1,18 @@
 package coldseam.cli;
 
 import coldseam.audit.Audit;
+import coldseam.audit.Work;
 import coldseam.audit.engine.Progress;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
+import coldseam.conduction.Budget;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.store.KeptFolder;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import org.eclipse.collections.api.factory.Lists;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -19,12 +22,8 @@ final class HouseOptions {
     @Parameters(paramLabel = "HOUSE", description = "House file, YAML or JSON.")
     Path house;
 
-    @Option(
-            names = "--units",
-            paramLabel = "us|si",
-            defaultValue = "si",
-            description = "Units to print: us or si (default: ${DEFAULT-VALUE}).")
-    UnitSystem units;
+    @Mixin
+    UnitsOption printed;
 
     @Option(
             names = "--store",
@@ -39,11 +38,24 @@ final class HouseOptions {
     @Option(names = "--timings", description = "Says on standard error where the time went.")
     boolean timed;
 
+    @Option(
+            names = "--unknowns",
+            paramLabel = "N",
+            description =
+                    "Most unknowns of one section or body; an interval that would need more stays wider, and that is said."
+                            + " Default: as many as the Java machine's memory allows.")
+    Optional<Integer> unknowns = Optional.empty();
+
     private final Optional<Path> usual;
 
     /** @param usual where solved sections are kept where nobody says; empty for nowhere */
     HouseOptions(Optional<Path> usual) {
         this.usual = usual;
+    }
+
+    /** What numbers are printed in. */
+    UnitSystem units() {
+        return printed.units;
     }
 
     /**
@@ -58,16 +70,38 @@ final class HouseOptions {
             timings.begin("read");
             HouseAudit ready = HouseAudit.of(house, shop);
             timings.begin("plan");
-            Progress progress = (step, done, of) -> {
-                if (done == 0) {
-                    timings.begin(step);
-                } else if (done == of) {
-                    timings.begin("findings");
-                }
-                lines.at(step, done, of);
-            };
-            return ready.compute(progress, () -> false);
+            return ready.compute(new Timed(lines, timings), () -> false);
         });
+    }
+
+    /** Says when each step begins, and beforehand what there is to do where somebody wants timings. */
+    private final class Timed implements Progress {
+
+        private final Progress lines;
+        private final Timings timings;
+
+        Timed(Progress lines, Timings timings) {
+            this.lines = lines;
+            this.timings = timings;
+        }
+
+        @Override
+        public void begins(Work work) {
+            if (timed) {
+                timings.plans(work);
+            }
+            lines.begins(work);
+        }
+
+        @Override
+        public void at(String step, int done, int of) {
+            if (done == 0) {
+                timings.begin(step);
+            } else if (done == of) {
+                timings.begin("findings");
+            }
+            lines.at(step, done, of);
+        }
     }
 
     /**
@@ -79,11 +113,20 @@ final class HouseOptions {
         Optional<KeptFolder> kept = kept();
         ProgressLines lines = new ProgressLines(terminal);
         try {
-            return work.apply(kept.map(workshop::keepingIn).orElse(workshop), lines);
+            Workshop within = workshop.within(budget(workshop));
+            return work.apply(kept.map(within::keepingIn).orElse(within), lines);
         } finally {
             lines.close();
             kept.ifPresent(folder -> say(folder, terminal));
         }
+    }
+
+    private Budget budget(Workshop workshop) {
+        if (unknowns.filter(each -> each < Budget.LEAST).isPresent()) {
+            throw new RefusedException(Lists.immutable.of("--unknowns must be at least " + Budget.LEAST + ", got "
+                    + unknowns.get() + "; leave it out for as many as the memory allows"));
+        }
+        return unknowns.map(Budget::of).orElse(workshop.budget());
     }
 
     private Optional<KeptFolder> kept() {

@@ -1,5 +1,6 @@
 package coldseam.cli;
 
+import coldseam.audit.Work;
 import coldseam.audit.engine.Progress;
 import java.util.Locale;
 import java.util.function.LongSupplier;
@@ -33,6 +34,26 @@ final class ProgressLines implements Progress {
         this.clock = clock;
         this.start = clock.getAsLong();
         this.last = start + SECOND - (terminal.interactive() ? BETWEEN_UPDATES : BETWEEN_PLAIN_LINES);
+    }
+
+    /** In one line: how many sections and bodies, and about how many unknowns. */
+    static String text(Work work) {
+        return String.format(
+                Locale.ROOT,
+                "To solve: %d junctions, %d points and %d corners with all they are compared with, some %.1f million"
+                        + " unknowns",
+                work.junctions(),
+                work.points(),
+                work.corners(),
+                1e-6 * work.unknowns());
+    }
+
+    @Override
+    public void begins(Work work) {
+        if (work.details() + work.corners() >= MUCH) {
+            terminal.err().println(text(work));
+            terminal.err().flush();
+        }
     }
 
     @Override

@@ -1,5 +1,6 @@
 package coldseam.cli;
 
+import coldseam.audit.Work;
 import java.lang.management.ManagementFactory;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -34,6 +35,7 @@ final class Timings {
     private final Time start;
     private Time last;
     private String now = "begin";
+    private String planned = "";
 
     Timings() {
         this(System::nanoTime, processor());
@@ -68,10 +70,15 @@ final class Timings {
         now = phase;
     }
 
-    /** A line for each phase in the order of their beginnings, and their sum; seconds. */
+    /** What is to be done, known before it begins. */
+    void plans(Work work) {
+        planned = ProgressLines.text(work) + System.lineSeparator();
+    }
+
+    /** What was planned, then a line for each phase in the order of their beginnings, and their sum; seconds. */
     String text() {
         begin("end");
-        StringBuilder text = new StringBuilder();
+        StringBuilder text = new StringBuilder(planned);
         phases.remove("begin");
         phases.forEach((phase, time) -> text.append(line(phase, time)));
         return text.append(line("in all", last.since(start))).toString();

@@ -15,6 +15,7 @@ import coldseam.envelope.Site;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.words.FindingWords;
+import coldseam.report.words.FoundWords;
 import coldseam.report.words.HeatLossWords;
 import coldseam.report.words.HonestWords;
 import coldseam.report.words.TerraceWords;
@@ -66,6 +67,13 @@ final class VerdictText {
             lines.addAllIterable(Columns.fold("Where: " + words.place(finding), UNDER_NUMBER, UNDER_NUMBER));
             lines.addAllIterable(Columns.fold(words.what(finding), UNDER_NUMBER, UNDER_NUMBER));
             lines.addAllIterable(Columns.fold("To do: " + words.toDo(finding), UNDER_NUMBER, UNDER_NUMBER));
+        }
+        if (audit.found().isPresent()) {
+            lines.add("");
+            lines.add("  Seams as found, and as planned");
+            new FoundWords(audit, units)
+                    .lines()
+                    .forEach(line -> lines.addAllIterable(Columns.fold(line, "  ", UNDER_NUMBER)));
         }
         return lines.toImmutable();
     }

@@ -9,8 +9,8 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.Locale;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  *
  * <p>A few hundred in each build; {@code mvn -Pfuzz test -Dcoldseam.fuzz=100000 -Dcoldseam.fuzz.audits=2000} as many as one
  * likes, {@code -Dcoldseam.fuzz.from=N} others. A find is written to {@code target/fuzz}; its number makes it again. Once mended it goes
- * to {@code fixtures/robust}.
+ * to {@code fixtures/robust}. Beside the finds {@code tally.txt} says how many mutants there were and what the dearest took.
  */
 @Tag("slow")
 class FuzzTest {
@@ -58,11 +58,14 @@ class FuzzTest {
         return texts;
     }
 
-    private static Mutator mutator(Probe probe) throws IOException {
+    static Mutator mutator(Probe probe) throws IOException {
         String details = "modules/junctions/src/main/resources/";
         return switch (probe) {
             case HOUSE ->
-                new Mutator(texts("fixtures/houses", "modules/envelope/src/test/resources/houses"))
+                new Mutator(texts(
+                                "fixtures/houses",
+                                "fixtures/houses/shapes",
+                                "modules/envelope/src/test/resources/houses"))
                         .withSchema(HouseFile.schema());
             case SECTION -> new Mutator(texts("fixtures/sections"));
             case DETAIL -> new Mutator(texts(details + "details"));
@@ -74,50 +77,30 @@ class FuzzTest {
     @EnumSource
     void isReadOrRefusedInWords(Probe probe) throws Exception {
         Mutator mutator = mutator(probe);
-        Map<String, String> finds = new TreeMap<>();
-        int accepted = 0;
+        Tally tally = new Tally(probe.name().toLowerCase(Locale.ROOT), FROM);
         ExecutorService one = Executors.newSingleThreadExecutor();
         try {
             for (long number = FROM; number < FROM + COUNT; number++) {
                 String text = mutator.mutant(number);
                 Path file = Files.writeString(folder.resolve("mutant.json"), text);
-                Future<Boolean> run = one.submit(() -> probe.refusal(file).isEmpty());
+                Future<Spent.On<Boolean>> run =
+                        one.submit(() -> Spent.on(() -> probe.refusal(file).isEmpty()));
                 try {
-                    accepted += run.get(HANGS.toSeconds(), TimeUnit.SECONDS) ? 1 : 0;
+                    Spent.On<Boolean> read = run.get(HANGS.toSeconds(), TimeUnit.SECONDS);
+                    tally.read(number, read.result(), read.spent());
                 } catch (TimeoutException hangs) {
-                    finds.putIfAbsent("hangs", kept(probe, number, text));
+                    tally.found(number, "hangs", text);
                     break;
-                } catch (java.util.concurrent.ExecutionException thrown) {
-                    String what = signature(thrown.getCause());
-                    if (!finds.containsKey(what)) {
-                        finds.put(what, kept(probe, number, text));
-                    }
+                } catch (ExecutionException thrown) {
+                    tally.found(number, thrown.getCause(), text);
                 }
             }
         } finally {
             one.shutdownNow();
+            tally.write();
         }
-        assertTrue(finds.isEmpty(), () -> finds.size() + " finds: " + finds);
-        assertTrue(accepted > COUNT / 100, "hardly any is accepted, " + accepted + " of " + COUNT);
-    }
-
-    /** One find for each place in our code, however many mutants come there. */
-    private static String signature(Throwable thrown) {
-        String where = Stream.of(thrown.getStackTrace())
-                .filter(each -> each.getClassName().startsWith("coldseam.")
-                        && !each.getClassName().startsWith("coldseam.cli."))
-                .findFirst()
-                .map(StackTraceElement::toString)
-                .orElse("in no code of ours");
-        String said = String.valueOf(thrown).replaceAll("[0-9.E-]{4,}", "N");
-        return where + ": " + said.substring(0, Math.min(160, said.length()));
-    }
-
-    private static String kept(Probe probe, long number, String text) throws IOException {
-        Path folder = Files.createDirectories(Path.of("target", "fuzz"));
-        return Files.writeString(
-                        folder.resolve(probe.name().toLowerCase(java.util.Locale.ROOT) + "-" + number + ".json"), text)
-                .toString();
+        assertTrue(tally.finds().isEmpty(), tally::toString);
+        assertTrue(tally.accepted() > COUNT / 100, () -> "hardly any is accepted: " + tally);
     }
 
     /** The command's exit code, its data and its findings agree, and the data keep to their schema, on whole audits. */
@@ -125,21 +108,30 @@ class FuzzTest {
     void wholeAuditsHoldTogether() throws Exception {
         int count = Integer.getInteger("coldseam.fuzz.audits", 1);
         Mutator mutator = mutator(Probe.HOUSE);
-        Map<String, String> finds = new TreeMap<>();
-        int audited = 0;
-        for (long number = FROM; audited < count; number++) {
-            String text = mutator.mutant(number);
-            Path file = Files.writeString(folder.resolve("mutant.json"), text);
-            if (accepted(file)) {
-                try {
-                    WholeAudit.check(file, folder);
-                } catch (RuntimeException | AssertionError thrown) {
-                    finds.putIfAbsent(signature(thrown), kept(Probe.HOUSE, number, text));
+        Tally tally = new Tally("audit", FROM);
+        try {
+            for (long number = FROM; tally.count() < count; number++) {
+                String text = mutator.mutant(number);
+                Path file = Files.writeString(folder.resolve("mutant.json"), text);
+                if (accepted(file)) {
+                    try {
+                        tally.read(
+                                number,
+                                true,
+                                Spent.byAll(() -> {
+                                            WholeAudit.check(file, folder);
+                                            return true;
+                                        })
+                                        .spent());
+                    } catch (RuntimeException | AssertionError | VirtualMachineError thrown) {
+                        tally.found(number, thrown, text);
+                    }
                 }
-                audited++;
             }
+        } finally {
+            tally.write();
         }
-        assertTrue(finds.isEmpty(), () -> finds.size() + " finds: " + finds);
+        assertTrue(tally.finds().isEmpty(), tally::toString);
     }
 
     /** What reading alone finds is the other test's. */

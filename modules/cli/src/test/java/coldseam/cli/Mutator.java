@@ -79,6 +79,15 @@ final class Mutator {
         return JsonText.write(tree);
     }
 
+    /** A file's text altered in one to a few places, as JSON. */
+    String mutant(String text, Random random) {
+        Object tree = tree(text);
+        for (int left = 1 + random.nextInt(MOST_CHANGES); left > 0; left--) {
+            tree = changed(tree, random);
+        }
+        return JsonText.write(tree);
+    }
+
     static Object tree(String text) {
         Faults faults = new Faults();
         SourceNode node = SourceDocument.read("seed", text.getBytes(StandardCharsets.UTF_8), faults)

@@ -6,20 +6,11 @@ import coldseam.audit.Audit;
 import coldseam.audit.Breach;
 import coldseam.audit.Finding;
 import coldseam.audit.engine.LeastPsi;
-import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
-import coldseam.conduction.Accuracy;
-import coldseam.envelope.House;
 import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
-import coldseam.files.KnownNames;
 import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.BridgeComputer;
-import coldseam.junctions.catalogue.Catalogue;
-import coldseam.junctions.compute.BridgeComputers;
-import coldseam.junctions.vertex.VertexComputer;
-import coldseam.junctions.vertex.VertexComputing;
 import coldseam.report.words.FindingWords;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -30,7 +21,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -55,37 +45,6 @@ class PlantedHousesTest {
 
     @TempDir
     Path folder;
-
-    /**
-     * Sections that several of the houses have in common are solved once, and to a thousandth: no fault that is planted hangs
-     * on the fourth digit.
-     */
-    private static final class Bench implements Workshop {
-
-        private final Workshop builtIn = new BuiltInWorkshop();
-        private final BridgeComputer computer = BridgeComputers.computer(new Accuracy(1e-3, 400_000));
-        private final VertexComputing corners = VertexComputer.inMemory();
-
-        @Override
-        public KnownNames known(Path houseFile) {
-            return builtIn.known(houseFile);
-        }
-
-        @Override
-        public Catalogue catalogue(House house, Path houseFile) {
-            return builtIn.catalogue(house, houseFile);
-        }
-
-        @Override
-        public Optional<VertexComputing> vertices() {
-            return Optional.of(corners);
-        }
-
-        @Override
-        public BridgeComputer computer() {
-            return computer;
-        }
-    }
 
     /** What is planted; the rules that must find it, or what the refusal must say; the texts of its files by their names. */
     private record Planted(

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -169,6 +171,42 @@ class ProcessesTest {
                 "-Dfile.encoding=US-ASCII");
         assertEquals(Exit.FOUND.code(), ended(start(folder, german, house, "--no-store")));
         assertWanted(folder);
+    }
+
+    /** Little memory makes intervals wider, in sections and in bodies, and ends no run. */
+    @Test
+    void littleMemoryWidensIntervalsAndSaysSo() throws Exception {
+        Path input = CommittedReport.ROOT.resolve("fixtures/houses/shapes/lean-to.yaml");
+        List<String> most = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx700m");
+        List<String> least = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx52m");
+        assertEquals(Exit.FOUND.code(), ended(start(folder, most, input, "--no-store", "--timings")));
+        JsonNode plenty = data(folder);
+        assertTrue(plenty.at("/verdict/heldByMemory").isMissingNode(), "nothing holds it back");
+        assertEquals(
+                1,
+                lines(folder, "To solve: 38 junctions, 0 points and 6 corners").count(),
+                "what there is to solve is said");
+        Path tight = Files.createDirectory(folder.resolve("tight"));
+        assertEquals(Exit.FOUND.code(), ended(start(tight, least, input, "--no-store")));
+        JsonNode little = data(tight);
+        String held = little.at("/verdict/heldByMemory").asText();
+        assertTrue(held.contains("J1") && held.contains("V1"), () -> "sections and bodies: " + held);
+        assertTrue(Files.readString(tight.resolve("said.txt")).contains("less narrowly"), "the terminal says so");
+        JsonNode narrow = plenty.at("/heatLoss/total_W_per_K");
+        JsonNode wide = little.at("/heatLoss/total_W_per_K");
+        double lower =
+                Math.max(narrow.get("lower").asDouble(), wide.get("lower").asDouble());
+        double upper =
+                Math.min(narrow.get("upper").asDouble(), wide.get("upper").asDouble());
+        assertTrue(lower <= upper, () -> "both hold the same value: " + narrow + wide);
+        assertTrue(
+                wide.get("upper").asDouble() - wide.get("lower").asDouble()
+                        > narrow.get("upper").asDouble() - narrow.get("lower").asDouble(),
+                () -> "wider: " + narrow + wide);
+    }
+
+    private static JsonNode data(Path in) throws IOException {
+        return new ObjectMapper().readTree(Files.readString(in.resolve("audit.json")));
     }
 
     /** Whenever it is killed, each output is the old one or a whole new one, and the next run is as if nothing had been. */

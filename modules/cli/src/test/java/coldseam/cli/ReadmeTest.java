@@ -47,13 +47,35 @@ class ReadmeTest {
                 "-o",
                 folder.resolve("gaps.pdf").toString());
         assertEquals(1, run.code(), run::err);
-        String block = readme().split("```")[1];
+        String block = readme().split("```\n")[1];
         List<String> shown = block.lines()
                 .filter(line -> !line.isBlank() && !line.strip().equals("..."))
                 .toList();
         assertTrue(shown.size() > 5, block);
         for (String line : shown) {
             assertTrue(run.lines().contains(line), () -> "not printed: " + line + "\n" + run.out());
+        }
+    }
+
+    @Test
+    void theFirstHouseIsUnbrokenAndTellsWhatToChoose() throws IOException {
+        Path first = CommittedReport.ROOT.resolve("fixtures/houses/first-house.yaml");
+        String text = Files.readString(first);
+        assertTrue(
+                readme().contains("```yaml\n" + text.substring(text.indexOf('\n') + 1) + "```"), "another first house");
+        assertEquals(0, Run.of("check", first.toString()).code());
+        int choices = text.indexOf("junctions:");
+        Path open = Files.writeString(folder.resolve("open.yaml"), text.substring(0, choices));
+        Run run = Run.of("check", open.toString());
+        assertEquals(1, run.code(), run::err);
+        List<String> details = Pattern.compile("detail: ([a-z-]+)")
+                .matcher(text)
+                .results()
+                .map(found -> found.group(1))
+                .toList();
+        assertEquals(6, details.size());
+        for (String detail : details) {
+            assertTrue(run.out().contains("(" + detail + ")"), () -> detail + " is not named:\n" + run.out());
         }
     }
 

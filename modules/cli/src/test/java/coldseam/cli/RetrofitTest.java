@@ -5,22 +5,29 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.audit.AsFound;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.HouseAudit;
 import coldseam.files.FileFaultException;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeResult;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.detail.Rank;
 import coldseam.junctions.store.KeptFolder;
+import coldseam.report.words.FoundWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** An old house is told, and its savings are counted against, only what can be built in the structure that stays. */
+@Tag("slow")
 class RetrofitTest {
 
     private static final Path BOX = CommittedReport.ROOT.resolve("fixtures/houses/planted/box.yaml");
@@ -94,5 +101,94 @@ class RetrofitTest {
         assertEquals(
                 "did you mean \"lowest floor\"?", refused.faults().getFirst().next());
         assertEquals("did you mean \"parapet\"?", refused.faults().getLast().next());
+    }
+
+    /** A house whose wall was insulated thinly, then thickly. */
+    private HouseAudit thickened(String retrofit) throws IOException {
+        Path file = folder.resolve("thickened.yaml");
+        String box = Files.readString(BOX);
+        String layers = box.substring(box.indexOf("  wall:"), box.indexOf("  slab:"));
+        Files.writeString(
+                file,
+                box.replace("assemblies:\n", retrofit + "assemblies:\n")
+                        .replace("slab-edge-raft", "slab-edge-in-old-walls-course")
+                        .replace(
+                                "  slab:",
+                                layers.replace("wall:", "old wall:").replace("200 mm", "60 mm") + "  slab:"));
+        return HouseAudit.of(file, new BuiltInWorkshop().keepingIn(KeptFolder.in(folder.resolve("solved"))));
+    }
+
+    private static String found(String junctions) {
+        return "retrofit:\n  built-new: [lowest floor]\n  taken-down: [foot of the wall, parapet]\n"
+                + "  found: {assemblies: {wall: old wall, roof: roof}, junctions: " + junctions + "}\n";
+    }
+
+    private static AsFound.Seam seam(Audit audit, String kind) {
+        return audit.found()
+                .orElseThrow()
+                .of(audit.sheets().detect(sheet -> sheet.kind().equals(kind)))
+                .getOnly();
+    }
+
+    /** What was found is what the audit of the house as it stood says of it. */
+    @Test
+    void aSeamAsFoundIsThatOfTheHouseAsItStood() throws IOException {
+        Audit planned = thickened(found("[{kinds: [outside corner], detail: outside-corner-solid-post}]"))
+                .compute();
+        Path stood = folder.resolve("stood.yaml");
+        Files.writeString(
+                stood,
+                Files.readString(BOX)
+                        .replace("mineral wool board, thickness: 200 mm", "mineral wool board, thickness: 60 mm")
+                        .replace("outside-corner-unbroken", "outside-corner-solid-post"));
+        Audit before = HouseAudit.of(stood, new BuiltInWorkshop()).compute();
+        BridgeSheet<JunctionResult> was =
+                before.sheets().detect(sheet -> sheet.kind().equals("outside corner"));
+        BridgeSheet<JunctionResult> found =
+                seam(planned, "outside corner").sheet().orElseThrow();
+        assertEquals(was.result().psiExternal(), found.result().psiExternal());
+        assertEquals(was.temperatureFactor(), found.temperatureFactor());
+        assertEquals(was.mouldHumidity(), found.mouldHumidity());
+        assertTrue(found.chosen());
+        assertTrue(found.temperatureFactor()
+                < planned.sheets()
+                                .detect(sheet -> sheet.kind().equals("outside corner"))
+                                .temperatureFactor()
+                        - 0.05);
+    }
+
+    /** Neither a build-up nor a detail is made up in silence: the slab's is not said, the parapet's detail is not. */
+    @Test
+    void whatWasFoundAndIsNotSaidIsNotKnown() throws IOException {
+        Audit planned = thickened(found("[]")).compute();
+        AsFound.Seam slab = seam(planned, "slab edge");
+        assertEquals(Optional.empty(), slab.sheet());
+        assertEquals(Optional.empty(), slab.source());
+        assertTrue(FoundWords.state(slab).startsWith("not known"), FoundWords.state(slab));
+        AsFound.Seam parapet = seam(planned, "parapet");
+        assertEquals(Rank.WORST, parapet.sheet().orElseThrow().result().detail().rank());
+        assertFalse(parapet.sheet().orElseThrow().chosen());
+        assertTrue(FoundWords.state(parapet).contains("a stand-in"), FoundWords.state(parapet));
+        assertEquals(Optional.empty(), thickened("").compute().found());
+    }
+
+    /** The cottage's walls are bare: there is no insulation for a detail to ask for, and mould grows at any usual humidity. */
+    @Test
+    void bareWallsHaveNumbersToo() {
+        Audit cottage = HouseAudit.of(
+                        CommittedReport.ROOT.resolve("fixtures/houses/ferry-cottage.yaml"), new BuiltInWorkshop())
+                .compute();
+        BridgeSheet<JunctionResult> jamb = seam(cottage, "jamb").sheet().orElseThrow();
+        assertTrue(jamb.chosen());
+        assertFalse(jamb.result().penLine().unbroken());
+        assertTrue(jamb.mouldHumidity() < 0.40, () -> "" + jamb.mouldHumidity());
+        assertEquals("on the old solid brick of the wall", FoundWords.coldest(jamb.result()));
+        // The old frame's own U, not the new one's.
+        assertEquals(2.2, jamb.result().setup().opening().orElseThrow().frameTransmittance());
+        ImmutableList<String> lines = new FoundWords(cottage, UnitSystem.SI).lines();
+        assertEquals(6, lines.size());
+        assertTrue(
+                lines.anySatisfy(line -> line.startsWith("J5 jamb") && line.contains("; planned: psi")),
+                lines::toString);
     }
 }

@@ -10,9 +10,11 @@ import java.io.IOException;
 import java.nio.file.Path;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Everything computed that is published, against what is published: reports/validation.md. */
+@Tag("slow")
 class ValidationTest {
 
     private static final Path FIXTURES = CommittedReport.ROOT.resolve("fixtures");

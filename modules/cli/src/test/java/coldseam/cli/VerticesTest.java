@@ -14,9 +14,11 @@ import coldseam.conduction.Interval;
 import coldseam.files.FileFaultException;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.AuditCsv;
+import coldseam.report.words.InputWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -141,6 +143,18 @@ class VerticesTest {
                 .lookAt()
                 .contains("The bracket before the boards"));
         assertEquals(bare.notes(), own.notes());
+        ImmutableList<String> more = inputs(own).reject(inputs(bare)::contains);
+        assertEquals(
+                Lists.immutable.of(
+                        "Corner built as bracket.yaml: Steel bracket in the corner; house file",
+                        "Conductivity of steel: 50.000 W/(m·K); EN 12524 values in the table of prEN ISO"
+                                + " 10077-2, read in a public copy"),
+                more);
+    }
+
+    private static ImmutableList<String> inputs(Audit audit) {
+        return InputWords.of(audit, UnitSystem.SI)
+                .collect(row -> row.what() + ": " + row.value() + "; " + row.source());
     }
 
     @Test

@@ -17,6 +17,16 @@ public sealed interface Outcome {
     /** What stood in the way, in plain words; empty where nothing did. */
     Optional<String> why();
 
+    /** K, what the lowest temperature that was aimed at may be off by, where that is more than asked; 0 otherwise. */
+    default double unsure() {
+        return 0;
+    }
+
+    /** Whether more memory would have brought it nearer to what was asked. */
+    default boolean byMemory() {
+        return false;
+    }
+
     /** Where it stood in the way, m; empty where it is no one place. */
     default Optional<Point> at() {
         return Optional.empty();
@@ -54,6 +64,55 @@ public sealed interface Outcome {
         public Optional<String> why() {
             return Optional.of(
                     "refinement ended at " + unknowns + " unknowns; allow more unknowns or a wider interval");
+        }
+    }
+
+    /**
+     * Refinement ended at the unknowns that the {@link Budget} allows, fewer than were allowed otherwise.
+     *
+     * @param unknowns how many there were at the end
+     */
+    record MemorySpent(double asked, double got, int unknowns) implements Outcome {
+
+        @Override
+        public Optional<String> why() {
+            return Optional.of("refinement ended at " + unknowns + " unknowns, as many as the budget allows; give"
+                    + " the Java machine more memory (java -Xmx2g) where nobody set it, or ask for a wider interval");
+        }
+
+        @Override
+        public boolean byMemory() {
+            return true;
+        }
+    }
+
+    /**
+     * The lowest temperature that was aimed at is known less well than asked.
+     *
+     * @param kelvin what its error is estimated at, K
+     * @param byMemory whether the memory ended refinement, and not the unknowns that were allowed
+     */
+    record ColdestUnsure(double asked, double got, double kelvin, boolean byMemory) implements Outcome {
+
+        @Override
+        public Optional<String> why() {
+            return Optional.of(String.format(
+                    Locale.ROOT,
+                    "the lowest surface temperature is known to %.2g K only: refinement ended at as many unknowns as %s",
+                    kelvin,
+                    byMemory
+                            ? "the budget allows; give the Java machine more memory (java -Xmx2g) where nobody set it"
+                            : "were allowed; allow more"));
+        }
+
+        @Override
+        public double unsure() {
+            return kelvin;
+        }
+
+        @Override
+        public Optional<String> note() {
+            return why();
         }
     }
 

@@ -41,6 +41,28 @@ public record Solution(
         }
     }
 
+    /** The same, where the solution that its lowest temperature is read from may have it less well than asked, and then says so. */
+    public Solution with(Outcome surface) {
+        if (surface.unsure() == 0) {
+            return this;
+        }
+        Outcome both = met()
+                ? new Outcome.ColdestUnsure(outcome.asked(), outcome.got(), surface.unsure(), surface.byMemory())
+                : outcome;
+        return new Solution(
+                section,
+                couplings,
+                heatFlows,
+                surfaces,
+                probes,
+                field,
+                accuracy,
+                both,
+                unknowns,
+                seconds,
+                notes.newWithAll(surface.note().stream().toList()));
+    }
+
     @Override
     public String couplingUnit() {
         return section.symmetry() == Symmetry.PLANAR ? "W/(m·K)" : "W/K";

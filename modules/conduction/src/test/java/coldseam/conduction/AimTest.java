@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.solve.Conduction;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Refinement aimed at the lowest surface temperature. */
+@Tag("slow")
 class AimTest {
 
     /** A wall of board on concrete with a slab through the board. */

@@ -11,7 +11,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
 public sealed interface Body {
 
     /**
-     * Storeys stacked on one another.
+     * Storeys stacked on one another, and wings beside them: the house is all of them together.
      *
      * @param line to which line the footprints are measured
      * @param storeys bottom → top, at least one
@@ -20,6 +20,7 @@ public sealed interface Body {
      * @param otherBases what lies under parts of the house instead, the first whose area holds a place
      * @param ground m, z of the ground beside each corner of the lowest storey, even from corner to corner; empty where it is zero
      *     all round
+     * @param wings stacks of their own, each beside another or reaching into it
      */
     record Storeys(
             FootprintLine line,
@@ -27,14 +28,58 @@ public sealed interface Body {
             Base base,
             Roof roof,
             ImmutableList<AreaBase> otherBases,
-            ImmutableList<Double> ground)
+            ImmutableList<Double> ground,
+            ImmutableList<Stack> wings)
             implements Body {
+
+        /** One without wings. */
+        public Storeys(
+                FootprintLine line,
+                ImmutableList<Storey> storeys,
+                Base base,
+                Roof roof,
+                ImmutableList<AreaBase> otherBases,
+                ImmutableList<Double> ground) {
+            this(line, storeys, base, roof, otherBases, ground, Lists.immutable.empty());
+        }
 
         /** One that stands on one base, in level ground. */
         public Storeys(FootprintLine line, ImmutableList<Storey> storeys, Base base, Roof roof) {
             this(line, storeys, base, roof, Lists.immutable.empty(), Lists.immutable.empty());
         }
+
+        /** The main stack, then the wings. */
+        public ImmutableList<Stack> stacks() {
+            return Lists.immutable
+                    .of(new Stack("", storeys, base, roof, otherBases, ground))
+                    .newWithAll(wings);
+        }
+
+        /** The stack a storey belongs to, by the storey's name. */
+        public Stack stackOf(String storey) {
+            return stacks().detectOptional(stack ->
+                            stack.storeys().anySatisfy(each -> each.name().equals(storey)))
+                    .orElse(stacks().getFirst());
+        }
     }
+
+    /**
+     * Storeys on one base under one roof.
+     *
+     * @param name of a wing; empty for the main stack
+     * @param storeys bottom → top, at least one
+     * @param base what lies under the lowest storey
+     * @param roof what lies over the top storey
+     * @param otherBases what lies under parts of it instead
+     * @param ground m, z of the ground beside each corner of its lowest storey; empty where it is zero all round
+     */
+    record Stack(
+            String name,
+            ImmutableList<Storey> storeys,
+            Base base,
+            Roof roof,
+            ImmutableList<AreaBase> otherBases,
+            ImmutableList<Double> ground) {}
 
     /**
      * What lies under a part of the house.
@@ -143,6 +188,7 @@ public sealed interface Body {
      * @param assembly name; empty where left out
      * @param edge insulation beside or under the slab's rim
      * @param depth m, cellar floor below ground level; zero on ground
+     * @param level m, z of the upper face of a floor on the ground or over an unheated space
      * @param crawlSpace its height, vents and wall; only for suspended floors
      * @param exposure what it faces
      */
@@ -151,8 +197,20 @@ public sealed interface Body {
             Optional<String> assembly,
             Optional<EdgeInsulation> edge,
             double depth,
+            double level,
             Optional<CrawlSpace> crawlSpace,
             Exposure exposure) {
+
+        /** One at the zero of the house. */
+        public Base(
+                Kind kind,
+                Optional<String> assembly,
+                Optional<EdgeInsulation> edge,
+                double depth,
+                Optional<CrawlSpace> crawlSpace,
+                Exposure exposure) {
+            this(kind, assembly, edge, depth, 0, crawlSpace, exposure);
+        }
 
         /** Whether it is a floor whose underside lies in or over the ground. */
         public boolean onGround() {

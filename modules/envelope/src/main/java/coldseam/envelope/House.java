@@ -38,6 +38,13 @@ public record House(
         Limits limits,
         Prices prices) {
 
+    /**
+     * As it was found, before anything is built; empty where its file does not say. What of it is not known is as it will be.
+     */
+    public Optional<House> asFound() {
+        return retrofit.flatMap(Retrofit::found).map(found -> found.in(this));
+    }
+
     /** With other build-ups under their names. */
     public House withAssemblies(ImmutableMap<String, Assembly> others) {
         return new House(

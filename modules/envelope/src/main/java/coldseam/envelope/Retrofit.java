@@ -1,7 +1,10 @@
 package coldseam.envelope;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
@@ -9,9 +12,60 @@ import org.eclipse.collections.api.set.ImmutableSet;
  *
  * @param builtNew names of the surfaces whose structure is new
  * @param takenDown parts that come down all the same, such as a parapet, in the words of the details that ask for it
+ * @param found what is there before anything is built; empty where the file does not say
  * @param order of building, where it is told: names of assemblies and of {@link #OTHER_MEASURES}, each once
  */
-public record Retrofit(ImmutableSet<String> builtNew, ImmutableSet<String> takenDown, ImmutableList<String> order) {
+public record Retrofit(
+        ImmutableSet<String> builtNew,
+        ImmutableSet<String> takenDown,
+        Optional<Found> found,
+        ImmutableList<String> order) {
+
+    /**
+     * What is there before anything is built.
+     *
+     * @param assemblies build-ups as they are found, by the names of those that take their place
+     * @param windows windows and doors as they are found, by their names
+     * @param choices which detail is there, the first that matches; where none does, the worst of the kind is taken
+     */
+    public record Found(
+            ImmutableMap<String, Assembly> assemblies,
+            ImmutableMap<String, Window> windows,
+            ImmutableList<JunctionChoice> choices) {
+
+        /**
+         * A window or door as it is found; place, size and depth of the frame stay.
+         *
+         * @param rating what is known of its thermal transmittance
+         * @param setBack m, from the old wall's outer face to the frame's; the detail's own place where empty
+         */
+        public record Window(Opening.Rating rating, OptionalDouble setBack) {}
+
+        private Opening opening(Opening planned) {
+            Window found = windows.get(planned.name());
+            return found == null
+                    ? planned
+                    : new Opening(
+                            planned.name(),
+                            planned.kind(),
+                            planned.surface(),
+                            planned.width(),
+                            planned.height(),
+                            planned.left(),
+                            planned.sill(),
+                            found.rating(),
+                            planned.frameDepth(),
+                            found.setBack(),
+                            planned.shutterBox());
+        }
+
+        /** The house as it is found; what is not known of it is as it will be. */
+        House in(House planned) {
+            return planned.withAssemblies(planned.assemblies().collectValues(assemblies::getIfAbsentValue))
+                    .withOpenings(planned.openings().collect(this::opening))
+                    .withChoices(choices);
+        }
+    }
 
     /** The measure of every window and door that becomes another. */
     public static final String OPENINGS = "windows and doors";

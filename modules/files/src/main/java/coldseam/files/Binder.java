@@ -1,6 +1,8 @@
 package coldseam.files;
 
 import java.lang.reflect.Type;
+import java.util.IdentityHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -21,7 +23,7 @@ import org.eclipse.collections.api.set.MutableSet;
  * {@link Short} or {@link Whole}), {@code ImmutableList}, {@code ImmutableSet}, {@code ImmutableMap} from names, a list of
  * {@link Named}, {@link Located}, {@link SourceNode} as it stands, and optional ones of all these. A component of type
  * {@link Position} is no key: it gets the place of the record. Annotations say the rest: {@link Unit}, {@link Bounds},
- * {@link Default}, {@link Size}, {@link Refers}, {@link Defines}. A constructor may throw a {@link BadValueException}, and a
+ * {@link Default}, {@link Size}, {@link Refers}, {@link Defines}, {@link Inline}. A constructor may throw a {@link BadValueException}, and a
  * {@link SelfChecking} record may add faults of its own.
  */
 public final class Binder {
@@ -29,6 +31,9 @@ public final class Binder {
     private final Faults faults;
     private final References references;
     private final ScalarBinder scalars;
+
+    /** Of mappings from names some of which are faulty, those that are not: their record's checks need not wait for the others. */
+    private final Map<SourceNode, ImmutableList<Named<Object>>> sound = new IdentityHashMap<>();
 
     private Binder(Faults faults) {
         this.faults = faults;
@@ -53,9 +58,11 @@ public final class Binder {
     public static <T> Optional<T> bind(
             SourceNode node, Class<T> type, Faults faults, ImmutableMap<String, KnownNames> known) {
         Binder binder = new Binder(faults);
+        int before = faults.count();
         Optional<Object> value = binder.value(node, type, null, Words.noun(type));
+        boolean faulty = faults.count() > before;
         binder.references.check(known);
-        return value.map(type::cast);
+        return faulty ? Optional.empty() : value.map(type::cast);
     }
 
     private Optional<Object> value(SourceNode node, Type type, Shape.Part part, String what) {
@@ -172,7 +179,11 @@ public final class Binder {
             value(entry.value(), type, null, each)
                     .ifPresent(v -> items.add(new Named<>(entry.key(), v, entry.place())));
         }
-        return items.size() < mapping.entries().size() ? Optional.empty() : Optional.of(items.toImmutable());
+        if (items.size() < mapping.entries().size()) {
+            sound.put(node, items.toImmutable());
+            return Optional.empty();
+        }
+        return Optional.of(items.toImmutable());
     }
 
     private Optional<Object> alternative(SourceNode node, Class<?> sealed, String what) {
@@ -324,6 +335,9 @@ public final class Binder {
             target.set(part.component(), wrapped(part, value));
         } else {
             target.fail();
+            if (part.component().getType() == ImmutableList.class && sound.containsKey(node)) {
+                target.set(part.component(), sound.get(node));
+            }
         }
     }
 

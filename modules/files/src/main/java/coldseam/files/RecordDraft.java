@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.map.MutableMap;
 
-/** The values of a record while they are collected. */
+/** The values of a record, and of those inlined in it, while they are collected. */
 final class RecordDraft<T> {
     private final Class<T> type;
     private final Position place;
@@ -26,29 +26,56 @@ final class RecordDraft<T> {
         places.put(component.getName(), where);
     }
 
+    /** One of its values is faulty, and said to be. */
     void fail() {
         failed = true;
     }
 
+    /** The record; empty where it cannot be made. Its own checks are made as far as faulty parts let them. */
     Optional<T> build(Faults faults) {
         if (failed) {
+            checkWhatThereIs(faults);
             return Optional.empty();
         }
-        RecordComponent[] components = type.getRecordComponents();
-        Object[] arguments = new Object[components.length];
-        for (int i = 0; i < components.length; i++) {
-            arguments[i] = components[i].getType() == Position.class ? place : values.get(components[i].getName());
-        }
         try {
-            T built = Shape.construct(type, arguments);
-            int before = faults.count();
-            if (built instanceof SelfChecking checking) {
-                checking.check(faults);
-            }
-            return faults.count() == before ? Optional.of(built) : Optional.empty();
+            return Optional.of(construct(type, faults));
         } catch (BadValueException bad) {
             faults.add(bad.at(places.getOrDefault(bad.component(), place)));
             return Optional.empty();
         }
+    }
+
+    /**
+     * Faults of a part must not hide the record's own until they are mended. What is missing is null here, so that a check which
+     * needs it cannot mistake it for something left out, and ends.
+     */
+    private void checkWhatThereIs(Faults faults) {
+        if (!SelfChecking.class.isAssignableFrom(type)) {
+            return;
+        }
+        try {
+            construct(type, faults);
+        } catch (RuntimeException missing) {
+            // Whatever it is comes of a part whose fault is told: what can be checked without it has been.
+            failed = true;
+        }
+    }
+
+    private <R> R construct(Class<R> record, Faults faults) {
+        RecordComponent[] components = record.getRecordComponents();
+        Object[] arguments = new Object[components.length];
+        for (int i = 0; i < components.length; i++) {
+            Class<?> component = components[i].getType();
+            if (components[i].isAnnotationPresent(Inline.class)) {
+                arguments[i] = construct(component, faults);
+            } else {
+                arguments[i] = component == Position.class ? place : values.get(components[i].getName());
+            }
+        }
+        R built = Shape.construct(record, arguments);
+        if (built instanceof SelfChecking checking) {
+            checking.check(faults);
+        }
+        return built;
     }
 }

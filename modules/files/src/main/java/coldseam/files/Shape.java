@@ -35,13 +35,15 @@ final class Shape {
             return Lists.immutable
                     .with(record.getRecordComponents())
                     .reject(each -> each.getType() == Position.class)
-                    .collect(Shape::part);
+                    .flatCollect(each -> each.isAnnotationPresent(Inline.class)
+                            ? parts(each.getType())
+                            : Lists.immutable.of(part(each)));
         }
     };
 
     private Shape() {}
 
-    /** The components that stand in the file, in order. */
+    /** The components that stand in the file, in order, those of an {@link Inline} one in its place. */
     static ImmutableList<Part> parts(Class<?> record) {
         return PARTS.get(record);
     }

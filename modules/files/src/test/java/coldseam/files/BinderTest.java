@@ -203,11 +203,84 @@ class BinderTest {
                 faults("{a: 1, b: 2}", Both.class));
     }
 
+    record Plain(String name, @Inline Even even, int a, int b) {}
+
+    @Noun("a thing said")
+    record Said(String name, @Inline Even even, @Inline Both both, Optional<String> remark) {}
+
+    @Test
+    void theKeysOfWhatIsInlinedStandBesideTheOthers() {
+        Faults none = new Faults();
+        assertEquals(
+                Optional.of("{name: n, other: 4}"),
+                bind("{name: n, number: 2, other: 4, a: 1, b: 2}", Plain.class, none)
+                        .map(said -> "{name: " + said.name() + ", other: "
+                                + said.even().other() + "}"));
+        assertTrue(none.isEmpty());
+        assertEquals(
+                "x.yaml:1:1: a thing said needs the key other; add it: other: …\n"
+                        + "x.yaml:1:11: a thing said has no such key; got \"numbr\"; allowed: name, number, other, a, b, remark;"
+                        + " did you mean \"number\"?",
+                faults("{name: n, numbr: 2, a: 1, b: 2}", Said.class));
+        assertEquals(
+                "x.yaml:1:19: an even number is needed; got 3; double it",
+                faults("{name: n, number: 3, other: 4, a: 1, b: 2}", Said.class));
+        assertEquals(
+                "x.yaml:1:1: a is never right; got 1\nx.yaml:1:1: b is never right; got 2",
+                faults("{name: n, number: 2, other: 4, a: 1, b: 2}", Said.class));
+        assertTrue(SchemaWriter.of(Said.class, "said").contains("\"number\""));
+    }
+
     @Test
     void asksForTheNearestWord() {
         assertEquals(Optional.of("thickness"), Nearest.to("thicknes", Lists.immutable.with("material", "thickness")));
         assertEquals(Optional.of("kind"), Nearest.to("knid", Lists.immutable.with("king of hearts", "kind")));
         assertEquals(Optional.empty(), Nearest.to("colour", Lists.immutable.with("material", "thickness")));
         assertEquals(Optional.empty(), Nearest.to("x", Lists.immutable.with("y")));
+    }
+
+    /** Holds its parts against one another, as far as they are there. */
+    record Whole2(
+            @Default("") ImmutableList<Named<Disc>> discs,
+            ImmutableList<Both> pairs,
+            @Unit(Dimension.LENGTH) double most)
+            implements SelfChecking {
+
+        @Override
+        public void check(Faults faults) {
+            discs.select(each -> each.value().radius() > 1)
+                    .forEach(each -> faults.add(each.place(), "a disc is too large", each.name(), "", "shrink it"));
+            faults.add(pairs.getFirst().place(), "the first pair is told", "", "", "do nothing");
+        }
+    }
+
+    private static ImmutableList<String> asked(String text) {
+        Faults faults = new Faults();
+        SourceNode node = SourceDocument.read("test.yaml", text.getBytes(StandardCharsets.UTF_8), faults)
+                .orElseThrow();
+        assertTrue(Binder.bind(node, Whole2.class, faults).isEmpty());
+        return faults.sorted().collect(Fault::asked);
+    }
+
+    /** A pair has faults of its own; the whole is checked though a pair or a disc of it is faulty. */
+    @Test
+    void faultsOfPartsDoNotHideTheWholesOwn() {
+        assertEquals(
+                Lists.immutable.of(
+                        "a disc is too large",
+                        "radius",
+                        "a is never right",
+                        "b is never right",
+                        "the first pair is told"),
+                asked("discs:\n  large: {radius: 2 m}\n  bad: {radius: 2 kg}\npairs: [{a: 1, b: 1}]\nmost: 1 m\n")
+                        .collect(each -> each.contains("radius") ? "radius" : each));
+    }
+
+    /** What hangs on a part that is not there is not checked, and nothing is made up about it. */
+    @Test
+    void whatIsMissingIsNotCheckedAgainst() {
+        assertEquals(
+                Lists.immutable.of("a disc is too large", "pairs is needed"),
+                asked("discs:\n  large: {radius: 2 m}\npairs: 7\nmost: 1 m\n"));
     }
 }

@@ -26,6 +26,7 @@ import coldseam.audit.SideSummary;
 import coldseam.audit.Subject;
 import coldseam.audit.TerraceLine;
 import coldseam.audit.Verdict;
+import coldseam.audit.Work;
 import coldseam.audit.rules.DetailNotChosenRule;
 import coldseam.audit.rules.LayerBrokenRule;
 import coldseam.audit.rules.TemperatureFactorUnderLimitRule;
@@ -174,6 +175,7 @@ final class SampleAudit {
                         row(SLAB, HeatFlow.DOWNWARDS, OuterSurface.GROUND, 80)),
                 sheets,
                 rows,
+                Optional.empty(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
@@ -196,7 +198,8 @@ final class SampleAudit {
                                 "the cap",
                                 Lists.immutable.of("wall board and roof board meet without a gap"),
                                 Lists.immutable.of(sheets.get(1)))),
-                Lists.immutable.of(new Note.EdgeInsulationInSection()));
+                Lists.immutable.of(new Note.EdgeInsulationInSection()),
+                new Work(3, 1, 0));
     }
 
     private static Surface surface(Shell shell, String name) {
@@ -231,6 +234,7 @@ final class SampleAudit {
                 plain.assemblies(),
                 plain.sheets(),
                 plain.junctions(),
+                plain.found(),
                 plain.pointSheets(),
                 rows,
                 plain.vertexSheets(),
@@ -240,7 +244,8 @@ final class SampleAudit {
                 plain.mould(),
                 plain.terraces(),
                 plain.holdPoints(),
-                plain.notes());
+                plain.notes(),
+                plain.work());
     }
 
     private static AssemblyRow row(Assembly assembly, HeatFlow direction, OuterSurface outer, double area) {

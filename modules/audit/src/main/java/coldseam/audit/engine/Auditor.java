@@ -1,6 +1,7 @@
 package coldseam.audit.engine;
 
 import coldseam.assemblies.Transmittance;
+import coldseam.audit.AsFound;
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeRow;
@@ -12,6 +13,7 @@ import coldseam.audit.Mould;
 import coldseam.audit.Note;
 import coldseam.audit.TerraceLine;
 import coldseam.audit.Verdict;
+import coldseam.audit.Work;
 import coldseam.audit.rules.Facts;
 import coldseam.audit.rules.Findings;
 import coldseam.envelope.House;
@@ -22,6 +24,7 @@ import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.vertex.VertexComputing;
 import java.util.Optional;
+import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -29,28 +32,52 @@ import org.eclipse.collections.api.list.ImmutableList;
 public final class Auditor {
 
     private final Catalogue catalogue;
-    private final BridgeComputer computer;
-    private final Optional<VertexComputing> vertices;
+    private final Function<Work, Solving> within;
+    private final boolean withVertices;
     private final String version;
+
+    /**
+     * What computes.
+     *
+     * @param computer of details; asked from several threads at once
+     * @param vertices computes vertices, likewise; empty where they are only named
+     */
+    public record Solving(BridgeComputer computer, Optional<VertexComputing> vertices) {}
 
     /** An auditor that names vertices and computes none; see the other. */
     public Auditor(Catalogue catalogue, BridgeComputer computer, String version) {
-        this(catalogue, computer, Optional.empty(), version);
+        this(catalogue, work -> new Solving(computer, Optional.empty()), false, version);
     }
 
     /**
      * An auditor.
      *
      * @param catalogue of details, own ones of the house included
-     * @param computer that computes them; asked from several threads at once
-     * @param vertices computes vertices, likewise; empty where they are only named
+     * @param within what computes, once it is known how much
+     * @param withVertices whether vertices are to be computed
      * @param version of the tool, for the record
      */
-    public Auditor(Catalogue catalogue, BridgeComputer computer, Optional<VertexComputing> vertices, String version) {
+    public Auditor(Catalogue catalogue, Function<Work, Solving> within, boolean withVertices, String version) {
         this.catalogue = catalogue;
-        this.computer = computer;
-        this.vertices = vertices;
+        this.within = within;
+        this.withVertices = withVertices;
         this.version = version;
+    }
+
+    private Work work(House house, Shell shell, ImmutableList<PlannedEdge> edges) {
+        ImmutableList<HousePoints> points =
+                house.points().isEmpty() ? Lists.immutable.empty() : HousePoints.of(house, shell);
+        return new Work(
+                ComputedBridges.questions(ComputedJunctions.planned(house, edges))
+                        .size(),
+                ComputedBridges.questions(ComputedPoints.planned(house, points, catalogue))
+                        .size(),
+                withVertices ? ComputedVertices.count(shell, edges) : 0);
+    }
+
+    /** The audit of a house without its seams as they were found; see the other. */
+    public Audit audit(House house, Shell shell, String inputDigest, Progress progress) {
+        return audit(house, shell, Optional.empty(), inputDigest, progress);
     }
 
     /**
@@ -58,18 +85,25 @@ public final class Auditor {
      *
      * @param house checked
      * @param shell built from it
+     * @param found shell of the house as found; empty where its file does not say or nobody asks
      * @param inputDigest SHA-256 of the house file, hexadecimal
      * @param progress hears how far it has come
      */
-    public Audit audit(House house, Shell shell, String inputDigest, Progress progress) {
-        ComputedJunctions junctions =
-                ComputedJunctions.of(house, new JunctionPlan(house, shell, catalogue).plan(), computer, progress);
+    public Audit audit(House house, Shell shell, Optional<Shell> found, String inputDigest, Progress progress) {
+        ImmutableList<PlannedEdge> edges = new JunctionPlan(house, shell, catalogue).plan();
+        Work work = work(house, shell, edges);
+        progress.begins(work);
+        Solving solving = within.apply(work);
+        BridgeComputer computer = solving.computer();
+        ComputedJunctions junctions = ComputedJunctions.of("junctions", house, edges, computer, progress);
+        Optional<AsFound> before =
+                found.map(old -> new FoundSeams(house, junctions, old, catalogue, computer, progress).compute());
         SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions.rows()));
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
         ComputedPoints points = ComputedPoints.of(
                 house, HousePoints.of(house, shell, surfaceHeats, heats), catalogue, computer, progress);
-        ComputedVertices corners = vertices.map(computing ->
-                        ComputedVertices.of(house, shell, junctions.rows(), catalogue, computing, progress))
+        ComputedVertices corners = solving.vertices()
+                .map(computing -> ComputedVertices.of(house, shell, junctions.rows(), catalogue, computing, progress))
                 .orElseGet(() -> ComputedVertices.notAsked(shell));
         HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), points.rows(), corners.rows()).compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats);
@@ -98,6 +132,7 @@ public final class Auditor {
                 assemblies,
                 junctions.sheets(),
                 junctions.rows(),
+                before,
                 points.sheets(),
                 points.rows(),
                 corners.sheets(),
@@ -110,7 +145,8 @@ public final class Auditor {
                 surfaceHeats
                         .notes()
                         .newWithAll(warnings(heats))
-                        .newWithAll(vertices.isPresent() ? nowhere(house, corners) : Lists.immutable.empty()));
+                        .newWithAll(solving.vertices().isPresent() ? nowhere(house, corners) : Lists.immutable.empty()),
+                work);
     }
 
     /** Whether the floors' edges are computed as sections with their ground, which then hold what insulates them. */

@@ -63,8 +63,7 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
         this.site = site;
         this.answers = Answers.compute(
                 what,
-                planned.flatCollect(each ->
-                        each.comparisons().newWithAll(each.question().stream().toList())),
+                questions(planned),
                 question -> first(question, question.compared() ? comparing : computer),
                 progress);
         Map<Key, MutableList<PlannedBridge<S>>> groups = new LinkedHashMap<>();
@@ -80,6 +79,13 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
                 progress);
         String letter = what.substring(0, 1).toUpperCase(Locale.ROOT);
         groups.forEach((key, group) -> sheets.put(key, sheet(letter + (sheets.size() + 1), group)));
+    }
+
+    /** What is asked of some places, each once. */
+    static <S extends BridgeSetup> ImmutableList<Question<S>> questions(ImmutableList<PlannedBridge<S>> planned) {
+        return planned.flatCollect(each ->
+                        each.comparisons().newWithAll(each.question().stream().toList()))
+                .distinct();
     }
 
     /** The result of the first of a question's details that fits. */

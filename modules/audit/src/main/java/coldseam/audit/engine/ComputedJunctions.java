@@ -23,23 +23,32 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 record ComputedJunctions(ImmutableList<BridgeSheet<JunctionResult>> sheets, ImmutableList<JunctionRow> rows) {
 
-    /** Computes every edge, with its kind's other options beside it. */
+    /**
+     * Computes every edge, with its kind's other options beside it.
+     *
+     * @param what they are, for the progress; its first letter begins the sheets' ids
+     */
     static ComputedJunctions of(
-            House house, ImmutableList<PlannedEdge> edges, BridgeComputer computer, Progress progress) {
+            String what, House house, ImmutableList<PlannedEdge> edges, BridgeComputer computer, Progress progress) {
         DimensionSystem system = house.site().dimensions();
-        ImmutableList<PlannedBridge<JunctionSetup>> planned = edges.collect(each -> new PlannedBridge<>(
+        ImmutableList<PlannedBridge<JunctionSetup>> planned = planned(house, edges);
+        ComputedBridges<JunctionSetup, JunctionResult> computed = new ComputedBridges<>(
+                what, house.site(), planned, computer::compute, computer.comparing()::compute, progress);
+        return new ComputedJunctions(
+                computed.sheets(),
+                edges.zip(planned).collect(pair -> row(pair.getOne(), pair.getTwo(), computed, system)));
+    }
+
+    /** What is to be computed of each edge. */
+    static ImmutableList<PlannedBridge<JunctionSetup>> planned(House house, ImmutableList<PlannedEdge> edges) {
+        return edges.collect(each -> new PlannedBridge<>(
                 each.edge().name(),
-                length(each.edge(), system),
+                length(each.edge(), house.site().dimensions()),
                 each.setup(),
                 each.candidates(),
                 each.options(),
                 each.hindrances(),
                 each.chosen()));
-        ComputedBridges<JunctionSetup, JunctionResult> computed = new ComputedBridges<>(
-                "junctions", house.site(), planned, computer::compute, computer.comparing()::compute, progress);
-        return new ComputedJunctions(
-                computed.sheets(),
-                edges.zip(planned).collect(pair -> row(pair.getOne(), pair.getTwo(), computed, system)));
     }
 
     private static JunctionRow row(

@@ -28,12 +28,18 @@ record ComputedPoints(ImmutableList<BridgeSheet<PointResult>> sheets, ImmutableL
             Catalogue catalogue,
             BridgeComputer computer,
             Progress progress) {
-        ImmutableList<PlannedBridge<PointSetup>> planned = sets.collect(set -> planned(set, house, catalogue));
+        ImmutableList<PlannedBridge<PointSetup>> planned = planned(house, sets, catalogue);
         ComputedBridges<PointSetup, PointResult> computed = new ComputedBridges<>(
                 "points", house.site(), planned, computer::compute, computer.comparing()::compute, progress);
         return new ComputedPoints(
                 computed.sheets(),
                 sets.zip(planned).collect(pair -> row(pair.getOne(), pair.getTwo(), catalogue, computed)));
+    }
+
+    /** What is to be computed of each set. */
+    static ImmutableList<PlannedBridge<PointSetup>> planned(
+            House house, ImmutableList<HousePoints> sets, Catalogue catalogue) {
+        return sets.collect(set -> planned(set, house, catalogue));
     }
 
     /** The kind's options with those of the set's lengths that they have too and allow. */

@@ -1,7 +1,6 @@
 package coldseam.audit.engine;
 
 import coldseam.assemblies.moisture.SurfaceHumidity;
-import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.VertexRow;
@@ -10,12 +9,13 @@ import coldseam.audit.VertexSheet;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
+import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.corners.Corner;
 import coldseam.envelope.shell.corners.CornerFrame;
 import coldseam.envelope.shell.corners.Corners;
-import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.detail.Detail;
@@ -30,6 +30,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.impl.factory.Lists;
 
 /**
@@ -43,9 +44,38 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
     /** Degrees; angles that differ by less are one. */
     private static final double ALIKE = 0.05;
 
+    /**
+     * How an edge is built.
+     *
+     * @param known whether somebody chose its detail
+     * @param sheet its id; empty before it is computed
+     */
+    private record Drawn(Detail detail, JunctionSetup setup, boolean known, String sheet) {
+
+        static Optional<Drawn> of(JunctionRow row) {
+            return row.source() instanceof BridgeSource.Own
+                    ? Optional.empty()
+                    : row.sheet()
+                            .map(sheet -> new Drawn(
+                                    sheet.result().detail(),
+                                    sheet.result().setup(),
+                                    row.source().known(),
+                                    sheet.id()));
+        }
+
+        /** As if the first of its details fitted. */
+        static Optional<Drawn> expected(PlannedEdge edge) {
+            return edge.own().isPresent()
+                            || edge.candidates().isEmpty()
+                            || edge.hindrances().notEmpty()
+                    ? Optional.empty()
+                    : edge.setup().map(setup -> new Drawn(edge.candidates().getFirst(), setup, true, ""));
+        }
+    }
+
     /** A vertex with what is to be computed for it, or why nothing is. */
     private record Planned(
-            Corner corner, ImmutableList<JunctionRow> edges, Optional<VertexSetup> setup, Optional<Obstacle> obstacle) {
+            Corner corner, ImmutableList<Drawn> edges, Optional<VertexSetup> setup, Optional<Obstacle> obstacle) {
 
         static Planned not(Corner corner, Obstacle obstacle) {
             return new Planned(corner, Lists.immutable.empty(), Optional.empty(), Optional.of(obstacle));
@@ -57,7 +87,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
         }
 
         boolean chosen() {
-            return edges.allSatisfy(row -> row.source().known());
+            return edges.allSatisfy(Drawn::known);
         }
     }
 
@@ -67,6 +97,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
     /** The corners' own details that some are built by. */
     ImmutableList<Detail> ownDetails() {
         return sheets.flatCollect(sheet -> sheet.result().corner().stream().toList())
+                .collect(VertexResult.Own::detail)
                 .distinct();
     }
 
@@ -85,10 +116,12 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
             Catalogue catalogue,
             VertexComputing computing,
             Progress progress) {
+        ImmutableMap<String, JunctionRow> rows =
+                junctions.toImmutableMap(row -> row.edge().name(), row -> row);
         ImmutableList<Detail> named =
                 house.corners().flatCollect(id -> catalogue.find(id).stream().toList());
         ImmutableList<Planned> planned = Corners.of(shell)
-                .collect(corner -> plan(corner, junctions)
+                .collect(corner -> plan(corner, edge -> Drawn.of(rows.get(edge.name())))
                         .with(setup -> CornerDetail.find(setup, named, true)
                                 .or(() -> CornerDetail.find(setup, catalogue.corners(), false))));
         Answers<VertexSetup, VertexResult> answers = Answers.compute(
@@ -101,6 +134,17 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                         key -> sheet("V" + (sheets.size() + 1), house, result, each, planned))));
         return new ComputedVertices(
                 Lists.immutable.ofAll(sheets.values()), planned.collect(each -> row(each, answers, sheets)));
+    }
+
+    /** How many different ones there are to compute, as long as nothing is: no fewer than come of it but by chance. */
+    static int count(Shell shell, ImmutableList<PlannedEdge> edges) {
+        ImmutableMap<String, PlannedEdge> planned =
+                edges.toImmutableMap(each -> each.edge().name(), each -> each);
+        return Corners.of(shell)
+                .flatCollect(corner -> plan(corner, edge -> Drawn.expected(planned.get(edge.name()))).setup().stream()
+                        .toList())
+                .distinct()
+                .size();
     }
 
     private static VertexRow row(
@@ -127,10 +171,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
         return new VertexSheet(
                 id,
                 result,
-                first.edges()
-                        .flatCollect(
-                                row -> row.sheet().map(BridgeSheet::id).stream().toList())
-                        .distinct(),
+                first.edges().collect(Drawn::sheet).distinct(),
                 all.select(each -> each.setup().equals(first.setup()) && each.chosen() == first.chosen())
                         .collect(each -> each.corner().name()),
                 first.chosen(),
@@ -138,7 +179,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                 Math.min(1, humidity.humidityAtMouldLimit()));
     }
 
-    private static Planned plan(Corner corner, ImmutableList<JunctionRow> junctions) {
+    private static Planned plan(Corner corner, Function<Edge, Optional<Drawn>> drawn) {
         Optional<CornerFrame> frame = CornerFrame.of(corner);
         if (frame.isEmpty()) {
             return Planned.not(corner, Obstacle.ASLANT);
@@ -152,19 +193,21 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                         && each.exposure().kind() != Exposure.Kind.GROUND)) {
             return Planned.not(corner, Obstacle.NEIGHBOUR);
         }
+        if (floorEnds(corner, frame.get())) {
+            return Planned.not(corner, Obstacle.NOT_SAID);
+        }
         MutableList<EdgeEnd> ends = Lists.mutable.empty();
-        MutableList<JunctionRow> edges = Lists.mutable.empty();
+        MutableList<Drawn> edges = Lists.mutable.empty();
         for (Corner.End end : corner.ends()) {
-            JunctionRow row = junctions.detect(
-                    each -> each.edge().name().equals(end.edge().name()));
-            if (row.sheet().isEmpty() || row.source() instanceof BridgeSource.Own) {
+            Optional<Drawn> edge = drawn.apply(end.edge());
+            if (edge.isEmpty()) {
                 return Planned.not(corner, Obstacle.NO_DETAIL);
             }
-            Optional<EdgeEnd> planned = end(end, frame.get(), row.sheet().get().result());
+            Optional<EdgeEnd> planned = end(end, frame.get(), edge.get());
             if (planned.isEmpty()) {
                 return Planned.not(corner, Obstacle.IN_PLANE);
             }
-            edges.add(row);
+            edges.add(edge.get());
             ends.add(planned.get());
         }
         ImmutableList<EdgeEnd> sorted = ends.toSortedListBy(each -> 2 * each.along() + (each.growing() ? 1 : 0))
@@ -182,7 +225,35 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                 Optional.empty());
     }
 
-    private static Optional<EdgeEnd> end(Corner.End end, CornerFrame frame, JunctionResult result) {
+    /** Whether a floor bears into one of the walls that pass by and not into another, and ends where no section shows. */
+    private static boolean floorEnds(Corner corner, CornerFrame frame) {
+        boolean some = false;
+        boolean all = true;
+        for (int axis = 0; axis < 2; axis++) {
+            for (int way = 0; way < 2; way++) {
+                if (passes(frame.rooms(), way << axis, 1 - axis)) {
+                    int along = axis;
+                    boolean grows = way == 1;
+                    boolean floor = corner.ends()
+                            .anySatisfy(end -> end.edge().kind() == JunctionKind.INTERMEDIATE_FLOOR
+                                    && frame.axis(end.away()) == along
+                                    && frame.grows(end.away()) == grows);
+                    some |= floor;
+                    all &= floor;
+                }
+            }
+        }
+        return some && !all;
+    }
+
+    /** Whether rooms lie above and below on one hand of a direction, and on the other none. */
+    private static boolean passes(int rooms, int octant, int across) {
+        int one = rooms >> octant & 1 | (rooms >> (octant | 4) & 1) << 1;
+        int other = rooms >> (octant | 1 << across) & 1 | (rooms >> (octant | 1 << across | 4) & 1) << 1;
+        return one == 3 && other == 0 || one == 0 && other == 3;
+    }
+
+    private static Optional<EdgeEnd> end(Corner.End end, CornerFrame frame, Drawn drawn) {
         KindForm form = end.edge().kind().form();
         int along = frame.axis(end.away());
         int first = frame.axis(end.edge().first().normal());
@@ -193,7 +264,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                 form.meeting() == KindForm.Meeting.CROSSING && along != first && along != second && first != second;
         return crosses
                 ? Optional.of(new EdgeEnd(
-                        along, frame.grows(end.away()), first, second, result.detail(), square(result.setup())))
+                        along, frame.grows(end.away()), first, second, drawn.detail(), square(drawn.setup())))
                 : Optional.empty();
     }
 

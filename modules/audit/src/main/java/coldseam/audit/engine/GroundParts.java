@@ -196,11 +196,11 @@ final class GroundParts {
             return 0;
         }
         if (house.body() instanceof Body.Storeys storeys) {
-            boolean lowest = floors.getFirst()
-                    .storey()
-                    .equals(storeys.storeys().getFirst().name());
-            if (!lowest || storeys.ground().isEmpty()) {
-                return lowest ? storeys.base().depth() : 0;
+            Body.Stack stack = storeys.stackOf(floors.getFirst().storey());
+            boolean lowest =
+                    floors.getFirst().storey().equals(stack.storeys().getFirst().name());
+            if (!lowest || stack.ground().isEmpty()) {
+                return lowest ? stack.base().depth() : 0;
             }
             // In a slope: what stands in the ground over the floor's upper face, by the length of all that could.
             double sunk = rims(floors).sumOfDouble(edge -> {
@@ -212,7 +212,7 @@ final class GroundParts {
                 boolean buried = wall.exposure().kind() == Exposure.Kind.GROUND;
                 return buried ? wall.externalArea() - thickness * edge.externalLength() : 0;
             });
-            return storeys.base().kind() == Body.Base.Kind.HEATED_CELLAR ? Math.max(0, sunk / perimeter) : 0;
+            return stack.base().kind() == Body.Base.Kind.HEATED_CELLAR ? Math.max(0, sunk / perimeter) : 0;
         }
         Body.Explicit explicit = (Body.Explicit) house.body();
         double lowest = floors.collectDouble(GroundParts::upperFace).minIfEmpty(explicit.groundLevel());
@@ -224,13 +224,14 @@ final class GroundParts {
             return Optional.empty();
         }
         Surface floor = floors.getFirst();
+        Body.Stack stack = storeys.stackOf(floor.storey());
         Optional<Body.Base> own =
-                floor.storey().equals(storeys.storeys().getFirst().name())
-                        ? Optional.of(storeys.base())
-                        : storeys.storeys()
+                floor.storey().equals(stack.storeys().getFirst().name())
+                        ? Optional.of(stack.base())
+                        : stack.storeys()
                                 .detectOptional(storey -> storey.name().equals(floor.storey()))
                                 .flatMap(Body.Storey::base);
-        Optional<Body.Base> other = storeys.otherBases()
+        Optional<Body.Base> other = stack.otherBases()
                 .collect(Body.AreaBase::base)
                 .detectOptional(base -> base.exposure().equals(floor.exposure())
                         && base.assembly().equals(floor.assembly().map(Assembly::name)));

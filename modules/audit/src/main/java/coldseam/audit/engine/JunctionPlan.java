@@ -145,7 +145,7 @@ final class JunctionPlan {
 
     private double upstand(Edge edge) {
         return edge.kind().parapet() && house.body() instanceof Body.Storeys storeys
-                ? storeys.roof().parapetHeight()
+                ? storeys.stackOf(edge.first().storey()).roof().parapetHeight()
                 : 0;
     }
 

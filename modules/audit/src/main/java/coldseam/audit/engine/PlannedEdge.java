@@ -5,6 +5,7 @@ import coldseam.envelope.shell.Edge;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.Detail;
 import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -26,4 +27,17 @@ record PlannedEdge(
         ImmutableList<Detail> options,
         ImmutableList<String> hindrances,
         boolean chosen,
-        Optional<OwnPsi> own) {}
+        Optional<OwnPsi> own) {
+
+    /** As it stands there already: whatever it needed to be built, and whatever else might be built. */
+    PlannedEdge asFound() {
+        return new PlannedEdge(
+                edge,
+                setup,
+                candidates.collect(Detail::asFound),
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
+                chosen,
+                Optional.empty());
+    }
+}

@@ -1,5 +1,7 @@
 package coldseam.audit.engine;
 
+import coldseam.audit.Work;
+
 /** Hears how far long work has come; called from several threads, one at a time. */
 @FunctionalInterface
 public interface Progress {
@@ -15,4 +17,10 @@ public interface Progress {
      * @param of all parts
      */
     void at(String step, int done, int of);
+
+    /** Work is about to begin. */
+    default void begins(Work work) {
+        // Whoever only shows how far it has come need not know.
+        return;
+    }
 }

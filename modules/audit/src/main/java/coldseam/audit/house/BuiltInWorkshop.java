@@ -1,14 +1,22 @@
 package coldseam.audit.house;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Budget;
+import coldseam.conduction.solid.BodySolver;
+import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.KnownNames;
+import coldseam.junctions.BodySolving;
 import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.SectionSolving;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.store.BodyStore;
 import coldseam.junctions.store.KeptFolder;
+import coldseam.junctions.store.SolutionStore;
 import coldseam.junctions.vertex.VertexComputer;
 import coldseam.junctions.vertex.VertexComputing;
 import java.nio.file.Path;
@@ -17,17 +25,27 @@ import java.util.Optional;
 /** The catalogue that comes with the tool, details of files beside the house file, and the conduction core. */
 public final class BuiltInWorkshop implements Workshop {
 
+    private final Budget budget;
+    private final Optional<KeptFolder> folder;
     private final BridgeComputer computer;
     private final VertexComputing vertices;
 
-    /** Keeping what it solves in memory only. */
+    /** Keeping what it solves in memory only, within what this JVM's memory allows. */
     public BuiltInWorkshop() {
-        this(BridgeComputers.computer(Accuracy.standard()), VertexComputer.inMemory());
+        this(Budget.ofThisJvm(), Optional.empty());
     }
 
-    private BuiltInWorkshop(BridgeComputer computer, VertexComputing vertices) {
-        this.computer = computer;
-        this.vertices = vertices;
+    private BuiltInWorkshop(Budget budget, Optional<KeptFolder> folder) {
+        this.budget = budget;
+        this.folder = folder;
+        SectionSolving sections = (section, accuracy) -> Conduction.solve(section, accuracy, budget);
+        BodySolving bodies = (body, accuracy) -> BodySolver.solve(body, accuracy, budget);
+        SectionSolving ofSections = folder.<SectionSolving>map(each -> new SolutionStore(each, sections))
+                .orElse(sections);
+        BodySolving ofBodies =
+                folder.<BodySolving>map(each -> new BodyStore(each, bodies)).orElse(bodies);
+        this.computer = BridgeComputers.computer(Accuracy.standard(), ofSections, ofBodies);
+        this.vertices = new VertexComputer(BodySolver.STANDARD, ofBodies, ofSections, MaterialLibrary::named);
     }
 
     @Override
@@ -56,9 +74,18 @@ public final class BuiltInWorkshop implements Workshop {
     }
 
     @Override
-    public Workshop keepingIn(KeptFolder folder) {
-        return new BuiltInWorkshop(
-                BridgeComputers.computer(Accuracy.standard(), folder), VertexComputer.keepingIn(folder));
+    public Budget budget() {
+        return budget;
+    }
+
+    @Override
+    public Workshop within(Budget other) {
+        return other.equals(budget) ? this : new BuiltInWorkshop(other, folder);
+    }
+
+    @Override
+    public Workshop keepingIn(KeptFolder other) {
+        return new BuiltInWorkshop(budget, Optional.of(other));
     }
 
     private static Path folder(Path houseFile) {

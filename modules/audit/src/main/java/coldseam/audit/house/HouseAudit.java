@@ -1,6 +1,7 @@
 package coldseam.audit.house;
 
 import coldseam.audit.Audit;
+import coldseam.audit.Work;
 import coldseam.audit.engine.Auditor;
 import coldseam.audit.engine.Progress;
 import coldseam.audit.engine.Sections;
@@ -66,12 +67,24 @@ public final class HouseAudit {
         House house = loaded.house();
         Faults faults = new Faults();
         Optional<Catalogue> catalogue =
-                read(() -> workshop.catalogue(loaded.alternatives().allNamed(house), path), faults);
+                read(() -> workshop.catalogue(loaded.alternatives().allNamed(withFoundChoices(house)), path), faults);
         faults.throwIfAny();
         Shell shell = loaded.shell();
+        foundShell(loaded);
         LateChecks.refuse(loaded, shell, catalogue.orElseThrow());
         return new HouseAudit(
                 loaded, sha256(content), shell, catalogue.orElseThrow().priced(house.prices()), workshop);
+    }
+
+    /** A house that names the details it was found with as well. */
+    private static House withFoundChoices(House house) {
+        return house.asFound()
+                .map(found -> house.withChoices(house.choices().newWithAll(found.choices())))
+                .orElse(house);
+    }
+
+    private static Optional<Shell> foundShell(LoadedHouse loaded) {
+        return loaded.house().asFound().map(found -> loaded.changed(found).shell());
     }
 
     private static byte[] content(Path path) {
@@ -155,6 +168,18 @@ public final class HouseAudit {
         return catalogue;
     }
 
+    /** The workshop's solvers, which leave room for all that will be kept. */
+    private Auditor.Solving roomy(Work work) {
+        Workshop shop = workshop.within(workshop.budget()
+                .keeping(
+                        Runtime.getRuntime().maxMemory(),
+                        work.details(),
+                        work.inSections() / Work.SOLVES,
+                        Work.SOLVES * work.corners(),
+                        work.inBodies()));
+        return new Auditor.Solving(shop.computer(), shop.vertices());
+    }
+
     /** Audits the house without telling anyone how far it has come; see {@link #compute(Progress, BooleanSupplier)}. */
     public Audit compute() {
         return compute(Progress.SILENT, () -> false);
@@ -168,12 +193,20 @@ public final class HouseAudit {
      * @throws CancellationException once {@code cancelled} says so; what was solved meanwhile is kept in the workshop's store
      */
     public Audit compute(Progress progress, BooleanSupplier cancelled) {
-        Progress asked = (step, done, of) -> {
-            refuseCancelled(cancelled);
-            progress.at(step, done, of);
+        Progress asked = new Progress() {
+            @Override
+            public void at(String step, int done, int of) {
+                refuseCancelled(cancelled);
+                progress.at(step, done, of);
+            }
+
+            @Override
+            public void begins(Work work) {
+                progress.begins(work);
+            }
         };
-        return new Auditor(catalogue, workshop.computer(), workshop.vertices(), ToolVersion.read())
-                .audit(house(), shell, digest, asked);
+        return new Auditor(catalogue, this::roomy, workshop.vertices().isPresent(), ToolVersion.read())
+                .audit(house(), shell, foundShell(loaded), digest, asked);
     }
 
     /**

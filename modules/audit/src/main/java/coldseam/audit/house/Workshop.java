@@ -1,5 +1,6 @@
 package coldseam.audit.house;
 
+import coldseam.conduction.Budget;
 import coldseam.envelope.House;
 import coldseam.files.KnownNames;
 import coldseam.junctions.BridgeComputer;
@@ -41,6 +42,16 @@ public interface Workshop {
 
     /** The same, keeping what it solves in a folder for later runs. */
     default Workshop keepingIn(KeptFolder folder) {
+        return this;
+    }
+
+    /** How many unknowns its solves may have. */
+    default Budget budget() {
+        return Budget.ofThisJvm();
+    }
+
+    /** The same, whose solves may have so many; it remembers nothing of what this one has solved, unless they may have as many. */
+    default Workshop within(Budget budget) {
         return this;
     }
 }

@@ -173,7 +173,11 @@ public final class Sample {
 
     private static Audit audit(String yaml, ImmutableList<Made> details, Optional<VertexComputing> corners) {
         House house = house(yaml);
-        return new Auditor(catalogue(details), computer(), corners, "test")
+        return new Auditor(
+                        catalogue(details),
+                        work -> new Auditor.Solving(computer(), corners),
+                        corners.isPresent(),
+                        "test")
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
     }
 

@@ -1,6 +1,7 @@
 package coldseam.conduction.solid;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Budget;
 import coldseam.conduction.Coupling;
 import coldseam.conduction.HeatFlow;
 import coldseam.conduction.HeatFlowForm;
@@ -9,6 +10,7 @@ import coldseam.conduction.Outcome;
 import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.SectionException;
 import coldseam.conduction.SurfaceTemperature;
+import coldseam.conduction.Turn;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -38,15 +40,22 @@ public final class BodySolver {
     /** m, to which slabs are cut beside a place whose temperature is asked for. */
     private static final double THINNEST = 0.0005;
 
+    /** Of both systems, at most: a cell's corners, middles of its edges and faces as far as they are its own, and its fluxes. */
+    private static final int UNKNOWNS_A_CELL = 16;
+
     private final Body body;
     private final Accuracy accuracy;
     private final MutableList<String> notes = Lists.mutable.empty();
     private final PaintedGrid painted;
+    private final int mostUnknowns;
     private boolean aimedBefore;
+    /** K, by which the temperature aimed at may be off where nothing more could be cut; 0 where it is known. */
+    private double unsure;
 
-    private BodySolver(Body body, Accuracy accuracy) {
+    private BodySolver(Body body, Accuracy accuracy, int allowed) {
         this.body = body;
         this.accuracy = accuracy.checked();
+        this.mostUnknowns = Math.min(accuracy.maximumUnknowns(), allowed);
         ImmutableList<BodyFault> faults = faults(body);
         if (faults.notEmpty()) {
             throw new SectionException(faults.collect(BodyFault::text));
@@ -68,16 +77,32 @@ public final class BodySolver {
      * Solves a body to the accuracy asked for.
      *
      * <p>Both energies are computed from the fields as they stand in memory, so the interval holds however well the linear
-     * systems were solved. Where it cannot be made as narrow as asked within the unknowns allowed, the best one is given,
-     * {@code met} is false and a note says so.
+     * systems were solved. Where it cannot be made as narrow as asked within the unknowns allowed, or the memory that this
+     * JVM may take, the best one is given, {@code met} is false and a note says so.
      *
      * @throws SectionException with every fault of the body at once
      */
     public static BodySolution solve(Body body, Accuracy accuracy) {
-        return new BodySolver(body, accuracy).solve();
+        return solve(body, accuracy, Budget.ofThisJvm());
     }
 
-    private BodySolution solve() {
+    /**
+     * The same, within a budget.
+     *
+     * @throws SectionException likewise, and where the coarsest solution needs more memory than there is
+     */
+    public static BodySolution solve(Body body, Accuracy accuracy, Budget budget) {
+        return Budget.halving(
+                Math.min(budget.body(), accuracy.maximumUnknowns()),
+                allowed -> {
+                    try (Turn turn = Turn.ofBody()) {
+                        return new BodySolver(body, accuracy, allowed).solve(turn);
+                    }
+                },
+                () -> {});
+    }
+
+    private BodySolution solve(Turn turn) {
         long start = System.nanoTime();
         for (int d = 0; d < 3; d++) {
             if (painted.n[d] > MANY_PLANES) {
@@ -87,7 +112,9 @@ public final class BodySolver {
             }
         }
         double asked = accuracy.relativeWidth();
-        BodyLevel level = BodyLevel.bounded(new Grid(painted), Optional.empty(), asked, Integer.MAX_VALUE);
+        Grid grid = new Grid(painted);
+        turn.before((double) UNKNOWNS_A_CELL * grid.cells);
+        BodyLevel level = BodyLevel.bounded(grid, Optional.empty(), asked, Integer.MAX_VALUE);
         ImmutableList<SurfaceTemperature<Place>> lowest = Lists.immutable.empty();
         ImmutableList<ProbeTemperature> probes = Lists.immutable.empty();
         for (int step = 1; ; step++) {
@@ -96,6 +123,7 @@ public final class BodySolver {
             boolean enough = met && (step > 1 || width <= EXACT) || step == MOST_LEVELS;
             Optional<Cuts> cuts = enough ? Optional.empty() : cuts(level, width);
             boolean narrow = cuts.isEmpty();
+            boolean spent = !enough && narrow;
             if (narrow) {
                 level.polish(POLISH);
             }
@@ -103,12 +131,16 @@ public final class BodySolver {
             lowest = field.lowest(lowest);
             probes = field.probes(probes);
             if (narrow && step < MOST_LEVELS) {
-                cuts = aimed(level, lowest);
+                cuts = aimed(level, lowest, step);
             }
             if (cuts.isEmpty()) {
+                if (spent && accuracy.aim().isPresent() && unsure == 0) {
+                    unsure = step > 1 ? change(lowest) : difference();
+                }
                 return solution(level, field, lowest, probes, met, start);
             }
             BodyLevel.Before before = new BodyLevel.Before(level, cuts.get());
+            turn.before((double) UNKNOWNS_A_CELL * cuts.get().cells());
             level = narrow
                     ? BodyLevel.warmer(before, asked)
                     : BodyLevel.bounded(cuts.get().grid(), Optional.of(before), asked, Integer.MAX_VALUE);
@@ -122,9 +154,7 @@ public final class BodySolver {
             ImmutableList<ProbeTemperature> probes,
             boolean met,
             long start) {
-        Outcome outcome = met
-                ? new Outcome.Met(accuracy.relativeWidth(), level.relativeWidth())
-                : new Outcome.UnknownsSpent(accuracy.relativeWidth(), level.relativeWidth(), level.unknowns());
+        Outcome outcome = outcome(level, met);
         outcome.note().ifPresent(notes::add);
         ImmutableList<String> names = body.environments().collect(BodyEnvironment::name);
         return new BodySolution(
@@ -148,13 +178,27 @@ public final class BodySolver {
                 notes.toImmutable());
     }
 
+    private Outcome outcome(BodyLevel level, boolean met) {
+        double asked = accuracy.relativeWidth();
+        boolean byMemory = mostUnknowns < accuracy.maximumUnknowns();
+        if (unsure > 0 && (met || byMemory)) {
+            return new Outcome.ColdestUnsure(asked, level.relativeWidth(), unsure, byMemory);
+        }
+        if (met) {
+            return new Outcome.Met(asked, level.relativeWidth());
+        }
+        return byMemory
+                ? new Outcome.MemorySpent(asked, level.relativeWidth(), level.unknowns())
+                : new Outcome.UnknownsSpent(asked, level.relativeWidth(), level.unknowns());
+    }
+
     /** The cuts that lead to the width asked for, as far as one level may; empty where the grid may not grow. */
     private Optional<Cuts> cuts(BodyLevel level, double width) {
         // The gap falls a little faster than the unknowns grow.
         double wanted = Math.pow(1.1 * width / accuracy.relativeWidth(), 0.9);
         double growth = Math.max(LEAST_GROWTH, Math.min(MOST_GROWTH, wanted));
-        Cuts cuts = SlabRefinement.choose(
-                level.grid, level.bounds().orElseThrow(), growth, accuracy.maximumUnknowns() / 16);
+        Cuts cuts =
+                SlabRefinement.choose(level.grid, level.bounds().orElseThrow(), growth, mostUnknowns / UNKNOWNS_A_CELL);
         return cuts.cells() > level.grid.cells ? Optional.of(cuts) : Optional.empty();
     }
 
@@ -163,7 +207,7 @@ public final class BodySolver {
      * moved its temperature by less than was asked. Each round cuts to a quarter, and the temperature of a corner closes in
      * by half or more, so that what is left is no more than what the last round changed.
      */
-    private Optional<Cuts> aimed(BodyLevel level, ImmutableList<SurfaceTemperature<Place>> lowest) {
+    private Optional<Cuts> aimed(BodyLevel level, ImmutableList<SurfaceTemperature<Place>> lowest, int rounds) {
         SurfaceTemperature<Place> coldest = accuracy.aim()
                 .map(aim -> lowest.detect(each -> each.environment().equals(aim.environment())))
                 .orElse(null);
@@ -174,8 +218,32 @@ public final class BodySolver {
         if (known) {
             return Optional.empty();
         }
-        Cuts cuts = SlabRefinement.beside(level.grid, coldest.at(), THINNEST, accuracy.maximumUnknowns() / 16);
-        return cuts.cells() > level.grid.cells ? Optional.of(cuts) : Optional.empty();
+        Cuts cuts = SlabRefinement.beside(level.grid, coldest.at(), THINNEST, mostUnknowns / UNKNOWNS_A_CELL);
+        if (cuts.cells() > level.grid.cells) {
+            return Optional.of(cuts);
+        }
+        if (SlabRefinement.beside(level.grid, coldest.at(), THINNEST, Integer.MAX_VALUE)
+                        .cells()
+                > level.grid.cells) {
+            unsure = rounds > 1 ? change(lowest) : difference();
+        }
+        return Optional.empty();
+    }
+
+    /** K, by which the last cuts moved the temperature aimed at; 0 where no surface faces what is aimed at. */
+    private double change(ImmutableList<SurfaceTemperature<Place>> lowest) {
+        return accuracy.aim()
+                .map(aim -> lowest.detect(each -> each.environment().equals(aim.environment())))
+                .map(each -> Math.abs(each.change()))
+                .orElse(0.0);
+    }
+
+    /** K, between the warmest environment and the coldest: no temperature is off by more. */
+    private double difference() {
+        return body.environments().collectDouble(BodyEnvironment::temperature).max()
+                - body.environments()
+                        .collectDouble(BodyEnvironment::temperature)
+                        .min();
     }
 
     /** °C of each part. */

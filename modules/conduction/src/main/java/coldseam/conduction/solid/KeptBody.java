@@ -17,7 +17,10 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
-/** A solution of a body as bytes, for whoever keeps it: read again, it is the same to the last digit. */
+/**
+ * A solution of a body as bytes, for whoever keeps it: read again, it is the same to the last digit. One that more memory
+ * would have made better is for nobody to keep.
+ */
 public final class KeptBody {
 
     private KeptBody() {}
@@ -48,6 +51,7 @@ public final class KeptBody {
                 to.writeDouble(each.area());
             }
             to.writeDouble(solution.outcome().got());
+            to.writeDouble(solution.outcome().unsure());
             to.writeInt(solution.unknowns());
             to.writeDouble(solution.seconds());
             to.writeInt(solution.notes().size());
@@ -104,15 +108,18 @@ public final class KeptBody {
                 patches.add(new BodySolution.PatchTemperature(each.name(), interval(from), from.readDouble()));
             }
             double got = from.readDouble();
+            double unsure = from.readDouble();
             int unknowns = from.readInt();
             double seconds = from.readDouble();
             MutableList<String> notes = Lists.mutable.empty();
             for (int left = from.readInt(); left > 0; left--) {
                 notes.add(from.readUTF());
             }
-            Outcome outcome = got <= accuracy.relativeWidth()
-                    ? new Outcome.Met(accuracy.relativeWidth(), got)
-                    : new Outcome.UnknownsSpent(accuracy.relativeWidth(), got, unknowns);
+            Outcome outcome = unsure > 0
+                    ? new Outcome.ColdestUnsure(accuracy.relativeWidth(), got, unsure, false)
+                    : got <= accuracy.relativeWidth()
+                            ? new Outcome.Met(accuracy.relativeWidth(), got)
+                            : new Outcome.UnknownsSpent(accuracy.relativeWidth(), got, unknowns);
             return new BodySolution(
                     body,
                     couplings.toImmutable(),

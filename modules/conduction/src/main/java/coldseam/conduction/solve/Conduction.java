@@ -1,6 +1,7 @@
 package coldseam.conduction.solve;
 
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Budget;
 import coldseam.conduction.Section;
 import coldseam.conduction.SectionException;
 import coldseam.conduction.Solution;
@@ -20,12 +21,24 @@ public final class Conduction {
      * <p>Both energies are computed from the fields as they stand in memory, so the interval holds however well the
      * linear systems were solved; it is widened by what rounding can do to the evaluation itself (see {@code
      * Refinement.form}). It is about the snapped section. Where it cannot be made as narrow as asked within the unknowns
-     * allowed, the best one is given, {@code met} is false and a note says so.
+     * allowed, or the memory that this JVM may take, the best one is given, {@code met} is false and a note says so.
      *
      * @throws SectionException with every fault of the section at once
      */
     public static Solution solve(Section section, Accuracy accuracy) {
-        return new SectionSolver(section, accuracy).solve();
+        return solve(section, accuracy, Budget.ofThisJvm());
+    }
+
+    /**
+     * The same, within a budget.
+     *
+     * @throws SectionException likewise, and where the coarsest solution needs more memory than there is
+     */
+    public static Solution solve(Section section, Accuracy accuracy, Budget budget) {
+        return Budget.halving(
+                Math.min(budget.section(), accuracy.maximumUnknowns()),
+                allowed -> new SectionSolver(section, accuracy, allowed).solve(),
+                Workspace::drop);
     }
 
     /**

@@ -13,6 +13,7 @@ import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.Symmetry;
+import coldseam.conduction.Turn;
 import coldseam.conduction.elements.AxisymmetricElements;
 import coldseam.conduction.elements.Elements;
 import coldseam.conduction.elements.PlanarElements;
@@ -39,13 +40,24 @@ final class SectionSolver {
     private Refinement refinement;
     private Mesh mesh;
     private MeshedSection drawing;
+    private final int mostUnknowns;
+    /** K, of the temperature aimed at; 0 where none is, or it was not asked for yet. */
+    private double aimError;
 
-    SectionSolver(Section section, Accuracy accuracy) {
+    /** @param allowed unknowns by the memory */
+    SectionSolver(Section section, Accuracy accuracy, int allowed) {
         this.section = section;
         this.accuracy = accuracy.checked();
+        this.mostUnknowns = Math.min(accuracy.maximumUnknowns(), allowed);
     }
 
     Solution solve() {
+        try (Turn turn = Turn.ofSection()) {
+            return solve(turn);
+        }
+    }
+
+    private Solution solve(Turn turn) {
         long start = System.nanoTime();
         drawing = new MeshedSection(section);
         mesh = drawing.mesh;
@@ -64,17 +76,19 @@ final class SectionSolver {
         }
         MeshField field = new MeshField(section, drawing, temperatures);
         boolean met = false;
+        boolean steady = true;
         ImmutableList<SurfaceTemperature<Point>> surfaces = Lists.immutable.empty();
         ImmutableList<ProbeTemperature> probes = Lists.immutable.empty();
         double widthBefore = Double.POSITIVE_INFINITY;
         refinement.refineAtJumps();
         for (int level = 0; level < MOST_LEVELS; level++) {
+            turn.before(2.0 * mesh.nodes);
             refinement.solve();
             field.set(refinement.u);
             surfaces = field.surfaces(surfaces);
             probes = field.probes(probes);
             met = refinement.relativeWidth <= accuracy.relativeWidth();
-            boolean steady = !met || aimMet(field);
+            steady = !met || aimMet(field);
             if (met && steady && (level > 0 || refinement.relativeWidth <= EXACT)) {
                 break;
             }
@@ -85,19 +99,22 @@ final class SectionSolver {
             }
             widthBefore = refinement.relativeWidth;
             int before = mesh.nodes;
-            if (2 * mesh.nodes >= accuracy.maximumUnknowns() || level + 1 == MOST_LEVELS) {
+            if (2 * mesh.nodes >= mostUnknowns || level + 1 == MOST_LEVELS) {
                 break;
             }
             if (steady) {
-                refinement.refine(0.95 * accuracy.relativeWidth(), accuracy.maximumUnknowns() / 2);
+                refinement.refine(0.95 * accuracy.relativeWidth(), mostUnknowns / 2);
             } else {
-                refinement.refineAtPlace(accuracy.aim().orElseThrow().kelvin(), accuracy.maximumUnknowns() / 2);
+                refinement.refineAtPlace(accuracy.aim().orElseThrow().kelvin(), mostUnknowns / 2);
             }
             if (mesh.nodes == before) {
                 break;
             }
         }
-        Outcome outcome = outcome(met);
+        if (!met) {
+            steady = aimMet(field);
+        }
+        Outcome outcome = outcome(met, steady);
         outcome.note().ifPresent(notes::add);
         HeatFlowForm form = refinement.forms();
         ImmutableList<String> names = section.environments().collect(Environment::name);
@@ -134,22 +151,28 @@ final class SectionSolver {
                         .collectDouble(Environment::temperature)
                         .max()
                 - section.environments().collectDouble(Environment::temperature).min();
-        return refinement.errorAtPlace(at.triangle(), at.side(), at.along(), difference)
-                <= accuracy.aim().get().kelvin();
+        aimError = refinement.errorAtPlace(at.triangle(), at.side(), at.along(), difference);
+        return aimError <= accuracy.aim().get().kelvin();
     }
 
-    private Outcome outcome(boolean met) {
+    private Outcome outcome(boolean met, boolean steady) {
+        boolean byMemory = mostUnknowns < accuracy.maximumUnknowns();
         double asked = accuracy.relativeWidth();
         double got = refinement.relativeWidth;
         if (refinement.jumps()) {
             return new Outcome.Infinite(asked, place(refinement.firstJump()));
+        }
+        if (!steady && (met || byMemory)) {
+            return new Outcome.ColdestUnsure(asked, got, aimError, byMemory);
         }
         if (met) {
             return new Outcome.Met(asked, got);
         }
         int stuck = refinement.worstStuck();
         if (stuck < 0) {
-            return new Outcome.UnknownsSpent(asked, got, refinement.unknowns());
+            return byMemory
+                    ? new Outcome.MemorySpent(asked, got, refinement.unknowns())
+                    : new Outcome.UnknownsSpent(asked, got, refinement.unknowns());
         }
         int corner = mesh.node[6 * stuck];
         for (int i = 1; i < 3; i++) {

@@ -17,6 +17,11 @@ final class Workspace {
 
     private Workspace() {}
 
+    /** Gives the thread's own up, for want of memory. */
+    static void drop() {
+        OF_THREAD.remove();
+    }
+
     static Workspace ofThread() {
         SoftReference<Workspace> held = OF_THREAD.get();
         Workspace workspace = held == null ? null : held.get();

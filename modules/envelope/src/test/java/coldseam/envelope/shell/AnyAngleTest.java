@@ -37,24 +37,35 @@ class AnyAngleTest {
     static Body.Storeys turned(Body.Storeys body, double degrees) {
         return new Body.Storeys(
                 body.line(),
-                body.storeys()
-                        .collect(s -> new Body.Storey(
-                                s.name(),
-                                s.footprint().collect(p -> turned(p, degrees)),
-                                s.height(),
-                                s.walls(),
-                                s.terrace(),
-                                s.terraceIsWalkedOn(),
-                                s.overhang(),
-                                s.floorThickness(),
-                                s.lowerRoof().map(roof -> turned(roof, degrees)),
-                                s.base())),
+                body.storeys().collect(s -> turned(s, degrees)),
                 body.base(),
                 body.roof(),
                 body.otherBases()
                         .collect(other ->
                                 new Body.AreaBase(other.area().collect(p -> turned(p, degrees)), other.base())),
-                body.ground());
+                body.ground(),
+                body.wings()
+                        .collect(wing -> new Body.Stack(
+                                wing.name(),
+                                wing.storeys().collect(s -> turned(s, degrees)),
+                                wing.base(),
+                                wing.roof(),
+                                wing.otherBases(),
+                                wing.ground())));
+    }
+
+    private static Body.Storey turned(Body.Storey s, double degrees) {
+        return new Body.Storey(
+                s.name(),
+                s.footprint().collect(p -> turned(p, degrees)),
+                s.height(),
+                s.walls(),
+                s.terrace(),
+                s.terraceIsWalkedOn(),
+                s.overhang(),
+                s.floorThickness(),
+                s.lowerRoof().map(roof -> turned(roof, degrees)),
+                s.base());
     }
 
     private static Body.LowerRoof turned(Body.LowerRoof roof, double degrees) {

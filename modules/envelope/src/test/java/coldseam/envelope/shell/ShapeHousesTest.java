@@ -134,6 +134,92 @@ class ShapeHousesTest {
     }
 
     @Test
+    void splitLevel() throws IOException {
+        Shell shell = shell("split-level");
+        // At 30° eaves lie where the storey's height ends (see the lean-to). A gable of 8 m is 4·tan 30° high.
+        double gable = 4 * 4 / ROOT3;
+        double west = 2.8 + 0.4;
+        double cellar = -1.3 - 0.4;
+        double upper = -1.3 + 2.7;
+        double east = upper + 2.6;
+        assertEquals(6 * (8 * west + gable) + 5 * (8 * (east - cellar) + gable), shell.externalVolume(), 88 * NODES);
+        assertEquals(88, shell.groundFloorArea(), NODES);
+        // Where the halves meet no floor's rim is exposed, neither the slab's nor the lower floor's under it.
+        assertEquals(6 + 6 + 8 + 5 + 5 + 8, shell.exposedPerimeter(), NODES);
+        assertEquals(8 * (-0.4 - cellar), area(shell, "lower floor west wall, under the floor beside it"), NODES);
+        double low = 1.2 * 1.2 * ROOT3 / 2;
+        assertEquals(low, area(shell, "upper floor west wall (1)"), NODES);
+        assertEquals(8 * 1.2 - 2 * low, area(shell, "gable over upper floor west wall"), NODES);
+        junctions(
+                shell,
+                JunctionKind.SLAB_EDGE,
+                6 + 6 + 8,
+                JunctionKind.CELLAR_SLAB_EDGE,
+                2 * (5 + 8),
+                JunctionKind.FOUNDATION_WALL_TOP,
+                5 + 8 + 5,
+                JunctionKind.STEPPED_FOOTING,
+                8,
+                JunctionKind.OUTSIDE_CORNER,
+                2 * west + 2 * (-0.4 - cellar) + 2 * (east - cellar) + 2 * (east - 2.8),
+                JunctionKind.EAVES,
+                2 * (6 + 5),
+                JunctionKind.VERGE,
+                3 * 8 * 2 / ROOT3,
+                JunctionKind.RIDGE,
+                6 + 5,
+                JunctionKind.DORMER_CHEEK,
+                8 * 2 / ROOT3);
+    }
+
+    @Test
+    void twoWings() throws IOException {
+        Shell shell = shell("two-wings");
+        // Structure and finish are 0.23 m thick, 0.17 m stand outside. At 45° what lies outside the rafters raises the
+        // eaves
+        // by 0.2·√2, the wall lowers them by 0.4.
+        double wide = 12 + 0.34;
+        double deep = 6 + 0.34;
+        double half = deep / 2;
+        double eaves = 4.6 + 0.2 * ROOT2 - 0.4;
+        double wing = 3.6 + 0.2 * ROOT2 - 0.4;
+        // By so much the wing's ridge lies over the house's eaves: so far its roof runs into the southern slope.
+        double run = wing + half - eaves;
+        assertEquals(
+                wide * (deep * (eaves + 0.4) + half * half)
+                        + 5 * (deep * (wing + 0.4) + half * half)
+                        + run * run * run / 3,
+                shell.externalVolume(),
+                120 * NODES);
+        assertEquals((wide * half - run * run) * ROOT2, area(shell, "roof, south slope"), NODES);
+        assertEquals((5 * half + run * run / 2) * ROOT2, area(shell, "roof of wing, east slope"), NODES);
+        double hidden = deep * (wing - 2.6) + (deep + 2 * run) / 2 * (eaves - wing);
+        assertEquals((wide * (eaves - 2.6) - hidden) / 2, area(shell, "upper floor south wall (1)"), NODES);
+        assertEquals(wide * deep + 5 * deep, shell.groundFloorArea(), NODES);
+        assertEquals(2 * (11.54 * 5.54) + 5.54 * 5, shell.floorArea(), NODES);
+        junctions(
+                shell,
+                JunctionKind.SLAB_EDGE,
+                2 * (wide + deep) + 10,
+                JunctionKind.OUTSIDE_CORNER,
+                4 * (eaves + 0.4) + 2 * (wing + 0.4),
+                JunctionKind.INSIDE_CORNER,
+                2 * (wing + 0.4),
+                JunctionKind.INTERMEDIATE_FLOOR,
+                2 * (wide + deep) - deep,
+                JunctionKind.EAVES,
+                10 + 2 * wide - 2 * run,
+                JunctionKind.VERGE,
+                6 * half * ROOT2,
+                JunctionKind.RIDGE,
+                wide + 5 + run,
+                JunctionKind.VALLEY,
+                2 * run * ROOT3,
+                JunctionKind.DORMER_CHEEK,
+                2 * (eaves - wing) * ROOT2);
+    }
+
+    @Test
     void partCellar() throws IOException {
         Shell shell = shell("part-cellar");
         // The ground floor lies at −2.4 + 2.7 = 0.3 m; its eaves at 0.3 + 2.8, where 30° leaves them (see above).

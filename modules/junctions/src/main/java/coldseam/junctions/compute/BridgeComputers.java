@@ -65,30 +65,36 @@ public final class BridgeComputers {
 
     /** A computer that solves to an accuracy and remembers what it has solved; safe to use from several threads. */
     public static BridgeComputer computer(Accuracy accuracy) {
-        return new RememberingComputer(accuracy, Conduction::solve, BodySolver::solve, MaterialLibrary::named);
+        return computer(accuracy, Conduction::solve, BodySolver::solve);
     }
 
     /** A computer that also keeps what it has solved in a folder, for later runs; any number of runs may share it at once. */
     public static BridgeComputer computer(Accuracy accuracy, KeptFolder folder) {
-        return new RememberingComputer(
-                accuracy,
-                new SolutionStore(folder, Conduction::solve),
-                new BodyStore(folder, BodySolver::solve),
-                MaterialLibrary::named);
+        return computer(
+                accuracy, new SolutionStore(folder, Conduction::solve), new BodyStore(folder, BodySolver::solve));
     }
 
-    /** Solves sections from the start; a solution has the same digits as one that was kept. */
-    public static SectionSolving solving() {
-        return Conduction::solve;
-    }
-
-    /** Solves sections and keeps what it has solved in a folder, like the computer that does. */
-    public static SectionSolving solving(KeptFolder folder) {
-        return new SolutionStore(folder, Conduction::solve);
+    /** A computer that remembers what some solvers have solved. */
+    public static BridgeComputer computer(Accuracy accuracy, SectionSolving sections, BodySolving bodies) {
+        return new RememberingComputer(accuracy, sections, bodies, MaterialLibrary::named);
     }
 
     /** Computes a point's detail from the start. */
     static PointResult compute(
+            Detail detail, PointSetup setup, Accuracy accuracy, SectionSolving sections, BodySolving bodies) {
+        try {
+            return solved(detail, setup, accuracy, sections, bodies);
+        } catch (SectionException unsolvable) {
+            throw cannotBeDrawn(detail, unsolvable);
+        }
+    }
+
+    private static DetailDoesNotFit cannotBeDrawn(Detail detail, SectionException unsolvable) {
+        return new DetailDoesNotFit(
+                Lists.immutable.of(detail.who() + " cannot be computed of these layers: " + unsolvable.getMessage()));
+    }
+
+    private static PointResult solved(
             Detail detail, PointSetup setup, Accuracy accuracy, SectionSolving sections, BodySolving bodies) {
         PointComposition composition = PointComposition.compose(detail, setup);
         Optional<PointBoxes.Solved> ofBoxes = composition
@@ -135,11 +141,10 @@ public final class BridgeComputers {
         try {
             Solution heatFlow = solving.solve(composition.heatFlow(), accuracy);
             Solution surface = surfaceTemperature(composition, accuracy, solving);
-            return result(detail, setup, composition, heatFlow, surface);
+            return result(detail, setup, composition, heatFlow.with(surface.outcome()), surface);
         } catch (SectionException unsolvable) {
             // Layers in an order that the detail does not reckon with can leave a piece without a way to any air.
-            throw new DetailDoesNotFit(
-                    Lists.immutable.of(detail.who() + " cannot be drawn of these layers: " + unsolvable.getMessage()));
+            throw cannotBeDrawn(detail, unsolvable);
         }
     }
 

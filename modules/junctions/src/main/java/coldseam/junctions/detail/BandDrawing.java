@@ -1,6 +1,7 @@
 package coldseam.junctions.detail;
 
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Role;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.junctions.language.Statement;
 import java.util.Optional;
@@ -27,6 +28,11 @@ public record BandDrawing(
     @Override
     public BandDrawing with(ImmutableMap<String, Double> values) {
         return new BandDrawing(kind, terms.with(values), angles, statements);
+    }
+
+    @Override
+    public BandDrawing onBareLayers() {
+        return new BandDrawing(kind, terms.without(Role.INSULATION), angles, statements);
     }
 
     /** Degrees, least and most. */

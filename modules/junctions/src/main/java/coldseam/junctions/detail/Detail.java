@@ -92,6 +92,11 @@ public record Detail(
                 (name, value) -> parameters().anySatisfy(each -> each.name().equals(name) && each.allows(value))));
     }
 
+    /** The same detail where it stands already: nobody asks whether its layers hold insulation. */
+    public Detail asFound() {
+        return with(id, cost, drawing.onBareLayers());
+    }
+
     /** The same detail at another price. */
     public Detail at(Cost other) {
         return with(id, Optional.of(other), drawing);

@@ -13,6 +13,11 @@ public interface DetailDrawing {
         return Lists.immutable.empty();
     }
 
+    /** The same drawing, which takes layers without insulation as well: as they are found, not as they should be built. */
+    default DetailDrawing onBareLayers() {
+        return this;
+    }
+
     /**
      * The same drawing with other lengths.
      *

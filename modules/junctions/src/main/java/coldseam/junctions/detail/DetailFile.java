@@ -50,31 +50,32 @@ public final class DetailFile {
     /** Binds a tree; adds what is wrong to the faults. */
     public static Optional<Detail> read(SourceNode tree, String content, Faults faults) {
         int before = faults.count();
-        Optional<FileText> bound = Binder.bind(tree, FileText.class, faults);
+        Optional<FileBridge> bound = Binder.bind(tree, FileBridge.class, faults);
         Optional<DetailDrawing> drawing = bound.map(file -> file.read(content, faults));
         return faults.count() > before ? Optional.empty() : bound.map(file -> detail(file, drawing.orElseThrow()));
     }
 
-    private static Detail detail(FileText file, DetailDrawing drawing) {
+    private static Detail detail(FileBridge file, DetailDrawing drawing) {
+        FileText text = file.text();
         return new Detail(
                 file.id().value(),
                 file.kind(),
-                file.name(),
-                file.rank(),
-                suits(file),
-                file.looksLike(),
-                file.order(),
-                file.connections().byControl(),
-                file.failures(),
-                file.photographs(),
-                file.cautions(),
+                text.name(),
+                text.rank(),
+                suits(text),
+                text.looksLike(),
+                text.order(),
+                text.connections().byControl(),
+                text.failures(),
+                text.photographs(),
+                text.cautions(),
                 file.amount().isPresent()
                         ? Optional.of(new Cost(file.amount().getAsDouble(), file.per(), "", "the detail's own file"))
                         : Optional.empty(),
                 drawing);
     }
 
-    private static Suits suits(FileText file) {
-        return new Suits(file.suits().isEmpty() ? Suits.EVERYWHERE.work() : file.suits(), file.takesDown());
+    private static Suits suits(FileText text) {
+        return new Suits(text.suits().isEmpty() ? Suits.EVERYWHERE.work() : text.suits(), text.takesDown());
     }
 }

@@ -42,6 +42,18 @@ public record DrawingTerms(
                 content);
     }
 
+    /** The same, whether or not there are layers of a role, and however thick. */
+    DrawingTerms without(Role role) {
+        return new DrawingTerms(
+                needs.reject(each -> each.role() == role),
+                thicknesses.reject(each -> each.role().filter(role::equals).isPresent()),
+                conditions,
+                parameters,
+                lines,
+                materials,
+                content);
+    }
+
     /** A layer that must be there, in a band by its name in the drawing. */
     public record Need(String band, Role role) {}
 

@@ -5,6 +5,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Faults;
+import coldseam.files.Inline;
 import coldseam.files.Located;
 import coldseam.files.Marked;
 import coldseam.files.Named;
@@ -14,21 +15,13 @@ import coldseam.files.Positional;
 import coldseam.files.Size;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
  * A corner's detail file as it is written.
  *
  * @param corner its id
- * @param suits what it can be built in; empty for both
- * @param takesDown parts of an old house that must come down for it
+ * @param text what every detail file says
  * @param meets which details it lets its edges have, by their kind; any of a kind that is left out
- * @param needs layers that must be there, such as {@code wall.insulation}
- * @param thickness allowed, by layer
- * @param requires conditions such as {@code deck.structure.outside >= deck.inside + 80 mm}
- * @param parameters lengths of its own
- * @param materials of its own
- * @param lines of its own
  * @param drawing boxes in painting order
  */
 @Marked("corner")
@@ -36,26 +29,11 @@ import org.eclipse.collections.api.set.ImmutableSet;
 record FileCorner(
         Located<String> corner,
         CornerKind kind,
-        String name,
-        Rank rank,
-        @Default("") ImmutableSet<Suits.Work> suits,
-        @Default("") ImmutableList<String> takesDown,
-        String looksLike,
+        @Inline FileText text,
         @Size(max = 20) @Default("") ImmutableList<FileMeets> meets,
-        @Size(max = 100) @Default("") ImmutableList<Located<String>> needs,
-        @Size(max = 100) @Default("") ImmutableList<Named<FileSpan>> thickness,
-        @Size(max = 100) @Default("") ImmutableList<Located<String>> requires,
-        @Size(max = 100) @Default("") ImmutableList<Named<FileParameter>> parameters,
-        @Size(max = 100) @Default("") ImmutableList<Named<FileOwnMaterial>> materials,
-        @Size(max = 100) @Default("") ImmutableList<Named<Located<String>>> lines,
         @Size(min = 1, max = 100) ImmutableList<FileBox> drawing,
-        @Size(max = 100) ImmutableList<String> order,
-        FileConnections connections,
-        @Size(max = 100) ImmutableList<String> failures,
-        @Size(max = 100) ImmutableList<Photograph> photographs,
-        @Size(max = 100) @Default("") ImmutableList<String> cautions,
         @Bounds(atLeast = "0") OptionalDouble costEach)
-        implements FileText {
+        implements FileBridge {
 
     @Override
     public Located<String> id() {

@@ -4,28 +4,20 @@ import coldseam.envelope.PointKind;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Faults;
+import coldseam.files.Inline;
 import coldseam.files.Located;
 import coldseam.files.Marked;
-import coldseam.files.Named;
 import coldseam.files.Noun;
 import coldseam.files.Size;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
  * A point's detail file as it is written.
  *
  * @param point its id
- * @param suits what it can be built in; empty for both
- * @param takesDown parts of an old house that must come down for it
- * @param needs roles of layers that must be there
- * @param thickness allowed, by role; {@code surface} for the whole
- * @param requires conditions such as {@code insulation.outside - insulation.inside >= 40 mm}
- * @param parameters lengths of its own
- * @param materials of its own
- * @param lines of its own
+ * @param text what every detail file says
  * @param drawing bodies in painting order
  */
 @Marked("point")
@@ -33,26 +25,11 @@ import org.eclipse.collections.api.set.ImmutableSet;
 record FilePoint(
         Located<String> point,
         PointKind kind,
-        String name,
-        Rank rank,
-        @Default("") ImmutableSet<Suits.Work> suits,
-        @Default("") ImmutableList<String> takesDown,
-        String looksLike,
-        @Size(max = 100) @Default("") ImmutableList<Located<String>> needs,
-        @Size(max = 100) @Default("") ImmutableList<Named<FileSpan>> thickness,
-        @Size(max = 100) @Default("") ImmutableList<Located<String>> requires,
-        @Size(max = 100) @Default("") ImmutableList<Named<FileParameter>> parameters,
-        @Size(max = 100) @Default("") ImmutableList<Named<FileOwnMaterial>> materials,
-        @Size(max = 100) @Default("") ImmutableList<Named<Located<String>>> lines,
+        @Inline FileText text,
         @Size(max = 100) ImmutableList<FileBody> drawing,
         Optional<String> drawnRound,
-        @Size(max = 100) ImmutableList<String> order,
-        FileConnections connections,
-        @Size(max = 100) ImmutableList<String> failures,
-        @Size(max = 100) ImmutableList<Photograph> photographs,
-        @Size(max = 100) @Default("") ImmutableList<String> cautions,
         @Bounds(atLeast = "0") OptionalDouble costEach)
-        implements FileText {
+        implements FileBridge {
 
     @Override
     public Located<String> id() {

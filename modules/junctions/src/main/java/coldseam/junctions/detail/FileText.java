@@ -1,17 +1,15 @@
 package coldseam.junctions.detail;
 
-import coldseam.envelope.BridgeKind;
 import coldseam.envelope.Material;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.file.house.FileBears;
 import coldseam.envelope.file.house.InsulationClaim;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
-import coldseam.files.Faults;
 import coldseam.files.Located;
 import coldseam.files.Named;
-import coldseam.files.Noun;
 import coldseam.files.Positional;
+import coldseam.files.Size;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
 import java.util.Optional;
@@ -22,62 +20,33 @@ import org.eclipse.collections.impl.factory.Maps;
 
 /**
  * What every detail file says, whether of a junction, a point or a corner; README.md beside the built-in ones explains each key.
+ *
+ * @param suits what it can be built in; empty for both
+ * @param takesDown parts of an old house that must come down for it
+ * @param needs layers that must be there, such as {@code wall.insulation}; for a point their roles
+ * @param thickness allowed, by layer; for a point by role, {@code surface} for the whole
+ * @param requires conditions such as {@code upstand >= 150 mm}
+ * @param parameters lengths of its own
+ * @param materials of its own
+ * @param lines of its own
  */
-@Noun("a detail")
-sealed interface FileText permits FileDetail, FilePoint, FileCorner {
-
-    /** Its id. */
-    Located<String> id();
-
-    BridgeKind kind();
-
-    String name();
-
-    Rank rank();
-
-    /** What it can be built in; empty for both. */
-    ImmutableSet<Suits.Work> suits();
-
-    /** Parts of an old house that must come down for it. */
-    ImmutableList<String> takesDown();
-
-    String looksLike();
-
-    /** Layers that must be there. */
-    ImmutableList<Located<String>> needs();
-
-    /** Allowed, by layer. */
-    ImmutableList<Named<FileSpan>> thickness();
-
-    /** Conditions such as {@code upstand >= 150 mm}. */
-    ImmutableList<Located<String>> requires();
-
-    /** Lengths of its own. */
-    ImmutableList<Named<FileParameter>> parameters();
-
-    /** Materials of its own. */
-    ImmutableList<Named<FileOwnMaterial>> materials();
-
-    /** Lines of its own. */
-    ImmutableList<Named<Located<String>>> lines();
-
-    ImmutableList<String> order();
-
-    FileConnections connections();
-
-    ImmutableList<String> failures();
-
-    ImmutableList<Photograph> photographs();
-
-    ImmutableList<String> cautions();
-
-    /** Empty where the file gives none. */
-    OptionalDouble amount();
-
-    Cost.Per per();
-
-    /** Reads its drawing; adds what is wrong to the faults. */
-    DetailDrawing read(String content, Faults faults);
+record FileText(
+        String name,
+        Rank rank,
+        @Default("") ImmutableSet<Suits.Work> suits,
+        @Default("") ImmutableList<String> takesDown,
+        String looksLike,
+        @Size(max = 100) @Default("") ImmutableList<Located<String>> needs,
+        @Size(max = 100) @Default("") ImmutableList<Named<FileSpan>> thickness,
+        @Size(max = 100) @Default("") ImmutableList<Located<String>> requires,
+        @Size(max = 100) @Default("") ImmutableList<Named<FileParameter>> parameters,
+        @Size(max = 100) @Default("") ImmutableList<Named<FileOwnMaterial>> materials,
+        @Size(max = 100) @Default("") ImmutableList<Named<Located<String>>> lines,
+        @Size(max = 100) ImmutableList<String> order,
+        FileConnections connections,
+        @Size(max = 100) ImmutableList<String> failures,
+        @Size(max = 100) ImmutableList<Photograph> photographs,
+        @Size(max = 100) @Default("") ImmutableList<String> cautions) {
 
     /** Least and most. */
     @Positional

@@ -34,8 +34,8 @@ abstract class TermsReader {
     final Faults faults;
 
     /** @param names that the drawing may use from the start, with what they measure */
-    TermsReader(FileText file, String content, Faults faults, MutableMap<String, Measured> names) {
-        this.file = file;
+    TermsReader(FileBridge bridge, String content, Faults faults, MutableMap<String, Measured> names) {
+        this.file = bridge.text();
         this.content = content;
         this.faults = faults;
         this.names = names;

@@ -235,24 +235,24 @@ public record PointBoxes(
         Body body = body(interiorResistance, "");
         Accuracy first = new Accuracy(FIRST, maximumUnknowns);
         BodySolution solution = solving.solve(body, first);
-        double surface = section.transmittance() * area();
+        double plane = section.transmittance() * area();
         Interval coupling = solution.coupling(PointSection.INDOOR, PointSection.OUTDOOR);
-        if (!compared && coupling.width() > OF_CHI * Math.abs(coupling.middle() - surface)) {
+        if (!compared && coupling.width() > OF_CHI * Math.abs(coupling.middle() - plane)) {
             solution = solving.solve(body, new Accuracy(FINE, maximumUnknowns));
             coupling = solution.coupling(PointSection.INDOOR, PointSection.OUTDOOR);
         }
         double difference = Math.abs(indoorTemperature - outdoorTemperature);
-        SurfaceTemperature<Place> coldest = solving.solve(
-                        body(SURFACE_TEMPERATURE_RSI, ", for surface temperatures"),
-                        SectionSolving.aimed(first, PointSection.INDOOR, difference))
-                .surface(PointSection.INDOOR);
+        BodySolution surface = solving.solve(
+                body(SURFACE_TEMPERATURE_RSI, ", for surface temperatures"),
+                SectionSolving.aimed(first, PointSection.INDOOR, difference));
+        SurfaceTemperature<Place> coldest = surface.surface(PointSection.INDOOR);
         return new Solved(
                 solution,
                 new PointSolution(
                         section,
-                        inPlane(section, solution),
+                        inPlane(section, solution).with(surface.outcome()),
                         coupling,
-                        coupling.plus(-surface),
+                        coupling.plus(-plane),
                         (coldest.lowest() - outdoorTemperature) / (indoorTemperature - outdoorTemperature),
                         new Point(Math.abs(coldest.at().x()), coldest.at().z())));
     }

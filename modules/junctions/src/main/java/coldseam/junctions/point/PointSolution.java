@@ -37,10 +37,11 @@ public record PointSolution(
     public static PointSolution of(PointSection section, Accuracy accuracy, SectionSolving solving) {
         Solution solution = solving.solve(section.section(), accuracy);
         Interval coupling = solution.coupling(PointSection.INDOOR, PointSection.OUTDOOR);
-        SurfaceTemperature<Point> coldest = coldest(section, accuracy, solving);
+        Solution surface = surface(section, accuracy, solving);
+        SurfaceTemperature<Point> coldest = surface.surface(PointSection.INDOOR);
         return new PointSolution(
                 section,
-                solution,
+                solution.with(surface.outcome()),
                 coupling,
                 coupling.plus(-section.transmittance() * section.area()),
                 (coldest.lowest() - section.outdoorTemperature())
@@ -48,11 +49,10 @@ public record PointSolution(
                 coldest.at());
     }
 
-    private static SurfaceTemperature<Point> coldest(PointSection section, Accuracy accuracy, SectionSolving solving) {
+    private static Solution surface(PointSection section, Accuracy accuracy, SectionSolving solving) {
         double difference = Math.abs(section.indoorTemperature() - section.outdoorTemperature());
         return solving.solve(
-                        section.withInterior(SURFACE_TEMPERATURE_RSI).section(),
-                        SectionSolving.aimed(accuracy, PointSection.INDOOR, difference))
-                .surface(PointSection.INDOOR);
+                section.withInterior(SURFACE_TEMPERATURE_RSI).section(),
+                SectionSolving.aimed(accuracy, PointSection.INDOOR, difference));
     }
 }

@@ -6,6 +6,7 @@ import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.KeptBody;
 import coldseam.junctions.BodySolving;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 
 /** Keeps solved bodies on disk as {@link SolutionStore} keeps sections. */
 public final class BodyStore implements BodySolving {
@@ -24,7 +25,7 @@ public final class BodyStore implements BodySolving {
                 name(body, accuracy),
                 content -> KeptBody.read(content, body, accuracy),
                 () -> solver.solve(body, accuracy),
-                KeptBody::write);
+                solution -> solution.outcome().byMemory() ? Optional.empty() : Optional.of(KeptBody.write(solution)));
     }
 
     /** The hash of a question; a set has no order of its own. */

@@ -112,15 +112,16 @@ public final class KeptFolder {
      * What is kept under a name, or a new answer that is kept from now on. What is torn or altered counts as not kept.
      *
      * @param <T> the answer
+     * @param writer gives nothing for an answer that another run may better
      */
-    <T> T answer(String name, Function<byte[], T> reader, Supplier<T> solver, Function<T, byte[]> writer) {
+    <T> T answer(String name, Function<byte[], T> reader, Supplier<T> solver, Function<T, Optional<byte[]>> writer) {
         Optional<T> kept = get(name).flatMap(Seal::opened).map(reader);
         if (kept.isPresent()) {
             answered();
             return kept.get();
         }
         T solved = solver.get();
-        put(name, Seal.sealed(writer.apply(solved)));
+        writer.apply(solved).ifPresent(content -> put(name, Seal.sealed(content)));
         return solved;
     }
 

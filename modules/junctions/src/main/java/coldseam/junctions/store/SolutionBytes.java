@@ -158,6 +158,7 @@ public final class SolutionBytes {
         out.writeDouble(outcome.asked());
         out.writeDouble(outcome.got());
         out.writeInt(outcome instanceof Outcome.UnknownsSpent spent ? spent.unknowns() : 0);
+        out.writeDouble(outcome.unsure());
         point(outcome.at().orElse(new Point(0, 0)), out);
     }
 
@@ -166,10 +167,12 @@ public final class SolutionBytes {
         double asked = in.readDouble();
         double got = in.readDouble();
         int unknowns = in.readInt();
+        double kelvin = in.readDouble();
         Point at = point(in);
         return switch (kind) {
             case "Met" -> new Outcome.Met(asked, got);
             case "UnknownsSpent" -> new Outcome.UnknownsSpent(asked, got, unknowns);
+            case "ColdestUnsure" -> new Outcome.ColdestUnsure(asked, got, kelvin, false);
             case "SingularCorner" -> new Outcome.SingularCorner(asked, got, at);
             case "Infinite" -> new Outcome.Infinite(asked, at);
             default -> throw new IOException("unknown outcome " + kind);

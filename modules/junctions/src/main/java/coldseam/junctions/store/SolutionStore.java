@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -43,7 +44,8 @@ public final class SolutionStore implements SectionSolving {
                 name(section, accuracy),
                 content -> SolutionBytes.read(content, section, accuracy),
                 () -> solver.solve(section, accuracy),
-                SolutionBytes::write);
+                solution ->
+                        solution.outcome().byMemory() ? Optional.empty() : Optional.of(SolutionBytes.write(solution)));
     }
 
     /** The hash of a question. */

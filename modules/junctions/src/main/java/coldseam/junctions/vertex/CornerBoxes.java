@@ -28,6 +28,7 @@ final class CornerBoxes {
     private final Function<String, Optional<Material>> library;
     private final MutableMap<String, Double> scope = Maps.mutable.empty();
     private final MutableList<String> reasons = Lists.mutable.empty();
+    private final MutableList<Material> materials = Lists.mutable.empty();
     private final ImmutableList<Laid> boxes;
 
     /** A box between places of each axis, m. */
@@ -79,6 +80,11 @@ final class CornerBoxes {
                         && each.holds(1, place[1])
                         && each.holds(2, place[2]))
                 .map(Laid::filling);
+    }
+
+    /** The detail with what its boxes are filled with. */
+    VertexResult.Own own() {
+        return new VertexResult.Own(corner.detail(), materials.distinct().toImmutable());
     }
 
     /** That it changes what goes on past the drawing. */
@@ -140,16 +146,16 @@ final class CornerBoxes {
     private Optional<Filling> filling(CornerDrawing.Box box) {
         Optional<CornerDrawing.Like> like = box.material().like();
         if (like.isPresent()) {
-            Optional<Filling> layer = band(like.get().surface())
-                    .flatMap(band -> band.main(like.get().role()))
-                    .map(each -> new Filling(each.layer().layer().material().name(), each.conductivity(), -1, -1));
+            Optional<Band.Stratum> layer = band(like.get().surface())
+                    .flatMap(band -> band.main(like.get().role()));
             if (layer.isEmpty()) {
                 reasons.add(corner.detail().who() + " draws " + box.what() + " of the "
                         + like.get().surface() + "'s "
                         + DrawingNames.word(like.get().role())
                         + "; it has none. Choose another detail.");
             }
-            return layer;
+            layer.ifPresent(each -> materials.add(each.layer().layer().material()));
+            return layer.map(each -> new Filling(each.layer().layer().material().name(), each.conductivity(), -1, -1));
         }
         String name = box.material().name().orElseThrow();
         DrawingTerms terms = drawing.terms();
@@ -164,6 +170,7 @@ final class CornerBoxes {
                     + "\", which is neither in the house's assemblies there, nor in the detail, nor built in. Name another"
                     + " material.");
         }
+        found.ifPresent(materials::add);
         return found.map(each -> each.isAir() ? Filling.AIR : new Filling(each.name(), each.conductivity(), -1, -1));
     }
 }

@@ -8,7 +8,6 @@ import coldseam.conduction.solid.Painted;
 import coldseam.conduction.solid.Side;
 import coldseam.envelope.Material;
 import coldseam.junctions.DetailDoesNotFit;
-import coldseam.junctions.detail.Detail;
 import coldseam.junctions.section.Band;
 import coldseam.junctions.section.Surroundings;
 import coldseam.junctions.section.WarmFaces;
@@ -38,16 +37,13 @@ public final class VertexBody {
     private final VertexAir air;
     private final String name;
 
-    private final Optional<CornerDetail> corner;
-
     private VertexBody(
             String name,
             VertexSetup setup,
             Optional<CornerDetail> corner,
             Function<String, Optional<Material>> library) {
-        this.name = name;
+        this.name = corner.map(each -> each.detail().name()).orElse(name);
         this.setup = setup;
-        this.corner = corner;
         this.sections = new VertexSections(setup, corner, library);
         this.cells = new VertexCells(setup, sections);
         this.air = new VertexAir(setup, cells);
@@ -72,8 +68,8 @@ public final class VertexBody {
     }
 
     /** The corner's own detail that it is built by; empty where the sections say it all. */
-    public Optional<Detail> corner() {
-        return corner.map(CornerDetail::detail);
+    public Optional<VertexResult.Own> corner() {
+        return sections.corner.map(CornerBoxes::own);
     }
 
     /** What was simplified, in plain words. */

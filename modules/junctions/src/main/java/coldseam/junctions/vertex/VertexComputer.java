@@ -3,6 +3,7 @@ package coldseam.junctions.vertex;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Section;
+import coldseam.conduction.SectionException;
 import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.solid.Body;
 import coldseam.conduction.solid.BodySolution;
@@ -10,14 +11,13 @@ import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solid.CutPlanes;
 import coldseam.conduction.solid.Place;
 import coldseam.conduction.solid.Side;
+import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.Material;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.BodySolving;
+import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.SectionSolving;
-import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.section.Surroundings;
-import coldseam.junctions.store.BodyStore;
-import coldseam.junctions.store.KeptFolder;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -43,17 +43,7 @@ public final class VertexComputer implements VertexComputing {
 
     /** A computer that keeps what it solves in memory only. */
     public static VertexComputer inMemory() {
-        return new VertexComputer(
-                BodySolver.STANDARD, BodySolver::solve, BridgeComputers.solving(), MaterialLibrary::named);
-    }
-
-    /** A computer that also keeps what it has solved in a folder, for later runs. */
-    public static VertexComputer keepingIn(KeptFolder folder) {
-        return new VertexComputer(
-                BodySolver.STANDARD,
-                new BodyStore(folder, BodySolver::solve),
-                BridgeComputers.solving(folder),
-                MaterialLibrary::named);
+        return new VertexComputer(BodySolver.STANDARD, BodySolver::solve, Conduction::solve, MaterialLibrary::named);
     }
 
     /**
@@ -76,7 +66,15 @@ public final class VertexComputer implements VertexComputing {
     /** Computed inside the map, so that of two threads with one question the second waits for the first. */
     @Override
     public VertexResult compute(VertexSetup setup) {
-        return answers.computeIfAbsent(setup, this::computed);
+        return answers.computeIfAbsent(setup, this::fitting);
+    }
+
+    private VertexResult fitting(VertexSetup setup) {
+        try {
+            return computed(setup);
+        } catch (SectionException unsolvable) {
+            throw new DetailDoesNotFit(unsolvable.faults());
+        }
     }
 
     private VertexResult computed(VertexSetup setup) {

@@ -4,6 +4,7 @@ import coldseam.conduction.Interval;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.Place;
 import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.Material;
 import coldseam.junctions.detail.Detail;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -25,12 +26,20 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 public record VertexResult(
         VertexSetup setup,
-        Optional<Detail> corner,
+        Optional<Own> corner,
         Optional<Heat> heat,
         BodySolution surface,
         double temperatureFactor,
         Place coldest,
         ImmutableList<String> notes) {
+
+    /**
+     * A corner's own detail with what it is made of.
+     *
+     * @param detail of a corner
+     * @param materials that its boxes are filled with, in their order
+     */
+    public record Own(Detail detail, ImmutableList<Material> materials) {}
 
     /**
      * What a vertex adds to the heat loss.

@@ -9,6 +9,7 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Material;
+import coldseam.envelope.PointKind;
 import coldseam.envelope.Role;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.ControlLine;
@@ -128,14 +129,14 @@ final class CatalogueTradeTest {
         assertEquals("", faults.makeString("\n"));
     }
 
-    /** A kind with several stops: else a photograph would be asked for at each, before there is anything to see or after. */
+    /** A kind with several stops, and every point, which is first seen bare and later sealed: else a photograph would be asked for at each, before there is anything to see or after. */
     @Test
     void everyPhotographNamesTheStopBeforeWhichItIsTaken() {
         assertEquals(
                 "",
                 CATALOGUE
                         .details()
-                        .select(each -> each.kind().holdPoints().size() > 1
+                        .select(each -> (each.kind().holdPoints().size() > 1 || each.kind() instanceof PointKind)
                                 && each.photographs()
                                         .anySatisfy(
                                                 photograph -> photograph.stop().isEmpty()))

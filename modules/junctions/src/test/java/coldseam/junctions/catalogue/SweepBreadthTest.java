@@ -21,9 +21,11 @@ import java.util.Optional;
 import java.util.Set;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Every option at every thickness of the atlas: it is drawn, or says why it does not fit; nothing is solved. */
+@Tag("slow")
 class SweepBreadthTest {
 
     /** Thrown in place of a solution, once a section is there to solve. */

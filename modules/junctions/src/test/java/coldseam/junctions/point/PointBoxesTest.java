@@ -16,9 +16,11 @@ import coldseam.junctions.PointSetup;
 import coldseam.junctions.Samples;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.DetailFile;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Points that are not round. */
+@Tag("slow")
 class PointBoxesTest {
 
     private static final BridgeComputer COMPUTER = BridgeComputers.computer(new Accuracy(1e-4, 400_000));

@@ -17,10 +17,12 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.set.MutableSet;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.factory.Sets;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Every right-angled corner that the catalogue's details can meet in. */
+@Tag("slow")
 class CatalogueCornersTest {
 
     /** An edge of a corner: its kind, where it runs, and the axes of its bands. */
@@ -105,7 +107,7 @@ class CatalogueCornersTest {
                 try {
                     VertexBody body = VertexBody.of("corner", setup, BuiltIn.LIBRARY);
                     assertEquals(open(bare), body.corner().isPresent(), shape.name());
-                    body.corner().ifPresent(corner -> asked.add(corner.id()));
+                    body.corner().ifPresent(own -> asked.add(own.detail().id()));
                 } catch (DetailDoesNotFit no) {
                     refused.merge(
                             shape.name() + ": "

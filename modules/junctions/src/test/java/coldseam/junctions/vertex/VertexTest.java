@@ -31,12 +31,14 @@ import coldseam.junctions.hand.DrawnChi;
 import coldseam.junctions.vertex.VertexSetup.EdgeEnd;
 import java.util.Optional;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Corners composed from their edges' own details. */
+@Tag("slow")
 class VertexTest {
 
     private static final Accuracy ACCURACY = new Accuracy(3e-4, 800_000);

@@ -25,6 +25,10 @@ record AuditData(
         Site site,
         Limits limits,
         Verdict verdict,
+
+        @Says("what was to be solved, as it was known before")
+        Work work,
+
         Shell shell,
         @Says("the six sides") ImmutableList<Side> sides,
         ImmutableList<Surface> surfaces,
@@ -81,7 +85,22 @@ record AuditData(
             @Says("what rests on the house file's word alone")
             Optional<String> assumed,
 
-            @Says("what it was held to") String measuredBy) {}
+            @Says("what it was held to") String measuredBy,
+
+            @Says("what is known less well than it would be with more memory")
+            Optional<String> heldByMemory) {}
+
+    record Work(
+            @Says("different details of seams, those they are compared with counted in")
+            int junctions,
+
+            @Says("likewise of points") int points,
+
+            @Says("different corners in three dimensions, at most")
+            int corners,
+
+            @Says("expected in all, within some three times")
+            double unknowns) {}
 
     record Shell(
             boolean closed,

@@ -1,5 +1,6 @@
 package coldseam.report.data;
 
+import coldseam.audit.AsFound;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.HeatLoss;
@@ -22,6 +23,7 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.report.words.ControlLineWords;
 import coldseam.report.words.FindingWords;
+import coldseam.report.words.FoundWords;
 import coldseam.report.words.HeatLossWords;
 import coldseam.report.words.HonestWords;
 import coldseam.report.words.InputWords;
@@ -75,7 +77,13 @@ final class Convert {
                         verdict.weakSpots(),
                         VerdictWords.sentence(verdict),
                         honest.assumed(),
-                        honest.measuredBy()),
+                        honest.measuredBy(),
+                        honest.held()),
+                new AuditData.Work(
+                        audit.work().junctions(),
+                        audit.work().points(),
+                        audit.work().corners(),
+                        audit.work().unknowns()),
                 new AuditData.Shell(
                         shell.closed(),
                         shell.externalVolume(),
@@ -103,7 +111,7 @@ final class Convert {
                                 word(a.build().direction()),
                                 layers(a.assembly()),
                                 MoistureConvert.condensation(a.moisture()))),
-                audit.sheets().collect(Convert::sheet),
+                audit.sheets().collect(sheet -> sheet(sheet, audit.found())),
                 audit.junctions().collect(Convert::edge),
                 audit.pointSheets().collect(ConvertPoints::sheet),
                 audit.points().collect(ConvertPoints::row),
@@ -167,7 +175,7 @@ final class Convert {
                                 .orElse(OptionalDouble.empty())));
     }
 
-    private static SheetData sheet(BridgeSheet<JunctionResult> sheet) {
+    private static SheetData sheet(BridgeSheet<JunctionResult> sheet, Optional<AsFound> found) {
         JunctionResult r = sheet.result();
         return new SheetData(
                 sheet.id(),
@@ -210,6 +218,7 @@ final class Convert {
                                 BoundsData.of(best.psiExternal()),
                                 BoundsData.of(best.psiInternal()),
                                 best.temperatureFactor())),
+                found.map(each -> each.of(sheet).collect(Convert::found)).orElse(Lists.immutable.empty()),
                 sheet.options().collect(Convert::option),
                 parameters(r.detail()),
                 r.solution().unknowns(),
@@ -222,6 +231,26 @@ final class Convert {
         var connections = SortedMaps.mutable.<String, String>empty();
         detail.connections().forEachKeyValue((control, how) -> connections.put(word(control), word(how)));
         return Maps.immutable.ofMap(connections);
+    }
+
+    private static SheetData.FoundData found(AsFound.Seam seam) {
+        return new SheetData.FoundData(
+                seam.places(),
+                seam.length(),
+                FoundWords.state(seam),
+                seam.sheet()
+                        .map(was -> new SheetData.FoundResultData(
+                                was.result().detail().id(),
+                                was.chosen(),
+                                BoundsData.of(was.result().psiExternal()),
+                                BoundsData.of(was.result().psiInternal()),
+                                was.temperatureFactor(),
+                                point(was.result().coldest()),
+                                FoundWords.coldest(was.result()),
+                                was.dewPointHumidity(),
+                                was.mouldHumidity(),
+                                was.result().penLine().unbroken(),
+                                was.result().penLine().neck())));
     }
 
     private static SheetData.OptionData option(JunctionResult option) {

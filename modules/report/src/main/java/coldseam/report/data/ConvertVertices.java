@@ -4,7 +4,6 @@ import coldseam.audit.Mould;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexSheet;
 import coldseam.conduction.solid.BodySolution;
-import coldseam.junctions.detail.Detail;
 import coldseam.junctions.vertex.VertexResult;
 import coldseam.report.words.VertexWords;
 import org.eclipse.collections.impl.factory.Lists;
@@ -35,7 +34,7 @@ final class ConvertVertices {
                 sheet.id(),
                 sheet.edges(),
                 result.setup().edges().collect(end -> end.detail().id()),
-                result.corner().map(Detail::id),
+                result.corner().map(own -> own.detail().id()),
                 sheet.chosen(),
                 sheet.places(),
                 result.heat().map(heat -> BoundsData.of(heat.coupling())),

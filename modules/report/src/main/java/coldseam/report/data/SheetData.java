@@ -40,6 +40,9 @@ record SheetData(
         @Says("the best option of the catalogue; left out where it is this one")
         Optional<BestData> best,
 
+        @Says("what was found in its places before anything is built; empty where the house file does not say")
+        ImmutableList<FoundData> asFound,
+
         @Says("of the catalogue that fit the same layers, from worst to best as it ranks them")
         ImmutableList<OptionData> options,
 
@@ -94,6 +97,31 @@ record SheetData(
             boolean unbroken,
             @Says("zero where broken") double neck_m,
             Optional<CostData> cost) {}
+
+    record FoundData(
+            @Says("names of edges") ImmutableList<String> edges,
+            double length_m,
+
+            @Says("in words: the detail that was found, or why it is not known")
+            String state,
+
+            Optional<FoundResultData> result) {}
+
+    record FoundResultData(
+            String detail,
+
+            @Says("whether the house file says that it was found; else the worst of its kind stands in")
+            boolean said,
+
+            BoundsData psiExternal_W_per_mK,
+            BoundsData psiInternal_W_per_mK,
+            double temperatureFactor,
+            @Says("in the section") ImmutableList<Double> coldest_m,
+            @Says("in words: on what it lies") String coldestOn,
+            double dewPointHumidity,
+            double mouldHumidity,
+            boolean unbroken,
+            @Says("zero where broken") double neck_m) {}
 
     record CostData(double amount_per_m, String currency, String source) {}
 

@@ -67,6 +67,7 @@ public final class BridgeSheets {
                         MarkedTemperatures.of(page.audit().house().site()),
                         Blocks.panel(said(), Palette.FROST, Palette.DEEP));
         places();
+        FoundSeams.write(page, sheet);
         OptionList.write(page, sheet);
         sheet.best().ifPresent(best -> new BestOption(page, sheet, best).write());
     }

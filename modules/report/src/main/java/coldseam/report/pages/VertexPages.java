@@ -80,7 +80,7 @@ final class VertexPages {
                         + sheet.edges().makeString(", ")
                         + sheet.result()
                                 .corner()
-                                .map(detail -> " · built as " + detail.who())
+                                .map(own -> " · built as " + own.detail().who())
                                 .orElse("")
                         + (sheet.chosen() ? "" : " · not all chosen: the worst stands in"),
                 Style.BODY));

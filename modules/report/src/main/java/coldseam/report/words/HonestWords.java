@@ -2,7 +2,9 @@ package coldseam.report.words;
 
 import coldseam.audit.Assumed;
 import coldseam.audit.Audit;
+import coldseam.audit.HeldByMemory;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.Sheet;
 import coldseam.audit.engine.InputUncertainty;
 import coldseam.audit.engine.Unknown;
 import coldseam.envelope.Limits;
@@ -11,6 +13,7 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 
 /** What stands beside the verdict so that nobody takes it for more than it is: what it rests on, and what it was held to. */
@@ -81,7 +84,28 @@ public final class HonestWords {
                                 u(most.window()) + " (windows)",
                                 u(most.door()) + " (doors)")
                         .makeString(", ")
-                + " " + units.label(Dimension.TRANSMITTANCE) + notJudged() + ".";
+                + " " + units.label(Dimension.TRANSMITTANCE) + notJudged() + "."
+                + held().map(held -> " " + held).orElse("");
+    }
+
+    /** What more memory would make known better, a sentence; empty where nothing would. */
+    public Optional<String> held() {
+        HeldByMemory held = HeldByMemory.of(audit);
+        if (held.sheets().isEmpty()) {
+            return Optional.empty();
+        }
+        String all = "Held back by the memory or by --unknowns, "
+                + Phrases.count(held.sheets().size(), "sheet is", "sheets are")
+                + " solved less narrowly than asked (" + ids(held.sheets()) + ")";
+        return Optional.of(
+                held.undecided().isEmpty()
+                        ? all + "; no limit lies within what that leaves open."
+                        : all + "; whether " + Phrases.count(held.undecided().size(), "of them keeps", "of them keep")
+                                + " a limit is open (" + ids(held.undecided()) + ").");
+    }
+
+    private static String ids(ImmutableList<Sheet> sheets) {
+        return sheets.collect(Sheet::id).makeString(", ");
     }
 
     private String notJudged() {

@@ -22,6 +22,7 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.detail.Cost;
 import coldseam.junctions.plan.SectionPlan;
+import coldseam.junctions.vertex.VertexResult;
 import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.Locale;
@@ -38,25 +39,30 @@ public final class InputWords {
     private final House house;
     private final Shell shell;
     private final ImmutableList<BridgeSheet<PointResult>> points;
+    private final ImmutableList<VertexResult.Own> corners;
     private final UnitSystem units;
     private final MutableList<InputRow> rows = Lists.mutable.empty();
 
-    private InputWords(House house, Shell shell, ImmutableList<BridgeSheet<PointResult>> points, UnitSystem units) {
-        this.house = house;
-        this.shell = shell;
-        this.points = points;
+    private InputWords(Audit audit, UnitSystem units) {
+        this.house = audit.house();
+        this.shell = audit.shell();
+        this.points = audit.pointSheets();
+        this.corners = audit.vertexSheets()
+                .flatCollect(sheet -> sheet.result().corner().stream().toList())
+                .distinct();
         this.units = units;
     }
 
     /** One row for each. */
     public static ImmutableList<InputRow> of(Audit audit, UnitSystem units) {
-        InputWords inputs = new InputWords(audit.house(), audit.shell(), audit.pointSheets(), units);
+        InputWords inputs = new InputWords(audit, units);
         inputs.site();
         inputs.neighbours();
         inputs.limits();
         inputs.openings();
         inputs.ownPsi();
         inputs.points();
+        inputs.corners();
         inputs.parameters();
         inputs.prices();
         inputs.materials();
@@ -217,6 +223,15 @@ public final class InputWords {
         }
     }
 
+    private void corners() {
+        corners.collect(VertexResult.Own::detail)
+                .distinct()
+                .forEach(detail -> row(
+                        "Corner built as " + detail.id(),
+                        detail.name(),
+                        house.corners().contains(detail.id()) ? FILE : "the edges' details leave the corner open"));
+    }
+
     private void parameters() {
         house.choices()
                 .forEach(choice -> choice.parameters()
@@ -241,15 +256,16 @@ public final class InputWords {
                         pair.getTwo().source()));
     }
 
-    /** The house's materials, and those that its points bring along. */
+    /** The house's materials, and those that its points and corners bring along. */
     private void materials() {
-        ImmutableList<Material> ofPoints = points.flatCollect(
+        ImmutableList<Material> others = points.flatCollect(
                         sheet -> sheet.result().pieces())
                 .collect(SectionPlan.Piece::material)
+                .newWithAll(corners.flatCollect(VertexResult.Own::materials))
                 .reject(material -> house.materials().containsKey(material.name()))
                 .distinct();
         for (Material material :
-                house.materials().toList().withAll(ofPoints.castToList()).sortThisBy(Material::name)) {
+                house.materials().toList().withAll(others.castToList()).sortThisBy(Material::name)) {
             row(
                     "Conductivity of " + material.name(),
                     say(material.conductivity(), Dimension.CONDUCTIVITY) + vapour(material),

@@ -46,31 +46,40 @@ final class BodyBuilder {
     }
 
     private Body storeys(FileBody.FileStoreys given) {
-        ImmutableList<Body.Storey> storeys = given.storeys().collectWithIndex(this::storey);
         return new Body.Storeys(
                 given.footprintLine(),
-                storeys,
+                given.storeys().collect(this::storey),
                 base(given.base()),
-                roof(given),
+                roof(given.roof(), given.storeys().getLast().footprint()),
                 given.otherBases()
                         .collect(each -> new Body.AreaBase(
                                 counterclockwise(each.area().orElseThrow().corners()), base(each))),
-                heights(given));
+                heights(given.ground(), given.storeys()),
+                given.wings().collect(each -> wing(each.name(), each.value())));
     }
 
-    private static ImmutableList<Double> heights(FileBody.FileStoreys given) {
-        ImmutableList<Double> heights = given.ground().collect(FileBody.FileHeight::height);
+    private Body.Stack wing(String name, FileBody.FileWing given) {
+        return new Body.Stack(
+                name,
+                given.storeys().collect(this::storey),
+                base(given.base()),
+                roof(given.roof(), given.storeys().getLast().footprint()),
+                Lists.immutable.empty(),
+                heights(given.ground(), given.storeys()));
+    }
+
+    private static ImmutableList<Double> heights(
+            ImmutableList<FileBody.FileHeight> ground, ImmutableList<FileStorey> storeys) {
+        ImmutableList<Double> heights = ground.collect(FileBody.FileHeight::height);
         // The reversed corners begin with the old last one.
-        return Outline.signedArea(given.storeys().getFirst().footprint().corners()) < 0
-                ? heights.toReversed()
-                : heights;
+        return Outline.signedArea(storeys.getFirst().footprint().corners()) < 0 ? heights.toReversed() : heights;
     }
 
     static ImmutableList<Point2> counterclockwise(ImmutableList<Point2> outline) {
         return Outline.signedArea(outline) < 0 ? outline.toReversed() : outline;
     }
 
-    private Body.Storey storey(FileStorey given, int index) {
+    private Body.Storey storey(FileStorey given) {
         ImmutableList<Point2> corners = given.footprint().corners();
         ImmutableList<Body.Wall> walls = walls(given);
         if (Outline.signedArea(corners) < 0) {
@@ -140,6 +149,7 @@ final class BodyBuilder {
                                 each.thickness(),
                                 materials.apply(each.material()))),
                 given.depth(),
+                given.level(),
                 given.crawlSpace()
                         .map(each -> new Body.CrawlSpace(
                                 each.height(),
@@ -164,10 +174,8 @@ final class BodyBuilder {
                         exposure(each.faces())));
     }
 
-    private static Body.Roof roof(FileBody.FileStoreys given) {
-        FileRoof roof = given.roof();
-        ImmutableList<Point2> corners = given.storeys().getLast().footprint().corners();
-        FileFootprint footprint = given.storeys().getLast().footprint();
+    private static Body.Roof roof(FileRoof roof, FileFootprint footprint) {
+        ImmutableList<Point2> corners = footprint.corners();
         MutableMap<Integer, Body.RoofSide> sides = Maps.mutable.empty();
         roof.ownSides(footprint).forEachKeyValue((side, rise) -> sides.put(turned(side, corners), rise));
         return new Body.Roof(

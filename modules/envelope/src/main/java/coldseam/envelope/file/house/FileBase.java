@@ -11,6 +11,7 @@ import coldseam.files.Position;
 import coldseam.files.Refers;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -30,6 +31,14 @@ record FileBase(
         @Unit(Dimension.LENGTH)
         @Bounds(atLeast = "0 m", atMost = "10 m")
         double depth,
+
+        @Doc(
+                "Height of the upper face of a floor on the ground or over an unheated space over the zero of the house, such as the"
+                        + " upper half of a split level.")
+        @Default("0 m")
+        @Unit(Dimension.LENGTH)
+        @Bounds(atLeast = "-10 m", atMost = "20 m")
+        double level,
 
         @Doc("The space under a suspended floor.") Optional<FileCrawlSpace> crawlSpace,
 
@@ -63,6 +72,14 @@ record FileBase(
                     "",
                     "add it, such as area: {rectangle: [4 m, 5 m], at: [0 m, 0 m]}");
         }
+        if (level != 0) {
+            faults.add(
+                    place,
+                    "one of other-bases lies at the level of the storey on it",
+                    UnitSystem.SI.format(level, Dimension.LENGTH),
+                    "",
+                    "remove the key level, or make this part of the house a wing with a base of its own");
+        }
         if (kind == Body.Base.Kind.HEATED_CELLAR) {
             faults.add(
                     place,
@@ -78,6 +95,14 @@ record FileBase(
         requireWith(kind == Body.Base.Kind.SUSPENDED, crawlSpace.isPresent(), "crawl-space", name);
         requireWith(kind == Body.Base.Kind.OVER_UNHEATED, faces.isPresent(), "faces", name);
         requireWith(kind == Body.Base.Kind.HEATED_CELLAR, depth > 0, "depth", name);
+        if (level != 0 && (kind == Body.Base.Kind.HEATED_CELLAR || kind == Body.Base.Kind.SUSPENDED)) {
+            throw new BadValueException(
+                    "level",
+                    "a base of this kind lies where its depth or its crawl space says",
+                    name,
+                    "",
+                    "remove the key level, or change the kind");
+        }
         if (edge.isPresent() && kind != Body.Base.Kind.SLAB_ON_GROUND) {
             throw new BadValueException(
                     "edge",

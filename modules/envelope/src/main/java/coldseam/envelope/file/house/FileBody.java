@@ -52,24 +52,66 @@ sealed interface FileBody {
             @Size(max = 100)
             ImmutableList<FileHeight> ground,
 
+            @Doc(
+                    "Wings by name: storeys on a base of their own under a roof of their own, beside the others at another height or"
+                            + " reaching into them; what lies between two of them is indoors.")
+            @Default("")
+            @Size(max = 20)
+            ImmutableList<Named<FileWing>> wings,
+
             Position place)
             implements FileBody, SelfChecking {
         @Override
         public void check(Faults faults) {
-            new StoreyChecks(this, faults).check();
-            base.checkMain(faults);
+            checkStack(storeys, base, roof, ground, place, faults);
             otherBases.forEach(each -> each.checkOther(faults));
-            int corners = storeys.getFirst().footprint().corners().size();
-            if (ground.notEmpty() && ground.size() != corners) {
-                faults.add(
-                        place,
-                        "ground needs one height for each corner of the lowest storey",
-                        ground.size() + " heights",
-                        String.valueOf(corners),
-                        "add or remove heights; they follow the footprint's corners");
-            }
-            roof.check(storeys.getLast().footprint(), faults);
-            roof.checkParapet(storeys.anySatisfy(each -> each.lowerRoof().isPresent()), faults);
+        }
+    }
+
+    private static void checkStack(
+            ImmutableList<FileStorey> storeys,
+            FileBase base,
+            FileRoof roof,
+            ImmutableList<FileHeight> ground,
+            Position place,
+            Faults faults) {
+        new StoreyChecks(storeys, faults).check();
+        base.checkMain(faults);
+        int corners = storeys.getFirst().footprint().corners().size();
+        if (ground.notEmpty() && ground.size() != corners) {
+            faults.add(
+                    place,
+                    "ground needs one height for each corner of the lowest storey",
+                    ground.size() + " heights",
+                    String.valueOf(corners),
+                    "add or remove heights; they follow the footprint's corners");
+        }
+        roof.check(storeys.getLast().footprint(), faults);
+        roof.checkParapet(storeys.anySatisfy(each -> each.lowerRoof().isPresent()), faults);
+    }
+
+    @Noun("a wing")
+    @Doc("Storeys on a base of their own under a roof of their own.")
+    record FileWing(
+            @Doc("From the lowest to the top one; their names are unique in the house.") @Size(min = 1, max = 20)
+            ImmutableList<FileStorey> storeys,
+
+            @Doc("What lies under the lowest storey, and at which level.")
+            FileBase base,
+
+            @Doc("What lies over the top storey.") FileRoof roof,
+
+            @Doc(
+                    "Heights of the ground beside its lowest storey's corners, in their order, where it is not level at 0 m.")
+            @Default("")
+            @Size(max = 100)
+            ImmutableList<FileHeight> ground,
+
+            Position place)
+            implements SelfChecking {
+        @Override
+        public void check(Faults faults) {
+            checkStack(storeys, base, roof, ground, place, faults);
         }
     }
 

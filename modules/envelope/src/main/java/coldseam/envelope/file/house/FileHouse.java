@@ -98,7 +98,7 @@ record FileHouse(
         assemblies
                 .select(each -> each.name().equals(HouseFile.NONE) || Retrofit.OTHER_MEASURES.contains(each.name()))
                 .forEach(each -> reserved(each, faults));
-        retrofit.ifPresent(each -> each.check(assemblies.collect(Named::name), faults));
+        retrofit.ifPresent(each -> each.check(assemblies.collect(Named::name), openings.collect(Named::name), faults));
         neighbours
                 .select(each -> BodyBuilder.ALWAYS_THERE.containsKey(each.name()))
                 .forEach(each -> reserved(each, faults));

@@ -1,15 +1,19 @@
 package coldseam.envelope.file.house;
 
+import coldseam.envelope.Assembly;
 import coldseam.envelope.Retrofit;
 import coldseam.files.Default;
 import coldseam.files.Doc;
 import coldseam.files.Faults;
 import coldseam.files.Located;
+import coldseam.files.Named;
 import coldseam.files.Nearest;
 import coldseam.files.Noun;
 import coldseam.files.Size;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.set.MutableSet;
 
 @Noun("what stays of an old house")
@@ -21,6 +25,9 @@ record FileRetrofit(
         @Doc("Parts that are taken down, such as parapet; details say which they need down.") @Default("")
         ImmutableList<Located<String>> takenDown,
 
+        @Doc("What is there before anything is built, so that each seam's sheet shows it beside what is planned.")
+        Optional<FileFound> found,
+
         @Size(max = 60)
         @Doc(
                 "The order of building, for \"coldseam compare\" of this house with another: names of assemblies, windows and doors, points, details.")
@@ -28,7 +35,8 @@ record FileRetrofit(
         ImmutableList<Located<String>> order) {
 
     /** Adds every name in the order that is no measure, or that is there twice. */
-    void check(ImmutableList<String> assemblies, Faults faults) {
+    void check(ImmutableList<String> assemblies, ImmutableList<String> openings, Faults faults) {
+        found.ifPresent(each -> each.check(assemblies, openings, faults));
         ImmutableList<String> measures = assemblies.newWithAll(Retrofit.OTHER_MEASURES);
         MutableSet<String> seen = Sets.mutable.empty();
         for (Located<String> each : order) {
@@ -53,10 +61,11 @@ record FileRetrofit(
         }
     }
 
-    Retrofit retrofit() {
+    Retrofit retrofit(ImmutableMap<String, Assembly> assemblies, ImmutableList<Named<FileOpening>> openings) {
         return new Retrofit(
                 builtNew.collect(Located::value).toSet().toImmutable(),
                 takenDown.collect(Located::value).toSet().toImmutable(),
+                found.map(each -> each.found(assemblies, openings)),
                 order.collect(Located::value));
     }
 }

@@ -112,7 +112,7 @@ public final class HouseFile {
         House house = new House(
                 file.house(),
                 file.site().site(),
-                file.retrofit().map(FileRetrofit::retrofit),
+                file.retrofit().map(each -> each.retrofit(assemblies, file.openings())),
                 usedMaterials(own, assemblies),
                 assemblies,
                 new BodyBuilder(file, materials).body(),
@@ -126,7 +126,12 @@ public final class HouseFile {
                 file.prices().prices(file.alternatives().currency()));
         return new LoadedHouse(
                 house,
-                file.junctions().collect(FileChoice::placed),
+                file.junctions()
+                        .newWithAll(file.retrofit()
+                                .flatMap(FileRetrofit::found)
+                                .map(FileFound::junctions)
+                                .orElse(Lists.immutable.empty()))
+                        .collect(FileChoice::placed),
                 file.ownPsi().collect(FileOwnPsi::placed),
                 ShapePlaces.of(file),
                 file.points().collect(each -> each.value().placed(each)),

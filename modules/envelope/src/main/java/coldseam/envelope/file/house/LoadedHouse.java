@@ -23,7 +23,7 @@ import org.eclipse.collections.api.set.ImmutableSet;
  * A house with the places of what can only be checked later, once the shell is built and the catalogue is read.
  *
  * @param house checked as far as the file alone allows
- * @param choices the junction choices, as placed in the file
+ * @param choices the junction choices, as placed in the file, then those of the house as found
  * @param ownPsi the own psi values, likewise
  * @param parts places of the parts of its shape; an opening's and a seam's is that of its surface's name
  * @param points each set of points, as placed in the file
@@ -90,7 +90,7 @@ public record LoadedHouse(
     /**
      * A junction choice with its places.
      *
-     * @param choice one of {@link House#choices()}
+     * @param choice one of {@link House#choices()}, or of the house as found
      * @param detail place of the detail's id
      * @param surfaces the selector's surface names
      * @param parameters m, the lengths of the detail that are other here, by name

@@ -41,13 +41,22 @@ final class ShapePlaces {
 
     /** A wall's place is also that of the surface it becomes; those with other names are the storey's. */
     private void storeys(FileBody.FileStoreys body) {
-        put(ShellFault.Part.BASE, "", body.base().place());
         body.otherBases().forEachWithIndex((base, i) -> put(ShellFault.Part.BASE, String.valueOf(i + 1), base.place()));
-        put(ShellFault.Part.ROOF, "", body.roof().place());
-        body.roof().dormers().forEach(each -> {
-            put(ShellFault.Part.DORMER, each.name(), each.value().place());
+        stack("", body.storeys(), body.base(), body.roof());
+        body.wings().forEach(each -> {
+            FileBody.FileWing wing = each.value();
+            stack(each.name(), wing.storeys(), wing.base(), wing.roof());
+            put(ShellFault.Part.BODY, each.name(), wing.place());
         });
-        for (FileStorey storey : body.storeys()) {
+    }
+
+    private void stack(String name, ImmutableList<FileStorey> storeys, FileBase base, FileRoof roof) {
+        put(ShellFault.Part.BASE, name, base.place());
+        put(ShellFault.Part.ROOF, name, roof.place());
+        roof.dormers()
+                .forEach(each ->
+                        put(ShellFault.Part.DORMER, each.name(), each.value().place()));
+        for (FileStorey storey : storeys) {
             put(ShellFault.Part.STOREY, storey.name(), storey.place());
             ImmutableList<String> names = BodyBuilder.names(storey);
             storey.walls().bySide(storey.footprint()).forEachWithIndex((wall, i) -> {

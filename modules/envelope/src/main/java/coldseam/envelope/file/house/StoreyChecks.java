@@ -1,6 +1,7 @@
 package coldseam.envelope.file.house;
 
 import coldseam.files.Faults;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.locationtech.jts.geom.Polygon;
 
 /** Checks each storey against the one below it. */
@@ -9,16 +10,16 @@ final class StoreyChecks {
     /** m, side of the smallest square on which a storey can stand. */
     private static final double NARROWEST = 0.5;
 
-    private final FileBody.FileStoreys body;
+    private final ImmutableList<FileStorey> storeys;
     private final Faults faults;
 
-    StoreyChecks(FileBody.FileStoreys body, Faults faults) {
-        this.body = body;
+    StoreyChecks(ImmutableList<FileStorey> storeys, Faults faults) {
+        this.storeys = storeys;
         this.faults = faults;
     }
 
     void check() {
-        FileStorey lowest = body.storeys().getFirst();
+        FileStorey lowest = storeys.getFirst();
         if (lowest.floorThickness().isPresent()) {
             faults.add(
                     lowest.place(),
@@ -27,8 +28,8 @@ final class StoreyChecks {
                     "",
                     "remove the key");
         }
-        for (int i = 1; i < body.storeys().size(); i++) {
-            between(body.storeys().get(i - 1), body.storeys().get(i));
+        for (int i = 1; i < storeys.size(); i++) {
+            between(storeys.get(i - 1), storeys.get(i));
         }
     }
 

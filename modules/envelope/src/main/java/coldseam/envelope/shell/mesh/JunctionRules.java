@@ -109,7 +109,8 @@ final class JunctionRules {
         }
         boolean sameBuild = a.assembly().equals(b.assembly());
         boolean level = level(from, to);
-        boolean storeys = a.traits().level() != b.traits().level() && level;
+        // Those of two stacks have no floor in common.
+        boolean storeys = Math.abs(a.traits().level() - b.traits().level()) == 1 && level;
         Point3 intoOne = planes.inward(one, from, to);
         boolean oneIsAbove = intoOne.z() > 0;
         Facet lower = oneIsAbove ? b : a;

@@ -50,7 +50,9 @@ public final class Plan {
         /** Where two planes of the roof meet, or one ends. */
         ROOF,
         /** Where the area of a lower roof ends. */
-        AREA
+        AREA,
+        /** Where what ends two stacks above or below crosses. */
+        CROSSING
     }
 
     /**

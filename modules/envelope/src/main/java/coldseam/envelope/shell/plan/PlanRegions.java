@@ -3,9 +3,13 @@ package coldseam.envelope.shell.plan;
 import coldseam.envelope.shell.lattice.Ring;
 import coldseam.envelope.shell.lattice.Vertex;
 import java.util.Optional;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.tuple.Pair;
+import org.eclipse.collections.impl.tuple.Tuples;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.buffer.BufferOp;
@@ -19,15 +23,13 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
  */
 public final class PlanRegions {
 
-    private static final int ROUNDS = 100;
-
     /** m, sides of a hole that differ by less are equally long. */
     private static final double AS_LONG = 0.001;
 
     /**
-     * A part of the plan between a storey and the next.
+     * A part of the plan between a storey and the next, under the lowest, or over the top one.
      *
-     * @param lower index of the storey below
+     * @param lower index of the storey below; one less than its own under the lowest of a stack
      * @param open true where it lies open above that storey, false where the next hangs over
      * @param step whether it is a step of the walls
      * @param part which of the parts that areas make of what lies open, or of what hangs over
@@ -48,11 +50,14 @@ public final class PlanRegions {
         int over(int storey, Vertex point);
 
         /** 0 for a storey's own base or overhang if nothing is below it, else one more than the number of another base. */
-        int under(Vertex point);
+        int under(int storey, Vertex point);
+
+        /** Whether the next storey stands on this one; false before the first and after the last of a stack. */
+        boolean carries(int storey);
     }
 
     private final int storeys;
-    private final ImmutableList<ImmutableList<StepZones>> zones;
+    private final ImmutableList<Optional<Pair<StepZones, StepZones>>> zones;
     private final MutableList<Plan.Line> lines;
     private final Areas areas;
     private Plan plan;
@@ -62,12 +67,9 @@ public final class PlanRegions {
         this.storeys = sides.size();
         this.lines = lines;
         this.areas = areas;
-        MutableList<ImmutableList<StepZones>> pairs = Lists.mutable.empty();
-        for (int k = 0; k + 1 < storeys; k++) {
-            pairs.add(Lists.immutable.of(
-                    new StepZones(sides.get(k), sides.get(k + 1)), new StepZones(sides.get(k + 1), sides.get(k))));
-        }
-        this.zones = pairs.toImmutable();
+        this.zones = sides.collectWithIndex((own, k) -> areas.carries(k)
+                ? Optional.of(Tuples.pair(new StepZones(own, sides.get(k + 1)), new StepZones(sides.get(k + 1), own)))
+                : Optional.empty());
     }
 
     /**
@@ -78,8 +80,8 @@ public final class PlanRegions {
     public static PlanRegions of(
             ImmutableList<ImmutableList<StepZones.Side>> sides, ImmutableList<Plan.Line> lines, Areas areas) {
         PlanRegions regions = new PlanRegions(sides, lines.toList(), areas);
-        for (int k = 0; k + 1 < regions.storeys; k++) {
-            for (StepZones zone : regions.zones.get(k)) {
+        for (int k = 0; k < regions.storeys; k++) {
+            for (StepZones zone : regions.zones(k)) {
                 for (ImmutableList<Vertex> end : zone.ends()) {
                     Plan.Tag tag = new Plan.Tag(Plan.Kind.STEP_END, k, regions.lines.size());
                     regions.lines.add(new Plan.Line(end.getFirst(), end.getLast(), tag));
@@ -88,6 +90,19 @@ public final class PlanRegions {
         }
         regions.settle();
         return regions;
+    }
+
+    /** The same parted by further lines. */
+    public PlanRegions with(ImmutableList<Plan.Line> further) {
+        lines.addAllIterable(further);
+        settle();
+        return this;
+    }
+
+    private ImmutableList<StepZones> zones(int k) {
+        return zones.get(k)
+                .map(pair -> Lists.immutable.of(pair.getOne(), pair.getTwo()))
+                .orElse(Lists.immutable.empty());
     }
 
     public Plan plan() {
@@ -103,70 +118,78 @@ public final class PlanRegions {
         return regions.select(r -> r.lower() == lower && r.open() == open && r.step() == step);
     }
 
-    /** Which part of what may lie under the house a cell is. */
-    public int under(int cell) {
-        return areas.under(middle(plan, cell));
+    /** Which part of what may lie under a storey a cell is. */
+    public int under(int storey, int cell) {
+        return areas.under(storey, middle(plan, cell));
     }
 
-    /** Cells of a part under the lowest storey, those together that hang together. */
-    public ImmutableList<ImmutableList<Integer>> underLowest(int part) {
-        MutableList<Integer> waiting =
-                plan.cellsOf(0).select(cell -> under(cell) == part).toList();
-        MutableList<ImmutableList<Integer>> found = Lists.mutable.empty();
-        while (waiting.notEmpty()) {
-            found.add(together(waiting, 0, false));
+    /** The parts of a region that lie outdoors. */
+    public ImmutableList<Region> shown(Region region, IntPredicate shown) {
+        if (region.cells().allSatisfy(shown::test)) {
+            return Lists.immutable.of(region);
         }
-        return found.toImmutable();
+        MutableList<Integer> waiting = region.cells().select(shown::test).toList();
+        MutableList<Region> parts = Lists.mutable.empty();
+        while (waiting.notEmpty()) {
+            ImmutableList<Integer> cells = together(waiting, region.lower(), region.open());
+            parts.add(new Region(region.lower(), region.open(), region.step(), region.part(), cells));
+        }
+        return parts.toImmutable();
+    }
+
+    /** Cuts through every hole, all at once: one that ends at another hole parts nothing until that one is cut, too. */
+    public ImmutableList<Plan.Line> cuts(ImmutableList<Region> found) {
+        MutableList<Plan.Line> cuts = Lists.mutable.empty();
+        for (Region region : found) {
+            PlanRings.of(plan, region.cells())
+                    .holes()
+                    .forEach(hole -> cuts.addAllIterable(cut(region, Ring.straight(hole))));
+        }
+        return cuts.toImmutable();
     }
 
     /** m, of the widest step between any two storeys. */
     public double widestStep() {
         return Math.max(
                 StepZones.HAIR,
-                zones.flatCollect(pair -> pair).collectDouble(StepZones::widest).maxIfEmpty(0));
+                Lists.immutable
+                        .fromStream(IntStream.range(0, storeys).boxed())
+                        .flatCollect(this::zones)
+                        .collectDouble(StepZones::widest)
+                        .maxIfEmpty(0));
     }
 
     private void settle() {
-        for (int round = 0; round < ROUNDS; round++) {
-            plan = Plan.of(storeys, lines.toImmutable());
-            MutableList<Region> found = Lists.mutable.empty();
-            for (int k = 0; k + 1 < storeys; k++) {
-                found.addAllIterable(regions(k, true));
-                found.addAllIterable(regions(k, false));
-            }
-            regions = found.toImmutable();
-            MutableList<Plan.Line> cuts = Lists.mutable.empty();
-            for (Region region : regions) {
-                PlanRings rings = PlanRings.of(plan, region.cells());
-                rings.holes()
-                        .getFirstOptional()
-                        .ifPresent(hole -> cuts.addAllIterable(cut(region, Ring.straight(hole))));
-            }
-            if (cuts.isEmpty()) {
-                return;
-            }
-            lines.addAllIterable(cuts);
+        plan = Plan.of(storeys, lines.toImmutable());
+        MutableList<Region> found = Lists.mutable.empty();
+        for (int k = 0; k < storeys; k++) {
+            found.addAllIterable(regions(k, true));
+            found.addAllIterable(regions(k - 1, false));
         }
-        throw new IllegalStateException("the plan's holes could not be cut open");
+        regions = found.toImmutable();
     }
 
+    /** What lies open above a storey, or what of the next has nothing below it. */
     private ImmutableList<Region> regions(int k, boolean open) {
-        StepZones zone = zones.get(k).get(open ? 0 : 1);
+        boolean pair = areas.carries(k);
+        int full = open ? k : k + 1;
+        int cover = open ? k + 1 : k;
         MutableList<Region> steps = Lists.mutable.empty();
         MutableList<Integer> waiting = Lists.mutable.empty();
-        for (int c = 0; c < plan.cells().size(); c++) {
-            if (plan.in(c, open ? k : k + 1) && !plan.in(c, open ? k + 1 : k)) {
-                if (zone.covers(plan.cells().get(c))) {
-                    steps.add(new Region(k, open, true, 0, Lists.immutable.of(c)));
-                } else {
-                    waiting.add(c);
-                }
+        for (int c : plan.cellsOf(full).castToList()) {
+            if (pair && plan.in(c, cover)) {
+                continue;
+            }
+            if (pair && zones(k).get(open ? 0 : 1).covers(plan.cells().get(c))) {
+                steps.add(new Region(k, open, true, 0, Lists.immutable.of(c)));
+            } else {
+                waiting.add(c);
             }
         }
         MutableList<Region> found = Lists.mutable.empty();
         while (waiting.notEmpty()) {
             ImmutableList<Integer> cells = together(waiting, k, open);
-            if (hairThin(cells)) {
+            if (pair && hairThin(cells)) {
                 cells.forEach(c -> steps.add(new Region(k, open, true, 0, Lists.immutable.of(c))));
             } else {
                 found.add(new Region(k, open, false, part(k, open, cells.getFirst()), cells));
@@ -193,7 +216,7 @@ public final class PlanRegions {
 
     private int part(int k, boolean open, int cell) {
         Vertex inside = middle(plan, cell);
-        return open ? areas.over(k, inside) : areas.under(inside);
+        return !open ? areas.under(k + 1, inside) : areas.carries(k) ? areas.over(k, inside) : 0;
     }
 
     /** A point inside a cell. */

@@ -129,6 +129,18 @@ public final class DormerForm {
         return Plan.outline(corners());
     }
 
+    /** What lies under each of its planes. */
+    ImmutableList<Polygon> parts() {
+        ImmutableList<Point2> all = corners();
+        if (!dormer.gabled()) {
+            return Lists.immutable.of(Plan.outline(all));
+        }
+        Point2 crown = plan(middle(), dormer.setBack());
+        return Lists.immutable.of(
+                Plan.outline(Lists.immutable.of(all.get(0), crown, all.get(3), all.get(4))),
+                Plan.outline(Lists.immutable.of(crown, all.get(1), all.get(2), all.get(3))));
+    }
+
     /** Whether a point of the plan lies under the dormer's own planes. */
     boolean covers(Point2 point) {
         return polygon().covers(GEOMETRY.createPoint(new Coordinate(point.x(), point.y())));

@@ -38,7 +38,10 @@ public final class RoofField {
     private final MutableList<Map<Integer, Placed>> planes = Lists.mutable.empty();
     private final Map<Vertex, MutableList<Long>> heights = new TreeMap<>();
 
-    public RoofField(Plan plan, int storeys, Forms forms) {
+    /**
+     * @param levels that slopes may cross
+     */
+    public RoofField(Plan plan, int storeys, Forms forms, ImmutableList<Long> levels) {
         MutableSet<RoofForm> all = Sets.mutable.empty();
         for (int c = 0; c < plan.cells().size(); c++) {
             Vertex inside =
@@ -55,7 +58,8 @@ public final class RoofField {
             }
             planes.add(here);
         }
-        ImmutableList<Long> eaves = all.collect(RoofForm::eaves).toSortedList().toImmutable();
+        ImmutableList<Long> eaves =
+                all.collect(RoofForm::eaves).toSortedList().toImmutable().newWithAll(levels);
         ImmutableList<Vertex> corners = all.flatCollect(RoofForm::nodes, Lists.mutable.<Vertex>empty())
                 .toSortedList()
                 .toImmutable();

@@ -18,6 +18,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /**
@@ -88,13 +89,14 @@ public final class RoofForm {
     }
 
     /**
-     * The planes over a storey, or none where a fault was added.
+     * The planes over a stack's top storey, or none where a fault was added.
      *
      * @param outer the storey's outer faces
      * @param top z to which the storey's height runs
      */
-    public static Optional<RoofForm> of(
-            House house, Body.Roof roof, Body.Storey storey, Footprint outer, long top, ShellFaults faults) {
+    public static Optional<RoofForm> of(House house, Body.Stack stack, Footprint outer, long top, ShellFaults faults) {
+        Body.Roof roof = stack.roof();
+        Body.Storey storey = stack.storeys().getLast();
         Optional<RoofForm> form = of(
                 house,
                 roof,
@@ -103,7 +105,7 @@ public final class RoofForm {
                 top,
                 why -> faults.add(
                         ShellFault.Part.ROOF,
-                        "",
+                        stack.name(),
                         "Roof: a %s roof cannot be built over \"%s\": %s.",
                         roof.form().name().toLowerCase(Locale.ROOT).replace('_', ' '),
                         storey.name(),
@@ -424,6 +426,45 @@ public final class RoofForm {
             }
         });
         return nodes.toImmutable();
+    }
+
+    /**
+     * A part of the plan, m, and a plane over it.
+     *
+     * @param hides whether it lies over the planes beside it wherever it is higher: a dormer's
+     */
+    public record Sheet(Polygon part, Plane plane, boolean hides) {}
+
+    /** All sloping planes, and the collar. */
+    public ImmutableList<Sheet> sheets() {
+        if (skeleton.isEmpty()) {
+            return flatTop(roof)
+                    ? Lists.immutable.empty()
+                    : Lists.immutable.of(new Sheet(
+                            Plan.outline(corners.collect(RoofForm::inPlan)), new Plane(roof.lowSide(), 0), false));
+        }
+        MutableList<Sheet> sheets = Lists.mutable.empty();
+        skeleton.get()
+                .sweeps()
+                .forEach(sweep -> sheets.add(new Sheet(
+                        Plan.outline(apart(sweep.corners())),
+                        new Plane(sides.get(sweep.side()), sweep.stage()),
+                        false)));
+        skeleton.get().tops().forEach(top -> sheets.add(new Sheet(Plan.outline(top), new Plane(COLLAR, 0), false)));
+        dormers.forEachWithIndex((dormer, i) -> dormer.parts()
+                .forEachWithIndex((part, p) -> sheets.add(new Sheet(part, new Plane(DORMER - i, p), true))));
+        return sheets.toImmutable();
+    }
+
+    /** Corners without those that round-off alone sets apart: with them an outline may cross itself. */
+    private static ImmutableList<Point2> apart(ImmutableList<Point2> corners) {
+        MutableList<Point2> apart = Lists.mutable.empty();
+        for (Point2 corner : corners) {
+            if (apart.noneSatisfy(other -> Vertex.inPlan(other).equals(Vertex.inPlan(corner)))) {
+                apart.add(corner);
+            }
+        }
+        return apart.toImmutable();
     }
 
     /** Level sections, m over the eaves with their areas, m². */

@@ -24,26 +24,27 @@ final class BodyChecks {
     private static final double STEEPEST = 75;
 
     private final House house;
-    private final Body.Storeys body;
+    private final ImmutableList<Body.Stack> stacks;
     private final ShellFaults faults;
 
     BodyChecks(House house, Body.Storeys body, ShellFaults faults) {
         this.house = house;
-        this.body = body;
+        this.stacks = body.stacks();
         this.faults = faults;
     }
 
     boolean pass() {
-        if (body.storeys().isEmpty()) {
+        for (Body.Stack stack : stacks.select(each -> each.storeys().isEmpty())) {
             fault(
                     ShellFault.Part.BODY,
-                    "",
-                    "Body: no storey is given, at least one is needed. Add a storey with its footprint and height.");
+                    stack.name(),
+                    "Body%s: no storey is given, at least one is needed. Add a storey with its footprint and height.",
+                    of(stack));
             return false;
         }
         MutableSet<String> names = Sets.mutable.empty();
         MutableSet<String> walls = Sets.mutable.empty();
-        body.storeys().forEach(storey -> {
+        stacks.flatCollect(Body.Stack::storeys).forEach(storey -> {
             if (!names.add(storey.name())) {
                 fault(
                         ShellFault.Part.STOREY,
@@ -63,13 +64,31 @@ final class BodyChecks {
                 known(ShellFault.Part.WALL, wall.name(), "Wall \"" + wall.name() + "\"", wall.assembly());
             });
         });
-        known(ShellFault.Part.BASE, "", "Lowest floor", body.base().assembly());
-        known(ShellFault.Part.ROOF, "", "Roof", body.roof().assembly());
-        known(ShellFault.Part.ROOF, "", "Gables", body.roof().gableAssembly());
-        base();
-        ground();
-        roof();
+        stacks.forEach(stack -> {
+            known(
+                    ShellFault.Part.BASE,
+                    stack.name(),
+                    "Lowest floor" + of(stack),
+                    stack.base().assembly());
+            known(
+                    ShellFault.Part.ROOF,
+                    stack.name(),
+                    "Roof" + of(stack),
+                    stack.roof().assembly());
+            known(
+                    ShellFault.Part.ROOF,
+                    stack.name(),
+                    "Gables" + of(stack),
+                    stack.roof().gableAssembly());
+            base(stack);
+            ground(stack);
+            roof(stack);
+        });
         return faults.isEmpty();
+    }
+
+    private static String of(Body.Stack stack) {
+        return stack.name().isEmpty() ? "" : " of \"" + stack.name() + "\"";
     }
 
     private void storey(Body.Storey storey) {
@@ -147,35 +166,38 @@ final class BodyChecks {
         }
     }
 
-    private void base() {
-        Body.Base base = body.base();
+    private void base(Body.Stack stack) {
+        Body.Base base = stack.base();
         boolean cellar = base.kind() == Body.Base.Kind.HEATED_CELLAR;
         if (cellar && !(base.depth() > 0)) {
             fault(
                     ShellFault.Part.BASE,
-                    "",
-                    "Lowest floor: a heated cellar with its floor %.3f m below ground level; it must be more than 0 m."
+                    stack.name(),
+                    "Lowest floor%s: a heated cellar with its floor %.3f m below ground level; it must be more than 0 m."
                             + " Give the depth, or a slab on ground.",
+                    of(stack),
                     base.depth());
         }
         if (base.kind() == Body.Base.Kind.SUSPENDED && base.crawlSpace().isEmpty()) {
             fault(
                     ShellFault.Part.BASE,
-                    "",
-                    "Lowest floor: a suspended floor without its crawl space. Give the crawl space's height and vents.");
+                    stack.name(),
+                    "Lowest floor%s: a suspended floor without its crawl space. Give the crawl space's height and vents.",
+                    of(stack));
         }
     }
 
     /** Ground that reaches over the walls would bury the roof. */
-    private void ground() {
-        double top = Vertex.metres(StoreyLevels.top(body));
-        body.ground().forEachWithIndex((height, i) -> {
+    private void ground(Body.Stack stack) {
+        double top = Vertex.metres(StoreyLevels.top(stack));
+        stack.ground().forEachWithIndex((height, i) -> {
             if (!(height < top)) {
                 fault(
                         ShellFault.Part.BODY,
-                        "",
-                        "Ground: beside corner %d of the lowest storey it is %.3f m high; the walls end at %.3f m. A roof in the"
+                        stack.name(),
+                        "Ground%s: beside corner %d of the lowest storey it is %.3f m high; the walls end at %.3f m. A roof in the"
                                 + " ground is not known: give a lower height, or the wall there as facing the ground.",
+                        of(stack),
                         i + 1,
                         height,
                         top);
@@ -183,33 +205,36 @@ final class BodyChecks {
         });
     }
 
-    private void roof() {
-        Body.Roof roof = body.roof();
+    private void roof(Body.Stack stack) {
+        Body.Roof roof = stack.roof();
         boolean pitched = roof.form() != Body.Roof.Form.FLAT;
         if (pitched && !roof.insulatedAtCeiling() && !(roof.pitch() >= FLATTEST && roof.pitch() <= STEEPEST)) {
             fault(
                     ShellFault.Part.ROOF,
-                    "",
-                    "Roof: its pitch is %.2f°; a pitched roof may have %.0f° to %.0f°. Give the pitch, or a flat roof.",
+                    stack.name(),
+                    "Roof%s: its pitch is %.2f°; a pitched roof may have %.0f° to %.0f°. Give the pitch, or a flat roof.",
+                    of(stack),
                     roof.pitch(),
                     FLATTEST,
                     STEEPEST);
         }
-        int sides = body.storeys().getLast().walls().size();
+        int sides = stack.storeys().getLast().walls().size();
         boolean sided = roof.form() == Body.Roof.Form.GABLE || roof.form() == Body.Roof.Form.MONO_PITCH;
         if (sided && !(roof.lowSide() >= 0 && roof.lowSide() < sides)) {
             fault(
                     ShellFault.Part.ROOF,
-                    "",
-                    "Roof: its low side is side %d, but the top storey has the sides 0 to %d. Name one of them.",
+                    stack.name(),
+                    "Roof%s: its low side is side %d, but the top storey has the sides 0 to %d. Name one of them.",
+                    of(stack),
                     roof.lowSide(),
                     sides - 1);
         }
         if (!(roof.parapetHeight() >= 0)) {
             fault(
                     ShellFault.Part.ROOF,
-                    "",
-                    "Roof: its parapet is %.3f m high; 0 m or more is allowed.",
+                    stack.name(),
+                    "Roof%s: its parapet is %.3f m high; 0 m or more is allowed.",
+                    of(stack),
                     roof.parapetHeight());
         }
     }

@@ -25,31 +25,45 @@ final class LevelFaces {
     /** Name of the facet under the lowest storey. */
     public static final String FLOOR = "lowest floor";
 
-    private final Body.Storeys body;
+    private final Stacks stacks;
     private final PlanRegions regions;
+    private final Heated heated;
     private final Plan plan;
     private final StoreyLevels levels;
     private final StoreyParts parts;
     private final RoofField field;
 
-    LevelFaces(Body.Storeys body, PlanRegions regions, StoreyLevels levels, StoreyParts parts, RoofField field) {
-        this.body = body;
+    LevelFaces(
+            Stacks stacks,
+            PlanRegions regions,
+            Heated heated,
+            StoreyLevels levels,
+            StoreyParts parts,
+            RoofField field) {
+        this.stacks = stacks;
         this.regions = regions;
+        this.heated = heated;
         this.plan = regions.plan();
         this.levels = levels;
         this.parts = parts;
         this.field = field;
     }
 
-    /** The lowest storey's floors. */
+    /** Regions between storeys, or under the lowest or over the top one, as far as they lie outdoors. */
+    ImmutableList<PlanRegions.Region> beside(int lower, boolean open, boolean step) {
+        return regions.beside(lower, open, step)
+                .flatCollect(region ->
+                        regions.shown(region, cell -> heated.shown(cell, open ? lower : lower + 1, open)));
+    }
+
+    /** The lowest storeys' floors. */
     public ImmutableList<Facet> base() {
-        MutableList<Facet> floors = Lists.mutable.empty();
-        for (int part = 0; part <= body.otherBases().size(); part++) {
-            for (ImmutableList<Integer> cells : regions.underLowest(part)) {
-                floors.add(floor(0, part, cells));
-            }
-        }
-        return FacetNames.numbered(FLOOR, floors);
+        return stacks.lowests()
+                .flatCollect(k -> FacetNames.numbered(
+                        FLOOR + stacks.of(k),
+                        beside(k - 1, false, false)
+                                .toSortedListBy(PlanRegions.Region::part)
+                                .collect(region -> floor(k, region.part(), region.cells()))));
     }
 
     private Facet floor(int storey, int part, ImmutableList<Integer> cells) {
@@ -60,7 +74,7 @@ final class LevelFaces {
         long height = levels.soffit(storey, assembly);
         return new Facet(
                 "",
-                onGround || storey == 0 ? Body.Use.FLOOR : Body.Use.OVERHANG,
+                onGround || stacks.lowest(storey) ? Body.Use.FLOOR : Body.Use.OVERHANG,
                 assembly,
                 base.map(Body.Base::exposure).orElse(Exposure.outdoors()),
                 PlanRings.of(plan, cells).only().collect(v -> v.at(height)).toReversed(),
@@ -71,8 +85,8 @@ final class LevelFaces {
 
     private Facet.Traits traits(int storey, Facet.Mark mark) {
         return new Facet.Traits(
-                body.storeys().get(storey).name(),
-                storey,
+                stacks.storey(storey).name(),
+                stacks.level(storey),
                 Vertex.metres(levels.floors().get(storey)),
                 mark);
     }
@@ -84,25 +98,25 @@ final class LevelFaces {
     /** Terraces, lower roofs, floors and overhangs between storeys, and level steps. */
     public ImmutableList<Facet> between() {
         MutableList<Facet> facets = Lists.mutable.empty();
-        for (int k = 0; k + 1 < body.storeys().size(); k++) {
-            Body.Storey below = body.storeys().get(k);
-            Body.Storey above = body.storeys().get(k + 1);
+        for (int k : stacks.pairs().castToList()) {
+            Body.Storey below = stacks.storey(k);
+            Body.Storey above = stacks.storey(k + 1);
             double rise = Vertex.metres(
                     levels.takeOver().get(k) - levels.takeOverInside().get(k));
             MutableList<Facet> open = Lists.mutable.empty();
             MutableList<Facet> roofed = Lists.mutable.empty();
-            for (PlanRegions.Region region : regions.beside(k, true, false)) {
+            for (PlanRegions.Region region : beside(k, true, false)) {
                 (region.lowerRoof() ? roofed : open).add(openFace(region));
             }
             MutableList<Facet> over = Lists.mutable.empty();
-            for (PlanRegions.Region region : regions.beside(k, false, false)) {
+            for (PlanRegions.Region region : beside(k, false, false)) {
                 over.add(floor(k + 1, region.part(), region.cells()));
             }
             MutableList<Facet> steps = Lists.mutable.empty();
-            for (PlanRegions.Region region : regions.beside(k, true, true)) {
+            for (PlanRegions.Region region : beside(k, true, true)) {
                 steps.add(step("", traits(k, Facet.Mark.STEP), outline(region), rise));
             }
-            for (PlanRegions.Region region : regions.beside(k, false, true)) {
+            for (PlanRegions.Region region : beside(k, false, true)) {
                 steps.add(
                         step("", traits(k + 1, Facet.Mark.STEP), outline(region).toReversed(), -rise));
             }
@@ -138,10 +152,10 @@ final class LevelFaces {
     private Facet openFace(PlanRegions.Region region) {
         int storey = region.lower();
         Optional<Assembly> assembly = parts.assembly(region);
-        boolean walked = !region.lowerRoof() && body.storeys().get(storey).terraceIsWalkedOn();
+        boolean walked = !region.lowerRoof() && stacks.storey(storey).terraceIsWalkedOn();
         int first = region.cells().getFirst();
         boolean slopes = parts.form(first, storey).isPresent();
-        boolean parapet = !walked && !slopes && body.roof().parapetHeight() > 0;
+        boolean parapet = !walked && !slopes && stacks.stack(storey).roof().parapetHeight() > 0;
         long flat = levels.flat(storey, assembly);
         ImmutableList<Vertex> outline = slopes
                 ? PlanRings.everyNode(plan, region.cells())
@@ -149,7 +163,7 @@ final class LevelFaces {
                         .collect(node -> node.at(field.at(first, storey, node)))
                 : PlanRings.of(plan, region.cells()).only().collect(v -> v.at(flat));
         Exposure exposure = region.lowerRoof()
-                ? body.storeys().get(storey).lowerRoof().orElseThrow().exposure()
+                ? stacks.storey(storey).lowerRoof().orElseThrow().exposure()
                 : Exposure.outdoors();
         boolean ceiling = exposure.kind() != Exposure.Kind.OUTDOORS;
         return new Facet(
@@ -166,26 +180,19 @@ final class LevelFaces {
     /** m, of the highest jog between two level faces of one storey that lie side by side; zero without. */
     double widestJog() {
         double widest = 0;
-        for (int k = 0; k < body.storeys().size(); k++) {
+        for (int k = 0; k < stacks.count(); k++) {
             int storey = k;
             MutableLongSet tops = LongSets.mutable.empty();
             MutableLongSet undersides = LongSets.mutable.empty();
             regions.all().select(region -> !region.step()).forEach(region -> {
                 boolean slopes = region.open()
                         && parts.form(region.cells().getFirst(), region.lower()).isPresent();
-                if (region.open() && region.lower() == storey && !slopes) {
+                if (region.open() && region.lower() == storey && !slopes && stacks.carries(storey)) {
                     tops.add(levels.flat(storey, parts.assembly(region)));
                 } else if (!region.open() && region.lower() + 1 == storey) {
                     undersides.add(levels.soffit(storey, parts.assembly(region)));
                 }
             });
-            if (storey == 0) {
-                for (int part = 0; part <= body.otherBases().size(); part++) {
-                    if (regions.underLowest(part).notEmpty()) {
-                        undersides.add(levels.soffit(0, parts.underside(0, part)));
-                    }
-                }
-            }
             for (MutableLongSet heights : Lists.immutable.of(tops, undersides)) {
                 widest = heights.isEmpty() ? widest : Math.max(widest, Vertex.metres(heights.max() - heights.min()));
             }

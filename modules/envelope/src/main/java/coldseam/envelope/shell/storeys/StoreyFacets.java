@@ -4,6 +4,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
+import coldseam.envelope.Point2;
 import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.envelope.shell.fault.ShellFaults;
 import coldseam.envelope.shell.lattice.Vertex;
@@ -19,27 +20,36 @@ import coldseam.envelope.shell.roof.RoofForm;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.set.MutableSet;
+import org.eclipse.collections.impl.factory.Sets;
 import org.eclipse.collections.impl.tuple.Tuples;
 
 /**
  * Facets of a body by storeys.
  *
- * <p>1. The storeys are laid over one another, and what lies open above one or hangs over the one below is found
+ * <p>1. The storeys of all stacks are laid over one another, and what lies open above one or hangs over the one below is found
  * ({@link StoreyPlan}). 2. Each cell of the plan gets its heated heights. 3. Level faces close them below and above, upright
  * faces beside; the roof closes the top storey. 4. The whole is compared with the footprints ({@link StoreySections}).
  */
 public final class StoreyFacets {
 
+    /** Rounds of cuts after which no surface has a hole left; a house that needs more has a fault of ours. */
+    private static final int ROUNDS = 100;
+
     private final House house;
     private final Body.Storeys body;
+    private final Stacks stacks;
     private final int count;
     private final ShellFaults faults;
     private final MutableList<Facet> facets = Lists.mutable.empty();
     private final MutableList<Facet> gables = Lists.mutable.empty();
 
+    private StoreyPlan laid;
     private PlanRegions regions;
     private Plan plan;
     private StoreyLevels levels;
@@ -47,12 +57,15 @@ public final class StoreyFacets {
     private StoreyGround ground;
     private ImmutableList<Optional<RoofForm>> forms;
     private RoofField field;
-    private StoreyRoof roof;
+    private Heated heated;
+    private LevelFaces faces;
+    private ImmutableMap<Integer, StoreyRoof> roofs;
 
     private StoreyFacets(House house, Body.Storeys body, ShellFaults faults) {
         this.house = house;
         this.body = body;
-        this.count = body.storeys().size();
+        this.stacks = Stacks.of(body);
+        this.count = stacks.count();
         this.faults = faults;
     }
 
@@ -65,79 +78,201 @@ public final class StoreyFacets {
         if (!new BodyChecks(house, body, faults).pass()) {
             return Optional.empty();
         }
-        Optional<StoreyPlan> laid = StoreyPlan.of(house, body, faults);
-        if (laid.isEmpty()) {
+        Optional<StoreyPlan> found = StoreyPlan.of(house, body.line(), stacks, faults);
+        if (found.isEmpty()) {
             return Optional.empty();
         }
-        forms = laid.get().forms();
-        regions = laid.get().regions();
-        plan = regions.plan();
-        parts = new StoreyParts(house, body, regions, forms);
-        levels = StoreyLevels.of(body, find(body.base().assembly()), parts);
-        ground = new StoreyGround(
-                body, laid.get().moved().getFirst(), levels.floors().getFirst());
-        field = new RoofField(plan, count, parts::form);
-        roof = new StoreyRoof(house, body, plan, levels, forms.getLast().orElseThrow(), field);
-        ImmutableList<ImmutableList<WallPieces.Span>> spans = spans();
+        laid = found.get();
+        forms = laid.forms();
+        lay();
         if (faults.notEmpty()) {
             return Optional.empty();
         }
-        LevelFaces faces = new LevelFaces(body, regions, levels, parts, field);
+        if (stacks.all().size() > 1) {
+            laid.part(crossings().lines());
+            lay();
+            apart();
+        }
+        if (faults.notEmpty()) {
+            return Optional.empty();
+        }
+        cutOpen();
         facets.addAllIterable(faces.base());
-        addWalls(spans);
+        addWalls();
         facets.addAllIterable(faces.between());
         facets.addAllIterable(gables);
-        facets.addAllIterable(roof.slopes(faces.middle(count - 1)));
-        new StoreySections(laid.get().moved(), regions, levels, facets.toImmutable(), tops(), unders())
-                .check(forms.getLast());
+        roofs.keysView().toSortedList().forEach(k -> {
+            StoreyRoof roof = roofs.get(k);
+            facets.addAllIterable(roof.slopes(roof.parts(cell -> heated.shown(cell, k, true)), faces.middle(k)));
+        });
+        check();
+        return Optional.of(new BodyFacets(
+                facets.toImmutable(), above(), laid.floorArea(), Math.max(laid.widestStep(), faces.widestJog())));
+    }
+
+    /** All that follows from the plan as it is parted so far. */
+    private void lay() {
+        regions = laid.regions();
+        plan = regions.plan();
+        parts = new StoreyParts(house, stacks, regions, forms);
+        levels = StoreyLevels.of(stacks, parts);
+        ground = new StoreyGround(stacks, laid.moved(), levels);
+        field = new RoofField(plan, count, parts::form, crossings().flats());
+        heated = new Heated(plan, spans(), field);
+        faces = new LevelFaces(stacks, regions, heated, levels, parts, field);
+        roofs = stacks.tops()
+                .toImmutableMap(
+                        k -> k,
+                        k -> new StoreyRoof(
+                                house, stacks, k, plan, levels, forms.get(k).orElseThrow(), field));
+    }
+
+    private Crossings crossings() {
+        return new Crossings(stacks, laid.moved(), levels, parts, forms);
+    }
+
+    /** Cuts surfaces open until none has a hole. */
+    private void cutOpen() {
+        for (int round = 0; round < ROUNDS; round++) {
+            ImmutableList<Plan.Line> cuts = regions.cuts(outlines());
+            if (cuts.isEmpty()) {
+                return;
+            }
+            laid.part(cuts);
+            lay();
+        }
+        throw new IllegalStateException("the plan's holes could not be cut open");
+    }
+
+    /** Cells of everything that ends heated rooms above and below, as far as it lies outdoors. */
+    private ImmutableList<PlanRegions.Region> outlines() {
+        MutableList<PlanRegions.Region> all = Lists.mutable.empty();
+        for (int k = 0; k < count; k++) {
+            int storey = k;
+            for (boolean step : new boolean[] {false, true}) {
+                all.addAllIterable(faces.beside(k - 1, false, step));
+                all.addAllIterable(
+                        stacks.top(k)
+                                ? roofs.get(k)
+                                        .parts(cell -> heated.shown(cell, storey, true))
+                                        .collect(cells -> new PlanRegions.Region(storey, true, false, 0, cells))
+                                : faces.beside(k, true, step));
+            }
+        }
+        return all.toImmutable();
+    }
+
+    /** Refuses wings that touch nothing of the rest of the house. */
+    private void apart() {
+        MutableSet<Integer> reached = Sets.mutable.of(0);
+        boolean grown = true;
+        while (grown) {
+            grown = false;
+            for (int k : stacks.lowests().castToList()) {
+                int stack = stacks.owners().get(k);
+                grown |= !reached.contains(stack) && touches(stack, reached) && reached.add(stack);
+            }
+        }
+        for (int s = 0; s < stacks.all().size(); s++) {
+            Body.Stack wing = stacks.all().get(s);
+            if (!reached.contains(s)) {
+                Point2 corner = wing.storeys().getFirst().footprint().getFirst();
+                faults.add(
+                        ShellFault.Part.BODY,
+                        wing.name(),
+                        "Wing \"%s\": it touches nothing of the rest of the house, neither beside it nor above or below; its"
+                                + " lowest footprint begins at [%.3f m, %.3f m], its floor lies at %.3f m. Check its corners and its"
+                                + " base's level; all footprints are measured from one origin.",
+                        wing.name(),
+                        corner.x(),
+                        corner.y(),
+                        StoreyLevels.floor(wing, 0));
+            }
+        }
+    }
+
+    /** Whether a wing has more than a line in common with stacks. */
+    private boolean touches(int stack, MutableSet<Integer> others) {
+        return plan.bounds().anySatisfy(bound -> {
+            ImmutableList<Heated.Span> here = spans(bound, each -> each == stack);
+            return spans(bound, others::contains)
+                    .anySatisfy(other -> here.anySatisfy(own -> {
+                        long low = Math.max(own.bottom(), other.bottom());
+                        return low < Math.min(top(own), top(other));
+                    }));
+        });
+    }
+
+    private long top(Heated.Span span) {
+        return span.top() == Heated.ROOF ? forms.get(span.last()).orElseThrow().eaves() : span.top();
+    }
+
+    private ImmutableList<Heated.Span> spans(Plan.Bound bound, Predicate<Integer> which) {
+        return Lists.immutable
+                .of(bound.left(), bound.right())
+                .select(cell -> cell >= 0)
+                .flatCollect(cell -> heated.spans().get(cell))
+                .select(span -> which.test(stacks.owners().get(span.first())));
+    }
+
+    private void check() {
+        ImmutableList<StoreySections> sections = stacks.tops()
+                .collect(k -> new StoreySections(
+                        stacks, k, laid.moved(), regions, levels, facets.toImmutable(), tops(), unders()));
+        if (sections.size() == 1) {
+            sections.getOnly().check(forms.getLast());
+        } else {
+            new StackSections(sections, stacks.tops().collect(k -> forms.get(k).orElseThrow()), facets.toImmutable())
+                    .check();
+        }
+    }
+
+    private ImmutableList<BodyFacets.Above> above() {
         MutableList<BodyFacets.Above> storeys = Lists.mutable.empty();
         for (int k = 0; k < count; k++) {
-            double takeOver = k + 1 < count
-                    ? Vertex.metres(
-                            levels.takeOverInside().get(k) - levels.takeOver().get(k))
-                    : 0;
+            if (k > 0 && stacks.lowest(k)) {
+                storeys.add(new BodyFacets.Above("", 0, 0));
+            }
+            double takeOver = Vertex.metres(
+                    levels.takeOverInside().get(k) - levels.takeOver().get(k));
             storeys.add(new BodyFacets.Above(
-                    body.storeys().get(k).name(), body.storeys().get(k).floorThickness(), takeOver));
+                    stacks.storey(k).name(), stacks.storey(k).floorThickness(), takeOver));
         }
-        return Optional.of(new BodyFacets(
-                facets.toImmutable(),
-                storeys.toImmutable(),
-                laid.get().floorArea(),
-                Math.max(laid.get().widestStep(), faces.widestJog())));
+        return storeys.toImmutable();
     }
 
     private Optional<Assembly> find(Optional<String> name) {
         return name.map(house.assemblies()::get);
     }
 
-    private ImmutableList<ImmutableList<WallPieces.Span>> spans() {
-        MutableList<ImmutableList<WallPieces.Span>> all = Lists.mutable.empty();
+    private ImmutableList<ImmutableList<Heated.Span>> spans() {
+        MutableList<ImmutableList<Heated.Span>> all = Lists.mutable.empty();
         for (int c = 0; c < plan.cells().size(); c++) {
-            MutableList<WallPieces.Span> spans = Lists.mutable.empty();
+            MutableList<Heated.Span> spans = Lists.mutable.empty();
             for (int k = 0; k < count; k++) {
                 if (!plan.in(c, k)) {
                     continue;
                 }
                 int first = k;
-                while (plan.in(c, k + 1) && k + 1 < count) {
+                while (stacks.carries(k) && plan.in(c, k + 1)) {
                     k++;
                 }
-                long bottom = first == 0
-                        ? levels.soffit(0, parts.underside(0, regions.under(c)))
+                long bottom = stacks.lowest(first)
+                        ? levels.soffit(first, parts.underside(first, regions.under(first, c)))
                         : faceLevel(first - 1, false, c);
-                long top = k + 1 == count ? WallPieces.ROOF : faceLevel(k, true, c);
-                long lowest = top == WallPieces.ROOF ? lowest(c, k) : top;
+                long top = stacks.top(k) ? Heated.ROOF : faceLevel(k, true, c);
+                long lowest = top == Heated.ROOF ? lowest(c, k) : top;
                 if (bottom >= lowest) {
                     faults.add(
                             ShellFault.Part.STOREY,
-                            body.storeys().get(first).name(),
+                            stacks.storey(first).name(),
                             "Storey \"%s\": nothing is left between its floor and what lies above it: the outer faces would lie"
                                     + " at %.4f m and %.4f m. Check its height and the assemblies below and above.",
-                            body.storeys().get(first).name(),
+                            stacks.storey(first).name(),
                             Vertex.metres(bottom),
                             Vertex.metres(lowest));
                 }
-                spans.add(new WallPieces.Span(bottom, top, first, k));
+                spans.add(new Heated.Span(bottom, top, first, k));
             }
             all.add(spans.toImmutable());
         }
@@ -154,7 +289,7 @@ public final class StoreyFacets {
         if (!open) {
             return levels.soffit(storey + 1, parts.assembly(region));
         }
-        return parts.form(cell, storey).isPresent() ? WallPieces.ROOF : levels.flat(storey, parts.assembly(region));
+        return parts.form(cell, storey).isPresent() ? Heated.ROOF : levels.flat(storey, parts.assembly(region));
     }
 
     /** z of the lowest corner of what slopes over a storey in a cell. */
@@ -167,20 +302,22 @@ public final class StoreyFacets {
 
     private Facet.Traits traits(int storey, Facet.Mark mark) {
         return new Facet.Traits(
-                body.storeys().get(storey).name(),
-                storey,
+                stacks.storey(storey).name(),
+                stacks.level(storey),
                 Vertex.metres(levels.floors().get(storey)),
                 mark);
     }
 
-    private void addWalls(ImmutableList<ImmutableList<WallPieces.Span>> spans) {
-        WallPieces pieces = new WallPieces(plan, count, levels, spans, field, forms, beside());
+    private void addWalls() {
+        WallPieces pieces = new WallPieces(plan, stacks, levels, heated, forms, beside());
         Map<WallPieces.Owner, ImmutableList<ImmutableList<Vertex>>> outlines = pieces.outlines();
         MutableList<Facet> steps = Lists.mutable.empty();
         outlines.forEach((owner, list) -> {
             if (owner.part() == WallPieces.Part.GABLE) {
                 list.forEach(outline -> gables.add(
-                        owner.storey() + 1 == count ? roof.gable(owner, outline) : besideRoof(owner, outline)));
+                        stacks.top(owner.storey())
+                                ? roofs.get(owner.storey()).gable(owner, outline)
+                                : besideRoof(owner, outline)));
                 return;
             }
             // Beside walls a hair out of line a strip may be left that hangs together with nothing.
@@ -198,8 +335,7 @@ public final class StoreyFacets {
                 String name = wall(owner).name() + part;
                 facets.add(wallFacet(owner, walls.size() == 1 ? name : name + " (" + (i + 1) + ")", outline));
             });
-            String step =
-                    "step of the walls, " + body.storeys().get(owner.storey()).name();
+            String step = "step of the walls, " + stacks.storey(owner.storey()).name();
             list.reject(walls::contains)
                     .forEach(outline ->
                             steps.add(LevelFaces.step(step, traits(owner.storey(), Facet.Mark.STEP), outline, 0)));
@@ -217,8 +353,16 @@ public final class StoreyFacets {
     private WallPieces.Beside beside() {
         return new WallPieces.Beside() {
             @Override
-            public boolean reachesGround(WallPieces.Owner owner, Vertex a, Vertex b) {
-                return ground.reaches(wall(owner), owner.storey(), a, b);
+            public boolean reachesGround(WallPieces.Owner owner, int lowest, Vertex a, Vertex b) {
+                return ground.reaches(wall(owner), lowest, a, b);
+            }
+
+            @Override
+            public boolean alike(WallPieces.Owner one, WallPieces.Owner other) {
+                boolean walls = one.isWall() && other.isWall();
+                return walls
+                        && wall(one).assembly().equals(wall(other).assembly())
+                        && wall(one).exposure().equals(wall(other).exposure());
             }
 
             @Override
@@ -227,15 +371,16 @@ public final class StoreyFacets {
             }
 
             @Override
-            public boolean onGround(int storey, int cell) {
-                return base(storey, cell).map(Body.Base::onGround).orElse(false);
+            public boolean closedBelow(int storey, int cell) {
+                return stacks.lowest(storey)
+                        || base(storey, cell).map(Body.Base::onGround).orElse(false);
             }
         };
     }
 
     /** What a storey stands on in a cell where it is the lowest. */
     private Optional<Body.Base> base(int storey, int cell) {
-        return parts.base(storey, regions.under(cell));
+        return parts.base(storey, regions.under(storey, cell));
     }
 
     private static boolean hair(ImmutableList<Vertex> outline) {
@@ -244,7 +389,7 @@ public final class StoreyFacets {
     }
 
     private Body.Wall wall(WallPieces.Owner owner) {
-        return body.storeys().get(owner.storey()).walls().get(owner.line().number());
+        return stacks.storey(owner.storey()).walls().get(owner.line().number());
     }
 
     /** Under a floor beside it a wall faces what that floor does; where several kinds are, the ground. */
@@ -257,8 +402,10 @@ public final class StoreyFacets {
                                 bound.runs().anySatisfy(run -> run.tag().equals(owner.line())))
                         .flatCollect(bound -> Lists.immutable.of(bound.left(), bound.right()))
                         .select(cell -> cell >= 0 && !plan.in(cell, owner.storey()))
-                        .flatCollect(cell -> base(owner.storey() + 1, cell).map(Body.Base::exposure).stream()
-                                .toList())
+                        .flatCollect(cell -> heated.spans()
+                                .get(cell)
+                                .flatCollect(span -> base(span.first(), cell).map(Body.Base::exposure).stream()
+                                        .toList()))
                         .minByOptional(each -> each.kind().ordinal())
                         .orElse(Exposure.ground());
             case WALL, GABLE -> wall.exposure();
@@ -269,7 +416,8 @@ public final class StoreyFacets {
         Body.Wall wall = wall(owner);
         Optional<Assembly> assembly = find(wall.assembly());
         Facet.Mark mark = Facet.Mark.NONE;
-        if (body.base().kind() == Body.Base.Kind.HEATED_CELLAR && owner.storey() == 0) {
+        if (stacks.lowest(owner.storey())
+                && stacks.stack(owner.storey()).base().kind() == Body.Base.Kind.HEATED_CELLAR) {
             mark = Facet.Mark.CELLAR;
         }
         int side = owner.line().number();
@@ -289,7 +437,7 @@ public final class StoreyFacets {
 
     /** A wall that only a lower roof's own height leaves upright. */
     private Facet besideRoof(WallPieces.Owner owner, ImmutableList<Vertex> outline) {
-        Body.Storey storey = body.storeys().get(owner.storey());
+        Body.Storey storey = stacks.storey(owner.storey());
         Body.LowerRoof lower = storey.lowerRoof().orElseThrow();
         Optional<String> low = storey.walls().get(lower.lowSide()).assembly();
         Optional<Assembly> assembly = find(lower.wall().isPresent() ? lower.wall() : low);
@@ -306,7 +454,7 @@ public final class StoreyFacets {
 
     /** What lies open above each storey but the top one, as its file says: for the second reckoning. */
     private ImmutableList<StoreySections.Lower> tops() {
-        return body.storeys().take(count - 1).collectWithIndex((storey, k) -> {
+        return stacks.storeys().collectWithIndex((storey, k) -> {
             Optional<Assembly> roof =
                     storey.lowerRoof().map(Body.LowerRoof::assembly).map(house.assemblies()::get);
             return new StoreySections.Lower(
@@ -320,10 +468,11 @@ public final class StoreyFacets {
 
     /** What lies under each storey where none is below it, likewise. */
     private ImmutableList<StoreySections.Under> unders() {
-        return body.storeys()
+        return stacks.storeys()
                 .collectWithIndex((storey, k) -> new StoreySections.Under(
                         levels.soffit(k, parts.underside(k, 0)),
-                        body.otherBases()
+                        stacks.stack(k)
+                                .otherBases()
                                 .collectWithIndex((other, i) ->
                                         Tuples.pair(other.area(), levels.soffit(k, parts.underside(k, i + 1))))));
     }

@@ -15,48 +15,64 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 final class StoreyGround {
 
-    private final Body.Storeys body;
-    private final ImmutableList<Vertex> corners;
-    private final ImmutableList<Long> heights;
-    private final long floor;
+    /** A lowest storey's outer face with the ground beside its ends. */
+    private record Stretch(Vertex from, Vertex to, long atFrom, long atTo) {}
+
+    private final Stacks stacks;
+    private final StoreyLevels levels;
+    private final ImmutableList<Stretch> stretches;
 
     /**
-     * @param outer the lowest storey's outer faces
-     * @param floor z of its floor
+     * @param outer each storey's outer faces
      */
-    StoreyGround(Body.Storeys body, Footprint outer, long floor) {
-        this.body = body;
-        this.corners = outer.corners().collect(Vertex::inPlan);
-        this.floor = floor;
-        this.heights = outer.sides()
-                .collect(side -> body.ground().isEmpty()
-                        ? 0L
-                        : Vertex.height(body.ground().get(side < 0 ? -1 - side : side)));
+    StoreyGround(Stacks stacks, ImmutableList<Footprint> outer, StoreyLevels levels) {
+        this.stacks = stacks;
+        this.levels = levels;
+        this.stretches =
+                stacks.lowests().flatCollect(k -> stretches(stacks.stack(k).ground(), outer.get(k)));
+    }
+
+    private static ImmutableList<Stretch> stretches(ImmutableList<Double> ground, Footprint outer) {
+        ImmutableList<Vertex> corners = outer.corners().collect(Vertex::inPlan);
+        ImmutableList<Long> heights = outer.sides()
+                .collect(side -> ground.isEmpty() ? 0L : Vertex.height(ground.get(side < 0 ? -1 - side : side)));
+        return corners.collectWithIndex((corner, i) -> {
+            int next = (i + 1) % corners.size();
+            return new Stretch(corner, corners.get(next), heights.get(i), heights.get(next));
+        });
     }
 
     /** z of the ground beside a point of the plan. */
     public long at(Vertex point) {
         double nearest = Double.POSITIVE_INFINITY;
         double height = 0;
-        for (int i = 0; i < corners.size(); i++) {
-            Vertex along = corners.get((i + 1) % corners.size()).minus(corners.get(i));
-            double share = point.minus(corners.get(i)).dot(along) / along.dot(along);
+        for (Stretch stretch : stretches) {
+            Vertex along = stretch.to().minus(stretch.from());
+            double share = point.minus(stretch.from()).dot(along) / along.dot(along);
             double place = Math.min(1, Math.max(0, share));
             double off = Math.hypot(
-                    corners.get(i).x() + place * along.x() - point.x(),
-                    corners.get(i).y() + place * along.y() - point.y());
+                    stretch.from().x() + place * along.x() - point.x(),
+                    stretch.from().y() + place * along.y() - point.y());
             if (off < nearest - Vertex.ONE) {
                 nearest = off;
-                height = heights.get(i) + place * (heights.get((i + 1) % corners.size()) - heights.get(i));
+                height = stretch.atFrom() + place * (stretch.atTo() - stretch.atFrom());
             }
         }
         return Math.round(height);
     }
 
-    /** Whether a stretch of wall stands in the ground beside it. */
-    boolean reaches(Body.Wall wall, int storey, Vertex a, Vertex b) {
-        boolean cellar = storey == 0 && body.base().kind() == Body.Base.Kind.HEATED_CELLAR;
-        boolean stands = cellar || body.ground().notEmpty();
-        return stands && wall.exposure().kind() == Exposure.Kind.OUTDOORS && Math.max(at(a), at(b)) > floor;
+    /**
+     * Whether a stretch of wall stands in the ground beside it.
+     *
+     * @param lowest the lowest storey of what is heated behind it
+     */
+    boolean reaches(Body.Wall wall, int lowest, Vertex a, Vertex b) {
+        Body.Stack stack = stacks.stack(lowest);
+        int first = stacks.owners().indexOf(stacks.owners().get(lowest));
+        boolean cellar = lowest == first && stack.base().kind() == Body.Base.Kind.HEATED_CELLAR;
+        boolean stands = cellar || stack.ground().notEmpty();
+        return stands
+                && wall.exposure().kind() == Exposure.Kind.OUTDOORS
+                && Math.max(at(a), at(b)) > levels.floors().get(first);
     }
 }

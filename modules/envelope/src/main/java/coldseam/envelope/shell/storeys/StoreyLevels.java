@@ -15,7 +15,7 @@ import org.eclipse.collections.api.list.MutableList;
  * <p>A storey's height runs from its floor's upper face to the next floor's upper face. So:
  *
  * <ul>
- *   <li>the lowest floor's upper face is at z = 0 on ground and over unheated spaces, at the crawl space's height over a
+ *   <li>the lowest floor's upper face is at its level on ground and over unheated spaces, at the crawl space's height over a
  *       crawl space, and at minus the cellar's depth in a cellar (ground level is z = 0 there);
  *   <li>the shell's lower plane is the underside of the lowest floor's assembly;
  *   <li>a terrace or lower roof continues the ceiling below it: its inner face lies where the internal floor's underside
@@ -35,8 +35,7 @@ import org.eclipse.collections.api.list.MutableList;
  * @param overhangs z of the outer face of what hangs over each storey
  * @param takeOver z where the next storey's walls take over, outer faces
  * @param takeOverInside z of the same line on the inner faces
- * @param underside z of the shell's lower plane
- * @param top z to which the top storey's height runs
+ * @param tops z to which each storey's height runs
  */
 record StoreyLevels(
         ImmutableList<Long> floors,
@@ -45,8 +44,7 @@ record StoreyLevels(
         ImmutableList<Long> overhangs,
         ImmutableList<Long> takeOver,
         ImmutableList<Long> takeOverInside,
-        long underside,
-        long top) {
+        ImmutableList<Long> tops) {
 
     /** What the levels depend on beside heights. */
     interface Lookup {
@@ -64,20 +62,29 @@ record StoreyLevels(
         boolean hasOverhang(int storey);
     }
 
-    public static StoreyLevels of(Body.Storeys body, Optional<Assembly> base, Lookup lookup) {
+    public static StoreyLevels of(Stacks stacks, Lookup lookup) {
         MutableList<Long> floors = Lists.mutable.empty();
         MutableList<Double> ceilings = Lists.mutable.empty();
         MutableList<Long> terraces = Lists.mutable.empty();
         MutableList<Long> overhangs = Lists.mutable.empty();
         MutableList<Long> takeOver = Lists.mutable.empty();
         MutableList<Long> takeOverInside = Lists.mutable.empty();
-        double floor = lowestFloor(body.base());
-        double underside = floor - Footprint.thickness(base);
-        for (int k = 0; k < body.storeys().size(); k++) {
+        MutableList<Long> tops = Lists.mutable.empty();
+        double floor = 0;
+        for (int k = 0; k < stacks.count(); k++) {
+            floor = stacks.lowest(k) ? lowestFloor(stacks.stack(k).base()) : floor;
             floors.add(Vertex.height(floor));
-            floor += body.storeys().get(k).height();
-            if (k + 1 < body.storeys().size()) {
-                double ceiling = floor - body.storeys().get(k + 1).floorThickness();
+            floor += stacks.storey(k).height();
+            tops.add(Vertex.height(floor));
+            if (stacks.top(k)) {
+                // Nothing takes over from a top storey; the lists go by storey.
+                ceilings.add(floor);
+                terraces.add(Vertex.height(floor));
+                overhangs.add(Vertex.height(floor));
+                takeOver.add(Vertex.height(floor));
+                takeOverInside.add(Vertex.height(floor));
+            } else {
+                double ceiling = floor - stacks.storey(k + 1).floorThickness();
                 double deck = ceiling + Footprint.thickness(lookup.terrace(k));
                 double soffit = floor - Footprint.thickness(lookup.overhang(k + 1));
                 boolean terrace = lookup.hasTerrace(k) && deck <= floor;
@@ -96,8 +103,7 @@ record StoreyLevels(
                 overhangs.toImmutable(),
                 takeOver.toImmutable(),
                 takeOverInside.toImmutable(),
-                Vertex.height(underside),
-                Vertex.height(floor));
+                tops.toImmutable());
     }
 
     /** z of the outer face of something flat that lies open above a storey. */
@@ -111,18 +117,18 @@ record StoreyLevels(
     }
 
     /** m, z of a storey's floor. */
-    public static double floor(Body.Storeys body, int storey) {
-        return lowestFloor(body.base()) + body.storeys().take(storey).sumOfDouble(Body.Storey::height);
+    public static double floor(Body.Stack stack, int storey) {
+        return lowestFloor(stack.base()) + stack.storeys().take(storey).sumOfDouble(Body.Storey::height);
     }
 
     /** z to which the top storey's height runs. */
-    public static long top(Body.Storeys body) {
-        return Vertex.height(floor(body, body.storeys().size()));
+    public static long top(Body.Stack stack) {
+        return Vertex.height(floor(stack, stack.storeys().size()));
     }
 
     private static double lowestFloor(Body.Base base) {
         return switch (base.kind()) {
-            case SLAB_ON_GROUND, OVER_UNHEATED -> 0;
+            case SLAB_ON_GROUND, OVER_UNHEATED -> base.level();
             case SUSPENDED -> base.crawlSpace().map(Body.CrawlSpace::height).orElse(0.0);
             case HEATED_CELLAR -> -base.depth();
         };

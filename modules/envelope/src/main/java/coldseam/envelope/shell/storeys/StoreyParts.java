@@ -13,16 +13,16 @@ import org.eclipse.collections.api.list.ImmutableList;
 final class StoreyParts implements StoreyLevels.Lookup {
 
     private final House house;
-    private final Body.Storeys body;
+    private final Stacks stacks;
     private final PlanRegions regions;
     private final ImmutableList<Optional<RoofForm>> forms;
 
     /**
      * @param forms of each storey's roof
      */
-    StoreyParts(House house, Body.Storeys body, PlanRegions regions, ImmutableList<Optional<RoofForm>> forms) {
+    StoreyParts(House house, Stacks stacks, PlanRegions regions, ImmutableList<Optional<RoofForm>> forms) {
         this.house = house;
-        this.body = body;
+        this.stacks = stacks;
         this.regions = regions;
         this.forms = forms;
     }
@@ -34,7 +34,7 @@ final class StoreyParts implements StoreyLevels.Lookup {
     /** The build-up of what lies open, or hangs over. */
     public Optional<Assembly> assembly(PlanRegions.Region region) {
         if (region.open()) {
-            Body.Storey storey = body.storeys().get(region.lower());
+            Body.Storey storey = stacks.storey(region.lower());
             return find(region.lowerRoof() ? storey.lowerRoof().map(Body.LowerRoof::assembly) : storey.terrace());
         }
         return underside(region.lower() + 1, region.part());
@@ -46,16 +46,16 @@ final class StoreyParts implements StoreyLevels.Lookup {
         return find(
                 base.isPresent()
                         ? base.flatMap(Body.Base::assembly)
-                        : body.storeys().get(storey).overhang());
+                        : stacks.storey(storey).overhang());
     }
 
     /** What a part of a storey stands on; empty for an overhang in the open. */
     public Optional<Body.Base> base(int storey, int part) {
         return part > 0
-                ? Optional.of(body.otherBases().get(part - 1).base())
-                : storey == 0
-                        ? Optional.of(body.base())
-                        : body.storeys().get(storey).base();
+                ? Optional.of(stacks.stack(storey).otherBases().get(part - 1).base())
+                : stacks.lowest(storey)
+                        ? Optional.of(stacks.stack(storey).base())
+                        : stacks.storey(storey).base();
     }
 
     private ImmutableList<PlanRegions.Region> flat(int storey) {
@@ -103,7 +103,7 @@ final class StoreyParts implements StoreyLevels.Lookup {
 
     /** What slopes over a storey in a cell. */
     public Optional<RoofForm> form(int cell, int storey) {
-        boolean covered = storey + 1 == body.storeys().size()
+        boolean covered = stacks.top(storey)
                 || beside(storey, true, cell).map(PlanRegions.Region::lowerRoof).orElse(false);
         return covered ? forms.get(storey) : Optional.empty();
     }

@@ -19,6 +19,9 @@ import java.util.stream.IntStream;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * The plan of a body by storeys: each footprint moved to the outside of its finished walls, and all laid over one another.
@@ -29,7 +32,8 @@ import org.eclipse.collections.api.list.MutableList;
 final class StoreyPlan implements PlanRegions.Areas {
 
     private final House house;
-    private final Body.Storeys body;
+    private final Body.FootprintLine line;
+    private final Stacks stacks;
     private final int count;
     private final ShellFaults faults;
     private final MutableList<Footprint> outers = Lists.mutable.empty();
@@ -38,16 +42,17 @@ final class StoreyPlan implements PlanRegions.Areas {
     private PlanRegions regions;
     private Plan plan;
 
-    private StoreyPlan(House house, Body.Storeys body, ShellFaults faults) {
+    private StoreyPlan(House house, Body.FootprintLine line, Stacks stacks, ShellFaults faults) {
         this.house = house;
-        this.body = body;
-        this.count = body.storeys().size();
+        this.line = line;
+        this.stacks = stacks;
+        this.count = stacks.count();
         this.faults = faults;
     }
 
     /** The plan, or none where faults were added. */
-    public static Optional<StoreyPlan> of(House house, Body.Storeys body, ShellFaults faults) {
-        StoreyPlan plan = new StoreyPlan(house, body, faults);
+    public static Optional<StoreyPlan> of(House house, Body.FootprintLine line, Stacks stacks, ShellFaults faults) {
+        StoreyPlan plan = new StoreyPlan(house, line, stacks, faults);
         plan.footprints();
         if (faults.isEmpty()) {
             plan.roofs();
@@ -78,33 +83,31 @@ final class StoreyPlan implements PlanRegions.Areas {
     }
 
     private void roofs() {
-        for (int k = 0; k + 1 < count; k++) {
+        for (int k = 0; k < count; k++) {
             int storey = k;
-            Optional<Body.LowerRoof> lower = body.storeys().get(k).lowerRoof().filter(roof -> roof.pitch() > 0);
-            forms.add(lower.flatMap(roof -> RoofForm.of(
-                    house,
-                    roof,
-                    body.storeys().get(storey),
-                    outers.get(storey),
-                    StoreyLevels.floor(body, storey),
-                    faults)));
+            Body.Stack stack = stacks.stack(k);
+            if (stacks.top(k)) {
+                forms.add(RoofForm.of(house, stack, outers.get(k), StoreyLevels.top(stack), faults));
+                continue;
+            }
+            double floor = StoreyLevels.floor(stack, stack.storeys().indexOf(stacks.storey(k)));
+            Optional<Body.LowerRoof> lower = stacks.storey(k).lowerRoof().filter(roof -> roof.pitch() > 0);
+            forms.add(lower.flatMap(
+                    roof -> RoofForm.of(house, roof, stacks.storey(storey), outers.get(storey), floor, faults)));
         }
-        forms.add(RoofForm.of(
-                house, body.roof(), body.storeys().getLast(), outers.getLast(), StoreyLevels.top(body), faults));
     }
 
     /** Outlines of the areas of lower roofs and bases, as lines of the plan. */
     private ImmutableList<Plan.Line> areas() {
         MutableList<Plan.Line> lines = Lists.mutable.empty();
-        for (int k = 0; k + 1 < count; k++) {
+        for (int k = 0; k < count; k++) {
             int storey = k;
-            body.storeys()
-                    .get(k)
-                    .lowerRoof()
-                    .flatMap(Body.LowerRoof::area)
-                    .ifPresent(area -> lines.addAllIterable(around(area, storey)));
+            Optional<Body.LowerRoof> roof = stacks.carries(k) ? stacks.storey(k).lowerRoof() : Optional.empty();
+            roof.flatMap(Body.LowerRoof::area).ifPresent(area -> lines.addAllIterable(around(area, storey)));
+            if (stacks.lowest(k)) {
+                stacks.stack(k).otherBases().forEach(base -> lines.addAllIterable(around(base.area(), storey)));
+            }
         }
-        body.otherBases().forEach(base -> lines.addAllIterable(around(base.area(), 0)));
         return lines.toImmutable();
     }
 
@@ -120,8 +123,7 @@ final class StoreyPlan implements PlanRegions.Areas {
 
     @Override
     public int over(int storey, Vertex point) {
-        return body.storeys()
-                        .get(storey)
+        return stacks.storey(storey)
                         .lowerRoof()
                         .map(roof ->
                                 roof.area().map(area -> covers(area, point)).orElse(true))
@@ -131,8 +133,13 @@ final class StoreyPlan implements PlanRegions.Areas {
     }
 
     @Override
-    public int under(Vertex point) {
-        return 1 + body.otherBases().detectIndex(base -> covers(base.area(), point));
+    public int under(int storey, Vertex point) {
+        return 1 + stacks.stack(storey).otherBases().detectIndex(base -> covers(base.area(), point));
+    }
+
+    @Override
+    public boolean carries(int storey) {
+        return stacks.carries(storey);
     }
 
     private void lay() {
@@ -145,12 +152,46 @@ final class StoreyPlan implements PlanRegions.Areas {
         standing();
         buildUps();
         areasOfNothing();
+        floorArea -= shared();
+    }
+
+    /** Parts the plan further, and lays it anew. */
+    void part(ImmutableList<Plan.Line> cuts) {
+        regions = regions.with(cuts);
+        plan = regions.plan();
+    }
+
+    /** m², of floors of one height in two stacks that reach into one another, between inner faces. */
+    private double shared() {
+        double sum = 0;
+        for (int k = 0; k < count; k++) {
+            for (int l = k + 1; l < count; l++) {
+                double low = Math.max(floor(k), floor(l));
+                double high = Math.min(
+                        floor(k) + stacks.storey(k).height(),
+                        floor(l) + stacks.storey(l).height());
+                double less =
+                        Math.min(stacks.storey(k).height(), stacks.storey(l).height());
+                if (stacks.stack(k) != stacks.stack(l) && high - low > less / 2) {
+                    Polygon one = Plan.outline(footprint(k, false).corners());
+                    Polygon other = Plan.outline(footprint(l, false).corners());
+                    sum += OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION)
+                            .getArea();
+                }
+            }
+        }
+        return sum;
+    }
+
+    private double floor(int k) {
+        Body.Stack stack = stacks.stack(k);
+        return StoreyLevels.floor(stack, stack.storeys().indexOf(stacks.storey(k)));
     }
 
     /** Moves every footprint to the outside and to the inside of its walls. */
     private void footprints() {
         for (int k = 0; k < count; k++) {
-            Body.Storey storey = body.storeys().get(k);
+            Body.Storey storey = stacks.storey(k);
             Footprint outer = footprint(k, true);
             Footprint inner = footprint(k, false);
             if (outer.turnsBack(storey.footprint())
@@ -169,7 +210,7 @@ final class StoreyPlan implements PlanRegions.Areas {
                         "Storey \"%s\": its walls leave no room between their inner faces somewhere. Check the footprint's line (%s)"
                                 + " and the walls' thicknesses.",
                         storey.name(),
-                        body.line().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+                        line.name().toLowerCase(Locale.ROOT).replace('_', '-'));
             }
             floorArea += inner.area();
             outers.add(outer);
@@ -205,8 +246,7 @@ final class StoreyPlan implements PlanRegions.Areas {
         for (int i = 0; i < corners.size(); i++) {
             int next = (i + 1) % corners.size();
             if (outer.sides().get(i) >= 0) {
-                Body.Wall wall =
-                        body.storeys().get(storey).walls().get(outer.sides().get(i));
+                Body.Wall wall = stacks.storey(storey).walls().get(outer.sides().get(i));
                 Optional<Integer> follower =
                         outer.sides().get(next) < 0 ? Optional.empty() : Optional.of((sides.size() + 1) % own);
                 sides.add(new StepZones.Side(corners.get(i), corners.get(next), find(wall.assembly()), follower));
@@ -221,28 +261,28 @@ final class StoreyPlan implements PlanRegions.Areas {
             if (walk.distinct().size() != walk.size()) {
                 faults.add(
                         ShellFault.Part.STOREY,
-                        body.storeys().get(k).name(),
+                        stacks.storey(k).name(),
                         "Storey \"%s\": its walls touch themselves outside, closer than 0.1 mm. Check the corners and the"
                                 + " walls' thicknesses.",
-                        body.storeys().get(k).name());
+                        stacks.storey(k).name());
             }
-            if (k > 0 && plan.cellsOf(k - 1).noneSatisfy(plan.cellsOf(k)::contains)) {
+            if (stacks.carries(k - 1) && plan.cellsOf(k - 1).noneSatisfy(plan.cellsOf(k)::contains)) {
                 faults.add(
                         ShellFault.Part.STOREY,
-                        body.storeys().get(k).name(),
+                        stacks.storey(k).name(),
                         "Storey \"%s\" does not stand on \"%s\": their footprints nowhere overlap. Check the footprints'"
                                 + " corners; all storeys are measured from one origin.",
-                        body.storeys().get(k).name(),
-                        body.storeys().get(k - 1).name());
+                        stacks.storey(k).name(),
+                        stacks.storey(k - 1).name());
             }
         }
     }
 
     /** What lies open or hangs over has a build-up of its own; none is taken from elsewhere. */
     private void buildUps() {
-        for (int k = 0; k + 1 < count; k++) {
-            Body.Storey below = body.storeys().get(k);
-            Body.Storey above = body.storeys().get(k + 1);
+        for (int k : stacks.pairs().castToList()) {
+            Body.Storey below = stacks.storey(k);
+            Body.Storey above = stacks.storey(k + 1);
             ImmutableList<PlanRegions.Region> open =
                     regions.beside(k, true, false).reject(PlanRegions.Region::lowerRoof);
             if (open.notEmpty() && below.terrace().isEmpty()) {
@@ -282,10 +322,9 @@ final class StoreyPlan implements PlanRegions.Areas {
 
     /** Areas that were meant for something. */
     private void areasOfNothing() {
-        for (int i = 0; i < body.otherBases().size(); i++) {
+        for (int i = 0; i < stacks.all().getFirst().otherBases().size(); i++) {
             int part = i + 1;
-            boolean lies = regions.underLowest(part).notEmpty()
-                    || regions.all().anySatisfy(region -> !region.open() && region.part() == part);
+            boolean lies = regions.all().anySatisfy(region -> !region.open() && region.part() == part);
             if (!lies) {
                 faults.add(
                         ShellFault.Part.BASE,
@@ -323,9 +362,9 @@ final class StoreyPlan implements PlanRegions.Areas {
     }
 
     private Footprint footprint(int storey, boolean outer) {
-        Body.Storey s = body.storeys().get(storey);
+        Body.Storey s = stacks.storey(storey);
         return Footprint.moved(s.footprint(), s.walls().collect(wall -> {
-            double outward = Footprint.outward(body.line(), find(wall.assembly()));
+            double outward = Footprint.outward(line, find(wall.assembly()));
             return outer ? outward : outward - Footprint.thickness(find(wall.assembly()));
         }));
     }

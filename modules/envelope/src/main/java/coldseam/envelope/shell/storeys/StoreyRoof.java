@@ -17,6 +17,7 @@ import coldseam.envelope.shell.roof.DormerForm;
 import coldseam.envelope.shell.roof.RoofField;
 import coldseam.envelope.shell.roof.RoofForm;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -27,30 +28,36 @@ import org.eclipse.collections.api.map.MutableMap;
 final class StoreyRoof {
 
     private final House house;
-    private final Body.Storeys body;
+    private final Stacks stacks;
+    private final Body.Roof roof;
     private final Plan plan;
     private final StoreyLevels levels;
     private final RoofForm form;
     private final RoofField field;
     private final int top;
 
-    StoreyRoof(House house, Body.Storeys body, Plan plan, StoreyLevels levels, RoofForm form, RoofField field) {
+    /**
+     * @param top the storey under it
+     */
+    StoreyRoof(House house, Stacks stacks, int top, Plan plan, StoreyLevels levels, RoofForm form, RoofField field) {
         this.house = house;
-        this.body = body;
+        this.stacks = stacks;
+        this.top = top;
+        this.roof = stacks.stack(top).roof();
         this.plan = plan;
         this.levels = levels;
         this.form = form;
         this.field = field;
-        this.top = body.storeys().size() - 1;
     }
 
     /**
      * The slopes.
      *
+     * @param parts cells of one plane each
      * @param centre of the top storey
      */
-    public ImmutableList<Facet> slopes(Vertex centre) {
-        Body.Roof r = body.roof();
+    public ImmutableList<Facet> slopes(ImmutableList<ImmutableList<Integer>> parts, Vertex centre) {
+        Body.Roof r = roof;
         Optional<Assembly> assembly = r.assembly().map(house.assemblies()::get);
         boolean cold = r.insulatedAtCeiling();
         Exposure exposure = cold
@@ -60,7 +67,7 @@ final class StoreyRoof {
         MutableList<Facet> slopes = Lists.mutable.empty();
         MutableList<Facet> collars = Lists.mutable.empty();
         MutableMap<Body.Dormer, MutableList<Facet>> dormers = Maps.mutable.empty();
-        for (ImmutableList<Integer> cells : parts()) {
+        for (ImmutableList<Integer> cells : parts) {
             ImmutableList<Vertex> outline = PlanRings.everyNode(plan, cells)
                     .only()
                     .collect(node -> node.at(field.at(cells.getFirst(), top, node)));
@@ -93,8 +100,8 @@ final class StoreyRoof {
                     assembly.isEmpty(),
                     traits(parapet ? Facet.Mark.PARAPET : Facet.Mark.NONE)));
         }
-        return FacetNames.apart(slopes, cold ? "top ceiling" : "roof", centre)
-                .newWithAll(FacetNames.apart(collars, "collar ceiling", centre))
+        return FacetNames.apart(slopes, (cold ? "top ceiling" : "roof") + stacks.of(top), centre)
+                .newWithAll(FacetNames.apart(collars, "collar ceiling" + stacks.of(top), centre))
                 .newWithAll(r.dormers()
                         .flatCollect(dormer -> FacetNames.apart(dormers.get(dormer), dormer.name() + " roof", centre)));
     }
@@ -113,9 +120,13 @@ final class StoreyRoof {
                 traits(Facet.Mark.NONE));
     }
 
-    /** Cells of one plane that hang together, in the order of the storey's sides. */
-    private ImmutableList<ImmutableList<Integer>> parts() {
-        MutableList<Integer> waiting = plan.cellsOf(top).toList();
+    /**
+     * Cells of one plane that hang together, in the order of the storey's sides.
+     *
+     * @param shown whether the roof lies outdoors over a cell
+     */
+    public ImmutableList<ImmutableList<Integer>> parts(IntPredicate shown) {
+        MutableList<Integer> waiting = plan.cellsOf(top).select(shown::test).toList();
         MutableList<ImmutableList<Integer>> parts = Lists.mutable.empty();
         while (waiting.notEmpty()) {
             MutableList<Integer> part = Lists.mutable.of(waiting.remove(0));
@@ -125,6 +136,7 @@ final class StoreyRoof {
                     Integer other = bound.left() == cell ? bound.right() : bound.left();
                     if (other != Plan.OUTSIDE
                             && !parts(bound, cell)
+                            && !bound.cuts(top, true)
                             && field.plane(other, top).equals(field.plane(cell, top))
                             && waiting.remove(other)) {
                         part.add(other);
@@ -179,8 +191,8 @@ final class StoreyRoof {
         int side = owner.isWall()
                 ? owner.line().number()
                 : Math.max(0, form.upright(owner.line().number()));
-        Body.Wall wall = body.storeys().get(top).walls().get(side);
-        Optional<String> own = body.roof().gableAssembly();
+        Body.Wall wall = stacks.storey(top).walls().get(side);
+        Optional<String> own = roof.gableAssembly();
         Optional<Assembly> assembly = (own.isPresent() ? own : wall.assembly()).map(house.assemblies()::get);
         return new Facet(
                 "gable over " + wall.name(),
@@ -195,8 +207,8 @@ final class StoreyRoof {
 
     private Facet.Traits traits(Facet.Mark mark) {
         return new Facet.Traits(
-                body.storeys().get(top).name(),
-                top,
+                stacks.storey(top).name(),
+                stacks.level(top),
                 Vertex.metres(levels.floors().get(top)),
                 mark);
     }

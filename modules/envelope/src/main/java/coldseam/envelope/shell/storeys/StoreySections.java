@@ -6,7 +6,6 @@ import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.plan.Footprint;
 import coldseam.envelope.shell.plan.PlanRegions;
-import coldseam.envelope.shell.plan.PlanRings;
 import coldseam.envelope.shell.roof.RoofForm;
 import coldseam.envelope.shell.roof.RoofSkeleton;
 import java.util.Locale;
@@ -15,6 +14,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -24,7 +24,9 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /**
  * The house a second way: level sections through its facets against the footprints they were built from.
@@ -44,13 +46,16 @@ final class StoreySections {
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
     /** A line in which a section cuts a facet, the house on its left. */
-    private record Cut(Facet facet, double fromX, double fromY, double toX, double toY) {
+    record Cut(Facet facet, double fromX, double fromY, double toX, double toY) {
 
         double length() {
             return Math.hypot(toX - fromX, toY - fromY);
         }
     }
 
+    private final Stacks stacks;
+    private final int first;
+    private final int last;
     private final ImmutableList<Footprint> footprints;
     private final PlanRegions regions;
     private final StoreyLevels levels;
@@ -83,58 +88,107 @@ final class StoreySections {
      * A part of what lies open above a storey, as the footprints say.
      *
      * @param part in plan, m
-     * @param steps m², of steps in it
+     * @param steps of the walls in it
      * @param at a point of the plan over which the height is known
      * @param z height there, lattice units
      * @param rise how much it rises for each unit east and north; zero for what is flat
      */
-    private record Top(Geometry part, double steps, Coordinate at, double z, Coordinate rise) {
+    private record Top(Geometry part, Geometry steps, Coordinate at, double z, Coordinate rise) {
 
         double area() {
-            return part.getArea() - steps;
+            return part.getArea() - steps.getArea();
         }
 
         /** m², of what of it lies over a height. */
         double over(double height) {
+            boolean level = Math.hypot(rise.x, rise.y) == 0;
+            return level
+                    ? part.isEmpty() || z < height ? 0 : area()
+                    : partOver(height).getArea();
+        }
+
+        Geometry surface() {
+            return steps.isEmpty() ? part : overlay(part, steps, OverlayNG.DIFFERENCE);
+        }
+
+        /** What of it lies over a height. */
+        Geometry partOver(double height) {
             double steep = Math.hypot(rise.x, rise.y);
             if (part.isEmpty() || steep == 0) {
-                return part.isEmpty() || z < height ? 0 : area();
+                return part.isEmpty() || z < height ? GEOMETRY.createPolygon() : surface();
             }
-            // The half plane beyond the line in which the slope has this height.
-            double away = (height - z) / steep * Vertex.metres(1);
-            double east = rise.x / steep;
-            double north = rise.y / steep;
-            double far = 1e4;
-            Coordinate foot = new Coordinate(at.x + away * east, at.y + away * north);
-            Coordinate[] ring = {
-                new Coordinate(foot.x - far * north, foot.y + far * east),
-                new Coordinate(foot.x + far * north, foot.y - far * east),
-                new Coordinate(foot.x + far * (north + east), foot.y + far * (north - east)),
-                new Coordinate(foot.x + far * (east - north), foot.y + far * (north + east)),
-                new Coordinate(foot.x - far * north, foot.y + far * east)
-            };
-            return overlay(part, GEOMETRY.createPolygon(ring), OverlayNG.INTERSECTION)
-                    .getArea();
+            // Of each corner how far it lies beyond the line in which the slope has this height.
+            double far = (height - z) / steep * Vertex.metres(1);
+            MutableList<Geometry> parts = Lists.mutable.empty();
+            for (int i = 0; i < part.getNumGeometries(); i++) {
+                parts.add(beyond(
+                        part.getGeometryN(i).getCoordinates(),
+                        p -> ((p.x - at.x) * rise.x + (p.y - at.y) * rise.y) / steep - far));
+            }
+            return parts.size() == 1 ? parts.getOnly() : UnaryUnionNG.union(parts, COARSE);
+        }
+
+        /** What of an outline lies where a height that is linear over it is positive. */
+        private static Geometry beyond(Coordinate[] ring, ToDoubleFunction<Coordinate> over) {
+            MutableList<Coordinate> kept = Lists.mutable.empty();
+            for (int i = 0; i + 1 < ring.length; i++) {
+                double here = over.applyAsDouble(ring[i]);
+                double next = over.applyAsDouble(ring[i + 1]);
+                if (here >= 0) {
+                    kept.add(ring[i].copy());
+                }
+                if (here * next < 0) {
+                    double share = here / (here - next);
+                    kept.add(new Coordinate(
+                            ring[i].x + share * (ring[i + 1].x - ring[i].x),
+                            ring[i].y + share * (ring[i + 1].y - ring[i].y)));
+                }
+            }
+            MutableList<Coordinate> apart = Lists.mutable.empty();
+            for (Coordinate corner : kept) {
+                if (apart.noneSatisfy(other -> other.distance(corner) < MOVED / 20)) {
+                    apart.add(corner);
+                }
+            }
+            if (apart.size() < 3) {
+                return GEOMETRY.createPolygon();
+            }
+            apart.add(apart.getFirst().copy());
+            Geometry polygon = GEOMETRY.createPolygon(apart.toArray(new Coordinate[0]));
+            // On the coarse lattice one that is no wider than snapping moves a line may turn inside out.
+            return polygon.getArea() > MOVED / 2 * polygon.getLength()
+                    ? UnaryUnionNG.union(polygon, COARSE)
+                    : GEOMETRY.createPolygon();
         }
     }
 
+    /**
+     * One stack of storeys.
+     *
+     * @param top its top storey
+     */
     StoreySections(
+            Stacks stacks,
+            int top,
             ImmutableList<Footprint> footprints,
             PlanRegions regions,
             StoreyLevels levels,
             ImmutableList<Facet> facets,
             ImmutableList<Lower> lower,
             ImmutableList<Under> unders) {
+        this.stacks = stacks;
+        this.first = stacks.owners().indexOf(stacks.owners().get(top));
+        this.last = top;
         this.footprints = footprints;
         this.regions = regions;
         this.levels = levels;
         this.facets = facets;
         this.polygons = footprints.collect(StoreySections::polygon);
-        for (int k = 0; k + 1 < footprints.size(); k++) {
+        for (int k = first; k < last; k++) {
             open.put(k, tops(k, lower.get(k)));
             under.put(k + 1, bottoms(k + 1, left(k, false), unders.get(k + 1)));
         }
-        under.put(0, bottoms(0, polygons.getFirst(), unders.getFirst()));
+        under.put(first, bottoms(first, polygons.get(first), unders.get(first)));
     }
 
     /**
@@ -144,13 +198,13 @@ final class StoreySections {
      * @throws IllegalStateException where they differ
      */
     public void check(Optional<RoofForm> form) {
-        for (int k = 0; k + 1 < footprints.size(); k++) {
+        for (int k = first; k < last; k++) {
             levelFaces(k, true, Lists.immutable.of(Body.Use.TERRACE, Body.Use.ROOF, Body.Use.CEILING));
             levelFaces(k, false, Lists.immutable.of(Body.Use.OVERHANG, Body.Use.FLOOR));
         }
         TreeSet<Long> heights = new TreeSet<>();
         facets.forEach(facet -> facet.outline().forEach(corner -> heights.add(corner.z())));
-        long roof = facets.select(f -> f.traits().level() + 1 == footprints.size())
+        long roof = facets.select(f -> f.traits().level() == stacks.level(last))
                 .select(f -> f.use() == Body.Use.ROOF || f.use() == Body.Use.CEILING)
                 .flatCollect(Facet::outline)
                 .collectLong(Vertex::z)
@@ -168,34 +222,34 @@ final class StoreySections {
     private void roof(RoofForm form) {
         for (RoofSkeleton.Section section : form.sections()) {
             double height = form.eaves() + section.height() * Vertex.PER_METRE;
-            double found = area(cutsAt(height));
+            double found = area(cutsAt(facets, height));
             // A slope moves a line by more than the reach; none of the roof's lines is longer than twice around.
-            require(section.area(), found, 8 * around(footprints.size() - 1), say("roof at %.4f m", height));
+            require(section.area(), found, 8 * around(last), say("roof at %.4f m", height));
         }
-        double plan = facets.select(f -> f.traits().level() + 1 == footprints.size())
+        double plan = facets.select(f -> f.traits().level() == stacks.level(last))
                 .select(f -> f.use() == Body.Use.ROOF || f.use() == Body.Use.CEILING)
                 .sumOfDouble(f -> square(f.doubleArea().z() / 2.0));
-        require(polygons.getLast().getArea(), plan, around(footprints.size() - 1), "roof in plan");
+        require(polygons.get(last).getArea(), plan, around(last), "roof in plan");
     }
 
-    private MutableList<Cut> cutsAt(double height) {
+    static MutableList<Cut> cutsAt(ImmutableList<Facet> facets, double height) {
         MutableList<Cut> cuts = Lists.mutable.empty();
         facets.forEach(facet -> cuts.addAllIterable(cuts(facet, height)));
         return cuts;
     }
 
-    private static double area(MutableList<Cut> cuts) {
+    static double area(MutableList<Cut> cuts) {
         return cuts.sumOfDouble(c -> c.fromX() * c.toY() - c.fromY() * c.toX()) / 2;
     }
 
-    private static String say(String format, double height) {
+    static String say(String format, double height) {
         return String.format(Locale.ROOT, format, height * Vertex.metres(1));
     }
 
     private void levelFaces(int k, boolean open, ImmutableList<Body.Use> uses) {
-        int level = open ? k : k + 1;
+        int level = stacks.level(open ? k : k + 1);
         double found = facets.select(f -> f.traits().level() == level && uses.contains(f.use()))
-                .reject(f -> open && level + 1 == footprints.size())
+                .reject(f -> open && level == stacks.level(last))
                 .sumOfDouble(f -> Math.abs(square(f.doubleArea().z()) / 2));
         require(
                 (open ? this.open.get(k) : under.get(k + 1)).sumOfDouble(Top::area),
@@ -236,7 +290,9 @@ final class StoreySections {
     }
 
     private Top bottom(int k, Geometry part, Coordinate level, long z) {
-        double steps = k == 0 ? 0 : steps(k - 1, false, cell -> part.covers(GEOMETRY.createPoint(middle(cell))));
+        Geometry steps = k == first
+                ? GEOMETRY.createPolygon()
+                : steps(k - 1, false, cell -> part.covers(GEOMETRY.createPoint(middle(cell))));
         return new Top(part, steps, level, z, level);
     }
 
@@ -252,24 +308,92 @@ final class StoreySections {
     }
 
     /** Areas alone: where two outlines touch in a line there is nothing between them. */
-    private static Geometry overlay(Geometry one, Geometry other, int operation) {
+    static Geometry overlay(Geometry one, Geometry other, int operation) {
         OverlayNG overlay = new OverlayNG(one, other, COARSE, operation);
         overlay.setStrictMode(true);
         return overlay.getResult();
     }
 
-    private double steps(int k, boolean open, Predicate<Integer> which) {
-        return regions.beside(k, open, true)
-                .select(step -> which.test(step.cells().getFirst()))
-                .sumOfDouble(step -> PlanRings.of(regions.plan(), step.cells()).area());
+    private Geometry steps(int k, boolean open, Predicate<Integer> which) {
+        AffineTransformation metres = AffineTransformation.scaleInstance(Vertex.metres(1), Vertex.metres(1));
+        ImmutableList<Geometry> steps = regions.beside(k, open, true)
+                .collect(step -> step.cells().getFirst())
+                .select(which::test)
+                .collect(cell -> metres.transform(
+                        GEOMETRY.createGeometry(regions.plan().cells().get(cell).polygon())));
+        return steps.isEmpty() ? GEOMETRY.createPolygon() : UnaryUnionNG.union(steps.castToList(), COARSE);
+    }
+
+    /**
+     * What is heated at a height, in plan.
+     *
+     * @param roof over the stack
+     */
+    Geometry at(double height, RoofForm roof) {
+        Geometry all = GEOMETRY.createPolygon();
+        for (int k = first; k <= last; k++) {
+            Geometry here = GEOMETRY.createPolygon();
+            if (k > first && height < levels.takeOver().get(k - 1)) {
+                for (Top each : under.get(k)) {
+                    here = overlay(
+                            here, each.z() >= height ? GEOMETRY.createPolygon() : each.surface(), OverlayNG.UNION);
+                }
+            } else if (k < last && height > levels.takeOver().get(k)) {
+                for (Top each : open.get(k)) {
+                    here = overlay(here, each.partOver(height), OverlayNG.UNION);
+                }
+            } else {
+                here = k == last ? over(roof, height) : polygons.get(k);
+                for (Top each : k == last ? Lists.immutable.<Top>empty() : open.get(k)) {
+                    Geometry ended = overlay(each.surface(), each.partOver(height), OverlayNG.DIFFERENCE);
+                    here = overlay(here, ended, OverlayNG.DIFFERENCE);
+                }
+                for (Top each : under.get(k)) {
+                    here = overlay(here, each.partOver(height), OverlayNG.DIFFERENCE);
+                }
+            }
+            all = overlay(all, here, OverlayNG.UNION);
+        }
+        return all;
+    }
+
+    /** What of the top storey's outline the roof lies over a height. */
+    private Geometry over(RoofForm roof, double height) {
+        if (height <= roof.eaves()) {
+            return polygons.get(last);
+        }
+        Geometry all = GEOMETRY.createPolygon();
+        for (RoofForm.Sheet sheet : roof.sheets()) {
+            Coordinate at = sheet.part().getCoordinate();
+            double z = z(roof, sheet, at.x, at.y);
+            Coordinate rise = new Coordinate(z(roof, sheet, at.x + 1, at.y) - z, z(roof, sheet, at.x, at.y + 1) - z);
+            rise.x *= Vertex.metres(1);
+            rise.y *= Vertex.metres(1);
+            Top top = new Top(sheet.part(), GEOMETRY.createPolygon(), at, z, rise);
+            all = overlay(all, top.partOver(height), OverlayNG.UNION);
+        }
+        return all;
+    }
+
+    private static double z(RoofForm roof, RoofForm.Sheet sheet, double x, double y) {
+        return roof.height(sheet.plane(), Vertex.inPlan(new Point2(x, y)));
+    }
+
+    /** m, of all its outlines. */
+    double around() {
+        double sum = 0;
+        for (int k = first; k <= last; k++) {
+            sum += around(k);
+        }
+        return sum;
     }
 
     private void section(double height) {
         double expected = 0;
         double around = 0;
-        for (int k = 0; k < footprints.size(); k++) {
-            boolean top = k + 1 == footprints.size();
-            boolean above = k > 0 && height < levels.takeOver().get(k - 1);
+        for (int k = first; k <= last; k++) {
+            boolean top = k == last;
+            boolean above = k > first && height < levels.takeOver().get(k - 1);
             boolean below = !top && height > levels.takeOver().get(k);
             if (!above && !below) {
                 expected += polygons.get(k).getArea();
@@ -284,9 +408,9 @@ final class StoreySections {
                 around += around(k);
             }
         }
-        MutableList<Cut> cuts = cutsAt(height);
+        MutableList<Cut> cuts = cutsAt(facets, height);
         require(expected, area(cuts), around, say("section at %.4f m", height));
-        for (int k = 0; k < footprints.size(); k++) {
+        for (int k = first; k <= last; k++) {
             if (within(k, height)) {
                 walls(k, cuts, height);
             }
@@ -295,16 +419,19 @@ final class StoreySections {
 
     /** Whether nothing of the storeys below and above reaches to this height. */
     private boolean within(int k, double height) {
-        boolean over = k == 0 && height > highest(0)
-                || k > 0 && height > levels.takeOver().get(k - 1) && height > ends(k - 1, true) && height > highest(k);
-        boolean under = k + 1 == footprints.size()
-                || height < levels.takeOver().get(k) && height < ends(k, false) && height < lowest(k + 1);
+        boolean over = k == first && height > highest(first)
+                || k > first
+                        && height > levels.takeOver().get(k - 1)
+                        && height > ends(k - 1, true)
+                        && height > highest(k);
+        boolean under =
+                k == last || height < levels.takeOver().get(k) && height < ends(k, false) && height < lowest(k + 1);
         return over && under;
     }
 
     /** z to which what lies open above a storey reaches, or from which it begins. */
     private double ends(int k, boolean highest) {
-        var heights = facets.select(f -> f.traits().level() == k)
+        var heights = facets.select(f -> f.traits().level() == stacks.level(k))
                 .select(f -> f.use() == Body.Use.TERRACE || f.use() == Body.Use.ROOF || f.use() == Body.Use.CEILING)
                 .flatCollect(Facet::outline)
                 .collectLong(Vertex::z);
@@ -375,11 +502,11 @@ final class StoreySections {
         return polygons.get(k).getLength();
     }
 
-    private static double square(double units) {
+    static double square(double units) {
         return units * Vertex.metres(1) * Vertex.metres(1);
     }
 
-    private static void require(double expected, double found, double length, String what) {
+    static void require(double expected, double found, double length, String what) {
         // Overlapping snaps of both storeys, and round-off of products of up to 1,000 m.
         if (!(Math.abs(expected - found) <= MOVED * (length + 1))) {
             throw new IllegalStateException(String.format(

@@ -8,6 +8,7 @@ import coldseam.envelope.shell.roof.RoofForm;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -20,17 +21,7 @@ import org.eclipse.collections.api.list.MutableList;
  */
 final class WallPieces {
 
-    /** The height that stands for "up to the roof". */
-    public static final long ROOF = Long.MAX_VALUE;
-
-    /**
-     * A heated range of heights over a cell.
-     *
-     * @param top {@link #ROOF} where a plane of the roof ends it
-     * @param first index of the lowest storey it runs through
-     * @param last index of the highest
-     */
-    record Span(long bottom, long top, int first, int last) {}
+    private static final long ROOF = Heated.ROOF;
 
     /** Lattice units of height by which two that cross at a rounded point may miss one another. */
     private static final long CROSSING = 8;
@@ -66,8 +57,37 @@ final class WallPieces {
         }
     }
 
-    /** A span over the two ends of a bound. */
-    private record Reach(long bottomA, long bottomB, long topA, long topB, int first, int last) {
+    /**
+     * A span over the two ends of a bound, or all that hang together there.
+     *
+     * @param first the lowest storey of the one that reaches lowest
+     * @param storeys it runs through, stack by stack
+     */
+    private record Reach(long bottomA, long bottomB, long topA, long topB, int first, ImmutableList<Integer> storeys) {
+
+        /** Whether two meet over the whole bound. */
+        boolean meets(Reach other) {
+            return bottomA <= other.topA && bottomB <= other.topB && other.bottomA <= topA && other.bottomB <= topB;
+        }
+
+        Reach with(Reach other) {
+            return new Reach(
+                    Math.min(bottomA, other.bottomA),
+                    Math.min(bottomB, other.bottomB),
+                    Math.max(topA, other.topA),
+                    Math.max(topB, other.topB),
+                    other.bottomA + other.bottomB < bottomA + bottomB ? other.first : first,
+                    storeys.newWithAll(other.storeys));
+        }
+
+        /** What of it another reaches, too. */
+        Reach within(Reach other) {
+            return between(other.bottomA, other.bottomB, other.topA, other.topB);
+        }
+
+        long size() {
+            return Math.max(0, topA - bottomA) + Math.max(0, topB - bottomB);
+        }
 
         Reach between(long from, long to) {
             return between(from, from, to, to);
@@ -80,7 +100,7 @@ final class WallPieces {
                     Math.min(topA, Math.max(toA, bottomA)),
                     Math.min(topB, Math.max(toB, bottomB)),
                     first,
-                    last);
+                    storeys);
         }
 
         boolean isOver(Reach other) {
@@ -100,7 +120,7 @@ final class WallPieces {
                     along(topA, topB, a, b, from),
                     along(topA, topB, a, b, to),
                     first,
-                    last);
+                    storeys);
         }
 
         private static long along(long atA, long atB, Vertex a, Vertex b, Vertex here) {
@@ -125,14 +145,14 @@ final class WallPieces {
                     Math.min(topA, Math.max(bottomA, cut.bottomA)),
                     Math.min(topB, Math.max(bottomB, cut.bottomB)),
                     first,
-                    last);
+                    storeys);
             Reach over = new Reach(
                     Math.max(bottomA, Math.min(topA, cut.topA)),
                     Math.max(bottomB, Math.min(topB, cut.topB)),
                     topA,
                     topB,
                     first,
-                    last);
+                    storeys);
             return Lists.immutable.of(under, over).reject(Reach::isEmpty);
         }
     }
@@ -146,44 +166,52 @@ final class WallPieces {
     /** What stands beside a wall. */
     interface Beside {
 
-        /** Whether a stretch of a storey's wall stands in the ground. */
-        boolean reachesGround(Owner owner, Vertex a, Vertex b);
+        /**
+         * Whether a stretch of a storey's wall stands in the ground.
+         *
+         * @param lowest the lowest storey behind it, its own or one of a stack that reaches lower
+         */
+        boolean reachesGround(Owner owner, int lowest, Vertex a, Vertex b);
+
+        /** Whether two walls are built alike and face alike, so that it does not matter whose a part of a face is. */
+        boolean alike(Owner one, Owner other);
 
         /** z of the ground. */
         long ground(Vertex point);
 
-        /** Whether a storey's part that begins in a cell stands on the ground or over a crawl space. */
-        boolean onGround(int storey, int cell);
+        /**
+         * Whether what is below a storey's part that begins in a cell is no open air: the ground, a crawl space, or what the
+         * lowest floor of another stack lies over.
+         */
+        boolean closedBelow(int storey, int cell);
     }
 
     private final Plan plan;
-    private final int storeys;
+    private final Stacks stacks;
     private final StoreyLevels levels;
-    private final ImmutableList<ImmutableList<Span>> spans;
+    private final Heated heated;
     private final RoofField roof;
     private final ImmutableList<Optional<RoofForm>> forms;
     private final Beside beside;
     private final Map<Owner, MutableList<Piece>> pieces = new TreeMap<>();
 
     /**
-     * @param spans of each cell of the plan, bottom → top
-     * @param roof heights where a plane of the roof ends a span
+     * @param heated over each cell of the plan
      * @param forms of each storey's roof
      * @param beside the ground and floors on it
      */
     WallPieces(
             Plan plan,
-            int storeys,
+            Stacks stacks,
             StoreyLevels levels,
-            ImmutableList<ImmutableList<Span>> spans,
-            RoofField roof,
+            Heated heated,
             ImmutableList<Optional<RoofForm>> forms,
             Beside beside) {
         this.plan = plan;
-        this.storeys = storeys;
+        this.stacks = stacks;
         this.levels = levels;
-        this.spans = spans;
-        this.roof = roof;
+        this.heated = heated;
+        this.roof = heated.roof();
         this.forms = forms;
         this.beside = beside;
     }
@@ -203,34 +231,65 @@ final class WallPieces {
     private ImmutableList<Reach> reaches(int cell, Vertex a, Vertex b) {
         return cell == Plan.OUTSIDE
                 ? Lists.immutable.empty()
-                : spans.get(cell)
+                : heated.spans()
+                        .get(cell)
                         .collect(span -> new Reach(
                                 span.bottom(),
                                 span.bottom(),
-                                span.top() == ROOF ? roof.at(cell, span.last(), a) : span.top(),
-                                span.top() == ROOF ? roof.at(cell, span.last(), b) : span.top(),
+                                heated.top(span, cell, a),
+                                heated.top(span, cell, b),
                                 span.first(),
-                                span.last()));
+                                Lists.immutable.fromStream(IntStream.rangeClosed(span.first(), span.last())
+                                        .boxed())));
+    }
+
+    /** Those that meet, together. */
+    private static ImmutableList<Reach> together(ImmutableList<Reach> reaches) {
+        MutableList<Reach> together = Lists.mutable.empty();
+        for (Reach reach : reaches) {
+            Reach grown = reach;
+            for (Reach other : together.select(reach::meets)) {
+                together.remove(other);
+                grown = other.with(grown);
+            }
+            together.add(grown);
+        }
+        return together.toImmutable();
     }
 
     /** Shares what is heated on one hand of a bound and not on the other among the storeys whose side runs there. */
     private void assign(Plan.Bound bound, boolean fullOnLeft) {
         Vertex a = fullOnLeft ? bound.from() : bound.to();
         Vertex b = fullOnLeft ? bound.to() : bound.from();
-        ImmutableList<Reach> full = reaches(fullOnLeft ? bound.left() : bound.right(), a, b);
-        ImmutableList<Reach> empty = reaches(fullOnLeft ? bound.right() : bound.left(), a, b);
-        Reach ground = new Reach(beside.ground(a), beside.ground(b), beside.ground(a), beside.ground(b), 0, 0);
+        ImmutableList<Reach> own = reaches(fullOnLeft ? bound.left() : bound.right(), a, b);
+        ImmutableList<Reach> full = together(own);
+        ImmutableList<Reach> empty = together(reaches(fullOnLeft ? bound.right() : bound.left(), a, b));
+        Reach ground = new Reach(
+                beside.ground(a), beside.ground(b), beside.ground(a), beside.ground(b), 0, Lists.immutable.empty());
         Vertex from = a;
-        for (Vertex to : crossings(full, empty.newWith(ground), a, b).newWith(b)) {
+        ImmutableList<Reach> levels = levels(full);
+        for (Vertex to : crossings(
+                        full.newWithAll(levels), empty.newWith(ground).newWithAll(levels), a, b)
+                .newWith(b)) {
             Vertex start = from;
             assign(
                     bound,
                     fullOnLeft,
                     new Stretch(from.at(0), to.at(0), ground.part(a, b, from, to)),
+                    own.collect(reach -> reach.part(a, b, start, to)),
                     full.collect(reach -> reach.part(a, b, start, to)),
                     empty.collect(reach -> reach.part(a, b, start, to)));
             from = to;
         }
+    }
+
+    /** Where storeys take over from one another and gables begin, where something slopes beside them. */
+    private ImmutableList<Reach> levels(ImmutableList<Reach> full) {
+        return full.flatCollect(Reach::storeys)
+                .flatCollect(k -> Lists.immutable
+                        .ofAll(forms.get(k).map(RoofForm::eaves).stream().toList())
+                        .newWith(levels.takeOver().get(k)))
+                .collect(z -> new Reach(z, z, z, z, 0, Lists.immutable.empty()));
     }
 
     /** Where along a bound a height on its one hand crosses one on its other, each with that height. */
@@ -261,45 +320,89 @@ final class WallPieces {
             Plan.Bound bound,
             boolean fullOnLeft,
             Stretch stretch,
-            ImmutableList<Reach> heated,
+            ImmutableList<Reach> own,
+            ImmutableList<Reach> together,
             ImmutableList<Reach> taken) {
         Vertex a = stretch.a();
         Vertex b = stretch.b();
         int full = fullOnLeft ? bound.left() : bound.right();
         int empty = fullOnLeft ? bound.right() : bound.left();
-        MutableList<Reach> rest = heated.toList();
+        MutableList<Reach> rest = together.toList();
         for (Reach cut : taken) {
             rest = rest.flatCollect(reach -> reach.without(cut));
         }
         for (Reach reach : rest) {
-            ImmutableList<Integer> here =
-                    Lists.immutable.fromStream(java.util.stream.IntStream.rangeClosed(reach.first(), reach.last())
-                            .filter(k -> plan.in(full, k) && !plan.in(empty, k))
-                            .boxed());
+            ImmutableList<Integer> here = reach.storeys().select(k -> plan.in(full, k) && !plan.in(empty, k));
             if (here.isEmpty()) {
                 add(cutting(bound, reach), a, b, reach);
             }
-            long from = Long.MIN_VALUE;
-            for (int i = 0; i < here.size(); i++) {
-                int storey = here.get(i);
-                long to = i + 1 < here.size() ? levels.takeOver().get(here.get(i + 1) - 1) : ROOF;
-                Reach part = reach.between(from, to);
-                boolean under = taken.anySatisfy(over -> over.isOver(part) && beside.onGround(over.first(), empty));
-                Plan.Tag line = bound.side(storey, fullOnLeft).orElseThrow();
-                if (under) {
-                    add(new Owner(storey, line, Part.UNDER_FLOOR), a, b, part);
-                } else {
-                    side(new Owner(storey, line, Part.WALL), stretch, part);
+            Reach left = reach;
+            for (ImmutableList<Integer> stack : byStack(here, own)) {
+                boolean all = here.allSatisfy(k -> stack.contains(k)
+                        || beside.alike(owner(bound, fullOnLeft, stack.getFirst()), owner(bound, fullOnLeft, k)));
+                Reach whole = all ? left : left.within(own(own, stack.getFirst()));
+                share(bound, fullOnLeft, stretch, whole, stack, taken);
+                if (all) {
+                    break;
                 }
-                from = to;
+                // What of another stack reaches further down or up than this one.
+                left = left.without(whole).getFirstOptional().orElse(whole.between(ROOF, ROOF));
             }
+        }
+    }
+
+    private static Reach own(ImmutableList<Reach> own, int storey) {
+        return own.detect(reach -> reach.storeys().contains(storey));
+    }
+
+    /** Storeys of each stack, that of the tallest first. */
+    private ImmutableList<ImmutableList<Integer>> byStack(ImmutableList<Integer> here, ImmutableList<Reach> own) {
+        return here.collect(k -> stacks.owners().get(k))
+                .distinct()
+                .collect(s -> here.select(k -> stacks.owners().get(k).equals(s)))
+                .toSortedListBy(list -> -own(own, list.getFirst()).size())
+                .toImmutable();
+    }
+
+    private static Owner owner(Plan.Bound bound, boolean onLeft, int storey) {
+        return new Owner(storey, bound.side(storey, onLeft).orElseThrow(), Part.WALL);
+    }
+
+    /** Shares a reach among the storeys of one stack. */
+    private void share(
+            Plan.Bound bound,
+            boolean fullOnLeft,
+            Stretch stretch,
+            Reach reach,
+            ImmutableList<Integer> here,
+            ImmutableList<Reach> taken) {
+        int empty = fullOnLeft ? bound.right() : bound.left();
+        long from = Long.MIN_VALUE;
+        for (int i = 0; i < here.size(); i++) {
+            int storey = here.get(i);
+            long to = i + 1 < here.size() ? levels.takeOver().get(here.get(i + 1) - 1) : ROOF;
+            Reach part = reach.between(from, to);
+            boolean under = taken.anySatisfy(over -> over.isOver(part) && beside.closedBelow(over.first(), empty));
+            Owner owner = owner(bound, fullOnLeft, storey);
+            if (under) {
+                add(new Owner(storey, owner.line(), Part.UNDER_FLOOR), stretch.a(), stretch.b(), part);
+            } else {
+                boolean other = i == 0
+                        && !stacks.owners()
+                                .get(reach.first())
+                                .equals(stacks.owners().get(storey));
+                side(owner, other ? reach.first() : storey, stretch, part);
+            }
+            from = to;
         }
     }
 
     /** Heated to different heights on both hands of a line that merely cuts: under a gable, or at a step. */
     private Owner cutting(Plan.Bound bound, Reach reach) {
-        Optional<Plan.Tag> roofLine =
-                bound.runs().collect(Plan.Run::tag).detectOptional(tag -> tag.kind() == Plan.Kind.ROOF);
+        Optional<Plan.Tag> roofLine = bound.runs()
+                .collect(Plan.Run::tag)
+                .detectOptional(
+                        tag -> tag.kind() == Plan.Kind.ROOF && reach.storeys().contains(tag.storey()));
         Optional<Plan.Tag> areaLine = bound.runs()
                 .collect(Plan.Run::tag)
                 .detectOptional(tag -> tag.kind() == Plan.Kind.AREA
@@ -315,7 +418,7 @@ final class WallPieces {
         return new Owner(nearest(reach), new Plan.Tag(Plan.Kind.STEP_END, line.storey(), line.number()), Part.WALL);
     }
 
-    private void side(Owner owner, Stretch stretch, Reach reach) {
+    private void side(Owner owner, int lowest, Stretch stretch, Reach reach) {
         Vertex a = stretch.a();
         Vertex b = stretch.b();
         Optional<RoofForm> form = owner.isWall()
@@ -323,7 +426,7 @@ final class WallPieces {
                 : Optional.empty();
         long eaves = form.map(RoofForm::eaves).orElse(ROOF);
         Reach rest = reach;
-        if (owner.isWall() && beside.reachesGround(owner, a, b)) {
+        if (owner.isWall() && beside.reachesGround(owner, lowest, a, b)) {
             Reach cut = stretch.ground();
             add(
                     new Owner(owner.storey(), owner.line(), Part.BELOW_GROUND),
@@ -337,8 +440,8 @@ final class WallPieces {
     }
 
     private int nearest(Reach span) {
-        int storey = 0;
-        while (storey + 1 < storeys && levels.takeOver().get(storey) <= Math.min(span.bottomA(), span.bottomB())) {
+        int storey = stacks.owners().indexOf(stacks.owners().get(span.first()));
+        while (stacks.carries(storey) && levels.takeOver().get(storey) <= Math.min(span.bottomA(), span.bottomB())) {
             storey++;
         }
         return storey;

@@ -1,0 +1,184 @@
+package coldseam.envelope.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.shell.fault.ShellException;
+import coldseam.envelope.shell.lattice.Vectors;
+import java.util.Optional;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+
+/** Stacks beside one another and into one another, against volumes of columns worked out apart. */
+class WingsTest {
+
+    /** m, side of a column; corners lie on multiples of it. */
+    private static final double COLUMN = 0.05;
+
+    /** m³: in a column a fold of the roof of 3 m/m is off by a third of its side over its area, along some 60 m of folds. */
+    private static final double FOLDS = 60 * COLUMN * COLUMN * 3.0 / 3;
+
+    /** A wing of one storey; lengths in columns, height and level in m. */
+    private record Wing(
+            int x, int y, int width, int depth, double level, double height, Body.Roof.Form form, int pitch) {
+
+        Body.Stack stack(int number) {
+            Body.Storey storey = Houses.storey(
+                    "storey " + number,
+                    Houses.rectangle(COLUMN * x, COLUMN * y, COLUMN * width, COLUMN * depth),
+                    height,
+                    "wall");
+            return new Body.Stack(
+                    "wing " + number,
+                    Lists.immutable.of(storey),
+                    slab(level),
+                    Houses.roof(form, pitch, 0, false),
+                    Lists.immutable.empty(),
+                    Lists.immutable.empty());
+        }
+
+        /** m, z of its outer face over a place in its outline, as RoofForm says it in words: "wall" is 0.4 m, "roof" 0.35 m outside. */
+        double top(double px, double py) {
+            double tan = Math.tan(Math.toRadians(pitch));
+            if (form == Body.Roof.Form.FLAT) {
+                return level + height + 0.35;
+            }
+            double south = py - COLUMN * y;
+            double north = COLUMN * depth - south;
+            double west = px - COLUMN * x;
+            double east = COLUMN * width - west;
+            double in = switch (form) {
+                case MONO_PITCH -> south;
+                case GABLE -> Math.min(south, north);
+                case HIP -> Math.min(Math.min(south, north), Math.min(west, east));
+                case FLAT -> throw new IllegalStateException();
+            };
+            return level + height + 0.35 / Math.cos(Math.toRadians(pitch)) - 0.4 * tan + in * tan;
+        }
+
+        boolean covers(double px, double py) {
+            return px > COLUMN * x && px < COLUMN * (x + width) && py > COLUMN * y && py < COLUMN * (y + depth);
+        }
+    }
+
+    private static Body.Base slab(double level) {
+        return new Body.Base(
+                Body.Base.Kind.SLAB_ON_GROUND,
+                Optional.of("slab"),
+                Optional.empty(),
+                0,
+                level,
+                Optional.empty(),
+                Exposure.ground());
+    }
+
+    private static Body.Storeys body(Body.Stack main, Body.Stack... wings) {
+        return new Body.Storeys(
+                Body.FootprintLine.OUTER_FACE,
+                main.storeys(),
+                main.base(),
+                main.roof(),
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
+                Lists.immutable.of(wings));
+    }
+
+    @Provide
+    Arbitrary<Wing> wings() {
+        return Combinators.combine(
+                        Arbitraries.integers().between(0, 120),
+                        Arbitraries.integers().between(0, 120),
+                        Arbitraries.integers().between(60, 200),
+                        Arbitraries.integers().between(60, 200),
+                        Arbitraries.integers().between(-15, 15).map(each -> each / 10.0),
+                        Arbitraries.integers().between(24, 60).map(each -> each / 10.0),
+                        Arbitraries.of(Body.Roof.Form.class),
+                        Arbitraries.integers().between(5, 55))
+                .as(Wing::new);
+    }
+
+    @Property(tries = 300, seed = "2026")
+    void allWingsTogetherAreTheirColumns(
+            @ForAll("wings") Wing one,
+            @ForAll("wings") Wing other,
+            @ForAll("wings") Wing third,
+            @ForAll @DoubleRange(min = 0, max = 360) double degrees) {
+        Body.Storeys body = body(one.stack(0), other.stack(1), third.stack(2));
+        Shell shell;
+        try {
+            shell = ShellBuilder.build(Houses.house(AnyAngleTest.turned(body, degrees)));
+        } catch (ShellException refused) {
+            // What is left of a surface between the thicknesses beside it may be nothing; that is told.
+            assertTrue(refused.found().allSatisfy(fault -> fault.message().contains("nothing")), refused.getMessage());
+            return;
+        }
+        assertEquals(Lists.immutable.empty(), shell.openEdges());
+        assertEquals(0, Vectors.length(shell.areaVectorSum()));
+        assertEquals(volume(Lists.immutable.of(one, other, third)), shell.externalVolume(), FOLDS);
+        assertTrue(shell.edges().allSatisfy(e -> e.externalLength() > 0));
+    }
+
+    private static double volume(ImmutableList<Wing> wings) {
+        double sum = 0;
+        for (int i = 0; i < 320; i++) {
+            for (int j = 0; j < 320; j++) {
+                double x = COLUMN * (i + 0.5);
+                double y = COLUMN * (j + 0.5);
+                double reached = Double.NEGATIVE_INFINITY;
+                for (Wing wing : wings.select(each -> each.covers(x, y)).toSortedListBy(Wing::level)) {
+                    double bottom = Math.max(reached, wing.level() - 0.5);
+                    sum += Math.max(0, wing.top(x, y) - bottom) * COLUMN * COLUMN;
+                    reached = Math.max(reached, wing.top(x, y));
+                }
+            }
+        }
+        return sum;
+    }
+
+    @Test
+    void aWingThatTouchesNothingIsRefused() {
+        Wing main = new Wing(0, 0, 100, 100, 0, 3, Body.Roof.Form.FLAT, 0);
+        for (Wing apart : Lists.immutable.of(
+                new Wing(101, 0, 100, 100, 0, 3, Body.Roof.Form.FLAT, 0),
+                new Wing(100, 0, 100, 100, 5, 3, Body.Roof.Form.FLAT, 0),
+                new Wing(100, 100, 100, 100, 0, 3, Body.Roof.Form.FLAT, 0))) {
+            ShellException refused = assertThrows(
+                    ShellException.class, () -> ShellBuilder.build(Houses.house(body(main.stack(0), apart.stack(1)))));
+            assertTrue(refused.getMessage().contains("Wing \"wing 1\": it touches nothing"), refused.getMessage());
+        }
+    }
+
+    /** A court that wings close: no storey has it in its outline. */
+    @Test
+    void wingsCloseACourt() {
+        Wing south = new Wing(0, 0, 200, 60, 0, 3, Body.Roof.Form.FLAT, 0);
+        Wing north = new Wing(0, 140, 200, 60, 0, 3, Body.Roof.Form.FLAT, 0);
+        Wing west = new Wing(0, 60, 60, 80, 0, 3, Body.Roof.Form.FLAT, 0);
+        Wing east = new Wing(140, 60, 60, 80, 0, 3, Body.Roof.Form.FLAT, 0);
+        for (double degrees : new double[] {0, 17, 33.3}) {
+            Shell shell = ShellBuilder.build(Houses.house(
+                    AnyAngleTest.turned(body(south.stack(0), north.stack(1), west.stack(2), east.stack(3)), degrees)));
+            assertEquals(Lists.immutable.empty(), shell.openEdges());
+            assertEquals((100 - 16) * 3.85, shell.externalVolume(), 0.01);
+            assertEquals(84, shell.groundFloorArea(), 0.01);
+            assertEquals(40 + 16, shell.exposedPerimeter(), 0.01);
+            assertEquals(
+                    4 * 3.85,
+                    shell.edges()
+                            .select(e -> e.kind() == coldseam.envelope.JunctionKind.INSIDE_CORNER)
+                            .sumOfDouble(Edge::externalLength),
+                    0.01);
+        }
+    }
+}

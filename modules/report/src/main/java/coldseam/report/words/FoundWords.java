@@ -1,0 +1,110 @@
+package coldseam.report.words;
+
+import coldseam.audit.AsFound;
+import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
+import coldseam.audit.BridgeSource;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Point;
+import coldseam.envelope.DimensionSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.plan.SectionPlan.Origin;
+import coldseam.junctions.plan.SectionPlan.Piece;
+import java.util.Locale;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** What was found at a seam, beside what is planned there. */
+public final class FoundWords {
+
+    private final Audit audit;
+    private final UnitSystem units;
+
+    public FoundWords(Audit audit, UnitSystem units) {
+        this.audit = audit;
+        this.units = units;
+    }
+
+    /** A line for each seam as it was found, those that nobody knows included, each followed by what is planned. */
+    public ImmutableList<String> lines() {
+        return audit.sheets()
+                .flatCollect(planned -> audit.found().orElseThrow().of(planned).collect(seam -> line(planned, seam)));
+    }
+
+    private String line(BridgeSheet<JunctionResult> planned, AsFound.Seam seam) {
+        return planned.id() + " " + planned.kind() + ", " + units.format(seam.length(), Dimension.LENGTH)
+                + ": "
+                + seam.sheet()
+                        .map(was -> numbers(was) + " (" + state(seam) + "), coldest " + coldest(was.result()))
+                        .orElseGet(() -> "as found " + state(seam))
+                + "; planned: " + numbers(planned);
+    }
+
+    private String numbers(BridgeSheet<JunctionResult> sheet) {
+        Interval psi = sheet.result().psi(system());
+        return "psi " + units.readable(psi.lower(), psi.upper(), Dimension.LINEAR_TRANSMITTANCE)
+                + String.format(Locale.ROOT, ", fRsi %.2f", sheet.temperatureFactor()) + ", "
+                + (sheet.mouldHumidity() >= 1
+                        ? "no mould at any humidity"
+                        : "mould from " + units.format(sheet.mouldHumidity(), Dimension.SHARE));
+    }
+
+    private DimensionSystem system() {
+        return audit.heatLoss().system();
+    }
+
+    /** Which detail was found, or why that is not known. */
+    public static String state(AsFound.Seam seam) {
+        return seam.sheet()
+                .map(was -> was.result().detail().name()
+                        + (was.chosen()
+                                ? ""
+                                : ", a stand-in: the house file does not say which detail was found, so the worst of its"
+                                        + " kind that fits"))
+                .or(() -> seam.source().map(FoundWords::without))
+                .orElse("not known: the house file does not say what was found beside it");
+    }
+
+    private static String without(BridgeSource source) {
+        return "not known: " + SourceWords.brief(source);
+    }
+
+    /** On what the coldest point of the inner surface lies. */
+    public static String coldest(JunctionResult result) {
+        Piece nearest = result.plan()
+                .pieces()
+                .select(Piece::solved)
+                // Of those that touch it the last one painted is seen.
+                .toReversed()
+                .minBy(piece -> distance(piece, result.coldest()));
+        String material = nearest.material().name();
+        if (nearest.origin() instanceof Origin.OfLayer layer) {
+            return "on the " + material + " of the "
+                    + (layer.first()
+                            ? result.setup().kind().first()
+                            : result.setup().kind().bands().getLast());
+        }
+        return nearest.origin() instanceof Origin.OfDetail part
+                ? "on the " + part.what() + " of " + material
+                : "on the " + (nearest.origin() instanceof Origin.OfFrame ? "frame" : material);
+    }
+
+    /** m, from a piece's outline; in steps of a tenth of a millimetre, so that pieces that touch are alike. */
+    private static double distance(Piece piece, Point point) {
+        ImmutableList<Point> corners = piece.outline().corners();
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < corners.size(); i++) {
+            least = Math.min(least, distance(corners.get(i), corners.get((i + 1) % corners.size()), point));
+        }
+        return Math.rint(least * 1e4);
+    }
+
+    private static double distance(Point from, Point to, Point point) {
+        double dx = to.x() - from.x();
+        double dy = to.y() - from.y();
+        double share = ((point.x() - from.x()) * dx + (point.y() - from.y()) * dy) / (dx * dx + dy * dy);
+        double t = Math.max(0, Math.min(1, share));
+        return Math.hypot(point.x() - from.x() - t * dx, point.y() - from.y() - t * dy);
+    }
+}
