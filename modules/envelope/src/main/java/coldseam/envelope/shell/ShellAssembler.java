@@ -23,6 +23,7 @@ import java.util.function.IntPredicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 
 /** From facets to the shell: surfaces, edges, open edges and the take-off. */
 final class ShellAssembler {
@@ -215,15 +216,16 @@ final class ShellAssembler {
     }
 
     private double perimeter() {
-        double sum = 0;
-        for (FacetMesh.Line line : rims()) {
-            int wall = other(line, this::isFloor);
-            boolean party = mesh.facets().get(wall).exposure().kind() == Exposure.Kind.PARTY;
-            sum += party || underFloor(wall)
-                    ? 0
-                    : Vertex.metres(1) * line.b().minus(line.a()).length();
-        }
-        return sum;
+        ImmutableList<FacetMesh.Line> rims = rims();
+        ImmutableSet<Integer> under = rims.select(this::higherFloor)
+                .collect(line -> other(line, this::isFloor))
+                .toImmutableSet();
+        return rims.select(line -> {
+                    int wall = other(line, this::isFloor);
+                    boolean party = mesh.facets().get(wall).exposure().kind() == Exposure.Kind.PARTY;
+                    return !party && !under.contains(wall);
+                })
+                .sumOfDouble(line -> Vertex.metres(1) * line.b().minus(line.a()).length());
     }
 
     /** Lines along which a floor on the ground meets a wall. */
@@ -245,16 +247,12 @@ final class ShellAssembler {
         return line.facets().detect(f -> !not.test(f));
     }
 
-    /** Whether a wall stands between two floors on the ground: a higher one begins at its head. */
-    private boolean underFloor(int wall) {
-        return rims().anySatisfy(line -> {
-            if (!line.facets().contains(wall)) {
-                return false;
-            }
-            int floor = line.facets().detect(this::isFloor);
-            boolean forward = line.forward().contains(wall);
-            return planes.angle(wall, floor, forward ? line.a() : line.b(), forward ? line.b() : line.a()) > 180;
-        });
+    /** Whether a floor on the ground begins at the head of the wall it meets, which so stands between two floors. */
+    private boolean higherFloor(FacetMesh.Line line) {
+        int floor = line.facets().detect(this::isFloor);
+        int wall = other(line, this::isFloor);
+        boolean forward = line.forward().contains(wall);
+        return planes.angle(wall, floor, forward ? line.a() : line.b(), forward ? line.b() : line.a()) > 180;
     }
 
     public static Edge edge(

@@ -234,6 +234,21 @@ class ExplicitShellTest {
         refusedOnce("a roof faces upwards, less than 90°");
     }
 
+    /** A wall may lean; what one walks under is a floor or an overhang, with a build-up that is looked at from below. */
+    @Test
+    void anUndersideIsNoWall() {
+        box("a", 0, 0, 0);
+        point("at1", 8, 0, 3);
+        point("at2", 8, 4, 3);
+        refusedOnce("\"a wall 1\"", "inclined 143° to the upward vertical, but a wall stands, 26° to 135°");
+        change("a wall 1", Body.Use.OVERHANG, Exposure.outdoors());
+        assertTrue(build().closed());
+        change("a wall 1", Body.Use.WALL, Exposure.outdoors());
+        point("at1", 6.9, 0, 3);
+        point("at2", 6.9, 4, 3);
+        assertTrue(build().closed());
+    }
+
     @Test
     void whatFacesTheGroundOrACrawlSpaceLiesWhereItCan() {
         box("a", 0, 0, 0);

@@ -220,6 +220,31 @@ class ShapeHousesTest {
     }
 
     @Test
+    void closedCourt() throws IOException {
+        Shell shell = shell("closed-court");
+        // Of the deck 205 mm lie outside its structure, up to which the heights run.
+        double house = 3 + 0.205 + 0.4;
+        double wing = 2.6 + 0.205 + 0.4;
+        assertEquals(112 * house + 16 * wing, shell.externalVolume(), 128 * NODES);
+        assertEquals(128, shell.groundFloorArea(), NODES);
+        assertEquals(48 + 16, shell.exposedPerimeter(), NODES);
+        assertEquals(112, area(shell, "roof"), NODES);
+        assertEquals(16, area(shell, "roof of wing"), NODES);
+        junctions(
+                shell,
+                JunctionKind.SLAB_EDGE,
+                48 + 16,
+                JunctionKind.OUTSIDE_CORNER,
+                4 * house + 2 * (house - wing),
+                JunctionKind.INSIDE_CORNER,
+                2 * house + 2 * wing,
+                JunctionKind.FLAT_ROOF_EDGE,
+                64 + 8,
+                JunctionKind.ROOF_STEP,
+                8);
+    }
+
+    @Test
     void partCellar() throws IOException {
         Shell shell = shell("part-cellar");
         // The ground floor lies at −2.4 + 2.7 = 0.3 m; its eaves at 0.3 + 2.8, where 30° leaves them (see above).

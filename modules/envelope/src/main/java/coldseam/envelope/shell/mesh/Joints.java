@@ -7,7 +7,9 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.shell.lattice.Vectors;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.plan.StepZones;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.IntUnaryOperator;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -157,21 +159,33 @@ public final class Joints {
                 && planes.alike(one, other);
     }
 
+    /** Makes pieces that run on from one another one; each looks only among those that begin or end where it does. */
     private static MutableList<Joint> merge(MutableList<Joint> pieces, IntUnaryOperator whole) {
-        MutableList<Joint> waiting = pieces.toList();
+        Map<Vertex, MutableList<Joint>> beginning = new TreeMap<>();
+        Map<Vertex, MutableList<Joint>> ending = new TreeMap<>();
+        pieces.forEach(piece -> {
+            beginning.computeIfAbsent(piece.from(), v -> Lists.mutable.empty()).add(piece);
+            ending.computeIfAbsent(piece.to(), v -> Lists.mutable.empty()).add(piece);
+        });
         MutableList<Joint> merged = Lists.mutable.empty();
-        while (waiting.notEmpty()) {
-            Joint joint = waiting.remove(0);
+        for (Joint piece : pieces) {
+            if (!take(piece, beginning, ending)) {
+                continue;
+            }
+            Joint joint = piece;
             boolean grown = true;
             while (grown) {
                 Joint sofar = joint;
-                Joint after = waiting.detect(piece -> sofar.continues(piece, whole));
-                Joint before = waiting.detect(piece -> piece.continues(sofar, whole));
+                Joint after = beginning
+                        .getOrDefault(sofar.to(), Lists.mutable.empty())
+                        .detect(next -> sofar.continues(next, whole));
+                Joint before = ending.getOrDefault(sofar.from(), Lists.mutable.empty())
+                        .detect(next -> next.continues(sofar, whole));
                 if (after != null) {
-                    waiting.remove(after);
+                    take(after, beginning, ending);
                     joint = sofar.joined(after);
                 } else if (before != null) {
-                    waiting.remove(before);
+                    take(before, beginning, ending);
                     joint = before.joined(sofar);
                 }
                 grown = after != null || before != null;
@@ -179,6 +193,13 @@ public final class Joints {
             merged.add(joint);
         }
         return merged;
+    }
+
+    /** Takes a piece from those that wait; false where it is taken already. */
+    private static boolean take(
+            Joint piece, Map<Vertex, MutableList<Joint>> beginning, Map<Vertex, MutableList<Joint>> ending) {
+        ending.get(piece.to()).remove(piece);
+        return beginning.get(piece.from()).remove(piece);
     }
 
     /** Pairs the edges on both sides of each step: the lower or earlier wall first. */

@@ -90,7 +90,7 @@ final class SolidChecks {
             case TERRACE -> up >= DECK;
             case CEILING -> up >= LYING;
             case ROOF -> up > 0;
-            case WALL -> Math.abs(up) < FLAT;
+            case WALL -> up < FLAT && up > -LYING;
         };
         if (!fits) {
             String asked = switch (facet.use()) {
@@ -98,7 +98,7 @@ final class SolidChecks {
                 case TERRACE -> "a terrace is level and faces upwards, 0° to 8°";
                 case CEILING -> "a ceiling under a loft faces upwards, 0° to 45°";
                 case ROOF -> "a roof faces upwards, less than 90°";
-                case WALL -> "a wall stands, 26° to 154°";
+                case WALL -> "a wall stands, 26° to 135°";
             };
             fault(facet, found + ", but " + asked + ". Change its use, or the sense of its corners.");
         }
