@@ -1,5 +1,6 @@
 package coldseam.audit;
 
+import coldseam.conduction.Finite;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Opening;
@@ -53,6 +54,13 @@ public record HeatLoss(
         Interval designLoad,
         OptionalDouble annualLoss) {
 
+    /** @throws IllegalStateException where a sum is no number */
+    public HeatLoss {
+        Finite.bounds(total, "W/K", () -> "H_T");
+        Finite.bounds(otherSystemTotal, "W/K", () -> "H_T in the other dimensions");
+        Finite.bounds(designLoad, "W", () -> "the design load");
+    }
+
     /**
      * Decimals of a W/K to which every line's loss is rounded before it is added: print the table with as many, and it adds
      * up exactly.
@@ -69,7 +77,13 @@ public record HeatLoss(
      * @param factor temperature factor b
      * @param loss W/K
      */
-    public record Line(Group group, Part part, double size, Interval transmittance, double factor, Interval loss) {}
+    public record Line(Group group, Part part, double size, Interval transmittance, double factor, Interval loss) {
+
+        /** @throws IllegalStateException where the loss is no number, naming the part */
+        public Line {
+            Finite.bounds(loss, "W/K", () -> "the loss of " + part);
+        }
+    }
 
     /** What a line is about. */
     public sealed interface Part {

@@ -1,6 +1,7 @@
 package coldseam.audit;
 
 import coldseam.assemblies.moisture.Condensation;
+import coldseam.conduction.Finite;
 import java.util.Optional;
 
 /**
@@ -13,6 +14,8 @@ public record MoistureCheck(Optional<Condensation> year, String unchecked) {
 
     /** A check that was made. */
     public static MoistureCheck of(Condensation year) {
+        Finite.number(year.most(), "kg/m²", () -> "the water that condenses at " + year.wettestPlane());
+        Finite.number(year.left(), "kg/m²", () -> "the water that is left after a year at " + year.wettestPlane());
         return new MoistureCheck(Optional.of(year), "");
     }
 

@@ -27,13 +27,18 @@ public sealed interface Subject {
                     .toImmutable();
         }
 
-        private BridgeRow largest() {
-            return rows.maxBy(BridgeRow::size);
+        private ImmutableList<BridgeRow> largestFirst() {
+            return Lists.immutable.<BridgeRow>ofAll(rows.toSortedListBy(row -> -row.size()));
         }
     }
 
     /** Plane surfaces. */
-    record Surfaces(ImmutableList<Surface> all) implements Subject {}
+    record Surfaces(ImmutableList<Surface> all) implements Subject {
+
+        private ImmutableList<Surface> largestFirst() {
+            return all.toSortedListBy(surface -> -surface.externalArea()).toImmutable();
+        }
+    }
 
     /**
      * A hole in the shell.
@@ -75,21 +80,26 @@ public sealed interface Subject {
 
     /** A point of it for the drawing, on the outer shell. */
     default Point3 at() {
+        return places().getFirst();
+    }
+
+    /** A point of each of its parts, on the outer shell; the largest part first, the worst of corners. */
+    default ImmutableList<Point3> places() {
         return match(
-                bridges -> bridges.largest() instanceof JunctionRow row
-                        ? middle(
-                                Lists.immutable.of(row.edge().from(), row.edge().to()))
-                        : middle(surface().orElseThrow().outline()),
-                surfaces -> middle(surface().orElseThrow().outline()),
-                hole -> middle(hole.edges().flatCollect(edge -> Lists.immutable.of(edge.from(), edge.to()))),
-                corners -> corners.rows().getFirst().corner().at());
+                bridges -> bridges.largestFirst().collect(Subject::middle),
+                surfaces -> surfaces.largestFirst().collect(surface -> middle(surface.outline())),
+                hole -> Lists.immutable.of(
+                        middle(hole.edges().flatCollect(edge -> Lists.immutable.of(edge.from(), edge.to())))),
+                corners -> corners.rows().collect(row -> row.corner().at()));
     }
 
     /** The largest surface, or that of the largest set of points; empty for edges, holes and corners. */
     default Optional<Surface> surface() {
         return match(
-                bridges -> bridges.largest() instanceof PointRow row ? Optional.of(row.surface()) : Optional.empty(),
-                surfaces -> Optional.of(surfaces.all().maxBy(Surface::externalArea)),
+                bridges -> bridges.largestFirst().getFirst() instanceof PointRow row
+                        ? Optional.of(row.surface())
+                        : Optional.empty(),
+                surfaces -> Optional.of(surfaces.largestFirst().getFirst()),
                 hole -> Optional.empty(),
                 corners -> Optional.empty());
     }
@@ -116,6 +126,13 @@ public sealed interface Subject {
                 && it.rows()
                         .anySatisfy(row ->
                                 row.corner().name().equals(corner.corner().name()));
+    }
+
+    private static Point3 middle(BridgeRow row) {
+        return row instanceof JunctionRow junction
+                ? middle(Lists.immutable.of(
+                        junction.edge().from(), junction.edge().to()))
+                : middle(((PointRow) row).surface().outline());
     }
 
     private static Point3 middle(ImmutableList<Point3> of) {

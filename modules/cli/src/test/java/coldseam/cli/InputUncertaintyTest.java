@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
-import coldseam.audit.InputUncertainty;
+import coldseam.audit.engine.InputUncertainty;
 import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.HouseAudit;
 import java.io.IOException;
@@ -58,5 +58,61 @@ class InputUncertaintyTest {
     @Test
     void soItIsInTheGround() throws IOException {
         follows("extruded polystyrene board", 0.035, 0.1);
+    }
+
+    private double total(String name, String yaml) throws IOException {
+        Path file = folder.resolve(name + ".yaml");
+        Files.writeString(file, yaml);
+        return HouseAudit.of(file, new BuiltInWorkshop())
+                .compute()
+                .heatLoss()
+                .total()
+                .middle();
+    }
+
+    private double slope(String name, String yaml) throws IOException {
+        Path file = folder.resolve("as-it-is.yaml");
+        Files.writeString(file, yaml);
+        InputUncertainty.Input input = InputUncertainty.of(
+                        HouseAudit.of(file, new BuiltInWorkshop()).compute())
+                .inputs()
+                .detect(each -> each.material().equals(name));
+        return input.effect() / input.within();
+    }
+
+    @Test
+    void theGroundsConductivityIsAnInput() throws IOException {
+        String box = Files.readString(BOX);
+        double moved = (total("wet", ground(box, 1 + STEP)) - total("dry", ground(box, 1 - STEP))) / (2 * STEP);
+        // Corners on the ground, which are left out, follow by less than a tenth of this.
+        assertEquals(moved, slope("the ground", box), 0.1 * Math.abs(moved));
+        assertTrue(Math.abs(moved) > 0.5, "it is one that somebody sees: " + moved);
+    }
+
+    private static String ground(String box, double factor) {
+        return box.replace(
+                "ground: sand or gravel", "ground: {name: clay, conductivity: " + 2.0 * factor + " W/(m·K)}");
+    }
+
+    private static String window(double whole, double frame) throws IOException {
+        return Files.readString(BOX)
+                .replace(
+                        "junctions:\n",
+                        "openings:\n  one: {kind: window, surface: room south wall, width: 2 m, height: 1.5 m, sill: 0.9 m,"
+                                + " left: 1 m, transmittance: " + whole + " W/(m²·K), frame-transmittance: " + frame
+                                + " W/(m²·K)}\n"
+                                + "junctions:\n- {kinds: [head], detail: head-middle-lapped}\n"
+                                + "- {kinds: [jamb], detail: jamb-middle-lapped}\n"
+                                + "- {kinds: [sill], detail: sill-middle-on-board}\n");
+    }
+
+    @Test
+    void windowsAndTheirFramesAreInputs() throws IOException {
+        double windows =
+                (total("more", window(0.9 * (1 + STEP), 1)) - total("less", window(0.9 * (1 - STEP), 1))) / (2 * STEP);
+        assertEquals(windows, slope("windows and doors, their declared U", window(0.9, 1)), 1e-3);
+        double frames = (total("warm", window(0.9, 1 + STEP)) - total("cold", window(0.9, 1 - STEP))) / (2 * STEP);
+        // The table rounds three lines of seams to thousandths of a W/K, over a difference of 0.04 in ln U.
+        assertEquals(frames, slope("frames and doors' leaves", window(0.9, 1)), 1.5e-3 / (2 * STEP));
     }
 }

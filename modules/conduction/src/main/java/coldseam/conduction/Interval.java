@@ -8,8 +8,13 @@ package coldseam.conduction;
  */
 public record Interval(double lower, double upper) {
 
-    /** @throws IllegalArgumentException where a bound is not a number or the bounds are crossed */
+    /**
+     * @throws IllegalStateException where a bound is not a number
+     * @throws IllegalArgumentException where the bounds are crossed
+     */
     public Interval {
+        Finite.known(lower, () -> "the lower bound beside " + upper);
+        Finite.known(upper, () -> "the upper bound beside " + lower);
         if (!(lower <= upper)) {
             throw new IllegalArgumentException("interval needs lower <= upper, got " + lower + " and " + upper);
         }

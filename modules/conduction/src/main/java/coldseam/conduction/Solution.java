@@ -34,10 +34,10 @@ public record Solution(
     /** @throws IllegalStateException where a temperature is not a number: nothing that is leaves the solver unnoticed */
     public Solution {
         for (SurfaceTemperature<Point> each : surfaces) {
-            finite(each.lowest(), "the lowest temperature facing " + each.environment());
+            Finite.number(each.lowest(), "°C", () -> "the lowest temperature facing " + each.environment());
         }
         for (ProbeTemperature each : probes) {
-            finite(each.temperature(), "the temperature at " + each.name());
+            Finite.number(each.temperature(), "°C", () -> "the temperature at " + each.name());
         }
     }
 
@@ -61,12 +61,6 @@ public record Solution(
                 unknowns,
                 seconds,
                 notes.newWithAll(surface.note().stream().toList()));
-    }
-
-    private static void finite(double value, String what) {
-        if (!Double.isFinite(value)) {
-            throw new IllegalStateException("internal error, please report: " + what + " came out as " + value);
-        }
     }
 
     @Override

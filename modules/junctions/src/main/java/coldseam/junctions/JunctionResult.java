@@ -1,5 +1,6 @@
 package coldseam.junctions;
 
+import coldseam.conduction.Finite;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
@@ -43,6 +44,15 @@ public record JunctionResult(
         ImmutableList<ControlLine> controls,
         ImmutableList<String> notes)
         implements BridgeResult {
+
+    /** @throws IllegalStateException where a result is no number, naming the detail */
+    public JunctionResult {
+        Finite.bounds(psiExternal, "W/(m·K)", () -> "external psi of " + detail.id());
+        Finite.bounds(psiInternal, "W/(m·K)", () -> "internal psi of " + detail.id());
+        Finite.number(temperatureFactor, "", () -> "fRsi of " + detail.id());
+        legs.forEach(leg ->
+                Finite.number(leg.transmittance(), "W/(m²·K)", () -> "U of \"" + leg.name() + "\" in " + detail.id()));
+    }
 
     /**
      * A plane part of the section.

@@ -1,5 +1,6 @@
 package coldseam.junctions;
 
+import coldseam.conduction.Finite;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
@@ -41,6 +42,12 @@ public record PointResult(
         Point coldest,
         ImmutableList<String> notes)
         implements BridgeResult {
+
+    /** @throws IllegalStateException where a result is no number, naming the detail */
+    public PointResult {
+        Finite.bounds(chi, "W/K", () -> "chi of " + detail.id());
+        Finite.number(temperatureFactor, "", () -> "fRsi of " + detail.id());
+    }
 
     @Override
     public Interval psiOrChi(DimensionSystem system) {

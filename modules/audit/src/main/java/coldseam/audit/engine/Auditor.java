@@ -8,6 +8,7 @@ import coldseam.audit.BridgeRow;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.audit.HeatLoss;
+import coldseam.audit.JunctionRow;
 import coldseam.audit.Mould;
 import coldseam.audit.Note;
 import coldseam.audit.TerraceLine;
@@ -97,7 +98,7 @@ public final class Auditor {
         ComputedJunctions junctions = ComputedJunctions.of("junctions", house, edges, computer, progress);
         Optional<AsFound> before =
                 found.map(old -> new FoundSeams(house, junctions, old, catalogue, computer, progress).compute());
-        SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions));
+        SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions.rows()));
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
         ComputedPoints points = ComputedPoints.of(
                 house, HousePoints.of(house, shell, surfaceHeats, heats), catalogue, computer, progress);
@@ -149,14 +150,10 @@ public final class Auditor {
     }
 
     /** Whether the floors' edges are computed as sections with their ground, which then hold what insulates them. */
-    private static boolean rimsComputed(ComputedJunctions junctions) {
-        return junctions
-                .rows()
-                .anySatisfy(row -> row.source().computed()
-                        && row.edge().kind().form().second() != KindForm.Second.THING
-                        && row.sheet()
-                                .flatMap(sheet -> sheet.result().setup().ground())
-                                .isPresent());
+    static boolean rimsComputed(ImmutableList<JunctionRow> rows) {
+        return rows.anySatisfy(row -> row.source().computed()
+                && row.edge().kind().form().second() != KindForm.Second.THING
+                && row.sheet().flatMap(sheet -> sheet.result().setup().ground()).isPresent());
     }
 
     /** Corners' details that the house names in vain. */

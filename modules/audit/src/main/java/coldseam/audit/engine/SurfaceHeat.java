@@ -2,6 +2,7 @@ package coldseam.audit.engine;
 
 import coldseam.assemblies.Transmittance;
 import coldseam.audit.HeatLoss;
+import coldseam.conduction.Finite;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.shell.Surface;
 import java.util.Optional;
@@ -24,17 +25,18 @@ record SurfaceHeat(
      * @throws IllegalStateException that names the surface, its layers and the value
      */
     SurfaceHeat {
-        if (!Double.isFinite(transmittance) || !Double.isFinite(factor)) {
-            throw new IllegalStateException("internal error, please report: U of \"" + surface.name()
-                    + "\" came out as "
-                    + transmittance + " W/(m²·K) at a temperature factor of " + factor
-                    + surface.assembly()
-                            .map(assembly -> assembly.layers()
-                                    .collect(layer -> layer.material().name() + " " + layer.thickness() + " m of "
-                                            + layer.material().conductivity() + " W/(m·K)")
-                                    .makeString("; its layers are ", ", ", ""))
-                            .orElse(""));
-        }
+        Finite.number(transmittance, "W/(m²·K)", () -> "U of " + named(surface));
+        Finite.number(factor, "", () -> "the temperature factor of " + named(surface));
+    }
+
+    private static String named(Surface surface) {
+        return "\"" + surface.name() + "\""
+                + surface.assembly()
+                        .map(assembly -> assembly.layers()
+                                .collect(layer -> layer.material().name() + " " + layer.thickness() + " m of "
+                                        + layer.material().conductivity() + " W/(m·K)")
+                                .makeString(" (its layers are ", ", ", ")"))
+                        .orElse("");
     }
 
     /** m², without openings, in a dimension system. */

@@ -30,6 +30,7 @@ final class SurfaceHeats {
     private final House house;
     private final Shell shell;
     private final boolean rimsComputed;
+    private final double groundFactor;
     private final GroundParts ground;
     private final MutableList<Note> notes = Lists.mutable.empty();
 
@@ -38,6 +39,12 @@ final class SurfaceHeats {
      *     their psi, and edge insulation may not count again
      */
     SurfaceHeats(House house, Shell shell, boolean rimsComputed) {
+        this(house, shell, rimsComputed, 1);
+    }
+
+    /** @param groundFactor by which the ground's conductivity is multiplied */
+    SurfaceHeats(House house, Shell shell, boolean rimsComputed, double groundFactor) {
+        this.groundFactor = groundFactor;
         this.house = house;
         this.shell = shell;
         this.rimsComputed = rimsComputed;
@@ -111,7 +118,7 @@ final class SurfaceHeats {
                 part.area(),
                 part.perimeter(),
                 part.wallThickness(),
-                house.site().groundConductivity());
+                house.site().groundConductivity() * groundFactor);
     }
 
     private SuspendedFloor suspended(GroundParts.Part part, Transmittance build) {

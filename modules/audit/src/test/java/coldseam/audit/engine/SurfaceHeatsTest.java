@@ -138,7 +138,8 @@ class SurfaceHeatsTest {
                             IllegalStateException.class,
                             () -> new SurfaceHeat(wall, Optional.empty(), bad[0], bad[1], HeatLoss.Group.SURFACES))
                     .getMessage();
-            assertTrue(told.contains("\"ground floor south wall\" came out as " + bad[0]), told);
+            assertTrue(told.contains("of \"ground floor south wall\" (its layers are "), told);
+            assertTrue(told.contains("came out as " + (Double.isFinite(bad[0]) ? bad[1] : bad[0])), told);
             assertTrue(told.contains("mineral wool board 0.2 m of 0.035 W/(m·K)"), told);
         }
     }

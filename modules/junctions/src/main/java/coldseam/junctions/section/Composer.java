@@ -213,12 +213,14 @@ public final class Composer {
                     + (scene.form().second() == KindForm.Second.DOOR ? "door" : "frame")
                     + ", which itself has 0.13 m²·K/W indoors; the edge of the glass is not computed.");
         }
+        SectionPlan plan = SectionPlan.of(drawn(), outline.ends(main));
+        refuseFloating(plan);
         Legs legs = new Legs(scene, cuts);
         PenEnds ends = PenEnds.of(scene, cuts);
         return new Composition(
                 section(regions, heatFlow, ""),
                 section(regions, surface, ", for surface temperatures"),
-                SectionPlan.of(drawn(), outline.ends(main)),
+                plan,
                 legs.legs(),
                 legs.factors(),
                 surroundings,
@@ -228,6 +230,15 @@ public final class Composer {
                 ends.names(),
                 legs.weakestNeighbour(),
                 notes.distinct().toImmutable());
+    }
+
+    /** Refuses a drawing in which something that carries floats: its layers were not made to meet. */
+    private void refuseFloating(SectionPlan plan) {
+        if (FloatingStructure.bodies(plan) > 1) {
+            throw new DetailDoesNotFit(Lists.immutable.of("\"" + detail.name() + "\" (" + detail.id()
+                    + ") cuts what carries one surface off what carries the other with these layers: the structure would"
+                    + " float. Choose a detail for insulation that changes sides, or draw one whose structures meet."));
+        }
     }
 
     /** What is seen of a window's frame or a door. */

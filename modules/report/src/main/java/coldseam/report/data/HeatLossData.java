@@ -11,10 +11,10 @@ record HeatLossData(
         @Says("why the total is a least value only; missing where it is known")
         Optional<String> notKnown,
 
-        @Says("H_T where each conductivity is off by its share, independently, to first order")
+        @Says("H_T where each input is off by its share, independently, to first order")
         BoundsData totalAsInputsAreKnown_W_per_K,
 
-        @Says("each conductivity's effect on H_T, the largest first")
+        @Says("each input's effect on H_T, the largest first")
         ImmutableList<InputData> inputs,
 
         double surfaces_W_per_K,
@@ -44,7 +44,7 @@ record HeatLossData(
     record InputData(
             String material,
 
-            @Says("share of the conductivity that it may be off by, to either side")
+            @Says("share of the input that it may be off by, to either side")
             double within,
 
             @Says("what H_T moves by then") double effect_W_per_K,

@@ -20,6 +20,7 @@ import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Type;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -51,8 +52,8 @@ public final class HouseDrawing {
     /** Findings that neither view shows, because something lies in front of them. */
     public ImmutableList<Finding> hidden() {
         return audit.findings()
-                .reject(f ->
-                        views.anySatisfy(view -> view.shown().shows(f.subject().at())));
+                .reject(finding ->
+                        views.anySatisfy(view -> place(view.shown(), finding).isPresent()));
     }
 
     /** The height at which both views fill a width, points. */
@@ -173,13 +174,18 @@ public final class HouseDrawing {
                         canvas.stroke(Lists.immutable.of(placing.at(trace.from()), placing.at(trace.to())), pen));
     }
 
+    /** Where a view shows a finding: at the largest of its parts that nothing stands before. */
+    private static Optional<Point3> place(ShellView shown, Finding finding) {
+        return finding.subject().places().detectOptional(shown::shows);
+    }
+
     private void badges(Canvas canvas, Placing placing, Box box) {
         double radius = audit.findings().size() > 30 ? 5 : 6.4;
         List<Spot> taken = new ArrayList<>();
-        ImmutableList<Finding> seen =
-                audit.findings().select(f -> placing.shown().shows(f.subject().at()));
+        ImmutableList<Finding> seen = audit.findings()
+                .select(finding -> place(placing.shown(), finding).isPresent());
         for (Finding finding : seen) {
-            Spot place = placing.at(finding.subject().at());
+            Spot place = placing.at(place(placing.shown(), finding).orElseThrow());
             Spot free = free(place, taken, box, radius);
             taken.add(free);
             if (free.distance(place) > radius) {

@@ -1,7 +1,7 @@
 package coldseam.report.pages;
 
 import coldseam.audit.HeatLoss;
-import coldseam.audit.InputUncertainty;
+import coldseam.audit.engine.InputUncertainty;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
@@ -109,20 +109,21 @@ public final class HeatLossPages {
         Print print = page.print();
         Dimension d = Dimension.HEAT_LOSS_COEFFICIENT;
         flow.space(8);
-        flow.add(Blocks.text("What the conductivities' uncertainty does", Style.SUBSECTION));
+        flow.add(Blocks.text("What the inputs' uncertainty does", Style.SUBSECTION));
         flow.add(Blocks.text(
                 Rich.marked(
-                        "The bounds above say how well this model of the house is computed. How well its conductivities"
-                                + " are known is another matter: each may be off by its share, by itself; H_{T} then lies within "
+                        "The bounds above say how well this model of the house is computed. How well its inputs are known"
+                                + " is another matter: each may be off by its share, by itself; H_{T} then lies within "
                                 + print.number(inputs.independent(), d) + " "
                                 + print.units().label(d)
                                 + " to either side (root of the sum of squares), and within "
                                 + print.number(inputs.together(), d)
-                                + " if all were off at once to one side. To first order; air layers, the ground, glass and frames,"
-                                + " points and corners are left out."),
+                                + " if all were off at once to one side. To first order, by the fields' energies and the standards'"
+                                + " formulas. Left out: corners, points, lengths and"
+                                + " workmanship; temperature factors of unheated spaces count as they are given."),
                 Style.SMALL));
         Table table = Table.of(
-                Table.Column.share("conductivity of", 1),
+                Table.Column.share("input (conductivity of a material)", 1),
                 Table.Column.number("off by", 70),
                 Table.Column.number("H_{T} moves by, " + print.units().label(d), 110),
                 Table.Column.number("share", 60));

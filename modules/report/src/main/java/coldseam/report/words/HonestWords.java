@@ -3,9 +3,9 @@ package coldseam.report.words;
 import coldseam.audit.Assumed;
 import coldseam.audit.Audit;
 import coldseam.audit.HeldByMemory;
-import coldseam.audit.InputUncertainty;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.Sheet;
+import coldseam.audit.engine.InputUncertainty;
 import coldseam.audit.engine.Unknown;
 import coldseam.envelope.Limits;
 import coldseam.envelope.SurfaceLimits;
@@ -137,7 +137,7 @@ public final class HonestWords {
         return parts.isEmpty() ? Optional.empty() : Optional.of(parts.makeString("; "));
     }
 
-    /** What the uncertainty of the conductivities does to H_T, a phrase; empty where there are none. */
+    /** What the uncertainty of the inputs does to H_T, a phrase; empty where there are none. */
     public Optional<String> inputs() {
         InputUncertainty inputs = InputUncertainty.of(audit);
         if (inputs.inputs().isEmpty()) {
@@ -148,11 +148,18 @@ public final class HonestWords {
         var range = inputs.range(audit.heatLoss().total());
         return Optional.of(units.number(range.lower(), Dimension.HEAT_LOSS_COEFFICIENT, 1) + " to "
                 + units.number(range.upper(), Dimension.HEAT_LOSS_COEFFICIENT, 1) + " "
-                + units.label(Dimension.HEAT_LOSS_COEFFICIENT) + " where each conductivity may be off by "
+                + units.label(Dimension.HEAT_LOSS_COEFFICIENT) + " where each input may be off by "
                 + say(InputUncertainty.USUAL, Dimension.SHARE)
-                + (usual ? "" : ", or as its material says,") + " by itself; most of it by \"" + most.material()
+                + (usual ? "" : ", or as its material says,") + ground(inputs) + " by itself; most of it by \""
+                + most.material()
                 + "\", "
                 + say(inputs.share(most), Dimension.SHARE));
+    }
+
+    private String ground(InputUncertainty inputs) {
+        return inputs.ofTheGround()
+                .map(within -> " (the ground's conductivity by " + say(within, Dimension.SHARE) + ")")
+                .orElse("");
     }
 
     /** H_T, with "at least" and "not known" where something is missing. */

@@ -16,6 +16,7 @@ import coldseam.files.Short;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -60,7 +61,18 @@ record FileLowerRoof(
 
         Position place) {
 
+    /** °; what slopes less is within what footprints and facets may differ by. */
+    private static final double LEAST_PITCH = 1;
+
     FileLowerRoof {
+        if (pitch > 0 && pitch < LEAST_PITCH) {
+            throw new BadValueException(
+                    "pitch",
+                    "a lean-to slopes visibly",
+                    String.format(Locale.ROOT, "%.3g °", pitch),
+                    "at least 1 °, or none for a flat roof",
+                    "correct the pitch, or remove it with low-side, eaves and wall");
+        }
         if (pitch > 0 && lowSide.isEmpty()) {
             throw new BadValueException(
                     "pitch",

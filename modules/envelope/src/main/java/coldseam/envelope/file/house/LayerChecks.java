@@ -1,5 +1,6 @@
 package coldseam.envelope.file.house;
 
+import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.files.Faults;
@@ -203,13 +204,7 @@ final class LayerChecks {
                         "fasteners of " + shaft.name(),
                         "",
                         "write what the shaft is of, such as stainless steel"));
-        double insulation = assembly.value()
-                .layers()
-                .select(layer -> !isAir(layer)
-                        && material(layer.material())
-                                .filter(Material::insulates)
-                                .isPresent())
-                .sumOfDouble(FileLayer::thickness);
+        double insulation = pierced(assembly.value()).sumOfDouble(FileLayer::thickness);
         if (fasteners.recess() > 0 && insulation - fasteners.recess() < UNDER_THE_HEAD) {
             faults.add(
                     assembly.place(),
@@ -219,6 +214,20 @@ final class LayerChecks {
                     "up to " + UnitSystem.SI.format(Math.max(0, insulation - UNDER_THE_HEAD), Dimension.THICKNESS),
                     "correct the recess");
         }
+    }
+
+    /** What fasteners hold, as ISO 6946 counts it: insulation by its role, or whatever insulates, inside any well-ventilated air. */
+    private ImmutableList<FileLayer> pierced(FileAssembly assembly) {
+        ImmutableList<FileLayer> counted = assembly.layers()
+                .takeWhile(layer -> layer.air()
+                        .filter(air -> air.ventilation() == Layer.Ventilation.WELL_VENTILATED)
+                        .isEmpty())
+                .reject(this::isAir);
+        ImmutableList<FileLayer> byRole = counted.select(layer -> layer.role() == Role.INSULATION);
+        return byRole.notEmpty()
+                ? byRole
+                : counted.select(layer ->
+                        material(layer.material()).filter(Material::insulates).isPresent());
     }
 
     private void resistance(FileLayer layer, Material filling, double declared) {

@@ -1,0 +1,93 @@
+package coldseam.audit.engine;
+
+import coldseam.audit.Audit;
+import coldseam.conduction.Interval;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Material;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+
+/**
+ * What the uncertainty of the inputs does to the heat-loss coefficient: to first order, each within its class. The solver's interval
+ * says how well the model of the house is computed; this how well the model is known.
+ *
+ * <p>{@link InputSlopes} says how each slope is worked out. Left out: corners and points, whose solutions keep no energies, and what
+ * nobody can call an input of known class, such as lengths and workmanship.
+ *
+ * @param inputs by name
+ */
+public record InputUncertainty(ImmutableList<Input> inputs) {
+
+    /**
+     * One input.
+     *
+     * @param material the name of a material, or what else it is
+     * @param within share of the value, by which it may be off to either side
+     * @param given whether the material says so itself
+     * @param effect W/K, that H_T moves when it is off by that
+     */
+    public record Input(String material, double within, boolean given, double effect) {}
+
+    /** Share of a value where nothing says more (common practice, no source). */
+    public static final double USUAL = 0.1;
+
+    /** Share of the ground's conductivity: it hangs on how wet it is (judgement). */
+    static final double OF_THE_GROUND = 0.3;
+
+    /** Of an audit. */
+    public static InputUncertainty of(Audit audit) {
+        ImmutableMap<String, Double> slopes = new InputSlopes(audit).sum();
+        Map<String, Material> materials = new LinkedHashMap<>();
+        audit.house()
+                .assemblies()
+                .forEachValue(assembly -> assembly.layers()
+                        .collect(Layer::material)
+                        .forEach(material -> materials.put(material.name(), material)));
+        return new InputUncertainty(slopes.keysView()
+                .toSortedList()
+                .toImmutable()
+                .collect(name -> {
+                    OptionalDouble given = Optional.ofNullable(materials.get(name))
+                            .map(Material::within)
+                            .orElse(OptionalDouble.empty());
+                    double within = given.orElse(name.equals(InputSlopes.GROUND) ? OF_THE_GROUND : USUAL);
+                    return new Input(name, within, given.isPresent(), within * slopes.get(name));
+                }));
+    }
+
+    /** W/K to either side, where the inputs are off independently of one another: the root of the sum of squares. */
+    public double independent() {
+        return Math.sqrt(inputs.sumOfDouble(each -> each.effect() * each.effect()));
+    }
+
+    /** W/K to either side, where all are off at once to the worse. */
+    public double together() {
+        return inputs.sumOfDouble(each -> Math.abs(each.effect()));
+    }
+
+    /** H_T with the inputs off independently, W/K: the solver's interval, widened. */
+    public Interval range(Interval total) {
+        return new Interval(total.lower() - independent(), total.upper() + independent());
+    }
+
+    /** An input's share of the variance, 0 to 1. */
+    public double share(Input input) {
+        double all = independent();
+        return all > 0 ? input.effect() * input.effect() / (all * all) : 0;
+    }
+
+    /** Share by which the ground's conductivity may be off; empty where no part of the house meets it. */
+    public Optional<Double> ofTheGround() {
+        return inputs.detectOptional(each -> each.material().equals(InputSlopes.GROUND))
+                .map(Input::within);
+    }
+
+    /** Those with the largest shares first; of equal ones by name. */
+    public ImmutableList<Input> largestFirst() {
+        return inputs.toSortedListBy(each -> -Math.abs(each.effect())).toImmutable();
+    }
+}

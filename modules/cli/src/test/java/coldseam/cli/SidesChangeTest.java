@@ -1,0 +1,83 @@
+package coldseam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.Audit;
+import coldseam.audit.Breach;
+import coldseam.audit.Finding;
+import coldseam.audit.house.BuiltInWorkshop;
+import coldseam.audit.house.HouseAudit;
+import coldseam.envelope.JunctionKind;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A façade insulated inside between façades insulated outside, with the details of `fixtures/houses/details` for it. */
+@Tag("slow")
+class SidesChangeTest {
+
+    private static final Path HOUSES = CommittedReport.ROOT.resolve("fixtures/houses");
+
+    @TempDir
+    Path folder;
+
+    /** The box with its façade on one side insulated inside. */
+    private Audit audit(String side, String corner) throws IOException {
+        for (String detail : new String[] {corner, "parapet-deck-stops-short"}) {
+            Files.copy(HOUSES.resolve("details/" + detail + ".yaml"), folder.resolve(detail + ".yaml"));
+        }
+        String inside = "  inner wall:\n    layers:\n"
+                + "    - {material: gypsum plasterboard, thickness: 12.5 mm, role: finish}\n"
+                + "    - {material: airtight membrane, thickness: 0.3 mm, role: membrane, controls: [air, vapour]}\n"
+                + "    - {material: mineral wool board, thickness: 200 mm, role: insulation, controls: [heat]}\n"
+                + "    - {material: clay brick, thickness: 240 mm, role: structure}\n"
+                + "    - {material: cement render, thickness: 20 mm, role: cladding, controls: [water]}\n\n";
+        String own = "- {kinds: [outside corner], surfaces: [room " + side + " wall], detail: " + corner + ".yaml}\n"
+                + "- {kinds: [parapet], surfaces: [room " + side + " wall], detail: parapet-deck-stops-short.yaml}\n";
+        Path file = folder.resolve("box.yaml");
+        Files.writeString(
+                file,
+                Files.readString(HOUSES.resolve("planted/box.yaml"))
+                        .replace("  slab:\n", inside + "  slab:\n")
+                        .replace("    walls: wall\n", "    walls: {all: wall, " + side + ": inner wall}\n")
+                        .replace("junctions:\n", "junctions:\n" + own));
+        return HouseAudit.of(file, new BuiltInWorkshop()).compute();
+    }
+
+    private static double worstCorner(Audit audit) {
+        return audit.junctions()
+                .select(row -> row.edge().kind() == JunctionKind.OUTSIDE_CORNER)
+                .collectDouble(row -> row.psi().upper())
+                .max();
+    }
+
+    @Test
+    void aColumnOfBlocksJoinsTheLayersOnWhicheverSide() throws IOException {
+        Audit audit = audit("south", "outside-corner-break-column");
+        assertTrue(audit.findings().isEmpty(), () -> audit.findings().makeString("\n"));
+    }
+
+    @Test
+    void soItDoesWhereTheOtherWallComesFirst() throws IOException {
+        Audit audit = audit("west", "outside-corner-break-column");
+        assertTrue(audit.findings().isEmpty(), () -> audit.findings().makeString("\n"));
+    }
+
+    /** Insulation that only overlaps is a gap, and loses more than the column: psi says so. */
+    @Test
+    void aReturnIsNoJoint() throws IOException {
+        Audit audit = audit("south", "outside-corner-return-inside");
+        ImmutableList<String> rules = audit.findings()
+                .flatCollect(Finding::breaches)
+                .collect(Breach::rule)
+                .distinct();
+        assertEquals(Lists.immutable.of("layer-broken"), rules);
+        assertTrue(worstCorner(audit) > -0.06, "psi " + worstCorner(audit));
+    }
+}

@@ -1,0 +1,56 @@
+package coldseam.junctions.section;
+
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Role;
+import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.catalogue.CatalogueFile;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What carries hangs together in a drawing, or the drawing is refused. */
+class FloatingStructureTest {
+
+    private static final JunctionSetup CORNER = TypicalBuild.MASONRY.setup(JunctionKind.OUTSIDE_CORNER);
+
+    /** The same layers with the insulation inside the structure. */
+    private static Assembly insulatedInside(Assembly assembly) {
+        Layer insulation = assembly.layers().detect(layer -> layer.role() == Role.INSULATION);
+        int at = assembly.layers().detectIndex(layer -> layer.role() == Role.STRUCTURE);
+        var others = assembly.layers().reject(insulation::equals).toList();
+        others.add(at, insulation);
+        return new Assembly(
+                "insulated inside", others.toImmutable(), assembly.fasteners(), assembly.gaps(), assembly.rain());
+    }
+
+    private static void compose(JunctionSetup setup) {
+        Composer.compose(
+                CatalogueFile.builtIn().find("outside-corner-unbroken").orElseThrow(), setup, MaterialLibrary::named);
+    }
+
+    @Test
+    void wallsInsulatedOnOneSideMeet() {
+        Assembly inside = insulatedInside(CORNER.first());
+        assertDoesNotThrow(() -> compose(CORNER));
+        assertDoesNotThrow(() -> compose(CORNER.between(inside, Optional.of(inside))));
+    }
+
+    @Test
+    void woolThatCutsThroughTheBrickIsRefused() {
+        Assembly inside = insulatedInside(CORNER.first());
+        for (JunctionSetup mixed : new JunctionSetup[] {
+            CORNER.between(inside, CORNER.second()), CORNER.between(CORNER.first(), Optional.of(inside))
+        }) {
+            DetailDoesNotFit refused = assertThrows(DetailDoesNotFit.class, () -> compose(mixed));
+            assertTrue(refused.getMessage().contains("float"), refused.getMessage());
+        }
+    }
+}
