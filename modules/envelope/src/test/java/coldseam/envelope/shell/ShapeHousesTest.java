@@ -515,6 +515,23 @@ class ShapeHousesTest {
                 10);
     }
 
+    /** Details of a kind are drawn for its typical angle: where a sunk part's wall ends under a higher floor, the shell's. */
+    @Test
+    void aSteppedFootingIsDrawnAsTheShellMakesIt() throws IOException {
+        for (String house : Lists.immutable.of("split-level", "part-cellar")) {
+            Edge edge = shell(house).edges().detect(each -> each.kind() == JunctionKind.STEPPED_FOOTING);
+            Surface wall = edge.second().orElseThrow();
+            assertEquals(JunctionKind.STEPPED_FOOTING.typical().angle(), edge.angle(), 1e-9, house);
+            assertEquals(Body.Use.FLOOR, edge.first().use(), house);
+            assertEquals(Body.Use.WALL, wall.use(), house);
+            assertEquals(
+                    Lists.immutable.of(Exposure.Kind.GROUND, Exposure.Kind.GROUND),
+                    Lists.immutable.of(
+                            edge.first().exposure().kind(), wall.exposure().kind()),
+                    house);
+        }
+    }
+
     /** Each side of a house that stands at 45° is one of its six. */
     @Test
     void aHouseAtHalfARightAngleHasFourSides() {

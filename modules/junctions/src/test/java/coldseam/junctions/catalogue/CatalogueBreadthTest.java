@@ -60,6 +60,7 @@ final class CatalogueBreadthTest {
      */
     private static final Set<JunctionKind> STAY_ABOVE = Set.of(
             JunctionKind.INSIDE_CORNER,
+            JunctionKind.STEPPED_FOOTING,
             JunctionKind.WALL_UNDER_OVERHANG,
             JunctionKind.WALL_TO_TERRACE,
             JunctionKind.TERRACE_THRESHOLD,
