@@ -35,7 +35,7 @@ class DearestTest {
 
     private static final int KEPT = 24;
 
-    /** A few times what the dearest of 20,000 took; a minute and two gigabytes were once found. */
+    /** Judgement: small houses took less than a second and 110 MB so far; a minute and two gigabytes were once found. */
     private static final double MOST_SECONDS = 10;
 
     private static final double MOST_MEGABYTES = 1500;
