@@ -104,7 +104,8 @@ class PointCatalogueTest {
                         "hose-tap-on-copper-pipe",
                         "chimney-of-brick",
                         "chimney-of-brick-wrapped",
-                        "roof-drain-of-cast-iron"),
+                        "roof-drain-of-cast-iron",
+                        "meter-box-through-boards"),
                 over);
     }
 
