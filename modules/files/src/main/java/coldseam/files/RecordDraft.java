@@ -42,6 +42,12 @@ final class RecordDraft<T> {
         } catch (BadValueException bad) {
             faults.add(bad.at(places.getOrDefault(bad.component(), place)));
             return Optional.empty();
+        } catch (RuntimeException consequence) {
+            // A part whose own checks found a fault is here as it was written, and a check may trip over it.
+            if (faults.isEmpty()) {
+                throw consequence;
+            }
+            return Optional.empty();
         }
     }
 

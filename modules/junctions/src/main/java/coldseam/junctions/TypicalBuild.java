@@ -31,6 +31,12 @@ public enum TypicalBuild {
     /** m, of a floor whose psi must serve any building (ISO 10211:2017 clause 12.4.1, from memory). */
     private static final double INNER_WIDTH = 8;
 
+    /** W/(m·K), of the clay or silt that is drawn under a point: ISO 13370:2017 table 7, from memory. */
+    private static final double CLAY = 1.5;
+
+    /** The use of the build-up that lies on the ground. */
+    private static final String SLAB = "slab";
+
     private Assembly assembly(String use) {
         BuildUps built = BuildUps.all().get(use);
         return this == MASONRY ? built.masonry() : built.frame();
@@ -77,7 +83,18 @@ public enum TypicalBuild {
 
     /** A named build-up, lying as the kind's usual surface does. */
     public PointSetup setup(PointKind kind, Assembly host) {
-        return PointSetup.outdoors(host, HeatFlow.through(kind.faces()), INDOORS, OUTDOORS);
+        HeatFlow flow = HeatFlow.through(kind.faces());
+        return host.equals(assembly(SLAB))
+                ? new PointSetup(host, Exposure.ground(), flow, Optional.of(groundBelow(host)), INDOORS, OUTDOORS)
+                : PointSetup.outdoors(host, flow, INDOORS, OUTDOORS);
+    }
+
+    private PointSetup.GroundBelow groundBelow(Assembly slab) {
+        double resistance = slab.layers()
+                .sumOfDouble(layer -> layer.thickness() / layer.material().conductivity());
+        JunctionSetup.GroundBlock block = JunctionSetup.GroundBlock.ofStrip(
+                CLAY, INNER_WIDTH, assembly("wall").thickness());
+        return new PointSetup.GroundBelow(CLAY, block.transmittance(resistance));
     }
 
     private static Opening window(KindForm form) {

@@ -100,8 +100,12 @@ class PointCatalogueTest {
                         "angle-steel",
                         "angle-stainless",
                         "pipe-steel-tight",
+                        "soil-pipe-of-cast-iron",
+                        "hose-tap-on-copper-pipe",
                         "chimney-of-brick",
-                        "chimney-of-brick-wrapped"),
+                        "chimney-of-brick-wrapped",
+                        "roof-drain-of-cast-iron",
+                        "meter-box-through-boards"),
                 over);
     }
 

@@ -47,9 +47,13 @@ record FileCost(Per per, Optional<Located<String>> cost, Optional<String> source
         }
     }
 
-    /** Its currency; empty where there is no cost. */
+    /** Its currency; empty where there is no cost, or none that can be read. */
     Optional<Located<String>> currency() {
-        return cost.map(each -> new Located<>(price().currency(), each.place()));
+        try {
+            return cost.map(each -> new Located<>(price().currency(), each.place()));
+        } catch (UnreadableException told) {
+            return Optional.empty();
+        }
     }
 
     Optional<Alternatives.Price> toPrice() {

@@ -508,12 +508,20 @@ public final class RoofForm {
 
     /** m that a point lies inside of the nearest side of an outline; negative where it lies outside. */
     private static double within(ImmutableList<Point2> outline, Point2 p) {
-        double least = Double.POSITIVE_INFINITY;
+        double least = Math.min(
+                Math.min(
+                        p.x() - outline.collectDouble(Point2::x).min(),
+                        outline.collectDouble(Point2::x).max() - p.x()),
+                Math.min(
+                        p.y() - outline.collectDouble(Point2::y).min(),
+                        outline.collectDouble(Point2::y).max() - p.y()));
         for (int i = 0; i < outline.size(); i++) {
             Point2 a = outline.get(i);
             Point2 b = outline.get((i + 1) % outline.size());
             double length = Math.hypot(b.x() - a.x(), b.y() - a.y());
-            // A side that has shrunk to less than the reach has no direction.
+            // A side that has shrunk to less than the reach has no direction. What is left of an outline may then be
+            // open, as
+            // just under a point in which planes all but meet, so that its extent counts as well.
             if (length * Vertex.PER_METRE > Vertex.ONE) {
                 double cross = (b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x());
                 least = Math.min(least, cross / length);

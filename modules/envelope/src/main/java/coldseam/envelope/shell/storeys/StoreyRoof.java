@@ -77,16 +77,17 @@ final class StoreyRoof {
                 continue;
             }
             if (plane.side() <= RoofForm.DORMER) {
-                Assembly own = house.assemblies().get(form.dormer(plane).roof());
+                Optional<Assembly> own = Optional.ofNullable(
+                        house.assemblies().get(form.dormer(plane).roof()));
                 dormers.getIfAbsentPut(form.dormer(plane), Lists.mutable::empty)
                         .add(new Facet(
                                 "",
                                 Body.Use.ROOF,
-                                Optional.of(own),
+                                own,
                                 Exposure.outdoors(),
                                 outline,
-                                own.thickness(),
-                                false,
+                                Footprint.thickness(own),
+                                own.isEmpty(),
                                 traits(Facet.Mark.NONE)));
                 continue;
             }
