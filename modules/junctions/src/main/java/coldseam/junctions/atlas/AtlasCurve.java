@@ -35,7 +35,8 @@ public record AtlasCurve(Sweep sweep, Detail detail, ImmutableList<AtlasPoint> p
                             result.penLine().unbroken(),
                             result.penLine().neck(),
                             result.weakestPath().ratio(),
-                            result.solution().met())),
+                            result.solution().outcome().got()
+                                    <= result.solution().outcome().asked())),
                     Lists.immutable.empty());
         }
 
