@@ -23,9 +23,21 @@ import java.util.Optional;
 final class Bench implements Workshop {
 
     private final Workshop builtIn = new BuiltInWorkshop();
-    private final BridgeComputer computer = BridgeComputers.computer(new Accuracy(1e-3, 400_000));
-    private final VertexComputing corners = new VertexComputer(
-            new Accuracy(3e-3, 800_000), BodySolver::solve, Conduction::solve, MaterialLibrary::named);
+    private final BridgeComputer computer;
+    private final VertexComputing corners;
+
+    Bench() {
+        this(
+                BridgeComputers.computer(new Accuracy(1e-3, 400_000)),
+                new VertexComputer(
+                        new Accuracy(3e-3, 800_000), BodySolver::solve, Conduction::solve, MaterialLibrary::named));
+    }
+
+    /** One that computes with these. */
+    Bench(BridgeComputer computer, VertexComputing corners) {
+        this.computer = computer;
+        this.corners = corners;
+    }
 
     @Override
     public KnownNames known(Path houseFile) {

@@ -5,27 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Work;
 import coldseam.audit.engine.Progress;
-import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solve.Conduction;
-import coldseam.envelope.House;
 import coldseam.envelope.file.house.MaterialLibrary;
-import coldseam.files.KnownNames;
 import coldseam.junctions.BodySolving;
-import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.SectionSolving;
-import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.vertex.VertexComputer;
-import coldseam.junctions.vertex.VertexComputing;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Tag;
@@ -50,15 +42,15 @@ class WorkTest {
                 "shapes/round-end.yaml"
             })
     void isWhatIsSolved(String house) {
-        Counting workshop = new Counting();
+        Counting counting = new Counting();
         List<Work> said = new ArrayList<>();
         Map<String, Integer> done = new ConcurrentHashMap<>();
-        HouseAudit.of(CommittedReport.ROOT.resolve("fixtures/houses").resolve(house), workshop)
+        HouseAudit.of(CommittedReport.ROOT.resolve("fixtures/houses").resolve(house), counting.workshop)
                 .compute(
                         new Progress() {
                             @Override
                             public void begins(Work work) {
-                                assertEquals(0, workshop.unknowns.get(), "nothing is solved before it is said");
+                                assertEquals(0, counting.unknowns.get(), "nothing is solved before it is said");
                                 said.add(work);
                             }
 
@@ -73,15 +65,14 @@ class WorkTest {
         assertEquals(done.getOrDefault("junctions", 0), work.junctions());
         assertEquals(done.getOrDefault("points", 0), work.points());
         assertEquals(done.getOrDefault("vertices", 0), work.corners());
-        double share = work.unknowns() / workshop.unknowns.get();
-        assertTrue(share < WITHIN && share > 1 / WITHIN, () -> work + " for " + workshop.unknowns);
+        double share = work.unknowns() / counting.unknowns.get();
+        assertTrue(share < WITHIN && share > 1 / WITHIN, () -> work + " for " + counting.unknowns);
     }
 
     /** Counts what is solved. */
-    private static final class Counting implements Workshop {
+    private static final class Counting {
 
         private final AtomicLong unknowns = new AtomicLong();
-        private final Workshop real = new BuiltInWorkshop();
         private final SectionSolving sections = (section, accuracy) -> {
             var solution = Conduction.solve(section, accuracy);
             unknowns.addAndGet(solution.unknowns());
@@ -92,28 +83,8 @@ class WorkTest {
             unknowns.addAndGet(solution.unknowns());
             return solution;
         };
-        private final BridgeComputer computer = BridgeComputers.computer(Accuracy.standard(), sections, bodies);
-        private final VertexComputing vertices =
-                new VertexComputer(BodySolver.STANDARD, bodies, sections, MaterialLibrary::named);
-
-        @Override
-        public KnownNames known(Path houseFile) {
-            return real.known(houseFile);
-        }
-
-        @Override
-        public Catalogue catalogue(House house, Path houseFile) {
-            return real.catalogue(house, houseFile);
-        }
-
-        @Override
-        public BridgeComputer computer() {
-            return computer;
-        }
-
-        @Override
-        public Optional<VertexComputing> vertices() {
-            return Optional.of(vertices);
-        }
+        private final Workshop workshop = new Bench(
+                BridgeComputers.computer(Accuracy.standard(), sections, bodies),
+                new VertexComputer(BodySolver.STANDARD, bodies, sections, MaterialLibrary::named));
     }
 }

@@ -2,11 +2,10 @@ package coldseam.audit.rules;
 
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
-import coldseam.audit.Finding.Severity;
 import coldseam.audit.Mould;
 import coldseam.audit.Value;
-import coldseam.envelope.Limits;
 import coldseam.files.quantity.Dimension;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -14,7 +13,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * In rooms more humid than the usual limit of fRsi stands for, the coldest point of every bridge keeps what their humidity asks
  * for; only where the house file gives no monthly climate, by which {@link MouldByMonthRule} judges.
  */
-public final class HumidityOverLimitRule extends SheetRule {
+public final class HumidityOverLimitRule extends ColdSurfaceRule {
 
     /** A surface too cold for such rooms. */
     public record Found(BridgeSheet<?> worst, Mould.Humid humid) implements Evidence {
@@ -27,27 +26,16 @@ public final class HumidityOverLimitRule extends SheetRule {
         }
     }
 
-    HumidityOverLimitRule() {
-        super(Severity.WEAK);
-    }
-
     @Override
     public int gravity() {
         return 23;
     }
 
     @Override
-    ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
-        return facts.mould()
-                .humid()
-                .map(humid -> facts.judged()
-                        .select(sheet -> Limits.under(sheet.temperatureFactor(), humid.temperatureFactor())))
-                .orElse(Lists.immutable.empty());
-    }
-
-    @Override
-    double badness(Facts facts, BridgeSheet<?> sheet) {
-        return -sheet.temperatureFactor();
+    OptionalDouble needed(Facts facts) {
+        return facts.mould().humid().stream()
+                .mapToDouble(Mould.Humid::temperatureFactor)
+                .findFirst();
     }
 
     @Override

@@ -3,10 +3,9 @@ package coldseam.audit.rules;
 import coldseam.assemblies.moisture.MonthlyTemperatureFactor;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
-import coldseam.audit.Finding.Severity;
 import coldseam.audit.Value;
-import coldseam.envelope.Limits;
 import coldseam.files.quantity.Dimension;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -14,7 +13,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * The coldest point of every bridge keeps the temperature factor that the month asks for which asks for most; only where the
  * house file gives a monthly climate.
  */
-public final class MouldByMonthRule extends SheetRule {
+public final class MouldByMonthRule extends ColdSurfaceRule {
 
     /** A surface on which mould may grow. */
     public record Found(BridgeSheet<?> worst, MonthlyTemperatureFactor.Need need) implements Evidence {
@@ -27,28 +26,16 @@ public final class MouldByMonthRule extends SheetRule {
         }
     }
 
-    MouldByMonthRule() {
-        super(Severity.WEAK);
-    }
-
     @Override
     public int gravity() {
         return 23;
     }
 
     @Override
-    ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
-        return facts.mould()
-                .monthly()
-                .map(monthly -> facts.judged()
-                        .select(sheet -> Limits.under(
-                                sheet.temperatureFactor(), monthly.critical().temperatureFactor())))
-                .orElse(Lists.immutable.empty());
-    }
-
-    @Override
-    double badness(Facts facts, BridgeSheet<?> sheet) {
-        return -sheet.temperatureFactor();
+    OptionalDouble needed(Facts facts) {
+        return facts.mould().monthly().stream()
+                .mapToDouble(monthly -> monthly.critical().temperatureFactor())
+                .findFirst();
     }
 
     @Override

@@ -2,15 +2,14 @@ package coldseam.audit.rules;
 
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
-import coldseam.audit.Finding.Severity;
 import coldseam.audit.Value;
-import coldseam.envelope.Limits;
 import coldseam.files.quantity.Dimension;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The coldest inner surface of every bridge keeps the least temperature factor fRsi. */
-public final class TemperatureFactorUnderLimitRule extends SheetRule {
+public final class TemperatureFactorUnderLimitRule extends ColdSurfaceRule {
 
     /** A surface that gets cold enough for mould. */
     public record Found(BridgeSheet<?> worst, double limit) implements Evidence {
@@ -24,25 +23,14 @@ public final class TemperatureFactorUnderLimitRule extends SheetRule {
         }
     }
 
-    TemperatureFactorUnderLimitRule() {
-        super(Severity.WEAK);
-    }
-
     @Override
     public int gravity() {
         return 22;
     }
 
     @Override
-    ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
-        return facts.judged()
-                .select(sheet -> Limits.under(
-                        sheet.temperatureFactor(), facts.house().limits().temperatureFactor()));
-    }
-
-    @Override
-    double badness(Facts facts, BridgeSheet<?> sheet) {
-        return -sheet.temperatureFactor();
+    OptionalDouble needed(Facts facts) {
+        return OptionalDouble.of(facts.house().limits().temperatureFactor());
     }
 
     @Override

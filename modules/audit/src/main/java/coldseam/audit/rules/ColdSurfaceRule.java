@@ -1,0 +1,32 @@
+package coldseam.audit.rules;
+
+import coldseam.audit.BridgeSheet;
+import coldseam.audit.Finding.Severity;
+import coldseam.envelope.Limits;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** What the rules share that hold the coldest point of every bridge to a temperature factor. */
+abstract class ColdSurfaceRule extends SheetRule {
+
+    ColdSurfaceRule() {
+        super(Severity.WEAK);
+    }
+
+    /** fRsi that is needed; empty where the rule does not judge. */
+    abstract OptionalDouble needed(Facts facts);
+
+    @Override
+    final ImmutableList<BridgeSheet<?>> breaking(Facts facts) {
+        OptionalDouble needed = needed(facts);
+        return needed.isPresent()
+                ? facts.judged().select(sheet -> Limits.under(sheet.temperatureFactor(), needed.getAsDouble()))
+                : Lists.immutable.empty();
+    }
+
+    @Override
+    final double badness(Facts facts, BridgeSheet<?> sheet) {
+        return -sheet.temperatureFactor();
+    }
+}
