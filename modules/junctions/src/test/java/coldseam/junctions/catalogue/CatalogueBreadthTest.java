@@ -67,6 +67,8 @@ final class CatalogueBreadthTest {
             JunctionKind.TERRACE_TO_ROOF,
             JunctionKind.ROOF_STEP,
             JunctionKind.DORMER_CHEEK,
+            JunctionKind.ABUTMENT,
+            JunctionKind.KNEE_WALL_FOOT,
             JunctionKind.VALLEY,
             JunctionKind.ROOFLIGHT,
             JunctionKind.SILL,
