@@ -63,12 +63,16 @@ public record Facet(
         return traits.mark() == mark;
     }
 
-    Facet withOutline(ImmutableList<Vertex> corners) {
+    public Facet withOutline(ImmutableList<Vertex> corners) {
         return new Facet(name, use, assembly, exposure, corners, inset, missing, traits);
     }
 
     public Facet withName(String other) {
         return new Facet(other, use, assembly, exposure, outline, inset, missing, traits);
+    }
+
+    public Facet withTraits(Traits other) {
+        return new Facet(name, use, assembly, exposure, outline, inset, missing, other);
     }
 
     /** Twice the area vector, lattice units squared, exact. */
