@@ -71,6 +71,12 @@ public record Assembly(
                 .anySatisfy(layer -> layer.controls().contains(Control.HEAT) && layer.insulates());
     }
 
+    /** Whether all that insulates it lies inside its structure: whatever meets it indoors then cuts the insulation. */
+    public boolean insulatedInside() {
+        int outermost = layers.detectLastIndex(Layer::insulates);
+        return outermost >= 0 && outermost < layers.detectIndex(layer -> layer.role() == Role.STRUCTURE);
+    }
+
     /** Whether some layer is named for this control. */
     public boolean controls(Control control) {
         return layers.anySatisfy(layer -> layer.controls().contains(control));

@@ -186,6 +186,11 @@ public final class JunctionKind extends BridgeKind implements Comparable<Junctio
         return file.uprightSeam();
     }
 
+    /** Whether it is a seam of what meets, indoors, a wall that is insulated inside. */
+    public boolean atInsideInsulation() {
+        return typical().first().equals("wall insulated inside");
+    }
+
     /** Whether the roof's parapet stands on it. */
     public boolean parapet() {
         return file.parapet();

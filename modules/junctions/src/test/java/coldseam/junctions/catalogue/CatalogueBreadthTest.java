@@ -84,7 +84,7 @@ final class CatalogueBreadthTest {
                 key -> psi(detail, new TypicalSetups(thicker).setup(detail.junction(), build)));
     }
 
-    private static Interval psi(Detail detail, JunctionSetup setup) {
+    static Interval psi(Detail detail, JunctionSetup setup) {
         Composition composition = Composer.compose(detail, setup, BuiltIn.LIBRARY);
         Solution solution = Conduction.solve(composition.heatFlow(), ROUGH);
         Interval psi = Interval.of(0);
