@@ -17,6 +17,8 @@ import java.util.Optional;
  */
 final class JunctionRules {
 
+    private static final JunctionKind KNEE_WALL_FOOT = JunctionKind.of("knee wall on a floor");
+
     /** Cosine to the horizontal above which an edge runs level. */
     private static final double LEVEL = 0.02;
 
@@ -140,7 +142,7 @@ final class JunctionRules {
             case TERRACE -> convex ? JunctionKind.TERRACE_EDGE : JunctionKind.WALL_TO_TERRACE;
             case CEILING ->
                 !convex && level
-                        ? JunctionKind.ROOF_STEP
+                        ? wall.exposure().kind() == Exposure.Kind.UNHEATED ? KNEE_WALL_FOOT : JunctionKind.ROOF_STEP
                         : wall.marked(Facet.Mark.UNDER_GABLE)
                                 ? JunctionKind.GABLE_COLD_LOFT
                                 : JunctionKind.EAVES_COLD_LOFT;
