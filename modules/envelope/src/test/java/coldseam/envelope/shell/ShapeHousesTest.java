@@ -129,7 +129,7 @@ class ShapeHousesTest {
                 4 + 3,
                 JunctionKind.TERRACE_EDGE,
                 4 + 3,
-                JunctionKind.ROOF_STEP,
+                JunctionKind.ABUTMENT,
                 6);
     }
 
@@ -168,7 +168,7 @@ class ShapeHousesTest {
                 3 * 8 * 2 / ROOT3,
                 JunctionKind.RIDGE,
                 6 + 5,
-                JunctionKind.DORMER_CHEEK,
+                JunctionKind.ABUTMENT,
                 8 * 2 / ROOT3);
     }
 
@@ -215,7 +215,7 @@ class ShapeHousesTest {
                 wide + 5 + run,
                 JunctionKind.VALLEY,
                 2 * run * ROOT3,
-                JunctionKind.DORMER_CHEEK,
+                JunctionKind.ABUTMENT,
                 2 * (eaves - wing) * ROOT2);
     }
 
@@ -337,7 +337,7 @@ class ShapeHousesTest {
         assertEquals(8 * (slab + 2), area(shell, "ground floor wall 1, below ground"), NODES);
     }
 
-    /** A bay's floor is an overhang, its roof a lean-to that steps up to the wall above: no kinds of their own. */
+    /** A bay's floor is an overhang, its roof a lean-to that abuts on the wall above: no kinds of their own. */
     @Test
     void bay() throws IOException {
         Shell shell = shell("bay");
@@ -354,7 +354,7 @@ class ShapeHousesTest {
                         .of(
                                 JunctionKind.OVERHANG_EDGE,
                                 JunctionKind.WALL_UNDER_OVERHANG,
-                                JunctionKind.ROOF_STEP,
+                                JunctionKind.ABUTMENT,
                                 JunctionKind.EAVES)
                         .collect(kind -> Math.rint(ShellBuilderTest.length(shell, kind) * 100) / 100));
         assertEquals(2 * 0.8 / cos, ShellBuilderTest.length(shell, JunctionKind.VERGE), NODES);
@@ -395,7 +395,7 @@ class ShapeHousesTest {
                 20,
                 JunctionKind.KNEE_WALL,
                 20,
-                JunctionKind.of("knee wall on a floor"),
+                JunctionKind.KNEE_WALL_FOOT,
                 20,
                 JunctionKind.of("attic hatch"),
                 2 * (0.6 + 0.8),
@@ -446,7 +446,7 @@ class ShapeHousesTest {
                 2 * 1.3 * ROOT2 + 2 * end * ROOT2,
                 JunctionKind.VALLEY,
                 2 * 1.2 * ROOT3 + 4,
-                JunctionKind.ROOF_STEP,
+                JunctionKind.ABUTMENT,
                 2.4,
                 JunctionKind.HEAD,
                 1.2,

@@ -68,11 +68,12 @@ final class CatalogueBreadthTest {
             JunctionKind.TERRACE_TO_ROOF,
             JunctionKind.ROOF_STEP,
             JunctionKind.DORMER_CHEEK,
+            JunctionKind.ABUTMENT,
+            JunctionKind.KNEE_WALL_FOOT,
             JunctionKind.VALLEY,
             JunctionKind.ROOFLIGHT,
             JunctionKind.SILL,
             JunctionKind.of("cellar door threshold"),
-            JunctionKind.of("knee wall on a floor"),
             JunctionKind.of("attic hatch"),
             JunctionKind.of("skylight shaft"),
             JunctionKind.of("shutter box"));
@@ -87,7 +88,7 @@ final class CatalogueBreadthTest {
                 key -> psi(detail, new TypicalSetups(thicker).setup(detail.junction(), build)));
     }
 
-    private static Interval psi(Detail detail, JunctionSetup setup) {
+    static Interval psi(Detail detail, JunctionSetup setup) {
         Composition composition = Composer.compose(detail, setup, BuiltIn.LIBRARY);
         Solution solution = Conduction.solve(composition.heatFlow(), ROUGH);
         Interval psi = Interval.of(0);
