@@ -8,10 +8,12 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
 import coldseam.envelope.file.house.HouseFile;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.TreeMap;
 import org.eclipse.collections.api.factory.Lists;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The houses of fixtures/houses/shapes against take-offs worked out apart. Footprints are outer faces; floors, walls and roofs
@@ -454,6 +456,41 @@ class ShapeHousesTest {
                 1.2,
                 JunctionKind.JAMB,
                 1.6);
+    }
+
+    /** A row is its dormers written one by one, in the middle or from a left end; a row of an odd number has one in the middle. */
+    @Test
+    void aRowOfDormersIsItsDormers(@TempDir Path folder) throws IOException {
+        String one = "form: shed, side: north, width: 1.6 m, height: 1.4 m, pitch: 15 °, walls: wall";
+        Shell row = withLanding(folder, "landing: {" + one + ", count: 3, spacing: 2.4 m}");
+        assertEquals(
+                AnyAngleTest.takeOff(withLanding(
+                        folder,
+                        "landing 1: {" + one + ", left: 1.8 m}\n      landing 2: {" + one + "}\n      landing 3: {"
+                                + one + ", left: 6.6 m}")),
+                AnyAngleTest.takeOff(row));
+        assertEquals(
+                AnyAngleTest.takeOff(row),
+                AnyAngleTest.takeOff(
+                        withLanding(folder, "landing: {" + one + ", count: 3, spacing: 2.4 m, left: 1.8 m}")));
+        assertEquals(
+                Lists.immutable.of("landing 1 front", "landing 2 front", "landing 3 front"),
+                row.surfaces()
+                        .collect(Surface::name)
+                        .select(name -> name.matches("landing.*front"))
+                        .toSortedList());
+    }
+
+    private static Shell withLanding(Path folder, String landing) throws IOException {
+        Path file = Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", "dormers.yaml");
+        String text = Files.readString(file);
+        String line = text.lines()
+                .filter(each -> each.strip().startsWith("landing:"))
+                .findFirst()
+                .orElseThrow();
+        Path other = folder.resolve("house.yaml");
+        return HouseFile.read(Files.writeString(other, text.replace(line.strip(), landing)))
+                .shell();
     }
 
     /** Six metres wide; the end is half of a twelve-sided polygon around a circle of 3 m. */
