@@ -274,7 +274,9 @@ class ShapeHousesTest {
                         .of(JunctionKind.CRAWL_SPACE_EDGE, JunctionKind.STEPPED_FOOTING)
                         .collect(kind -> ShellBuilderTest.length(shell, kind)));
         assertEquals(6, ShellBuilderTest.length(shell, JunctionKind.SLAB_EDGE), NODES);
-        assertEquals(26, ShellBuilderTest.length(shell, JunctionKind.CELLAR_SLAB_EDGE), NODES);
+        assertEquals(26 - 1, ShellBuilderTest.length(shell, JunctionKind.CELLAR_SLAB_EDGE), NODES);
+        assertEquals(1, ShellBuilderTest.length(shell, JunctionKind.of("cellar door threshold")), NODES);
+        assertEquals(0, ShellBuilderTest.length(shell, JunctionKind.SILL), "a door's foot is no window's sill");
         assertEquals(18, ShellBuilderTest.length(shell, JunctionKind.FOUNDATION_WALL_TOP), NODES);
     }
 
@@ -337,6 +339,30 @@ class ShapeHousesTest {
         assertEquals(8 * (slab + 2), area(shell, "ground floor wall 1, below ground"), NODES);
     }
 
+    /** A bay's floor is an overhang, its roof a lean-to that abuts on the wall above: no kinds of their own. */
+    @Test
+    void bay() throws IOException {
+        Shell shell = shell("bay");
+        double tan = Math.tan(Math.toRadians(20));
+        double cos = Math.cos(Math.toRadians(20));
+        double soffit = 2.8 - 0.4;
+        double low = 2.8 + 2.5 + 0.2 / cos - 0.4 * tan;
+        double high = low + 0.8 * tan;
+        assertEquals(2.4 * 0.8, area(shell, "overhang under middle floor"), NODES);
+        assertEquals(2.4 * 0.8 / cos, area(shell, "lower roof over middle floor"), NODES);
+        assertEquals(
+                Lists.immutable.of(4.0, 2.4, 2.4, 2.4),
+                Lists.immutable
+                        .of(
+                                JunctionKind.OVERHANG_EDGE,
+                                JunctionKind.WALL_UNDER_OVERHANG,
+                                JunctionKind.ABUTMENT,
+                                JunctionKind.EAVES)
+                        .collect(kind -> Math.rint(ShellBuilderTest.length(shell, kind) * 100) / 100));
+        assertEquals(2 * 0.8 / cos, ShellBuilderTest.length(shell, JunctionKind.VERGE), NODES);
+        assertEquals(2 * (high - soffit), ShellBuilderTest.length(shell, JunctionKind.INSIDE_CORNER), NODES);
+    }
+
     @Test
     void roomInRoof() throws IOException {
         Shell shell = shell("room-in-roof");
@@ -372,7 +398,11 @@ class ShapeHousesTest {
                 JunctionKind.KNEE_WALL,
                 20,
                 JunctionKind.KNEE_WALL_FOOT,
-                20);
+                20,
+                JunctionKind.of("attic hatch"),
+                2 * (0.6 + 0.8),
+                JunctionKind.of("skylight shaft"),
+                2 * (0.8 + 1));
     }
 
     @Test
@@ -535,7 +565,13 @@ class ShapeHousesTest {
         junctions(
                 shell,
                 JunctionKind.SLAB_EDGE,
-                29,
+                29 - 0.9,
+                JunctionKind.of("garage slab at the door"),
+                0.9,
+                JunctionKind.HEAD,
+                0.9,
+                JunctionKind.JAMB,
+                2 * 2.1,
                 JunctionKind.OUTSIDE_CORNER,
                 4 * (soffit + 0.4) + 4 * (eaves - soffit),
                 JunctionKind.INTERMEDIATE_FLOOR,
