@@ -89,6 +89,16 @@ class InputUncertaintyTest {
         assertTrue(Math.abs(moved) > 0.5, "it is one that somebody sees: " + moved);
     }
 
+    /** A foundation wall's head and a stepped footing are drawn in outdoor air: the ground moves the floors alone. */
+    @Test
+    void theGroundMovesNoSeamThatIsDrawnWithoutIt() throws IOException {
+        String house = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/shapes/part-cellar.yaml"));
+        String wet = house.replace("clay or silt", "{name: clay, conductivity: " + 1.5 * (1 + STEP) + " W/(m·K)}");
+        String dry = house.replace("clay or silt", "{name: clay, conductivity: " + 1.5 * (1 - STEP) + " W/(m·K)}");
+        double moved = (total("wet", wet) - total("dry", dry)) / (2 * STEP);
+        assertEquals(moved, slope("the ground", house), 0.1 * Math.abs(moved));
+    }
+
     private static String ground(String box, double factor) {
         return box.replace(
                 "ground: sand or gravel", "ground: {name: clay, conductivity: " + 2.0 * factor + " W/(m·K)}");

@@ -41,7 +41,7 @@ import org.eclipse.collections.impl.factory.Maps;
  * and the same on both sides of the difference; beside unheated spaces E is that of the field as it is.
  *
  * <p>The ground: quotients of the formulas of ISO 13370 a ten-thousandth to either side, of surfaces and of the sections' floors;
- * the sections' soil by its energy; where an inner wall stands on it, whose soil is drawn as thick as U asks, by what that moves.
+ * the sections' soil by its energy, where they have any (a foundation wall's head is drawn in outdoor air); where an inner wall stands on it, whose soil is drawn as thick as U asks, by what that moves.
  * A declared U of an opening is its own slope; a described one's parts are those of ISO 10077-1. A frame in a section is a body
  * of its U: k = d/R, R = 1/U − Rsi − Rse, so d ln k / d ln U = 1/(U R). Worked out apart.
  */
@@ -127,8 +127,9 @@ final class InputSlopes {
         Solution solution = result.solution();
         double difference = setup.indoorTemperature() - setup.outdoorTemperature();
         double[] energies = solution.field().energies();
-        Map<String, Double> moved =
-                setup.ground().map(block -> moved(setup, block)).orElse(Map.of());
+        Map<String, Double> moved = setup.kind().form().ground()
+                ? setup.ground().map(block -> moved(setup, block)).orElse(Map.of())
+                : Map.of();
         solution.section()
                 .regions()
                 .forEachWithIndex((region, i) -> input(result, region)
