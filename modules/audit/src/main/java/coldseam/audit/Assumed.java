@@ -1,13 +1,17 @@
 package coldseam.audit;
 
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.Limits;
 import coldseam.envelope.Material;
+import coldseam.envelope.Seam;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.envelope.shell.Surface;
+import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -17,6 +21,7 @@ import org.eclipse.collections.api.list.MutableList;
  *
  * @param besideHeated m², of surfaces said to face heated neighbours, gross
  * @param nearlyHeated m², of surfaces beside spaces said to be unheated and yet nearly as warm as the rooms
+ * @param nothingMeets m², of walls insulated inside on which no seam of an inner wall, stair or joist bay is listed, gross
  * @param relaxed limits that are laxer than the defaults
  * @param withoutProduct how many conductivities in use are generic ones of the built-in list
  * @param conductivities how many are in use
@@ -27,6 +32,7 @@ import org.eclipse.collections.api.list.MutableList;
 public record Assumed(
         double besideHeated,
         double nearlyHeated,
+        double nothingMeets,
         ImmutableList<Limit> relaxed,
         int withoutProduct,
         int conductivities,
@@ -69,8 +75,9 @@ public record Assumed(
                 .toSortedListBy(Material::name)
                 .toImmutable();
         return new Assumed(
-                area(audit, Exposure.Kind.PARTY),
-                area(audit, Exposure.Kind.UNHEATED),
+                area(audit, surface -> beside(surface, Exposure.Kind.PARTY)),
+                area(audit, surface -> beside(surface, Exposure.Kind.UNHEATED)),
+                area(audit, surface -> nothingMeets(house, surface)),
                 relaxed(house.limits(), Limits.defaults(house.site().heatingDegreeDays())),
                 used.count(Assumed::isBuiltIn),
                 used.size(),
@@ -78,13 +85,27 @@ public record Assumed(
                 used.select(Assumed::isOverride));
     }
 
-    private static double area(Audit audit, Exposure.Kind kind) {
+    private static double area(Audit audit, Predicate<Surface> which) {
         boolean external = audit.house().site().dimensions() == DimensionSystem.EXTERNAL;
         return audit.shell()
                 .surfaces()
-                .select(surface ->
-                        surface.exposure().kind() == kind && surface.exposure().factor() < NEARLY_HEATED)
+                .select(which)
                 .sumOfDouble(external ? Surface::externalArea : Surface::internalArea);
+    }
+
+    private static boolean beside(Surface surface, Exposure.Kind kind) {
+        return surface.exposure().kind() == kind && surface.exposure().factor() < NEARLY_HEATED;
+    }
+
+    /** Whether all is left out that meets a wall's insulation indoors; geometry shows none of it but floors. */
+    private static boolean nothingMeets(House house, Surface surface) {
+        return surface.exposure().kind() != Exposure.Kind.PARTY
+                && surface.use() == Body.Use.WALL
+                && surface.assembly().filter(Assembly::insulatedInside).isPresent()
+                && house.seams()
+                        .select(seam -> seam.kind().atInsideInsulation())
+                        .collect(Seam::surface)
+                        .noneSatisfy(surface.name()::equals);
     }
 
     private static boolean isBuiltIn(Material material) {

@@ -1,6 +1,7 @@
 package coldseam.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
@@ -9,6 +10,8 @@ import coldseam.audit.Finding;
 import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.HouseAudit;
 import coldseam.envelope.JunctionKind;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.report.words.HonestWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,6 +32,10 @@ class SidesChangeTest {
 
     /** The box with its façade on one side insulated inside. */
     private Audit audit(String side, String corner) throws IOException {
+        return audit(side, corner, "");
+    }
+
+    private Audit audit(String side, String corner, String more) throws IOException {
         for (String detail : new String[] {corner, "parapet-deck-stops-short", "slab-edge-board-inside"}) {
             Files.copy(HOUSES.resolve("details/" + detail + ".yaml"), folder.resolve(detail + ".yaml"));
         }
@@ -47,7 +54,7 @@ class SidesChangeTest {
                 Files.readString(HOUSES.resolve("planted/box.yaml"))
                         .replace("  slab:\n", inside + "  slab:\n")
                         .replace("    walls: wall\n", "    walls: {all: wall, " + side + ": inner wall}\n")
-                        .replace("junctions:\n", "junctions:\n" + own));
+                        .replace("junctions:\n", more + "junctions:\n" + own));
         return HouseAudit.of(file, new BuiltInWorkshop()).compute();
     }
 
@@ -80,5 +87,20 @@ class SidesChangeTest {
                 .distinct();
         assertEquals(Lists.immutable.of("layer-broken"), rules);
         assertTrue(worstCorner(audit) > -0.06, "psi " + worstCorner(audit));
+    }
+
+    /** No shape can show a house's inner walls. */
+    @Test
+    void whatMeetsTheInsideOfAWallIsAskedFor() throws IOException {
+        String silent = assumed(audit("south", "outside-corner-break-column"));
+        assertTrue(silent.contains("that no inner wall, stair or joist bay meets "), silent);
+        String seams = "seams:\n  inner wall: {kind: partition at inside insulation, surface: room south wall,"
+                + " length: 2.8 m}\n\n";
+        String said = assumed(audit("south", "outside-corner-break-column", seams));
+        assertFalse(said.contains("inner wall, stair"), said);
+    }
+
+    private static String assumed(Audit audit) {
+        return new HonestWords(audit, UnitSystem.SI).assumed().orElse("");
     }
 }

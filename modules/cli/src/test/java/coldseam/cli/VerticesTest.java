@@ -52,6 +52,7 @@ class VerticesTest {
                 east wall: {points: [b, c, g, f], assembly: shell, use: wall}
                 north wall: {points: [c, d, h, g], assembly: shell, use: wall}
                 west wall: {points: [d, a, e, h], assembly: shell, use: wall}
+              levels: {upper floor: {height: 2.3 m}}
               ground-level: 0 mm
             junctions:
             - {kinds: [outside corner], detail: outside-corner-unbroken}
@@ -172,7 +173,7 @@ class VerticesTest {
         assertTrue(told.contains("did you mean \"terrace-corner-structure-out\"?"), told);
         told = assertThrows(FileFaultException.class, () -> withCorners("[outside-corner-unbroken]"))
                 .getMessage();
-        assertTrue(told.contains("own.yaml:30:11: no corner detail has this name"), told);
+        assertTrue(told.contains("own.yaml:31:11: no corner detail has this name"), told);
     }
 
     @Test

@@ -52,6 +52,12 @@ public record Assembly(
         return new Assembly(other, layers, fasteners, gaps, rain);
     }
 
+    /** Whether one goes on as the other on site: layer by layer the same but for the lining, and for what they are named for. */
+    public boolean isBuiltLike(Assembly other) {
+        return layers.size() == other.layers.size()
+                && layers.zip(other.layers).allSatisfy(pair -> pair.getOne().isBuiltLike(pair.getTwo()));
+    }
+
     /** Sum of the layers' thicknesses, m. */
     public double thickness() {
         return layers.sumOfDouble(Layer::thickness);
@@ -63,6 +69,12 @@ public record Assembly(
                         .filter(air -> air.ventilation() == Layer.Ventilation.WELL_VENTILATED)
                         .isEmpty())
                 .anySatisfy(layer -> layer.controls().contains(Control.HEAT) && layer.insulates());
+    }
+
+    /** Whether all that insulates it lies inside its structure: whatever meets it indoors then cuts the insulation. */
+    public boolean insulatedInside() {
+        int outermost = layers.detectLastIndex(Layer::insulates);
+        return outermost >= 0 && outermost < layers.detectIndex(layer -> layer.role() == Role.STRUCTURE);
     }
 
     /** Whether some layer is named for this control. */

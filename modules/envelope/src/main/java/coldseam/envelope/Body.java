@@ -11,6 +11,14 @@ import org.eclipse.collections.api.map.ImmutableMap;
 public sealed interface Body {
 
     /**
+     * How high the parapet around a roof stands above its outer face, m; zero without.
+     *
+     * @param surface the roof's name
+     * @param storey the name of the storey under it
+     */
+    double parapetHeight(String surface, String storey);
+
+    /**
      * Storeys stacked on one another, and wings beside them: the house is all of them together.
      *
      * @param line to which line the footprints are measured
@@ -53,6 +61,11 @@ public sealed interface Body {
             return Lists.immutable
                     .of(new Stack("", storeys, base, roof, otherBases, ground))
                     .newWithAll(wings);
+        }
+
+        @Override
+        public double parapetHeight(String surface, String storey) {
+            return stackOf(storey).roof().parapetHeight();
         }
 
         /** The stack a storey belongs to, by the storey's name. */
@@ -365,9 +378,31 @@ public sealed interface Body {
      * @param points by name
      * @param surfaces in the file's order
      * @param groundLevel m, z of the ground beside the house
+     * @param levels bottom → top, at least one: every floor one walks on
      */
-    record Explicit(ImmutableMap<String, Point3> points, ImmutableList<ExplicitSurface> surfaces, double groundLevel)
-            implements Body {}
+    record Explicit(
+            ImmutableMap<String, Point3> points,
+            ImmutableList<ExplicitSurface> surfaces,
+            double groundLevel,
+            ImmutableList<Level> levels)
+            implements Body {
+
+        @Override
+        public double parapetHeight(String surface, String storey) {
+            return surfaces.detectOptional(each -> each.name().equals(surface))
+                    .map(ExplicitSurface::parapetHeight)
+                    .orElse(0.0);
+        }
+    }
+
+    /**
+     * A floor of a body of explicit surfaces: walls that pass it are two storeys' walls.
+     *
+     * @param name of the storey on it
+     * @param height m, z of its upper face
+     * @param floorThickness m, of the internal floor; zero for the lowest
+     */
+    record Level(String name, double height, double floorThickness) {}
 
     /**
      * One explicit surface.
@@ -377,9 +412,24 @@ public sealed interface Body {
      * @param assembly name; empty where left out
      * @param exposure what it faces
      * @param use what it is to the house
+     * @param parapetHeight m above a flat roof's outer face; zero without parapet
+     * @param gable whether a wall goes on up as the gable of a cold loft
      */
     record ExplicitSurface(
-            String name, ImmutableList<String> points, Optional<String> assembly, Exposure exposure, Use use) {}
+            String name,
+            ImmutableList<String> points,
+            Optional<String> assembly,
+            Exposure exposure,
+            Use use,
+            double parapetHeight,
+            boolean gable) {
+
+        /** One that neither bears a parapet nor goes on as a gable. */
+        public ExplicitSurface(
+                String name, ImmutableList<String> points, Optional<String> assembly, Exposure exposure, Use use) {
+            this(name, points, assembly, exposure, use, 0, false);
+        }
+    }
 
     /** What a surface is to the house. */
     enum Use {

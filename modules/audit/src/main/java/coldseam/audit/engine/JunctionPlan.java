@@ -1,7 +1,6 @@
 package coldseam.audit.engine;
 
 import coldseam.envelope.Assembly;
-import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
@@ -144,8 +143,8 @@ final class JunctionPlan {
     }
 
     private double upstand(Edge edge) {
-        return edge.kind().parapet() && house.body() instanceof Body.Storeys storeys
-                ? storeys.stackOf(edge.first().storey()).roof().parapetHeight()
+        return edge.kind().parapet()
+                ? house.body().parapetHeight(edge.first().name(), edge.first().storey())
                 : 0;
     }
 

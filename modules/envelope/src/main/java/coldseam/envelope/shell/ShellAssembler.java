@@ -28,6 +28,12 @@ import org.eclipse.collections.api.set.ImmutableSet;
 /** From facets to the shell: surfaces, edges, open edges and the take-off. */
 final class ShellAssembler {
 
+    /** m, over a floor's upper face, where a section shows the room on it: corners are measured to 0.1 mm. */
+    private static final double OVER = 0.001;
+
+    /** z of a unit normal, downwards, of a floor that is walked on: 8° off the level and less; our own rule. */
+    private static final double WALKED = 0.99;
+
     private final House house;
     private final BodyFacets body;
     private final ShellFaults faults;
@@ -170,7 +176,7 @@ final class ShellAssembler {
         double inside = 0;
         // With storeys the inner steps between walls of different thickness are level and have no surface, so only
         // upright components count; explicit bodies use all three.
-        boolean level = body.storeys().notEmpty();
+        boolean level = !body.measured();
         for (int f = 0; f < mesh.facets().size(); f++) {
             Facet facet = mesh.facets().get(f);
             sum = facet.missing() ? sum : sum.plus(facet.doubleArea());
@@ -179,10 +185,7 @@ final class ShellAssembler {
         }
         ImmutableList<Surface> grounded = surfaces.select(s -> s.use() == Body.Use.FLOOR
                 && (s.exposure().kind() == Exposure.Kind.GROUND || s.exposure().kind() == Exposure.Kind.CRAWL_SPACE));
-        double floors = Double.isNaN(body.floorArea())
-                ? surfaces.select(s -> s.use() == Body.Use.FLOOR || s.use() == Body.Use.OVERHANG)
-                        .sumOfDouble(Surface::internalArea)
-                : body.floorArea();
+        double floors = Double.isNaN(body.floorArea()) ? measuredFloors() : body.floorArea();
         double unit = Vertex.metres(1) * Vertex.metres(1) / 2;
         return new Shell(
                 surfaces.reject(this::step),
@@ -195,6 +198,24 @@ final class ShellAssembler {
                 grounded.sumOfDouble(Surface::externalArea),
                 perimeter(),
                 surfaces.select(this::step));
+    }
+
+    /**
+     * m², of what one walks on between inner faces: a section just over each level, and floors that lie higher than the level
+     * under them.
+     */
+    private double measuredFloors() {
+        double sum = body.storeys().sumOfDouble(storey -> InnerSection.area(inner, storey.floor() + OVER));
+        for (int f = 0; f < mesh.facets().size(); f++) {
+            Facet facet = mesh.facets().get(f);
+            double face = Vertex.metres(facet.outline().getFirst().z()) + facet.inset();
+            boolean walked = planes.normal(f).z() < -WALKED
+                    && (facet.use() == Body.Use.FLOOR || facet.use() == Body.Use.OVERHANG);
+            if (walked && face > facet.traits().floor() + OVER) {
+                sum += Vectors.length(Vectors.areaVector(inner.get(f)));
+            }
+        }
+        return sum;
     }
 
     private boolean step(Surface surface) {

@@ -25,6 +25,9 @@ class ExplicitShellTest {
     private final MutableMap<String, Point3> points = Maps.mutable.empty();
     private final MutableList<Body.ExplicitSurface> surfaces = Lists.mutable.empty();
 
+    /** The slab's underside lies at 0 m. */
+    private final MutableList<Body.Level> levels = Lists.mutable.of(new Body.Level("ground floor", 0.5, 0));
+
     private void point(String name, double x, double y, double z) {
         points.put(name, new Point3(x, y, z));
     }
@@ -39,7 +42,8 @@ class ExplicitShellTest {
     }
 
     private Shell build() {
-        return ShellBuilder.build(Houses.house(new Body.Explicit(points.toImmutable(), surfaces.toImmutable(), 0)));
+        return ShellBuilder.build(
+                Houses.house(new Body.Explicit(points.toImmutable(), surfaces.toImmutable(), 0, levels.toImmutable())));
     }
 
     /** A room of 10 m × 4 m × 3 m under a terrace before a room of 10 m × 4 m under a roof that rises from 4 m to 6 m. */
@@ -107,12 +111,11 @@ class ExplicitShellTest {
     }
 
     @Test
-    void surfaceGivenTwiceIsOverShared() {
+    void surfaceGivenTwiceIsRefused() {
         terraceBelowARoof();
         surface("deck again", Body.Use.TERRACE, "deck", "a3", "b3", "c3", "d3");
-        Shell shell = build();
-        assertEquals(4, shell.openEdges().size());
-        assertTrue(shell.openEdges().allSatisfy(e -> e.surfaces().size() == 3));
+        refusedOnce(
+                "\"deck again\": it lies on \"terrace\" at [5.000 m, 2.000 m, 3.000 m]. Give what lies there once.");
     }
 
     @Test
@@ -202,6 +205,115 @@ class ExplicitShellTest {
                         .anySatisfy(
                                 f -> f.contains("\"b wall 0\": it passes through \"a wall 1\" at [4.000 m, 1.000 m,")),
                 refused().toString());
+    }
+
+    /** Half in one another with three pairs of walls in one plane: no side passes through any surface. */
+    @Test
+    void twoBoxesInOneLineThroughOneAnotherAreRefused() {
+        box("a", 0, 0, 0);
+        box("b", 2, 0, 0);
+        assertEquals(
+                Lists.immutable.of("b floor", "b roof", "b wall 0", "b wall 2"),
+                refused()
+                        .select(f -> f.contains("Give what lies there once"))
+                        .collect(f -> f.substring(9, f.indexOf('"', 9)))
+                        .toSortedList());
+    }
+
+    /** A wall between two heated rooms was counted as two outer walls. */
+    @Test
+    void aWallBetweenTwoRoomsIsNoPartOfTheShell() {
+        box("a", 0, 0, 0);
+        box("b", 4, 0, 0);
+        refusedOnce(
+                "\"b wall 3\": it lies on \"a wall 1\" at [4.000 m, 2.000 m, 1.500 m]. What stands between two heated rooms");
+        surfaces.removeIf(s -> s.name().equals("a wall 1") || s.name().equals("b wall 3"));
+        Shell shell = build();
+        assertTrue(shell.closed());
+        assertEquals(2 * 48, shell.externalVolume(), ROUND_OFF);
+    }
+
+    @Test
+    void aRoomInARoomIsRefused() {
+        box("a", 0, 0, 0);
+        points.collectValues((name, p) -> new Point3(3 * p.x() - 4, 3 * p.y() - 4, 3 * p.z() - 3))
+                .forEachKeyValue((name, p) -> point("x" + name, p.x(), p.y(), p.z()));
+        surfaces.toImmutable()
+                .forEach(s -> surface(
+                        "x" + s.name(),
+                        s.use(),
+                        s.assembly().orElseThrow(),
+                        s.points().collect(name -> "x" + name).toArray(new String[0])));
+        levels.set(0, new Body.Level("ground floor", -2.5, 0));
+        refusedOnce("\"a floor\": it and what it meets stand inside the room that \"xa floor\" bounds");
+    }
+
+    @Test
+    void levelsFitTheBody() {
+        box("a", 0, 0, 0);
+        levels.set(0, new Body.Level("ground floor", 0, 0));
+        refusedOnce(
+                "Level \"ground floor\": it lies at 0.000 m, but the upper face of the lowest floor, \"a floor\", at 0.500 m");
+        levels.set(0, new Body.Level("ground floor", 0.5, 0));
+        levels.add(new Body.Level("attic", 3, 0.3));
+        refusedOnce("Level \"attic\": it lies at 3.000 m, where no wall reaches; walls go from 0.000 m to 3.000 m");
+    }
+
+    @Test
+    void parapetsAndGablesStandWhereTheyCan() {
+        terraceBelowARoof();
+        surfaces.replaceAll(s -> new Body.ExplicitSurface(
+                s.name(), s.points(), s.assembly(), s.exposure(), s.use(), s.use() == Body.Use.ROOF ? 0.3 : 0, false));
+        refusedOnce("\"roof\": it slopes by 36.9° and has a parapet-height");
+        surfaces.replaceAll(s -> new Body.ExplicitSurface(
+                s.name(),
+                s.points(),
+                s.assembly(),
+                s.exposure(),
+                s.use(),
+                0,
+                s.name().equals("east wall")));
+        refusedOnce("\"east wall\": it is said to go on as the gable of a loft, but meets no ceiling");
+    }
+
+    /** A wall in the shape of a U is cut into three parts, one below and two above; rooms over the level count once. */
+    @Test
+    void wallsAreCutWhereTheyPassAFloor() {
+        double[][] section = {{0, 0}, {10, 0}, {10, 6}, {7, 6}, {7, 2}, {3, 2}, {3, 6}, {0, 6}};
+        for (int i = 0; i < section.length; i++) {
+            point("s" + i, section[i][0], 0, section[i][1]);
+            point("n" + i, section[i][0], 8, section[i][1]);
+        }
+        surface("south", Body.Use.WALL, "wall", "s0", "s1", "s2", "s3", "s4", "s5", "s6", "s7");
+        surface("north", Body.Use.WALL, "wall", "n7", "n6", "n5", "n4", "n3", "n2", "n1", "n0");
+        Body.Use[] uses = {
+            Body.Use.FLOOR,
+            Body.Use.WALL,
+            Body.Use.ROOF,
+            Body.Use.WALL,
+            Body.Use.TERRACE,
+            Body.Use.WALL,
+            Body.Use.ROOF,
+            Body.Use.WALL
+        };
+        for (int i = 0; i < 8; i++) {
+            int j = (i + 1) % 8;
+            String assembly = uses[i] == Body.Use.WALL ? "wall" : uses[i] == Body.Use.FLOOR ? "slab" : "roof";
+            surface("side " + i, uses[i], assembly, "s" + j, "s" + i, "n" + i, "n" + j);
+        }
+        levels.add(new Body.Level("towers", 3, 0.3));
+        Shell shell = build();
+        ShellBuilderTest.assertClosed(shell);
+        assertEquals(
+                Lists.immutable.of("south, ground floor", "south, towers", "south, towers (2)"),
+                shell.surfaces()
+                        .collect(Surface::name)
+                        .select(name -> name.startsWith("south"))
+                        .toSortedList());
+        // Two towers of 3 m by 8 m outside; the walls are 0.4 m thick.
+        assertEquals(4 * 3 + 4 * 8, ShellBuilderTest.length(shell, JunctionKind.INTERMEDIATE_FLOOR), ROUND_OFF);
+        assertEquals(9.2 * 7.2 + 2 * 2.2 * 7.2, shell.floorArea(), 1e-6);
+        ShellPropertiesTest.assertSetBacks(shell);
     }
 
     @Test

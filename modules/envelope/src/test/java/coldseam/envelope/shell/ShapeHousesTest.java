@@ -129,7 +129,7 @@ class ShapeHousesTest {
                 4 + 3,
                 JunctionKind.TERRACE_EDGE,
                 4 + 3,
-                JunctionKind.ROOF_STEP,
+                JunctionKind.ABUTMENT,
                 6);
     }
 
@@ -168,7 +168,7 @@ class ShapeHousesTest {
                 3 * 8 * 2 / ROOT3,
                 JunctionKind.RIDGE,
                 6 + 5,
-                JunctionKind.DORMER_CHEEK,
+                JunctionKind.ABUTMENT,
                 8 * 2 / ROOT3);
     }
 
@@ -215,7 +215,7 @@ class ShapeHousesTest {
                 wide + 5 + run,
                 JunctionKind.VALLEY,
                 2 * run * ROOT3,
-                JunctionKind.DORMER_CHEEK,
+                JunctionKind.ABUTMENT,
                 2 * (eaves - wing) * ROOT2);
     }
 
@@ -369,7 +369,7 @@ class ShapeHousesTest {
                 20,
                 JunctionKind.KNEE_WALL,
                 20,
-                JunctionKind.ROOF_STEP,
+                JunctionKind.KNEE_WALL_FOOT,
                 20);
     }
 
@@ -416,7 +416,7 @@ class ShapeHousesTest {
                 2 * 1.3 * ROOT2 + 2 * end * ROOT2,
                 JunctionKind.VALLEY,
                 2 * 1.2 * ROOT3 + 4,
-                JunctionKind.ROOF_STEP,
+                JunctionKind.ABUTMENT,
                 2.4,
                 JunctionKind.HEAD,
                 1.2,

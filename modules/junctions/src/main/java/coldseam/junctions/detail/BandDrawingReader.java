@@ -152,16 +152,16 @@ final class BandDrawingReader extends TermsReader {
         return faults.count() > before ? Optional.empty() : statement;
     }
 
-    /** {@code where: wall framed} or {@code where: wall solid}. */
+    /** Such as {@code where: wall framed}. */
     private Optional<Statement> where(Keys keys, Optional<Statement> statement) {
         Optional<Keys.Text> text = keys.text("where");
         if (text.isEmpty()) {
             return statement;
         }
         for (String band : kind.bands()) {
-            for (boolean framed : new boolean[] {true, false}) {
-                if (text.get().text().equals(band + (framed ? " framed" : " solid"))) {
-                    return statement.map(each -> new Statement.Where(band.equals(kind.first()), framed, each));
+            for (Statement.Build build : Statement.Build.values()) {
+                if (text.get().text().equals(band + " " + build.words())) {
+                    return statement.map(each -> new Statement.Where(band.equals(kind.first()), build, each));
                 }
             }
         }
@@ -169,7 +169,7 @@ final class BandDrawingReader extends TermsReader {
                 text.get().place(),
                 "a band's build is needed",
                 '"' + text.get().text() + '"',
-                kind.bands().makeString(", ") + ", followed by framed or solid",
+                kind.bands().makeString(", ") + ", followed by framed, solid, insulated inside or insulated outside",
                 "write such as: where: wall framed");
         return Optional.empty();
     }

@@ -118,10 +118,30 @@ public sealed interface Statement {
     /**
      * A statement that is carried out only on one kind of build.
      *
-     * @param first whether the first band's structure decides
-     * @param framed whether it must be framed; not framed otherwise
+     * @param first whether the first band decides
      */
-    record Where(boolean first, boolean framed, Statement statement) implements Statement {}
+    record Where(boolean first, Build build, Statement statement) implements Statement {}
+
+    /** How a band is built. */
+    enum Build {
+        /** Its structure is framed. */
+        FRAMED("framed"),
+        SOLID("solid"),
+        /** All its insulation lies inside its structure. */
+        INSULATED_INSIDE("insulated inside"),
+        INSULATED_OUTSIDE("insulated outside");
+
+        private final String words;
+
+        Build(String words) {
+            this.words = words;
+        }
+
+        /** As details write it. */
+        public String words() {
+            return words;
+        }
+    }
 
     /**
      * A corner of a shape.

@@ -83,9 +83,25 @@ final class Painter {
             pieces.addAllIterable(earth.under(ground, notes));
         } else if (statement instanceof Statement.Frame) {
             frame();
-        } else if (statement instanceof Statement.Where where && where.framed() == framed(where.first())) {
+        } else if (statement instanceof Statement.Where where && holds(where)) {
             paint(where.statement());
         }
+    }
+
+    private boolean holds(Statement.Where where) {
+        return switch (where.build()) {
+            case FRAMED -> framed(where.first());
+            case SOLID -> !framed(where.first());
+            case INSULATED_INSIDE -> insulatedInside(where.first());
+            case INSULATED_OUTSIDE -> !insulatedInside(where.first());
+        };
+    }
+
+    private boolean insulatedInside(boolean first) {
+        return scene.band(first)
+                .filter(band -> band.has(Role.INSULATION))
+                .filter(band -> band.outside(Role.INSULATION) <= band.inside(Role.STRUCTURE) + SLACK)
+                .isPresent();
     }
 
     private boolean framed(boolean first) {

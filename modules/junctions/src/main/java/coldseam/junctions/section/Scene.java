@@ -102,8 +102,10 @@ record Scene(
         first.nameLines(kind.first(), scope);
         second.ifPresent(band -> band.nameLines(kind.second(), scope));
         scope.put(DrawingNames.UPSTAND, setup.upstand());
-        scope.put(DrawingNames.STOREY_FLOOR + ".near", 0.0);
-        scope.put(DrawingNames.STOREY_FLOOR + ".far", setup.floorThickness());
+        // End to end the upper band begins on the floor.
+        double top = form.meeting() == KindForm.Meeting.END_TO_END ? 0 : setup.floorThickness();
+        scope.put(DrawingNames.STOREY_FLOOR + ".near", top - setup.floorThickness());
+        scope.put(DrawingNames.STOREY_FLOOR + ".far", top);
         scope.put(DrawingNames.SEAM, 0.0);
         scope.put(DrawingNames.BEND, chart.bend());
         drawing.terms().parameters().each(each -> scope.put(each.name(), each.value()));

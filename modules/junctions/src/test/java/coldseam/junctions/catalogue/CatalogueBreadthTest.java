@@ -67,6 +67,8 @@ final class CatalogueBreadthTest {
             JunctionKind.TERRACE_TO_ROOF,
             JunctionKind.ROOF_STEP,
             JunctionKind.DORMER_CHEEK,
+            JunctionKind.ABUTMENT,
+            JunctionKind.KNEE_WALL_FOOT,
             JunctionKind.VALLEY,
             JunctionKind.ROOFLIGHT,
             JunctionKind.SILL,
@@ -82,7 +84,7 @@ final class CatalogueBreadthTest {
                 key -> psi(detail, new TypicalSetups(thicker).setup(detail.junction(), build)));
     }
 
-    private static Interval psi(Detail detail, JunctionSetup setup) {
+    static Interval psi(Detail detail, JunctionSetup setup) {
         Composition composition = Composer.compose(detail, setup, BuiltIn.LIBRARY);
         Solution solution = Conduction.solve(composition.heatFlow(), ROUGH);
         Interval psi = Interval.of(0);

@@ -56,8 +56,7 @@ final class CatalogueTradeTest {
     }
 
     /** What keeps an option from carrying every control layer that must pass; none where it does. */
-    private static ImmutableList<String> lost(Detail detail, TypicalBuild build, boolean heat) {
-        JunctionSetup setup = build.setup(detail.junction());
+    static ImmutableList<String> lost(Detail detail, JunctionSetup setup, boolean heat) {
         Composition composition = composition(detail, setup);
         PenLine pen = pen(composition);
         MutableList<String> lost = Lists.mutable.empty();
@@ -92,10 +91,12 @@ final class CatalogueTradeTest {
     private static ImmutableList<String> without(ImmutableList<Detail> options, boolean heat) {
         MutableList<String> faults = Lists.mutable.empty();
         for (TypicalBuild build : BUILDS) {
-            if (options.noneSatisfy(each -> lost(each, build, heat).isEmpty())) {
+            if (options.noneSatisfy(
+                    each -> lost(each, build.setup(each.junction()), heat).isEmpty())) {
                 faults.add(build + ": "
                         + options.collect(each -> each.id() + " loses "
-                                        + lost(each, build, heat).makeString(" and "))
+                                        + lost(each, build.setup(each.junction()), heat)
+                                                .makeString(" and "))
                                 .makeString("; "));
             }
         }

@@ -39,6 +39,10 @@ public final class HonestWords {
             parts.add(say(assumed.nearlyHeated(), Dimension.AREA)
                     + " beside unheated spaces nearly as warm as the rooms");
         }
+        if (assumed.nothingMeets() > 0) {
+            parts.add("that no inner wall, stair or joist bay meets " + say(assumed.nothingMeets(), Dimension.AREA)
+                    + " of walls insulated inside (none is listed under seams)");
+        }
         if (assumed.relaxed().notEmpty()) {
             parts.add((assumed.relaxed().size() == 1 ? "a limit relaxed (" : "limits relaxed (")
                     + assumed.relaxed().collect(HonestWords::word).makeString(", ") + ")");

@@ -212,7 +212,14 @@ final class BodyBuilder {
                                 each.value().points(),
                                 assembly(each.value().assembly()),
                                 exposure(each.value().faces()),
-                                each.value().use())),
-                given.groundLevel());
+                                each.value().use(),
+                                each.value().parapetHeight(),
+                                each.value().gable())),
+                given.groundLevel(),
+                given.levels()
+                        .collect(each -> new Body.Level(
+                                each.name(),
+                                each.value().height(),
+                                each.value().floorThickness().orElse(0))));
     }
 }

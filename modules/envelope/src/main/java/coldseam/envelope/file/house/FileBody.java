@@ -17,6 +17,8 @@ import coldseam.files.Size;
 import coldseam.files.Unit;
 import coldseam.files.Whole;
 import coldseam.files.quantity.Dimension;
+import java.util.Locale;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 
 @Noun("a body")
@@ -134,6 +136,12 @@ sealed interface FileBody {
             @Doc("Plane surfaces by name.") @Size(max = 500) @Defines("surface")
             ImmutableList<Named<FileSurface>> surfaces,
 
+            @Doc(
+                    "The floors one walks on, by the names of the storeys on them, from the lowest to the top one; walls are cut where"
+                            + " they pass one.")
+            @Size(min = 1, max = 20)
+            ImmutableList<Named<FileLevel>> levels,
+
             @Doc("Height of the ground beside the house.")
             @Default("0 m")
             @Unit(Dimension.LENGTH)
@@ -141,7 +149,65 @@ sealed interface FileBody {
             double groundLevel,
 
             Position place)
-            implements FileBody {}
+            implements FileBody, SelfChecking {
+        @Override
+        public void check(Faults faults) {
+            levels.forEachWithIndex((level, i) -> level.value().check(level.name(), i == 0, faults));
+            levels.zip(levels.drop(1))
+                    .forEach(pair ->
+                            pair.getTwo().value().checkOver(pair.getTwo().name(), pair.getOne(), faults));
+            surfaces.forEach(each -> each.value().check(each.name(), faults));
+        }
+    }
+
+    @Noun("a level")
+    @Doc("A floor one walks on.")
+    record FileLevel(
+            @Doc("Of its upper face, on the points' scale.")
+            @Unit(Dimension.LENGTH)
+            @Bounds(atLeast = "-100 m", atMost = "100 m")
+            double height,
+
+            @Doc("Thickness of the internal floor; not for the lowest.")
+            @Unit(Dimension.THICKNESS)
+            @Bounds(above = "0 mm", atMost = "2 m")
+            OptionalDouble floorThickness,
+
+            Position place) {
+
+        /** m, from floor to floor, as for storeys. */
+        private static final double LOWEST_STOREY = 1;
+
+        void check(String name, boolean lowest, Faults faults) {
+            if (lowest && floorThickness.isPresent()) {
+                faults.add(
+                        place,
+                        "the lowest level has no floor-thickness: its floor is a surface",
+                        name,
+                        "",
+                        "remove the key");
+            } else if (!lowest && floorThickness.isEmpty()) {
+                faults.add(
+                        place,
+                        "a level above another needs the key floor-thickness",
+                        name,
+                        "",
+                        "add it: floor-thickness: 250 mm");
+            }
+        }
+
+        void checkOver(String name, Named<FileLevel> below, Faults faults) {
+            double rise = height - below.value().height();
+            if (!(rise >= LOWEST_STOREY)) {
+                faults.add(
+                        place,
+                        "levels go from the lowest to the top one, floor to floor",
+                        String.format(Locale.ROOT, "%s, %.3f m over %s", name, rise, below.name()),
+                        String.format(Locale.ROOT, "%.0f m and more", LOWEST_STOREY),
+                        "correct the heights or the order");
+            }
+        }
+    }
 
     @Noun("a surface")
     @Doc("A plane surface of the outer shell.")
@@ -159,7 +225,39 @@ sealed interface FileBody {
             @Doc("What it faces: outdoors, ground, crawl space or a neighbour's name.")
             @Default("outdoors")
             @Refers("neighbour")
-            String faces) {}
+            String faces,
+
+            @Doc("Height of the parapet above a flat roof's outer face.")
+            @Default("0 mm")
+            @Unit(Dimension.LENGTH)
+            @Bounds(atLeast = "0 m", atMost = "3 m")
+            double parapetHeight,
+
+            @Doc("Whether a wall goes on up, over the ceiling that it meets, as the gable of a cold loft.")
+            @Default("false")
+            boolean gable,
+
+            Position place) {
+
+        void check(String name, Faults faults) {
+            if (parapetHeight > 0 && use != Body.Use.ROOF) {
+                faults.add(
+                        place,
+                        "only a flat roof has a parapet-height",
+                        name + ", use " + use.name().toLowerCase(Locale.ROOT),
+                        "use: roof",
+                        "remove the key, or correct the use");
+            }
+            if (gable && use != Body.Use.WALL) {
+                faults.add(
+                        place,
+                        "only a wall goes on as a gable",
+                        name + ", use " + use.name().toLowerCase(Locale.ROOT),
+                        "use: wall",
+                        "remove the key, or correct the use");
+            }
+        }
+    }
 
     @Positional
     @Noun("a point in space")

@@ -18,12 +18,12 @@ import java.util.OptionalDouble;
 record FileSite(
         @Doc("Indoor design temperature.")
         @Unit(Dimension.TEMPERATURE)
-        @Bounds(atLeast = "5 °C", atMost = "35 °C", usual = "20 to 22 °C")
+        @Bounds(atLeast = "15 °C", atMost = "26 °C", usual = "20 to 22 °C")
         double indoorTemperature,
 
         @Doc("Outdoor design temperature in winter.")
         @Unit(Dimension.TEMPERATURE)
-        @Bounds(atLeast = "-60 °C", atMost = "25 °C", usual = "-20 to 0 °C")
+        @Bounds(atLeast = "-60 °C", atMost = "10 °C", usual = "-20 to 0 °C")
         double outdoorTemperature,
 
         @Doc("Relative humidity indoors at the design condition.")
@@ -46,7 +46,7 @@ record FileSite(
 
         @Doc("Ventilation heat-loss coefficient, where it is to be counted in.")
         @Unit(Dimension.HEAT_LOSS_COEFFICIENT)
-        @Bounds(atLeast = "1 W/K", atMost = "5000 W/K", usual = "20 to 100 W/K")
+        @Bounds(atLeast = "5 W/K", atMost = "2000 W/K", usual = "20 to 100 W/K")
         OptionalDouble ventilationHeatLoss,
 
         @Doc("The outdoor air month by month; without it condensation inside assemblies is not checked.")

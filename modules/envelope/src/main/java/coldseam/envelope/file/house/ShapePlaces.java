@@ -20,9 +20,9 @@ final class ShapePlaces {
         if (file.body() instanceof FileBody.FileStoreys storeys) {
             all.storeys(storeys);
         } else {
-            ((FileBody.FileSurfaces) file.body())
-                    .surfaces()
-                    .forEach(each -> all.put(ShellFault.Part.SURFACE, each.name(), each.place()));
+            FileBody.FileSurfaces body = (FileBody.FileSurfaces) file.body();
+            body.surfaces().forEach(each -> all.put(ShellFault.Part.SURFACE, each.name(), each.place()));
+            body.levels().forEach(each -> all.put(ShellFault.Part.STOREY, each.name(), each.place()));
         }
         file.openings()
                 .forEach(row -> row.value()

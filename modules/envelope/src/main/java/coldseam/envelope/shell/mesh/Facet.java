@@ -38,6 +38,8 @@ public record Facet(
         STEP,
         /** A wall that a gable or verge stands on. */
         UNDER_GABLE,
+        /** A dormer's front or cheek. */
+        DORMER,
         /** A flat roof with a parapet. */
         PARAPET,
         /** A cellar's floor or walls. */
@@ -63,12 +65,16 @@ public record Facet(
         return traits.mark() == mark;
     }
 
-    Facet withOutline(ImmutableList<Vertex> corners) {
+    public Facet withOutline(ImmutableList<Vertex> corners) {
         return new Facet(name, use, assembly, exposure, corners, inset, missing, traits);
     }
 
     public Facet withName(String other) {
         return new Facet(other, use, assembly, exposure, outline, inset, missing, traits);
+    }
+
+    public Facet withTraits(Traits other) {
+        return new Facet(name, use, assembly, exposure, outline, inset, missing, other);
     }
 
     /** Twice the area vector, lattice units squared, exact. */

@@ -107,7 +107,11 @@ public final class StoreyFacets {
         });
         check();
         return Optional.of(new BodyFacets(
-                facets.toImmutable(), above(), laid.floorArea(), Math.max(laid.widestStep(), faces.widestJog())));
+                facets.toImmutable(),
+                above(),
+                laid.floorArea(),
+                Math.max(laid.widestStep(), faces.widestJog()),
+                false));
     }
 
     /** All that follows from the plan as it is parted so far. */
@@ -231,12 +235,15 @@ public final class StoreyFacets {
         MutableList<BodyFacets.Above> storeys = Lists.mutable.empty();
         for (int k = 0; k < count; k++) {
             if (k > 0 && stacks.lowest(k)) {
-                storeys.add(new BodyFacets.Above("", 0, 0));
+                storeys.add(new BodyFacets.Above("", Double.NaN, 0, 0));
             }
             double takeOver = Vertex.metres(
                     levels.takeOverInside().get(k) - levels.takeOver().get(k));
             storeys.add(new BodyFacets.Above(
-                    stacks.storey(k).name(), stacks.storey(k).floorThickness(), takeOver));
+                    stacks.storey(k).name(),
+                    Vertex.metres(levels.floors().get(k)),
+                    stacks.storey(k).floorThickness(),
+                    takeOver));
         }
         return storeys.toImmutable();
     }

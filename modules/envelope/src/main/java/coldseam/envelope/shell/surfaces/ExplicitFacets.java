@@ -70,12 +70,22 @@ public final class ExplicitFacets {
         if (faults.isEmpty()) {
             turnedInsideOut(facets.toImmutable(), faults);
         }
+        Levels levels = new Levels(body.levels(), body.groundLevel());
         if (faults.isEmpty()) {
             new SolidChecks(facets.toImmutable(), body.groundLevel(), faults).check();
+            levels.check(facets.toImmutable(), faults);
         }
-        return faults.isEmpty()
-                ? Optional.of(new BodyFacets(facets.toImmutable(), Lists.immutable.empty(), Double.NaN, StepZones.HAIR))
-                : Optional.empty();
+        if (faults.notEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new BodyFacets(
+                levels.applied(facets.toImmutable()),
+                body.levels()
+                        .collect(
+                                level -> new BodyFacets.Above(level.name(), level.height(), level.floorThickness(), 0)),
+                Double.NaN,
+                StepZones.HAIR,
+                true));
     }
 
     /**
@@ -111,8 +121,9 @@ public final class ExplicitFacets {
         ImmutableList<Vertex> outline = Ring.tidy(
                 surface.points().collect(name -> Vertex.measured(body.points().get(name))));
         Optional<Assembly> assembly = surface.assembly().map(house.assemblies()::get);
-        boolean cellar = surface.use() == Body.Use.FLOOR
-                && outline.allSatisfy(v -> Vertex.metres(v.z()) < body.groundLevel() - 1.0);
+        Facet.Mark mark = surface.gable()
+                ? Facet.Mark.UNDER_GABLE
+                : surface.parapetHeight() > 0 ? Facet.Mark.PARAPET : Facet.Mark.NONE;
         Facet facet = new Facet(
                 surface.name(),
                 surface.use(),
@@ -121,7 +132,7 @@ public final class ExplicitFacets {
                 outline,
                 Footprint.thickness(assembly),
                 assembly.isEmpty(),
-                new Facet.Traits(surface.name(), -1, Double.NaN, cellar ? Facet.Mark.CELLAR : Facet.Mark.NONE));
+                new Facet.Traits(surface.name(), -1, Double.NaN, mark));
         if (outline.size() < 3 || facet.doubleArea().length() == 0) {
             faults.add(
                     ShellFault.Part.SURFACE,

@@ -16,9 +16,12 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.locationtech.jts.algorithm.PointLocation;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Whether explicit surfaces bound a solid: none crosses itself or another, each part that hangs together encloses a room,
@@ -37,6 +40,9 @@ final class SolidChecks {
     /** z of a unit normal of what one can lie under or stand on: 45° off the level and less; our own rule. */
     private static final double LYING = 0.7;
 
+    /** z of a unit normal of a flat roof, as the shell tells it from a slope. */
+    private static final double LEVEL = 0.999;
+
     /** z of a unit normal of a deck that is walked on: 8° off the level and less; our own rule. */
     private static final double DECK = 0.99;
 
@@ -45,6 +51,9 @@ final class SolidChecks {
     private final ImmutableList<Facet> facets;
     private final double groundLevel;
     private final ShellFaults faults;
+
+    /** Closed parts that hang together. */
+    private final MutableList<ImmutableList<Facet>> parts = Lists.mutable.empty();
 
     /**
      * @param groundLevel m, z of the ground beside the house
@@ -63,6 +72,7 @@ final class SolidChecks {
         }
         facets.forEach(this::facing);
         facets.forEach(this::place);
+        marks();
         ImmutableList<Flat> flats = facets.collect(Flat::of);
         MutableList<Flat> simple = Lists.mutable.empty();
         for (Flat flat : flats) {
@@ -75,6 +85,36 @@ final class SolidChecks {
         for (int i = 0; i < simple.size(); i++) {
             for (int j = i + 1; j < simple.size(); j++) {
                 through(simple.get(i), simple.get(j));
+                over(simple.get(i), simple.get(j));
+            }
+        }
+        if (faults.isEmpty()) {
+            within();
+        }
+    }
+
+    /** A parapet stands around something level, a gable goes on from a wall beside a ceiling. */
+    private void marks() {
+        FacetMesh mesh = FacetMesh.of(facets, Vertex.ONE);
+        for (int f = 0; f < facets.size(); f++) {
+            int here = f;
+            Facet facet = facets.get(f);
+            if (facet.traits().mark() == Facet.Mark.PARAPET && facet.normal().z() < LEVEL) {
+                fault(
+                        facet,
+                        String.format(
+                                Locale.ROOT,
+                                "it slopes by %.1f° and has a parapet-height; only a flat roof, up to 2.5°, has one. Remove the key.",
+                                Math.toDegrees(Math.acos(facet.normal().z()))));
+            }
+            boolean ceiling = mesh.lines()
+                    .anySatisfy(line -> line.facets().contains(here)
+                            && line.facets().anySatisfy(g -> facets.get(g).use() == Body.Use.CEILING));
+            if (facet.traits().mark() == Facet.Mark.UNDER_GABLE && !ceiling) {
+                fault(
+                        facet,
+                        "it is said to go on as the gable of a loft, but meets no ceiling. Remove the key gable, or give the"
+                                + " ceiling's corners on its upper edge.");
             }
         }
     }
@@ -142,6 +182,71 @@ final class SolidChecks {
                         point.z())));
     }
 
+    /** Two in one plane that lie over one another are one surface twice, or what lies between two heated rooms. */
+    private void over(Flat one, Flat other) {
+        one.covers(other)
+                .ifPresent(
+                        at -> fault(
+                                other.facet(),
+                                String.format(
+                                        Locale.ROOT,
+                                        "it lies on \"%s\" at [%.3f m, %.3f m, %.3f m]. %s",
+                                        one.facet().name(),
+                                        at.x(),
+                                        at.y(),
+                                        at.z(),
+                                        Vectors.dot(
+                                                                one.facet().normal(),
+                                                                other.facet().normal())
+                                                        > 0
+                                                ? "Give what lies there once."
+                                                : "What stands between two heated rooms is no part of the shell: leave both out there.")));
+    }
+
+    /** Rooms that stand in another room were counted twice. */
+    private void within() {
+        ImmutableList<ImmutableList<Facet>> closed = parts.toImmutable();
+        for (ImmutableList<Facet> part : closed) {
+            Vertex corner = part.getFirst().outline().getFirst();
+            closed.reject(other -> other == part)
+                    .detectOptional(other -> Math.abs(turns(other, corner.point())) > 0.5)
+                    .ifPresent(other -> fault(
+                            part.getFirst(),
+                            String.format(
+                                    Locale.ROOT,
+                                    "it and what it meets stand inside the room that \"%s\" bounds. Leave them out, or move them.",
+                                    other.getFirst().name())));
+        }
+    }
+
+    /**
+     * How often surfaces run round a point: the sum of the solid angles of their triangles over 4 π, 1 inside and 0 outside
+     * (A. van Oosterom, J. Strackee, "The solid angle of a plane triangle", IEEE Trans. Biomed. Eng. 30, 1983, equation 8; from
+     * memory).
+     */
+    private static double turns(ImmutableList<Facet> part, Point3 at) {
+        double sum = 0;
+        for (Facet facet : part) {
+            ImmutableList<Point3> rays = facet.outline().collect(corner -> Vectors.minus(corner.point(), at));
+            for (int i = 1; i + 1 < rays.size(); i++) {
+                Point3 a = rays.get(0);
+                Point3 b = rays.get(i);
+                Point3 c = rays.get(i + 1);
+                double la = Vectors.length(a);
+                double lb = Vectors.length(b);
+                double lc = Vectors.length(c);
+                sum += 2
+                        * Math.atan2(
+                                Vectors.dot(a, Vectors.cross(b, c)),
+                                la * lb * lc
+                                        + Vectors.dot(a, b) * lc
+                                        + Vectors.dot(b, c) * la
+                                        + Vectors.dot(c, a) * lb);
+            }
+        }
+        return sum / (4 * Math.PI);
+    }
+
     /** Surfaces that hang together over shared edges and are closed must enclose a room from outdoors. */
     private void parts() {
         FacetMesh mesh = FacetMesh.of(facets, Vertex.ONE);
@@ -162,6 +267,9 @@ final class SolidChecks {
                 }
             }
             double volume = part.sumOfDouble(f -> volume(facets.get(f)));
+            if (closed) {
+                parts.add(part.collect(facets::get).toImmutable());
+            }
             if (closed && volume < 0) {
                 fault(
                         facets.get(part.getFirst()),
@@ -203,6 +311,33 @@ final class SolidChecks {
         private static Coordinate flat(Point3 point, Point3 origin, Point3 u, Point3 v) {
             Point3 off = Vectors.minus(point, origin);
             return new Coordinate(Vectors.dot(off, u), Vectors.dot(off, v));
+        }
+
+        /** A point that another facet of this one's plane covers, by more than a sliver at its rim. */
+        Optional<Point3> covers(Flat other) {
+            Point3 normal = facet.normal();
+            boolean here = other.facet()
+                    .outline()
+                    .allSatisfy(corner ->
+                            Math.abs(Vectors.dot(normal, Vectors.minus(corner.point(), origin))) <= THROUGH);
+            if (!here) {
+                return Optional.empty();
+            }
+            MutableList<Coordinate> ring = other.facet()
+                    .outline()
+                    .collect(corner -> flat(corner.point(), origin, u, v))
+                    .toList();
+            ring.add(ring.getFirst().copy());
+            Geometry common = OverlayNGRobust.overlay(
+                            outline, GEOMETRY.createPolygon(ring.toArray(new Coordinate[0])), OverlayNG.INTERSECTION)
+                    .buffer(-THROUGH);
+            return common.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(space(common.getInteriorPoint().getCoordinate()));
+        }
+
+        private Point3 space(Coordinate at) {
+            return Vectors.plus(origin, Vectors.plus(Vectors.times(u, at.x), Vectors.times(v, at.y)));
         }
 
         /** Where a side of another facet passes through this one, clear of both one's rims. */

@@ -1,0 +1,231 @@
+package coldseam.envelope.shell.surfaces;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.Point3;
+import coldseam.envelope.shell.fault.ShellFault;
+import coldseam.envelope.shell.fault.ShellFaults;
+import coldseam.envelope.shell.lattice.Ring;
+import coldseam.envelope.shell.lattice.Vectors;
+import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.mesh.Facet;
+import coldseam.envelope.shell.mesh.FacetMesh;
+import coldseam.envelope.shell.mesh.FacetNames;
+import coldseam.envelope.shell.plan.StepZones;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/**
+ * The storeys of a body of explicit surfaces: walls that pass a floor are cut there, and each surface is of a storey.
+ *
+ * <p>A level is a floor's upper face, as where storeys take over from one another.
+ */
+final class Levels {
+
+    /** m, by which the lowest level may miss the floor that is a surface: the thickness of a finish that was left out. */
+    private static final double MISSED = 0.01;
+
+    /** m, over the lowest level, by which a wall's foot or a floor may be drawn off it and still belong to it. */
+    private static final double NEAR = StepZones.HAIR;
+
+    /** m, below the ground, from which a storey's floor is a cellar's; our own rule. */
+    private static final double CELLAR = 0.5;
+
+    /** z of a unit normal, downwards, of a floor that is walked on: 8° off the level and less; our own rule. */
+    private static final double LYING = 0.99;
+
+    private static final GeometryFactory GEOMETRY = new GeometryFactory();
+
+    private final ImmutableList<Body.Level> levels;
+    private final double groundLevel;
+
+    /**
+     * @param levels bottom → top
+     * @param groundLevel m, z of the ground beside the house
+     */
+    Levels(ImmutableList<Body.Level> levels, double groundLevel) {
+        this.levels = levels;
+        this.groundLevel = groundLevel;
+    }
+
+    /** Refuses levels that belong to another house. */
+    void check(ImmutableList<Facet> facets, ShellFaults faults) {
+        ImmutableList<Facet> floors = facets.select(
+                facet -> under(facet) && !facet.missing() && facet.normal().z() < -LYING);
+        Body.Level lowest = levels.getFirst();
+        floors.minByOptional(Levels::upperFace)
+                .filter(floor -> Math.abs(upperFace(floor) - lowest.height()) > MISSED)
+                .ifPresent(floor -> faults.add(
+                        ShellFault.Part.STOREY,
+                        lowest.name(),
+                        "Level \"%s\": it lies at %.3f m, but the upper face of the lowest floor, \"%s\", at %.3f m: its corners"
+                                + " are those of its underside, and its build-up is %.3f m thick. Correct the height, or the corners.",
+                        lowest.name(),
+                        lowest.height(),
+                        floor.name(),
+                        upperFace(floor),
+                        floor.inset()));
+        ImmutableList<Facet> walls = facets.select(facet -> facet.use() == Body.Use.WALL);
+        for (Body.Level level : levels.drop(1)) {
+            if (walls.noneSatisfy(wall -> low(wall) < level.height() && high(wall) > level.height() + NEAR)) {
+                faults.add(
+                        ShellFault.Part.STOREY,
+                        level.name(),
+                        "Level \"%s\": it lies at %.3f m, where no wall reaches; walls go from %.3f m to %.3f m. Correct its height,"
+                                + " or leave it out.",
+                        level.name(),
+                        level.height(),
+                        walls.collectDouble(Levels::low).minIfEmpty(0),
+                        walls.collectDouble(Levels::high).maxIfEmpty(0));
+            }
+        }
+    }
+
+    /** The facets with their storeys, walls cut at the levels that they pass. */
+    ImmutableList<Facet> applied(ImmutableList<Facet> facets) {
+        // At one another's corners first, so that two that share an edge are cut in one point.
+        ImmutableList<Facet> whole = FacetMesh.of(facets, Vertex.ONE).facets();
+        MutableList<Facet> all = Lists.mutable.empty();
+        whole.forEach(
+                facet -> all.addAllIterable(facet.use() == Body.Use.WALL ? cut(facet) : Lists.immutable.of(of(facet))));
+        ImmutableList<String> names =
+                FacetNames.numbered(all.collect(Facet::name).toImmutable());
+        return all.collectWithIndex((facet, i) -> facet.withName(names.get(i))).toImmutable();
+    }
+
+    /** Index of the storey that a height belongs to. */
+    private int storey(double z) {
+        return Math.max(0, levels.count(level -> level.height() <= z + NEAR) - 1);
+    }
+
+    private Facet of(Facet facet) {
+        return at(facet, storey(under(facet) ? upperFace(facet) : low(facet) - facet.inset()), -1);
+    }
+
+    private Facet at(Facet facet, int storey, int level) {
+        boolean floor = facet.use() == Body.Use.FLOOR;
+        double height = levels.get(storey).height();
+        boolean cellar = (floor ? upperFace(facet) : height) < groundLevel - CELLAR;
+        Facet.Mark mark = facet.traits().mark();
+        if (mark == Facet.Mark.NONE && cellar && (floor || facet.use() == Body.Use.WALL)) {
+            mark = Facet.Mark.CELLAR;
+        }
+        return facet.withTraits(new Facet.Traits(levels.get(storey).name(), level, height, mark));
+    }
+
+    private ImmutableList<Facet> cut(Facet wall) {
+        MutableList<Facet> parts = Lists.mutable.of(wall);
+        for (Body.Level level : levels.drop(1)) {
+            long z = Vertex.height(level.height());
+            parts = parts.flatCollect(part -> low(part) < level.height() - NEAR && high(part) > level.height() + NEAR
+                    ? new Cut(part, z).parts()
+                    : Lists.immutable.of(part));
+        }
+        boolean several = parts.size() > 1;
+        return parts.collect(part -> {
+                    int storey = storey((low(part) + high(part)) / 2);
+                    String name =
+                            several ? wall.name() + ", " + levels.get(storey).name() : wall.name();
+                    return at(part, storey, storey).withName(name);
+                })
+                .toImmutable();
+    }
+
+    private static boolean under(Facet facet) {
+        return facet.use() == Body.Use.FLOOR || facet.use() == Body.Use.OVERHANG;
+    }
+
+    private static double low(Facet facet) {
+        return facet.outline().collectDouble(v -> v.point().z()).min();
+    }
+
+    private static double high(Facet facet) {
+        return facet.outline().collectDouble(v -> v.point().z()).max();
+    }
+
+    private static double upperFace(Facet floor) {
+        return low(floor) + floor.inset();
+    }
+
+    /** A wall parted at a height: every corner of the parts is one of its own, or where a side passes that height. */
+    private static final class Cut {
+
+        private final Facet wall;
+        private final Point3 origin;
+        private final Point3 u;
+        private final Point3 v;
+        private final long height;
+        private final MutableList<Vertex> corners = Lists.mutable.empty();
+
+        Cut(Facet wall, long height) {
+            this.wall = wall;
+            this.height = height;
+            this.origin = wall.outline().getFirst().at(height).point();
+            this.u = Vectors.unit(Vectors.cross(Vectors.UP, wall.normal()));
+            this.v = Vectors.cross(wall.normal(), u);
+            ImmutableList<Vertex> outline = wall.outline();
+            for (int i = 0; i < outline.size(); i++) {
+                Vertex a = outline.get(i);
+                Vertex b = outline.get((i + 1) % outline.size());
+                corners.add(a);
+                if (Math.min(a.z(), b.z()) < height && height < Math.max(a.z(), b.z())) {
+                    corners.add(passing(a, b));
+                }
+            }
+        }
+
+        /** Where a side passes the height: the same from both of its ends. */
+        private Vertex passing(Vertex one, Vertex other) {
+            Vertex a = one.compareTo(other) < 0 ? one : other;
+            Vertex b = a == one ? other : one;
+            double share = (double) (height - a.z()) / (b.z() - a.z());
+            return new Vertex(
+                    a.x() + Math.round(share * (b.x() - a.x())), a.y() + Math.round(share * (b.y() - a.y())), height);
+        }
+
+        ImmutableList<Facet> parts() {
+            Coordinate[] ring = corners.toList()
+                    .collect(this::flat)
+                    .with(flat(corners.getFirst()))
+                    .toArray(new Coordinate[0]);
+            Geometry whole = GEOMETRY.createPolygon(ring);
+            Envelope box = whole.getEnvelopeInternal();
+            MutableList<Facet> parts = Lists.mutable.empty();
+            for (boolean over : new boolean[] {false, true}) {
+                Envelope half = new Envelope(
+                        box.getMinX() - 1,
+                        box.getMaxX() + 1,
+                        over ? 0 : box.getMinY() - 1,
+                        over ? box.getMaxY() + 1 : 0);
+                Geometry part = OverlayNGRobust.overlay(whole, GEOMETRY.toGeometry(half), OverlayNG.INTERSECTION);
+                for (int i = 0; i < part.getNumGeometries(); i++) {
+                    if (part.getGeometryN(i).getDimension() == 2) {
+                        parts.add(wall.withOutline(onLattice(part.getGeometryN(i))));
+                    }
+                }
+            }
+            return parts.toImmutable();
+        }
+
+        private ImmutableList<Vertex> onLattice(Geometry part) {
+            MutableList<Vertex> outline = Lists.mutable
+                    .of(part.getCoordinates())
+                    .collect(at -> corners.minBy(corner -> flat(corner).distance(at)));
+            ImmutableList<Vertex> tidy = Ring.tidy(outline.toImmutable());
+            Vertex area = Ring.doubleArea(tidy);
+            boolean outwards = Vectors.dot(area.point(), wall.normal()) > 0;
+            return outwards ? tidy : tidy.toReversed();
+        }
+
+        private Coordinate flat(Vertex corner) {
+            Point3 off = Vectors.minus(corner.point(), origin);
+            return new Coordinate(Vectors.dot(off, u), Vectors.dot(off, v));
+        }
+    }
+}

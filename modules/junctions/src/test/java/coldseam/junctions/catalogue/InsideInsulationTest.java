@@ -1,0 +1,78 @@
+package coldseam.junctions.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.file.house.BuildUps;
+import coldseam.junctions.BuiltIn;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.InsulationThickness;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.section.Composer;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Details of kinds that any wall has, laid on one that is insulated inside: which fit, and in which order. */
+@Tag("slow")
+final class InsideInsulationTest {
+
+    private static final Catalogue CATALOGUE = CatalogueFile.builtIn();
+
+    /** From worst to best; what stands outside the structure does not fit. */
+    private static final ImmutableMap<String, ImmutableList<String>> ORDER = Maps.immutable.of(
+            "jamb", Lists.immutable.of("jamb-inner-bare-reveal", "jamb-reveal-lined", "jamb-flush-lapped"),
+            "head", Lists.immutable.of("head-inner-bare", "head-reveal-lined", "head-flush-lapped"),
+            "sill", Lists.immutable.of("sill-inner-bare", "sill-reveal-lined", "sill-flush-lapped"),
+            "party wall",
+                    Lists.immutable.of("party-wall-insulation-stops", "party-wall-return-strip", "party-wall-lined"));
+
+    private static JunctionSetup setup(JunctionKind kind, double board) {
+        Assembly wall = InsulationThickness.with(
+                        BuildUps.all().get("wall insulated inside").masonry(), board)
+                .orElseThrow();
+        JunctionSetup typical = TypicalBuild.MASONRY.setup(kind);
+        return typical.between(wall, typical.second());
+    }
+
+    private static boolean fits(Detail detail, JunctionSetup setup) {
+        try {
+            Composer.compose(detail, setup, BuiltIn.LIBRARY);
+            return true;
+        } catch (DetailDoesNotFit misfit) {
+            return false;
+        }
+    }
+
+    /** m of board, no thinner than a frame is deep: one that stands proud of thin board loses as much as a lined sill. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.09, 0.12, 0.18})
+    void optionsFitFromWorstToBest(double board) {
+        ORDER.forEachKeyValue((kind, ids) -> {
+            JunctionSetup setup = setup(JunctionKind.of(kind), board);
+            ImmutableList<Detail> fitting =
+                    CATALOGUE.options(JunctionKind.of(kind)).select(each -> fits(each, setup));
+            assertEquals(
+                    ids,
+                    fitting.toSortedListBy(each ->
+                                    -CatalogueBreadthTest.psi(each, setup).middle())
+                            .collect(Detail::id));
+        });
+    }
+
+    /** A frame in the boards' plane keeps every layer whole, beside masonry that goes on outside of it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"jamb", "head", "sill"})
+    void theBestCarriesEveryLayer(String kind) {
+        JunctionSetup setup = setup(JunctionKind.of(kind), 0.10);
+        Detail best = CATALOGUE.find(ORDER.get(kind).getLast()).orElseThrow();
+        assertEquals(Lists.immutable.empty(), CatalogueTradeTest.lost(best, setup, true));
+    }
+}
