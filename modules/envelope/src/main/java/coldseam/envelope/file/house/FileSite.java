@@ -52,8 +52,7 @@ record FileSite(
         @Doc("The outdoor air month by month; without it condensation inside assemblies is not checked.")
         Optional<FileClimate> climate) {
 
-    /** K; where winter is milder nobody asks for an audit of what a house loses (common practice, no source). */
-    private static final double LEAST_DIFFERENCE = 5;
+    private static final double DAYS_OF_A_YEAR = 365;
 
     /** K; the design temperature is that of a few days, no further below the coldest month's mean (common practice, no source). */
     private static final double COLDEST_MONTH_ABOVE = 25;
@@ -65,13 +64,14 @@ record FileSite(
     private static final double DAYS_OFF = 0.2;
 
     FileSite {
-        if (!(outdoorTemperature <= indoorTemperature - LEAST_DIFFERENCE)) {
+        double most = DAYS_OF_A_YEAR * (indoorTemperature + 2 - outdoorTemperature);
+        if (heatingDegreeDays.isPresent() && heatingDegreeDays.getAsDouble() > most) {
             throw new BadValueException(
-                    "outdoorTemperature",
-                    "outdoor-temperature must be well below indoor-temperature",
-                    UnitSystem.SI.format(outdoorTemperature, Dimension.TEMPERATURE),
-                    "up to " + UnitSystem.SI.format(indoorTemperature - LEAST_DIFFERENCE, Dimension.TEMPERATURE),
-                    "check both and their units");
+                    "heatingDegreeDays",
+                    "no year has more degree days than 365 of its coldest",
+                    UnitSystem.SI.format(heatingDegreeDays.getAsDouble(), Dimension.DEGREE_DAYS),
+                    "up to " + UnitSystem.SI.format(most, Dimension.DEGREE_DAYS),
+                    "give them and outdoor-temperature for one place, in their units");
         }
         if (climate.isPresent()) {
             winter(climate.get().coldest(), outdoorTemperature);
