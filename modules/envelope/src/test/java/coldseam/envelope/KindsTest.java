@@ -43,6 +43,14 @@ class KindsTest {
         assertTrue(unknown.getMessage().startsWith("no kind of junction is called \"jam\"; there are: slab edge, "));
     }
 
+    /** Their sections show the seam under the door, so that the two are no seams that touch. */
+    @Test
+    void doorThresholdsAreThresholds() {
+        assertEquals(
+                JunctionKind.all().select(kind -> kind.label().startsWith("door threshold")),
+                JunctionKind.all().select(JunctionKind::threshold));
+    }
+
     @Test
     void bandsFollowTheForm() {
         assertEquals(Lists.immutable.of("roof", "wall"), JunctionKind.PARAPET.bands());

@@ -70,6 +70,7 @@ final class CatalogueBreadthTest {
             JunctionKind.VALLEY,
             JunctionKind.ROOFLIGHT,
             JunctionKind.SILL,
+            JunctionKind.of("door threshold over a heated room"),
             JunctionKind.of("shutter box"));
 
     private static final Catalogue CATALOGUE = CatalogueFile.builtIn();

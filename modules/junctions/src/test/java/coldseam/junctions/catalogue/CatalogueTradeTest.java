@@ -156,6 +156,7 @@ final class CatalogueTradeTest {
                             JunctionKind.SILL,
                             JunctionKind.SLAB_THRESHOLD,
                             JunctionKind.of("door threshold over a cold space"),
+                            JunctionKind.of("door threshold over a heated room"),
                             JunctionKind.TERRACE_THRESHOLD)
                     .flatCollect(kind -> CATALOGUE.options(kind).select(each -> each.rank() == rank))
                     .collect(CatalogueTradeTest::frame)
