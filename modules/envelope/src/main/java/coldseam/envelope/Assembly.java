@@ -52,6 +52,12 @@ public record Assembly(
         return new Assembly(other, layers, fasteners, gaps, rain);
     }
 
+    /** Whether one goes on as the other on site: layer by layer the same but for the lining, and for what they are named for. */
+    public boolean isBuiltLike(Assembly other) {
+        return layers.size() == other.layers.size()
+                && layers.zip(other.layers).allSatisfy(pair -> pair.getOne().isBuiltLike(pair.getTwo()));
+    }
+
     /** Sum of the layers' thicknesses, m. */
     public double thickness() {
         return layers.sumOfDouble(Layer::thickness);

@@ -32,6 +32,7 @@ public final class JunctionKind extends BridgeKind implements Comparable<Junctio
     public static final JunctionKind OUTSIDE_CORNER = of("outside corner");
     public static final JunctionKind INSIDE_CORNER = of("inside corner");
     public static final JunctionKind INTERMEDIATE_FLOOR = of("intermediate floor");
+    public static final JunctionKind WALL_CHANGE_AT_FLOOR = of("change of wall at a floor");
     public static final JunctionKind PARTY_WALL = of("party wall");
     public static final JunctionKind WALL_THICKNESS_CHANGE = of("change of wall thickness");
     public static final JunctionKind OVERHANG_EDGE = of("overhang edge");
@@ -49,9 +50,11 @@ public final class JunctionKind extends BridgeKind implements Comparable<Junctio
     public static final JunctionKind HIP = of("hip");
     public static final JunctionKind VALLEY = of("valley");
     public static final JunctionKind KNEE_WALL = of("knee wall");
+    public static final JunctionKind KNEE_WALL_FOOT = of("foot of a knee wall");
     public static final JunctionKind HIGH_EAVES = of("high eaves of a mono-pitch");
     public static final JunctionKind COLLAR = of("slope to collar ceiling");
     public static final JunctionKind DORMER_CHEEK = of("dormer cheek");
+    public static final JunctionKind ABUTMENT = of("abutment");
     public static final JunctionKind ROOFLIGHT = of("rooflight");
     public static final JunctionKind FLAT_ROOF_EDGE = of("flat roof edge");
     public static final JunctionKind PARAPET = of("parapet");

@@ -28,6 +28,18 @@ public record Layer(
         return new Layer(material, other, role, framing, air, taper, controls);
     }
 
+    /** Whether it is another's like on site: whatever both are named for, and whatever lining both have. */
+    boolean isBuiltLike(Layer other) {
+        boolean lining = role == Role.FINISH && other.role == Role.FINISH;
+        return thickness == other.thickness
+                && (lining
+                        || role == other.role
+                                && material.equals(other.material)
+                                && framing.equals(other.framing)
+                                && air.equals(other.air)
+                                && taper.equals(other.taper));
+    }
+
     /** Whether it is insulation: a solid layer of a material that insulates, whose thickness counts. */
     public boolean insulates() {
         return air.isEmpty() && role != Role.MEMBRANE && material.insulates();

@@ -47,8 +47,10 @@ class KindsTest {
     @Test
     void doorThresholdsAreThresholds() {
         assertEquals(
-                JunctionKind.all().select(kind -> kind.label().startsWith("door threshold")),
-                JunctionKind.all().select(JunctionKind::threshold));
+                Lists.immutable.empty(),
+                JunctionKind.all()
+                        .select(kind -> kind.label().contains("door threshold"))
+                        .reject(JunctionKind::threshold));
     }
 
     @Test

@@ -369,10 +369,10 @@ class ShellBuilderTest {
         Shell shell = build(body);
         assertClosed(shell);
         assertEquals(0, shell.surfaces().count(s -> s.use() == Body.Use.TERRACE));
-        assertEquals(4, count(shell, JunctionKind.WALL_THICKNESS_CHANGE));
-        assertEquals(2 * (10.8 + 8.8), length(shell, JunctionKind.WALL_THICKNESS_CHANGE), ROUND_OFF);
+        assertEquals(4, count(shell, JunctionKind.WALL_CHANGE_AT_FLOOR));
+        assertEquals(2 * (10.8 + 8.8), length(shell, JunctionKind.WALL_CHANGE_AT_FLOOR), ROUND_OFF);
         assertEquals(0, count(shell, JunctionKind.INTERMEDIATE_FLOOR));
-        Edge change = shell.edges().detect(e -> e.kind() == JunctionKind.WALL_THICKNESS_CHANGE);
+        Edge change = shell.edges().detect(e -> e.kind() == JunctionKind.WALL_CHANGE_AT_FLOOR);
         assertEquals("wall", change.first().assembly().orElseThrow().name());
         assertEquals(
                 "thin", change.second().orElseThrow().assembly().orElseThrow().name());
@@ -392,9 +392,24 @@ class ShellBuilderTest {
                 Body.FootprintLine.STRUCTURE, Lists.immutable.of(lower, upper), Houses.slab(), Houses.flat());
         Shell shell = build(body);
         assertClosed(shell);
-        assertEquals(1, count(shell, JunctionKind.WALL_THICKNESS_CHANGE));
+        assertEquals(1, count(shell, JunctionKind.WALL_CHANGE_AT_FLOOR));
         assertEquals(3, count(shell, JunctionKind.INTERMEDIATE_FLOOR));
         assertEquals(0, count(shell, JunctionKind.OVERHANG_EDGE));
+    }
+
+    /** Walls whose outer faces are one but not their build-ups meet in no plain intermediate floor: it would be drawn with one of them. */
+    @Test
+    void anotherWallAboveIsAChangeHoweverFlush() {
+        Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0, 0, 10, 8), 2.8, "thin");
+        Shell shell = build(Houses.body(Houses.flat(), BOX, upper));
+        assertClosed(shell);
+        assertTrue(shell.steps().isEmpty());
+        assertEquals(36, length(shell, JunctionKind.WALL_CHANGE_AT_FLOOR), ROUND_OFF);
+        assertEquals(0, count(shell, JunctionKind.INTERMEDIATE_FLOOR));
+        Edge change = shell.edges().detect(e -> e.kind() == JunctionKind.WALL_CHANGE_AT_FLOOR);
+        assertEquals("ground floor", change.first().storey());
+        assertEquals("upper floor", change.upperStorey());
+        assertEquals(0.3, change.floorThickness(), ROUND_OFF);
     }
 
     @Test
@@ -427,7 +442,9 @@ class ShellBuilderTest {
                 Body.FootprintLine.STRUCTURE, Lists.immutable.of(lower, upper), Houses.slab(), Houses.flat());
         Shell shell = build(body);
         assertClosed(shell);
-        assertEquals(4, count(shell, JunctionKind.WALL_THICKNESS_CHANGE));
+        // Upright where neighbours differ, level where one wall stands on another.
+        assertEquals(2, count(shell, JunctionKind.WALL_THICKNESS_CHANGE));
+        assertEquals(2, count(shell, JunctionKind.WALL_CHANGE_AT_FLOOR));
     }
 
     @Test
@@ -505,7 +522,7 @@ class ShellBuilderTest {
         Shell shell = build(body);
         assertClosed(shell);
         assertEquals(10.8 * 2.1, surface(shell, "terrace over ground floor").externalArea(), ROUND_OFF);
-        assertEquals(3, count(shell, JunctionKind.WALL_THICKNESS_CHANGE));
+        assertEquals(3, count(shell, JunctionKind.WALL_CHANGE_AT_FLOOR));
         assertEquals(10.6, length(shell, JunctionKind.WALL_TO_TERRACE), ROUND_OFF);
     }
 

@@ -72,8 +72,8 @@ public final class DrawingNames {
             names.put(kind.second() + ".far", Measured.SECOND);
         }
         if (form.floorLines()) {
-            names.put(STOREY_FLOOR + ".near", Measured.FIRST);
-            names.put(STOREY_FLOOR + ".far", Measured.FIRST);
+            names.put(STOREY_FLOOR + ".near", crossing ? Measured.FIRST : Measured.SECOND);
+            names.put(STOREY_FLOOR + ".far", crossing ? Measured.FIRST : Measured.SECOND);
         }
         if (form.ground()) {
             names.put(GROUND_TOP, Measured.FIRST);

@@ -60,7 +60,7 @@ final class OutlineBoundaries {
                     Composer.FRAME_WIDTH,
                     chart.firstNormal(),
                     Surroundings.INDOOR,
-                    surroundings.first().name()));
+                    surroundings.second().name()));
         }
         if (scene.form().second() == KindForm.Second.THING) {
             return;

@@ -100,8 +100,10 @@ record Scene(
         first.nameLines(kind.first(), scope);
         second.ifPresent(band -> band.nameLines(kind.second(), scope));
         scope.put(DrawingNames.UPSTAND, setup.upstand());
-        scope.put(DrawingNames.STOREY_FLOOR + ".near", 0.0);
-        scope.put(DrawingNames.STOREY_FLOOR + ".far", setup.floorThickness());
+        // End to end the upper band begins on the floor.
+        double top = form.meeting() == KindForm.Meeting.END_TO_END ? 0 : setup.floorThickness();
+        scope.put(DrawingNames.STOREY_FLOOR + ".near", top - setup.floorThickness());
+        scope.put(DrawingNames.STOREY_FLOOR + ".far", top);
         scope.put(DrawingNames.SEAM, 0.0);
         scope.put(DrawingNames.BEND, chart.bend());
         drawing.terms().parameters().each(each -> scope.put(each.name(), each.value()));
@@ -171,9 +173,9 @@ record Scene(
         return outside;
     }
 
-    /** m, where the house says how deep the frame stands; a rooflight stands on its kerb, whatever the house says. */
+    /** m, where the house says how deep the frame stands; overhead it stands on its kerb, whatever the house says. */
     private static OptionalDouble setBack(JunctionSetup setup) {
-        return setup.kind() == JunctionKind.ROOFLIGHT
+        return setup.kind().form().page() == KindForm.Page.FIRST_LEFT
                 ? OptionalDouble.empty()
                 : setup.opening().map(Opening::setBack).orElse(OptionalDouble.empty());
     }

@@ -38,6 +38,8 @@ public record Facet(
         STEP,
         /** A wall that a gable or verge stands on. */
         UNDER_GABLE,
+        /** A dormer's front or cheek. */
+        DORMER,
         /** A flat roof with a parapet. */
         PARAPET,
         /** A cellar's floor or walls. */

@@ -234,10 +234,8 @@ public final class Joints {
         if (hair || party) {
             return found;
         }
-        JunctionRules.Found change =
-                new JunctionRules.Found(JunctionKind.WALL_THICKNESS_CHANGE, edge.first(), other.first());
-        return Optional.of(
-                found.filter(f -> f.kind() != JunctionKind.INTERMEDIATE_FLOOR).orElse(change));
+        return Optional.of(found.orElseGet(
+                () -> new JunctionRules.Found(JunctionKind.WALL_THICKNESS_CHANGE, edge.first(), other.first())));
     }
 
     /** m between the lines of two edges. */

@@ -117,11 +117,11 @@ final class JunctionRules {
         Facet upper = oneIsAbove ? a : b;
         if (storeys) {
             boolean foundation = lower.marked(Facet.Mark.CELLAR) && !upper.marked(Facet.Mark.CELLAR);
-            return ordered(
-                    foundation ? JunctionKind.FOUNDATION_WALL_TOP : JunctionKind.INTERMEDIATE_FLOOR,
-                    one,
-                    other,
-                    oneIsAbove);
+            boolean oneWall = a.assembly()
+                    .flatMap(wall -> b.assembly().map(wall::isBuiltLike))
+                    .orElse(sameBuild);
+            JunctionKind floor = oneWall ? JunctionKind.INTERMEDIATE_FLOOR : JunctionKind.WALL_CHANGE_AT_FLOOR;
+            return ordered(foundation ? JunctionKind.FOUNDATION_WALL_TOP : floor, one, other, oneIsAbove);
         }
         boolean outOfGround = lower.exposure().kind() == Exposure.Kind.GROUND
                 && upper.exposure().kind() != Exposure.Kind.GROUND;
@@ -140,7 +140,9 @@ final class JunctionRules {
             case TERRACE -> convex ? JunctionKind.TERRACE_EDGE : JunctionKind.WALL_TO_TERRACE;
             case CEILING ->
                 !convex && level
-                        ? JunctionKind.ROOF_STEP
+                        ? wall.exposure().kind() == Exposure.Kind.UNHEATED
+                                ? JunctionKind.KNEE_WALL_FOOT
+                                : JunctionKind.ROOF_STEP
                         : wall.marked(Facet.Mark.UNDER_GABLE)
                                 ? JunctionKind.GABLE_COLD_LOFT
                                 : JunctionKind.EAVES_COLD_LOFT;
@@ -180,7 +182,7 @@ final class JunctionRules {
             JunctionKind eaves = angle < RIGHT ? JunctionKind.HIGH_EAVES : JunctionKind.EAVES;
             return knee && level ? JunctionKind.KNEE_WALL : level ? eaves : JunctionKind.VERGE;
         }
-        return level ? JunctionKind.ROOF_STEP : JunctionKind.DORMER_CHEEK;
+        return wall.marked(Facet.Mark.DORMER) && !level ? JunctionKind.DORMER_CHEEK : JunctionKind.ABUTMENT;
     }
 
     private Optional<JunctionKind> withoutWall(Facet first, Facet second, double angle, Vertex from, Vertex to) {

@@ -172,7 +172,7 @@ final class StoreyRoof {
                 outline,
                 assembly.thickness(),
                 false,
-                traits(Facet.Mark.NONE));
+                traits(Facet.Mark.DORMER));
         Point3 out = bare.normal();
         return bare.withName(dormer.name()
                 + (placed.faces(out)
