@@ -618,4 +618,27 @@ class ShapeHousesTest {
                         .collect(Surface::side)
                         .toSet());
     }
+
+    /** Sides are called as their walls and seams are. */
+    @Test
+    void sidesAreNamedByWhatTheirWallsFace() {
+        Body.Storeys box =
+                Houses.body(Houses.flat(), Houses.storey("ground floor", Houses.rectangle(0, 0, 10, 8), 3, "wall"));
+        assertEquals("north, east, south, west", sides(box, 20));
+        assertEquals("north-west, north-east, south-east, south-west", sides(box, 30));
+        assertEquals("north-east, south-east, south-west, north-west", sides(box, -30));
+        // Walls at 30° and at 60° to the east both face north-east.
+        Body.Storeys three = Houses.body(
+                Houses.flat(),
+                Houses.storey("ground floor", Houses.points(0, 0, 12, 0, 10, 3.464, 0, 9.238), 3, "wall"));
+        assertEquals("north, east, south, west", sides(three, 0));
+    }
+
+    private static String sides(Body.Storeys body, double degrees) {
+        Shell shell = ShellBuilder.build(Houses.house(AnyAngleTest.turned(body, degrees)));
+        return Lists.immutable
+                .of(Side.NORTH, Side.EAST, Side.SOUTH, Side.WEST)
+                .collect(shell::nameOf)
+                .makeString();
+    }
 }
