@@ -344,6 +344,7 @@ public sealed interface Body {
      * @param side index of the footprint side whose slope it stands on
      * @param gabled true under a roof of two slopes, false under one slope (a shed)
      * @param left m, from the side's left end, seen from outdoors, to its left cheek; empty where it stands in the middle
+     * @param offMiddle m, how far to the right of that middle it stands; where {@code left} is given it counts alone
      * @param width m
      * @param setBack m, from the outer face of the wall below to its front; zero where both are one face
      * @param height m, of its front over the slope there, to its own eaves
@@ -356,6 +357,7 @@ public sealed interface Body {
             int side,
             boolean gabled,
             OptionalDouble left,
+            double offMiddle,
             double width,
             double setBack,
             double height,

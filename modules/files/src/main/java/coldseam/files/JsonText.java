@@ -114,7 +114,7 @@ public final class JsonText {
 
     private void record(Object record, String at) throws IOException {
         out.writeStartObject();
-        for (RecordComponent component : record.getClass().getRecordComponents()) {
+        for (RecordComponent component : Shape.components(record.getClass())) {
             Optional<?> present = present(read(component, record));
             if (present.isPresent()) {
                 out.writeFieldName(component.getName());

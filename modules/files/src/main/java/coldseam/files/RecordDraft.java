@@ -3,6 +3,7 @@ package coldseam.files;
 import java.lang.reflect.RecordComponent;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Maps;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.MutableMap;
 
 /** The values of a record, and of those inlined in it, while they are collected. */
@@ -68,17 +69,13 @@ final class RecordDraft<T> {
     }
 
     private <R> R construct(Class<R> record, Faults faults) {
-        RecordComponent[] components = record.getRecordComponents();
-        Object[] arguments = new Object[components.length];
-        for (int i = 0; i < components.length; i++) {
-            Class<?> component = components[i].getType();
-            if (components[i].isAnnotationPresent(Inline.class)) {
-                arguments[i] = construct(component, faults);
-            } else {
-                arguments[i] = component == Position.class ? place : values.get(components[i].getName());
+        ImmutableList<Object> arguments = Shape.components(record).collect(component -> {
+            if (component.isAnnotationPresent(Inline.class)) {
+                return construct(component.getType(), faults);
             }
-        }
-        R built = Shape.construct(record, arguments);
+            return component.getType() == Position.class ? place : values.get(component.getName());
+        });
+        R built = Shape.construct(record, arguments.toArray());
         if (built instanceof SelfChecking checking) {
             checking.check(faults);
         }

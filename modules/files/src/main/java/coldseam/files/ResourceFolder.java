@@ -3,16 +3,15 @@ package coldseam.files;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.net.URI;
+import java.net.JarURLConnection;
 import java.net.URISyntaxException;
+import java.net.URL;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.jar.JarEntry;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -93,16 +92,20 @@ public record ResourceFolder(String path) {
 
     private ImmutableList<String> names() {
         try {
-            URI place = ResourceFolder.class.getResource(path + README).toURI();
-            if (!place.getScheme().equals("jar")) {
-                return names(Path.of(place).getParent());
-            }
-            try (FileSystem jar = FileSystems.newFileSystem(place, Map.of())) {
-                return names(jar.getPath(path));
-            }
+            URL readme = ResourceFolder.class.getResource(path + README);
+            return readme.openConnection() instanceof JarURLConnection jar
+                    ? names(InJar.files(jar), path.substring(1))
+                    : names(Path.of(readme.toURI()).getParent());
         } catch (URISyntaxException | IOException broken) {
             throw new IllegalStateException("the files in " + path + " cannot be listed; please report this", broken);
         }
+    }
+
+    private static ImmutableList<String> names(ImmutableList<String> files, String folder) {
+        return files.select(each -> each.startsWith(folder) && each.indexOf('/', folder.length()) < 0)
+                .collect(each -> each.substring(folder.length()))
+                .toSortedList()
+                .toImmutable();
     }
 
     private static ImmutableList<String> names(Path folder) throws IOException {
@@ -111,6 +114,22 @@ public record ResourceFolder(String path) {
                     .filter(name -> name.endsWith(SUFFIX))
                     .sorted()
                     .toList());
+        }
+    }
+
+    /** The jar's files, looked through once for all folders; it is the one that the classes come from, open anyway, and not ours to close. */
+    private static final class InJar {
+
+        private static ImmutableList<String> found = Lists.immutable.empty();
+
+        private static synchronized ImmutableList<String> files(JarURLConnection place) throws IOException {
+            if (found.isEmpty()) {
+                found = Lists.immutable.withAll(place.getJarFile().stream()
+                        .map(JarEntry::getName)
+                        .filter(name -> name.endsWith(SUFFIX))
+                        .toList());
+            }
+            return found;
         }
     }
 }

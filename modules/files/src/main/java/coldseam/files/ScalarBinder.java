@@ -120,10 +120,9 @@ final class ScalarBinder {
 
     private Optional<Object> word(SourceNode.Scalar scalar, Class<?> type, String what) {
         String asked = scalar.text().strip();
-        Optional<?> named =
-                Words.listed(type).detectOptional(each -> Words.word(each).equals(asked));
+        Optional<Object> named = Words.named(type, asked);
         if (named.isPresent()) {
-            return Optional.of(named.get());
+            return named;
         }
         ImmutableList<String> words = Words.words(type);
         Optional<String> near = Binder.meant(asked, words);

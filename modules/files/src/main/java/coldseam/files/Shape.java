@@ -32,8 +32,7 @@ final class Shape {
     private static final ClassValue<ImmutableList<Part>> PARTS = new ClassValue<>() {
         @Override
         protected ImmutableList<Part> computeValue(Class<?> record) {
-            return Lists.immutable
-                    .with(record.getRecordComponents())
+            return components(record)
                     .reject(each -> each.getType() == Position.class)
                     .flatCollect(each -> each.isAnnotationPresent(Inline.class)
                             ? parts(each.getType())
@@ -41,7 +40,42 @@ final class Shape {
         }
     };
 
+    /** Kept, since reflection gives new ones each time, whose annotations are then read again. */
+    private static final ClassValue<ImmutableList<RecordComponent>> COMPONENTS = new ClassValue<>() {
+        @Override
+        protected ImmutableList<RecordComponent> computeValue(Class<?> record) {
+            return Lists.immutable.with(record.getRecordComponents());
+        }
+    };
+
+    private static final ClassValue<Constructor<?>> CONSTRUCTOR = new ClassValue<>() {
+        @Override
+        protected Constructor<?> computeValue(Class<?> record) {
+            Class<?>[] types =
+                    components(record).collect(RecordComponent::getType).toArray(new Class<?>[0]);
+            try {
+                Constructor<?> canonical = record.getDeclaredConstructor(types);
+                canonical.setAccessible(true);
+                return canonical;
+            } catch (NoSuchMethodException impossible) {
+                throw new IllegalStateException("no canonical constructor in " + record, impossible);
+            }
+        }
+    };
+
+    private static final ClassValue<ImmutableList<Class<?>>> ALTERNATIVES = new ClassValue<>() {
+        @Override
+        protected ImmutableList<Class<?>> computeValue(Class<?> sealed) {
+            return Lists.immutable.with(sealed.getPermittedSubclasses());
+        }
+    };
+
     private Shape() {}
+
+    /** All components, in order. */
+    static ImmutableList<RecordComponent> components(Class<?> record) {
+        return COMPONENTS.get(record);
+    }
 
     /** The components that stand in the file, in order, those of an {@link Inline} one in its place. */
     static ImmutableList<Part> parts(Class<?> record) {
@@ -81,7 +115,7 @@ final class Shape {
 
     /** The alternatives of a sealed type. */
     static ImmutableList<Class<?>> alternatives(Class<?> sealed) {
-        return Lists.immutable.with(sealed.getPermittedSubclasses());
+        return ALTERNATIVES.get(sealed);
     }
 
     /** Whether this is an alternative of a sealed type that no key marks. */
@@ -104,20 +138,15 @@ final class Shape {
     }
 
     static <T> T construct(Class<T> record, Object[] values) {
-        Class<?>[] types = Arrays.stream(record.getRecordComponents())
-                .map(RecordComponent::getType)
-                .toArray(Class<?>[]::new);
         try {
-            Constructor<T> constructor = record.getDeclaredConstructor(types);
-            constructor.setAccessible(true);
-            return constructor.newInstance(values);
+            return record.cast(CONSTRUCTOR.get(record).newInstance(values));
         } catch (InvocationTargetException thrown) {
             if (thrown.getCause() instanceof BadValueException bad) {
                 throw bad;
             }
             throw new IllegalStateException("constructor of " + record, thrown.getCause());
         } catch (ReflectiveOperationException broken) {
-            throw new IllegalStateException("no canonical constructor in " + record, broken);
+            throw new IllegalStateException("the constructor of " + record + " cannot be called", broken);
         }
     }
 }

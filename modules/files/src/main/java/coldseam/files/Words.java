@@ -2,6 +2,7 @@ package coldseam.files;
 
 import java.lang.reflect.InvocationTargetException;
 import java.util.Locale;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -17,21 +18,57 @@ final class Words {
 
     /** {@code FileEdgeInsulation} → {@code an edge insulation}. */
     static String noun(Class<?> type) {
-        Noun given = type.getAnnotation(Noun.class);
-        if (given != null) {
-            return given.value();
-        }
-        String word = kebab(type.getSimpleName().replaceFirst("^File", "")).replace('-', ' ');
-        return ("aeiou".indexOf(word.charAt(0)) >= 0 ? "an " : "a ") + word;
+        return NOUN.get(type);
     }
+
+    private static final ClassValue<String> NOUN = new ClassValue<>() {
+        @Override
+        protected String computeValue(Class<?> type) {
+            Noun given = type.getAnnotation(Noun.class);
+            if (given != null) {
+                return given.value();
+            }
+            String word = kebab(type.getSimpleName().replaceFirst("^File", "")).replace('-', ' ');
+            return ("aeiou".indexOf(word.charAt(0)) >= 0 ? "an " : "a ") + word;
+        }
+    };
 
     /** Whether the values of a type are the words of a closed list. */
     static boolean isListed(Class<?> type) {
         return type.isEnum() || OneOf.class.isAssignableFrom(type);
     }
 
-    /** A listed type's values, in their order. */
-    static ImmutableList<?> listed(Class<?> type) {
+    /** A value of a listed type and how it reads. */
+    private record Listed(Object value, String word) {}
+
+    /** Kept, since a file asks for it at each of its words. */
+    private static final ClassValue<ImmutableList<Listed>> LISTED = new ClassValue<>() {
+        @Override
+        protected ImmutableList<Listed> computeValue(Class<?> type) {
+            return values(type).collect(each -> new Listed(each, read(each)));
+        }
+    };
+
+    /** The value of a listed type that reads so; empty where none does. */
+    static Optional<Object> named(Class<?> type, String word) {
+        return LISTED.get(type).detectOptional(each -> each.word().equals(word)).map(Listed::value);
+    }
+
+    /** How the values of a listed type read, in their order. */
+    static ImmutableList<String> words(Class<?> type) {
+        return LISTED.get(type).collect(Listed::word);
+    }
+
+    /** The value's own {@code label()}, where its type has one, else its name in lower case with spaces. */
+    static String word(Object value) {
+        return value instanceof Enum<?> constant
+                ? LISTED.get(constant.getDeclaringClass())
+                        .get(constant.ordinal())
+                        .word()
+                : read(value);
+    }
+
+    private static ImmutableList<Object> values(Class<?> type) {
         if (type.isEnum()) {
             return Lists.immutable.with(type.getEnumConstants());
         }
@@ -42,8 +79,7 @@ final class Words {
         }
     }
 
-    /** The value's own {@code label()}, where its type has one, else its name in lower case with spaces. */
-    static String word(Object value) {
+    private static String read(Object value) {
         if (value instanceof OneOf one) {
             return one.label();
         }
@@ -57,9 +93,5 @@ final class Words {
         } catch (IllegalAccessException | InvocationTargetException broken) {
             throw new IllegalStateException(broken);
         }
-    }
-
-    static ImmutableList<String> words(Class<?> type) {
-        return listed(type).collect(Words::word);
     }
 }

@@ -16,6 +16,11 @@ final class BodyLevel {
     final TemperatureSystem3 temperature;
     final HeatFlowForm form;
 
+    /** Of the difference: a hundredth of what a surface temperature is asked to. */
+    private static final double STILL = 1e-5;
+    /** Steps that make the temperatures as good as their grid, at most. */
+    private static final int POLISH = 12;
+
     private final Optional<BodyBounds> bounds;
     private final int fluxes;
     private final double[][] u;
@@ -114,11 +119,11 @@ final class BodyLevel {
     }
 
     /** Takes as many more steps as make the temperatures as good as their grid; the bounds stay those of before. */
-    void polish(int steps) {
+    void polish() {
         double[] left = new double[temperature.n];
         for (int r = 0; r < u.length; r++) {
             temperature.residual(r + 1, u[r], left);
-            warmth.solve(u[r], left, 0, steps);
+            warmth.still(u[r], left, STILL, POLISH);
         }
     }
 

@@ -31,10 +31,8 @@ public final class BodySolver {
     /** An interval this narrow comes from rounding alone. */
     private static final double EXACT = 1e-9;
 
-    private static final double MOST_GROWTH = 3;
+    private static final double MOST_GROWTH = 4;
     private static final double LEAST_GROWTH = 1.4;
-    /** Steps that make the temperatures as good as their grid. */
-    private static final int POLISH = 12;
 
     private static final int MANY_PLANES = 30;
     /** m, to which slabs are cut beside a place whose temperature is asked for. */
@@ -125,7 +123,7 @@ public final class BodySolver {
             boolean narrow = cuts.isEmpty();
             boolean spent = !enough && narrow;
             if (narrow) {
-                level.polish(POLISH);
+                level.polish();
             }
             BodyField field = level.field(ambient());
             lowest = field.lowest(lowest);
@@ -194,8 +192,8 @@ public final class BodySolver {
 
     /** The cuts that lead to the width asked for, as far as one level may; empty where the grid may not grow. */
     private Optional<Cuts> cuts(BodyLevel level, double width) {
-        // The gap falls a little faster than the unknowns grow.
-        double wanted = Math.pow(1.1 * width / accuracy.relativeWidth(), 0.9);
+        // The gap falls about as fast as the unknowns grow.
+        double wanted = 1.1 * width / accuracy.relativeWidth();
         double growth = Math.max(LEAST_GROWTH, Math.min(MOST_GROWTH, wanted));
         Cuts cuts =
                 SlabRefinement.choose(level.grid, level.bounds().orElseThrow(), growth, mostUnknowns / UNKNOWNS_A_CELL);

@@ -17,6 +17,8 @@ final class FlexibleCg {
     private static final int MOST = 400;
     /** So many steps together must have lowered the energy by less than the tolerance. */
     private static final int STEPS = 3;
+    /** So many steps one after another must have moved no unknown farther than is asked. */
+    private static final int STILL = 2;
 
     private final int n;
     private final Operator matrix;
@@ -45,6 +47,23 @@ final class FlexibleCg {
      * @return how many steps were taken
      */
     int solve(double[] x, double[] r, double tolerance, int most) {
+        return solve(x, r, tolerance, 0, most);
+    }
+
+    /**
+     * Improves x until steps one after another have moved no unknown by as much as a given size.
+     *
+     * @param x (Input, Output)
+     * @param r (Input, Output) the residual b − A x
+     * @param most steps
+     * @return how many steps were taken
+     */
+    int still(double[] x, double[] r, double size, int most) {
+        return solve(x, r, 0, size, most);
+    }
+
+    private int solve(double[] x, double[] r, double tolerance, double size, int most) {
+        int still = 0;
         double[] lowered = new double[STEPS];
         double zr = 0;
         int step = 0;
@@ -73,17 +92,20 @@ final class FlexibleCg {
                 break;
             }
             double alpha = along / curvature;
+            double farthest = 0;
             for (int i = 0; i < n; i++) {
                 before[i] = r[i];
                 x[i] += alpha * p[i];
                 r[i] -= alpha * q[i];
+                farthest = Math.max(farthest, Math.abs(p[i]));
             }
+            still = Math.abs(alpha) * farthest < size ? still + 1 : 0;
             lowered[step % STEPS] = alpha * along;
             double sum = 0;
             for (double each : lowered) {
                 sum += each;
             }
-            if (step + 1 >= STEPS && sum < tolerance) {
+            if (step + 1 >= STEPS && sum < tolerance || still >= STILL) {
                 return step + 1;
             }
         }

@@ -23,10 +23,13 @@ final class Multigrid implements FlexibleCg.Operator {
     /** A coarse residual this much smaller needs no second step. */
     private static final double GOOD = 0.25;
 
-    /** Symmetric matrix by rows: diagonal, and the size of what is beside it. */
+    /** Symmetric matrix by rows: diagonal, and the size of what is beside it, in each row first what is before the diagonal. */
     private static final class Level {
         final int n;
         final int[] start;
+        /** Where in each row the columns after the diagonal begin. */
+        final int[] after;
+
         final int[] column;
         final double[] weight;
         final double[] diagonal;
@@ -46,6 +49,8 @@ final class Multigrid implements FlexibleCg.Operator {
             this.column = column;
             this.weight = weight;
             this.diagonal = diagonal;
+            after = new int[n];
+            divided();
             int size = coarse ? n : 0;
             r = new double[size];
             x = new double[size];
@@ -53,6 +58,23 @@ final class Multigrid implements FlexibleCg.Operator {
             v = new double[size];
             c2 = new double[size];
             v2 = new double[size];
+        }
+
+        private void divided() {
+            for (int i = 0; i < n; i++) {
+                int low = start[i];
+                for (int j = low; j < start[i + 1]; j++) {
+                    int other = column[j];
+                    if (other < i) {
+                        double size = weight[j];
+                        column[j] = column[low];
+                        weight[j] = weight[low];
+                        column[low] = other;
+                        weight[low++] = size;
+                    }
+                }
+                after[i] = low;
+            }
         }
 
         void multiply(double[] from, double[] to) {
@@ -223,8 +245,8 @@ final class Multigrid implements FlexibleCg.Operator {
         }
         for (int i = 0; i < level.n; i++) {
             double sum = r[i];
-            for (int j = level.start[i]; j < level.start[i + 1]; j++) {
-                sum += level.column[j] < i ? level.weight[j] * x[level.column[j]] : 0;
+            for (int j = level.start[i]; j < level.after[i]; j++) {
+                sum += level.weight[j] * x[level.column[j]];
             }
             x[i] = sum / level.diagonal[i];
         }
@@ -233,8 +255,8 @@ final class Multigrid implements FlexibleCg.Operator {
         for (int i = 0; i < level.n; i++) {
             // After a forward sweep from zero the residual is what the later neighbours add.
             double sum = 0;
-            for (int j = level.start[i]; j < level.start[i + 1]; j++) {
-                sum += level.column[j] > i ? level.weight[j] * x[level.column[j]] : 0;
+            for (int j = level.after[i]; j < level.start[i + 1]; j++) {
+                sum += level.weight[j] * x[level.column[j]];
             }
             if (level.group[i] >= 0) {
                 coarse.r[level.group[i]] += sum;

@@ -40,9 +40,7 @@ class AnyAngleTest {
                 body.storeys().collect(s -> turned(s, degrees)),
                 body.base(),
                 body.roof(),
-                body.otherBases()
-                        .collect(other ->
-                                new Body.AreaBase(other.area().collect(p -> turned(p, degrees)), other.base())),
+                turnedBases(body.otherBases(), degrees),
                 body.ground(),
                 body.wings()
                         .collect(wing -> new Body.Stack(
@@ -50,8 +48,12 @@ class AnyAngleTest {
                                 wing.storeys().collect(s -> turned(s, degrees)),
                                 wing.base(),
                                 wing.roof(),
-                                wing.otherBases(),
+                                turnedBases(wing.otherBases(), degrees),
                                 wing.ground())));
+    }
+
+    private static ImmutableList<Body.AreaBase> turnedBases(ImmutableList<Body.AreaBase> bases, double degrees) {
+        return bases.collect(other -> new Body.AreaBase(other.area().collect(p -> turned(p, degrees)), other.base()));
     }
 
     private static Body.Storey turned(Body.Storey s, double degrees) {

@@ -159,6 +159,57 @@ class WingsTest {
         }
     }
 
+    /** A wing on a slab whose far end is a thicker floor over a crawl space, beside a house on a slab. */
+    @Test
+    void aWingStandsOnPartsToo() {
+        Wing main = new Wing(0, 0, 200, 160, 0, 3, Body.Roof.Form.FLAT, 0);
+        Body.Stack plain = new Wing(200, 0, 120, 80, 0, 3, Body.Roof.Form.FLAT, 0).stack(1);
+        Body.Base crawl = new Body.Base(
+                Body.Base.Kind.SUSPENDED,
+                Optional.of("thick"),
+                Optional.empty(),
+                0,
+                Houses.base(Body.Base.Kind.SUSPENDED, 0, Exposure.ground()).crawlSpace(),
+                new Exposure(Exposure.Kind.CRAWL_SPACE, "", 1));
+        for (double degrees : new double[] {0, 17}) {
+            Shell shell = ShellBuilder.build(
+                    Houses.house(AnyAngleTest.turned(body(main.stack(0), on(plain, 13, crawl)), degrees)));
+            assertEquals(Lists.immutable.empty(), shell.openEdges());
+            assertEquals((80 + 24) * 3.85 + 3 * 4 * 0.4, shell.externalVolume(), 0.01);
+            Surface over = shell.surfaces().detect(s -> s.exposure().kind() == Exposure.Kind.CRAWL_SPACE);
+            assertEquals("thick", over.assembly().orElseThrow().name());
+            assertEquals(12, over.externalArea(), 0.01);
+            assertEquals(
+                    3 + 4 + 3, ShellBuilderTest.length(shell, coldseam.envelope.JunctionKind.CRAWL_SPACE_EDGE), 0.01);
+        }
+        // So does a house of one storey.
+        Body.Stack alone = on(plain, 13, crawl);
+        Shell shell = ShellBuilder.build(Houses.house(new Body.Storeys(
+                Body.FootprintLine.OUTER_FACE,
+                alone.storeys(),
+                alone.base(),
+                alone.roof(),
+                alone.otherBases(),
+                Lists.immutable.empty())));
+        assertEquals(24 * 3.85 + 3 * 4 * 0.4, shell.externalVolume(), 0.01);
+        ShellException refused = assertThrows(
+                ShellException.class,
+                () -> ShellBuilder.build(Houses.house(body(main.stack(0), on(plain, 30, crawl)))));
+        assertTrue(
+                refused.getMessage().contains("Other base 1 of \"wing 1\": nothing of the house stands on it"),
+                refused.getMessage());
+    }
+
+    private static Body.Stack on(Body.Stack stack, double from, Body.Base base) {
+        return new Body.Stack(
+                stack.name(),
+                stack.storeys(),
+                stack.base(),
+                stack.roof(),
+                Lists.immutable.of(new Body.AreaBase(Houses.rectangle(from, 0, 10, 4), base)),
+                stack.ground());
+    }
+
     /** A court that wings close: no storey has it in its outline. */
     @Test
     void wingsCloseACourt() {

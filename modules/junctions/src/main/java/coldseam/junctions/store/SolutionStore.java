@@ -5,15 +5,15 @@ import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.junctions.SectionSolving;
 import java.io.IOException;
-import java.net.URI;
+import java.net.JarURLConnection;
 import java.net.URISyntaxException;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.util.Map;
 import java.util.Optional;
+import java.util.jar.JarFile;
 import java.util.stream.Stream;
 
 /**
@@ -60,16 +60,25 @@ public final class SolutionStore implements SectionSolving {
 
         private static byte[] hash() {
             try {
-                URI one = Section.class.getResource("Section.class").toURI();
-                if (!one.getScheme().equals("jar")) {
-                    return hash(Path.of(one).getParent());
-                }
-                try (FileSystem jar = FileSystems.newFileSystem(one, Map.of())) {
-                    return hash(jar.getPath(Section.class.getPackageName().replace('.', '/')));
-                }
+                URL one = Section.class.getResource("Section.class");
+                return one.openConnection() instanceof JarURLConnection jar
+                        ? hash(jar.getJarFile(), Section.class.getPackageName().replace('.', '/') + "/")
+                        : hash(Path.of(one.toURI()).getParent());
             } catch (URISyntaxException | IOException broken) {
                 throw new IllegalStateException("the solver's classes cannot be read; please report this", broken);
             }
+        }
+
+        /** Of the names and check sums that the jar's directory has: nothing is unpacked for it. */
+        static byte[] hash(JarFile jar, String folder) {
+            MessageDigest digest = Seal.sha256();
+            jar.stream()
+                    .filter(each ->
+                            each.getName().startsWith(folder) && each.getName().endsWith(".class"))
+                    .map(each -> each.getName() + " " + each.getCrc() + "\n")
+                    .sorted()
+                    .forEach(each -> digest.update(each.getBytes(StandardCharsets.UTF_8)));
+            return digest.digest();
         }
 
         static byte[] hash(Path classes) throws IOException {

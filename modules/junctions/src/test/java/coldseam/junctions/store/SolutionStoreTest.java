@@ -19,11 +19,16 @@ import coldseam.junctions.Samples;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.section.Composer;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.jar.JarEntry;
+import java.util.jar.JarFile;
+import java.util.jar.JarOutputStream;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -72,6 +77,28 @@ class SolutionStoreTest {
         byte[] before = SolutionStore.Core.hash(folder);
         Files.writeString(one, "newer");
         assertFalse(Arrays.equals(before, SolutionStore.Core.hash(folder)));
+    }
+
+    /** In a jar no class is unpacked for it. */
+    @Test
+    void everyClassOfTheSolverInAJarIsInTheHash() throws IOException {
+        byte[] before = hashOfJar("older");
+        assertArrayEquals(before, hashOfJar("older"));
+        assertFalse(Arrays.equals(before, hashOfJar("newer")));
+    }
+
+    private byte[] hashOfJar(String content) throws IOException {
+        Path file = folder.resolve("tool.jar");
+        try (JarOutputStream to = new JarOutputStream(Files.newOutputStream(file))) {
+            for (String each : List.of("solver/solve/Refinement.class", "other/Words.class")) {
+                to.putNextEntry(new JarEntry(each));
+                to.write(content.getBytes(StandardCharsets.UTF_8));
+                to.closeEntry();
+            }
+        }
+        try (JarFile jar = new JarFile(file.toFile())) {
+            return SolutionStore.Core.hash(jar, "solver/");
+        }
     }
 
     @Test

@@ -51,9 +51,7 @@ final class BodyBuilder {
                 given.storeys().collect(this::storey),
                 base(given.base()),
                 roof(given.roof(), given.storeys().getLast().footprint()),
-                given.otherBases()
-                        .collect(each -> new Body.AreaBase(
-                                counterclockwise(each.area().orElseThrow().corners()), base(each))),
+                otherBases(given.otherBases()),
                 heights(given.ground(), given.storeys()),
                 given.wings().collect(each -> wing(each.name(), each.value())));
     }
@@ -64,8 +62,13 @@ final class BodyBuilder {
                 given.storeys().collect(this::storey),
                 base(given.base()),
                 roof(given.roof(), given.storeys().getLast().footprint()),
-                Lists.immutable.empty(),
+                otherBases(given.otherBases()),
                 heights(given.ground(), given.storeys()));
+    }
+
+    private ImmutableList<Body.AreaBase> otherBases(ImmutableList<FileBase> given) {
+        return given.collect(each ->
+                new Body.AreaBase(counterclockwise(each.area().orElseThrow().corners()), base(each)));
     }
 
     private static ImmutableList<Double> heights(
@@ -189,7 +192,7 @@ final class BodyBuilder {
                 roof.loftFactor(),
                 sides.toImmutable(),
                 roof.collar().map(each -> new Body.Collar(each.height(), each.assembly(), each.loftFactor())),
-                roof.dormers().collect(each -> each.value().dormer(each.name(), footprint, roof.assembly())));
+                roof.dormers().flatCollect(each -> each.value().dormers(each.name(), footprint, roof.assembly())));
     }
 
     /** A side's index once the corners run counterclockwise. */

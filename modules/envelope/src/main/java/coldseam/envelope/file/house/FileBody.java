@@ -19,7 +19,9 @@ import coldseam.files.Whole;
 import coldseam.files.quantity.Dimension;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.MutableSet;
 
 @Noun("a body")
 @Doc("The shape of the house.")
@@ -67,6 +69,19 @@ sealed interface FileBody {
         public void check(Faults faults) {
             checkStack(storeys, base, roof, ground, place, faults);
             otherBases.forEach(each -> each.checkOther(faults));
+            MutableSet<String> dormers = Sets.mutable.empty();
+            wings.collect(each -> each.value().roof())
+                    .newWith(roof)
+                    .flatCollect(FileRoof::dormers)
+                    .forEach(each -> each.value()
+                            .names(each.name())
+                            .reject(dormers::add)
+                            .forEach(name -> faults.add(
+                                    each.place(),
+                                    "each dormer of a house has a name of its own",
+                                    '"' + name + "\", there twice",
+                                    "",
+                                    "name one of them otherwise; those of a row are numbered")));
         }
     }
 
@@ -104,6 +119,12 @@ sealed interface FileBody {
             @Doc("What lies over the top storey.") FileRoof roof,
 
             @Doc(
+                    "What lies under parts of it instead of the base, each with its area; the first that holds a place counts.")
+            @Default("")
+            @Size(max = 20)
+            ImmutableList<FileBase> otherBases,
+
+            @Doc(
                     "Heights of the ground beside its lowest storey's corners, in their order, where it is not level at 0 m.")
             @Default("")
             @Size(max = 100)
@@ -114,6 +135,7 @@ sealed interface FileBody {
         @Override
         public void check(Faults faults) {
             checkStack(storeys, base, roof, ground, place, faults);
+            otherBases.forEach(each -> each.checkOther(faults));
         }
     }
 

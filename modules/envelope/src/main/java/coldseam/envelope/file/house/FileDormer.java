@@ -12,13 +12,16 @@ import coldseam.files.Position;
 import coldseam.files.Refers;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** A dormer: measured to its outer faces. */
 @Noun("a dormer")
-@Doc("A dormer on one slope of the roof, measured to its outer faces.")
+@Doc("A dormer on one slope of the roof, or a row of them, measured to its outer faces.")
 record FileDormer(
         @Doc("gabled: two slopes and a ridge; shed: one slope.")
         Form form,
@@ -58,12 +61,39 @@ record FileDormer(
         @Bounds(atLeast = "0 m", atMost = "500 m")
         OptionalDouble left,
 
+        @Doc("How many of them stand in a row; they are numbered: NAME 1, NAME 2 from the left.")
+        @Default("1")
+        @Bounds(atLeast = "1", atMost = "20")
+        int count,
+
+        @Doc(
+                "In a row, from one's left end to the next one's; left is then the first one's, and without it the row stands in the middle.")
+        @Unit(Dimension.LENGTH)
+        @Bounds(atLeast = "0.5 m", atMost = "100 m")
+        OptionalDouble spacing,
+
         Position place) {
 
     /** m; nearer to the wall below a front is meant to stand in its face. */
     private static final double NEAREST = 0.05;
 
     FileDormer {
+        if (count > 1 != spacing.isPresent()) {
+            throw new BadValueException(
+                    count > 1 ? "count" : "spacing",
+                    "dormers in a row have a count and a spacing",
+                    count > 1 ? count + " without spacing" : "spacing without count",
+                    "both, or neither",
+                    count > 1 ? "add it: spacing: 2.5 m" : "add count, or remove the key");
+        }
+        if (spacing.isPresent() && spacing.getAsDouble() < width) {
+            throw new BadValueException(
+                    "spacing",
+                    "dormers in a row stand beside one another",
+                    UnitSystem.SI.format(spacing.getAsDouble(), Dimension.LENGTH),
+                    "more than the width, " + UnitSystem.SI.format(width, Dimension.LENGTH),
+                    "set them further apart");
+        }
         if (setBack > 0 && setBack < NEAREST) {
             throw new BadValueException(
                     "setBack",
@@ -80,19 +110,30 @@ record FileDormer(
         SHED
     }
 
-    Body.Dormer dormer(String name, FileFootprint footprint, String roof) {
+    /** What it, or each one of its row, is called. */
+    ImmutableList<String> names(String name) {
+        return count == 1
+                ? Lists.immutable.of(name)
+                : Lists.immutable.fromStream(IntStream.rangeClosed(1, count).mapToObj(i -> name + " " + i));
+    }
+
+    ImmutableList<Body.Dormer> dormers(String name, FileFootprint footprint, String roof) {
         ImmutableList<Point2> corners = footprint.corners();
         int index = FileWalls.Sides.of(side.value(), corners).getFirst();
-        return new Body.Dormer(
-                name,
-                BodyBuilder.turned(index, corners),
-                form == Form.GABLED,
-                left,
-                width,
-                setBack,
-                height,
-                pitch,
-                walls,
-                assembly.orElse(roof));
+        return names(name).collectWithIndex((each, i) -> {
+            double step = spacing.orElse(0);
+            return new Body.Dormer(
+                    each,
+                    BodyBuilder.turned(index, corners),
+                    form == Form.GABLED,
+                    left.isPresent() ? OptionalDouble.of(left.getAsDouble() + i * step) : left,
+                    (i - (count - 1) / 2.0) * step,
+                    width,
+                    setBack,
+                    height,
+                    pitch,
+                    walls,
+                    assembly.orElse(roof));
+        });
     }
 }

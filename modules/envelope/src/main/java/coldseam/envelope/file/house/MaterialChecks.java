@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /** Whether a house's own materials are like the built-in ones whose names they take, and which thicknesses there are of each. */
 final class MaterialChecks {
@@ -35,8 +36,20 @@ final class MaterialChecks {
     void check() {
         house.materials().forEach(own -> MaterialLibrary.filed(own.name()).ifPresent(known -> like(own, known)));
         if (house.body() instanceof FileBody.FileStoreys storeys) {
-            storeys.otherBases().newWith(storeys.base()).forEach(this::edge);
+            bases(storeys).forEach(this::edge);
         }
+    }
+
+    private static ImmutableList<FileBase> bases(FileBody.FileStoreys body) {
+        return body.otherBases()
+                .newWith(body.base())
+                .newWithAll(body.wings()
+                        .flatCollect(each ->
+                                each.value().otherBases().newWith(each.value().base())))
+                .newWithAll(body.wings()
+                        .flatCollect(each -> each.value().storeys())
+                        .newWithAll(body.storeys())
+                        .flatCollect(storey -> storey.base().stream().toList()));
     }
 
     private void like(Named<FileMaterial> own, FileMaterial known) {

@@ -9,6 +9,11 @@ package coldseam.envelope.shell.fault;
  */
 public record ShellFault(Part part, String name, String message) {
 
+    /** The name of one of a stack's other bases; the main stack's name is empty. */
+    public static String otherBase(String stack, int number) {
+        return "Other base " + number + (stack.isEmpty() ? "" : " of \"" + stack + "\"");
+    }
+
     /** Parts of a house that can be at fault. */
     public enum Part {
         BODY,

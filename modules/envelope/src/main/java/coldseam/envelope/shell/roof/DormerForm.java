@@ -75,7 +75,7 @@ public final class DormerForm {
         this.length = Math.hypot(to.x() - from.x(), to.y() - from.y());
         this.along = new Point2((to.x() - from.x()) / length, (to.y() - from.y()) / length);
         this.slope = slope;
-        this.left = dormer.left().orElse((length - dormer.width()) / 2);
+        this.left = dormer.left().orElse((length - dormer.width()) / 2 + dormer.offMiddle());
         this.right = left + dormer.width();
         this.top = dormer.setBack() * slope + dormer.height();
     }

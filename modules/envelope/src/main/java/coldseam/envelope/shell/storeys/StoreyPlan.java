@@ -322,16 +322,20 @@ final class StoreyPlan implements PlanRegions.Areas {
 
     /** Areas that were meant for something. */
     private void areasOfNothing() {
-        for (int i = 0; i < stacks.all().getFirst().otherBases().size(); i++) {
-            int part = i + 1;
-            boolean lies = regions.all().anySatisfy(region -> !region.open() && region.part() == part);
-            if (!lies) {
-                faults.add(
-                        ShellFault.Part.BASE,
-                        String.valueOf(part),
-                        "Other base %d: nothing of the house stands on it. Check its area against the lowest footprints and the"
-                                + " bases before it, the first that holds a place counts; or remove it.",
-                        part);
+        for (Body.Stack stack : stacks.all()) {
+            for (int i = 0; i < stack.otherBases().size(); i++) {
+                int part = i + 1;
+                boolean lies = regions.all()
+                        .anySatisfy(region ->
+                                !region.open() && region.part() == part && stacks.stack(region.lower() + 1) == stack);
+                if (!lies) {
+                    faults.add(
+                            ShellFault.Part.BASE,
+                            ShellFault.otherBase(stack.name(), part),
+                            "%s: nothing of the house stands on it. Check its area against the lowest footprints and the bases"
+                                    + " before it, the first that holds a place counts; or remove it.",
+                            ShellFault.otherBase(stack.name(), part));
+                }
             }
         }
     }

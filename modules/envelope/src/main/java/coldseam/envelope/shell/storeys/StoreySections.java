@@ -348,11 +348,25 @@ final class StoreySections {
                     Geometry ended = overlay(each.surface(), each.partOver(height), OverlayNG.DIFFERENCE);
                     here = overlay(here, ended, OverlayNG.DIFFERENCE);
                 }
-                for (Top each : under.get(k)) {
-                    here = overlay(here, each.partOver(height), OverlayNG.DIFFERENCE);
+                if (k == first) {
+                    // Of what it stands on the parts that reach so low: without the others hairs would be left along
+                    // its sides.
+                    here = overlay(here, reaching(under.get(k), height), OverlayNG.INTERSECTION);
+                } else {
+                    for (Top each : under.get(k)) {
+                        here = overlay(here, each.partOver(height), OverlayNG.DIFFERENCE);
+                    }
                 }
             }
             all = overlay(all, here, OverlayNG.UNION);
+        }
+        return all;
+    }
+
+    private static Geometry reaching(ImmutableList<Top> bottoms, double height) {
+        Geometry all = GEOMETRY.createPolygon();
+        for (Top each : bottoms.select(bottom -> bottom.z() < height)) {
+            all = overlay(all, each.part(), OverlayNG.UNION);
         }
         return all;
     }

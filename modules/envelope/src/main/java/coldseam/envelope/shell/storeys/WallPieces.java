@@ -406,6 +406,8 @@ final class WallPieces {
         Optional<Plan.Tag> areaLine = bound.runs()
                 .collect(Plan.Run::tag)
                 .detectOptional(tag -> tag.kind() == Plan.Kind.AREA
+                        // Under the floor it is a jog between two bases.
+                        && reach.bottomA() >= levels.floors().get(tag.storey())
                         && Lists.immutable
                                 .of(bound.left(), bound.right())
                                 .anySatisfy(
