@@ -15,6 +15,7 @@ import coldseam.report.words.HonestWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Tag;
@@ -37,7 +38,10 @@ class SidesChangeTest {
 
     private Audit audit(String side, String corner, String more) throws IOException {
         for (String detail : new String[] {corner, "parapet-deck-stops-short"}) {
-            Files.copy(HOUSES.resolve("details/" + detail + ".yaml"), folder.resolve(detail + ".yaml"));
+            Files.copy(
+                    HOUSES.resolve("details/" + detail + ".yaml"),
+                    folder.resolve(detail + ".yaml"),
+                    StandardCopyOption.REPLACE_EXISTING);
         }
         String inside = "  inner wall:\n    layers:\n"
                 + "    - {material: gypsum plasterboard, thickness: 12.5 mm, role: finish}\n"

@@ -20,7 +20,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param second build-up of the second band; empty where the kind has one surface
  * @param angle degrees between the surfaces, measured indoors
  * @param firstExposure what the first surface faces
- * @param secondExposure what the second faces
+ * @param secondExposure what the second faces, or the frame; the first's where nothing else does
  * @param opening for heads, sills, jambs and thresholds
  * @param floorThickness m, of an internal floor that meets the junction; zero where none does
  * @param upstand m, height of a parapet above the roof's outer face; zero without

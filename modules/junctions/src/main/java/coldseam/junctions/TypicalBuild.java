@@ -56,13 +56,14 @@ public enum TypicalBuild {
     public JunctionSetup setup(JunctionKind kind) {
         KindForm form = kind.form();
         JunctionKind.Typical typical = kind.typical();
+        Exposure beyond = typical.beyond().orElse(form.ground() ? Exposure.ground() : Exposure.outdoors());
         return new JunctionSetup(
                 kind,
                 assembly(typical.first()),
                 typical.second().map(this::assembly),
                 typical.angle(),
-                typical.beyond().orElse(form.ground() ? Exposure.ground() : Exposure.outdoors()),
-                typical.beyondSecond().orElse(Exposure.outdoors()),
+                beyond,
+                typical.beyondSecond().orElse(form.twoBuildUps() ? Exposure.outdoors() : beyond),
                 form.framed() ? Optional.of(window(form)) : Optional.empty(),
                 typical.floor(),
                 typical.upstand(),

@@ -86,6 +86,6 @@ record ComputedJunctions(ImmutableList<BridgeSheet<JunctionResult>> sheets, Immu
         return edge.second()
                 .map(Surface::exposure)
                 .map(exposure -> Math.max(first, exposure.factor()))
-                .orElse(first);
+                .orElse(edge.opening().filter(edge.first()::underSkylight).isPresent() ? 1 : first);
     }
 }

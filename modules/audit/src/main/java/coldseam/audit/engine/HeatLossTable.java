@@ -111,11 +111,10 @@ final class HeatLossTable {
         return house.openings()
                 .select(opening -> surfaceOf(opening).isPresent())
                 .collect(opening -> {
-                    double factor = surfaceOf(opening)
-                            .orElseThrow()
-                            .surface()
-                            .exposure()
-                            .factor();
+                    Surface surface = surfaceOf(opening).orElseThrow().surface();
+                    double factor = surface.underSkylight(opening)
+                            ? 1
+                            : surface.exposure().factor();
                     double area = opening.width() * opening.height();
                     double u = WindowTransmittance.transmittance(opening);
                     return new Line(

@@ -160,7 +160,7 @@ final class InputSlopes {
     }
 
     private static double frameFactor(JunctionSetup setup) {
-        return (setup.kind().form().second() == Second.DOOR ? setup.secondExposure() : setup.firstExposure()).factor();
+        return setup.secondExposure().factor();
     }
 
     /** d ln k of a region for each d ln of the input. */

@@ -5,6 +5,7 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.KindForm;
 import coldseam.envelope.Opening;
 import coldseam.envelope.OwnPsi;
 import coldseam.envelope.shell.Edge;
@@ -111,7 +112,9 @@ final class JunctionPlan {
             return Optional.empty();
         }
         Exposure firstExposure = heats.exposure(edge.first());
-        Exposure secondExposure = edge.second().map(heats::exposure).orElse(firstExposure);
+        boolean skylight = edge.opening().filter(edge.first()::underSkylight).isPresent();
+        Exposure secondExposure =
+                edge.second().map(heats::exposure).orElse(skylight ? Exposure.outdoors() : firstExposure);
         return Optional.of(new JunctionSetup(
                 edge.kind(),
                 first.get(),
@@ -156,8 +159,10 @@ final class JunctionPlan {
         Surface inGround = first.kind() == Exposure.Kind.GROUND
                 ? edge.first()
                 : edge.second().orElseThrow();
-        // Beside a wall that stands free the ground ends at the floor.
-        boolean sunk = first.kind() == Exposure.Kind.GROUND && edge.kind() != JunctionKind.SLAB_EDGE;
+        // Beside a wall that stands free, and before a door, the ground ends at the floor.
+        boolean sunk = first.kind() == Exposure.Kind.GROUND
+                && edge.kind() != JunctionKind.SLAB_EDGE
+                && edge.kind().form().second() != KindForm.Second.DOOR;
         double depth = sunk ? rounded(heats.depth(edge.first())) : 0;
         return heats.onGround(inGround)
                 .map(floor -> new JunctionSetup.GroundBlock(

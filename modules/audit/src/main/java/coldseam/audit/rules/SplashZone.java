@@ -4,11 +4,13 @@ import coldseam.audit.rules.InsulationUnfitRule.Unfit;
 import coldseam.conduction.Boundary;
 import coldseam.conduction.Point;
 import coldseam.envelope.Duty;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.KindForm.Page;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.plan.PlanarSubdivision.Face;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.plan.SectionPlan.Origin;
@@ -31,6 +33,14 @@ final class SplashZone {
     static ImmutableList<Unfit> of(JunctionResult junction, ImmutableMap<String, Material> materials) {
         var form = junction.setup().kind().form();
         Optional<Double> wall = structure(junction.plan());
+        if (wall.isPresent() && stepInTheGround(junction)) {
+            return pieces(junction)
+                    .select(face -> left(face) >= wall.get() - SLACK)
+                    .collect(face -> material(junction.plan().pieces().get(face.painted()), materials))
+                    .reject(material -> material.canBear(Duty.GROUND))
+                    .collect(material -> new Unfit(Duty.GROUND, material.name()))
+                    .distinct();
+        }
         if (!form.ground() || form.page() != Page.SECOND_UP || wall.isEmpty()) {
             return Lists.immutable.empty();
         }
@@ -38,14 +48,29 @@ final class SplashZone {
         if (ground.isEmpty()) {
             return Lists.immutable.empty();
         }
-        ImmutableList<Piece> pieces = junction.plan().pieces();
+        return pieces(junction)
+                .flatCollect(face -> unfit(
+                        face,
+                        material(junction.plan().pieces().get(face.painted()), materials),
+                        ground.get(),
+                        wall.get()))
+                .distinct();
+    }
+
+    /** Whether all that lies outside is ground: a wall in it under the edge of a floor on it. */
+    private static boolean stepInTheGround(JunctionResult junction) {
+        JunctionSetup setup = junction.setup();
+        return !setup.kind().form().ground()
+                && setup.kind().form().twoSurfaces()
+                && setup.firstExposure().kind() == Exposure.Kind.GROUND
+                && setup.secondExposure().kind() == Exposure.Kind.GROUND;
+    }
+
+    private static ImmutableList<Face> pieces(JunctionResult junction) {
         return junction.plan()
                 .seen()
                 .faces()
-                .select(face -> judges(pieces.get(face.painted())))
-                .flatCollect(
-                        face -> unfit(face, material(pieces.get(face.painted()), materials), ground.get(), wall.get()))
-                .distinct();
+                .select(face -> judges(junction.plan().pieces().get(face.painted())));
     }
 
     /** Layers of the floor are judged with their surface. */
@@ -65,15 +90,18 @@ final class SplashZone {
 
     private static ImmutableList<Unfit> unfit(Face face, Material material, double ground, double wall) {
         ImmutableList<Point> outline = face.rings().getFirst();
-        double left = outline.collectDouble(Point::x).min();
         double low = outline.collectDouble(Point::y).min();
-        if (left < wall - SLACK) {
+        if (left(face) < wall - SLACK) {
             return Lists.immutable.empty();
         }
         ImmutableList<Duty> duties = low < ground - SLACK
                 ? Lists.immutable.of(Duty.GROUND, Duty.SPLASH)
                 : low < ground + Duty.SPLASH_HEIGHT - SLACK ? Lists.immutable.of(Duty.SPLASH) : Lists.immutable.empty();
         return duties.reject(material::canBear).collect(duty -> new Unfit(duty, material.name()));
+    }
+
+    private static double left(Face face) {
+        return face.rings().getFirst().collectDouble(Point::x).min();
     }
 
     /** y of the ground outdoors: the lowest that open air reaches. */

@@ -1,6 +1,7 @@
 package coldseam.envelope.shell;
 
 import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
@@ -28,9 +29,9 @@ import org.locationtech.jts.geom.Polygon;
  * Windows and doors in their surfaces: checked, placed, and their four sides made junctions.
  *
  * <p>A door whose sill is within {@link #STEP_OVER} of its storey's floor, or a window that reaches down to it, stands on a
- * threshold where its wall meets a floor on the ground, over a cold space, or a terrace there; the threshold takes its width out of that
- * junction's length. An opening in a roof, ceiling or terrace has four sides of one kind (rooflight). An opening in a surface that
- * is left out is left out with it.
+ * threshold where its wall meets a floor on the ground, over a cold space, between two storeys, or a terrace there; the threshold
+ * takes its width out of that junction's length. An opening in a roof or terrace has four sides of one kind (rooflight); so has one in a ceiling under a cold
+ * loft (a hatch where it is a door, else a skylight over a shaft). An opening in a surface that is left out is left out with it.
  */
 final class Openings {
 
@@ -43,18 +44,34 @@ final class Openings {
     /** m, by which an opening may overlap an edge without a fault: the lattice's rounding. */
     private static final double ROUNDING = 2e-4;
 
+    /** m, how far a door's sill may lie from where the walls of two storeys meet: a floor's thickness (judgement). */
+    private static final double A_FLOOR = 0.5;
+
     private static final JunctionKind COLD_THRESHOLD = JunctionKind.of("door threshold over a cold space");
+
+    private static final JunctionKind CELLAR_THRESHOLD = JunctionKind.of("cellar door threshold");
+
+    private static final JunctionKind GARAGE_SLAB = JunctionKind.of("garage slab at the door");
+
+    private static final JunctionKind HATCH = JunctionKind.of("attic hatch");
+
+    private static final JunctionKind SHAFT = JunctionKind.of("skylight shaft");
 
     private static final JunctionKind SHUTTER_BOX = JunctionKind.of("shutter box");
 
     /** The threshold of a door by the junction that it takes its width out of. */
-    private static final ImmutableMap<JunctionKind, JunctionKind> FLOORS = Maps.immutable.of(
-            JunctionKind.SLAB_EDGE,
-            JunctionKind.SLAB_THRESHOLD,
-            JunctionKind.UNHEATED_BELOW_EDGE,
-            COLD_THRESHOLD,
-            JunctionKind.CRAWL_SPACE_EDGE,
-            COLD_THRESHOLD);
+    private static final ImmutableMap<JunctionKind, JunctionKind> FLOORS = Maps.immutable
+            .of(
+                    JunctionKind.SLAB_EDGE,
+                    JunctionKind.SLAB_THRESHOLD,
+                    JunctionKind.UNHEATED_BELOW_EDGE,
+                    COLD_THRESHOLD,
+                    JunctionKind.CRAWL_SPACE_EDGE,
+                    COLD_THRESHOLD,
+                    JunctionKind.CELLAR_SLAB_EDGE,
+                    CELLAR_THRESHOLD)
+            .newWithKeyValue(JunctionKind.INTERMEDIATE_FLOOR, JunctionKind.HEATED_THRESHOLD)
+            .newWithKeyValue(JunctionKind.FOUNDATION_WALL_TOP, JunctionKind.HEATED_THRESHOLD);
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
@@ -303,9 +320,10 @@ final class Openings {
         Point3 topRight = p.axes().space(p.c(), p.d());
         Point3 topLeft = p.axes().space(p.a(), p.d());
         boolean roof = mesh.facets().get(p.facet()).use() != Body.Use.WALL;
-        JunctionKind head = roof ? JunctionKind.ROOFLIGHT : p.opening().shutterBox() ? SHUTTER_BOX : JunctionKind.HEAD;
-        JunctionKind jamb = roof ? JunctionKind.ROOFLIGHT : JunctionKind.JAMB;
-        JunctionKind sill = roof ? JunctionKind.ROOFLIGHT : JunctionKind.SILL;
+        JunctionKind overhead = overhead(p);
+        JunctionKind head = roof ? overhead : p.opening().shutterBox() ? SHUTTER_BOX : JunctionKind.HEAD;
+        JunctionKind jamb = roof ? overhead : JunctionKind.JAMB;
+        JunctionKind sill = roof ? overhead : JunctionKind.SILL;
         MutableList<Edge> edges = Lists.mutable.empty();
         edges.add(side(p, head, "head", topRight, topLeft));
         edges.add(side(p, jamb, "left jamb", topLeft, bottomLeft));
@@ -316,6 +334,13 @@ final class Openings {
                         ? onThreshold(p, under.get(), bottomLeft, bottomRight)
                         : side(p, sill, "sill", bottomLeft, bottomRight));
         return edges.toImmutable();
+    }
+
+    private JunctionKind overhead(Placed p) {
+        if (mesh.facets().get(p.facet()).use() != Body.Use.CEILING) {
+            return JunctionKind.ROOFLIGHT;
+        }
+        return p.opening().kind() == Opening.Kind.DOOR ? HATCH : SHAFT;
     }
 
     private Edge side(Placed p, JunctionKind kind, String part, Point3 from, Point3 to) {
@@ -344,7 +369,10 @@ final class Openings {
         double allowed = p.opening().kind() == Opening.Kind.DOOR ? STEP_OVER : TO_THE_FLOOR;
         boolean low = p.opening().sill() <= allowed;
         return joints.detectOptional(joint -> {
-            boolean floor = low && FLOORS.containsKey(joint.kind());
+            boolean floor = low
+                    && FLOORS.containsKey(joint.kind())
+                    && (FLOORS.get(joint.kind()) != JunctionKind.HEATED_THRESHOLD
+                            || Math.abs(from.z() - joint.from().point().z()) <= A_FLOOR);
             boolean deck = joint.kind() == JunctionKind.WALL_TO_TERRACE
                     && (low || from.z() - joint.from().point().z() <= allowed);
             if (joint.second() != p.facet() || !(floor || deck)) {
@@ -366,22 +394,27 @@ final class Openings {
                 && j.second() == joint.second()
                 && j.from().equals(joint.from()));
         joints.set(index, joints.get(index).shortened(width));
-        Surface floor = pierced.get(joint.first()).orElseThrow();
+        Surface below = pierced.get(joint.first()).orElseThrow();
         Surface wall = pierced.get(joint.second()).orElseThrow();
-        JunctionKind kind = FLOORS.getIfAbsentValue(joint.kind(), JunctionKind.TERRACE_THRESHOLD);
+        boolean garage =
+                joint.kind() == JunctionKind.SLAB_EDGE && wall.exposure().kind() == Exposure.Kind.UNHEATED;
+        JunctionKind kind =
+                garage ? GARAGE_SLAB : FLOORS.getIfAbsentValue(joint.kind(), JunctionKind.TERRACE_THRESHOLD);
+        boolean storeys = kind == JunctionKind.HEATED_THRESHOLD;
         return new Edge(
                 "threshold: " + p.opening().name(),
                 kind,
-                floor,
-                Optional.of(wall),
+                // Between storeys the wall goes on below; where the ground covers that, it is as if the door's own did.
+                storeys && below.exposure().kind() != wall.exposure().kind() ? wall : below,
+                storeys ? Optional.empty() : Optional.of(wall),
                 Optional.of(p.opening()),
                 from,
                 to,
                 width,
                 width,
                 joint.angle(),
-                joint.firstSetBack(),
-                joint.secondSetBack(),
+                storeys ? 0 : joint.firstSetBack(),
+                storeys ? 0 : joint.secondSetBack(),
                 "",
                 0,
                 Places.of(p.opening(), wall, "threshold"));

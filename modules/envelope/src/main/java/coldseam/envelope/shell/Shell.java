@@ -1,8 +1,13 @@
 package coldseam.envelope.shell;
 
+import coldseam.envelope.Body;
+import coldseam.envelope.Compass;
 import coldseam.envelope.Point3;
+import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.MutableMap;
 
 /**
  * The shell of a house and its take-off.
@@ -75,6 +80,29 @@ public record Shell(
     /** Whether every edge is shared by exactly two surfaces. */
     public boolean closed() {
         return openEdges.isEmpty();
+    }
+
+    /**
+     * What a side is called: by the one of eight ways of the compass that its walls face together, so that a turned house has a
+     * north-east side as its seams have; by its own name where two sides would be called alike, or no wall is there.
+     */
+    public String nameOf(Side side) {
+        MutableMap<Side, String> words = Maps.mutable.empty();
+        for (Side each : Side.values()) {
+            words.put(each, each.name().toLowerCase(Locale.ROOT));
+            ImmutableList<Surface> walls =
+                    surfaces.select(surface -> surface.side() == each && surface.use() == Body.Use.WALL);
+            double east = walls.sumOfDouble(
+                    wall -> wall.externalArea() * wall.normal().x());
+            double north = walls.sumOfDouble(
+                    wall -> wall.externalArea() * wall.normal().y());
+            boolean level = each == Side.ABOVE || each == Side.BELOW;
+            if (!level && Math.hypot(east, north) > 0) {
+                words.put(each, Compass.of(east, north).word());
+            }
+        }
+        boolean apart = words.toSet().size() == Side.values().length;
+        return apart ? words.get(side) : side.name().toLowerCase(Locale.ROOT);
     }
 
     /** The characteristic dimension B' of ISO 13370, m: area over half the exposed perimeter. */

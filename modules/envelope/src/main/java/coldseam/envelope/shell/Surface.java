@@ -3,6 +3,7 @@ package coldseam.envelope.shell;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
+import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -36,4 +37,10 @@ public record Surface(
         double externalArea,
         double internalArea,
         double openingArea,
-        String storey) {}
+        String storey) {
+
+    /** Whether an opening in it is a skylight at the top of a shaft through the cold loft over it: its pane faces open air. */
+    public boolean underSkylight(Opening opening) {
+        return use == Body.Use.CEILING && opening.kind() == Opening.Kind.WINDOW;
+    }
+}

@@ -274,7 +274,9 @@ class ShapeHousesTest {
                         .of(JunctionKind.CRAWL_SPACE_EDGE, JunctionKind.STEPPED_FOOTING)
                         .collect(kind -> ShellBuilderTest.length(shell, kind)));
         assertEquals(6, ShellBuilderTest.length(shell, JunctionKind.SLAB_EDGE), NODES);
-        assertEquals(26, ShellBuilderTest.length(shell, JunctionKind.CELLAR_SLAB_EDGE), NODES);
+        assertEquals(26 - 1, ShellBuilderTest.length(shell, JunctionKind.CELLAR_SLAB_EDGE), NODES);
+        assertEquals(1, ShellBuilderTest.length(shell, JunctionKind.of("cellar door threshold")), NODES);
+        assertEquals(0, ShellBuilderTest.length(shell, JunctionKind.SILL), "a door's foot is no window's sill");
         assertEquals(18, ShellBuilderTest.length(shell, JunctionKind.FOUNDATION_WALL_TOP), NODES);
     }
 
@@ -335,6 +337,30 @@ class ShapeHousesTest {
                 .thickness();
         assertEquals(10 * (slab + (0 + 2) / 2.0), area(shell, "ground floor wall 0, below ground"), NODES);
         assertEquals(8 * (slab + 2), area(shell, "ground floor wall 1, below ground"), NODES);
+    }
+
+    /** A bay's floor is an overhang, its roof a lean-to that abuts on the wall above: no kinds of their own. */
+    @Test
+    void bay() throws IOException {
+        Shell shell = shell("bay");
+        double tan = Math.tan(Math.toRadians(20));
+        double cos = Math.cos(Math.toRadians(20));
+        double soffit = 2.8 - 0.4;
+        double low = 2.8 + 2.5 + 0.2 / cos - 0.4 * tan;
+        double high = low + 0.8 * tan;
+        assertEquals(2.4 * 0.8, area(shell, "overhang under middle floor"), NODES);
+        assertEquals(2.4 * 0.8 / cos, area(shell, "lower roof over middle floor"), NODES);
+        assertEquals(
+                Lists.immutable.of(4.0, 2.4, 2.4, 2.4),
+                Lists.immutable
+                        .of(
+                                JunctionKind.OVERHANG_EDGE,
+                                JunctionKind.WALL_UNDER_OVERHANG,
+                                JunctionKind.ABUTMENT,
+                                JunctionKind.EAVES)
+                        .collect(kind -> Math.rint(ShellBuilderTest.length(shell, kind) * 100) / 100));
+        assertEquals(2 * 0.8 / cos, ShellBuilderTest.length(shell, JunctionKind.VERGE), NODES);
+        assertEquals(2 * (high - soffit), ShellBuilderTest.length(shell, JunctionKind.INSIDE_CORNER), NODES);
     }
 
     @Test
@@ -535,7 +561,13 @@ class ShapeHousesTest {
         junctions(
                 shell,
                 JunctionKind.SLAB_EDGE,
-                29,
+                29 - 0.9,
+                JunctionKind.of("garage slab at the door"),
+                0.9,
+                JunctionKind.HEAD,
+                0.9,
+                JunctionKind.JAMB,
+                2 * 2.1,
                 JunctionKind.OUTSIDE_CORNER,
                 4 * (soffit + 0.4) + 4 * (eaves - soffit),
                 JunctionKind.INTERMEDIATE_FLOOR,
@@ -581,5 +613,28 @@ class ShapeHousesTest {
                         .select(s -> s.use() == Body.Use.WALL)
                         .collect(Surface::side)
                         .toSet());
+    }
+
+    /** Sides are called as their walls and seams are. */
+    @Test
+    void sidesAreNamedByWhatTheirWallsFace() {
+        Body.Storeys box =
+                Houses.body(Houses.flat(), Houses.storey("ground floor", Houses.rectangle(0, 0, 10, 8), 3, "wall"));
+        assertEquals("north, east, south, west", sides(box, 20));
+        assertEquals("north-west, north-east, south-east, south-west", sides(box, 30));
+        assertEquals("north-east, south-east, south-west, north-west", sides(box, -30));
+        // Walls at 30° and at 60° to the east both face north-east.
+        Body.Storeys three = Houses.body(
+                Houses.flat(),
+                Houses.storey("ground floor", Houses.points(0, 0, 12, 0, 10, 3.464, 0, 9.238), 3, "wall"));
+        assertEquals("north, east, south, west", sides(three, 0));
+    }
+
+    private static String sides(Body.Storeys body, double degrees) {
+        Shell shell = ShellBuilder.build(Houses.house(AnyAngleTest.turned(body, degrees)));
+        return Lists.immutable
+                .of(Side.NORTH, Side.EAST, Side.SOUTH, Side.WEST)
+                .collect(shell::nameOf)
+                .makeString();
     }
 }

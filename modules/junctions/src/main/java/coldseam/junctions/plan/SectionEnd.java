@@ -31,6 +31,11 @@ public record SectionEnd(Point from, Point to) {
         return new Point((from.x() + to.x()) / 2, (from.y() + to.y()) / 2);
     }
 
+    /** Whether a place lies on it. */
+    public boolean holds(Point place) {
+        return distance(place, from, to) < OVER;
+    }
+
     /** The ends of a section of which no more is known: what faces no environment, with all the rest on one side. */
     public static ImmutableList<SectionEnd> of(Section section) {
         return PlanarSubdivision.of(section.regions().collect(Region::outline))

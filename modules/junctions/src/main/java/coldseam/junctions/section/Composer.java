@@ -65,11 +65,8 @@ public final class Composer {
         this.pieces = picture.pieces();
         this.notes = Lists.mutable.withAll(picture.notes());
         this.cuts = cuts();
-        this.surroundings = Surroundings.of(
-                scene.setup().firstExposure(),
-                scene.form().second() == KindForm.Second.SURFACE || scene.form().second() == KindForm.Second.DOOR
-                        ? scene.setup().secondExposure()
-                        : scene.setup().firstExposure());
+        this.surroundings =
+                Surroundings.of(scene.setup().firstExposure(), scene.setup().secondExposure());
     }
 
     /**

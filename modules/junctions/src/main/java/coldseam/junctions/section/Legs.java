@@ -2,7 +2,6 @@ package coldseam.junctions.section;
 
 import coldseam.assemblies.ground.Basement;
 import coldseam.conduction.Point;
-import coldseam.envelope.KindForm;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
@@ -128,10 +127,7 @@ final class Legs {
     private void opening(String name, double length) {
         var opening = scene.setup().opening().orElseThrow();
         list.add(new JunctionResult.Leg(name, opening.frameTransmittance(), length, length, opening.frameDepth()));
-        factors.add(
-                scene.form().second() == KindForm.Second.DOOR
-                        ? scene.setup().secondExposure().factor()
-                        : scene.setup().firstExposure().factor());
+        factors.add(scene.setup().secondExposure().factor());
         weakest = Math.min(weakest, Composer.frameResistance(scene));
     }
 

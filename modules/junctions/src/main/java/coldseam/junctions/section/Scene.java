@@ -173,9 +173,9 @@ record Scene(
         return outside;
     }
 
-    /** m, where the house says how deep the frame stands; a rooflight stands on its kerb, whatever the house says. */
+    /** m, where the house says how deep the frame stands; overhead it stands on its kerb, whatever the house says. */
     private static OptionalDouble setBack(JunctionSetup setup) {
-        return setup.kind() == JunctionKind.ROOFLIGHT
+        return setup.kind().form().page() == KindForm.Page.FIRST_LEFT
                 ? OptionalDouble.empty()
                 : setup.opening().map(Opening::setBack).orElse(OptionalDouble.empty());
     }

@@ -56,7 +56,8 @@ final class CatalogueBreadthTest {
     /**
      * Kinds whose best option stays above the limit in masonry. Where the room fills more than half the section the outer
      * faces are shorter than the warm ones, and external dimensions give a positive psi whatever is built; around openings
-     * a frame is thinner than the insulation beside it.
+     * a frame is thinner than the insulation beside it. Under a cellar's door the wall's foot stays, warm on its inner side; a
+     * skylight's shaft counts its whole wall, which no surface does.
      */
     private static final Set<JunctionKind> STAY_ABOVE = Set.of(
             JunctionKind.INSIDE_CORNER,
@@ -72,6 +73,10 @@ final class CatalogueBreadthTest {
             JunctionKind.VALLEY,
             JunctionKind.ROOFLIGHT,
             JunctionKind.SILL,
+            JunctionKind.of("door threshold over a heated room"),
+            JunctionKind.of("cellar door threshold"),
+            JunctionKind.of("attic hatch"),
+            JunctionKind.of("skylight shaft"),
             JunctionKind.of("shutter box"));
 
     private static final Catalogue CATALOGUE = CatalogueFile.builtIn();

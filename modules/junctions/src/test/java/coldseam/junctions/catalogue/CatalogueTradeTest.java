@@ -156,6 +156,9 @@ final class CatalogueTradeTest {
                             JunctionKind.SILL,
                             JunctionKind.SLAB_THRESHOLD,
                             JunctionKind.of("door threshold over a cold space"),
+                            JunctionKind.of("door threshold over a heated room"),
+                            JunctionKind.of("garage slab at the door"),
+                            JunctionKind.of("cellar door threshold"),
                             JunctionKind.TERRACE_THRESHOLD)
                     .flatCollect(kind -> CATALOGUE.options(kind).select(each -> each.rank() == rank))
                     .collect(CatalogueTradeTest::frame)

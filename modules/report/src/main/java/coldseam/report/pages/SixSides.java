@@ -18,7 +18,6 @@ import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
-import java.util.Locale;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** The six sides: areas, insulated shares and mean transmittances, with the box unfolded. */
@@ -74,7 +73,7 @@ public final class SixSides {
             page.flow()
                     .add(Blocks.text(
                             page.print().of(side.missing(), Dimension.AREA) + " are missing "
-                                    + side.side().name().toLowerCase(Locale.ROOT)
+                                    + page.audit().shell().nameOf(side.side())
                                     + ": nothing closes the envelope there. They count as not insulated; the mean is"
                                     + " of the surfaces that are there.",
                             Style.BODY.with(Palette.EMBER)));
@@ -100,7 +99,7 @@ public final class SixSides {
                 Table.Column.number("mean U, " + units.label(Dimension.TRANSMITTANCE), 110));
         for (SideSummary side : page.audit().sides()) {
             table = table.row(
-                    Print.capital(side.side().name().toLowerCase(Locale.ROOT)),
+                    Print.capital(page.audit().shell().nameOf(side.side())),
                     print.number(side.area(), Dimension.AREA),
                     print.number(side.openings(), Dimension.AREA),
                     side.area() > 0 ? Print.percent(side.insulatedShare()) : "no surface",
@@ -152,7 +151,7 @@ public final class SixSides {
         canvas.outline(square.corners(), Pen.of(0.8, Palette.INK));
         canvas.fill(new Box(x + 5, y + s / 2 - 15, x + s - 5, y + s / 2 + 16).corners(), Palette.WHITE);
         canvas.text(
-                Print.capital(which.name().toLowerCase(Locale.ROOT)),
+                Print.capital(page.audit().shell().nameOf(which)),
                 x + s / 2,
                 y + s / 2 + 5,
                 Type.of(8.2).with(Face.SEMIBOLD),

@@ -18,6 +18,12 @@ final class Crop {
     /** From where on a coldest point counts as lying in a plain surface, m from the nearest joint. */
     private static final double PLAIN = 0.35;
 
+    /** How far from the coldest point what a detail draws besides what conducts (cappings, trims, gutters) is to be seen, m. */
+    private static final double TOLD = 1.1;
+
+    /** How much of the page is left around that, m. */
+    private static final double BESIDE = 0.06;
+
     /** Joints so near the focus are to be seen, m. */
     private static final double HEART = 0.3;
 
@@ -70,10 +76,11 @@ final class Crop {
         if (picture.penLine().isEmpty()) {
             return bounds;
         }
-        Point focus = focus(picture.coldest().orElseThrow().at(), parts);
+        ImmutableList<Point> joints = joints(picture, parts);
+        Point focus = focus(picture.coldest().orElseThrow().at(), joints);
         ImmutableList<Point> wanted = Lists.immutable
                 .of(focus)
-                .newWithAll(joints(parts).select(p -> distance(p, focus) < HEART))
+                .newWithAll(joints.select(p -> distance(p, focus) < HEART))
                 .newWithAll(picture.weakestPath().orElseThrow().path())
                 .newWithAll(picture.penLine().orElseThrow().neckAt());
         Box near = new Box(focus.x() - REACH, focus.y() - REACH, focus.x() + REACH, focus.y() + REACH);
@@ -81,27 +88,39 @@ final class Crop {
         for (Point p : wanted.select(p -> near.contains(p.x(), p.y()))) {
             core = core.joinedWith(new Box(p.x(), p.y(), p.x(), p.y()));
         }
-        return core.grown(BEYOND + 0.5 * Math.max(core.width(), core.height())).cutWith(bounds);
+        Box window = core.grown(BEYOND + 0.5 * Math.max(core.width(), core.height()));
+        for (Point p : told(picture, parts).select(p -> distance(p, focus) < TOLD)) {
+            window = window.joinedWith(new Box(p.x(), p.y(), p.x(), p.y()).grown(BESIDE));
+        }
+        return window.cutWith(bounds);
+    }
+
+    /** Corners of what a detail draws besides what conducts. */
+    private static ImmutableList<Point> told(SectionPicture picture, PaintedParts parts) {
+        return picture.own()
+                .collect(parts.parts()::get)
+                .reject(part -> part.solved() || part.look() == Look.AIR)
+                .flatCollect(part -> part.outline().corners());
     }
 
     /**
      * The coldest point; where it lies in a plain surface, far from where the layers meet (the floor behind it may be what
      * keeps the junction warm), the joint nearest to it instead, so that the junction itself is what is seen.
      */
-    private static Point focus(Point coldest, PaintedParts parts) {
-        return joints(parts)
-                .minByOptional(joint -> distance(coldest, joint))
+    private static Point focus(Point coldest, ImmutableList<Point> joints) {
+        return joints.minByOptional(joint -> distance(coldest, joint))
                 .filter(nearest -> distance(coldest, nearest) > PLAIN)
                 .orElse(coldest);
     }
 
-    /** Corners of painted parts inside the section: where its layers change. */
-    private static ImmutableList<Point> joints(PaintedParts parts) {
+    /** Corners of painted parts inside the section: where its layers change, which they do not at its ends. */
+    private static ImmutableList<Point> joints(SectionPicture picture, PaintedParts parts) {
         Box within = solid(parts).grown(-1e-3);
         return parts.parts()
                 .reject(part -> part.look() == Look.AIR)
                 .flatCollect(part -> part.outline().corners())
-                .select(corner -> within.contains(corner.x(), corner.y()));
+                .select(corner -> within.contains(corner.x(), corner.y()))
+                .reject(corner -> picture.ends().anySatisfy(end -> end.holds(corner)));
     }
 
     private static double distance(Point a, Point b) {
