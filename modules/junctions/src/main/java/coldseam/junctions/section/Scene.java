@@ -177,7 +177,9 @@ record Scene(
 
     /** m, where the house says how deep the frame stands; overhead it stands on its kerb, whatever the house says. */
     private static OptionalDouble setBack(JunctionSetup setup) {
-        return setup.kind().form().page() == KindForm.Page.FIRST_LEFT
+        boolean overhead = setup.kind().form().second() == KindForm.Second.FRAME
+                && !setup.kind().first().equals("wall");
+        return overhead
                 ? OptionalDouble.empty()
                 : setup.opening().map(Opening::setBack).orElse(OptionalDouble.empty());
     }
