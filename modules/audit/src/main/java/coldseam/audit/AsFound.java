@@ -8,8 +8,10 @@ import org.eclipse.collections.api.list.ImmutableList;
  * The seams of a house as they were found, each beside what is planned in its place.
  *
  * @param seams in the order of the planned sheets; of one sheet, in the order of their first edge
+ * @param rows those seams of which the house file says what was found
+ * @param heatLoss of the house as found: its surfaces, windows and these seams; what the file does not say is as planned
  */
-public record AsFound(ImmutableList<Seam> seams) {
+public record AsFound(ImmutableList<Seam> seams, ImmutableList<JunctionRow> rows, HeatLoss heatLoss) {
 
     /**
      * What was found in the places of one planned sheet, as far as it is the same.

@@ -1,7 +1,6 @@
 package coldseam.audit;
 
 import coldseam.envelope.Assembly;
-import coldseam.envelope.KindForm.Second;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
@@ -83,8 +82,8 @@ public record Touching(Surface surface, double reach, ImmutableList<Pair> pairs)
         Point3 second = minus(b.to(), b.from());
         // A threshold's section shows the seam that its door stands on, whose length is less by the door's.
         if (ofOneOpening
-                || isThreshold(a)
-                || isThreshold(b)
+                || a.kind().threshold()
+                || b.kind().threshold()
                 || length(cross(along, second)) > PARALLEL * length * length(second)) {
             return Optional.empty();
         }
@@ -94,10 +93,6 @@ public record Touching(Surface surface, double reach, ImmutableList<Pair> pairs)
         double end = dot(along, minus(b.to(), a.from())) / length;
         double beside = Math.min(length, Math.max(start, end)) - Math.max(0, Math.min(start, end));
         return Optional.of(new Pair(one, other, distance, beside));
-    }
-
-    private static boolean isThreshold(Edge edge) {
-        return edge.kind().form().second() == Second.DOOR;
     }
 
     private static Point3 minus(Point3 a, Point3 b) {

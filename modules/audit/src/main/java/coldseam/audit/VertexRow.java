@@ -23,8 +23,6 @@ public record VertexRow(
         ASLANT,
         /** A wall of it stands in the ground. */
         GROUND,
-        /** It borders on an unheated space, a crawl space or a neighbour. */
-        NEIGHBOUR,
         /** An edge of it has no computed detail. */
         NO_DETAIL,
         /** At an edge of it layers go on from one another in one plane. */

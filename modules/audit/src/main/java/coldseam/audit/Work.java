@@ -4,11 +4,12 @@ package coldseam.audit;
  * What an audit is to solve, known before it begins.
  *
  * @param junctions different details of seams, in their setups, with those they are compared with
+ * @param found likewise of seams as they were found
  * @param points likewise of points
  * @param corners different ones that are computed in three dimensions where their edges' details say how they are built; at
  *     most
  */
-public record Work(int junctions, int points, int corners) {
+public record Work(int junctions, int found, int points, int corners) {
 
     /**
      * Unknowns of a junction: of the heat flow and of the surface temperatures. Means over the fixture houses, which hold
@@ -27,7 +28,7 @@ public record Work(int junctions, int points, int corners) {
 
     /** How many unknowns are expected in sections, within some three times. */
     public double inSections() {
-        return OF_JUNCTION * junctions + OF_POINT * points;
+        return OF_JUNCTION * (junctions + found) + OF_POINT * points;
     }
 
     /** How many unknowns are expected in bodies, likewise. */
@@ -42,6 +43,6 @@ public record Work(int junctions, int points, int corners) {
 
     /** How many details are drawn. */
     public int details() {
-        return junctions + points;
+        return junctions + found + points;
     }
 }

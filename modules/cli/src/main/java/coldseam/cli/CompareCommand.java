@@ -199,7 +199,8 @@ final class CompareCommand implements Callable<Integer> {
 
     private void refuse(HouseAudit ready) {
         MutableList<String> faults = Lists.mutable.empty();
-        if (ready.alternatives().decisions().isEmpty()) {
+        if (ready.alternatives().decisions().isEmpty()
+                && ready.house().asFound().isEmpty()) {
             faults.add(options.house
                     + ": the house file lists no alternatives; add the key alternatives, or name the house"
                     + " file of what it is to become as a second one");

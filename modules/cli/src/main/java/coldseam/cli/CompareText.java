@@ -32,7 +32,12 @@ final class CompareText {
 
     private ImmutableList<String> text() {
         fold("", comparison.described().house().name() + ". " + front.described());
+        front.found().ifPresent(text -> fold("", text));
         lines.add("");
+        if (comparison.alternatives().isEmpty()) {
+            fold("", FrontWords.noAlternatives());
+            return lines.toImmutable();
+        }
         lines.add("Each option alone, all else as described:");
         for (Alternative each : comparison.alternatives()) {
             lines.add("");

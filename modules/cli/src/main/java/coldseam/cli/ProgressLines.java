@@ -40,9 +40,10 @@ final class ProgressLines implements Progress {
     static String text(Work work) {
         return String.format(
                 Locale.ROOT,
-                "To solve: %d junctions, %d points and %d corners with all they are compared with, some %.1f million"
+                "To solve: %d junctions%s, %d points and %d corners with all they are compared with, some %.1f million"
                         + " unknowns",
                 work.junctions(),
+                work.found() > 0 ? " and " + work.found() + " as they were found" : "",
                 work.points(),
                 work.corners(),
                 1e-6 * work.unknowns());

@@ -15,6 +15,7 @@ import coldseam.report.words.HonestWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Tag;
@@ -36,8 +37,11 @@ class SidesChangeTest {
     }
 
     private Audit audit(String side, String corner, String more) throws IOException {
-        for (String detail : new String[] {corner, "parapet-deck-stops-short"}) {
-            Files.copy(HOUSES.resolve("details/" + detail + ".yaml"), folder.resolve(detail + ".yaml"));
+        for (String detail : new String[] {corner, "parapet-deck-stops-short", "slab-edge-board-inside"}) {
+            Files.copy(
+                    HOUSES.resolve("details/" + detail + ".yaml"),
+                    folder.resolve(detail + ".yaml"),
+                    StandardCopyOption.REPLACE_EXISTING);
         }
         String inside = "  inner wall:\n    layers:\n"
                 + "    - {material: gypsum plasterboard, thickness: 12.5 mm, role: finish}\n"
@@ -46,7 +50,8 @@ class SidesChangeTest {
                 + "    - {material: clay brick, thickness: 240 mm, role: structure}\n"
                 + "    - {material: cement render, thickness: 20 mm, role: cladding, controls: [water]}\n\n";
         String own = "- {kinds: [outside corner], surfaces: [room " + side + " wall], detail: " + corner + ".yaml}\n"
-                + "- {kinds: [parapet], surfaces: [room " + side + " wall], detail: parapet-deck-stops-short.yaml}\n";
+                + "- {kinds: [parapet], surfaces: [room " + side + " wall], detail: parapet-deck-stops-short.yaml}\n"
+                + "- {kinds: [slab edge], surfaces: [room " + side + " wall], detail: slab-edge-board-inside.yaml}\n";
         Path file = folder.resolve("box.yaml");
         Files.writeString(
                 file,

@@ -22,6 +22,8 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A house whose corners are all computed loses the same in both dimension systems. */
 class VerticesTest {
@@ -64,8 +66,12 @@ class VerticesTest {
     Path folder;
 
     private Audit audit(String dimensions) throws IOException {
+        return audit(BOX, dimensions);
+    }
+
+    private Audit audit(String box, String dimensions) throws IOException {
         Path file = folder.resolve(dimensions + ".yaml");
-        Files.writeString(file, BOX.replace("-5 °C}", "-5 °C, dimensions: " + dimensions + "}"));
+        Files.writeString(file, box.replace("-5 °C}", "-5 °C, dimensions: " + dimensions + "}"));
         return HouseAudit.of(file, new BuiltInWorkshop()).compute();
     }
 
@@ -174,6 +180,35 @@ class VerticesTest {
         told = assertThrows(FileFaultException.class, () -> withCorners("[outside-corner-unbroken]"))
                 .getMessage();
         assertTrue(told.contains("own.yaml:31:11: no corner detail has this name"), told);
+    }
+
+    /** Corners beside an unheated space lose to it by its factor, as their surfaces and edges do. */
+    @ParameterizedTest
+    @ValueSource(strings = {"floor", "floor and east wall"})
+    void bothDimensionSystemsAgreeBesideAnUnheatedSpace(String sides) throws IOException {
+        String box = besideGarage(sides);
+        Audit external = audit(box, "external");
+        assertTrue(
+                external.vertices().allSatisfy(row -> row.sheet().isPresent()),
+                external.vertices().collect(VertexRow::reasons).makeString());
+        Interval total = external.heatLoss().total();
+        HeatLoss internal = audit(box, "internal").heatLoss();
+        double rounding = 0.001 * external.heatLoss().lines().size();
+        double slack = rounding + (internal.total().width() + total.width()) / 2;
+        double corners = Math.abs(
+                external.heatLoss().vertices().middle() - internal.vertices().middle());
+        assertTrue(corners > 2 * slack, () -> "corners worth counting: " + corners + " beside " + slack);
+        assertEquals(internal.total().middle(), total.middle(), slack);
+    }
+
+    private static String besideGarage(String sides) {
+        String box = BOX.replace("use: overhang", "use: overhang, faces: garage")
+                + "neighbours: {garage: {temperature-factor: 0.4}}\n";
+        return sides.equals("floor")
+                ? box
+                : box.replace(
+                        "points: [b, c, g, f], assembly: shell",
+                        "points: [b, c, g, f], assembly: shell, faces: garage");
     }
 
     @Test

@@ -34,6 +34,7 @@ class WorkTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
+                "ferry-cottage.yaml",
                 "marsh-bungalow.yaml",
                 "shapes/court-and-bay.yaml",
                 "shapes/dormers.yaml",
@@ -63,6 +64,8 @@ class WorkTest {
         assertEquals(1, said.size());
         Work work = said.get(0);
         assertEquals(done.getOrDefault("junctions", 0), work.junctions());
+        assertEquals(done.getOrDefault("found seams", 0), work.found());
+        assertEquals(house.equals("ferry-cottage.yaml"), work.found() > 0);
         assertEquals(done.getOrDefault("points", 0), work.points());
         assertEquals(done.getOrDefault("vertices", 0), work.corners());
         double share = work.unknowns() / counting.unknowns.get();

@@ -41,6 +41,7 @@ public final class JunctionKind extends BridgeKind implements Comparable<Junctio
     public static final JunctionKind JAMB = of("jamb");
     public static final JunctionKind HEAD = of("head");
     public static final JunctionKind SILL = of("sill");
+    public static final JunctionKind HEATED_THRESHOLD = of("door threshold over a heated room");
     public static final JunctionKind EAVES_COLD_LOFT = of("eaves under a cold loft");
     public static final JunctionKind EAVES = of("eaves of an insulated roof");
     public static final JunctionKind VERGE = of("verge");
@@ -184,6 +185,11 @@ public final class JunctionKind extends BridgeKind implements Comparable<Junctio
     /** Whether a seam of this kind that a house file lists runs up its surface, not across. */
     public boolean uprightSeam() {
         return file.uprightSeam();
+    }
+
+    /** Whether it is a door's threshold, whose section shows the seam as well that the door stands on. */
+    public boolean threshold() {
+        return form().second() == KindForm.Second.DOOR || equals(HEATED_THRESHOLD);
     }
 
     /** Whether it is a seam of what meets, indoors, a wall that is insulated inside. */

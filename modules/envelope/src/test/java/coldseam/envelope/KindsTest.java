@@ -43,6 +43,16 @@ class KindsTest {
         assertTrue(unknown.getMessage().startsWith("no kind of junction is called \"jam\"; there are: slab edge, "));
     }
 
+    /** Their sections show the seam under the door, so that the two are no seams that touch. */
+    @Test
+    void doorThresholdsAreThresholds() {
+        assertEquals(
+                Lists.immutable.empty(),
+                JunctionKind.all()
+                        .select(kind -> kind.label().contains("door threshold"))
+                        .reject(JunctionKind::threshold));
+    }
+
     @Test
     void bandsFollowTheForm() {
         assertEquals(Lists.immutable.of("roof", "wall"), JunctionKind.PARAPET.bands());

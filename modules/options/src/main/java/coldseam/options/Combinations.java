@@ -95,8 +95,9 @@ final class Combinations {
                 cost += cost(d, combination.get(d), described, audit);
             }
         }
-        Interval loss =
-                HeatSum.planes(audit).plus(HeatSum.bridges(audit, fixed)).value();
+        Interval loss = HeatSum.planes(audit.heatLoss())
+                .plus(HeatSum.bridges(audit, fixed))
+                .value();
         combinations.add(combination);
         scenarios.add(new Scenario(item(id, cost, loss), groups));
         fixedRules.put(id, rules(Findings.of(Facts.of(audit).only(row -> !Part.decides(localDecisions, row)))));

@@ -95,6 +95,11 @@ public record Comparison(
      */
     public record Corners(Audit described, Optional<Audit> chosen) {}
 
+    /** The house as it was found; empty where its file does not say. */
+    public Optional<Before> before() {
+        return Before.of(corners.described());
+    }
+
     /** The option of a decision in a set; empty for what is described. */
     public Optional<Alternative> option(int decision, int number) {
         if (number == 0) {

@@ -57,9 +57,8 @@ public final class HeatSum {
     }
 
     /** Surfaces and openings of a house, as its table has them. */
-    public static HeatSum planes(Audit audit) {
-        double sum = audit.heatLoss()
-                .lines()
+    public static HeatSum planes(HeatLoss table) {
+        double sum = table.lines()
                 .select(line -> line.part() instanceof HeatLoss.Part.OfSurface
                         || line.part() instanceof HeatLoss.Part.OfOpening)
                 .sumOfDouble(line -> line.loss().middle());
@@ -100,7 +99,7 @@ public final class HeatSum {
 
     /** The whole house. */
     public static HeatSum of(Audit audit) {
-        return planes(audit).plus(bridges(audit, audit.bridges()));
+        return planes(audit.heatLoss()).plus(bridges(audit, audit.bridges()));
     }
 
     /** Both parts together. */

@@ -199,7 +199,7 @@ final class SampleAudit {
                                 Lists.immutable.of("wall board and roof board meet without a gap"),
                                 Lists.immutable.of(sheets.get(1)))),
                 Lists.immutable.of(new Note.EdgeInsulationInSection()),
-                new Work(3, 1, 0));
+                new Work(3, 0, 1, 0));
     }
 
     private static Surface surface(Shell shell, String name) {

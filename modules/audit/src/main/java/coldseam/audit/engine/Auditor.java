@@ -64,12 +64,13 @@ public final class Auditor {
         this.version = version;
     }
 
-    private Work work(House house, Shell shell, ImmutableList<PlannedEdge> edges) {
+    private Work work(House house, Shell shell, ImmutableList<PlannedEdge> edges, Optional<FoundSeams> found) {
         ImmutableList<HousePoints> points =
                 house.points().isEmpty() ? Lists.immutable.empty() : HousePoints.of(house, shell);
         return new Work(
                 ComputedBridges.questions(ComputedJunctions.planned(house, edges))
                         .size(),
+                found.map(FoundSeams::count).orElse(0),
                 ComputedBridges.questions(ComputedPoints.planned(house, points, catalogue))
                         .size(),
                 withVertices ? ComputedVertices.count(shell, edges) : 0);
@@ -91,13 +92,13 @@ public final class Auditor {
      */
     public Audit audit(House house, Shell shell, Optional<Shell> found, String inputDigest, Progress progress) {
         ImmutableList<PlannedEdge> edges = new JunctionPlan(house, shell, catalogue).plan();
-        Work work = work(house, shell, edges);
+        Optional<FoundSeams> old = found.map(before -> new FoundSeams(house, edges, before, catalogue));
+        Work work = work(house, shell, edges, old);
         progress.begins(work);
         Solving solving = within.apply(work);
         BridgeComputer computer = solving.computer();
         ComputedJunctions junctions = ComputedJunctions.of("junctions", house, edges, computer, progress);
-        Optional<AsFound> before =
-                found.map(old -> new FoundSeams(house, junctions, old, catalogue, computer, progress).compute());
+        Optional<AsFound> before = old.map(each -> each.compute(junctions, computer, progress));
         SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions.rows()));
         ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
         ComputedPoints points = ComputedPoints.of(

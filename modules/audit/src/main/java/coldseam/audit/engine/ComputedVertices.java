@@ -188,11 +188,6 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                 .anySatisfy(each -> each.exposure().kind() == Exposure.Kind.GROUND && each.use() == Body.Use.WALL)) {
             return Planned.not(corner, Obstacle.GROUND);
         }
-        if (corner.surfaces()
-                .anySatisfy(each -> each.exposure().kind() != Exposure.Kind.OUTDOORS
-                        && each.exposure().kind() != Exposure.Kind.GROUND)) {
-            return Planned.not(corner, Obstacle.NEIGHBOUR);
-        }
         if (floorEnds(corner, frame.get())) {
             return Planned.not(corner, Obstacle.NOT_SAID);
         }

@@ -3,6 +3,7 @@ package coldseam.audit.engine;
 import coldseam.audit.AsFound;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
+import coldseam.audit.HeatLoss;
 import coldseam.audit.JunctionRow;
 import coldseam.envelope.House;
 import coldseam.envelope.Retrofit;
@@ -31,37 +32,34 @@ final class FoundSeams {
     /** What was found at an edge: all that are alike and planned alike are told together. */
     private record Key(Optional<BridgeSheet<JunctionResult>> sheet, Optional<BridgeSource> source) {}
 
-    private final ComputedJunctions planned;
-    private final ImmutableMap<String, JunctionRow> found;
+    private final House house;
+    private final Shell shell;
+    private final ImmutableList<PlannedEdge> edges;
 
     /**
-     * Computes them.
+     * Those of which the house file says what was found.
      *
-     * @param house as planned, which says what was found
-     * @param planned its junctions
+     * @param planned the house as planned, which says it
+     * @param edges of the planned shell
      * @param shell of the house as found
      */
-    FoundSeams(
-            House house,
-            ComputedJunctions planned,
-            Shell shell,
-            Catalogue catalogue,
-            BridgeComputer computer,
-            Progress progress) {
-        this.planned = planned;
-        Retrofit.Found known = house.retrofit().flatMap(Retrofit::found).orElseThrow();
-        ImmutableList<String> said = planned.rows()
-                .collect(JunctionRow::edge)
+    FoundSeams(House planned, ImmutableList<PlannedEdge> edges, Shell shell, Catalogue catalogue) {
+        Retrofit.Found known = planned.retrofit().flatMap(Retrofit::found).orElseThrow();
+        ImmutableList<String> said = edges.collect(PlannedEdge::edge)
                 .select(edge -> knows(known, edge))
-                .collect(edge -> edge.name());
-        House before = house.asFound().orElseThrow();
-        ImmutableList<PlannedEdge> edges = new JunctionPlan(before, shell, catalogue)
+                .collect(Edge::name);
+        this.house = planned.asFound().orElseThrow();
+        this.shell = shell;
+        this.edges = new JunctionPlan(house, shell, catalogue)
                 .plan()
                 .select(each -> said.contains(each.edge().name()))
                 .collect(PlannedEdge::asFound);
-        this.found = ComputedJunctions.of("found seams", before, edges, computer, progress)
-                .rows()
-                .toImmutableMap(JunctionRow::name, row -> row);
+    }
+
+    /** How many different details are to be solved. */
+    int count() {
+        return ComputedBridges.questions(ComputedJunctions.planned(house, edges))
+                .size();
     }
 
     /** Whether it is said what was found beside an edge of the planned shell. */
@@ -79,13 +77,32 @@ final class FoundSeams {
                 .isPresent();
     }
 
-    AsFound compute() {
+    /**
+     * Computes them.
+     *
+     * @param planned junctions in their places
+     */
+    AsFound compute(ComputedJunctions planned, BridgeComputer computer, Progress progress) {
+        ImmutableList<JunctionRow> rows = ComputedJunctions.of("found seams", house, edges, computer, progress)
+                .rows();
+        HeatLoss loss = new HeatLossTable(
+                        house,
+                        new SurfaceHeats(house, shell, Auditor.rimsComputed(rows)).compute(),
+                        rows,
+                        Lists.immutable.empty(),
+                        Lists.immutable.empty())
+                .compute();
+        return new AsFound(seams(planned, rows.toImmutableMap(JunctionRow::name, row -> row)), rows, loss);
+    }
+
+    private static ImmutableList<AsFound.Seam> seams(
+            ComputedJunctions planned, ImmutableMap<String, JunctionRow> found) {
         MutableList<AsFound.Seam> seams = Lists.mutable.empty();
         for (BridgeSheet<JunctionResult> sheet : planned.sheets()) {
             MutableListMultimap<Key, JunctionRow> alike = Multimaps.mutable.list.empty();
             ImmutableList<JunctionRow> rows = planned.rows().select(row -> row.isOn(sheet));
-            rows.forEach(row -> alike.put(key(row), row));
-            rows.collect(this::key)
+            rows.forEach(row -> alike.put(key(row, found), row));
+            rows.collect(row -> key(row, found))
                     .distinct()
                     .forEach(key -> seams.add(new AsFound.Seam(
                             sheet.id(),
@@ -94,10 +111,10 @@ final class FoundSeams {
                             alike.get(key).collect(JunctionRow::name).toImmutable(),
                             alike.get(key).sumOfDouble(JunctionRow::length))));
         }
-        return new AsFound(seams.toImmutable());
+        return seams.toImmutable();
     }
 
-    private Key key(JunctionRow row) {
+    private static Key key(JunctionRow row, ImmutableMap<String, JunctionRow> found) {
         Optional<JunctionRow> before = Optional.ofNullable(found.get(row.name()));
         return new Key(before.flatMap(JunctionRow::sheet), before.map(JunctionRow::source));
     }

@@ -135,7 +135,8 @@ public final class HouseAudit {
                 .newWithAll(changed.points()
                         .flatCollect(points -> points.kind().stream().toList()))
                 .toImmutableSet();
-        return new HouseAudit(other, digest, built, catalogue.narrowed(changed, open, details), workshop);
+        return new HouseAudit(
+                other, digest, built, catalogue.narrowed(withFoundChoices(changed), open, details), workshop);
     }
 
     /**

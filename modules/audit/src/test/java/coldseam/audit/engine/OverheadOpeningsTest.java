@@ -11,20 +11,33 @@ import coldseam.envelope.shell.ShellBuilder;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.catalogue.CatalogueFile;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.eclipse.collections.api.factory.Lists;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** A hatch closes a ceiling against the cold loft over it; a skylight stands at the top of a shaft and faces open air. */
 class OverheadOpeningsTest {
 
-    private final House house;
-    private final Shell shell;
+    private House house;
+    private Shell shell;
 
-    OverheadOpeningsTest() throws IOException {
-        house = HouseFile.read(Path.of(
-                        System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", "room-in-roof.yaml"))
-                .house();
+    /** The room in the roof with both in its collar's ceiling. */
+    @BeforeEach
+    void build(@TempDir Path folder) throws IOException {
+        Path plain = Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", "room-in-roof.yaml");
+        Path pierced = folder.resolve("pierced.yaml");
+        Files.writeString(pierced, Files.readString(plain).replace("\njunctions:\n", """
+
+                openings:
+                  hatch: {kind: door, surface: collar ceiling, width: 0.6 m, height: 0.8 m, left: 2 m, sill: 0.5 m, transmittance: 0.8 W/(m²·K)}
+                  skylight: {kind: window, surface: collar ceiling, width: 0.8 m, height: 1 m, left: 6 m, sill: 0.4 m, transmittance: 1.1 W/(m²·K), frame-transmittance: 1.3 W/(m²·K)}
+
+                junctions:
+                """));
+        house = HouseFile.read(pierced).house();
         shell = ShellBuilder.build(house);
     }
 
@@ -52,6 +65,12 @@ class OverheadOpeningsTest {
 
     @Test
     void aSkylightLosesItsHeatToOpenAirAndAHatchToTheLoft() {
+        assertEquals(
+                Lists.immutable.of(4, 4),
+                Lists.immutable
+                        .of("attic hatch", "skylight shaft")
+                        .collect(kind ->
+                                shell.edges().count(edge -> edge.kind().label().equals(kind))));
         double loft = setup("head: hatch").firstExposure().factor();
         assertEquals(loft, factor("hatch"));
         assertEquals(1, factor("skylight"));

@@ -29,8 +29,8 @@ import org.locationtech.jts.geom.Polygon;
  * Windows and doors in their surfaces: checked, placed, and their four sides made junctions.
  *
  * <p>A door whose sill is within {@link #STEP_OVER} of its storey's floor, or a window that reaches down to it, stands on a
- * threshold where its wall meets a floor on the ground, over a cold space, or a terrace there; the threshold takes its width out of that
- * junction's length. An opening in a roof or terrace has four sides of one kind (rooflight); so has one in a ceiling under a cold
+ * threshold where its wall meets a floor on the ground, over a cold space, between two storeys, or a terrace there; the threshold
+ * takes its width out of that junction's length. An opening in a roof or terrace has four sides of one kind (rooflight); so has one in a ceiling under a cold
  * loft (a hatch where it is a door, else a skylight over a shaft). An opening in a surface that is left out is left out with it.
  */
 final class Openings {
@@ -43,6 +43,9 @@ final class Openings {
 
     /** m, by which an opening may overlap an edge without a fault: the lattice's rounding. */
     private static final double ROUNDING = 2e-4;
+
+    /** m, how far a door's sill may lie from where the walls of two storeys meet: a floor's thickness (judgement). */
+    private static final double A_FLOOR = 0.5;
 
     private static final JunctionKind COLD_THRESHOLD = JunctionKind.of("door threshold over a cold space");
 
@@ -57,15 +60,18 @@ final class Openings {
     private static final JunctionKind SHUTTER_BOX = JunctionKind.of("shutter box");
 
     /** The threshold of a door by the junction that it takes its width out of. */
-    private static final ImmutableMap<JunctionKind, JunctionKind> FLOORS = Maps.immutable.of(
-            JunctionKind.SLAB_EDGE,
-            JunctionKind.SLAB_THRESHOLD,
-            JunctionKind.UNHEATED_BELOW_EDGE,
-            COLD_THRESHOLD,
-            JunctionKind.CRAWL_SPACE_EDGE,
-            COLD_THRESHOLD,
-            JunctionKind.CELLAR_SLAB_EDGE,
-            CELLAR_THRESHOLD);
+    private static final ImmutableMap<JunctionKind, JunctionKind> FLOORS = Maps.immutable
+            .of(
+                    JunctionKind.SLAB_EDGE,
+                    JunctionKind.SLAB_THRESHOLD,
+                    JunctionKind.UNHEATED_BELOW_EDGE,
+                    COLD_THRESHOLD,
+                    JunctionKind.CRAWL_SPACE_EDGE,
+                    COLD_THRESHOLD,
+                    JunctionKind.CELLAR_SLAB_EDGE,
+                    CELLAR_THRESHOLD)
+            .newWithKeyValue(JunctionKind.INTERMEDIATE_FLOOR, JunctionKind.HEATED_THRESHOLD)
+            .newWithKeyValue(JunctionKind.FOUNDATION_WALL_TOP, JunctionKind.HEATED_THRESHOLD);
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
@@ -363,7 +369,10 @@ final class Openings {
         double allowed = p.opening().kind() == Opening.Kind.DOOR ? STEP_OVER : TO_THE_FLOOR;
         boolean low = p.opening().sill() <= allowed;
         return joints.detectOptional(joint -> {
-            boolean floor = low && FLOORS.containsKey(joint.kind());
+            boolean floor = low
+                    && FLOORS.containsKey(joint.kind())
+                    && (FLOORS.get(joint.kind()) != JunctionKind.HEATED_THRESHOLD
+                            || Math.abs(from.z() - joint.from().point().z()) <= A_FLOOR);
             boolean deck = joint.kind() == JunctionKind.WALL_TO_TERRACE
                     && (low || from.z() - joint.from().point().z() <= allowed);
             if (joint.second() != p.facet() || !(floor || deck)) {
@@ -385,25 +394,27 @@ final class Openings {
                 && j.second() == joint.second()
                 && j.from().equals(joint.from()));
         joints.set(index, joints.get(index).shortened(width));
-        Surface floor = pierced.get(joint.first()).orElseThrow();
+        Surface below = pierced.get(joint.first()).orElseThrow();
         Surface wall = pierced.get(joint.second()).orElseThrow();
         boolean garage =
                 joint.kind() == JunctionKind.SLAB_EDGE && wall.exposure().kind() == Exposure.Kind.UNHEATED;
         JunctionKind kind =
                 garage ? GARAGE_SLAB : FLOORS.getIfAbsentValue(joint.kind(), JunctionKind.TERRACE_THRESHOLD);
+        boolean storeys = kind == JunctionKind.HEATED_THRESHOLD;
         return new Edge(
                 "threshold: " + p.opening().name(),
                 kind,
-                floor,
-                Optional.of(wall),
+                // Between storeys the wall goes on below; where the ground covers that, it is as if the door's own did.
+                storeys && below.exposure().kind() != wall.exposure().kind() ? wall : below,
+                storeys ? Optional.empty() : Optional.of(wall),
                 Optional.of(p.opening()),
                 from,
                 to,
                 width,
                 width,
                 joint.angle(),
-                joint.firstSetBack(),
-                joint.secondSetBack(),
+                storeys ? 0 : joint.firstSetBack(),
+                storeys ? 0 : joint.secondSetBack(),
                 "",
                 0,
                 Places.of(p.opening(), wall, "threshold"));

@@ -76,8 +76,6 @@ class OpeningsTest {
         assertEquals("terrace over ground floor", threshold.first().name());
         assertEquals("upper floor wall 0", threshold.second().orElseThrow().name());
         assertEquals(9, ShellBuilderTest.length(terrace, JunctionKind.WALL_TO_TERRACE), ROUND_OFF);
-        Shell air = build(door("upper floor wall 2", 4, 0));
-        assertEquals(1, ShellBuilderTest.count(air, JunctionKind.SILL), "a door over the air has a sill");
         Shell high = build(window("ground floor wall 1", 2, 1, 0.25));
         assertEquals(1, ShellBuilderTest.count(high, JunctionKind.SILL), "a window's sill is no threshold");
         ShellPropertiesTest.assertSetBacks(terrace);
@@ -97,6 +95,24 @@ class OpeningsTest {
         assertEquals("door threshold over a cold space", threshold.kind().label());
         assertEquals(0, ShellBuilderTest.count(shell, JunctionKind.SILL));
         ShellPropertiesTest.assertSetBacks(shell);
+    }
+
+    /** A door or a window down to the floor, on the upper floor's north wall: the floor's edge is behind it, the wall below. */
+    @Test
+    void aDoorOverARoomStandsOnTheFloorsEdge() {
+        Shell shell = build(door("upper floor wall 2", 4, 0));
+        Edge threshold = shell.edges().detect(e -> e.name().equals("threshold: D1"));
+        assertEquals("door threshold over a heated room", threshold.kind().label());
+        assertEquals("ground floor wall 2", threshold.first().name());
+        assertTrue(threshold.second().isEmpty());
+        assertEquals(0, ShellBuilderTest.count(shell, JunctionKind.SILL));
+        assertEquals(
+                ShellBuilderTest.length(build(), JunctionKind.INTERMEDIATE_FLOOR) - 1,
+                ShellBuilderTest.length(shell, JunctionKind.INTERMEDIATE_FLOOR),
+                ROUND_OFF);
+        ShellPropertiesTest.assertSetBacks(shell);
+        Shell step = build(door("upper floor wall 2", 4, 0.4));
+        assertEquals(1, ShellBuilderTest.count(step, JunctionKind.SILL), "a step over 300 mm is a sill");
     }
 
     @Test

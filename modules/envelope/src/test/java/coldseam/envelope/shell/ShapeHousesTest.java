@@ -398,11 +398,7 @@ class ShapeHousesTest {
                 JunctionKind.KNEE_WALL,
                 20,
                 JunctionKind.KNEE_WALL_FOOT,
-                20,
-                JunctionKind.of("attic hatch"),
-                2 * (0.6 + 0.8),
-                JunctionKind.of("skylight shaft"),
-                2 * (0.8 + 1));
+                20);
     }
 
     @Test

@@ -104,10 +104,12 @@ final class OutlineBoundaries {
 
     private String outer(Chart.Cut cut) {
         boolean thing = scene.form().second() == KindForm.Second.THING;
+        // What goes on into the room behind a frame, as a floor does, has the room above and below.
+        boolean frame = scene.form().second() == KindForm.Second.FRAME;
         return switch (cut) {
             case FIRST_AWAY -> surroundings.first().name();
             case SECOND_AWAY ->
-                thing ? Surroundings.INDOOR : surroundings.second().name();
+                thing || frame ? Surroundings.INDOOR : surroundings.second().name();
             case FIRST_BEYOND -> thing || chart.convex() ? surroundings.first().name() : Surroundings.INDOOR;
             case SECOND_BEYOND -> {
                 if (thing) {

@@ -35,7 +35,8 @@ public record Surroundings(Space first, Space second) {
      */
     public record Space(String name, double factor, double surfaceResistance) {}
 
-    static Surroundings of(Exposure first, Exposure second) {
+    /** What surfaces with these exposures face. */
+    public static Surroundings of(Exposure first, Exposure second) {
         return new Surroundings(space(first), space(second));
     }
 

@@ -7,7 +7,7 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /**
- * Which air of a vertex's box is the rooms' and which is outdoors: it spreads from the box's eight corners, each of which
+ * Which air of a vertex's box is the rooms' and which lies outside them: it spreads from the box's eight corners, each of which
  * lies in an octant that is a room or not. Air that it does not reach takes and gives no heat. Solids that touch the rest
  * nowhere are left out, as in a section.
  */
@@ -16,14 +16,14 @@ final class VertexAir {
     static final int SOLID = -1;
     static final int ENCLOSED = 0;
     static final int INDOOR = 1;
-    static final int OUTDOOR = 2;
+    static final int OUTSIDE = 2;
 
     private final VertexSetup setup;
     private final VertexCells cells;
     private final int[] kind;
     private final MutableList<String> notes = Lists.mutable.empty();
 
-    /** @throws DetailDoesNotFit where the rooms' air reaches outdoors */
+    /** @throws DetailDoesNotFit where the rooms' air reaches what lies outside */
     VertexAir(VertexSetup setup, VertexCells cells) {
         this.setup = setup;
         this.cells = cells;
@@ -35,7 +35,7 @@ final class VertexAir {
             for (int axis = 0; axis < 3; axis++) {
                 corner[axis] = (octant >> axis & 1) == 0 ? 0 : cells.size(axis) - 1;
             }
-            spread(corner, setup.room(octant & 1, octant >> 1 & 1, octant >> 2) ? INDOOR : OUTDOOR);
+            spread(corner, setup.room(octant & 1, octant >> 1 & 1, octant >> 2) ? INDOOR : OUTSIDE);
         }
         if (Arrays.stream(kind).anyMatch(each -> each == ENCLOSED)) {
             notes.add("A hole in the drawing that faces neither rooms nor outdoors is adiabatic.");

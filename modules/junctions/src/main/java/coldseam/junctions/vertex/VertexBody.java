@@ -35,6 +35,7 @@ public final class VertexBody {
     private final VertexSections sections;
     private final VertexCells cells;
     private final VertexAir air;
+    private final VertexSpaces spaces;
     private final String name;
 
     private VertexBody(
@@ -47,6 +48,7 @@ public final class VertexBody {
         this.sections = new VertexSections(setup, corner, library);
         this.cells = new VertexCells(setup, sections);
         this.air = new VertexAir(setup, cells);
+        this.spaces = new VertexSpaces(setup, sections);
     }
 
     /**
@@ -74,7 +76,17 @@ public final class VertexBody {
 
     /** What was simplified, in plain words. */
     public ImmutableList<String> notes() {
-        return sections.notes().newWithAll(air.notes());
+        return sections.notes().newWithAll(air.notes()).newWithAll(spaces.notes(cells, air));
+    }
+
+    /** What lies outside the rooms. */
+    ImmutableList<Surroundings.Space> spaces() {
+        return spaces.all();
+    }
+
+    /** Temperature factor of what an axis' surface faces. */
+    double factor(int axis) {
+        return sections.space(axis).map(Surroundings.Space::factor).orElse(0.0);
     }
 
     /** With the surface resistances of ISO 6946. */
@@ -119,15 +131,19 @@ public final class VertexBody {
         return faces;
     }
 
-    private Faces outdoors(int[] cell) {
-        Faces faces = Faces.all(Surroundings.OPEN_AIR);
+    /** Air outside the rooms with the resistances of what faces it. */
+    private record Outside(Surroundings.Space space, Faces faces) {}
+
+    private Outside outside(int[] cell) {
+        Surroundings.Space space = spaces.at(cell);
+        Faces faces = Faces.all(space.surfaceResistance());
         for (int axis = 0; axis < 3; axis++) {
             Band band = sections.band(axis).orElse(null);
             if (band != null && Math.abs(sections.line[axis][cell[axis]] - band.solvedThickness()) < SAME_FACE) {
                 faces = faces.with(side(axis, 1), band.rse());
             }
         }
-        return faces;
+        return new Outside(space, faces);
     }
 
     private Body body(String title, Faces indoors) {
@@ -135,7 +151,7 @@ public final class VertexBody {
         Object[] fill = new Object[cells.size(0) * cells.size(1) * cells.size(2)];
         cells.each(cell -> fill[cells.index(cell)] = switch (air.at(cell)) {
             case VertexAir.INDOOR -> indoors;
-            case VertexAir.OUTDOOR -> outdoors(cell);
+            case VertexAir.OUTSIDE -> outside(cell);
             case VertexAir.ENCLOSED -> VertexAir.ENCLOSED;
             default -> substance(cells.at(cell));
         });
@@ -144,15 +160,7 @@ public final class VertexBody {
             if (!done[cells.index(cell)]) {
                 int kind = air.at(cell);
                 Box box = grown(cell, kind, fill, done);
-                painted.add(
-                        kind == VertexAir.SOLID
-                                ? solid(cells.at(cell), box)
-                                : kind == VertexAir.ENCLOSED
-                                        ? new Painted.Adiabatic(box)
-                                        : new Painted.Air(
-                                                kind == VertexAir.INDOOR ? Surroundings.INDOOR : Surroundings.OUTDOOR,
-                                                box,
-                                                Optional.of((Faces) fill[cells.index(cell)])));
+                painted.add(painted(cell, kind, fill[cells.index(cell)], box));
             }
         });
         return new Body(
@@ -161,11 +169,32 @@ public final class VertexBody {
                 1,
                 cutPlanes().toImmutable(),
                 painted.toImmutable(),
-                Lists.immutable.of(
-                        BodyEnvironment.of(Surroundings.INDOOR, setup.indoorTemperature(), Surroundings.STILL_AIR),
-                        BodyEnvironment.of(Surroundings.OUTDOOR, setup.outdoorTemperature(), Surroundings.OPEN_AIR)),
+                environments(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty());
+    }
+
+    private Painted painted(int[] cell, int kind, Object filling, Box box) {
+        return switch (kind) {
+            case VertexAir.SOLID -> solid(cells.at(cell), box);
+            case VertexAir.ENCLOSED -> new Painted.Adiabatic(box);
+            case VertexAir.INDOOR -> new Painted.Air(Surroundings.INDOOR, box, Optional.of((Faces) filling));
+            default -> {
+                Outside outside = (Outside) filling;
+                yield new Painted.Air(outside.space().name(), box, Optional.of(outside.faces()));
+            }
+        };
+    }
+
+    private ImmutableList<BodyEnvironment> environments() {
+        double indoor = setup.indoorTemperature();
+        return Lists.immutable
+                .of(BodyEnvironment.of(Surroundings.INDOOR, indoor, Surroundings.STILL_AIR))
+                .newWithAll(spaces.all()
+                        .collect(each -> BodyEnvironment.of(
+                                each.name(),
+                                indoor - each.factor() * (indoor - setup.outdoorTemperature()),
+                                each.surfaceResistance())));
     }
 
     private MutableSet<Side> cutPlanes() {

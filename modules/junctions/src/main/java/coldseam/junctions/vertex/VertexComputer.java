@@ -21,7 +21,10 @@ import coldseam.junctions.section.Surroundings;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
 import java.util.function.Function;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 
 /** Computes vertices and remembers what it has computed. */
 public final class VertexComputer implements VertexComputing {
@@ -102,7 +105,7 @@ public final class VertexComputer implements VertexComputing {
     private VertexResult.Heat heat(VertexSetup setup, VertexBody composed) {
         Body body = composed.heatFlow();
         BodySolution solution = bodies.solve(body, accuracy);
-        Interval coupling = solution.coupling(Surroundings.INDOOR, Surroundings.OUTDOOR);
+        Interval coupling = weighted(composed.spaces(), solution::coupling);
         Interval[] planes = planes(composed, body);
         return new VertexResult.Heat(
                 solution,
@@ -111,33 +114,43 @@ public final class VertexComputer implements VertexComputing {
                 chi(composed, setup, coupling, planes, true));
     }
 
-    /** L2D of each cut plane, W/(m·K); zero where it joins no room with outdoors. */
+    /** L2D of each cut plane, W/(m·K); zero where it joins no room with what lies outside. */
     private Interval[] planes(VertexBody composed, Body body) {
         Interval[] planes = new Interval[6];
         for (int axis = 0; axis < 3; axis++) {
             for (int side = 0; side < 2; side++) {
                 planes[2 * axis + side] =
-                        composed.isCut(axis, side) ? plane(body, composed.side(axis, side)) : Interval.of(0);
+                        composed.isCut(axis, side) ? plane(composed, body, composed.side(axis, side)) : Interval.of(0);
             }
         }
         return planes;
     }
 
-    private Interval plane(Body body, Side side) {
+    private Interval plane(VertexBody composed, Body body, Side side) {
         Section section = CutPlanes.section(body, side);
-        boolean joins = section.boundaries()
-                        .collect(each -> each.environment())
-                        .distinct()
-                        .size()
-                > 1;
-        return joins
-                ? sections.solve(section, new Accuracy(PLANES, accuracy.maximumUnknowns()))
-                        .coupling(Surroundings.INDOOR, Surroundings.OUTDOOR)
+        ImmutableSet<String> faced =
+                section.boundaries().collect(each -> each.environment()).toImmutableSet();
+        return faced.contains(Surroundings.INDOOR) && faced.size() > 1
+                ? weighted(
+                        composed.spaces().select(space -> faced.contains(space.name())),
+                        sections.solve(section, new Accuracy(PLANES, accuracy.maximumUnknowns()))::coupling)
                 : Interval.of(0);
     }
 
+    /** The couplings of the rooms with each space, by its temperature factor. */
+    private static Interval weighted(
+            ImmutableList<Surroundings.Space> spaces, BiFunction<String, String, Interval> coupling) {
+        Interval sum = Interval.of(0);
+        for (Surroundings.Space space : spaces) {
+            if (space.factor() > 0) {
+                sum = sum.plus(coupling.apply(Surroundings.INDOOR, space.name()).times(space.factor()));
+            }
+        }
+        return sum;
+    }
+
     /**
-     * L3D − Σ psi·l − Σ U·A. Every plane part of a surface lies beside two cut planes, whose psi take its U·A off once each,
+     * L3D − Σ psi·l − Σ U·A, each by the temperature factor of the space that it loses heat to. Every plane part of a surface lies beside two cut planes, whose psi take its U·A off once each,
      * so that it comes back once: L3D − Σ L2D·l + Σ U·A.
      */
     private static Interval chi(
@@ -153,7 +166,8 @@ public final class VertexComputer implements VertexComputing {
             int f = (axis + 2) % 3;
             for (int quadrant = 0; quadrant < 4; quadrant++) {
                 if (setup.surface(axis, quadrant % 2, quadrant / 2)) {
-                    chi = chi.plus(composed.transmittance(axis)
+                    chi = chi.plus(composed.factor(axis)
+                            * composed.transmittance(axis)
                             * composed.length(e, quadrant % 2, internal)
                             * composed.length(f, quadrant / 2, internal));
                 }

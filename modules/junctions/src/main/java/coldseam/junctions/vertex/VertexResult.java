@@ -45,7 +45,7 @@ public record VertexResult(
      * What a vertex adds to the heat loss.
      *
      * @param solution of the heat flow
-     * @param coupling L3D of what is drawn, W/K
+     * @param coupling L3D of what is drawn, W/K: of the rooms with each space outside, by its temperature factor
      * @param chiExternal W/K
      * @param chiInternal W/K
      */

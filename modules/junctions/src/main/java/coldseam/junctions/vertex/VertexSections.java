@@ -7,6 +7,7 @@ import coldseam.junctions.section.Band;
 import coldseam.junctions.section.SectionLayout;
 import coldseam.junctions.section.SectionLayout.End;
 import coldseam.junctions.section.SectionLayout.Piece;
+import coldseam.junctions.section.Surroundings;
 import coldseam.junctions.vertex.VertexSetup.EdgeEnd;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -40,6 +41,8 @@ final class VertexSections {
     final double[] thickness = new double[3];
 
     private final Band[] band = new Band[3];
+    /** What each axis' surface faces; null where there is none. */
+    private final Surroundings.Space[] space = new Surroundings.Space[3];
     /** What fills the cells of each edge's section: of its first axis, then of its second. */
     private final Filling[][][] filled;
     /** Boxes of the corner's own detail; empty without one. */
@@ -65,12 +68,19 @@ final class VertexSections {
     }
 
     private void bands(EdgeEnd edge, SectionLayout layout) {
-        band(edge.first(), layout.first());
-        layout.second().ifPresent(second -> band(edge.second(), second));
+        Surroundings around =
+                Surroundings.of(edge.setup().firstExposure(), edge.setup().secondExposure());
+        band(edge.first(), layout.first(), around.first());
+        layout.second().ifPresent(second -> band(edge.second(), second, around.second()));
         thickness[edge.second()] = Math.max(thickness[edge.second()], layout.thing());
     }
 
-    private void band(int axis, Band found) {
+    private void band(int axis, Band found, Surroundings.Space faced) {
+        if (space[axis] != null && !space[axis].equals(faced)) {
+            throw new DetailDoesNotFit(Lists.immutable.of("one of its surfaces faces " + space[axis].name()
+                    + " on one side and " + faced.name() + " on the other"));
+        }
+        space[axis] = faced;
         if (band[axis] != null && !(band[axis].strata().equals(found.strata()) && band[axis].rse() == found.rse())) {
             throw new DetailDoesNotFit(
                     Lists.immutable.of(
@@ -83,6 +93,11 @@ final class VertexSections {
     /** The layers of an axis' surface; empty where there is none. */
     Optional<Band> band(int axis) {
         return Optional.ofNullable(band[axis]);
+    }
+
+    /** What an axis' surface faces; empty where there is none. */
+    Optional<Surroundings.Space> space(int axis) {
+        return Optional.ofNullable(space[axis]);
     }
 
     private void lines(int axis) {

@@ -73,6 +73,7 @@ final class CatalogueBreadthTest {
             JunctionKind.VALLEY,
             JunctionKind.ROOFLIGHT,
             JunctionKind.SILL,
+            JunctionKind.of("door threshold over a heated room"),
             JunctionKind.of("cellar door threshold"),
             JunctionKind.of("attic hatch"),
             JunctionKind.of("skylight shaft"),

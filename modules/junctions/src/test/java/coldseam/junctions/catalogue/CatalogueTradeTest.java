@@ -157,6 +157,7 @@ final class CatalogueTradeTest {
                             JunctionKind.SILL,
                             JunctionKind.SLAB_THRESHOLD,
                             JunctionKind.of("door threshold over a cold space"),
+                            JunctionKind.of("door threshold over a heated room"),
                             JunctionKind.of("garage slab at the door"),
                             JunctionKind.of("cellar door threshold"),
                             JunctionKind.TERRACE_THRESHOLD)

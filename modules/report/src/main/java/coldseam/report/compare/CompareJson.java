@@ -57,6 +57,7 @@ public final class CompareJson {
                 all.described().inputDigest(),
                 all.described().house().name(),
                 HouseData.whole(all.corners().described()),
+                all.before().map(each -> new ComparisonData.BeforeData(BoundsData.of(each.more()), each.unknown())),
                 all.described().house().prices().currency(),
                 all.alternatives().collect(CompareJson::alternative),
                 all.sections(),

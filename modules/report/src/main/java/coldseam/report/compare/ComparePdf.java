@@ -1,12 +1,16 @@
 package coldseam.report.compare;
 
 import coldseam.audit.Audit;
+import coldseam.conduction.Interval;
 import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Alternative;
+import coldseam.options.Before;
 import coldseam.options.Comparison;
 import coldseam.options.Comparison.Answer;
+import coldseam.options.Standing;
+import coldseam.options.Yearly;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.DocumentInfo;
@@ -21,6 +25,7 @@ import coldseam.report.words.VerdictWords;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 
 /** A comparison as a PDF, readable in black and white; the same comparison gives the same bytes. */
@@ -67,9 +72,11 @@ public final class ComparePdf {
         try (Flow flow = new Flow(paper, info)) {
             ComparePdf pages = new ComparePdf(comparison, units, flow);
             pages.front();
-            pages.alone();
-            pages.sheets();
-            pages.method();
+            if (comparison.alternatives().notEmpty()) {
+                pages.alone();
+                pages.sheets();
+                pages.method();
+            }
             flow.attach(
                     "comparison.json",
                     "The comparison as data",
@@ -83,7 +90,12 @@ public final class ComparePdf {
         flow.add(Blocks.text(described.house().name() + ": options before framing", Style.TITLE.sized(22, 26)));
         flow.space(6);
         flow.add(Blocks.text(Rich.trade(front.described()), Style.LEAD));
+        front.found().ifPresent(text -> flow.add(Blocks.text(Rich.trade(text), Style.BODY)));
         flow.space(6);
+        if (comparison.alternatives().isEmpty()) {
+            flow.add(Blocks.text(FrontWords.noAlternatives(), Style.BODY));
+            return;
+        }
         chosen();
         flow.space(6);
         flow.add(Blocks.drawing(
@@ -165,6 +177,10 @@ public final class ComparePdf {
                 Table.Column.number("cost more", 58),
                 Table.Column.number("years", 50),
                 Table.Column.fixed("front", 30));
+        if (comparison.before().isPresent()) {
+            table = table.row(Table.Kind.GROUP, Table.Cell.of("what is there now"))
+                    .row(cells(comparison.before().get()));
+        }
         for (var decision :
                 comparison.alternatives().collect(Alternative::decision).distinct()) {
             table = table.row(Table.Kind.GROUP, Table.Cell.of(decision.name()));
@@ -174,6 +190,26 @@ public final class ComparePdf {
             }
         }
         flow.add(table);
+    }
+
+    private String[] cells(Before before) {
+        return new String[] {
+            "as found",
+            units.intervalNumber(before.more().lower(), before.more().upper(), Dimension.HEAT_LOSS_COEFFICIENT),
+            CompareWords.standing(Standing.of(before.more())),
+            yearly(Yearly.money(before.more(), described.house()), Yearly.energy(before.more(), described.house())),
+            "",
+            "",
+            "–"
+        };
+    }
+
+    /** What is lost more in a year, in money where it has a price. */
+    private String yearly(Optional<Interval> money, Optional<Interval> energy) {
+        String currency = described.house().prices().currency();
+        return money.map(more -> String.format(java.util.Locale.ROOT, "%+.0f %s", more.middle(), currency))
+                .orElse(energy.map(more -> units.format(more.middle(), Dimension.ENERGY))
+                        .orElse(""));
     }
 
     private String[] cells(Alternative each) {
@@ -190,11 +226,9 @@ public final class ComparePdf {
                     + (each.asGood().isEmpty()
                             ? ""
                             : ", as good as " + each.asGood().makeString(", ")),
-            built.savesMoney()
-                    .map(saved -> String.format(java.util.Locale.ROOT, "%+.0f %s", -saved.middle(), currency))
-                    .orElse(built.saves()
-                            .map(saved -> units.format(-saved.middle(), Dimension.ENERGY))
-                            .orElse("")),
+            yearly(
+                    built.savesMoney().map(saved -> saved.times(-1)),
+                    built.saves().map(saved -> saved.times(-1))),
             built.cost().isPresent()
                     ? String.format(
                             java.util.Locale.ROOT, "%+.0f %s", built.cost().getAsDouble(), currency)

@@ -20,6 +20,10 @@ record ComparisonData(
         @Says("SHA-256 of the house file, hexadecimal") String inputDigest,
         @Says("name of the house") String house,
         HouseData described,
+
+        @Says("as it was found; without it where the house file does not say")
+        Optional<BeforeData> asFound,
+
         @Says("of every cost; empty where there is none") String currency,
 
         @Says("each option alone, all else as described, in the file's order")
@@ -57,6 +61,13 @@ record ComparisonData(
         @Says("what the sums leave out") String corners,
         ImmutableList<String> argument,
         ImmutableList<String> cautions) {
+
+    record BeforeData(
+            @Says("than as described: surfaces, windows and the seams that are known as found")
+            BoundsData more_W_per_K,
+
+            @Says("of seams of which the house file does not say what was found")
+            double unknown_m) {}
 
     record AlternativeData(
             String decision,

@@ -94,6 +94,8 @@ record AuditData(
             @Says("different details of seams, those they are compared with counted in")
             int junctions,
 
+            @Says("likewise of seams as they were found") int found,
+
             @Says("likewise of points") int points,
 
             @Says("different corners in three dimensions, at most")

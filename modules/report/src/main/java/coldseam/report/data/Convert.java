@@ -81,6 +81,7 @@ final class Convert {
                         honest.held()),
                 new AuditData.Work(
                         audit.work().junctions(),
+                        audit.work().found(),
                         audit.work().points(),
                         audit.work().corners(),
                         audit.work().unknowns()),

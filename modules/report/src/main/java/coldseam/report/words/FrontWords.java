@@ -9,6 +9,7 @@ import coldseam.options.Comparison;
 import coldseam.options.Comparison.Answer;
 import coldseam.options.Comparison.Asked;
 import coldseam.options.Comparison.Best;
+import coldseam.options.Yearly;
 import coldseam.options.front.Choice;
 import java.util.Locale;
 import java.util.Optional;
@@ -42,6 +43,31 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
         return "As described: H_T = " + new HonestWords(whole, units).total()
                 + new CompareWords(units).year(whole).map(each -> ", " + each).orElse("") + ". "
                 + VerdictWords.sentence(whole.verdict());
+    }
+
+    /** The house as it was found, beside what is planned; empty where its file does not say. */
+    public Optional<String> found() {
+        CompareWords words = new CompareWords(units);
+        return comparison
+                .before()
+                .map(before -> "As found: it loses " + words.provenHeat(before.more())
+                        + " than as described"
+                        + Yearly.energy(before.more(), house())
+                                .map(each -> ", " + units.format(each.middle(), Dimension.ENERGY) + " a year")
+                                .orElse("")
+                        + CompareWords.yearly(before.more(), house())
+                                .map(each -> ", " + each)
+                                .orElse("")
+                        + ". Build-ups and windows that the house file does not say are as planned in both"
+                        + (before.unknown() > 0
+                                ? "; of " + units.format(before.unknown(), Dimension.LENGTH)
+                                        + " of seams it does not say what was found, and these are in neither."
+                                : "."));
+    }
+
+    /** What is said where the house as found is all there is to compare. */
+    public static String noAlternatives() {
+        return "The house file lists no alternatives: add the key alternatives for what might be built otherwise.";
     }
 
     /** How many sets there were. */

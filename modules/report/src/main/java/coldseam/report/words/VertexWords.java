@@ -36,7 +36,6 @@ public final class VertexWords {
         return switch (obstacle) {
             case ASLANT -> "something about it is aslant";
             case GROUND -> "a wall of it stands in the ground";
-            case NEIGHBOUR -> "it borders on an unheated space or a neighbour";
             case NO_DETAIL -> "an edge of it has no computed detail";
             case IN_PLANE -> "layers change in the plane of one of its surfaces";
             case NOT_SAID -> row.reasons().makeString("; ");
@@ -67,7 +66,6 @@ public final class VertexWords {
         return switch (obstacle) {
             case ASLANT -> "aslant";
             case GROUND -> "in the ground";
-            case NEIGHBOUR -> "beside an unheated space or a neighbour";
             case NO_DETAIL -> "with an edge of no detail";
             case IN_PLANE -> "where layers change in a plane";
             case NOT_SAID -> "that the details do not define";
