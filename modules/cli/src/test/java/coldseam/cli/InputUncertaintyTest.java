@@ -10,6 +10,7 @@ import coldseam.audit.house.HouseAudit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -87,6 +88,44 @@ class InputUncertaintyTest {
         // Corners on the ground, which are left out, follow by less than a tenth of this.
         assertEquals(moved, slope("the ground", box), 0.1 * Math.abs(moved));
         assertTrue(Math.abs(moved) > 0.5, "it is one that somebody sees: " + moved);
+    }
+
+    /** A foundation wall's head and a stepped footing are drawn in outdoor air: the ground moves the floors alone. */
+    @Test
+    void theGroundMovesNoSeamThatIsDrawnWithoutIt() throws IOException {
+        String house = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/shapes/part-cellar.yaml"));
+        String wet = house.replace("clay or silt", "{name: clay, conductivity: " + 1.5 * (1 + STEP) + " W/(m·K)}");
+        String dry = house.replace("clay or silt", "{name: clay, conductivity: " + 1.5 * (1 - STEP) + " W/(m·K)}");
+        double moved = (total("wet", wet) - total("dry", dry)) / (2 * STEP);
+        assertEquals(moved, slope("the ground", house), 0.1 * Math.abs(moved));
+    }
+
+    /**
+     * A screw's chi is a concave function of its conductivity that vanishes at the board's, so its slope by the logarithm is at
+     * most chi itself, and a five-hundredth for the board's share. Posts are bodies of boxes, and their steel counts, too.
+     */
+    @Test
+    void pointsCountTheirSteel() throws IOException {
+        Path file = folder.resolve("points.yaml");
+        Files.writeString(
+                file,
+                Files.readString(BOX)
+                        .replace(
+                                "junctions:\n",
+                                "points:\n  posts: {surface: roof, detail: steel-post-through, number: 40}\n"
+                                        + "  screws: {surface: room south wall, detail: fastener-stainless-steel, number: 400}\n"
+                                        + "junctions:\n"));
+        Audit audit = HouseAudit.of(file, new BuiltInWorkshop()).compute();
+        ImmutableMap<String, Double> slopes = InputUncertainty.of(audit)
+                .inputs()
+                .toImmutableMap(InputUncertainty.Input::material, input -> input.effect() / input.within());
+        double chi = audit.points()
+                .detect(row -> row.name().equals("screws"))
+                .transmittance()
+                .upper();
+        double screws = slopes.getOrDefault("stainless steel", 0.0);
+        assertTrue(screws > 0.1 * 400 * chi && screws <= 1.002 * 400 * chi, screws + " of " + 400 * chi);
+        assertTrue(slopes.getOrDefault("steel", 0.0) > 0.01, slopes::toString);
     }
 
     private static String ground(String box, double factor) {

@@ -32,8 +32,8 @@ import org.junit.jupiter.api.io.TempDir;
  * Houses with a fault planted in them: each must be found, by the rules it names and by no other, or refused with the faults it
  * names.
  *
- * <p>A planted file says in its first line what is wrong, then its base, the drawing by hand that it chooses if it does, and the
- * rules that must find it. Then come changes of the base or the drawing: lines with a minus, which stand in one of them once and
+ * <p>A planted file says in its first line what is wrong, then its base, the drawing by hand or the details beside the demo
+ * houses that it chooses if it does, and the rules that must find it. Then come changes of the base or the drawing: lines with a minus, which stand in one of them once and
  * in this order, and lines with a plus, which take their place.
  */
 @Tag("slow")
@@ -69,9 +69,9 @@ class PlantedHousesTest {
         }
     }
 
-    private static Planted read(Path file) throws IOException {
-        List<String> lines = Files.readAllLines(file);
-        String name = file.getFileName().toString().replace(".planted", "");
+    private static Planted read(Path planted) throws IOException {
+        List<String> lines = Files.readAllLines(planted);
+        String name = planted.getFileName().toString().replace(".planted", "");
         Map<String, String> files = new LinkedHashMap<>();
         List<String> finds = new ArrayList<>();
         List<String> refused = new ArrayList<>();
@@ -83,6 +83,10 @@ class PlantedHousesTest {
                 files.put(name + ".yaml", Files.readString(FOLDER.resolve(line.substring(6))));
             } else if (line.startsWith("drawing: ")) {
                 files.put(line.substring(9), Files.readString(FOLDER.resolve(line.substring(9))));
+            } else if (line.startsWith("detail: ")) {
+                String file = line.substring(8) + ".yaml";
+                files.put(
+                        file, Files.readString(FOLDER.resolveSibling("details").resolve(file)));
             } else if (line.startsWith("finds: ")) {
                 finds.add(line.substring(7));
             } else if (line.startsWith("first: ")) {
@@ -94,13 +98,13 @@ class PlantedHousesTest {
             } else if (line.startsWith("+")) {
                 plus.add(line.substring(1));
             } else if (line.isEmpty()) {
-                change(files, minus, plus, file);
+                change(files, minus, plus, planted);
             }
         }
-        change(files, minus, plus, file);
+        change(files, minus, plus, planted);
         assertTrue(
                 lines.get(0).startsWith("# ") && finds.isEmpty() != refused.isEmpty(),
-                () -> file + " does not say what it plants");
+                () -> planted + " does not say what it plants");
         return new Planted(
                 name, lines.get(0).substring(2), first, lines.contains("asked: by name"), finds, refused, files);
     }

@@ -37,7 +37,7 @@ class SidesChangeTest {
     }
 
     private Audit audit(String side, String corner, String more) throws IOException {
-        for (String detail : new String[] {corner, "parapet-deck-stops-short"}) {
+        for (String detail : new String[] {corner, "parapet-deck-stops-short", "slab-edge-board-inside"}) {
             Files.copy(
                     HOUSES.resolve("details/" + detail + ".yaml"),
                     folder.resolve(detail + ".yaml"),
@@ -50,7 +50,8 @@ class SidesChangeTest {
                 + "    - {material: clay brick, thickness: 240 mm, role: structure}\n"
                 + "    - {material: cement render, thickness: 20 mm, role: cladding, controls: [water]}\n\n";
         String own = "- {kinds: [outside corner], surfaces: [room " + side + " wall], detail: " + corner + ".yaml}\n"
-                + "- {kinds: [parapet], surfaces: [room " + side + " wall], detail: parapet-deck-stops-short.yaml}\n";
+                + "- {kinds: [parapet], surfaces: [room " + side + " wall], detail: parapet-deck-stops-short.yaml}\n"
+                + "- {kinds: [slab edge], surfaces: [room " + side + " wall], detail: slab-edge-board-inside.yaml}\n";
         Path file = folder.resolve("box.yaml");
         Files.writeString(
                 file,

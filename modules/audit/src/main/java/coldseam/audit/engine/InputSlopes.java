@@ -8,8 +8,10 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.HeatLoss.Part;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.PointRow;
 import coldseam.conduction.Region;
 import coldseam.conduction.Solution;
+import coldseam.conduction.solid.Painted;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
@@ -20,14 +22,18 @@ import coldseam.envelope.shell.Surface;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.JunctionSetup.GroundBlock;
+import coldseam.junctions.PointResult;
+import coldseam.junctions.PointSetup;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.plan.SectionPlan.Piece;
+import coldseam.junctions.point.PointSection;
 import coldseam.junctions.section.Band;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.impl.factory.Maps;
 
@@ -37,11 +43,11 @@ import org.eclipse.collections.impl.factory.Maps;
  * <p>Of a surface: dH / d ln k = A b U² R, with R the layers' resistance of that material; of an air layer likewise, for 1/R. Of a
  * seam: l (E − Σ b l U² R), with E the energy ∫ k |∇u|² of the material in the section for a unit difference of temperature,
  * which is dL2D / d ln k; the legs lose it as their surfaces do, so that what a seam shares with its surfaces counts once. A
- * layer with members counts as its main material's. On the ground U² R is exact where the floor is well insulated (ISO 13370),
+ * layer with members counts as its main material's. Of a point likewise, in its body, but for the ground under it. On the ground U² R is exact where the floor is well insulated (ISO 13370),
  * and the same on both sides of the difference; beside unheated spaces E is that of the field as it is.
  *
  * <p>The ground: quotients of the formulas of ISO 13370 a ten-thousandth to either side, of surfaces and of the sections' floors;
- * the sections' soil by its energy; where an inner wall stands on it, whose soil is drawn as thick as U asks, by what that moves.
+ * the sections' soil by its energy, where they have any (a foundation wall's head is drawn in outdoor air); where an inner wall stands on it, whose soil is drawn as thick as U asks, by what that moves.
  * A declared U of an opening is its own slope; a described one's parts are those of ISO 10077-1. A frame in a section is a body
  * of its U: k = d/R, R = 1/U − Rsi − Rse, so d ln k / d ln U = 1/(U R). Worked out apart.
  */
@@ -78,7 +84,41 @@ final class InputSlopes {
                         .forEach((input, slope) -> add(slopes, input, slope * row.length() * row.factor()));
             }
         }
+        points();
         return Maps.immutable.ofAll(slopes);
+    }
+
+    private void points() {
+        Map<String, Map<String, Double>> bySheet = new LinkedHashMap<>();
+        for (PointRow row : audit.points()) {
+            if (row.source().computed() && row.sheet().isPresent()) {
+                BridgeSheet<PointResult> sheet = row.sheet().get();
+                bySheet.computeIfAbsent(sheet.id(), id -> point(sheet.result()))
+                        .forEach((input, slope) -> add(slopes, input, slope * row.number() * row.factor()));
+            }
+        }
+    }
+
+    /** W/K for each ln, of one point's chi. */
+    private static Map<String, Double> point(PointResult result) {
+        Map<String, Double> of = new TreeMap<>();
+        PointSetup setup = result.setup();
+        double difference = setup.indoorTemperature() - setup.outdoorTemperature();
+        double[] energies = result.body()
+                .map(body -> body.field().energies())
+                .orElseGet(() -> result.solution().field().energies());
+        ImmutableList<String> materials = result.body()
+                .map(body -> body.body()
+                        .painted()
+                        .collect(each -> each.match(Painted.Solid::material, air -> "", none -> "")))
+                .orElseGet(() -> result.solution().section().regions().collect(Region::material));
+        materials.forEachWithIndex((material, i) -> {
+            if (!material.isEmpty() && !material.equals(PointSection.GROUND)) {
+                add(of, known(material), energies[i] / (difference * difference));
+            }
+        });
+        stack(of, Band.of("", setup.host(), setup.exposure(), setup.flow()), result.transmittance(), -result.area());
+        return of;
     }
 
     private void line(HeatLoss.Line line) {
@@ -127,8 +167,9 @@ final class InputSlopes {
         Solution solution = result.solution();
         double difference = setup.indoorTemperature() - setup.outdoorTemperature();
         double[] energies = solution.field().energies();
-        Map<String, Double> moved =
-                setup.ground().map(block -> moved(setup, block)).orElse(Map.of());
+        Map<String, Double> moved = setup.kind().form().ground()
+                ? setup.ground().map(block -> moved(setup, block)).orElse(Map.of())
+                : Map.of();
         solution.section()
                 .regions()
                 .forEachWithIndex((region, i) -> input(result, region)

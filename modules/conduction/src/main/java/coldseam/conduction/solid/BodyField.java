@@ -109,6 +109,59 @@ public final class BodyField {
         return Arrays.copyOf(found, count);
     }
 
+    /**
+     * The energy of each painted box, ∫ k |∇u|² over what is seen of it, W·K, of all that the multiplicity counts; as
+     * {@link coldseam.conduction.TemperatureField#energies()} in the plane.
+     */
+    public double[] energies() {
+        double[] energy = new double[grid.painted.body.painted().size()];
+        double[] size = new double[3];
+        for (int cell = 0; cell < grid.cells; cell++) {
+            double volume = 1;
+            int[] above = new int[3];
+            for (int d = 0; d < 3; d++) {
+                size[d] = grid.size(cell, d);
+                volume *= size[d];
+                above[d] = grid.parent[d][grid.slab[d][cell]];
+            }
+            double square = 0;
+            for (int g = 0; g < 27; g++) {
+                square += Basis.WEIGHT[g % 3]
+                        * Basis.WEIGHT[g / 3 % 3]
+                        * Basis.WEIGHT[g / 9]
+                        * slopeSquared(cell, size, g % 3, g / 3 % 3, g / 9);
+            }
+            energy[grid.painted.piece[grid.painted.cell(above[0], above[1], above[2])]] +=
+                    grid.painted.body.multiplicity() * grid.k[cell] * volume * square;
+        }
+        return energy;
+    }
+
+    /** |∇u|², K²/m², at a Gauss point of a cell. */
+    private double slopeSquared(int cell, double[] size, int gx, int gy, int gz) {
+        double dx = 0;
+        double dy = 0;
+        double dz = 0;
+        for (int r = 0; r < 9; r++) {
+            int b = r % 3;
+            int c = r / 3;
+            int i = system.row[9 * cell + r];
+            double along = 0;
+            double rise = 0;
+            for (int a = 0; a < 3; a++) {
+                along += Basis.VALUE[gx][a] * temperature[i + a];
+                rise += Basis.SLOPE[gx][a] * temperature[i + a];
+            }
+            dx += rise * Basis.VALUE[gy][b] * Basis.VALUE[gz][c];
+            dy += along * Basis.SLOPE[gy][b] * Basis.VALUE[gz][c];
+            dz += along * Basis.VALUE[gy][b] * Basis.SLOPE[gz][c];
+        }
+        dx /= size[0];
+        dy /= size[1];
+        dz /= size[2];
+        return dx * dx + dy * dy + dz * dz;
+    }
+
     /** The painted boxes that are seen somewhere, by their index. */
     public ImmutableList<Integer> pieces() {
         return Arrays.stream(grid.painted.piece)

@@ -1,5 +1,6 @@
 package coldseam.envelope.shell;
 
+import coldseam.envelope.BridgeKind.Facing;
 import coldseam.envelope.House;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Seam;
@@ -16,6 +17,12 @@ import org.eclipse.collections.api.list.MutableList;
  * partitions and party walls, level for others, no longer than the surface allows.
  */
 final class Seams {
+
+    /** m between like seams of a surface, at least: partitions, canopies, balconies (judgement). */
+    private static final double APART = 0.5;
+
+    /** Of a unit normal's height: level enough that nothing stands beside it (judgement). */
+    private static final double LEVEL = 0.95;
 
     private final House house;
     private final ImmutableList<Surface> surfaces;
@@ -46,11 +53,40 @@ final class Seams {
                         "Seam \"%s\": its length is %.3f m; it must be more than 0 m.",
                         seam.name(),
                         seam.length());
+            } else if (!looks(surface, seam.kind().faces().getFirst())) {
+                faults.add(
+                        ShellFault.Part.SEAM,
+                        seam.name(),
+                        "Seam \"%s\": a %s is not part of \"%s\", which looks another way. Name the surface it meets.",
+                        seam.name(),
+                        seam.kind().label(),
+                        surface.name());
+            } else if (seam.length() * APART > surface.externalArea()) {
+                faults.add(
+                        ShellFault.Part.SEAM,
+                        seam.name(),
+                        "Seam \"%s\": its length is %.2f m; \"%s\" has room for %.2f m, one beside the other %.1f m apart."
+                                + " Correct its length.",
+                        seam.name(),
+                        seam.length(),
+                        surface.name(),
+                        surface.externalArea() / APART,
+                        APART);
             } else {
                 edges.add(edge(seam, surface));
             }
         }
         return edges.toImmutable();
+    }
+
+    /** Whether a surface looks as its kind's do; what is aslant may be either. */
+    private static boolean looks(Surface surface, Facing facing) {
+        double up = surface.normal().z();
+        return switch (facing) {
+            case SIDE -> Math.abs(up) < LEVEL;
+            case UP -> up > 1 - LEVEL;
+            case DOWN -> up < LEVEL - 1;
+        };
     }
 
     private static Edge edge(Seam seam, Surface surface) {

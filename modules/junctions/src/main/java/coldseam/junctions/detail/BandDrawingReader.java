@@ -5,6 +5,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Role;
 import coldseam.files.Faults;
+import coldseam.files.Located;
 import coldseam.files.Position;
 import coldseam.files.SourceNode;
 import coldseam.junctions.kind.Chart;
@@ -61,8 +62,22 @@ final class BandDrawingReader extends TermsReader {
         return new BandDrawing(
                 kind,
                 terms,
+                insulatedInside(),
                 file.angles().map(each -> new BandDrawing.Angles(each.least(), each.most())),
                 statements.toImmutable());
+    }
+
+    private ImmutableSet<String> insulatedInside() {
+        ImmutableList<String> bands = form.twoSurfaces() ? kind.bands() : Lists.immutable.empty();
+        file.insulatedInside()
+                .reject(each -> bands.contains(each.value()))
+                .each(each -> faults.add(
+                        each.place(),
+                        "a surface of this kind is needed",
+                        '"' + each.value() + '"',
+                        bands.isEmpty() ? "none: only one surface meets here" : bands.makeString(", "),
+                        "correct or remove it"));
+        return file.insulatedInside().collect(Located::value).toSet().toImmutable();
     }
 
     @Override

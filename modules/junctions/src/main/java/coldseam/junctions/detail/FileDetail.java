@@ -2,6 +2,7 @@ package coldseam.junctions.detail;
 
 import coldseam.envelope.JunctionKind;
 import coldseam.files.Bounds;
+import coldseam.files.Default;
 import coldseam.files.Faults;
 import coldseam.files.Inline;
 import coldseam.files.Located;
@@ -23,6 +24,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param place of the file's mapping
  * @param detail its id
  * @param text what every detail file says
+ * @param insulatedInside bands that may be insulated inside what carries them though the other is outside it
  * @param angles degrees
  * @param drawing statements in painting order
  */
@@ -33,6 +35,7 @@ record FileDetail(
         Located<String> detail,
         JunctionKind kind,
         @Inline FileText text,
+        @Size(max = 2) @Default("") ImmutableList<Located<String>> insulatedInside,
         Optional<FileAngles> angles,
         @Size(max = 100) ImmutableList<SourceNode> drawing,
         @Bounds(atLeast = "0") OptionalDouble costPerMetre)

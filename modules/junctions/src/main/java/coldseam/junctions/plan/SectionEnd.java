@@ -31,9 +31,9 @@ public record SectionEnd(Point from, Point to) {
         return new Point((from.x() + to.x()) / 2, (from.y() + to.y()) / 2);
     }
 
-    /** Whether a place lies on it. */
-    public boolean holds(Point place) {
-        return distance(place, from, to) < OVER;
+    /** Whether a place lies on its line: what is drawn and not solved ends there too, beside it. */
+    public boolean aligned(Point place) {
+        return Math.abs(beside(place)) < OVER;
     }
 
     /** The ends of a section of which no more is known: what faces no environment, with all the rest on one side. */
@@ -60,9 +60,12 @@ public record SectionEnd(Point from, Point to) {
     }
 
     private boolean onThisSide(Point corner) {
-        return ((to.x() - from.x()) * (corner.y() - from.y()) - (to.y() - from.y()) * (corner.x() - from.x()))
-                        / length()
-                > -OVER;
+        return beside(corner) > -OVER;
+    }
+
+    /** m, to the left of its line. */
+    private double beside(Point place) {
+        return ((to.x() - from.x()) * (place.y() - from.y()) - (to.y() - from.y()) * (place.x() - from.x())) / length();
     }
 
     private static double distance(Point p, Point a, Point b) {

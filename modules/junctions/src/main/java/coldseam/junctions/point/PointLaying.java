@@ -170,7 +170,7 @@ final class PointLaying {
             return 0;
         }
         double thickness = resistance * below.conductivity();
-        sheets.add(new PointSection.Sheet("ground", below.conductivity(), thickness));
+        sheets.add(new PointSection.Sheet(PointSection.GROUND, below.conductivity(), thickness));
         notes.add(String.format(
                 Locale.ROOT, "The ground is drawn %.1f m thick, so that the floor has its U of ISO 13370.", thickness));
         return thickness;

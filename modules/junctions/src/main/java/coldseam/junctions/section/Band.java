@@ -217,6 +217,11 @@ public record Band(
         return usual.isEmpty() && role != Role.AIR_LAYER ? all : usual;
     }
 
+    /** Where what carries lies in respect of the insulation; within where one of the two is missing. */
+    Zone carrying() {
+        return main(Role.STRUCTURE).map(this::zoneOf).orElse(Zone.WITHIN);
+    }
+
     /** Where one of this band's layers lies in respect of its insulation. */
     public Zone zoneOf(Stratum stratum) {
         Zone zone = zone(stratum);

@@ -8,10 +8,12 @@ import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Rank;
 import coldseam.junctions.kind.Chart;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
 import coldseam.junctions.language.Statement;
+import coldseam.junctions.plan.SectionPlan.Zone;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -82,7 +84,7 @@ record Scene(
             throw new DetailDoesNotFit(reasons.toImmutable());
         }
         Scene scene = build(drawing, setup, form);
-        scene.check(who, reasons);
+        scene.check(detail, reasons);
         if (!reasons.isEmpty()) {
             throw new DetailDoesNotFit(reasons.toImmutable());
         }
@@ -209,8 +211,12 @@ record Scene(
         }
     }
 
-    private void check(String who, MutableList<String> reasons) {
+    private void check(Detail detail, MutableList<String> reasons) {
+        String who = detail.who();
         checkAngle(who, reasons);
+        if (detail.rank() != Rank.WORST) {
+            checkSides(who, reasons);
+        }
         checkFrame(reasons);
         TermsCheck terms = new TermsCheck(who, drawing.terms(), reasons);
         terms.layers(name -> band(name.equals(setup.kind().first())));
@@ -239,6 +245,26 @@ record Scene(
                         name,
                         1000 * each.value(),
                         1000 * there)));
+    }
+
+    /**
+     * Insulation that changes from one side of what carries to the other needs a drawing made for it: layers that end by their
+     * roles would join it through the structure. The worst of a kind shows what is wrong, and may.
+     */
+    private void checkSides(String who, MutableList<String> reasons) {
+        Zone one = first.carrying();
+        Zone other = second.map(Band::carrying).orElse(Zone.WITHIN);
+        if (!form.twoSurfaces() || !one.opposite(other)) {
+            return;
+        }
+        String inner = one == Zone.OUTSIDE ? first.name() : second.orElseThrow().name();
+        String outer = one == Zone.OUTSIDE ? second.orElseThrow().name() : first.name();
+        if (!drawing.insulatedInside().contains(inner)) {
+            reasons.add(who + " is not drawn for insulation that changes sides; here that of the " + inner
+                    + " lies inside what carries it, that of the " + outer
+                    + " outside. Choose a detail that is, draw one that"
+                    + " says insulated-inside: [" + inner + "], or insulate both on one side.");
+        }
     }
 
     private void checkAngle(String who, MutableList<String> reasons) {

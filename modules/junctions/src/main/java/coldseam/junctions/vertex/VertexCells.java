@@ -142,9 +142,13 @@ final class VertexCells {
             // Within a surface's thickness what lies on its other side may say it.
             int other = 1 - voting(axis, cell);
             if (!far(axis, 0, cell) && !far(axis, 1, cell) && !open[axis][other]) {
-                MutableList<Filling> instead = votes.clone();
-                instead.set(axis, face(axis, other, cell));
-                found = agreed(instead);
+                Filling beyond = face(axis, other, cell);
+                // The air over the end of the ground is outdoors whatever the corner is.
+                if (!(beyond.air() && other == 1 && sections.earth[axis])) {
+                    MutableList<Filling> instead = votes.clone();
+                    instead.set(axis, beyond);
+                    found = agreed(instead);
+                }
             }
         }
         return found.or(() -> ring(cell, votes));

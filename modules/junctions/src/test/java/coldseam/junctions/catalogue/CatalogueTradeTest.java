@@ -19,6 +19,7 @@ import coldseam.junctions.PenLine;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.PointDrawing;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.detail.Suits;
 import coldseam.junctions.language.Statement;
@@ -220,6 +221,28 @@ final class CatalogueTradeTest {
             }
         }
         assertEquals("", faults.makeString("\n"));
+    }
+
+    /** Round what goes through the boards, foam is told of only where foam is drawn: the boards may be wool. */
+    @Test
+    void slitsRoundPointsAreFilledWithWhatIsDrawn() {
+        assertEquals(
+                "",
+                CATALOGUE
+                        .details()
+                        .select(each -> each.drawing() instanceof PointDrawing points
+                                && points.bodies()
+                                        .noneSatisfy(body -> body.material()
+                                                .name()
+                                                .filter(name -> name.contains("foam")
+                                                        || name.contains("polystyrene")
+                                                        || name.contains("polyisocyanurate"))
+                                                .isPresent())
+                                && each.order()
+                                        .anySatisfy(
+                                                line -> line.matches(".*\\bfoam (the|what|its)\\b.*|.*\\bfoamed\\b.*")))
+                        .collect(Detail::id)
+                        .makeString("\n"));
     }
 
     /** Kinds whose first surface is the ground's or a deck that rain falls on, by their first surface's outer face. */

@@ -33,7 +33,53 @@ class FloatingStructureTest {
 
     private static void compose(JunctionSetup setup) {
         Composer.compose(
-                CatalogueFile.builtIn().find("outside-corner-unbroken").orElseThrow(), setup, MaterialLibrary::named);
+                // As found, so that nobody asks first whether it is drawn for insulation on two sides.
+                CatalogueFile.builtIn()
+                        .find("outside-corner-unbroken")
+                        .orElseThrow()
+                        .asFound(),
+                setup,
+                MaterialLibrary::named);
+    }
+
+    private static void slabEdge(String detail, Assembly floor, Assembly wall) {
+        JunctionSetup setup = TypicalBuild.MASONRY.setup(JunctionKind.SLAB_EDGE);
+        Composer.compose(
+                CatalogueFile.builtIn().find(detail).orElseThrow(),
+                setup.between(floor, Optional.of(wall)),
+                MaterialLibrary::named);
+    }
+
+    /** The soil joins all that stands in it, so nothing floats there; the words would not be those of the drawing. */
+    @Test
+    void insulationThatChangesSidesNeedsADrawingMadeForIt() {
+        JunctionSetup setup = TypicalBuild.MASONRY.setup(JunctionKind.SLAB_EDGE);
+        Assembly floor = setup.first();
+        Assembly wall = setup.second().orElseThrow();
+        assertDoesNotThrow(() -> slabEdge("slab-edge-raft", floor, wall));
+        DetailDoesNotFit refused =
+                assertThrows(DetailDoesNotFit.class, () -> slabEdge("slab-edge-raft", floor, insulatedInside(wall)));
+        assertTrue(refused.getMessage().contains("that of the wall lies inside"), refused.getMessage());
+        DetailDoesNotFit other =
+                assertThrows(DetailDoesNotFit.class, () -> slabEdge("slab-edge-raft", insulatedInside(floor), wall));
+        assertTrue(other.getMessage().contains("that of the floor lies inside"), other.getMessage());
+    }
+
+    @Test
+    void aDrawingIsMadeForOneWayRound() {
+        JunctionSetup setup = TypicalBuild.MASONRY.setup(JunctionKind.SLAB_EDGE);
+        Assembly floor = setup.first();
+        Assembly wall = setup.second().orElseThrow();
+        assertDoesNotThrow(() -> slabEdge("slab-edge-in-old-walls-course", insulatedInside(floor), wall));
+        assertThrows(
+                DetailDoesNotFit.class, () -> slabEdge("slab-edge-in-old-walls-course", floor, insulatedInside(wall)));
+    }
+
+    @Test
+    void theWorstOfAKindShowsWhatIsWrong() {
+        JunctionSetup setup = TypicalBuild.MASONRY.setup(JunctionKind.SLAB_EDGE);
+        Assembly wall = insulatedInside(setup.second().orElseThrow());
+        assertDoesNotThrow(() -> slabEdge("slab-edge-bare", setup.first(), wall));
     }
 
     @Test

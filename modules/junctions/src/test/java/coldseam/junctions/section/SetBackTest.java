@@ -111,7 +111,7 @@ class SetBackTest {
     @Test
     void aFrameInTheBrickIsNotOneInTheBoard() {
         assertEquals(
-                Lists.immutable.of("jamb-inner-bare-reveal"),
+                Lists.immutable.of("jamb-inner-bare-reveal", "jamb-reveal-lined"),
                 fitting(JunctionKind.JAMB, 0.25).collect(Detail::id));
     }
 

@@ -120,7 +120,7 @@ final class Crop {
                 .reject(part -> part.look() == Look.AIR)
                 .flatCollect(part -> part.outline().corners())
                 .select(corner -> within.contains(corner.x(), corner.y()))
-                .reject(corner -> picture.ends().anySatisfy(end -> end.holds(corner)));
+                .reject(corner -> picture.ends().anySatisfy(end -> end.aligned(corner)));
     }
 
     private static double distance(Point a, Point b) {

@@ -55,13 +55,13 @@ record FileAssembly(
     record FileRain(
             @Doc("Mean in the heating season.")
             @Unit(Dimension.PRECIPITATION)
-            @Bounds(atLeast = "0 mm/d", atMost = "50 mm/d", usual = "1 to 5 mm/d")
+            @Bounds(atLeast = "0.2 mm/d", atMost = "50 mm/d", usual = "1 to 5 mm/d")
             double precipitation,
 
             @Doc("The factor f·x.")
             @Default("0.04 W·d/(m²·K·mm)")
             @Unit(Dimension.RAIN_FACTOR)
-            @Bounds(atLeast = "0 W·d/(m²·K·mm)", atMost = "0.1 W·d/(m²·K·mm)")
+            @Bounds(atLeast = "0.005 W·d/(m²·K·mm)", atMost = "0.1 W·d/(m²·K·mm)", usual = "0.02 to 0.04 W·d/(m²·K·mm)")
             double factor) {}
 
     Assembly assembly(String name, Function<String, Material> materials) {

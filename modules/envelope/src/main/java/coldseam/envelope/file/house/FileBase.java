@@ -137,10 +137,10 @@ record FileBase(
     record FileEdgeInsulation(
             @Doc("Whether it goes down or lies flat.") Direction direction,
 
-            @Doc("Its depth or width.") @Unit(Dimension.LENGTH) @Bounds(above = "0 m", atMost = "5 m")
+            @Doc("Its depth or width.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "0.1 m", atMost = "5 m")
             double extent,
 
-            @Doc("Its thickness.") @Unit(Dimension.THICKNESS) @Bounds(above = "0 mm", atMost = "500 mm")
+            @Doc("Its thickness.") @Unit(Dimension.THICKNESS) @Bounds(atLeast = "10 mm", atMost = "500 mm")
             double thickness,
 
             @Doc("What it is made of.") @Refers("material") String material) {}
@@ -161,18 +161,18 @@ record FileBase(
 
             @Doc("Thermal transmittance of its walls above ground.")
             @Unit(Dimension.TRANSMITTANCE)
-            @Bounds(above = "0 W/(m²·K)", atMost = "7 W/(m²·K)")
+            @Bounds(atLeast = "0.1 W/(m²·K)", atMost = "7 W/(m²·K)", usual = "0.3 to 2.5 W/(m²·K)")
             double wallTransmittance,
 
             @Doc("Area of its vents on each length of perimeter.")
             @Unit(Dimension.OPENING_PER_LENGTH)
-            @Bounds(atLeast = "0 m²/m", atMost = "0.1 m²/m")
+            @Bounds(atLeast = "0.0002 m²/m", atMost = "0.1 m²/m", usual = "0.001 to 0.003 m²/m")
             double vents,
 
             @Doc("Mean wind speed at 10 m.")
             @Default("4 m/s")
             @Unit(Dimension.SPEED)
-            @Bounds(atLeast = "0 m/s", atMost = "20 m/s")
+            @Bounds(atLeast = "1 m/s", atMost = "12 m/s", usual = "3 to 6 m/s")
             double windSpeed,
 
             @Doc("How far wind is kept off.") @Default("average")
@@ -181,7 +181,7 @@ record FileBase(
             @Doc("Thermal resistance of insulation on its ground.")
             @Default("0 m²·K/W")
             @Unit(Dimension.RESISTANCE)
-            @Bounds(atLeast = "0 m²·K/W", atMost = "50 m²·K/W")
+            @Bounds(atLeast = "0 m²·K/W", atMost = "10 m²·K/W", usual = "0 to 5 m²·K/W")
             double groundResistance) {}
 
     /** Wind shielding factors, ISO 13370:2017 table 8; from memory. */

@@ -30,7 +30,9 @@ record FileClimate(
             @Doc("Outdoor temperature.") @Unit(Dimension.TEMPERATURE) @Bounds(atLeast = "-60 °C", atMost = "45 °C")
             double temperature,
 
-            @Doc("Relative humidity outdoors.") @Unit(Dimension.SHARE) @Bounds(above = "0 %", atMost = "100 %")
+            @Doc("Relative humidity outdoors.")
+            @Unit(Dimension.SHARE)
+            @Bounds(atLeast = "15 %", atMost = "100 %", usual = "60 to 95 %")
             double humidity) {}
 
     FileClimate {

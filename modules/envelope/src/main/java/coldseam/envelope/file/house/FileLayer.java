@@ -101,7 +101,7 @@ record FileLayer(
             @Doc("Emissivity of its one bright face; 0.9 where both are dull.")
             @Default("0.9")
             @Unit(Dimension.SHARE)
-            @Bounds(above = "0 %", atMost = "100 %")
+            @Bounds(atLeast = "2 %", atMost = "100 %", usual = "5 to 20 %")
             double lowEmissivity) {
 
         /** Opening areas of a slightly ventilated layer, mm²/m; ISO 6946:2017 6.9.3, from memory. */

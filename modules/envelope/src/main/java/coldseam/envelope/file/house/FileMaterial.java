@@ -61,7 +61,7 @@ record FileMaterial(
                 "Share of the conductivity by which it may be off to either side, such as its declaration's class; 10 % where"
                         + " left out (common practice, no source).")
         @Unit(Dimension.SHARE)
-        @Bounds(atLeast = "1 %", atMost = "60 %", usual = "3 to 20 %")
+        @Bounds(atLeast = "2 %", atMost = "60 %", usual = "3 to 20 %")
         OptionalDouble within,
 
         @Doc("The thinnest layer of it there is; a built-in material's own where left out.")

@@ -8,6 +8,8 @@ import coldseam.files.Marked;
 import coldseam.files.Noun;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
+import java.util.Locale;
+import java.util.Optional;
 
 @Noun("a neighbour")
 @Doc("What lies on the far side of a wall, floor or roof.")
@@ -22,8 +24,27 @@ sealed interface FileNeighbour {
             @Doc("Its temperature factor b: 1 as cold as outdoors, 0 as warm as indoors.")
             @Unit(Dimension.RATIO)
             @Bounds(atLeast = "0", atMost = "1", usual = "0.4 to 0.9")
-            double temperatureFactor)
+            double temperatureFactor,
+
+            @Doc("Where the factor comes from, such as a calculation; needed where it is below 0.3.")
+            Optional<String> source)
             implements FileNeighbour {
+
+        /** Of a space with an outer wall hardly any is smaller (tables of EN 12831 begin at 0.4; from memory). */
+        private static final double SMALLEST_USUAL = 0.3;
+
+        public FileUnheated {
+            source.ifPresent(text -> SourceText.require("source", text));
+            if (temperatureFactor < SMALLEST_USUAL && source.isEmpty()) {
+                throw new BadValueException(
+                        "temperatureFactor",
+                        "a space nearly as warm as the rooms needs a source for its factor",
+                        String.format(Locale.ROOT, "%.2f", temperatureFactor),
+                        "0.3 to 1 without",
+                        "correct it, give source: with the calculation it is from, or write heated: true where it is heated");
+            }
+        }
+
         @Override
         public Exposure exposure(String name) {
             return new Exposure(Exposure.Kind.UNHEATED, name, temperatureFactor);

@@ -24,10 +24,14 @@ record FileOpening(
         @Doc("Name of the surface it lies in, such as ground floor south wall.")
         Located<String> surface,
 
-        @Doc("Of the frame, outside.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "0.1 m", atMost = "20 m")
+        @Doc("Of the frame, outside.")
+        @Unit(Dimension.LENGTH)
+        @Bounds(atLeast = "0.2 m", atMost = "20 m", usual = "0.4 to 3 m")
         double width,
 
-        @Doc("Of the frame, outside.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "0.1 m", atMost = "20 m")
+        @Doc("Of the frame, outside.")
+        @Unit(Dimension.LENGTH)
+        @Bounds(atLeast = "0.2 m", atMost = "20 m", usual = "0.4 to 3 m")
         double height,
 
         @Doc("From the surface's left end, seen from outdoors, to the opening; centred where it is missing.")

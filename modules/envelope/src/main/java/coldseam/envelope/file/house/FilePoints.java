@@ -38,7 +38,7 @@ record FilePoints(
 
         @Doc("How many on each area of the surface.")
         @Unit(Dimension.PER_AREA)
-        @Bounds(atLeast = "0.1 per m²", atMost = "25 per m²", usual = "4 to 12 per m²")
+        @Bounds(atLeast = "0.5 per m²", atMost = "25 per m²", usual = "4 to 12 per m²")
         OptionalDouble perArea,
 
         @Doc("Largest distance between neighbours of a row, which has one at each end.")

@@ -71,7 +71,7 @@ record FileRoof(
 
         @Doc("Temperature factor of a cold loft: 1 as cold as outdoors.")
         @Unit(Dimension.RATIO)
-        @Bounds(above = "0", atMost = "1")
+        @Bounds(atLeast = "0.5", atMost = "1", usual = "0.7 to 1")
         OptionalDouble loftFactor,
 
         Position place) {
@@ -134,7 +134,7 @@ record FileRoof(
             @Doc("Temperature factor of the loft over it: 1 as cold as outdoors.")
             @Default("1")
             @Unit(Dimension.RATIO)
-            @Bounds(above = "0", atMost = "1")
+            @Bounds(atLeast = "0.5", atMost = "1", usual = "0.7 to 1")
             double loftFactor) {}
 
     /** What rises over a side. */

@@ -18,12 +18,12 @@ import java.util.OptionalDouble;
 record FileSite(
         @Doc("Indoor design temperature.")
         @Unit(Dimension.TEMPERATURE)
-        @Bounds(atLeast = "5 °C", atMost = "35 °C", usual = "20 to 22 °C")
+        @Bounds(atLeast = "15 °C", atMost = "26 °C", usual = "20 to 22 °C")
         double indoorTemperature,
 
         @Doc("Outdoor design temperature in winter.")
         @Unit(Dimension.TEMPERATURE)
-        @Bounds(atLeast = "-60 °C", atMost = "25 °C", usual = "-20 to 0 °C")
+        @Bounds(atLeast = "-60 °C", atMost = "10 °C", usual = "-20 to 0 °C")
         double outdoorTemperature,
 
         @Doc("Relative humidity indoors at the design condition.")
@@ -46,14 +46,13 @@ record FileSite(
 
         @Doc("Ventilation heat-loss coefficient, where it is to be counted in.")
         @Unit(Dimension.HEAT_LOSS_COEFFICIENT)
-        @Bounds(atLeast = "1 W/K", atMost = "5000 W/K", usual = "20 to 100 W/K")
+        @Bounds(atLeast = "5 W/K", atMost = "2000 W/K", usual = "20 to 100 W/K")
         OptionalDouble ventilationHeatLoss,
 
         @Doc("The outdoor air month by month; without it condensation inside assemblies is not checked.")
         Optional<FileClimate> climate) {
 
-    /** K; where winter is milder nobody asks for an audit of what a house loses (common practice, no source). */
-    private static final double LEAST_DIFFERENCE = 5;
+    private static final double DAYS_OF_A_YEAR = 365;
 
     /** K; the design temperature is that of a few days, no further below the coldest month's mean (common practice, no source). */
     private static final double COLDEST_MONTH_ABOVE = 25;
@@ -65,13 +64,14 @@ record FileSite(
     private static final double DAYS_OFF = 0.2;
 
     FileSite {
-        if (!(outdoorTemperature <= indoorTemperature - LEAST_DIFFERENCE)) {
+        double most = DAYS_OF_A_YEAR * (indoorTemperature + 2 - outdoorTemperature);
+        if (heatingDegreeDays.isPresent() && heatingDegreeDays.getAsDouble() > most) {
             throw new BadValueException(
-                    "outdoorTemperature",
-                    "outdoor-temperature must be well below indoor-temperature",
-                    UnitSystem.SI.format(outdoorTemperature, Dimension.TEMPERATURE),
-                    "up to " + UnitSystem.SI.format(indoorTemperature - LEAST_DIFFERENCE, Dimension.TEMPERATURE),
-                    "check both and their units");
+                    "heatingDegreeDays",
+                    "no year has more degree days than 365 of its coldest",
+                    UnitSystem.SI.format(heatingDegreeDays.getAsDouble(), Dimension.DEGREE_DAYS),
+                    "up to " + UnitSystem.SI.format(most, Dimension.DEGREE_DAYS),
+                    "give them and outdoor-temperature for one place, in their units");
         }
         if (climate.isPresent()) {
             winter(climate.get().coldest(), outdoorTemperature);

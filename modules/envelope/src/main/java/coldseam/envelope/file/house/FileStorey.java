@@ -51,7 +51,7 @@ record FileStorey(
 
         @Doc("Thickness of the internal floor on which it stands; not for the lowest storey.")
         @Unit(Dimension.THICKNESS)
-        @Bounds(above = "0 mm", atMost = "2 m")
+        @Bounds(atLeast = "50 mm", atMost = "2 m", usual = "200 to 400 mm")
         OptionalDouble floorThickness,
 
         Position place)
