@@ -80,6 +80,7 @@ final class SectionSolver {
         ImmutableList<SurfaceTemperature<Point>> surfaces = Lists.immutable.empty();
         ImmutableList<ProbeTemperature> probes = Lists.immutable.empty();
         double widthBefore = Double.POSITIVE_INFINITY;
+        double aimErrorBefore = Double.POSITIVE_INFINITY;
         refinement.refineAtJumps();
         for (int level = 0; level < MOST_LEVELS; level++) {
             turn.before(2.0 * mesh.nodes);
@@ -92,12 +93,16 @@ final class SectionSolver {
             if (met && steady && (level > 0 || refinement.relativeWidth <= EXACT)) {
                 break;
             }
-            // Once triangles are stuck at a corner, what is left around it falls no further by refining elsewhere.
-            boolean stuck = refinement.held() > 0;
-            if (stuck && refinement.relativeWidth > WORTH * widthBefore) {
+            // Once triangles are stuck at a corner, what is left around it falls no further by refining elsewhere. What
+            // is
+            // refined for is what must fall: stuck triangles may carry next to nothing of an error at a place.
+            double left = steady ? refinement.relativeWidth : aimError;
+            double leftBefore = steady ? widthBefore : aimErrorBefore;
+            if (refinement.held() > 0 && left > WORTH * leftBefore) {
                 break;
             }
             widthBefore = refinement.relativeWidth;
+            aimErrorBefore = steady ? Double.POSITIVE_INFINITY : aimError;
             int before = mesh.nodes;
             if (2 * mesh.nodes >= mostUnknowns || level + 1 == MOST_LEVELS) {
                 break;
