@@ -11,6 +11,9 @@ public sealed interface Note {
     /** A floor on the ground without an exposed edge: by ISO 13370 it loses nothing. */
     record FloorWithoutEdge(Surface floor) implements Note {}
 
+    /** A wall in the ground that stands on no floor there, or reaches no deeper than it: it counts as if outdoors. */
+    record WallInGroundAlone(Surface wall) implements Note {}
+
     /** Edge insulation of the slab is drawn in the sections of its edge and counts there, not again in the floor's transmittance. */
     record EdgeInsulationInSection() implements Note {}
 
@@ -26,12 +29,16 @@ public sealed interface Note {
     /** What its alternative makes of it. */
     default <T> T match(
             Function<FloorWithoutEdge, T> floor,
+            Function<WallInGroundAlone, T> wall,
             Function<EdgeInsulationInSection, T> edge,
             Function<CrawlSpaceAssumed, T> crawlSpace,
             Function<OfTransmittance, T> transmittance,
             Function<CornerNowhere, T> corner) {
         if (this instanceof FloorWithoutEdge it) {
             return floor.apply(it);
+        }
+        if (this instanceof WallInGroundAlone it) {
+            return wall.apply(it);
         }
         if (this instanceof EdgeInsulationInSection it) {
             return edge.apply(it);

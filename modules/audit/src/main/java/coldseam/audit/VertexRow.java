@@ -27,6 +27,8 @@ public record VertexRow(
         NO_DETAIL,
         /** At an edge of it layers go on from one another in one plane. */
         IN_PLANE,
+        /** A floor bears into one of its walls, and ends in it where no section shows. */
+        FLOOR_ENDS,
         /** The sections of its edges do not say how the corner is built. */
         NOT_SAID,
         /** Nobody asked for vertices. */

@@ -48,7 +48,7 @@ class SameHouseTest {
 
     static List<Path> houses() throws IOException {
         List<Path> houses = new ArrayList<>();
-        for (String each : List.of("", "shapes")) {
+        for (String each : List.of("", "shapes", "twice")) {
             try (Stream<Path> files = Files.list(HOUSES.resolve(each))) {
                 files.filter(file -> file.toString().endsWith(".yaml")).sorted().forEach(houses::add);
             }
@@ -183,19 +183,44 @@ class SameHouseTest {
         }
         if (tree instanceof Map<?, ?> map) {
             Map<String, Object> other = new LinkedHashMap<>();
-            map.forEach((key, value) -> other.put(
-                    (String) key,
-                    (key.equals("footprint") || key.equals("area")) && value instanceof List<?> list
-                            ? list.stream()
-                                    .map(p -> corner(move.apply(
-                                            new double[] {metres(((List<?>) p).get(0)), metres(((List<?>) p).get(1))})))
-                                    .toList()
-                            : moved(value, move)));
+            map.forEach((key, value) -> other.put((String) key, moved((String) key, value, move)));
             return other;
         }
         return tree instanceof List<?> list
                 ? list.stream().map(each -> moved(each, move)).toList()
                 : tree;
+    }
+
+    private static Object moved(String key, Object value, UnaryOperator<double[]> move) {
+        if (key.equals("points")
+                && value instanceof Map<?, ?> map
+                && map.values().iterator().next() instanceof List<?>) {
+            return points(map, move);
+        }
+        if (key.equals("points") && value instanceof List<?> outline) {
+            // What runs round counterclockwise runs clockwise in a mirror.
+            List<Object> back = new ArrayList<>(outline);
+            java.util.Collections.reverse(back);
+            return back;
+        }
+        return (key.equals("footprint") || key.equals("area")) && value instanceof List<?> list
+                ? list.stream()
+                        .map(p -> corner(move.apply(
+                                new double[] {metres(((List<?>) p).get(0)), metres(((List<?>) p).get(1))})))
+                        .toList()
+                : moved(value, move);
+    }
+
+    /** Corners of explicit surfaces: moved in plan, as high as they were. */
+    private static Map<String, Object> points(Map<?, ?> points, UnaryOperator<double[]> move) {
+        Map<String, Object> other = new LinkedHashMap<>();
+        points.forEach((name, value) -> {
+            List<?> at = (List<?>) value;
+            List<Object> to = new ArrayList<>(corner(move.apply(new double[] {metres(at.get(0)), metres(at.get(1))})));
+            to.add(at.get(2));
+            other.put((String) name, to);
+        });
+        return other;
     }
 
     private static List<String> corner(double[] p) {

@@ -10,8 +10,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.jar.JarEntry;
+import java.util.jar.JarFile;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -117,19 +120,19 @@ public record ResourceFolder(String path) {
         }
     }
 
-    /** The jar's files, looked through once for all folders; it is the one that the classes come from, open anyway, and not ours to close. */
+    /** Each jar's files, looked through once for all folders; a jar that classes come from is open anyway, and not ours to close. */
     private static final class InJar {
 
-        private static ImmutableList<String> found = Lists.immutable.empty();
+        private static final Map<String, ImmutableList<String>> FOUND = new ConcurrentHashMap<>();
 
-        private static synchronized ImmutableList<String> files(JarURLConnection place) throws IOException {
-            if (found.isEmpty()) {
-                found = Lists.immutable.withAll(place.getJarFile().stream()
-                        .map(JarEntry::getName)
-                        .filter(name -> name.endsWith(SUFFIX))
-                        .toList());
-            }
-            return found;
+        private static ImmutableList<String> files(JarURLConnection place) throws IOException {
+            JarFile jar = place.getJarFile();
+            return FOUND.computeIfAbsent(
+                    jar.getName(),
+                    name -> Lists.immutable.withAll(jar.stream()
+                            .map(JarEntry::getName)
+                            .filter(each -> each.endsWith(SUFFIX))
+                            .toList()));
         }
     }
 }

@@ -131,7 +131,7 @@ public final class Samples {
     }
 
     /** The same junction in a framed house: studs and rafters with wool between, boards outside, a ventilated cladding. */
-    static JunctionSetup framedSetup(JunctionKind kind) {
+    public static JunctionSetup framedSetup(JunctionKind kind) {
         JunctionSetup masonry = setup(kind);
         return new JunctionSetup(
                 kind,

@@ -189,7 +189,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
             return Planned.not(corner, Obstacle.GROUND);
         }
         if (floorEnds(corner, frame.get())) {
-            return Planned.not(corner, Obstacle.NOT_SAID);
+            return Planned.not(corner, Obstacle.FLOOR_ENDS);
         }
         MutableList<EdgeEnd> ends = Lists.mutable.empty();
         MutableList<Drawn> edges = Lists.mutable.empty();

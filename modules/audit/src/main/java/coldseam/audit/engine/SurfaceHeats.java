@@ -85,6 +85,9 @@ final class SurfaceHeats {
             return 0;
         }
         GroundParts.Part part = ground.part(surface);
+        if (surface.use() == Body.Use.WALL && surface.exposure().kind() == Exposure.Kind.GROUND) {
+            return buried(surface, part, build.get());
+        }
         if (!part.known()) {
             notes.add(new Note.FloorWithoutEdge(surface));
             return 0;
@@ -93,11 +96,8 @@ final class SurfaceHeats {
             return suspended(part, build.get()).transmittance();
         }
         GroundFloor floor = groundFloor(part);
-        double depth = surface.use() == Body.Use.WALL ? ground.wallDepth(surface) : part.depth();
-        if (depth > 0) {
-            Basement basement =
-                    Basement.of(floor, depth, meanResistance(part.floors()), meanResistance(ground.walls(surface)));
-            return surface.use() == Body.Use.WALL ? basement.wallTransmittance() : basement.floorTransmittance();
+        if (part.depth() > 0) {
+            return basement(surface, part, part.depth()).floorTransmittance();
         }
         ImmutableList<Body.EdgeInsulation> edges =
                 Lists.immutable.withAll(edgeInsulation(surface).stream().toList());
@@ -106,6 +106,21 @@ final class SurfaceHeats {
             edges = Lists.immutable.empty();
         }
         return SlabOnGround.of(floor, build.get().surfaceToSurface(), edges).transmittance();
+    }
+
+    /** A wall's is that of a basement's; a slab's formula never fits it, and without a floor on the ground there is none that does. */
+    private double buried(Surface wall, GroundParts.Part part, Transmittance build) {
+        double depth = ground.wallDepth(wall);
+        if (!part.known() || !(depth > 0)) {
+            notes.add(new Note.WallInGroundAlone(wall));
+            return build.corrected();
+        }
+        return basement(wall, part, depth).wallTransmittance();
+    }
+
+    private Basement basement(Surface surface, GroundParts.Part part, double depth) {
+        return Basement.of(
+                groundFloor(part), depth, meanResistance(part.floors()), meanResistance(ground.walls(surface)));
     }
 
     /** The floors on the ground that a surface belongs to; empty where there is none, or none with a rim outdoors. */

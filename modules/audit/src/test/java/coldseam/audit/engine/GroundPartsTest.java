@@ -3,6 +3,8 @@ package coldseam.audit.engine;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.audit.Note;
+import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.file.house.HouseFile;
@@ -10,7 +12,11 @@ import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
 import coldseam.envelope.shell.Surface;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
 
 /** Floors on the ground of houses of fixtures/houses/shapes, worked out apart; floors and walls are 0.4 m thick. */
@@ -73,7 +79,7 @@ class GroundPartsTest {
         Shell shell = ShellBuilder.build(house);
         SurfaceHeats heats = new SurfaceHeats(house, shell, true);
         SurfaceHeat wall = heats.compute()
-                .detect(each -> each.surface().use() == coldseam.envelope.Body.Use.WALL
+                .detect(each -> each.surface().use() == Body.Use.WALL
                         && each.surface().exposure().kind() == Exposure.Kind.GROUND
                         && each.surface().normal().y() > 0.9);
         SurfaceHeat floor = heats.compute().detect(each -> each.surface().name().equals("lowest floor"));
@@ -82,5 +88,40 @@ class GroundPartsTest {
         assertTrue(
                 Math.abs(wall.transmittance() - floor.transmittance()) > 0.005,
                 "U of the wall " + wall.transmittance() + ", of the floor " + floor.transmittance());
+    }
+
+    /** It lost nothing. */
+    @Test
+    void aWallInTheGroundBesideACrawlSpaceLosesAsIfOutdoors() throws IOException {
+        String crawl = text("hillside")
+                .replace(
+                        "base: {kind: slab on ground, assembly: slab}",
+                        "base: {kind: suspended, assembly: slab, crawl-space: {height: 0.3 m, vents: 0.0015 m²/m,"
+                                + " wall-transmittance: 1.5 W/(m²·K)}}");
+        asIfOutdoors(crawl, 3);
+    }
+
+    private static String text(String name) throws IOException {
+        return Files.readString(
+                Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", name + ".yaml"));
+    }
+
+    private static void asIfOutdoors(String text, int walls) {
+        House house = HouseFile.read("house.yaml", text.getBytes(StandardCharsets.UTF_8), Optional.empty())
+                .house();
+        SurfaceHeats heats = new SurfaceHeats(house, ShellBuilder.build(house), true);
+        ImmutableList<SurfaceHeat> buried = heats.compute()
+                .select(each -> each.surface().use() == Body.Use.WALL
+                        && each.surface().exposure().kind() == Exposure.Kind.GROUND);
+        assertEquals(walls, buried.size());
+        buried.forEach(wall -> {
+            double resistance = wall.surface()
+                    .assembly()
+                    .orElseThrow()
+                    .layers()
+                    .sumOfDouble(layer -> layer.thickness() / layer.material().conductivity());
+            assertEquals(1 / (0.13 + resistance), wall.transmittance(), 0.005, "without the ground");
+            assertTrue(heats.notes().contains(new Note.WallInGroundAlone(wall.surface())));
+        });
     }
 }

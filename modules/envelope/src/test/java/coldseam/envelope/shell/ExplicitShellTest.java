@@ -373,6 +373,21 @@ class ExplicitShellTest {
         refusedOnce("\"a roof\": it faces the ground, but only floors and walls can");
     }
 
+    /** It counted as in the ground up to its head. */
+    @Test
+    void aWallInTheGroundEndsWhereTheGroundDoes() {
+        box("a", 0, 0, -1);
+        levels.set(0, new Body.Level("ground floor", -0.5, 0));
+        change("a wall 2", Body.Use.WALL, Exposure.ground());
+        refusedOnce(
+                "\"a wall 2\": it faces the ground, but rises to 2.000 m and the ground lies at 0.000 m. Part it there");
+        surfaces.clear();
+        box("a", 0, 0, -3);
+        levels.set(0, new Body.Level("ground floor", -2.5, 0));
+        change("a wall 2", Body.Use.WALL, Exposure.ground());
+        assertTrue(build().closed());
+    }
+
     @Test
     void anOutlineThatCrossesItselfIsRefused() {
         terraceBelowARoof();

@@ -35,7 +35,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Corners composed from their edges' own details. */
 @Tag("slow")
@@ -271,8 +270,9 @@ class VertexTest {
     }
 
     /** Two walls on a slab; the third axis points down. */
-    private static VertexSetup onGround(String slabEdge) {
-        JunctionSetup edge = Samples.setup(JunctionKind.SLAB_EDGE);
+    private static VertexSetup onGround(String slabEdge, boolean framed) {
+        JunctionSetup edge =
+                framed ? Samples.framedSetup(JunctionKind.SLAB_EDGE) : Samples.setup(JunctionKind.SLAB_EDGE);
         Assembly wall = edge.second().orElseThrow();
         return new VertexSetup(
                 1,
@@ -291,12 +291,13 @@ class VertexTest {
 
     /**
      * On the ground each cut plane is its slab edge's whole section, soil and all; the corner is colder than both, and its heat
-     * is left to the floor's U. In old walls the strip beside the slab and the course in the wall meet in the corner.
+     * is left to the floor's U. In old walls the strip beside the slab and the course in the wall meet in the corner; under a
+     * ventilated cladding the edge board and its coat do.
      */
     @ParameterizedTest
-    @ValueSource(strings = {"slab-edge-raft", "slab-edge-in-old-walls-course"})
-    void standsOnTheGroundAsItsSlabEdgesDo(String slabEdge) {
-        VertexSetup setup = onGround(slabEdge);
+    @CsvSource({"slab-edge-raft, false", "slab-edge-in-old-walls-course, false", "slab-edge-raft, true"})
+    void standsOnTheGroundAsItsSlabEdgesDo(String slabEdge, boolean framed) {
+        VertexSetup setup = onGround(slabEdge, framed);
         VertexBody composed = VertexBody.of("v", setup, BuiltIn.LIBRARY);
         Body body = composed.heatFlow();
         EdgeEnd end = setup.edges().getFirst();

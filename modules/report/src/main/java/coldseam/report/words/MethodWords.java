@@ -80,6 +80,11 @@ public final class MethodWords {
         return note.match(
                 floor -> "A floor on the ground without an exposed edge loses nothing by ISO 13370; "
                         + floor.floor().name() + " counts as such.",
+                wall ->
+                        "ISO 13370 has no formula for a wall in the ground that stands on no floor on the ground or reaches no"
+                                + " deeper than it; " + wall.wall().name()
+                                + " counts with its U as if outdoors, without the ground, which"
+                                + " overstates what it loses.",
                 edge ->
                         "The edge insulation of the slab is drawn in the sections of the slab's edge and counts in their psi, not in"
                                 + " the floor's U; a section drawn by hand and an own psi must hold it themselves.",

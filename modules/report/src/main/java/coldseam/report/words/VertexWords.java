@@ -38,6 +38,7 @@ public final class VertexWords {
             case GROUND -> "a wall of it stands in the ground";
             case NO_DETAIL -> "an edge of it has no computed detail";
             case IN_PLANE -> "layers change in the plane of one of its surfaces";
+            case FLOOR_ENDS -> "a floor ends in it, and no section shows how";
             case NOT_SAID -> row.reasons().makeString("; ");
             case NOT_ASKED -> "vertices were not asked for";
         };
@@ -68,6 +69,7 @@ public final class VertexWords {
             case GROUND -> "in the ground";
             case NO_DETAIL -> "with an edge of no detail";
             case IN_PLANE -> "where layers change in a plane";
+            case FLOOR_ENDS -> "where a floor ends";
             case NOT_SAID -> "that the details do not define";
             case NOT_ASKED -> "not asked for";
         };

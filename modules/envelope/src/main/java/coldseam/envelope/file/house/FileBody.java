@@ -159,8 +159,7 @@ sealed interface FileBody {
             ImmutableList<Named<FileSurface>> surfaces,
 
             @Doc(
-                    "The floors one walks on, by the names of the storeys on them, from the lowest to the top one; walls are cut where"
-                            + " they pass one.")
+                    "The floors one walks on, by the names of the storeys on them, in any order; walls are cut where they pass one.")
             @Size(min = 1, max = 20)
             ImmutableList<Named<FileLevel>> levels,
 
@@ -172,6 +171,11 @@ sealed interface FileBody {
 
             Position place)
             implements FileBody, SelfChecking {
+        /** A mapping has no order: levels are sorted by their heights. */
+        public FileSurfaces {
+            levels = levels.toSortedListBy(each -> each.value().height()).toImmutable();
+        }
+
         @Override
         public void check(Faults faults) {
             levels.forEachWithIndex((level, i) -> level.value().check(level.name(), i == 0, faults));
@@ -223,10 +227,10 @@ sealed interface FileBody {
             if (!(rise >= LOWEST_STOREY)) {
                 faults.add(
                         place,
-                        "levels go from the lowest to the top one, floor to floor",
+                        "levels lie a storey apart, floor to floor",
                         String.format(Locale.ROOT, "%s, %.3f m over %s", name, rise, below.name()),
                         String.format(Locale.ROOT, "%.0f m and more", LOWEST_STOREY),
-                        "correct the heights or the order");
+                        "correct the heights");
             }
         }
     }

@@ -85,6 +85,7 @@ public final class StoreyFacets {
         laid = found.get();
         forms = laid.forms();
         lay();
+        new WallFacings(stacks, laid.moved(), levels, ground::at, faults).check();
         if (faults.notEmpty()) {
             return Optional.empty();
         }

@@ -147,6 +147,7 @@ final class SolidChecks {
     /** What faces the ground or a crawl space lies where it can. */
     private void place(Facet facet) {
         double low = facet.outline().collectDouble(v -> v.point().z()).min();
+        double high = facet.outline().collectDouble(v -> v.point().z()).max();
         boolean ground = facet.exposure().kind() == Exposure.Kind.GROUND;
         boolean crawl = facet.exposure().kind() == Exposure.Kind.CRAWL_SPACE;
         if (ground && facet.use() != Body.Use.FLOOR && facet.use() != Body.Use.WALL) {
@@ -160,6 +161,15 @@ final class SolidChecks {
                             "it faces the ground, but begins at %.3f m and the ground lies at %.3f m. Let it face outdoors, or"
                                     + " correct ground-level.",
                             low,
+                            groundLevel));
+        } else if (ground && facet.use() == Body.Use.WALL && high > groundLevel + THROUGH) {
+            fault(
+                    facet,
+                    String.format(
+                            Locale.ROOT,
+                            "it faces the ground, but rises to %.3f m and the ground lies at %.3f m. Part it there and let what"
+                                    + " stands free face outdoors, or correct ground-level.",
+                            high,
                             groundLevel));
         }
         if (crawl

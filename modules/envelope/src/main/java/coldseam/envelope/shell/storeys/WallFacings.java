@@ -1,0 +1,80 @@
+package coldseam.envelope.shell.storeys;
+
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.shell.fault.ShellFault;
+import coldseam.envelope.shell.fault.ShellFaults;
+import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.plan.Footprint;
+import java.util.function.ToLongFunction;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** Whether walls that are said to face the ground or a crawl space stand where one is: there they lose less than outdoors. */
+record WallFacings(
+        Stacks stacks,
+        ImmutableList<Footprint> outer,
+        StoreyLevels levels,
+        ToLongFunction<Vertex> ground,
+        ShellFaults faults) {
+
+    /** m, that a wall in the ground may rise over it, as a height of the ground must lie below the walls' end; our own rule. */
+    private static final double OUT = 0.5;
+
+    void check() {
+        for (int k = 0; k < stacks.count(); k++) {
+            Footprint footprint = outer.get(k);
+            for (int i = 0; i < footprint.corners().size(); i++) {
+                int side = footprint.sides().get(i);
+                if (side >= 0) {
+                    Body.Wall wall = stacks.storey(k).walls().get(side);
+                    if (wall.exposure().kind() == Exposure.Kind.GROUND) {
+                        inGround(k, wall, corner(footprint, i), corner(footprint, i + 1));
+                    } else if (wall.exposure().kind() == Exposure.Kind.CRAWL_SPACE) {
+                        besideCrawlSpace(k, wall);
+                    }
+                }
+            }
+        }
+    }
+
+    private static Vertex corner(Footprint footprint, int i) {
+        return Vertex.inPlan(footprint.corners().get(i % footprint.corners().size()));
+    }
+
+    private void inGround(int storey, Body.Wall wall, Vertex a, Vertex b) {
+        double beside = Vertex.metres(Math.min(ground.applyAsLong(a), ground.applyAsLong(b)));
+        double top = Vertex.metres(levels.tops().get(storey));
+        if (top - beside > OUT) {
+            faults.add(
+                    ShellFault.Part.WALL,
+                    wall.name(),
+                    "Wall \"%s\": it faces the ground, but rises to %.3f m, and the ground beside it lies at %.3f m. Let it face"
+                            + " outdoors: it is parted where the ground ends, at the heights that the key ground gives.",
+                    wall.name(),
+                    top,
+                    beside);
+        }
+    }
+
+    /** A crawl space lies under a floor: what stands beside it begins below that floor. */
+    private void besideCrawlSpace(int storey, Body.Wall wall) {
+        long foot = levels.floors().get(storey);
+        boolean beside = stacks.lowests()
+                .anySatisfy(k -> suspended(stacks.stack(k).base())
+                        && foot < levels.floors().get(k));
+        boolean part = stacks.all().anySatisfy(stack -> stack.otherBases().anySatisfy(each -> suspended(each.base())));
+        if (!beside && !(part && stacks.lowest(storey))) {
+            faults.add(
+                    ShellFault.Part.WALL,
+                    wall.name(),
+                    "Wall \"%s\": it faces a crawl space, but no suspended floor lies higher than its foot at %.3f m. Say what it"
+                            + " faces.",
+                    wall.name(),
+                    Vertex.metres(foot));
+        }
+    }
+
+    private static boolean suspended(Body.Base base) {
+        return base.kind() == Body.Base.Kind.SUSPENDED;
+    }
+}
