@@ -92,7 +92,8 @@ final class GroundPieces {
     }
 
     /**
-     * Edge insulation that goes down from the ground outdoors, against whatever stands farthest out in it.
+     * Edge insulation that goes down from the ground outdoors, against whatever stands farthest out in it, in place of
+     * a coat.
      *
      * @param painted all that the detail paints
      * @return empty where an inner wall parts the floor: there is no ground outdoors
@@ -108,8 +109,9 @@ final class GroundPieces {
         Optional<Body.EdgeInsulation> down =
                 scene.setup().ground().flatMap(JunctionSetup.GroundBlock::edge).filter(Body.EdgeInsulation::vertical);
         double level = scene.value(ground.level());
-        double face = painted.select(
-                        each -> each.effect() == Painted.Effect.CONDUCTS && !(each.origin() instanceof Origin.OfGround))
+        double face = painted.select(each -> each.effect() == Painted.Effect.CONDUCTS
+                        && each.role() != Role.CLADDING
+                        && !(each.origin() instanceof Origin.OfGround))
                 .flatCollect(Painted::solved)
                 .select(place -> place.cut() == null && place.s() > level + Painter.SLACK)
                 .collectDouble(Chart.Place::t)

@@ -20,9 +20,10 @@ import org.eclipse.collections.impl.factory.Lists;
  *   <li>Where two surfaces' layers conduct alike, it does not matter whose goes through.
  * </ol>
  * Where none of this decides, the section on the other side of a surface is asked within its thickness; then, where
- * two edges of equal walls show two blocks, each runs round the corner as a ring. Where that does not help, the sections do not
- * say how the corner is built; then a detail of the corner's own may, or else it is refused. Such a detail may also paint over
- * what the sections say, but not where they leave the box.
+ * two edges of equal walls show two blocks, each runs round the corner as a ring; last, what only one of two edges on the
+ * ground has ends where air lies over the ground. Where that does not help, the sections do not say how the corner is
+ * built; then a detail of the corner's own may, or else it is refused. Such a detail may also paint over what the sections
+ * say, but not where they leave the box.
  */
 final class VertexCells {
 
@@ -137,21 +138,33 @@ final class VertexCells {
             }
         }
         MutableList<Filling> votes = Lists.mutable.of(vote(0, cell), vote(1, cell), vote(2, cell));
-        Optional<Filling> found = agreed(votes);
+        // Over the end of the ground lies outdoor air whatever the corner is: it speaks only where nothing else does.
+        return agreed(votes)
+                .or(() -> beyond(cell, votes, false))
+                .or(() -> ring(cell, votes))
+                .or(() -> beyond(cell, votes, true));
+    }
+
+    /**
+     * What the votes agree on where the section on the other side of a surface is asked within its thickness.
+     *
+     * @param overGround whether air over the end of the ground counts as such a section
+     */
+    private Optional<Filling> beyond(int[] cell, MutableList<Filling> votes, boolean overGround) {
+        Optional<Filling> found = Optional.empty();
         for (int axis = 0; axis < 3 && found.isEmpty(); axis++) {
-            // Within a surface's thickness what lies on its other side may say it.
             int other = 1 - voting(axis, cell);
-            if (!far(axis, 0, cell) && !far(axis, 1, cell) && !open[axis][other]) {
-                Filling beyond = face(axis, other, cell);
-                // The air over the end of the ground is outdoors whatever the corner is.
-                if (!(beyond.air() && other == 1 && sections.earth[axis])) {
-                    MutableList<Filling> instead = votes.clone();
-                    instead.set(axis, beyond);
-                    found = agreed(instead);
-                }
+            if (far(axis, 0, cell) || far(axis, 1, cell) || open[axis][other]) {
+                continue;
+            }
+            Filling there = face(axis, other, cell);
+            if (overGround || !(there.air() && other == 1 && sections.earth[axis])) {
+                MutableList<Filling> instead = votes.clone();
+                instead.set(axis, there);
+                found = agreed(instead);
             }
         }
-        return found.or(() -> ring(cell, votes));
+        return found;
     }
 
     /** Of two blocks of two edges the one that runs round the corner as a ring: at a room's corner the outer, else the inner. */

@@ -47,6 +47,9 @@ class WholeStripTest {
     /** m above the floor's top: the board made for the ground stands 300 mm above that. */
     private static final double SPLASH = 0.3 - PLINTH;
 
+    /** m, that the board's coat reaches into the ground, where no edge insulation stands in its place. */
+    private static final double COAT = 0.05;
+
     /** m: plaster, brick, board, render. */
     private static final double WALL = 0.015 + 0.24 + 0.2 + 0.01;
 
@@ -147,7 +150,7 @@ class WholeStripTest {
                 region("floor board", 0.036, 0.01, -FLOOR, width - 0.01, -0.15));
         for (boolean right : new boolean[] {false, true}) {
             regions.add(side(width, right, "edge board", 0.036, 0.01, -0.15, 0.21, SPLASH));
-            regions.add(side(width, right, "render", 1.0, 0, -PLINTH, 0.01, HEIGHT));
+            regions.add(side(width, right, "render", 1.0, 0, level - COAT, 0.01, HEIGHT));
             regions.add(side(width, right, "wall board", 0.035, 0.01, SPLASH, 0.21, HEIGHT));
             regions.add(side(width, right, "brick", 0.8, 0.21, 0, 0.45, HEIGHT));
             regions.add(side(width, right, "plaster", 0.57, 0.45, 0, WALL, HEIGHT));
