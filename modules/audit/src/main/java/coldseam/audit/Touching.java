@@ -1,6 +1,11 @@
 package coldseam.audit;
 
+import coldseam.assemblies.DecayLength;
+import coldseam.assemblies.EquivalentLayers;
+import coldseam.assemblies.HeatFlow;
+import coldseam.assemblies.OuterSurface;
 import coldseam.envelope.Assembly;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
@@ -14,19 +19,23 @@ import org.eclipse.collections.api.list.MutableList;
  * Computed seams of one surface that run beside each other so near that each disturbs the other's heat flow: each is computed as
  * if it were alone, so the sum of their psi is not what they lose.
  *
- * <p>Between two faces t apart a disturbance dies away with the distance d as exp(−π d / t) (the slowest term of the Fourier
- * series across a layer; worked out apart). At {@link #REACH} of the thickness a seventh of it is left, which is where we draw the
- * line (judgement). The two sides of one window or door are one thing and not held to it, nor is a threshold to the seam it stands
- * on.
+ * <p>Two touch where they are nearer than {@link #REACH} of the surface's thickness, or where what each does to the other is more
+ * than {@link #LIMIT}. A disturbance dies away along the surface as its {@link DecayLength} says; of what a seam loses more, the
+ * other takes away no more than the share that {@link #share} has. The two sides of one window or door are one thing and not held
+ * to it, nor is a threshold to the seam it stands on. In the ground no layers say how far a seam reaches: there the thickness alone
+ * decides.
  *
  * @param surface that both are on
- * @param reach m, within which seams of it touch
+ * @param decay m, in which a disturbance falls to 1/e along it; zero in the ground
  * @param pairs of them, at least one
  */
-public record Touching(Surface surface, double reach, ImmutableList<Pair> pairs) {
+public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs) {
 
-    /** Of the surface's thickness. */
+    /** Of the surface's thickness (judgement). */
     public static final double REACH = 0.6;
+
+    /** W/(m·K), by which a pair's psi may be out untold: a tenth of a watt per kelvin is some 2 m of it (judgement). */
+    public static final double LIMIT = 0.05;
 
     /** m; seams that run beside each other for less only meet at their ends. */
     private static final double BESIDE = 0.05;
@@ -48,9 +57,55 @@ public record Touching(Surface surface, double reach, ImmutableList<Pair> pairs)
         ImmutableList<JunctionRow> computed = rows.select(row -> row.source().computed());
         return shell.surfaces().flatCollect(surface -> {
             double reach = REACH * surface.assembly().map(Assembly::thickness).orElse(0.0);
-            ImmutableList<Pair> pairs = pairs(computed.select(row -> isOn(row.edge(), surface)), reach);
-            return pairs.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(new Touching(surface, reach, pairs));
+            double decay = decay(surface);
+            ImmutableList<Pair> pairs = pairs(computed.select(row -> isOn(row.edge(), surface)))
+                    .select(pair ->
+                            pair.length() > BESIDE && (pair.distance() < reach || estimate(pair, decay) > LIMIT));
+            return pairs.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(new Touching(surface, decay, pairs));
         });
+    }
+
+    private static double decay(Surface surface) {
+        Exposure.Kind kind = surface.exposure().kind();
+        boolean soil = kind == Exposure.Kind.GROUND || kind == Exposure.Kind.CRAWL_SPACE;
+        return soil
+                ? 0
+                : surface.assembly()
+                        .map(assembly -> DecayLength.of(EquivalentLayers.of(
+                                assembly, HeatFlow.through(surface.normal()), OuterSurface.of(surface.exposure()))))
+                        .orElse(0.0);
+    }
+
+    /**
+     * W/(m·K), of psi that two seams change together: what two fields do to each other goes by the product of both, so of a large
+     * psi beside a small one by twice the root of that. Of two alike it is {@link #share} of both.
+     */
+    private static double estimate(Pair pair, double decay) {
+        double both = 2 * Math.sqrt(size(pair.one()) * size(pair.other()));
+        return decay > 0 ? share(pair.distance(), decay) * both : 0;
+    }
+
+    private static double size(JunctionRow row) {
+        return Math.abs(row.psi().middle()) * row.factor();
+    }
+
+    /**
+     * The most of what a seam loses that another beside it can take away.
+     *
+     * <p>An adiabatic cut halfway between the two leaves no more than both lose together. D(s) is what a seam alone loses more than
+     * it does with a cut past a length s of undisturbed layers. With N and Q the forms that the energies before and beyond the cut
+     * are of the disturbance z on it, D = z (N⁻¹ + Q⁻¹)⁻¹ z. Of modes across the layers with μ₁ the least, Q is Σ μ z², N no more
+     * than Σ μ coth(μ s) z² (carried to nothing within s), and D' = −Σ μ² z². So D' ≤ −μ₁ (1 + tanh(μ₁ s)) D, and
+     *
+     * <pre>D(s) ≤ D(0) · 2 / (1 + exp(2 s / λ)),  λ = 1/μ₁</pre>
+     *
+     * Worked out apart.
+     *
+     * @param between m of undisturbed layers between the two, 2 s
+     * @param decay λ, m; zero where it is not known, and then all
+     */
+    public static double share(double between, double decay) {
+        return decay > 0 ? 2 / (1 + Math.exp(Math.max(0, between) / decay)) : 1;
     }
 
     private static boolean isOn(Edge edge, Surface surface) {
@@ -60,13 +115,11 @@ public record Touching(Surface surface, double reach, ImmutableList<Pair> pairs)
                         .isPresent();
     }
 
-    private static ImmutableList<Pair> pairs(ImmutableList<JunctionRow> rows, double reach) {
+    private static ImmutableList<Pair> pairs(ImmutableList<JunctionRow> rows) {
         MutableList<Pair> pairs = Lists.mutable.empty();
         for (int i = 0; i < rows.size(); i++) {
             for (int j = i + 1; j < rows.size(); j++) {
-                pair(rows.get(i), rows.get(j))
-                        .filter(pair -> pair.distance() < reach && pair.length() > BESIDE)
-                        .ifPresent(pairs::add);
+                pair(rows.get(i), rows.get(j)).ifPresent(pairs::add);
             }
         }
         return pairs.toImmutable();

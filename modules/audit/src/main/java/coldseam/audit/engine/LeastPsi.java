@@ -75,6 +75,16 @@ public final class LeastPsi {
         return heat.transmittance() * heat.factor() * (beyond + sides * reach(surface));
     }
 
+    /** m along a surface's outer face from an edge, past which its layers are undisturbed. */
+    double disturbed(Edge edge, Surface surface) {
+        if (edge.kind().form().second() == KindForm.Second.THING) {
+            // How much of the surface the thing takes, the least psi does not say.
+            return Double.POSITIVE_INFINITY;
+        }
+        double setBack = edge.first().name().equals(surface.name()) ? edge.firstSetBack() : edge.secondSetBack();
+        return Math.max(0, setBack) + reach(surface);
+    }
+
     private double reach(Surface surface) {
         Exposure.Kind kind = surface.exposure().kind();
         boolean overGround = kind == Exposure.Kind.GROUND || kind == Exposure.Kind.CRAWL_SPACE;

@@ -7,7 +7,8 @@ import coldseam.audit.JunctionRow;
 import coldseam.audit.PointRow;
 import coldseam.audit.Touching;
 import coldseam.envelope.shell.Hole;
-import org.eclipse.collections.api.factory.Lists;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -56,27 +57,30 @@ public record Unknown(
     /**
      * W/K by which such seams may lose less than the lower end of the sum says.
      *
-     * <p>What lies between cuts outside both of two seams loses at least nothing, as with one seam ({@link LeastPsi}): so their
-     * psi together is no less than −(U d and what is beyond them on either side), d between them. That is no less than the sum of
-     * the least psi of each, which takes off half the surface's thickness on either side of each, t in all between them, while d is
-     * less than {@link Touching#REACH} t. What they may lose more than the upper end says nobody knows. Worked out apart.
+     * <p>With an adiabatic cut halfway between, each loses alone what it would there; together they lose no less. What lies before
+     * the lengths that {@link LeastPsi} takes off loses at least nothing, as with one seam, so that a seam's part is at most psi
+     * over its least; with undisturbed layers between those lengths, the share of it that {@link Touching#share} has. What they
+     * may lose more than the upper end says nobody knows. Worked out apart.
      */
     private static double below(Audit audit, ImmutableList<Touching> touching) {
-        if (touching.isEmpty()) {
-            return 0;
-        }
         LeastPsi least = new LeastPsi(audit.house(), audit.shell());
-        ImmutableList<Touching.Pair> all = touching.flatCollect(Touching::pairs);
-        return all.flatCollect(pair -> Lists.immutable.of(pair.one(), pair.other()))
-                .distinctBy(JunctionRow::name)
-                .sumOfDouble(row -> {
-                    double beside = all.select(pair -> isOf(pair, row)).sumOfDouble(Touching.Pair::length);
-                    double more = row.psi().lower() * row.factor() - least.weighed(row.edge());
-                    return Math.min(row.length(), beside) * Math.max(0, more);
-                });
-    }
-
-    private static boolean isOf(Touching.Pair pair, JunctionRow row) {
-        return pair.one().name().equals(row.name()) || pair.other().name().equals(row.name());
+        Map<JunctionRow, Double> parts = new LinkedHashMap<>();
+        for (Touching each : touching) {
+            for (Touching.Pair pair : each.pairs()) {
+                double between = pair.distance()
+                        - least.disturbed(pair.one().edge(), each.surface())
+                        - least.disturbed(pair.other().edge(), each.surface());
+                double part = pair.length() * Touching.share(between, each.decay());
+                parts.merge(pair.one(), part, Double::sum);
+                parts.merge(pair.other(), part, Double::sum);
+            }
+        }
+        double sum = 0;
+        for (Map.Entry<JunctionRow, Double> part : parts.entrySet()) {
+            JunctionRow row = part.getKey();
+            double more = row.psi().lower() * row.factor() - least.weighed(row.edge());
+            sum += Math.min(row.length(), part.getValue()) * Math.max(0, more);
+        }
+        return sum;
     }
 }

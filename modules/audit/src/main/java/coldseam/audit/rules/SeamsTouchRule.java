@@ -20,15 +20,15 @@ public final class SeamsTouchRule implements Rule {
      * @param surface its name
      * @param pairs how many there are of them
      * @param distance m, the least
-     * @param reach m, within which they touch
+     * @param decay m, in which a disturbance falls to 1/e along the surface; zero where no layers say so
      * @param length m, of all pairs
      */
-    public record Found(String surface, int pairs, double distance, double reach, double length) implements Evidence {
+    public record Found(String surface, int pairs, double distance, double decay, double length) implements Evidence {
         @Override
         public ImmutableList<Value> values() {
             return Lists.immutable.of(
                     Value.of("distance", distance, Dimension.LENGTH),
-                    Value.of("reach", reach, Dimension.LENGTH),
+                    Value.of("decay", decay, Dimension.LENGTH),
                     Value.of("length", length, Dimension.LENGTH));
         }
     }
@@ -49,7 +49,7 @@ public final class SeamsTouchRule implements Rule {
                 touching.surface().name(),
                 touching.pairs().size(),
                 touching.pairs().collectDouble(Pair::distance).min(),
-                touching.reach(),
+                touching.decay(),
                 touching.pairs().sumOfDouble(Pair::length));
         return new Draft(
                 this,

@@ -90,6 +90,52 @@ class GroundPartsTest {
                 "U of the wall " + wall.transmittance() + ", of the floor " + floor.transmittance());
     }
 
+    /** A cellar under the western half, by surfaces: the step between the two floors is nobody's exposed perimeter. */
+    @Test
+    void explicitFloorsAtTwoDepthsAreEachTheirOwn() throws IOException {
+        String text = text("hillside");
+        House house = house(text.substring(0, text.indexOf("body:")), """
+                body:
+                  points:
+                    a: [0 m, 0 m, -2.8 m]
+                    b: [5 m, 0 m, -2.8 m]
+                    c: [5 m, 8 m, -2.8 m]
+                    d: [0 m, 8 m, -2.8 m]
+                    e: [5 m, 0 m, -0.4 m]
+                    f: [11 m, 0 m, -0.4 m]
+                    g: [11 m, 8 m, -0.4 m]
+                    h: [5 m, 8 m, -0.4 m]
+                    a0: [0 m, 0 m, 0 m]
+                    e0: [5 m, 0 m, 0 m]
+                    h0: [5 m, 8 m, 0 m]
+                    d0: [0 m, 8 m, 0 m]
+                    a3: [0 m, 0 m, 3 m]
+                    f3: [11 m, 0 m, 3 m]
+                    g3: [11 m, 8 m, 3 m]
+                    d3: [0 m, 8 m, 3 m]
+                  levels:
+                    cellar: {height: -2.4 m}
+                  surfaces:
+                    cellar floor: {points: [a, d, c, b], assembly: slab, use: floor, faces: ground}
+                    slab: {points: [e, h, g, f], assembly: slab, use: floor, faces: ground}
+                    step: {points: [b, c, h, e], assembly: wall, use: wall, faces: ground}
+                    south below: {points: [a, b, e, e0, a0], assembly: wall, use: wall, faces: ground}
+                    north below: {points: [c, d, d0, h0, h], assembly: wall, use: wall, faces: ground}
+                    west below: {points: [d, a, a0, d0], assembly: wall, use: wall, faces: ground}
+                    south: {points: [a0, e0, e, f, f3, a3], assembly: wall, use: wall}
+                    north: {points: [g, h, h0, d0, d3, g3], assembly: wall, use: wall}
+                    west: {points: [d0, a0, a3, d3], assembly: wall, use: wall}
+                    east: {points: [f, g, g3, f3], assembly: wall, use: wall}
+                    roof: {points: [a3, f3, g3, d3], assembly: roof, use: roof}
+                """);
+        Shell shell = ShellBuilder.build(house);
+        GroundParts parts = new GroundParts(house, shell);
+        part(parts.part(surface(shell, "cellar floor")), 5 * 8, 5 + 8 + 5, 2.4);
+        part(parts.part(surface(shell, "slab")), 6 * 8, 6 + 8 + 6, 0);
+        assertEquals(2.4, parts.wallDepth(surface(shell, "step")), ROUND_OFF);
+        assertEquals(2.4, parts.wallDepth(surface(shell, "west below")), ROUND_OFF);
+    }
+
     /** It lost nothing. */
     @Test
     void aWallInTheGroundBesideACrawlSpaceLosesAsIfOutdoors() throws IOException {
@@ -106,9 +152,13 @@ class GroundPartsTest {
                 Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes", name + ".yaml"));
     }
 
-    private static void asIfOutdoors(String text, int walls) {
-        House house = HouseFile.read("house.yaml", text.getBytes(StandardCharsets.UTF_8), Optional.empty())
+    private static House house(String head, String body) {
+        return HouseFile.read("house.yaml", (head + body).getBytes(StandardCharsets.UTF_8), Optional.empty())
                 .house();
+    }
+
+    private static void asIfOutdoors(String text, int walls) {
+        House house = house(text, "");
         SurfaceHeats heats = new SurfaceHeats(house, ShellBuilder.build(house), true);
         ImmutableList<SurfaceHeat> buried = heats.compute()
                 .select(each -> each.surface().use() == Body.Use.WALL

@@ -282,13 +282,15 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                     (found, say) -> "seams touch on \"" + found.surface() + "\"",
                     (found, say) -> String.format(
                             Locale.ROOT,
-                            "%s beside each other, %s apart at the least, for %s; within %s each disturbs the other's heat"
-                                    + " flow. Each is computed as if it were alone: its interval and fRsi do not hold there,"
+                            "%s beside each other, %s apart at the least, for %s; each disturbs the other's heat flow%s."
+                                    + " Each is computed as if it were alone: its interval and fRsi do not hold there,"
                                     + " so H_T is a least value, with no psi of theirs above what the surfaces lose",
                             found.pairs() == 1 ? "two seams run" : found.pairs() + " pairs of seams run",
                             say.say(found.distance(), Dimension.LENGTH),
                             say.say(found.length(), Dimension.LENGTH),
-                            say.say(found.reach(), Dimension.LENGTH)),
+                            found.decay() > 0
+                                    ? ", a third of it still " + say.say(found.decay(), Dimension.LENGTH) + " away"
+                                    : ""),
                     (found, say) -> "move them apart, make them one, or draw both in one section by hand"),
             new RuleWords<>(
                     "surface-poorly-insulated",
