@@ -93,12 +93,11 @@ final class SectionSolver {
             if (met && steady && (level > 0 || refinement.relativeWidth <= EXACT)) {
                 break;
             }
-            // Once triangles are stuck at a corner, what is left around it falls no further by refining elsewhere. What
-            // is
-            // refined for is what must fall: stuck triangles may carry next to nothing of an error at a place.
-            double left = steady ? refinement.relativeWidth : aimError;
-            double leftBefore = steady ? widthBefore : aimErrorBefore;
-            if (refinement.held() > 0 && left > WORTH * leftBefore) {
+            // Once triangles are stuck at a corner, what is left around it falls no further by refining elsewhere;
+            // but they may carry next to nothing of an error at a place.
+            boolean narrower = refinement.relativeWidth <= WORTH * widthBefore;
+            boolean steadier = !steady && aimError <= WORTH * aimErrorBefore;
+            if (refinement.held() > 0 && !narrower && !steadier) {
                 break;
             }
             widthBefore = refinement.relativeWidth;
