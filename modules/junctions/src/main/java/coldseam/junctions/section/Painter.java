@@ -28,7 +28,7 @@ final class Painter {
     static final double SLACK = 1e-9;
 
     /** m; what is no thicker comes of rounding, in another unit say, and is not drawn. */
-    private static final double NOTHING = 1e-6;
+    private static final double THINNEST = 1e-6;
 
     /** W/(m·K), of a sheet of about a millimetre that the heat flow may go without. */
     private static final double MOST_OF_A_STRIP = 1;
@@ -150,7 +150,7 @@ final class Painter {
     }
 
     private static boolean empty(Side from, Side to) {
-        return from.cut() == null && to.cut() == null && to.line() - from.line() <= NOTHING;
+        return from.cut() == null && to.cut() == null && to.line() - from.line() <= THINNEST;
     }
 
     private void band(Statement.PaintBand paint) {
