@@ -119,13 +119,16 @@ final class StoreySections {
             }
             // Of each corner how far it lies beyond the line in which the slope has this height.
             double far = (height - z) / steep * Vertex.metres(1);
+            Geometry surface = surface();
             MutableList<Geometry> parts = Lists.mutable.empty();
-            for (int i = 0; i < part.getNumGeometries(); i++) {
+            for (int i = 0; i < surface.getNumGeometries(); i++) {
                 parts.add(beyond(
-                        part.getGeometryN(i).getCoordinates(),
+                        surface.getGeometryN(i).getCoordinates(),
                         p -> ((p.x - at.x) * rise.x + (p.y - at.y) * rise.y) / steep - far));
             }
-            return parts.size() == 1 ? parts.getOnly() : UnaryUnionNG.union(parts, COARSE);
+            return parts.isEmpty()
+                    ? GEOMETRY.createPolygon()
+                    : parts.size() == 1 ? parts.getOnly() : UnaryUnionNG.union(parts, COARSE);
         }
 
         /** What of an outline lies where a height that is linear over it is positive. */
