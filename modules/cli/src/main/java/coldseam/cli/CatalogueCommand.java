@@ -104,6 +104,7 @@ final class CatalogueCommand implements Callable<Integer> {
         Accuracy accuracy = accuracy();
         refuseUnknown();
         ImmutableList<PointKind> chosenPoints = chosenPoints();
+        refuseUnwritten(chosenPoints.notEmpty() ? "points" : chosenCorners().notEmpty() ? "corners" : "");
         ImmutableList<JunctionKind> chosen = chosen();
         Layers layers = between.layers(workshop);
         ImmutableList<CornerKind> chosenCorners = chosenCorners();
@@ -164,6 +165,21 @@ final class CatalogueCommand implements Callable<Integer> {
             table.computed(chosen);
         }
         return Exit.UNBROKEN.code();
+    }
+
+    /** What was asked to be written and would not be. */
+    private void refuseUnwritten(String others) {
+        ImmutableList<String> asked = Lists.immutable
+                .with(pdf.map(each -> "--pdf"), atlas.map(each -> "--atlas"))
+                .flatCollect(each -> each.stream().toList());
+        if (asked.size() > 1) {
+            throw new RefusedException(Lists.immutable.of("--pdf, --atlas: got both; allowed: one of them in a run"));
+        }
+        if (asked.notEmpty() && !others.isEmpty()) {
+            throw new RefusedException(Lists.immutable.of(asked.getOnly() + ": got it with " + others
+                    + "; allowed: kinds of junction. Leave it out to see the " + others
+                    + " here; an audit's PDF has a sheet for each that a house has"));
+        }
     }
 
     private Accuracy accuracy() {

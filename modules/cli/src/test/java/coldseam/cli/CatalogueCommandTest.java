@@ -63,6 +63,18 @@ class CatalogueCommandTest {
         assertTrue(err.toString().contains("did you mean \"hip\"?"), err.toString());
     }
 
+    /** What would not be written is refused, not left out in silence. */
+    @Test
+    void refusesToWriteWhatItOnlyPrints(@TempDir Path folder) {
+        String pdf = folder.resolve("points.pdf").toString();
+        assertEquals(2, run("catalogue", "--points", "--pdf", pdf));
+        assertTrue(err.toString().contains("--pdf: got it with points"), err.toString());
+        assertEquals(2, run("catalogue", "--corners", "--atlas", folder.toString()));
+        assertTrue(err.toString().contains("--atlas: got it with corners"), err.toString());
+        assertEquals(2, run("catalogue", "--kind", "ridge", "--atlas", folder.toString(), "--pdf", pdf));
+        assertTrue(err.toString().contains("got both"), err.toString());
+    }
+
     @Test
     void takesSeveralKindsAfterCommasOrAgain() {
         String[][] ways = {{"--kind", "ridge,hip, valley"}, {"--kind", "ridge", "--kind", "hip", "--kind", "valley"}};
