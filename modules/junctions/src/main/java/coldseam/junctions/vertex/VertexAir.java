@@ -35,7 +35,7 @@ final class VertexAir {
             for (int axis = 0; axis < 3; axis++) {
                 corner[axis] = (octant >> axis & 1) == 0 ? 0 : cells.size(axis) - 1;
             }
-            spread(corner, setup.room(octant & 1, octant >> 1 & 1, octant >> 2) ? INDOOR : OUTSIDE);
+            spread(corner, setup.room(octant) ? INDOOR : OUTSIDE);
         }
         if (Arrays.stream(kind).anyMatch(each -> each == ENCLOSED)) {
             notes.add("A hole in the drawing that faces neither rooms nor outdoors is adiabatic.");

@@ -44,7 +44,12 @@ public record VertexSetup(int rooms, ImmutableList<EdgeEnd> edges, boolean upwar
 
     /** Whether an octant is a room; each side is 0 or 1, 1 where the coordinate of that axis grows. */
     public boolean room(int a, int b, int c) {
-        return (rooms >> (a + 2 * b + 4 * c) & 1) == 1;
+        return room(a + 2 * b + 4 * c);
+    }
+
+    /** Whether an octant is a room, by its bit among {@link #rooms}. */
+    boolean room(int octant) {
+        return (rooms >> octant & 1) == 1;
     }
 
     /** Whether the surface with an axis for its normal reaches into the quadrant between two sides of the others. */

@@ -32,11 +32,11 @@ final class VertexSpaces {
     private Surroundings.Space faced(int octant, Surroundings.Space otherwise) {
         MutableList<Surroundings.Space> found = Lists.mutable.empty();
         for (int axis = 0; axis < 3; axis++) {
-            if (room(octant ^ 1 << axis)) {
+            if (setup.room(octant ^ 1 << axis)) {
                 sections.space(axis).ifPresent(found::add);
             }
         }
-        if (!room(octant) && found.distinct().size() > 1) {
+        if (!setup.room(octant) && found.distinct().size() > 1) {
             throw new DetailDoesNotFit(Lists.immutable.of("the same air beside it is said to be "
                     + found.collect(Surroundings.Space::name)
                             .distinct()
@@ -44,10 +44,6 @@ final class VertexSpaces {
                             .makeString(" and ")));
         }
         return found.isEmpty() ? otherwise : found.getFirst();
-    }
-
-    private boolean room(int octant) {
-        return setup.room(octant & 1, octant >> 1 & 1, octant >> 2);
     }
 
     /** Each once, in the order of the axes. */
@@ -67,13 +63,13 @@ final class VertexSpaces {
         for (int axis = 0; axis < 3; axis++) {
             double past = sections.middle(axis, cell[axis]) - sections.thickness[axis];
             octant |= past > 0 ? 1 << axis : 0;
-            if (past > most && !room(octant ^ 1 << axis)) {
+            if (past > most && !setup.room(octant ^ 1 << axis)) {
                 most = past;
                 nearest = axis;
             }
         }
         // A notch within the thicknesses belongs to what the nearest outer face faces.
-        return octants[room(octant) ? octant ^ 1 << nearest : octant];
+        return octants[setup.room(octant) ? octant ^ 1 << nearest : octant];
     }
 
     /** What is taken where nothing divides two spaces, in plain words. */
