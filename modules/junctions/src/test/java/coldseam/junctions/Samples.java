@@ -109,7 +109,7 @@ public final class Samples {
         JunctionSetup typical = TypicalBuild.MASONRY.setup(kind);
         return new JunctionSetup(
                 kind,
-                kind.first().equals("wall") && insulatedInside(typical.first()) ? typical.first() : first,
+                kind.first().equals("wall") && typical.first().insulatedInside() ? typical.first() : first,
                 form.twoBuildUps() ? Optional.of(second) : Optional.empty(),
                 typical.angle(),
                 typical.firstExposure(),
@@ -122,12 +122,6 @@ public final class Samples {
                         : Optional.empty(),
                 typical.indoorTemperature(),
                 typical.outdoorTemperature());
-    }
-
-    /** Whether a kind is of walls whose insulation lies inside their structure. */
-    private static boolean insulatedInside(Assembly assembly) {
-        int insulation = assembly.layers().detectIndex(layer -> layer.role() == Role.INSULATION);
-        return insulation >= 0 && insulation < assembly.layers().detectIndex(layer -> layer.role() == Role.STRUCTURE);
     }
 
     /** The same junction in a framed house: studs and rafters with wool between, boards outside, a ventilated cladding. */

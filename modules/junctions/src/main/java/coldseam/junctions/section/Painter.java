@@ -102,8 +102,8 @@ final class Painter {
 
     private boolean insulatedInside(boolean first) {
         return scene.band(first)
-                .filter(band -> band.has(Role.INSULATION))
-                .filter(band -> band.outside(Role.INSULATION) <= band.inside(Role.STRUCTURE) + SLACK)
+                .map(Band::carrying)
+                .filter(Zone.OUTSIDE::equals)
                 .isPresent();
     }
 
