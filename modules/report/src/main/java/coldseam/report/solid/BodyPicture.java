@@ -69,7 +69,7 @@ public final class BodyPicture {
 
     /** Points it takes. */
     public double height() {
-        return TOP + 2 * (PANEL + 12) + (keys.size() + 1) / 2 * ROW + 30;
+        return TOP + 2 * (PANEL + 12) + keysHeight() + 30;
     }
 
     /** Draws it, its lower left corner at the origin. */
@@ -88,7 +88,7 @@ public final class BodyPicture {
         double below = top - PANEL - 12;
         cut(0).draw(canvas, panel(left, below), palettes);
         view(canvas, panel(right, below));
-        keys(canvas, below - PANEL - 14);
+        keys(canvas, 12, WIDTH / 2, below - PANEL - 14);
     }
 
     /**
@@ -112,6 +112,16 @@ public final class BodyPicture {
             double x = box.x0() + i * box.width() / 3;
             cut(2 - i).draw(canvas, new Box(x, box.y0(), x + box.width() / 3 - 10, box.y1()), palettes);
         }
+    }
+
+    /** Points that the key to its materials takes. */
+    public double keysHeight() {
+        return (keys.size() + 1) / 2 * ROW;
+    }
+
+    /** Draws the key to its materials in two columns. */
+    public void drawKeys(Canvas canvas, Box box) {
+        keys(canvas, box.x0(), box.width() / 2, box.y1());
     }
 
     /** m, of the surface shown beside what goes through it. */
@@ -177,11 +187,10 @@ public final class BodyPicture {
         warmth.draw(canvas, box.x0() + 20, box.y0() + 10, box.width() - 60);
     }
 
-    private void keys(Canvas canvas, double top) {
+    private void keys(Canvas canvas, double left, double column, double top) {
         int half = (keys.size() + 1) / 2;
-        double column = WIDTH / 2;
         keys.forEachWithIndex((piece, i) -> {
-            double x = 12 + (i < half ? 0 : column);
+            double x = left + (i < half ? 0 : column);
             double y = top - ROW * (i < half ? i : i - half) - 8;
             Box area = new Box(x, y - 5, x + 24, y + 5);
             Look look = palettes.of(piece);
