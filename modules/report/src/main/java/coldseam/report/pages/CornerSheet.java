@@ -15,6 +15,7 @@ import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.solid.BodyPicture;
 import java.util.Locale;
+import org.eclipse.collections.impl.factory.Lists;
 
 /** A computed corner on paper: what it looks like, its numbers, and how its own detail is built where it has one. */
 public final class CornerSheet {
@@ -59,20 +60,22 @@ public final class CornerSheet {
                         + ".",
                 Style.BODY));
         flow.space(GAP);
-        flow.add(sheet.view());
+        flow.add(Blocks.beside(
+                18,
+                Lists.immutable.of(0.5, 0.5),
+                Blocks.drawing(
+                        HEIGHT,
+                        "The corner from outside with the temperatures of its surfaces",
+                        sheet.picture::drawView),
+                Blocks.stack(
+                        GAP,
+                        Blocks.drawing(
+                                sheet.picture.keysHeight(1),
+                                "The key to its materials",
+                                (canvas, box) -> sheet.picture.drawKeys(canvas, box, 1)),
+                        Blocks.table(sheet.numbers()))));
         flow.space(GAP);
-        flow.add(Blocks.drawing(
-                CUTS + sheet.picture.keysHeight(),
-                "Three cuts through the corner's coldest place with its materials, and the key to them",
-                (canvas, box) -> {
-                    double between = box.y0() + sheet.picture.keysHeight();
-                    sheet.picture.drawCuts(
-                            canvas, new coldseam.report.drawing.Box(box.x0(), between, box.x1(), box.y1()));
-                    sheet.picture.drawKeys(
-                            canvas, new coldseam.report.drawing.Box(box.x0(), box.y0(), box.x1(), between));
-                }));
-        flow.space(GAP);
-        flow.add(sheet.numbers());
+        flow.add(Blocks.drawing(CUTS, "Three cuts through the corner's coldest place", sheet.picture::drawCuts));
         flow.space(GAP);
         sheet.words(flow);
         flow.add(Blocks.text(
@@ -93,7 +96,7 @@ public final class CornerSheet {
 
     /** chi in both dimension systems and the coldest place. */
     Table numbers() {
-        Table table = Table.of(Table.Column.share("", 1), Table.Column.number("", 190));
+        Table table = Table.of(Table.Column.share("", 1), Table.Column.number("", 112));
         table = line(table, Rich.of("χ with external dimensions"), chi(DimensionSystem.EXTERNAL));
         table = line(table, Rich.of("χ with internal dimensions"), chi(DimensionSystem.INTERNAL));
         return line(

@@ -61,7 +61,7 @@ final class DetailWords {
     private ImmutableList<Block> left() {
         MutableList<Block> out = Lists.mutable.empty();
         out.add(Blocks.text("What it looks like", Style.SUBSECTION));
-        out.add(Blocks.text(detail.looksLike(), Style.BODY));
+        out.add(Blocks.text(print.units().told(detail.looksLike()), Style.BODY));
         out.add(Blocks.text("Suits: " + detail.suits().words() + ".", Style.BODY));
         out.add(Blocks.space(5));
         out.add(Blocks.text("How the layers pass", Style.SUBSECTION));
@@ -75,7 +75,7 @@ final class DetailWords {
             out.add(connection(Print.capital(control.name().toLowerCase(Locale.ROOT)), words.text(), words.passes()));
         }
         out.add(Blocks.space(5));
-        list(out, "Order of building", detail.order(), true, Style.BODY);
+        list(out, "Order of building", told(detail.order(), print), true, Style.BODY);
         list(
                 out,
                 "Set by the house file",
@@ -105,16 +105,21 @@ final class DetailWords {
 
     private ImmutableList<Block> right() {
         MutableList<Block> out = Lists.mutable.empty();
-        list(out, "How it fails", detail.failures(), false, Style.BODY);
+        list(out, "How it fails", told(detail.failures(), print), false, Style.BODY);
         list(
                 out,
                 "Photograph before it is covered",
-                detail.photographs().collect(Photograph::shows),
+                told(detail.photographs().collect(Photograph::shows), print),
                 false,
                 Style.BODY);
-        list(out, "Cautions", detail.cautions(), false, Style.BODY);
+        list(out, "Cautions", told(detail.cautions(), print), false, Style.BODY);
         list(out, "Simplified in the drawing", notes, false, Style.BODY);
         return out.toImmutable();
+    }
+
+    /** Sentences of a detail, their lengths as the reader measures. */
+    static ImmutableList<String> told(ImmutableList<String> sentences, Print print) {
+        return sentences.collect(print.units()::told);
     }
 
     /** Adds a titled list; nothing where it is empty. */
