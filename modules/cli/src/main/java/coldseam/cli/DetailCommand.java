@@ -117,7 +117,7 @@ final class DetailCommand implements Callable<Integer> {
         VertexResult result = lines.compute(detail);
         lines.words(detail, result);
         if (svg.isPresent()) {
-            BodySvg.write(result.surface(), svg.get());
+            BodySvg.write(result.surface(), svg.get(), printed.units);
             terminal.out().println("Written: " + svg.get());
         }
     }

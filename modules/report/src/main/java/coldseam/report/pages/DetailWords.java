@@ -103,7 +103,7 @@ final class DetailWords {
         list(
                 out,
                 "Simplified in the drawing",
-                result.notes().newWithAll(result.solution().notes()).distinct(),
+                told(result.notes().newWithAll(result.solution().notes()).distinct(), print),
                 false,
                 Style.BODY);
         return out.toImmutable();

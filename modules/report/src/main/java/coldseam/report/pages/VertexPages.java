@@ -87,7 +87,8 @@ final class VertexPages {
         flow.space(4);
         BodySolution solution = sheet.result().surface();
         boolean onGround = sheet.result().heat().isEmpty();
-        BodyPicture picture = onGround ? new BodyPicture(solution, NEAR) : new BodyPicture(solution);
+        BodyPicture picture =
+                onGround ? new BodyPicture(solution, print.units(), NEAR) : new BodyPicture(solution, print.units());
         flow.add(Blocks.drawing(
                 HEIGHT,
                 onGround
