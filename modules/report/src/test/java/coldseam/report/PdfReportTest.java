@@ -360,6 +360,11 @@ class PdfReportTest {
         assertFalse(numbers.contains("W/(m"), numbers);
         assertTrue(numbers.contains("Btu/(h·ft·°F)"), numbers);
         assertTrue(numbers.contains("θ, °F") && !numbers.contains("°C"), numbers);
+        // Lengths in a detail's sentences come in inches, what was written behind them.
+        String sheets = us.substring(0, us.indexOf("Heat-loss coefficient by transmission"));
+        String rest = sheets.replaceAll("\\(\\d+\\s+mm\\)", "");
+        assertTrue(rest.length() < sheets.length(), sheets);
+        assertFalse(rest.matches("(?s).*\\d\\s+mm\\b.*"), rest);
     }
 
     /** Collects glyphs that stand outside the margins. */

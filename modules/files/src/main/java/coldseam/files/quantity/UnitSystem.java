@@ -2,6 +2,7 @@ package coldseam.files.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.regex.Pattern;
 
 /** The unit systems reports are printed in. */
 public enum UnitSystem {
@@ -18,6 +19,12 @@ public enum UnitSystem {
 
     private static final int SIXTEENTHS = 16;
     private static final double INCH = 0.0254;
+
+    /** Of a length in a sentence: how far the even measure that a trade would say may be from it. */
+    private static final double EVEN = 0.02;
+
+    private static final Pattern LENGTH_IN_WORDS =
+            Pattern.compile("\\b(?:\\d+(?:\\.\\d+)? (?:mm|m)|(?:half )?a metre)\\b(?![²³·])");
 
     /** The unit as printed, such as {@code W/(m²·K)}; empty for plain numbers. */
     public String label(Dimension dimension) {
@@ -100,6 +107,33 @@ public enum UnitSystem {
                         rounded(low, decimals, RoundingMode.FLOOR) + "…"
                                 + rounded(high, decimals, RoundingMode.CEILING),
                         dimension);
+    }
+
+    /**
+     * A sentence of the trade as it is said in this system: "300 mm above the ground" becomes "12 in (300 mm) above the
+     * ground". Measures come even, whole inches where they are within two per cent; what was written stays beside them.
+     */
+    public String told(String sentence) {
+        return this == SI
+                ? sentence
+                : LENGTH_IN_WORDS.matcher(sentence).replaceAll(found -> {
+                    String written = found.group();
+                    String[] parts = written.split(" ");
+                    double metres = written.endsWith("a metre")
+                            ? written.startsWith("half") ? 0.5 : 1
+                            : Double.parseDouble(parts[0]) * (parts[1].equals("mm") ? 0.001 : 1);
+                    return evenInches(metres) + " (" + written + ")";
+                });
+    }
+
+    private static String evenInches(double metres) {
+        for (int parts : new int[] {1, 2, 4, 8}) {
+            double even = Math.rint(metres / INCH * parts) / parts * INCH;
+            if (Math.abs(even - metres) <= EVEN * metres) {
+                return feetAndInches(even, false);
+            }
+        }
+        return metres < INCH / SIXTEENTHS ? Math.round(metres / INCH * 1000) + " mil" : feetAndInches(metres, false);
     }
 
     private static int readableDecimals(double size, Dimension dimension) {
