@@ -78,7 +78,7 @@ public final class BodyPicture {
 
     /** Points it takes. */
     public double height() {
-        return TOP + 2 * (PANEL + 12) + (keys.size() + 1) / 2 * ROW + 30;
+        return TOP + 2 * (PANEL + 12) + keysHeight(2) + 30;
     }
 
     /** Draws it, its lower left corner at the origin. */
@@ -96,8 +96,8 @@ public final class BodyPicture {
         cut(1).draw(canvas, panel(right, top), palettes);
         double below = top - PANEL - 12;
         cut(0).draw(canvas, panel(left, below), palettes);
-        view(canvas, panel(right, below));
-        keys(canvas, below - PANEL - 14);
+        drawView(canvas, panel(right, below));
+        drawKeys(canvas, new Box(12, 0, 12 + WIDTH, below - PANEL - 14), 2);
     }
 
     /**
@@ -111,7 +111,7 @@ public final class BodyPicture {
             cut(2).draw(canvas, new Box(middle + 6, box.y0(), box.x1(), box.y1()), palettes);
             return;
         }
-        view(canvas, new Box(box.x0(), box.y0(), middle - 6, box.y1()));
+        drawView(canvas, new Box(box.x0(), box.y0(), middle - 6, box.y1()));
         cut(0).draw(canvas, new Box(middle + 6, box.y0(), box.x1(), box.y1()), palettes);
     }
 
@@ -121,6 +121,36 @@ public final class BodyPicture {
             double x = box.x0() + i * box.width() / 3;
             cut(2 - i).draw(canvas, new Box(x, box.y0(), x + box.width() / 3 - 10, box.y1()), palettes);
         }
+    }
+
+    /** Points that the key to its materials takes in so many columns. */
+    public double keysHeight(int columns) {
+        return rows(columns) * ROW;
+    }
+
+    private int rows(int columns) {
+        return (keys.size() + columns - 1) / columns;
+    }
+
+    /** Draws the key to its materials in some columns. */
+    public void drawKeys(Canvas canvas, Box box, int columns) {
+        double column = box.width() / columns;
+        keys.forEachWithIndex((piece, i) -> {
+            double x = box.x0() + i / rows(columns) * column;
+            double y = box.y1() - ROW * (i % rows(columns)) - 8;
+            Box area = new Box(x, y - 5, x + 24, y + 5);
+            Look look = palettes.of(piece);
+            canvas.fill(area.corners(), look.tint());
+            look.hatch().draw(canvas, area.corners(), area);
+            canvas.outline(area.corners(), Pen.of(0.5, Palette.INK));
+            canvas.text(palettes.solid(piece).material(), x + 30, y - 2.8, Type.of(8), Align.LEFT);
+            canvas.text(
+                    units.format(palettes.solid(piece).conductivity(), Dimension.CONDUCTIVITY),
+                    x + column - 32,
+                    y - 2.8,
+                    Type.of(8).with(Palette.SLATE),
+                    Align.RIGHT);
+        });
     }
 
     /** m, of the surface shown beside what goes through it. */
@@ -174,7 +204,8 @@ public final class BodyPicture {
         return new Box(x, top - PANEL, x + WIDTH / 2 - 18, top);
     }
 
-    private void view(Canvas canvas, Box box) {
+    /** Draws the whole from outside with the temperatures of its surfaces, as large as a box allows. */
+    public void drawView(Canvas canvas, Box box) {
         Axonometry view = new Axonometry(solution);
         Warmth warmth = view.warmth();
         canvas.text(
@@ -185,26 +216,5 @@ public final class BodyPicture {
                 Align.LEFT);
         view.draw(canvas, new Box(box.x0(), box.y0() + 26, box.x1(), box.y1() - 18), warmth, palettes);
         warmth.draw(canvas, box.x0() + 20, box.y0() + 10, box.width() - 60, units);
-    }
-
-    private void keys(Canvas canvas, double top) {
-        int half = (keys.size() + 1) / 2;
-        double column = WIDTH / 2;
-        keys.forEachWithIndex((piece, i) -> {
-            double x = 12 + (i < half ? 0 : column);
-            double y = top - ROW * (i < half ? i : i - half) - 8;
-            Box area = new Box(x, y - 5, x + 24, y + 5);
-            Look look = palettes.of(piece);
-            canvas.fill(area.corners(), look.tint());
-            look.hatch().draw(canvas, area.corners(), area);
-            canvas.outline(area.corners(), Pen.of(0.5, Palette.INK));
-            canvas.text(palettes.solid(piece).material(), x + 30, y - 2.8, Type.of(8), Align.LEFT);
-            canvas.text(
-                    units.format(palettes.solid(piece).conductivity(), Dimension.CONDUCTIVITY),
-                    x + column - 32,
-                    y - 2.8,
-                    Type.of(8).with(Palette.SLATE),
-                    Align.RIGHT);
-        });
     }
 }
