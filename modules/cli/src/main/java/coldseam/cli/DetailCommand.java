@@ -124,7 +124,7 @@ final class DetailCommand implements Callable<Integer> {
 
     private RefusedException unknown(Layers layers) {
         return new RefusedException(Lists.immutable.of("ID: got \"" + id + "\"; "
-                + Nearest.to(id, layers.catalogue().details().collect(Detail::id))
+                + Nearest.to(id, layers.catalogue().ids())
                         .map(near -> "did you mean \"" + near + "\"?")
                         .orElse("run \"coldseam catalogue\" for the options there are")));
     }
