@@ -90,8 +90,7 @@ final class DetailCommand implements Callable<Integer> {
         }
         if (pdf.isPresent()) {
             DetailPdf.write(
-                    result,
-                    place.origin(),
+                    new DetailPdf.BridgeSheet(result, place.origin()),
                     layers.site(),
                     pdf.get(),
                     printed.units,
@@ -103,10 +102,10 @@ final class DetailCommand implements Callable<Integer> {
     }
 
     private void corner(Detail detail, Layers layers) throws IOException {
-        if (pdf.isPresent() || !between.notNamed()) {
+        if (!between.notNamed()) {
             throw new RefusedException(Lists.immutable.of("\"" + id + "\" is a corner's detail: it is computed between"
-                    + " typical build-ups and drawn by --svg; leave out --pdf, --house, --first and --second, and run"
-                    + " \"coldseam audit\" for a house's own corners"));
+                    + " typical build-ups; leave out --house, --first and --second, and run \"coldseam audit\" for a"
+                    + " house's own corners"));
         }
         CornerLines lines = new CornerLines(
                 terminal,
@@ -117,8 +116,18 @@ final class DetailCommand implements Callable<Integer> {
         VertexResult result = lines.compute(detail);
         lines.words(detail, result);
         if (svg.isPresent()) {
-            BodySvg.write(result.surface(), svg.get());
+            BodySvg.write(result.surface(), svg.get(), printed.units);
             terminal.out().println("Written: " + svg.get());
+        }
+        if (pdf.isPresent()) {
+            DetailPdf.write(
+                    CornerLines.sheet(result),
+                    layers.site(),
+                    pdf.get(),
+                    printed.units,
+                    pages.paper,
+                    "coldseam " + ToolVersion.read());
+            terminal.out().println("Written: " + pdf.get());
         }
     }
 
