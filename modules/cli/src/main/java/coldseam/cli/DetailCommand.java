@@ -132,7 +132,7 @@ final class DetailCommand implements Callable<Integer> {
     }
 
     private RefusedException unknown(Layers layers) {
-        ImmutableList<String> all = layers.catalogue().details().collect(Detail::id);
+        ImmutableList<String> all = layers.catalogue().ids();
         return new RefusedException(Lists.immutable.of("ID: got \"" + id + "\"; "
                 + Nearest.to(id, all)
                         .map(near -> "did you mean \"" + near + "\"?")
