@@ -2,6 +2,7 @@ package coldseam.files.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.regex.Pattern;
 
 /** The unit systems reports are printed in. */
 public enum UnitSystem {
@@ -19,6 +20,12 @@ public enum UnitSystem {
     private static final int SIXTEENTHS = 16;
     private static final double INCH = 0.0254;
 
+    /** Of a length in a sentence: how far the even measure that a trade would say may be from it. */
+    private static final double EVEN = 0.02;
+
+    private static final Pattern MEASURE_IN_WORDS =
+            Pattern.compile("\\b(?:\\d+(?:\\.\\d+)? (?:m²·K/W|(?:mm|m)(?![²³·]))|(?:half )?a metre)\\b");
+
     /** The unit as printed, such as {@code W/(m²·K)}; empty for plain numbers. */
     public String label(Dimension dimension) {
         return dimension.display(this).label();
@@ -32,6 +39,13 @@ public enum UnitSystem {
     public double value(double inside, Dimension dimension) {
         double value = inside / dimension.display(this).factor();
         return dimension == Dimension.TEMPERATURE && this == US ? 1.8 * inside + 32 : value;
+    }
+
+    /** What {@link #value} is of: the value in the dimension's inside unit. */
+    public double inside(double value, Dimension dimension) {
+        return dimension == Dimension.TEMPERATURE && this == US
+                ? (value - 32) / 1.8
+                : value * dimension.display(this).factor();
     }
 
     /** The number alone, for a column headed by {@link #label}. */
@@ -100,6 +114,36 @@ public enum UnitSystem {
                         rounded(low, decimals, RoundingMode.FLOOR) + "…"
                                 + rounded(high, decimals, RoundingMode.CEILING),
                         dimension);
+    }
+
+    /**
+     * A sentence of the trade as it is said in this system: "300 mm above the ground" becomes "12 in (300 mm) above the
+     * ground". Measures come even, whole inches where they are within two per cent; what was written stays beside them.
+     */
+    public String told(String sentence) {
+        return this == SI
+                ? sentence
+                : MEASURE_IN_WORDS.matcher(sentence).replaceAll(found -> {
+                    String written = found.group();
+                    String[] parts = written.split(" ");
+                    if (parts[1].endsWith("W")) {
+                        return format(Double.parseDouble(parts[0]), Dimension.RESISTANCE) + " (" + written + ")";
+                    }
+                    double metres = written.endsWith("a metre")
+                            ? written.startsWith("half") ? 0.5 : 1
+                            : Double.parseDouble(parts[0]) * (parts[1].equals("mm") ? 0.001 : 1);
+                    return evenInches(metres) + " (" + written + ")";
+                });
+    }
+
+    private static String evenInches(double metres) {
+        for (int parts : new int[] {1, 2, 4, 8}) {
+            double even = Math.rint(metres / INCH * parts) / parts * INCH;
+            if (Math.abs(even - metres) <= EVEN * metres) {
+                return feetAndInches(even, false);
+            }
+        }
+        return metres < INCH / SIXTEENTHS ? Math.round(metres / INCH * 1000) + " mil" : feetAndInches(metres, false);
     }
 
     private static int readableDecimals(double size, Dimension dimension) {
