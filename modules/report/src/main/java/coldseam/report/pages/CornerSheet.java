@@ -38,7 +38,8 @@ public final class CornerSheet {
         this.print = print;
         this.result = result;
         BodySolution solution = result.surface();
-        this.picture = onGround() ? new BodyPicture(solution, NEAR) : new BodyPicture(solution);
+        this.picture =
+                onGround() ? new BodyPicture(solution, print.units(), NEAR) : new BodyPicture(solution, print.units());
     }
 
     private boolean onGround() {

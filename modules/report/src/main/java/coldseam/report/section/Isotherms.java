@@ -72,7 +72,7 @@ final class Isotherms {
         TemperatureField field = picture.solution().field();
         Type type = Type.of(6).with(Palette.MIST);
         for (double shown = Math.ceil(shownLow / step + 1e-9) * step; shown < shownHigh - 1e-9; shown += step) {
-            double t = system == UnitSystem.US ? (shown - 32) / 1.8 : shown;
+            double t = system.inside(shown, Dimension.TEMPERATURE);
             String text = step >= 1 ? Long.toString(Math.round(shown)) : system.number(t, Dimension.TEMPERATURE);
             drawn.add(new Drawn(text + "°", type, PLAIN, onPage(field.isotherm(t)), false));
         }
