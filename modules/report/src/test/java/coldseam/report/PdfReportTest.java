@@ -350,6 +350,14 @@ class PdfReportTest {
     }
 
     @Test
+    void drawsTheBestOptionWhereItSavesWhatTheTotalShows() {
+        String all = packed(TEXT);
+        assertEquals(1, all.split(packed("It is drawn at the end of this sheet"), -1).length - 1, TEXT);
+        assertEquals(1, all.split(packed("does not show as much, so it is not drawn"), -1).length - 1, TEXT);
+        assertEquals(1, all.split(packed("Best option of the catalogue for these layers:"), -1).length - 1, TEXT);
+    }
+
+    @Test
     void printsUsUnitsOnlyWhereAskedTo() {
         String us = text(PdfReport.bytes(AUDIT, UnitSystem.US, Paper.LETTER));
         int end = us.indexOf("Inputs and their sources", us.indexOf("Hold points", 3000));

@@ -36,12 +36,7 @@ final class LateChecks {
         loaded.ownPsi().forEach(each -> check(each.surfaces(), names, faults));
         OwnPsiChecks.check(loaded, shell, faults);
         check(loaded.builtNew(), shell.surfaces().collect(Surface::name), faults);
-        ImmutableList<String> parts = catalogue
-                .details()
-                .flatCollect(detail -> detail.suits().takesDown())
-                .distinct()
-                .toSortedList()
-                .toImmutable();
+        ImmutableList<String> parts = catalogue.partsTakenDown();
         loaded.takenDown()
                 .reject(each -> parts.contains(each.value()))
                 .forEach(each ->

@@ -23,8 +23,8 @@ public enum UnitSystem {
     /** Of a length in a sentence: how far the even measure that a trade would say may be from it. */
     private static final double EVEN = 0.02;
 
-    private static final Pattern LENGTH_IN_WORDS =
-            Pattern.compile("\\b(?:\\d+(?:\\.\\d+)? (?:mm|m)|(?:half )?a metre)\\b(?![²³·])");
+    private static final Pattern MEASURE_IN_WORDS =
+            Pattern.compile("\\b(?:\\d+(?:\\.\\d+)? (?:m²·K/W|(?:mm|m)(?![²³·]))|(?:half )?a metre)\\b");
 
     /** The unit as printed, such as {@code W/(m²·K)}; empty for plain numbers. */
     public String label(Dimension dimension) {
@@ -39,6 +39,13 @@ public enum UnitSystem {
     public double value(double inside, Dimension dimension) {
         double value = inside / dimension.display(this).factor();
         return dimension == Dimension.TEMPERATURE && this == US ? 1.8 * inside + 32 : value;
+    }
+
+    /** What {@link #value} is of: the value in the dimension's inside unit. */
+    public double inside(double value, Dimension dimension) {
+        return dimension == Dimension.TEMPERATURE && this == US
+                ? (value - 32) / 1.8
+                : value * dimension.display(this).factor();
     }
 
     /** The number alone, for a column headed by {@link #label}. */
@@ -116,9 +123,12 @@ public enum UnitSystem {
     public String told(String sentence) {
         return this == SI
                 ? sentence
-                : LENGTH_IN_WORDS.matcher(sentence).replaceAll(found -> {
+                : MEASURE_IN_WORDS.matcher(sentence).replaceAll(found -> {
                     String written = found.group();
                     String[] parts = written.split(" ");
+                    if (parts[1].endsWith("W")) {
+                        return format(Double.parseDouble(parts[0]), Dimension.RESISTANCE) + " (" + written + ")";
+                    }
                     double metres = written.endsWith("a metre")
                             ? written.startsWith("half") ? 0.5 : 1
                             : Double.parseDouble(parts[0]) * (parts[1].equals("mm") ? 0.001 : 1);

@@ -26,7 +26,7 @@ class UnitSystemTest {
                 "a 0.2 mm foil                       | a 8 mil (0.2 mm) foil",
                 "in bays of a metre at most          | in bays of 39 in (a metre) at most",
                 "by half a metre.                    | by 20 in (half a metre).",
-                "R 0.18 m²·K/W, 12 % of 320 mm²      | R 0.18 m²·K/W, 12 % of 320 mm²",
+                "R 0.18 m²·K/W, 12 % of 320 mm²      | R 1.0 h·ft²·°F/Btu (0.18 m²·K/W), 12 % of 320 mm²",
                 "a metred bay of 2 mobile parts      | a metred bay of 2 mobile parts",
             })
     void tellsLengthsOfSentences(String written, String us) {

@@ -21,9 +21,9 @@ import org.eclipse.collections.impl.factory.Lists;
 public final class CornerSheet {
 
     /** Points: height of the view beside a cut, and of three cuts side by side. */
-    static final double HEIGHT = 210;
+    static final double HEIGHT = 190;
 
-    private static final double CUTS = 165;
+    private static final double CUTS = 145;
 
     private static final double GAP = 6;
 
@@ -38,7 +38,8 @@ public final class CornerSheet {
         this.print = print;
         this.result = result;
         BodySolution solution = result.surface();
-        this.picture = onGround() ? new BodyPicture(solution, NEAR) : new BodyPicture(solution);
+        this.picture =
+                onGround() ? new BodyPicture(solution, print.units(), NEAR) : new BodyPicture(solution, print.units());
     }
 
     private boolean onGround() {

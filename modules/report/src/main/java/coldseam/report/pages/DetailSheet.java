@@ -152,7 +152,7 @@ public final class DetailSheet {
     private Optional<Block> cuts() {
         return result instanceof PointResult point
                 ? point.body()
-                        .map(BodyPicture::through)
+                        .map(body -> BodyPicture.through(body, print.units()))
                         .map(picture -> Blocks.drawing(
                                 CUTS,
                                 "Three cuts, along a layer, across what stands beside the axis, and through the axis; what is the same"

@@ -113,7 +113,7 @@ final class DetailWords {
                 false,
                 Style.BODY);
         list(out, "Cautions", told(detail.cautions(), print), false, Style.BODY);
-        list(out, "Simplified in the drawing", notes, false, Style.BODY);
+        list(out, "Simplified in the drawing", told(notes, print), false, Style.BODY);
         return out.toImmutable();
     }
 

@@ -29,12 +29,13 @@ public final class BodyPicture {
     /** m, where the cut at right angles to each direction lies. */
     private final double[] planes;
 
+    private final UnitSystem units;
     private final Palettes palettes;
     private final ImmutableList<Integer> keys;
 
     /** Of the whole body. */
-    public BodyPicture(BodySolution solution) {
-        this(solution, solution.body().extent());
+    public BodyPicture(BodySolution solution, UnitSystem units) {
+        this(solution, units, solution.body().extent());
     }
 
     /**
@@ -42,12 +43,20 @@ public final class BodyPicture {
      *
      * @param shown what cuts show, as far as the body reaches
      */
-    public BodyPicture(BodySolution solution, coldseam.conduction.solid.Box shown) {
-        this(solution, shown, CutDrawing.at(solution, 0), CutDrawing.at(solution, 1), CutDrawing.at(solution, 2));
+    public BodyPicture(BodySolution solution, UnitSystem units, coldseam.conduction.solid.Box shown) {
+        this(
+                solution,
+                units,
+                shown,
+                CutDrawing.at(solution, 0),
+                CutDrawing.at(solution, 1),
+                CutDrawing.at(solution, 2));
     }
 
-    private BodyPicture(BodySolution solution, coldseam.conduction.solid.Box shown, double... planes) {
+    private BodyPicture(
+            BodySolution solution, UnitSystem units, coldseam.conduction.solid.Box shown, double... planes) {
         this.solution = solution;
+        this.units = units;
         this.planes = planes;
         this.shown = common(shown, solution.body().extent());
         this.palettes = new Palettes(solution.body());
@@ -136,7 +145,7 @@ public final class BodyPicture {
             canvas.outline(area.corners(), Pen.of(0.5, Palette.INK));
             canvas.text(palettes.solid(piece).material(), x + 30, y - 2.8, Type.of(8), Align.LEFT);
             canvas.text(
-                    UnitSystem.SI.format(palettes.solid(piece).conductivity(), Dimension.CONDUCTIVITY),
+                    units.format(palettes.solid(piece).conductivity(), Dimension.CONDUCTIVITY),
                     x + column - 32,
                     y - 2.8,
                     Type.of(8).with(Palette.SLATE),
@@ -153,13 +162,13 @@ public final class BodyPicture {
      *
      * @param solution of a body whose layers reach to its far ends sideways
      */
-    public static BodyPicture through(BodySolution solution) {
+    public static BodyPicture through(BodySolution solution, UnitSystem units) {
         coldseam.conduction.solid.Box whole = solution.body().extent();
         ImmutableList<coldseam.conduction.solid.Box> solids =
                 solution.body().painted().selectInstancesOf(Painted.Solid.class).collect(Painted.Solid::box);
         ImmutableList<coldseam.conduction.solid.Box> pieces = solids.select(each -> each.high(0) < whole.high(0));
         if (pieces.isEmpty()) {
-            return new BodyPicture(solution);
+            return new BodyPicture(solution, units);
         }
         double layer = solids.reject(pieces::contains)
                 .toSortedListBy(each -> -each.size(2))
@@ -167,6 +176,7 @@ public final class BodyPicture {
                 .maxBy(at -> CutDrawing.materials(solution, 2, at));
         return new BodyPicture(
                 solution,
+                units,
                 coldseam.conduction.solid.Box.of(
                         whole.low(0),
                         pieces.collectDouble(each -> each.low(1)).min() - BESIDE,
@@ -187,7 +197,7 @@ public final class BodyPicture {
     }
 
     private CutDrawing cut(int direction) {
-        return new CutDrawing(solution, direction, planes[direction], shown);
+        return new CutDrawing(solution, units, direction, planes[direction], shown);
     }
 
     private static Box panel(double x, double top) {
@@ -205,6 +215,6 @@ public final class BodyPicture {
                 Type.of(8.5).with(Face.SEMIBOLD).with(Palette.DEEP),
                 Align.LEFT);
         view.draw(canvas, new Box(box.x0(), box.y0() + 26, box.x1(), box.y1() - 18), warmth, palettes);
-        warmth.draw(canvas, box.x0() + 20, box.y0() + 10, box.width() - 60);
+        warmth.draw(canvas, box.x0() + 20, box.y0() + 10, box.width() - 60, units);
     }
 }
