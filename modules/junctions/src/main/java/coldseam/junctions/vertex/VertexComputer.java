@@ -82,7 +82,7 @@ public final class VertexComputer implements VertexComputing {
 
     private VertexResult computed(VertexSetup setup) {
         VertexBody composed = VertexBody.of("Vertex", setup, library);
-        Optional<VertexResult.Heat> heat = setup.onGround() ? Optional.empty() : Optional.of(heat(setup, composed));
+        Optional<VertexResult.Heat> heat = setup.countsHeat() ? Optional.of(heat(setup, composed)) : Optional.empty();
         double difference = setup.indoorTemperature() - setup.outdoorTemperature();
         Accuracy asked = setup.onGround()
                 ? new Accuracy(Math.max(accuracy.relativeWidth(), ON_GROUND), accuracy.maximumUnknowns())
