@@ -259,7 +259,7 @@ final class CatalogueCommand implements Callable<Integer> {
             throw new RefusedException(unknown.collect(word -> "--kind: got \"" + word + "\"; "
                     + Nearest.to(word, all)
                             .map(near -> "did you mean \"" + near + "\"?")
-                            .orElse("run \"coldseam catalogue\" for the kinds there are")));
+                            .orElse("one of " + Nearest.among(word, all) + "; \"coldseam catalogue\" lists them")));
         }
     }
 }

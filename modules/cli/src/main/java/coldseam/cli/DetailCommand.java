@@ -132,10 +132,11 @@ final class DetailCommand implements Callable<Integer> {
     }
 
     private RefusedException unknown(Layers layers) {
+        ImmutableList<String> all = layers.catalogue().ids();
         return new RefusedException(Lists.immutable.of("ID: got \"" + id + "\"; "
-                + Nearest.to(id, layers.catalogue().ids())
+                + Nearest.to(id, all)
                         .map(near -> "did you mean \"" + near + "\"?")
-                        .orElse("run \"coldseam catalogue\" for the options there are")));
+                        .orElse("one of " + Nearest.among(id, all) + "; \"coldseam catalogue\" lists them")));
     }
 
     private void words(BridgeResult result, Layers.Place<?> place, int places) {

@@ -57,6 +57,11 @@ class CatalogueCommandTest {
         assertTrue(err.toString().contains("--second: got \"nothing like it\""), err.toString());
         assertEquals(2, run("detail", "slab-edge-raff"));
         assertTrue(err.toString().contains("did you mean \"slab-edge-raft\"?"), err.toString());
+        // What is like no name in whole is answered with the names that have the word in them.
+        assertEquals(2, run("catalogue", "--kind", "terrace"));
+        assertTrue(err.toString().contains("one of wall to terrace, "), err.toString());
+        assertEquals(2, run("detail", "kerb"));
+        assertTrue(err.toString().contains("wall-to-terrace-kerb, "), err.toString());
         assertEquals(2, run("catalogue", "--width", "0"));
         assertEquals(2, run("catalogue", "--kind", "ridg,hipp"));
         assertTrue(err.toString().contains("did you mean \"ridge\"?"), err.toString());
