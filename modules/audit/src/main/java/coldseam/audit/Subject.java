@@ -120,6 +120,11 @@ public sealed interface Subject {
                                 row instanceof PointRow points && points.name().equals(set.name()));
     }
 
+    /** Whether it is about an edge's row or a set of points. */
+    default boolean isAbout(BridgeRow row) {
+        return row instanceof JunctionRow junction ? isAbout(junction.edge()) : isAbout((PointRow) row);
+    }
+
     /** Whether it is about a corner. */
     default boolean isAbout(VertexRow corner) {
         return this instanceof Corners it

@@ -2,6 +2,7 @@ package coldseam.cli;
 
 import coldseam.audit.house.Workshop;
 import coldseam.conduction.Accuracy;
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.CornerKind;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.PointKind;
@@ -15,6 +16,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -104,10 +106,14 @@ final class CatalogueCommand implements Callable<Integer> {
         Accuracy accuracy = accuracy();
         refuseUnknown();
         ImmutableList<PointKind> chosenPoints = chosenPoints();
-        refuseUnwritten(chosenPoints.notEmpty() ? "points" : chosenCorners().notEmpty() ? "corners" : "");
+        ImmutableList<CornerKind> chosenCorners = chosenCorners();
+        refuseUnwritten(chosenPoints.notEmpty() ? "points" : chosenCorners.notEmpty() ? "corners" : "");
         ImmutableList<JunctionKind> chosen = chosen();
         Layers layers = between.layers(workshop);
-        ImmutableList<CornerKind> chosenCorners = chosenCorners();
+        if (pdf.isPresent()) {
+            sheets(chosen, chosenPoints, chosenCorners, layers, accuracy);
+            return Exit.UNBROKEN.code();
+        }
         if (chosenCorners.notEmpty()) {
             new CornerLines(
                             terminal,
@@ -133,11 +139,6 @@ final class CatalogueCommand implements Callable<Integer> {
         }
         if (atlas.isPresent()) {
             new AtlasRun(terminal, layers, printed.units, accuracy).write(chosen, atlas.get(), pages.paper);
-            return Exit.UNBROKEN.code();
-        }
-        if (pdf.isPresent()) {
-            new CatalogueSheets(terminal, layers, BridgeComputers.computer(accuracy), printed.units)
-                    .write(chosen, pdf.get(), pages.paper);
             return Exit.UNBROKEN.code();
         }
         if (kinds.isEmpty() && between.notNamed() && !computed) {
@@ -167,6 +168,39 @@ final class CatalogueCommand implements Callable<Integer> {
         return Exit.UNBROKEN.code();
     }
 
+    /** What was named, on sheets; where none is, all points or all corners where those are asked for, else all junctions. */
+    private void sheets(
+            ImmutableList<JunctionKind> junctionKinds,
+            ImmutableList<PointKind> pointKinds,
+            ImmutableList<CornerKind> cornerKinds,
+            Layers layers,
+            Accuracy accuracy)
+            throws IOException {
+        boolean others = points || corners;
+        MutableList<BridgeKind> all = Lists.mutable.empty();
+        if (words().notEmpty() || !others) {
+            all.addAllIterable(junctionKinds);
+        }
+        all.addAllIterable(pointKinds);
+        all.addAllIterable(cornerKinds);
+        new CatalogueSheets(
+                        terminal,
+                        layers,
+                        BridgeComputers.computer(accuracy),
+                        workshop.vertices().orElseThrow(),
+                        printed.units)
+                .write(
+                        all.toImmutable(),
+                        "Catalogue of "
+                                + (all.allSatisfy(PointKind.class::isInstance)
+                                        ? "points"
+                                        : all.allSatisfy(CornerKind.class::isInstance)
+                                                ? "corners"
+                                                : "junction details"),
+                        pdf.orElseThrow(),
+                        pages.paper);
+    }
+
     /** What was asked to be written and would not be. */
     private void refuseUnwritten(String others) {
         ImmutableList<String> asked = Lists.immutable
@@ -175,10 +209,10 @@ final class CatalogueCommand implements Callable<Integer> {
         if (asked.size() > 1) {
             throw new RefusedException(Lists.immutable.of("--pdf, --atlas: got both; allowed: one of them in a run"));
         }
-        if (asked.notEmpty() && !others.isEmpty()) {
-            throw new RefusedException(Lists.immutable.of(asked.getOnly() + ": got it with " + others
+        if (atlas.isPresent() && !others.isEmpty()) {
+            throw new RefusedException(Lists.immutable.of("--atlas: got it with " + others
                     + "; allowed: kinds of junction. Leave it out to see the " + others
-                    + " here; an audit's PDF has a sheet for each that a house has"));
+                    + " here, or take --pdf for a sheet of each"));
         }
     }
 
@@ -225,7 +259,7 @@ final class CatalogueCommand implements Callable<Integer> {
             throw new RefusedException(unknown.collect(word -> "--kind: got \"" + word + "\"; "
                     + Nearest.to(word, all)
                             .map(near -> "did you mean \"" + near + "\"?")
-                            .orElse("run \"coldseam catalogue\" for the kinds there are")));
+                            .orElse("one of " + Nearest.among(word, all) + "; \"coldseam catalogue\" lists them")));
         }
     }
 }

@@ -1,18 +1,22 @@
 package coldseam.cli;
 
 import coldseam.audit.house.ToolVersion;
-import coldseam.envelope.JunctionKind;
+import coldseam.envelope.BridgeKind;
+import coldseam.envelope.CornerKind;
 import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
-import coldseam.junctions.BridgeResult;
 import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.vertex.VertexComputing;
 import coldseam.report.DetailPdf;
+import coldseam.report.pages.Print;
 import coldseam.report.pdf.Paper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -23,34 +27,37 @@ final class CatalogueSheets {
     private final Terminal terminal;
     private final Layers layers;
     private final BridgeComputer computer;
+    private final VertexComputing corners;
     private final UnitSystem units;
 
-    CatalogueSheets(Terminal terminal, Layers layers, BridgeComputer computer, UnitSystem units) {
+    /**
+     * @param computer of junctions and points
+     * @param corners computes corners, between typical build-ups whatever the layers
+     */
+    CatalogueSheets(
+            Terminal terminal, Layers layers, BridgeComputer computer, VertexComputing corners, UnitSystem units) {
         this.terminal = terminal;
         this.layers = layers;
         this.computer = computer;
+        this.corners = corners;
         this.units = units;
     }
-
-    /** An option between some layers. */
-    private record Laid(Layers.Place<?> place, Detail detail) {}
 
     /**
      * Writes the sheets of the options that fit.
      *
+     * @param kinds of junctions, of points or of corners
+     * @param title of the document
      * @throws RefusedException where the file cannot be written, or no option fits
      * @throws IOException where writing fails on the way
      */
-    void write(ImmutableList<JunctionKind> kinds, Path pdf, Paper paper) throws IOException {
+    void write(ImmutableList<? extends BridgeKind> kinds, String title, Path pdf, Paper paper) throws IOException {
         Outputs.refuse(Path.of(""), Lists.immutable.of(pdf));
-        MutableList<Laid> all = Lists.mutable.empty();
-        for (JunctionKind kind : kinds) {
-            for (Layers.Place<?> place : layers.places(kind)) {
-                layers.catalogue().options(kind).forEach(detail -> all.add(new Laid(place, detail)));
-            }
-        }
-        ImmutableList<DetailPdf.Sheet> sheets =
-                Lists.immutable.fromStream(all.parallelStream().map(this::sheet).flatMap(Optional::stream));
+        MutableList<Supplier<DetailPdf.Sheet>> all = Lists.mutable.empty();
+        kinds.forEach(
+                kind -> layers.catalogue().options(kind).forEach(detail -> all.addAllIterable(sheets(kind, detail))));
+        ImmutableList<DetailPdf.Sheet> sheets = Lists.immutable.fromStream(
+                all.parallelStream().map(CatalogueSheets::fitting).flatMap(Optional::stream));
         if (sheets.isEmpty()) {
             throw new RefusedException(Lists.immutable.of(
                     "--pdf: no option of the kinds asked for fits those layers; name other kinds or build-ups"));
@@ -58,26 +65,30 @@ final class CatalogueSheets {
         AtomicFiles.write(
                 pdf,
                 DetailPdf.bytes(
-                        sheets,
-                        "Catalogue of junction details",
-                        "catalogue",
-                        layers.site(),
-                        units,
-                        paper,
-                        "coldseam " + ToolVersion.read()));
+                        sheets, title, "catalogue", layers.site(), units, paper, "coldseam " + ToolVersion.read()));
         terminal.out()
-                .println(sheets.size() + " sheets"
+                .println(Print.count(sheets.size(), "sheet", "sheets")
                         + (sheets.size() < all.size()
                                 ? "; " + (all.size() - sheets.size()) + " options do not fit those layers"
                                 : ""));
         terminal.out().println("Written: " + pdf);
     }
 
-    private Optional<DetailPdf.Sheet> sheet(Laid laid) {
+    /** An option's sheets, one for each place there is of its kind; each is computed when it is asked. */
+    private ImmutableList<Supplier<DetailPdf.Sheet>> sheets(BridgeKind kind, Detail detail) {
+        if (kind instanceof CornerKind) {
+            TypicalBuild build = layers.build();
+            return Lists.immutable.of(
+                    () -> CornerLines.sheet(CornerLines.compute(detail, build, layers.catalogue(), corners)));
+        }
+        return layers.places(kind)
+                .collect(place -> () ->
+                        new DetailPdf.BridgeSheet(computer.compute(place.laid(detail), place.setup()), place.origin()));
+    }
+
+    private static Optional<DetailPdf.Sheet> fitting(Supplier<DetailPdf.Sheet> sheet) {
         try {
-            BridgeResult result = computer.compute(
-                    laid.place().laid(laid.detail()), laid.place().setup());
-            return Optional.of(new DetailPdf.Sheet(result, laid.place().origin()));
+            return Optional.of(sheet.get());
         } catch (DetailDoesNotFit misfit) {
             return Optional.empty();
         }

@@ -14,6 +14,8 @@ import coldseam.junctions.vertex.TypicalCorner;
 import coldseam.junctions.vertex.VertexComputing;
 import coldseam.junctions.vertex.VertexResult;
 import coldseam.junctions.vertex.VertexSetup;
+import coldseam.report.DetailPdf;
+import coldseam.report.pages.Print;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -78,7 +80,26 @@ final class CornerLines {
     }
 
     VertexResult compute(Detail detail) {
+        return compute(detail, build, catalogue, computing);
+    }
+
+    static VertexResult compute(Detail detail, TypicalBuild build, Catalogue catalogue, VertexComputing computing) {
         return computing.compute(TypicalCorner.of(build, detail, catalogue));
+    }
+
+    /** The sheet of one of them. */
+    static DetailPdf.CornersSheet sheet(VertexResult result) {
+        return new DetailPdf.CornersSheet(result, between(result.setup()));
+    }
+
+    private static String between(VertexSetup setup) {
+        return "between " + met(setup) + ", of "
+                + setup.edges()
+                        .flatCollect(end -> end.setup().assemblies())
+                        .collect(Assembly::name)
+                        .distinct()
+                        .makeString(", ")
+                + " (typical build-ups)";
     }
 
     private static String met(VertexSetup setup) {
@@ -93,14 +114,7 @@ final class CornerLines {
     void words(Detail detail, VertexResult result) {
         lines.fold(detail.kind().label() + ": " + detail.name() + " ("
                 + detail.rank().name().toLowerCase(Locale.ROOT) + " option)");
-        lines.fold("Between " + met(result.setup()) + ", of "
-                + result.setup()
-                        .edges()
-                        .flatCollect(end -> end.setup().assemblies())
-                        .collect(Assembly::name)
-                        .distinct()
-                        .makeString(", ")
-                + " (typical build-ups).");
+        lines.fold(Print.capital(between(result.setup())) + ".");
         lines.say("");
         result.heat().ifPresent(heat -> {
             lines.row("chi external", chi(heat.chi(DimensionSystem.EXTERNAL)) + ", proven for the corner as drawn");

@@ -90,8 +90,7 @@ final class DetailCommand implements Callable<Integer> {
         }
         if (pdf.isPresent()) {
             DetailPdf.write(
-                    result,
-                    place.origin(),
+                    new DetailPdf.BridgeSheet(result, place.origin()),
                     layers.site(),
                     pdf.get(),
                     printed.units,
@@ -103,10 +102,10 @@ final class DetailCommand implements Callable<Integer> {
     }
 
     private void corner(Detail detail, Layers layers) throws IOException {
-        if (pdf.isPresent() || !between.notNamed()) {
+        if (!between.notNamed()) {
             throw new RefusedException(Lists.immutable.of("\"" + id + "\" is a corner's detail: it is computed between"
-                    + " typical build-ups and drawn by --svg; leave out --pdf, --house, --first and --second, and run"
-                    + " \"coldseam audit\" for a house's own corners"));
+                    + " typical build-ups; leave out --house, --first and --second, and run \"coldseam audit\" for a"
+                    + " house's own corners"));
         }
         CornerLines lines = new CornerLines(
                 terminal,
@@ -117,16 +116,27 @@ final class DetailCommand implements Callable<Integer> {
         VertexResult result = lines.compute(detail);
         lines.words(detail, result);
         if (svg.isPresent()) {
-            BodySvg.write(result.surface(), svg.get());
+            BodySvg.write(result.surface(), svg.get(), printed.units);
             terminal.out().println("Written: " + svg.get());
+        }
+        if (pdf.isPresent()) {
+            DetailPdf.write(
+                    CornerLines.sheet(result),
+                    layers.site(),
+                    pdf.get(),
+                    printed.units,
+                    pages.paper,
+                    "coldseam " + ToolVersion.read());
+            terminal.out().println("Written: " + pdf.get());
         }
     }
 
     private RefusedException unknown(Layers layers) {
+        ImmutableList<String> all = layers.catalogue().ids();
         return new RefusedException(Lists.immutable.of("ID: got \"" + id + "\"; "
-                + Nearest.to(id, layers.catalogue().details().collect(Detail::id))
+                + Nearest.to(id, all)
                         .map(near -> "did you mean \"" + near + "\"?")
-                        .orElse("run \"coldseam catalogue\" for the options there are")));
+                        .orElse("one of " + Nearest.among(id, all) + "; \"coldseam catalogue\" lists them")));
     }
 
     private void words(BridgeResult result, Layers.Place<?> place, int places) {

@@ -125,13 +125,16 @@ record DetailLines(Terminal terminal, UnitSystem units) {
     /** What a detail says of itself, whatever it is for. */
     void told(Detail detail) {
         say("");
-        fold("Looks like: " + detail.looksLike());
+        fold("Looks like: " + units.told(detail.looksLike()));
         fold("Suits: " + detail.suits().words() + ".");
-        list("Order of building", detail.order(), true);
+        list("Order of building", detail.order().collect(units::told), true);
         connections(detail.connections());
-        list("How it fails", detail.failures(), false);
-        list("Photograph before it is covered", detail.photographs().collect(Photograph::shows), false);
-        list("Cautions", detail.cautions(), false);
+        list("How it fails", detail.failures().collect(units::told), false);
+        list(
+                "Photograph before it is covered",
+                detail.photographs().collect(Photograph::shows).collect(units::told),
+                false);
+        list("Cautions", detail.cautions().collect(units::told), false);
     }
 
     /** How each control layer a detail speaks of passes. */

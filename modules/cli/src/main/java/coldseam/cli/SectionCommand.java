@@ -114,7 +114,7 @@ final class SectionCommand implements Callable<Integer> {
             AtomicFiles.write(json.get(), SectionJson.write(solution, loaded.unit(), chi));
         }
         if (svg.isPresent()) {
-            BodySvg.write(solution, svg.get());
+            BodySvg.write(solution, svg.get(), UnitSystem.SI);
         }
         Columns.fold(solution.body().name(), "", "").forEach(terminal.out()::println);
         double unit = loaded.unit();

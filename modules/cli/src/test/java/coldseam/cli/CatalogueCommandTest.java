@@ -57,6 +57,11 @@ class CatalogueCommandTest {
         assertTrue(err.toString().contains("--second: got \"nothing like it\""), err.toString());
         assertEquals(2, run("detail", "slab-edge-raff"));
         assertTrue(err.toString().contains("did you mean \"slab-edge-raft\"?"), err.toString());
+        // What is like no name in whole is answered with the names that have the word in them.
+        assertEquals(2, run("catalogue", "--kind", "terrace"));
+        assertTrue(err.toString().contains("one of wall to terrace, "), err.toString());
+        assertEquals(2, run("detail", "kerb"));
+        assertTrue(err.toString().contains("wall-to-terrace-kerb, "), err.toString());
         assertEquals(2, run("catalogue", "--width", "0"));
         assertEquals(2, run("catalogue", "--kind", "ridg,hipp"));
         assertTrue(err.toString().contains("did you mean \"ridge\"?"), err.toString());
@@ -67,8 +72,8 @@ class CatalogueCommandTest {
     @Test
     void refusesToWriteWhatItOnlyPrints(@TempDir Path folder) {
         String pdf = folder.resolve("points.pdf").toString();
-        assertEquals(2, run("catalogue", "--points", "--pdf", pdf));
-        assertTrue(err.toString().contains("--pdf: got it with points"), err.toString());
+        assertEquals(2, run("catalogue", "--points", "--atlas", folder.toString()));
+        assertTrue(err.toString().contains("--atlas: got it with points"), err.toString());
         assertEquals(2, run("catalogue", "--corners", "--atlas", folder.toString()));
         assertTrue(err.toString().contains("--atlas: got it with corners"), err.toString());
         assertEquals(2, run("catalogue", "--kind", "ridge", "--atlas", folder.toString(), "--pdf", pdf));
@@ -108,6 +113,20 @@ class CatalogueCommandTest {
         assertEquals(
                 2, run("catalogue", "--house", house.toString(), "--kind", "shutter box", "--pdf", pdf.toString()));
         assertTrue(err.toString().contains("no option of the kinds asked for fits"), err::toString);
+    }
+
+    /** Points and corners are leafed through like junctions: a page for each option, with its order of building. */
+    @Test
+    void writesSheetsOfPointsAndOfCorners(@TempDir Path folder) throws Exception {
+        Path pdf = folder.resolve("points.pdf");
+        assertEquals(0, run("catalogue", "--points", "--kind", "hose tap", "--pdf", pdf.toString()), err::toString);
+        assertTrue(out.toString().startsWith("3 sheets"), out::toString);
+        long points = Files.size(pdf);
+        out.getBuffer().setLength(0);
+        assertEquals(
+                0, run("catalogue", "--corners", "--kind", "terrace corner", "--pdf", pdf.toString()), err::toString);
+        assertTrue(out.toString().startsWith("1 sheet\n"), out::toString);
+        assertTrue(Files.size(pdf) != points);
     }
 
     @Test

@@ -203,6 +203,11 @@ class SameHouseTest {
             java.util.Collections.reverse(back);
             return back;
         }
+        if (key.equals("courts") && value instanceof Map<?, ?> courts) {
+            Map<String, Object> other = new LinkedHashMap<>();
+            courts.forEach((name, court) -> other.put((String) name, moved("footprint", court, move)));
+            return other;
+        }
         return (key.equals("footprint") || key.equals("area")) && value instanceof List<?> list
                 ? list.stream()
                         .map(p -> corner(move.apply(

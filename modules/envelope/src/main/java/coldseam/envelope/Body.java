@@ -117,8 +117,9 @@ public sealed interface Body {
      *
      * @param name such as "ground floor"
      * @param footprint a simple polygon, counterclockwise, at least three corners
+     * @param courts simple polygons within it, clockwise, apart from it and from one another: closed on all sides, open above
      * @param height m, floor to floor (to the top of the top ceiling's structure in the top storey)
-     * @param walls one for each side of the footprint, side i from corner i to corner i + 1
+     * @param walls one for each side of the footprint, side i from corner i to corner i + 1, then those of each court
      * @param terrace assembly of what lies open above this storey where the next is smaller; needed wherever walls of different
      *     thickness do not explain it
      * @param terraceIsWalkedOn whether those parts are terraces (true) or lower roofs (false)
@@ -131,6 +132,7 @@ public sealed interface Body {
     record Storey(
             String name,
             ImmutableList<Point2> footprint,
+            ImmutableList<ImmutableList<Point2>> courts,
             double height,
             ImmutableList<Wall> walls,
             Optional<String> terrace,
@@ -139,6 +141,37 @@ public sealed interface Body {
             double floorThickness,
             Optional<LowerRoof> lowerRoof,
             Optional<Base> base) {
+
+        /** One without courts. */
+        public Storey(
+                String name,
+                ImmutableList<Point2> footprint,
+                double height,
+                ImmutableList<Wall> walls,
+                Optional<String> terrace,
+                boolean terraceIsWalkedOn,
+                Optional<String> overhang,
+                double floorThickness,
+                Optional<LowerRoof> lowerRoof,
+                Optional<Base> base) {
+            this(
+                    name,
+                    footprint,
+                    Lists.immutable.empty(),
+                    height,
+                    walls,
+                    terrace,
+                    terraceIsWalkedOn,
+                    overhang,
+                    floorThickness,
+                    lowerRoof,
+                    base);
+        }
+
+        /** The footprint, then the courts. */
+        public ImmutableList<ImmutableList<Point2>> outlines() {
+            return Lists.immutable.of(footprint).newWithAll(courts);
+        }
 
         /** One whose open parts are all alike, and that projects into the open. */
         public Storey(

@@ -20,6 +20,11 @@ public enum Compass {
         return values()[(int) Math.floorMod(Math.round(bearing / 45 + 1e-9), 8L)];
     }
 
+    /** The other way. */
+    public Compass opposite() {
+        return values()[(ordinal() + 4) % 8];
+    }
+
     /** Such as north-east. */
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');

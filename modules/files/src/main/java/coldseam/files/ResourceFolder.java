@@ -39,7 +39,7 @@ public record ResourceFolder(String path) {
 
     /** What explains the files. */
     public String readme() {
-        return new String(bytes(README), StandardCharsets.UTF_8);
+        return text(README);
     }
 
     /**
@@ -49,7 +49,7 @@ public record ResourceFolder(String path) {
      */
     public <T> ImmutableList<T> read(Reader<T> reader) {
         List<One<T>> each = names().castToList().parallelStream()
-                .map(file -> read(file, reader))
+                .map(file -> one(file, reader))
                 .toList();
         Faults faults = new Faults();
         each.forEach(one -> one.faults().sorted().forEach(faults::add));
@@ -59,10 +59,21 @@ public record ResourceFolder(String path) {
                 .flatCollect(one -> one.made().stream().toList());
     }
 
+    /**
+     * What is made of one file of the folder.
+     *
+     * @throws FileFaultException with every fault of the file
+     */
+    public <T> T read(String file, Reader<T> reader) {
+        One<T> one = one(file, reader);
+        one.faults().throwIfAny();
+        return one.made().orElseThrow();
+    }
+
     /** What came of one file. */
     private record One<T>(Optional<T> made, Faults faults) {}
 
-    private <T> One<T> read(String file, Reader<T> reader) {
+    private <T> One<T> one(String file, Reader<T> reader) {
         Faults faults = new Faults();
         byte[] bytes = bytes(file);
         return new One<>(
@@ -85,6 +96,11 @@ public record ResourceFolder(String path) {
         return read.orElseThrow();
     }
 
+    /** The text of a file of the folder. */
+    public String text(String file) {
+        return new String(bytes(file), StandardCharsets.UTF_8);
+    }
+
     private byte[] bytes(String file) {
         try (InputStream stream = ResourceFolder.class.getResourceAsStream(path + file)) {
             return stream.readAllBytes();
@@ -93,7 +109,8 @@ public record ResourceFolder(String path) {
         }
     }
 
-    private ImmutableList<String> names() {
+    /** The names of its files, in their order. */
+    public ImmutableList<String> names() {
         try {
             URL readme = ResourceFolder.class.getResource(path + README);
             return readme.openConnection() instanceof JarURLConnection jar

@@ -2,6 +2,7 @@ package coldseam.report;
 
 import coldseam.conduction.solid.BodySolution;
 import coldseam.files.AtomicFiles;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.SvgCanvas;
 import coldseam.report.pdf.FontMetrics;
 import coldseam.report.solid.BodyPicture;
@@ -18,13 +19,13 @@ public final class BodySvg {
      *
      * @throws IOException where the file cannot be written; an old one is then untouched
      */
-    public static void write(BodySolution solution, Path path) throws IOException {
-        AtomicFiles.write(path, text(solution));
+    public static void write(BodySolution solution, Path path, UnitSystem units) throws IOException {
+        AtomicFiles.write(path, text(solution, units));
     }
 
     /** The picture's text. */
-    public static String text(BodySolution solution) {
-        return text(new BodyPicture(solution), solution.body().name());
+    public static String text(BodySolution solution, UnitSystem units) {
+        return text(new BodyPicture(solution, units), solution.body().name());
     }
 
     static String text(BodyPicture picture, String title) {

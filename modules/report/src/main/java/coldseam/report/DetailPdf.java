@@ -4,6 +4,9 @@ import coldseam.envelope.Site;
 import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeResult;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.vertex.VertexResult;
+import coldseam.report.pages.CornerSheet;
 import coldseam.report.pages.DetailSheet;
 import coldseam.report.pages.MarkedTemperatures;
 import coldseam.report.pdf.DocumentInfo;
@@ -20,47 +23,76 @@ public final class DetailPdf {
 
     private DetailPdf() {}
 
+    /** A sheet. */
+    public sealed interface Sheet {
+
+        /** The option. */
+        Detail detail();
+
+        /** What it lies on, in words. */
+        String layers();
+
+        /** Sets it on pages of its own. */
+        void write(Flow flow, Optional<Site> site, UnitSystem units);
+
+        private String title() {
+            return detail().kind().label() + ": " + detail().name();
+        }
+    }
+
     /**
-     * A sheet.
+     * Of a junction or a point.
      *
      * @param origin where its layers come from, in words
      */
-    public record Sheet(BridgeResult result, String origin) {
+    public record BridgeSheet(BridgeResult result, String origin) implements Sheet {
 
-        private String title() {
-            return result.detail().kind().label() + ": " + result.detail().name();
+        @Override
+        public Detail detail() {
+            return result.detail();
         }
 
-        private String layers() {
+        @Override
+        public String layers() {
             return DetailSheet.layers(result.setup()) + " (" + origin + ")";
+        }
+
+        @Override
+        public void write(Flow flow, Optional<Site> site, UnitSystem units) {
+            DetailSheet.write(flow, result, layers(), MarkedTemperatures.of(site), units);
+        }
+    }
+
+    /**
+     * Of a corner's own detail.
+     *
+     * @param layers in words
+     */
+    public record CornersSheet(VertexResult result, String layers) implements Sheet {
+
+        @Override
+        public Detail detail() {
+            return result.corner().orElseThrow().detail();
+        }
+
+        @Override
+        public void write(Flow flow, Optional<Site> site, UnitSystem units) {
+            CornerSheet.write(flow, result, layers, units);
         }
     }
 
     /**
      * Writes the sheet whole or not at all.
      *
-     * @param origin where its layers come from, in words
      * @param site whose indoor air gives the dew point and the mould limit; empty without a house
      * @param tool name and version
      * @throws IOException where the file cannot be written; an old one is then untouched
      */
-    public static void write(
-            BridgeResult result,
-            String origin,
-            Optional<Site> site,
-            Path path,
-            UnitSystem units,
-            Paper paper,
-            String tool)
+    public static void write(Sheet sheet, Optional<Site> site, Path path, UnitSystem units, Paper paper, String tool)
             throws IOException {
-        AtomicFiles.write(path, bytes(result, origin, site, units, paper, tool));
-    }
-
-    /** The sheet's bytes; the same result gives the same ones. */
-    public static byte[] bytes(
-            BridgeResult result, String origin, Optional<Site> site, UnitSystem units, Paper paper, String tool) {
-        Sheet sheet = new Sheet(result, origin);
-        return bytes(Lists.immutable.of(sheet), sheet.title(), result.detail().id(), site, units, paper, tool);
+        AtomicFiles.write(
+                path,
+                bytes(Lists.immutable.of(sheet), sheet.title(), sheet.detail().id(), site, units, paper, tool));
     }
 
     /**
@@ -70,7 +102,7 @@ public final class DetailPdf {
      * @param head at the top of each page
      */
     public static byte[] bytes(
-            ImmutableList<Sheet> sheets,
+            ImmutableList<? extends Sheet> sheets,
             String title,
             String head,
             Optional<Site> site,
@@ -82,7 +114,7 @@ public final class DetailPdf {
                 new DocumentInfo(title, about, tool, "thermal bridge, detail", (title + about + units).hashCode());
         try (Flow flow = new Flow(paper, info)) {
             for (Sheet sheet : sheets) {
-                DetailSheet.write(flow, sheet.result(), sheet.layers(), MarkedTemperatures.of(site), units);
+                sheet.write(flow, site, units);
             }
             return flow.finish(head, tool);
         }

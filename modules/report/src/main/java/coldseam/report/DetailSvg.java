@@ -32,7 +32,7 @@ public final class DetailSvg {
     public static String text(BridgeResult result, ImmutableList<SectionPicture.Limit> limits, UnitSystem units) {
         if (result instanceof PointResult point && point.body().isPresent()) {
             return BodySvg.text(
-                    BodyPicture.through(point.body().get()),
+                    BodyPicture.through(point.body().get(), units),
                     result.detail().kind().label() + ": " + result.detail().name());
         }
         return SectionSvg.picture(

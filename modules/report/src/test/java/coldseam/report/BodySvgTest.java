@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BodySolver;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.hand.BodyFile;
 import coldseam.junctions.hand.Drawn;
 import java.nio.file.Path;
@@ -24,19 +25,28 @@ class BodySvgTest {
     @Test
     void cutsRunThroughTheColdestPlace() {
         BodySolution solution = solve("corner-of-two-walls-and-roof");
-        String svg = BodySvg.text(solution);
+        String svg = BodySvg.text(solution, UnitSystem.SI);
         assertTrue(svg.contains(">cut at x = 380 mm<"), svg.substring(0, 400));
         assertTrue(svg.contains(">cut at y = 380 mm<") && svg.contains(">cut at z = 1200 mm<"));
         assertTrue(svg.contains(">insulation board<") && svg.contains(">brick<") && svg.contains(">concrete<"));
         assertTrue(svg.contains(">18°<"), "the isotherm of 18 °C has no label");
         assertFalse(svg.contains("NaN") || svg.contains("Infinity"));
-        assertEquals(svg, BodySvg.text(solution));
+        assertEquals(svg, BodySvg.text(solution, UnitSystem.SI));
+    }
+
+    @Test
+    void measuresInFeetWhereAskedTo() {
+        String us = BodySvg.text(solve("corner-of-two-walls-and-roof"), UnitSystem.US);
+        // 380 mm are 14.96 in, 14 15/16 by the sixteenth; 20 °C are 68 °F, -5 °C 23 °F, both by hand.
+        assertTrue(us.contains(">cut at x = 14 15/16 in<"), us.substring(0, 400));
+        assertTrue(us.contains(">65°<") && us.contains(" °F<"), us);
+        assertFalse(us.contains(" mm<") || us.contains("°C<") || us.contains("W/(m·K)"), us);
     }
 
     /** The coldest inside is on the plane inner face: a cut along it would show concrete and nothing else. */
     @Test
     void aCutShowsMoreThanOneMaterial() {
-        String svg = BodySvg.text(solve("bracket-through-insulation"));
+        String svg = BodySvg.text(solve("bracket-through-insulation"), UnitSystem.SI);
         assertTrue(
                 svg.contains(">cut at z = 280 mm<"),
                 () -> Pattern.compile(">cut at[^<]*<")

@@ -350,6 +350,14 @@ class PdfReportTest {
     }
 
     @Test
+    void drawsTheBestOptionWhereItSavesWhatTheTotalShows() {
+        String all = packed(TEXT);
+        assertEquals(1, all.split(packed("It is drawn at the end of this sheet"), -1).length - 1, TEXT);
+        assertEquals(1, all.split(packed("does not show as much, so it is not drawn"), -1).length - 1, TEXT);
+        assertEquals(1, all.split(packed("Best option of the catalogue for these layers:"), -1).length - 1, TEXT);
+    }
+
+    @Test
     void printsUsUnitsOnlyWhereAskedTo() {
         String us = text(PdfReport.bytes(AUDIT, UnitSystem.US, Paper.LETTER));
         int end = us.indexOf("Inputs and their sources", us.indexOf("Hold points", 3000));
@@ -360,6 +368,11 @@ class PdfReportTest {
         assertFalse(numbers.contains("W/(m"), numbers);
         assertTrue(numbers.contains("Btu/(h·ft·°F)"), numbers);
         assertTrue(numbers.contains("θ, °F") && !numbers.contains("°C"), numbers);
+        // Lengths in a detail's sentences come in inches, what was written behind them.
+        String sheets = us.substring(0, us.indexOf("Heat-loss coefficient by transmission"));
+        String rest = sheets.replaceAll("\\(\\d+\\s+mm\\)", "");
+        assertTrue(rest.length() < sheets.length(), sheets);
+        assertFalse(rest.matches("(?s).*\\d\\s+mm\\b.*"), rest);
     }
 
     /** Collects glyphs that stand outside the margins. */

@@ -151,7 +151,8 @@ final class SampleAudit {
                 new BridgeSheet<>(
                         "J2",
                         SampleJunctions.roofEdge(),
-                        Optional.empty(),
+                        // As good as itself: what saves nothing gets no page.
+                        Optional.of(SampleJunctions.roofEdge()),
                         Lists.immutable.of(SampleJunctions.roofEdge()),
                         shell.edges()
                                 .select(e -> e.kind() == JunctionKind.FLAT_ROOF_EDGE)

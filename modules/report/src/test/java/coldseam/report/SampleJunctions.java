@@ -145,7 +145,7 @@ final class SampleJunctions {
                 Suits.EVERYWHERE,
                 "Outside, the wall board ends on a strip of bare concrete as high as the slab.",
                 Lists.immutable.of(
-                        "Set the edge board on the footing.",
+                        "Set the edge board on the footing, 300 mm above the ground.",
                         "Pour the slab against it.",
                         "Set the wall board on top and fill the joint."),
                 Maps.immutable.of(

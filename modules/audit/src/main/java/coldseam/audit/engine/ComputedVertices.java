@@ -244,7 +244,8 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                     int along = axis;
                     boolean grows = way == 1;
                     boolean floor = corner.ends()
-                            .anySatisfy(end -> end.edge().kind() == JunctionKind.INTERMEDIATE_FLOOR
+                            .anySatisfy(end -> (end.edge().kind() == JunctionKind.INTERMEDIATE_FLOOR
+                                            || end.edge().kind() == JunctionKind.BALLOON_FRAME_AT_FLOOR)
                                     && frame.axis(end.away()) == along
                                     && frame.grows(end.away()) == grows);
                     some |= floor;

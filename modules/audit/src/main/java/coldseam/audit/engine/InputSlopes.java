@@ -9,6 +9,7 @@ import coldseam.audit.HeatLoss;
 import coldseam.audit.HeatLoss.Part;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.PointRow;
+import coldseam.audit.VertexSheet;
 import coldseam.conduction.Region;
 import coldseam.conduction.Solution;
 import coldseam.conduction.solid.Painted;
@@ -43,8 +44,10 @@ import org.eclipse.collections.impl.factory.Maps;
  * <p>Of a surface: dH / d ln k = A b U² R, with R the layers' resistance of that material; of an air layer likewise, for 1/R. Of a
  * seam: l (E − Σ b l U² R), with E the energy ∫ k |∇u|² of the material in the section for a unit difference of temperature,
  * which is dL2D / d ln k; the legs lose it as their surfaces do, so that what a seam shares with its surfaces counts once. A
- * layer with members counts as its main material's. Of a point likewise, in its body, but for the ground under it. On the ground U² R is exact where the floor is well insulated (ISO 13370),
- * and the same on both sides of the difference; beside unheated spaces E is that of the field as it is.
+ * layer with members counts as its main material's. Of a point likewise, in its body, but for the ground under it; of a corner as
+ * its chi says. On the ground U² R is exact where the floor is well insulated (ISO 13370), and the same on both sides of the
+ * difference. A field with a space at b of the difference has b² there where the coupling has b: what its legs lose goes by b²,
+ * too, and where all that lies outside has one b, it is taken out of both.
  *
  * <p>The ground: quotients of the formulas of ISO 13370 a ten-thousandth to either side, of surfaces and of the sections' floors;
  * the sections' soil by its energy, where they have any (a foundation wall's head is drawn in outdoor air); where an inner wall stands on it, whose soil is drawn as thick as U asks, by what that moves.
@@ -85,6 +88,7 @@ final class InputSlopes {
             }
         }
         points();
+        corners();
         return Maps.immutable.ofAll(slopes);
     }
 
@@ -96,6 +100,19 @@ final class InputSlopes {
                 bySheet.computeIfAbsent(sheet.id(), id -> point(sheet.result()))
                         .forEach((input, slope) -> add(slopes, input, slope * row.number() * row.factor()));
             }
+        }
+    }
+
+    private void corners() {
+        for (VertexSheet sheet : audit.vertexSheets()) {
+            sheet.result()
+                    .heat()
+                    .ifPresent(heat -> heat.sloped(audit.heatLoss().system())
+                            .slopes()
+                            .forEachKeyValue((material, slope) -> add(
+                                    slopes,
+                                    known(material),
+                                    slope * sheet.places().size())));
         }
     }
 
@@ -166,6 +183,7 @@ final class InputSlopes {
         JunctionSetup setup = result.setup();
         Solution solution = result.solution();
         double difference = setup.indoorTemperature() - setup.outdoorTemperature();
+        double common = common(setup);
         double[] energies = solution.field().energies();
         Map<String, Double> moved = setup.kind().form().ground()
                 ? setup.ground().map(block -> moved(setup, block)).orElse(Map.of())
@@ -176,7 +194,9 @@ final class InputSlopes {
                         .ifPresent(input -> add(
                                 of,
                                 input,
-                                energies[i] / (difference * difference) * share(result, input, region, moved))));
+                                energies[i]
+                                        / (common * difference * difference)
+                                        * share(result, input, region, moved))));
         for (JunctionResult.Leg leg : result.legs()) {
             double length = external ? leg.externalLength() : leg.internalLength();
             double onGround = moved.getOrDefault(leg.name(), 0.0);
@@ -184,24 +204,27 @@ final class InputSlopes {
                 add(of, GROUND, -length * onGround);
             }
             if (isFrame(leg)) {
-                add(of, FRAMES, -length * leg.transmittance() * frameFactor(setup));
+                double factor = setup.secondExposure().factor();
+                add(of, FRAMES, -length * leg.transmittance() * factor * factor / common);
             }
             band(setup, leg.name())
                     .ifPresent(band -> stack(
                             of,
                             band,
                             leg.transmittance(),
-                            -length * band.exposure().factor()));
+                            -length * Math.pow(band.exposure().factor(), 2) / common));
         }
         return of;
     }
 
-    private static boolean isFrame(JunctionResult.Leg leg) {
-        return leg.name().equals("frame") || leg.name().equals("door");
+    /** The temperature factor of all that lies outside; 1 where there is more than one. */
+    private static double common(JunctionSetup setup) {
+        double first = setup.firstExposure().factor();
+        return first == setup.secondExposure().factor() && first > 0 ? first : 1;
     }
 
-    private static double frameFactor(JunctionSetup setup) {
-        return setup.secondExposure().factor();
+    private static boolean isFrame(JunctionResult.Leg leg) {
+        return leg.name().equals("frame") || leg.name().equals("door");
     }
 
     /** d ln k of a region for each d ln of the input. */

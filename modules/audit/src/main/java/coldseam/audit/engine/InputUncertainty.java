@@ -15,8 +15,8 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * What the uncertainty of the inputs does to the heat-loss coefficient: to first order, each within its class. The solver's interval
  * says how well the model of the house is computed; this how well the model is known.
  *
- * <p>{@link InputSlopes} says how each slope is worked out. Left out: corners, a few hundredths of a W/K, and what
- * nobody can call an input of known class, such as lengths and workmanship.
+ * <p>{@link InputSlopes} says how each slope is worked out. Left out is what nobody can call an input of known class, such as
+ * lengths and workmanship.
  *
  * @param inputs by name
  */

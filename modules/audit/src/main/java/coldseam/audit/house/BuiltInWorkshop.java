@@ -6,6 +6,7 @@ import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.KnownNames;
 import coldseam.junctions.BodySolving;
@@ -50,7 +51,7 @@ public final class BuiltInWorkshop implements Workshop {
 
     @Override
     public KnownNames known(Path houseFile) {
-        return CatalogueFile.names(CatalogueFile.builtIn().junctions(), folder(houseFile));
+        return CatalogueFile.names(CatalogueFile.builtIn().ids(JunctionKind.class), folder(houseFile));
     }
 
     @Override

@@ -71,6 +71,7 @@ public final class HouseAudit {
         faults.throwIfAny();
         Shell shell = loaded.shell();
         foundShell(loaded);
+        readAhead(catalogue.orElseThrow(), house, shell);
         LateChecks.refuse(loaded, shell, catalogue.orElseThrow());
         return new HouseAudit(
                 loaded, sha256(content), shell, catalogue.orElseThrow().priced(house.prices()), workshop);
@@ -81,6 +82,15 @@ public final class HouseAudit {
         return house.asFound()
                 .map(found -> house.withChoices(house.choices().newWithAll(found.choices())))
                 .orElse(house);
+    }
+
+    /** The details that the plan will ask for, on all cores instead of one by one. */
+    private static void readAhead(Catalogue catalogue, House house, Shell shell) {
+        catalogue.options(shell.edges()
+                .<BridgeKind>collect(Edge::kind)
+                .newWithAll(house.points()
+                        .flatCollect(points -> points.kind().stream().toList()))
+                .toImmutableSet());
     }
 
     private static Optional<Shell> foundShell(LoadedHouse loaded) {

@@ -21,10 +21,11 @@ final class LateChecks {
     /**
      * @param catalogue with the house's own details
      * @throws coldseam.files.FileFaultException with every name that is not beside any junction, every parameter or
-     *     price that no detail has, and every point that cannot be where it is said to be
+     *     price that no detail has, every size that no house has, and every point that cannot be where it is said to be
      */
     static void refuse(LoadedHouse loaded, Shell shell, Catalogue catalogue) {
         Faults faults = new Faults();
+        SizeChecks.check(loaded, shell, faults);
         ChoiceChecks.check(loaded, catalogue, faults);
         ImmutableList<String> names = Lists.mutable
                 .withAll(shell.surfaces().collect(Surface::name))
@@ -35,12 +36,7 @@ final class LateChecks {
         loaded.ownPsi().forEach(each -> check(each.surfaces(), names, faults));
         OwnPsiChecks.check(loaded, shell, faults);
         check(loaded.builtNew(), shell.surfaces().collect(Surface::name), faults);
-        ImmutableList<String> parts = catalogue
-                .details()
-                .flatCollect(detail -> detail.suits().takesDown())
-                .distinct()
-                .toSortedList()
-                .toImmutable();
+        ImmutableList<String> parts = catalogue.partsTakenDown();
         loaded.takenDown()
                 .reject(each -> parts.contains(each.value()))
                 .forEach(each ->

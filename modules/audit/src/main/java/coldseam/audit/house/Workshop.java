@@ -1,7 +1,9 @@
 package coldseam.audit.house;
 
 import coldseam.conduction.Budget;
+import coldseam.envelope.CornerKind;
 import coldseam.envelope.House;
+import coldseam.envelope.PointKind;
 import coldseam.files.KnownNames;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.catalogue.Catalogue;
@@ -20,13 +22,15 @@ public interface Workshop {
     /** What the points of a house file may name. */
     default KnownNames knownPoints(Path houseFile) {
         return CatalogueFile.names(
-                CatalogueFile.builtIn().points(), houseFile.toAbsolutePath().getParent());
+                CatalogueFile.builtIn().ids(PointKind.class),
+                houseFile.toAbsolutePath().getParent());
     }
 
     /** What the corners of a house file may name. */
     default KnownNames knownCorners(Path houseFile) {
         return CatalogueFile.names(
-                CatalogueFile.builtIn().corners(), houseFile.toAbsolutePath().getParent());
+                CatalogueFile.builtIn().ids(CornerKind.class),
+                houseFile.toAbsolutePath().getParent());
     }
 
     /** The catalogue, with the house's own details. */

@@ -60,6 +60,7 @@ class AnyAngleTest {
         return new Body.Storey(
                 s.name(),
                 s.footprint().collect(p -> turned(p, degrees)),
+                s.courts().collect(court -> court.collect(p -> turned(p, degrees))),
                 s.height(),
                 s.walls(),
                 s.terrace(),

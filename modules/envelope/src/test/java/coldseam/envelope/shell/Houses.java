@@ -115,6 +115,36 @@ final class Houses {
         return storey(name, footprint, height, footprint.collect(p -> wall));
     }
 
+    /** The same storey around courts, clockwise, its walls all as the first. */
+    static Body.Storey around(Body.Storey s, ImmutableList<ImmutableList<Point2>> courts) {
+        ImmutableList<Body.Wall> more = courts.flatCollect(court -> court)
+                .collectWithIndex((corner, i) -> new Body.Wall(
+                        s.name() + " wall " + (s.walls().size() + i),
+                        s.walls().getFirst().assembly(),
+                        Exposure.outdoors()));
+        return outlined(s, s.footprint(), courts, s.walls().newWithAll(more));
+    }
+
+    /** The same storey with other outlines. */
+    static Body.Storey outlined(
+            Body.Storey s,
+            ImmutableList<Point2> footprint,
+            ImmutableList<ImmutableList<Point2>> courts,
+            ImmutableList<Body.Wall> walls) {
+        return new Body.Storey(
+                s.name(),
+                footprint,
+                courts,
+                s.height(),
+                walls,
+                s.terrace(),
+                s.terraceIsWalkedOn(),
+                s.overhang(),
+                s.floorThickness(),
+                s.lowerRoof(),
+                s.base());
+    }
+
     static Body.Storey storey(
             String name, ImmutableList<Point2> footprint, double height, ImmutableList<String> walls) {
         return new Body.Storey(

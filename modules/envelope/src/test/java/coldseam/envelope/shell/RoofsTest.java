@@ -62,7 +62,13 @@ class RoofsTest {
     }
 
     private static Shell build(ImmutableList<Point2> plan, Body.Roof roof) {
-        return ShellBuilder.build(Houses.house(Houses.body(roof, Houses.storey("house", plan, 3, "wall"))));
+        return build(plan, Lists.immutable.empty(), roof);
+    }
+
+    private static Shell build(
+            ImmutableList<Point2> plan, ImmutableList<ImmutableList<Point2>> courts, Body.Roof roof) {
+        return ShellBuilder.build(
+                Houses.house(Houses.body(roof, Houses.around(Houses.storey("house", plan, 3, "wall"), courts))));
     }
 
     private static ImmutableList<Surface> slopes(Shell shell) {
@@ -249,9 +255,9 @@ class RoofsTest {
             @ForAll("outlines") StackedPlansTest.Outline outline,
             @ForAll("turns") int degrees,
             @ForAll("pitches") int pitch) {
-        ImmutableList<Point2> plan = outline.points();
         Shell shell = build(
-                plan.collect(p -> AnyAngleTest.turned(p, degrees)),
+                outline.points().collect(p -> AnyAngleTest.turned(p, degrees)),
+                outline.courts().collect(court -> court.collect(p -> AnyAngleTest.turned(p, degrees))),
                 roof(Body.Roof.Form.HIP, pitch, 0, Maps.immutable.empty()));
         assertClosed(shell);
         double slope = Math.tan(Math.toRadians(pitch));
@@ -268,11 +274,11 @@ class RoofsTest {
     }
 
     private static double square(StackedPlansTest.Outline outline, double x, double y) {
-        ImmutableList<Point2> plan = outline.points();
+        Footprint plan = Footprint.of(Lists.immutable.of(outline.points()).newWithAll(outline.courts()));
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < plan.size(); i++) {
-            Point2 a = plan.get(i);
-            Point2 b = plan.get((i + 1) % plan.size());
+        for (int i = 0; i < plan.corners().size(); i++) {
+            Point2 a = plan.corners().get(i);
+            Point2 b = plan.end(i);
             double dx = Math.max(0, Math.max(Math.min(a.x(), b.x()) * 1000 - x, x - Math.max(a.x(), b.x()) * 1000));
             double dy = Math.max(0, Math.max(Math.min(a.y(), b.y()) * 1000 - y, y - Math.max(a.y(), b.y()) * 1000));
             least = Math.min(least, Math.max(dx, dy));
@@ -311,17 +317,19 @@ class RoofsTest {
             @ForAll("turns") int degrees,
             @ForAll("rises") ImmutableList<Body.RoofSide> rises) {
         ImmutableList<Point2> plan = outline.points().collect(p -> AnyAngleTest.turned(p, degrees));
+        ImmutableList<ImmutableList<Point2>> courts =
+                outline.courts().collect(court -> court.collect(p -> AnyAngleTest.turned(p, degrees)));
         Body.Roof roof = roof(
                 Body.Roof.Form.HIP,
                 45,
                 0,
                 Lists.immutable
-                        .fromStream(
-                                java.util.stream.IntStream.range(0, plan.size()).boxed())
+                        .fromStream(java.util.stream.IntStream.range(0, plan.size() + 4 * courts.size())
+                                .boxed())
                         .toImmutableMap(i -> i, rises::get));
         Shell shell;
         try {
-            shell = build(plan, roof);
+            shell = build(plan, courts, roof);
         } catch (ShellException refused) {
             assertTrue(
                     refused.faults()
@@ -332,7 +340,7 @@ class RoofsTest {
             return;
         }
         assertClosed(shell);
-        double area = new Footprint(plan, Lists.immutable.empty()).area();
+        double area = Footprint.of(Lists.immutable.of(plan).newWithAll(courts)).area();
         assertEquals(
                 area,
                 slopes(shell).sumOfDouble(s -> s.externalArea() * s.normal().z()),

@@ -1,6 +1,7 @@
 package coldseam.envelope.shell;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
@@ -244,6 +245,50 @@ class ShapeHousesTest {
                 64 + 8,
                 JunctionKind.ROOF_STEP,
                 8);
+    }
+
+    @Test
+    void atrium() throws IOException {
+        Shell shell = shell("atrium");
+        // At 30° eaves lie where the storey's height ends (see the lean-to). A wing is 4 m deep, its ridge 2·tan 30°
+        // high, in
+        // a square of 8 m: a prism of that triangle along the ridge, mitred at the corners.
+        double ridge = 2 / ROOT3;
+        assertEquals(128 * (2.8 + 0.4) + 4 * ridge / 2 * 32, shell.externalVolume(), 128 * NODES);
+        assertEquals(128 * 2 / ROOT3, area(shell, Body.Use.ROOF), 10 * NODES);
+        assertEquals(8, shell.surfaces().count(s -> s.use() == Body.Use.ROOF));
+        assertEquals(128, shell.groundFloorArea(), NODES);
+        assertEquals(48 + 16, shell.exposedPerimeter(), NODES);
+        // Between inner faces: 11.2 m square less 4.8 m square.
+        assertEquals(11.2 * 11.2 - 4.8 * 4.8, shell.floorArea(), NODES);
+        // It faces south from the court's north side.
+        Surface south = ShellBuilderTest.surface(shell, "house court south wall");
+        assertEquals(4 * 3.2, south.externalArea(), NODES);
+        assertTrue(south.normal().y() < -0.999);
+        assertTrue(south.outline().allSatisfy(p -> Math.abs(p.y() - 8) < NODES));
+        double mitre = Math.sqrt(2 * 2 * 2 + ridge * ridge);
+        junctions(
+                shell,
+                JunctionKind.SLAB_EDGE,
+                48 + 16 - 1.2,
+                JunctionKind.of("door threshold on a slab"),
+                1.2,
+                JunctionKind.OUTSIDE_CORNER,
+                4 * 3.2,
+                JunctionKind.INSIDE_CORNER,
+                4 * 3.2,
+                JunctionKind.EAVES,
+                48 + 16,
+                JunctionKind.RIDGE,
+                32,
+                JunctionKind.HIP,
+                4 * mitre,
+                JunctionKind.VALLEY,
+                4 * mitre,
+                JunctionKind.HEAD,
+                1.2,
+                JunctionKind.JAMB,
+                2 * 2.1);
     }
 
     @Test

@@ -233,17 +233,20 @@ class ShellPropertiesTest {
 
     /** Mirrored in x: corners and walls run the other way round. */
     static Body.Storey mirrored(Body.Storey s) {
-        int n = s.footprint().size();
-        return new Body.Storey(
-                s.name(),
-                s.footprint().toReversed().collect(p -> new Point2(-p.x(), p.y())),
-                s.height(),
-                Lists.immutable.fromStream(java.util.stream.IntStream.range(0, n)
-                        .mapToObj(i -> s.walls().get(Math.floorMod(n - 2 - i, n)))),
-                s.terrace(),
-                s.terraceIsWalkedOn(),
-                s.overhang(),
-                s.floorThickness());
+        MutableList<Body.Wall> walls = Lists.mutable.empty();
+        for (ImmutableList<Point2> outline : s.outlines()) {
+            int first = walls.size();
+            int n = outline.size();
+            for (int i = 0; i < n; i++) {
+                walls.add(s.walls().get(first + Math.floorMod(n - 2 - i, n)));
+            }
+        }
+        return Houses.outlined(
+                s, mirrored(s.footprint()), s.courts().collect(ShellPropertiesTest::mirrored), walls.toImmutable());
+    }
+
+    private static ImmutableList<Point2> mirrored(ImmutableList<Point2> outline) {
+        return outline.toReversed().collect(p -> new Point2(-p.x(), p.y()));
     }
 
     private static ImmutableBag<String> shape(Shell shell) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.envelope.Body;
 import coldseam.envelope.Point2;
 import coldseam.envelope.shell.lattice.Vectors;
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -57,7 +58,8 @@ class StackedPlansTest {
             NONE,
             CORNER,
             SIDE,
-            SLOT
+            SLOT,
+            COURT
         }
 
         boolean covers(double px, double py) {
@@ -68,16 +70,27 @@ class StackedPlansTest {
                         case CORNER -> px < x.get(1) || py < y.get(1);
                         case SIDE -> px < x.get(1) || px > x.get(2) || py < y.get(2);
                         case SLOT -> py < y.get(1) || py > y.get(2) || px > x.get(2);
+                        case COURT -> py < y.get(1) || py > y.get(2) || px > x.get(2) || px < x.get(1);
                     };
         }
 
         ImmutableList<Point2> points() {
             int[][] corners = switch (cut) {
-                case NONE -> new int[][] {{0, 0}, {3, 0}, {3, 3}, {0, 3}};
+                case NONE, COURT -> new int[][] {{0, 0}, {3, 0}, {3, 3}, {0, 3}};
                 case CORNER -> new int[][] {{0, 0}, {3, 0}, {3, 1}, {1, 1}, {1, 3}, {0, 3}};
                 case SIDE -> new int[][] {{0, 0}, {3, 0}, {3, 3}, {2, 3}, {2, 2}, {1, 2}, {1, 3}, {0, 3}};
                 case SLOT -> new int[][] {{0, 0}, {3, 0}, {3, 3}, {0, 3}, {0, 2}, {2, 2}, {2, 1}, {0, 1}};
             };
+            return at(corners);
+        }
+
+        ImmutableList<ImmutableList<Point2>> courts() {
+            return cut == Cut.COURT
+                    ? Lists.immutable.of(at(new int[][] {{1, 1}, {1, 2}, {2, 2}, {2, 1}}))
+                    : Lists.immutable.empty();
+        }
+
+        private ImmutableList<Point2> at(int[][] corners) {
             return Lists.immutable.of(corners).collect(c -> new Point2(x.get(c[0]) / 1000.0, y.get(c[1]) / 1000.0));
         }
     }
@@ -238,17 +251,21 @@ class StackedPlansTest {
         return new Body.Storeys(
                 Body.FootprintLine.OUTER_FACE,
                 stack.collectWithIndex((outline, k) -> {
-                    Body.Storey storey = Houses.storey("storey " + k, outline.points(), k == 0 ? 3 : 2.8, "wall");
+                    Body.Storey storey = Houses.around(
+                            Houses.storey("storey " + k, outline.points(), k == 0 ? 3 : 2.8, "wall"), outline.courts());
                     double height = k + 1 == stack.size() ? 3 : FLOORS[k + 1] - FLOORS[k];
                     return new Body.Storey(
                             storey.name(),
                             storey.footprint(),
+                            storey.courts(),
                             height,
                             storey.walls(),
                             storey.terrace(),
                             true,
                             storey.overhang(),
-                            0.35);
+                            0.35,
+                            Optional.empty(),
+                            Optional.empty());
                 }),
                 Houses.slab(),
                 Houses.flat());
@@ -296,9 +313,9 @@ class StackedPlansTest {
                 "mirrored");
     }
 
-    /** What lies open or hangs over, steps included, without the lowest floor and the roof. */
+    /** What lies open or hangs over, steps included, without the lowest floor and the roof, each in parts around a court. */
     private static ImmutableList<Surface> level(ImmutableList<Surface> some, int way) {
         return some.select(s -> s.normal().z() * way > 0.9)
-                .reject(s -> s.name().equals("lowest floor") || s.name().equals("roof"));
+                .reject(s -> s.name().startsWith("lowest floor") || s.name().startsWith("roof"));
     }
 }

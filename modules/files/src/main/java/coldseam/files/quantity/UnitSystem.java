@@ -2,6 +2,8 @@ package coldseam.files.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 
 /** The unit systems reports are printed in. */
 public enum UnitSystem {
@@ -19,6 +21,12 @@ public enum UnitSystem {
     private static final int SIXTEENTHS = 16;
     private static final double INCH = 0.0254;
 
+    /** Of a length in a sentence: how far the even measure that a trade would say may be from it. */
+    private static final double EVEN = 0.02;
+
+    private static final Pattern MEASURE_IN_WORDS =
+            Pattern.compile("(?<![\\w.])(?:(-?\\d+(?:\\.\\d+)?) (m²·K/W|m²|mm|m)(?![\\w²³·/])|(half )?a metre\\b)");
+
     /** The unit as printed, such as {@code W/(m²·K)}; empty for plain numbers. */
     public String label(Dimension dimension) {
         return dimension.display(this).label();
@@ -32,6 +40,13 @@ public enum UnitSystem {
     public double value(double inside, Dimension dimension) {
         double value = inside / dimension.display(this).factor();
         return dimension == Dimension.TEMPERATURE && this == US ? 1.8 * inside + 32 : value;
+    }
+
+    /** What {@link #value} is of: the value in the dimension's inside unit. */
+    public double inside(double value, Dimension dimension) {
+        return dimension == Dimension.TEMPERATURE && this == US
+                ? (value - 32) / 1.8
+                : value * dimension.display(this).factor();
     }
 
     /** The number alone, for a column headed by {@link #label}. */
@@ -100,6 +115,49 @@ public enum UnitSystem {
                         rounded(low, decimals, RoundingMode.FLOOR) + "…"
                                 + rounded(high, decimals, RoundingMode.CEILING),
                         dimension);
+    }
+
+    /**
+     * A sentence as it is said in this system: "300 mm above the ground" becomes "12 in (300 mm) above the ground". Whole
+     * millimetres and metres are a trade's: they come even, in whole inches where these are within two per cent. What has
+     * decimals was measured and comes to the sixteenth. What was written stays beside.
+     */
+    public String told(String sentence) {
+        return this == SI
+                ? sentence
+                : MEASURE_IN_WORDS.matcher(sentence).replaceAll(found -> inInches(found) + " (" + found.group() + ")");
+    }
+
+    private static String inInches(MatchResult found) {
+        if (found.group(1) == null) {
+            return even(found.group(3) == null ? 1 : 0.5);
+        }
+        double value = Double.parseDouble(found.group(1));
+        switch (found.group(2)) {
+            case "m²·K/W":
+                return US.format(value, Dimension.RESISTANCE);
+            case "m²":
+                return US.format(value, Dimension.AREA);
+            default:
+                double metres = found.group(2).equals("mm") ? value / 1000 : value;
+                return found.group(1).contains(".") ? measured(metres) : even(metres);
+        }
+    }
+
+    private static String even(double metres) {
+        for (int parts : new int[] {1, 2, 4, 8}) {
+            double even = Math.rint(metres / INCH * parts) / parts * INCH;
+            if (Math.abs(even - metres) <= EVEN * metres) {
+                return feetAndInches(even, false);
+            }
+        }
+        return measured(metres);
+    }
+
+    private static String measured(double metres) {
+        return 0 < metres && metres < INCH / SIXTEENTHS
+                ? Math.round(metres / INCH * 1000) + " mil"
+                : feetAndInches(metres, Math.abs(metres) >= 1);
     }
 
     private static int readableDecimals(double size, Dimension dimension) {

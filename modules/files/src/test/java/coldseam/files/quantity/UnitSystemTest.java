@@ -15,6 +15,28 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class UnitSystemTest {
 
+    // Inches by 25.4 mm, by hand: 300 mm are 11.81 in, 1.6 % from a foot; 40 mm are 1.575 in, 4.8 % from an inch and a
+    // half.
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "boards from 300 mm above the ground | boards from 12 in (300 mm) above the ground",
+                "at least 150 mm, and 40 mm over it. | at least 6 in (150 mm), and 1 9/16 in (40 mm) over it.",
+                "a 0.2 mm foil                       | a 8 mil (0.2 mm) foil",
+                "in bays of a metre at most          | in bays of 39 in (a metre) at most",
+                "by half a metre.                    | by 20 in (half a metre).",
+                "R 0.18 m²·K/W, 12 % of 320 mm²      | R 1.0 h·ft²·°F/Btu (0.18 m²·K/W), 12 % of 320 mm²",
+                "from -0.840 m to 8.534 m, 33.445 m² | from -33 1/16 in (-0.840 m) to 28 ft (8.534 m), 360 ft² (33.445 m²)",
+                "0.0 m² short, 0.000 m over          | 0 ft² (0.0 m²) short, 0 in (0.000 m) over",
+                "2 m/s, 20 m³, 3.5 m-wide           | 2 m/s, 20 m³, 11 ft 5 13/16 in (3.5 m)-wide",
+                "a metred bay of 2 mobile parts      | a metred bay of 2 mobile parts",
+            })
+    void tellsLengthsOfSentences(String written, String us) {
+        assertEquals(us, UnitSystem.US.told(written));
+        assertEquals(written, UnitSystem.SI.told(written));
+    }
+
     // R-40 is U 0.025 and U 0.1420 W/(m²·K), psi 0.01 is 0.0058: hand calculation from the exact factors.
     @ParameterizedTest
     @CsvSource(

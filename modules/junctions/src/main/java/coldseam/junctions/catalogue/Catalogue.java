@@ -9,52 +9,112 @@ import coldseam.envelope.PointKind;
 import coldseam.envelope.Prices;
 import coldseam.junctions.detail.Cost;
 import coldseam.junctions.detail.Detail;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
- * The options for each kind of bridge.
- *
- * @param details all of them, junctions first, by kind and from worst to best
+ * The options for each kind of bridge. The file of a built-in one is read when it is first asked for: an audit needs those of
+ * the kinds that its house has.
  */
-public record Catalogue(ImmutableList<Detail> details) {
+public final class Catalogue {
+
+    private final ImmutableList<CatalogueEntry> entries;
+
+    /**
+     * A catalogue of details at hand.
+     *
+     * @param details junctions first, by kind and from worst to best
+     */
+    public Catalogue(ImmutableList<Detail> details) {
+        this(details.castToList().stream().map(CatalogueEntry::of));
+    }
+
+    Catalogue(Stream<CatalogueEntry> entries) {
+        this.entries = Lists.immutable.withAll(entries.toList());
+    }
+
+    /** All of them, junctions first, by kind and from worst to best. */
+    public ImmutableList<Detail> details() {
+        return details(entry -> true);
+    }
+
+    /** Those that are asked for, whose files are read side by side on all cores. */
+    private ImmutableList<Detail> details(Predicate<CatalogueEntry> asked) {
+        return Lists.immutable.withAll(entries.castToList().parallelStream()
+                .filter(asked)
+                .map(CatalogueEntry::detail)
+                .toList());
+    }
 
     /** The options for junctions. */
     public ImmutableList<Detail> junctions() {
-        return details.select(detail -> detail.kind() instanceof JunctionKind);
+        return details(entry -> entry.kind() instanceof JunctionKind);
     }
 
     /** The options for points. */
     public ImmutableList<Detail> points() {
-        return details.select(detail -> detail.kind() instanceof PointKind);
+        return details(entry -> entry.kind() instanceof PointKind);
     }
 
     /** The options for corners. */
     public ImmutableList<Detail> corners() {
-        return details.select(detail -> detail.kind() instanceof CornerKind);
+        return details(entry -> entry.kind() instanceof CornerKind);
+    }
+
+    /** The options of some kinds. */
+    public ImmutableList<Detail> options(ImmutableSet<BridgeKind> kinds) {
+        return details(entry -> kinds.contains(entry.kind()));
     }
 
     /** The options of a kind, from worst to best; empty where the catalogue has none. */
     public ImmutableList<Detail> options(BridgeKind kind) {
-        return details.select(detail -> detail.kind() == kind);
+        return entries.select(entry -> entry.kind() == kind).collect(CatalogueEntry::detail);
+    }
+
+    /** The ids of all of them. */
+    public ImmutableList<String> ids() {
+        return entries.collect(CatalogueEntry::id);
+    }
+
+    /**
+     * The ids of the options for junctions, for points or for corners.
+     *
+     * @param sort of kind
+     */
+    public ImmutableList<String> ids(Class<? extends BridgeKind> sort) {
+        return entries.select(entry -> sort.isInstance(entry.kind())).collect(CatalogueEntry::id);
+    }
+
+    /** The parts of an old house that must come down for one or other of them, in alphabetical order. */
+    public ImmutableList<String> partsTakenDown() {
+        return entries.flatCollect(CatalogueEntry::takesDown)
+                .distinct()
+                .toSortedList()
+                .toImmutable();
     }
 
     /** The option with this id. */
     public Optional<Detail> find(String id) {
-        return details.detectOptional(detail -> detail.id().equals(id));
+        return entries.detectOptional(entry -> entry.id().equals(id)).map(CatalogueEntry::detail);
     }
 
     /** The same options at the prices of a house; one without a price keeps its file's, in the house's currency. */
     public Catalogue priced(Prices prices) {
-        return new Catalogue(details.collect(detail -> {
-            Prices.OfDetail price = prices.details().get(detail.id());
-            return price == null
-                    ? detail.cost()
-                            .map(own -> detail.at(own.in(prices.currency())))
-                            .orElse(detail)
-                    : detail.at(Cost.perMetre(price.perMetre(), prices.currency(), price.source()));
-        }));
+        return new Catalogue(entries.castToList().stream()
+                .map(entry -> entry.changed(detail -> {
+                    Prices.OfDetail price = prices.details().get(detail.id());
+                    return price == null
+                            ? detail.cost()
+                                    .map(own -> detail.at(own.in(prices.currency())))
+                                    .orElse(detail)
+                            : detail.at(Cost.perMetre(price.perMetre(), prices.currency(), price.source()));
+                })));
     }
 
     /**
@@ -70,14 +130,34 @@ public record Catalogue(ImmutableList<Detail> details) {
                         .flatCollect(points -> points.detail().stream().toList()))
                 .toImmutableSet()
                 .newWithAll(named);
-        return new Catalogue(details.select(detail ->
-                used.contains(detail.id()) || open.contains(detail.kind()) || detail.kind() instanceof CornerKind));
+        return new Catalogue(entries.castToList().stream()
+                .filter(entry -> used.contains(entry.id())
+                        || open.contains(entry.kind())
+                        || entry.kind() instanceof CornerKind));
     }
 
     /** These and those of another that are not among them. */
     public Catalogue with(Catalogue other) {
-        return new Catalogue(details.newWithAll(
-                other.details().reject(detail -> find(detail.id()).isPresent())));
+        ImmutableSet<String> known = ids().toImmutableSet();
+        return new Catalogue(Stream.concat(
+                entries.castToList().stream(),
+                other.entries.castToList().stream().filter(entry -> !known.contains(entry.id()))));
+    }
+
+    /** These and some at hand, in the order of a catalogue: by kind, junctions first, then from worst to best, then by id. */
+    Catalogue withAll(Iterable<Detail> own) {
+        return sorted(Stream.concat(
+                entries.castToList().stream(),
+                StreamSupport.stream(own.spliterator(), false).map(CatalogueEntry::of)));
+    }
+
+    /** All of some, in the order of a catalogue. */
+    static Catalogue sorted(Stream<CatalogueEntry> entries) {
+        ImmutableList<BridgeKind> kinds = BridgeKind.every();
+        return new Catalogue(
+                entries.sorted(Comparator.<CatalogueEntry>comparingInt(entry -> kinds.indexOf(entry.kind()))
+                        .thenComparing(CatalogueEntry::rank)
+                        .thenComparing(CatalogueEntry::id)));
     }
 
     /** What is taken where a house chooses nothing: the worst option, since a seam nobody chose is a seam nobody handled. */

@@ -20,8 +20,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -62,11 +63,11 @@ public final class CatalogueFile {
     /**
      * What a house file may name: an id among these, or a file beside the house file.
      *
-     * @param details such as {@link Catalogue#junctions()}
+     * @param ids such as those of all junctions
      * @param folder of the house file
      */
-    public static KnownNames names(ImmutableList<Detail> details, Path folder) {
-        return KnownNames.of(details.collect(Detail::id))
+    public static KnownNames names(ImmutableList<String> ids, Path folder) {
+        return KnownNames.of(ids)
                 .or(name -> looksLikeFile(name)
                         && beside(folder, name).filter(Files::isRegularFile).isPresent());
     }
@@ -100,12 +101,12 @@ public final class CatalogueFile {
             Iterable<String> points,
             Iterable<String> corners) {
         Faults faults = new Faults();
-        MutableList<Detail> details = Lists.mutable.withAll(catalogue.details());
+        MutableList<Detail> details = Lists.mutable.empty();
         details.addAllIterable(own(catalogue, folder, junctions, JunctionKind.class, faults));
         details.addAllIterable(own(catalogue, folder, points, PointKind.class, faults));
         details.addAllIterable(own(catalogue, folder, corners, CornerKind.class, faults));
         faults.throwIfAny();
-        return sorted(details);
+        return catalogue.withAll(details);
     }
 
     private static ImmutableList<Detail> own(
@@ -114,10 +115,11 @@ public final class CatalogueFile {
             Iterable<String> names,
             Class<? extends BridgeKind> wanted,
             Faults faults) {
+        ImmutableList<String> known = catalogue.ids();
         MutableList<Detail> own = Lists.mutable.empty();
         for (String name : Lists.mutable.withAll(names).distinct()) {
             Optional<Path> file = looksLikeFile(name) ? beside(folder, name) : Optional.empty();
-            if (catalogue.find(name).isEmpty() && file.isPresent()) {
+            if (!known.contains(name) && file.isPresent()) {
                 Path path = file.get();
                 Optional<Detail> read = own(path, name, faults);
                 read.filter(detail -> wanted.isInstance(detail.kind())).ifPresent(own::add);
@@ -165,18 +167,26 @@ public final class CatalogueFile {
         }
     }
 
-    private static Catalogue sorted(MutableList<Detail> details) {
-        return new Catalogue(details.toSortedList(Comparator.<Detail>comparingInt(
-                                detail -> BridgeKind.every().indexOf(detail.kind()))
-                        .thenComparing(Detail::rank)
-                        .thenComparing(Detail::id))
-                .toImmutable());
+    private static Catalogue readBuiltIn() {
+        return Catalogue.sorted(Stream.of(
+                        entries(JUNCTIONS, "detail", JunctionKind.all()),
+                        entries(POINTS, "point", PointKind.all()),
+                        entries(CORNERS, "corner", CornerKind.all()))
+                .flatMap(each -> each));
     }
 
-    private static Catalogue readBuiltIn() {
-        return sorted(Lists.mutable
-                .withAll(JUNCTIONS.read(DetailFile::read))
-                .withAll(POINTS.read(DetailFile::read))
-                .withAll(CORNERS.read(DetailFile::read)));
+    private static Stream<CatalogueEntry> entries(
+            ResourceFolder folder, String sort, ImmutableList<? extends BridgeKind> kinds) {
+        return folder.names().castToList().parallelStream().map(file -> entry(folder, file, sort, kinds));
+    }
+
+    /** By the file's head alone, or by all of it where the head does not say plainly what it is of. */
+    private static CatalogueEntry entry(
+            ResourceFolder folder, String file, String sort, ImmutableList<? extends BridgeKind> kinds) {
+        Supplier<Detail> whole = () -> folder.read(file, DetailFile::read);
+        Optional<DetailHead> head = DetailHead.of(sort, folder.text(file));
+        return head.flatMap(said -> kinds.detectOptional(kind -> kind.label().equals(said.kind()))
+                        .map(kind -> new CatalogueEntry(said.id(), kind, said.rank(), said.takesDown(), whole)))
+                .orElseGet(() -> CatalogueEntry.of(whole.get()));
     }
 }

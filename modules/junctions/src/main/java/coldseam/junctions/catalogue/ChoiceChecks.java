@@ -1,5 +1,6 @@
 package coldseam.junctions.catalogue;
 
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.files.Faults;
 import coldseam.files.Located;
@@ -71,7 +72,7 @@ public final class ChoiceChecks {
     }
 
     private void price(String name, Position place, Catalogue catalogue) {
-        ImmutableList<String> ids = catalogue.junctions().collect(Detail::id);
+        ImmutableList<String> ids = catalogue.ids(JunctionKind.class);
         if (!ids.contains(name)) {
             faults.add(
                     place,

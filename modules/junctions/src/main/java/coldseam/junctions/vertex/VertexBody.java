@@ -99,9 +99,9 @@ public final class VertexBody {
         return body(name + ", for surface temperatures", Faces.all(WarmFaces.WALL_RSI));
     }
 
-    /** W/(m²·K) of an axis' surface as drawn. */
-    double transmittance(int axis) {
-        return sections.band(axis).map(Band::transmittance).orElse(0.0);
+    /** The layers of an axis' surface; empty where there is none. */
+    Optional<Band> band(int axis) {
+        return sections.band(axis);
     }
 
     /** Whether the body is cut at an axis' end, 1 for growing coordinates. */

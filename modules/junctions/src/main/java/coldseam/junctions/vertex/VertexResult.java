@@ -47,14 +47,29 @@ public record VertexResult(
      *
      * @param solution of the heat flow
      * @param coupling L3D of what is drawn, W/K: of the rooms with each space outside, by its temperature factor
-     * @param chiExternal W/K
-     * @param chiInternal W/K
+     * @param external chi in external dimensions, W/K
+     * @param internal chi in internal dimensions, W/K
      */
-    public record Heat(BodySolution solution, Interval coupling, Interval chiExternal, Interval chiInternal) {
+    public record Heat(BodySolution solution, Interval coupling, Sloped external, Sloped internal) {
+
+        /** chi in external dimensions, W/K. */
+        public Interval chiExternal() {
+            return external.value();
+        }
+
+        /** chi in internal dimensions, W/K. */
+        public Interval chiInternal() {
+            return internal.value();
+        }
 
         /** chi in a dimension system, W/K. */
         public Interval chi(DimensionSystem system) {
-            return system == DimensionSystem.EXTERNAL ? chiExternal : chiInternal;
+            return sloped(system).value();
+        }
+
+        /** chi in a dimension system, W/K, with how it follows the conductivities. */
+        public Sloped sloped(DimensionSystem system) {
+            return system == DimensionSystem.EXTERNAL ? external : internal;
         }
     }
 

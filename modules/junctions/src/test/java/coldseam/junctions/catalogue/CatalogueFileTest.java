@@ -139,7 +139,7 @@ class CatalogueFileTest {
         JunctionResult builtIn =
                 COMPUTER.compute(catalogue.find("jamb-middle-lapped").orElseThrow(), Samples.setup(JunctionKind.JAMB));
         assertTrue(less.psiExternal().lower() > builtIn.psiExternal().upper());
-        KnownNames names = CatalogueFile.names(CatalogueFile.builtIn().junctions(), folder);
+        KnownNames names = CatalogueFile.names(CatalogueFile.builtIn().ids(JunctionKind.class), folder);
         assertTrue(names.has().test("details/my-jamb.yaml"));
         assertFalse(names.has().test("details/your-jamb.yaml"));
         assertTrue(names.has().test("sill-inner-bare"));

@@ -74,13 +74,18 @@ class VertexTest {
     }
 
     private static JunctionSetup setup(JunctionKind kind, Assembly first, Optional<Assembly> second, double angle) {
+        return setup(kind, first, second, angle, Exposure.outdoors());
+    }
+
+    private static JunctionSetup setup(
+            JunctionKind kind, Assembly first, Optional<Assembly> second, double angle, Exposure exposure) {
         return new JunctionSetup(
                 kind,
                 first,
                 second,
                 angle,
-                Exposure.outdoors(),
-                Exposure.outdoors(),
+                exposure,
+                exposure,
                 Optional.empty(),
                 kind == JunctionKind.INTERMEDIATE_FLOOR || kind == JunctionKind.WALL_TO_TERRACE ? 0.26 : 0,
                 kind == JunctionKind.PARAPET ? 0.5 : 0,
@@ -255,8 +260,11 @@ class VertexTest {
                 Interval plane = Conduction.solve(
                                 CutPlanes.section(body, composed.side(end.along(), side)), new Accuracy(2e-5, 400_000))
                         .coupling("indoor", "outdoor");
-                Interval psi = plane.plus(-composed.transmittance(end.first()) * composed.length(end.second(), 0, true)
-                        - composed.transmittance(end.second()) * composed.length(end.first(), 0, true));
+                Interval psi =
+                        plane.plus(-composed.band(end.first()).orElseThrow().transmittance()
+                                        * composed.length(end.second(), 0, true)
+                                - composed.band(end.second()).orElseThrow().transmittance()
+                                        * composed.length(end.first(), 0, true));
                 JunctionResult own =
                         BridgeComputers.computer(Accuracy.standard()).compute(end.detail(), end.setup());
                 // Both are intervals of one value, but for cuts at other distances: 1e-5 W/(m·K) past a metre.
@@ -339,7 +347,7 @@ class VertexTest {
         for (int axis = 0; axis < 3; axis++) {
             int e = (axis + 1) % 3;
             int f = (axis + 2) % 3;
-            expected += composed.transmittance(axis)
+            expected += composed.band(axis).orElseThrow().transmittance()
                     * (composed.length(e, 0, false) * composed.length(f, 0, false)
                             - composed.length(e, 0, true) * composed.length(f, 0, true));
             double plane = Conduction.solve(
@@ -349,6 +357,54 @@ class VertexTest {
             expected -= plane * (composed.length(axis, 0, false) - composed.length(axis, 0, true));
         }
         assertEquals(expected, difference, 1e-9);
+    }
+
+    private static VertexResult.Heat ofConductivities(double board, double concrete, Exposure exposure) {
+        Assembly wall = Samples.assembly(
+                "wall",
+                Samples.layer("brick", 0.8, 180, Role.STRUCTURE),
+                Samples.layer("board", board, 200, Role.INSULATION));
+        Assembly deck = Samples.assembly(
+                "deck",
+                Samples.layer("concrete", concrete, 150, Role.STRUCTURE),
+                Samples.layer("board", board, 250, Role.INSULATION));
+        Detail slabOut = deckEdge("wall.outside");
+        JunctionSetup edge = setup(slabOut.junction(), deck, Optional.of(wall), 90, exposure);
+        JunctionSetup upright = setup(JunctionKind.OUTSIDE_CORNER, wall, Optional.of(wall), 90, exposure);
+        return heat(computed(new VertexSetup(
+                1,
+                Lists.immutable.of(
+                        new EdgeEnd(0, false, 2, 1, slabOut, edge),
+                        new EdgeEnd(1, false, 2, 0, slabOut, edge),
+                        new EdgeEnd(2, false, 0, 1, corner(), upright)),
+                true)));
+    }
+
+    /**
+     * Against the corner solved again with one conductivity changed. The slab runs out to the face, so that both slopes are large; a
+     * cold space beside all of it, whose factor weighs chi once and the field's energy twice, must not show.
+     */
+    @ParameterizedTest
+    @CsvSource({"board, 1", "concrete, 1", "board, 0.5", "concrete, 0.5"})
+    void chiFollowsTheConductivities(String material, double factor) {
+        Exposure exposure = factor == 1 ? Exposure.outdoors() : new Exposure(Exposure.Kind.UNHEATED, "shed", factor);
+        double step = 0.05;
+        boolean board = material.equals("board");
+        VertexResult.Heat more =
+                ofConductivities(0.035 * (board ? 1 + step : 1), 2.3 * (board ? 1 : 1 + step), exposure);
+        VertexResult.Heat less =
+                ofConductivities(0.035 * (board ? 1 - step : 1), 2.3 * (board ? 1 : 1 - step), exposure);
+        VertexResult.Heat here = ofConductivities(0.035, 2.3, exposure);
+        for (DimensionSystem system : DimensionSystem.values()) {
+            double quotient = (more.chi(system).middle() - less.chi(system).middle()) / (2 * step);
+            double slope = here.sloped(system).slopes().get(material);
+            // The middles of intervals move by less than a tenth of their widths where a conductivity moves a little.
+            double most = 0.1 * here.chi(system).width() / step;
+            assertEquals(quotient, slope, most, system + " " + here.chi(system));
+            assertTrue(
+                    Math.abs(slope) > 3 * most || system == DimensionSystem.INTERNAL,
+                    system + " " + slope + " " + most);
+        }
     }
 
     /** A terrace, the wall that stands on it, and the floor behind: four edges and three rooms' octants. */

@@ -66,8 +66,9 @@ final class BestOption {
                         .plus(Print.factor(best.temperatureFactor()) + insulation(print)),
                 WORDS));
         out.add(Blocks.space(3));
-        DetailWords.list(out, "Order of building", best.detail().order(), true, WORDS);
-        DetailWords.list(out, "Cautions", best.detail().cautions(), false, WORDS);
+        DetailWords.list(
+                out, "Order of building", DetailWords.told(best.detail().order(), print), true, WORDS);
+        DetailWords.list(out, "Cautions", DetailWords.told(best.detail().cautions(), print), false, WORDS);
         return Blocks.stack(out.toImmutable(), 2);
     }
 

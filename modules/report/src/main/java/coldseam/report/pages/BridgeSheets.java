@@ -7,6 +7,7 @@ import coldseam.audit.Mould;
 import coldseam.audit.PointRow;
 import coldseam.envelope.Site;
 import coldseam.files.quantity.Dimension;
+import coldseam.junctions.BridgeResult;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
@@ -20,6 +21,9 @@ import org.eclipse.collections.impl.factory.Lists;
 
 /** One sheet for each computed junction; then one for each computed point, after a register of all of them. */
 public final class BridgeSheets {
+
+    /** W/K: half of the last digit that H_T is printed with. */
+    private static final double SEEN = 0.05;
 
     private final Page page;
     private final BridgeSheet<?> sheet;
@@ -69,7 +73,17 @@ public final class BridgeSheets {
         places();
         FoundSeams.write(page, sheet);
         OptionList.write(page, sheet);
-        sheet.best().ifPresent(best -> new BestOption(page, sheet, best).write());
+        sheet.best().filter(this::drawn).ifPresent(best -> new BestOption(page, sheet, best).write());
+    }
+
+    /** Whether the best option gets a page: where this one is a finding's or nobody's choice, or what it saves is seen in H_T. */
+    private boolean drawn(BridgeResult best) {
+        return !sheet.chosen()
+                || BestOption.saved(page, sheet, best).upper() >= SEEN
+                || page.audit()
+                        .findings()
+                        .anySatisfy(finding ->
+                                rows.anySatisfy(row -> finding.subject().isAbout(row)));
     }
 
     /** How much of the house it stands for. */
@@ -95,12 +109,16 @@ public final class BridgeSheets {
         own(out);
         sheet.best()
                 .ifPresent(best -> out.add(Blocks.text(
-                        "The best option of the catalogue for " + (point ? "this surface" : "these layers") + " is “"
+                        Rich.marked("The best option of the catalogue for " + (point ? "this surface" : "these layers")
+                                + " is “"
                                 + best.detail().name() + "”: it would save "
                                 + print.of(BestOption.saved(page, sheet, best), Dimension.HEAT_LOSS_COEFFICIENT)
                                 + " over " + (point ? extent() + ", with χ " : print.length(sheet.size()) + ", with ψ ")
                                 + print.of(best.psiOrChi(page.audit().heatLoss().system()), best.dimension())
-                                + (point ? " each" : "") + ". It is drawn at the end of this sheet.",
+                                + (point ? " each" : "")
+                                + (drawn(best)
+                                        ? ". It is drawn at the end of this sheet."
+                                        : ". H_{T} does not show as much, so it is not drawn.")),
                         Style.BODY)));
         return Blocks.stack(out.toImmutable(), 4);
     }

@@ -52,12 +52,14 @@ public final class DetailSheet {
     private final Print print;
     private final BridgeResult result;
     private final DetailWords words;
+    private final DetailNumbers numbers;
 
     DetailSheet(Flow flow, Print print, BridgeResult result) {
         this.flow = flow;
         this.print = print;
         this.result = result;
-        this.words = new DetailWords(result, print);
+        this.words = DetailWords.of(result, print);
+        this.numbers = new DetailNumbers(result, print);
     }
 
     /** Its layers in words: "between" two build-ups or "through" one. */
@@ -129,7 +131,7 @@ public final class DetailSheet {
                     besideWords >= room.besideWords() ? room.besideWords() : room.least(),
                     Math.min(room.most(), besideWords >= room.besideWords() ? besideWords : free));
         });
-        flow.add(section.block(words.figure()));
+        flow.add(section.block(numbers.figure()));
         flow.space(GAP);
         flow.add(tables(section.drawing(), tabulated));
         flow.space(BELOW_TABLES);
@@ -150,7 +152,7 @@ public final class DetailSheet {
     private Optional<Block> cuts() {
         return result instanceof PointResult point
                 ? point.body()
-                        .map(BodyPicture::through)
+                        .map(body -> BodyPicture.through(body, print.units()))
                         .map(picture -> Blocks.drawing(
                                 CUTS,
                                 "Three cuts, along a layer, across what stands beside the axis, and through the axis; what is the same"
@@ -168,6 +170,6 @@ public final class DetailSheet {
                 18,
                 Lists.immutable.of(0.52, 0.48),
                 Blocks.table(SectionBlock.keys(drawing, result.setup().assemblies(), print)),
-                Blocks.table(words.numbers(tabulated)));
+                Blocks.table(numbers.table(tabulated)));
     }
 }

@@ -37,12 +37,12 @@ public final class HoldPointPages {
                 Style.BODY));
         flow.space(8);
         page.audit().holdPoints().forEachWithIndex((point, i) -> {
-            flow.add(point(point, i + 1));
+            flow.add(point(page.print(), point, i + 1));
             flow.space(10);
         });
     }
 
-    private static Block point(HoldPoint point, int number) {
+    private static Block point(Print print, HoldPoint point, int number) {
         MutableList<Block> out = Lists.mutable.empty();
         out.add(Blocks.text(
                 Rich.strong(number + "  " + point.name()),
@@ -55,7 +55,8 @@ public final class HoldPointPages {
                 Style.BODY.with(Palette.SLATE)));
         out.add(Blocks.space(2));
         out.add(row(Blocks.space(9), Blocks.space(9), fields(true)));
-        point.lookAt().forEach(line -> out.add(row(box(), Blocks.text(line, Style.BODY), fields(false))));
+        DetailWords.told(point.lookAt(), print)
+                .forEach(line -> out.add(row(box(), Blocks.text(line, Style.BODY), fields(false))));
         return Blocks.panel(Blocks.stack(out.toImmutable(), 2), Palette.WHITE, Palette.DEEP);
     }
 

@@ -3,8 +3,6 @@ package coldseam.report.pages;
 import coldseam.audit.Audit;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexSheet;
-import coldseam.conduction.solid.BodySolution;
-import coldseam.conduction.solid.Box;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.report.pdf.Blocks;
@@ -12,17 +10,10 @@ import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
-import coldseam.report.solid.BodyPicture;
 import coldseam.report.words.VertexWords;
 
 /** The corners where three or more edges meet: every one by name, and a sheet for each different one that is computed. */
 final class VertexPages {
-
-    /** Points. */
-    private static final double HEIGHT = 210;
-
-    /** m; what is shown of a corner that stands on metres of ground. */
-    private static final Box NEAR = Box.of(-1.2, -1.2, -1.2, 1.2, 1.2, 1.2);
 
     private VertexPages() {}
 
@@ -70,9 +61,8 @@ final class VertexPages {
 
     private static void sheet(Page page, VertexSheet sheet) {
         Flow flow = page.flow();
-        Print print = page.print();
         String heading = sheet.id() + " · " + Print.capital(sheet.kind());
-        flow.need(HEIGHT + 130);
+        flow.need(CornerSheet.HEIGHT + 130);
         flow.space(10);
         flow.heading(heading);
         flow.add(Blocks.text(
@@ -85,39 +75,17 @@ final class VertexPages {
                         + (sheet.chosen() ? "" : " · not all chosen: the worst stands in"),
                 Style.BODY));
         flow.space(4);
-        BodySolution solution = sheet.result().surface();
-        boolean onGround = sheet.result().heat().isEmpty();
-        BodyPicture picture = onGround ? new BodyPicture(solution, NEAR) : new BodyPicture(solution);
-        flow.add(Blocks.drawing(
-                HEIGHT,
-                onGround
-                        ? "An upright and a level cut through the coldest place of the corner"
-                        : "The corner from outside with the temperatures of its surfaces, and a cut through its coldest place",
-                picture::drawBeside));
+        CornerSheet corner = new CornerSheet(page.print(), sheet.result());
+        flow.add(corner.view());
         flow.space(4);
-        Table table = Table.of(Table.Column.share("", 1), Table.Column.number("", 190));
-        table = line(table, Rich.of("χ with external dimensions"), chi(print, sheet, DimensionSystem.EXTERNAL));
-        table = line(table, Rich.of("χ with internal dimensions"), chi(print, sheet, DimensionSystem.INTERNAL));
-        table = line(
-                table,
-                Rich.marked("lowest temperature factor f_{Rsi}, an estimate; limit "
-                        + Print.factor(page.audit().house().limits().temperatureFactor())),
-                Print.factor(sheet.temperatureFactor()));
-        table = line(
-                table,
+        flow.add(CornerSheet.line(
+                CornerSheet.line(
+                        corner.numbers(),
+                        Rich.marked("limit for f_{Rsi}"),
+                        Print.factor(page.audit().house().limits().temperatureFactor())),
                 Rich.of("indoor humidity from which mould may grow there, at the design temperatures"),
-                Print.percent(sheet.mouldHumidity()));
-        flow.add(table);
-    }
-
-    private static String chi(Print print, VertexSheet sheet, DimensionSystem system) {
-        return sheet.result()
-                .heat()
-                .map(heat -> print.of(heat.chi(system), Dimension.POINT_TRANSMITTANCE))
-                .orElse("in the U of the floor, ISO 13370");
-    }
-
-    private static Table line(Table table, Rich what, String value) {
-        return table.row(Table.Kind.PLAIN, Table.Cell.of(what), Table.Cell.of(value));
+                Print.percent(sheet.mouldHumidity())));
+        flow.space(4);
+        corner.words(flow);
     }
 }

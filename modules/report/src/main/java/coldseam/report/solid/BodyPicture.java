@@ -29,12 +29,13 @@ public final class BodyPicture {
     /** m, where the cut at right angles to each direction lies. */
     private final double[] planes;
 
+    private final UnitSystem units;
     private final Palettes palettes;
     private final ImmutableList<Integer> keys;
 
     /** Of the whole body. */
-    public BodyPicture(BodySolution solution) {
-        this(solution, solution.body().extent());
+    public BodyPicture(BodySolution solution, UnitSystem units) {
+        this(solution, units, solution.body().extent());
     }
 
     /**
@@ -42,12 +43,20 @@ public final class BodyPicture {
      *
      * @param shown what cuts show, as far as the body reaches
      */
-    public BodyPicture(BodySolution solution, coldseam.conduction.solid.Box shown) {
-        this(solution, shown, CutDrawing.at(solution, 0), CutDrawing.at(solution, 1), CutDrawing.at(solution, 2));
+    public BodyPicture(BodySolution solution, UnitSystem units, coldseam.conduction.solid.Box shown) {
+        this(
+                solution,
+                units,
+                shown,
+                CutDrawing.at(solution, 0),
+                CutDrawing.at(solution, 1),
+                CutDrawing.at(solution, 2));
     }
 
-    private BodyPicture(BodySolution solution, coldseam.conduction.solid.Box shown, double... planes) {
+    private BodyPicture(
+            BodySolution solution, UnitSystem units, coldseam.conduction.solid.Box shown, double... planes) {
         this.solution = solution;
+        this.units = units;
         this.planes = planes;
         this.shown = common(shown, solution.body().extent());
         this.palettes = new Palettes(solution.body());
@@ -69,7 +78,7 @@ public final class BodyPicture {
 
     /** Points it takes. */
     public double height() {
-        return TOP + 2 * (PANEL + 12) + (keys.size() + 1) / 2 * ROW + 30;
+        return TOP + 2 * (PANEL + 12) + keysHeight(2) + 30;
     }
 
     /** Draws it, its lower left corner at the origin. */
@@ -87,8 +96,8 @@ public final class BodyPicture {
         cut(1).draw(canvas, panel(right, top), palettes);
         double below = top - PANEL - 12;
         cut(0).draw(canvas, panel(left, below), palettes);
-        view(canvas, panel(right, below));
-        keys(canvas, below - PANEL - 14);
+        drawView(canvas, panel(right, below));
+        drawKeys(canvas, new Box(12, 0, 12 + WIDTH, below - PANEL - 14), 2);
     }
 
     /**
@@ -102,7 +111,7 @@ public final class BodyPicture {
             cut(2).draw(canvas, new Box(middle + 6, box.y0(), box.x1(), box.y1()), palettes);
             return;
         }
-        view(canvas, new Box(box.x0(), box.y0(), middle - 6, box.y1()));
+        drawView(canvas, new Box(box.x0(), box.y0(), middle - 6, box.y1()));
         cut(0).draw(canvas, new Box(middle + 6, box.y0(), box.x1(), box.y1()), palettes);
     }
 
@@ -114,6 +123,36 @@ public final class BodyPicture {
         }
     }
 
+    /** Points that the key to its materials takes in so many columns. */
+    public double keysHeight(int columns) {
+        return rows(columns) * ROW;
+    }
+
+    private int rows(int columns) {
+        return (keys.size() + columns - 1) / columns;
+    }
+
+    /** Draws the key to its materials in some columns. */
+    public void drawKeys(Canvas canvas, Box box, int columns) {
+        double column = box.width() / columns;
+        keys.forEachWithIndex((piece, i) -> {
+            double x = box.x0() + i / rows(columns) * column;
+            double y = box.y1() - ROW * (i % rows(columns)) - 8;
+            Box area = new Box(x, y - 5, x + 24, y + 5);
+            Look look = palettes.of(piece);
+            canvas.fill(area.corners(), look.tint());
+            look.hatch().draw(canvas, area.corners(), area);
+            canvas.outline(area.corners(), Pen.of(0.5, Palette.INK));
+            canvas.text(palettes.solid(piece).material(), x + 30, y - 2.8, Type.of(8), Align.LEFT);
+            canvas.text(
+                    units.format(palettes.solid(piece).conductivity(), Dimension.CONDUCTIVITY),
+                    x + column - 32,
+                    y - 2.8,
+                    Type.of(8).with(Palette.SLATE),
+                    Align.RIGHT);
+        });
+    }
+
     /** m, of the surface shown beside what goes through it. */
     private static final double BESIDE = 0.12;
 
@@ -123,13 +162,13 @@ public final class BodyPicture {
      *
      * @param solution of a body whose layers reach to its far ends sideways
      */
-    public static BodyPicture through(BodySolution solution) {
+    public static BodyPicture through(BodySolution solution, UnitSystem units) {
         coldseam.conduction.solid.Box whole = solution.body().extent();
         ImmutableList<coldseam.conduction.solid.Box> solids =
                 solution.body().painted().selectInstancesOf(Painted.Solid.class).collect(Painted.Solid::box);
         ImmutableList<coldseam.conduction.solid.Box> pieces = solids.select(each -> each.high(0) < whole.high(0));
         if (pieces.isEmpty()) {
-            return new BodyPicture(solution);
+            return new BodyPicture(solution, units);
         }
         double layer = solids.reject(pieces::contains)
                 .toSortedListBy(each -> -each.size(2))
@@ -137,6 +176,7 @@ public final class BodyPicture {
                 .maxBy(at -> CutDrawing.materials(solution, 2, at));
         return new BodyPicture(
                 solution,
+                units,
                 coldseam.conduction.solid.Box.of(
                         whole.low(0),
                         pieces.collectDouble(each -> each.low(1)).min() - BESIDE,
@@ -157,14 +197,15 @@ public final class BodyPicture {
     }
 
     private CutDrawing cut(int direction) {
-        return new CutDrawing(solution, direction, planes[direction], shown);
+        return new CutDrawing(solution, units, direction, planes[direction], shown);
     }
 
     private static Box panel(double x, double top) {
         return new Box(x, top - PANEL, x + WIDTH / 2 - 18, top);
     }
 
-    private void view(Canvas canvas, Box box) {
+    /** Draws the whole from outside with the temperatures of its surfaces, as large as a box allows. */
+    public void drawView(Canvas canvas, Box box) {
         Axonometry view = new Axonometry(solution);
         Warmth warmth = view.warmth();
         canvas.text(
@@ -174,27 +215,6 @@ public final class BodyPicture {
                 Type.of(8.5).with(Face.SEMIBOLD).with(Palette.DEEP),
                 Align.LEFT);
         view.draw(canvas, new Box(box.x0(), box.y0() + 26, box.x1(), box.y1() - 18), warmth, palettes);
-        warmth.draw(canvas, box.x0() + 20, box.y0() + 10, box.width() - 60);
-    }
-
-    private void keys(Canvas canvas, double top) {
-        int half = (keys.size() + 1) / 2;
-        double column = WIDTH / 2;
-        keys.forEachWithIndex((piece, i) -> {
-            double x = 12 + (i < half ? 0 : column);
-            double y = top - ROW * (i < half ? i : i - half) - 8;
-            Box area = new Box(x, y - 5, x + 24, y + 5);
-            Look look = palettes.of(piece);
-            canvas.fill(area.corners(), look.tint());
-            look.hatch().draw(canvas, area.corners(), area);
-            canvas.outline(area.corners(), Pen.of(0.5, Palette.INK));
-            canvas.text(palettes.solid(piece).material(), x + 30, y - 2.8, Type.of(8), Align.LEFT);
-            canvas.text(
-                    UnitSystem.SI.format(palettes.solid(piece).conductivity(), Dimension.CONDUCTIVITY),
-                    x + column - 32,
-                    y - 2.8,
-                    Type.of(8).with(Palette.SLATE),
-                    Align.RIGHT);
-        });
+        warmth.draw(canvas, box.x0() + 20, box.y0() + 10, box.width() - 60, units);
     }
 }

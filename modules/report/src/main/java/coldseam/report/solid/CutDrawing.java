@@ -3,6 +3,8 @@ package coldseam.report.solid;
 import coldseam.conduction.solid.BodyCut;
 import coldseam.conduction.solid.BodyEnvironment;
 import coldseam.conduction.solid.BodySolution;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
@@ -16,6 +18,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.list.primitive.DoubleList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** One cut through a body: its materials, and lines of equal temperature. */
@@ -31,6 +34,7 @@ final class CutDrawing {
     private static final Pen SURFACE = Pen.of(0.9, Palette.INK);
 
     private final BodySolution solution;
+    private final UnitSystem units;
     private final int direction;
     private final double at;
     private final BodyCut cut;
@@ -45,8 +49,9 @@ final class CutDrawing {
      * @param at where, m
      * @param shown the part of the body that is drawn
      */
-    CutDrawing(BodySolution solution, int direction, double at, coldseam.conduction.solid.Box shown) {
+    CutDrawing(BodySolution solution, UnitSystem units, int direction, double at, coldseam.conduction.solid.Box shown) {
         this.solution = solution;
+        this.units = units;
         this.direction = direction;
         this.at = at;
         this.cut = solution.field().cut(direction, at);
@@ -58,7 +63,7 @@ final class CutDrawing {
     /** Draws it as large as a box allows, its title on top. */
     void draw(Canvas canvas, Box box, Palettes palettes) {
         canvas.text(
-                "cut at " + "xyz".charAt(direction) + " = " + plain(1000 * at) + " mm",
+                "cut at " + "xyz".charAt(direction) + " = " + units.format(at, Dimension.THICKNESS),
                 box.x0(),
                 box.y1() - 9,
                 Type.of(8.5).with(Face.SEMIBOLD).with(Palette.DEEP),
@@ -126,14 +131,11 @@ final class CutDrawing {
     }
 
     private void isotherms(Canvas canvas, double dx, double dy, double scale) {
-        double low = solution.body()
+        DoubleList all = solution.body()
                 .environments()
-                .collectDouble(BodyEnvironment::temperature)
-                .min();
-        double high = solution.body()
-                .environments()
-                .collectDouble(BodyEnvironment::temperature)
-                .max();
+                .collectDouble(each -> units.value(each.temperature(), Dimension.TEMPERATURE));
+        double low = all.min();
+        double high = all.max();
         MutableList<Spot> taken = Lists.mutable.empty();
         double step = STEPS[STEPS.length - 1];
         for (int i = STEPS.length - 1; i >= 0 && (high - low) / STEPS[i] <= MOST; i--) {
@@ -141,7 +143,7 @@ final class CutDrawing {
         }
         for (double t = Math.ceil(low / step + 1e-9) * step; t < high - 1e-9; t += step) {
             MutableList<ImmutableList<Spot>> lines = Lists.mutable.empty();
-            for (BodyCut.Line each : cut.isotherm(t)) {
+            for (BodyCut.Line each : cut.isotherm(units.inside(t, Dimension.TEMPERATURE))) {
                 if (isShown(each)) {
                     lines.add(line(each, dx, dy, scale));
                 }

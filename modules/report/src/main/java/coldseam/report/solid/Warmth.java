@@ -46,7 +46,7 @@ record Warmth(double coldest, double warmest) {
     }
 
     /** Draws the scale with its temperatures. */
-    void draw(Canvas canvas, double x, double y, double width) {
+    void draw(Canvas canvas, double x, double y, double width, UnitSystem units) {
         Type type = Type.of(7.2);
         double step = width / STEPS;
         for (int i = 0; i < STEPS; i++) {
@@ -56,7 +56,7 @@ record Warmth(double coldest, double warmest) {
         }
         for (int i = 0; i <= STEPS; i += STEPS / 2) {
             double value = coldest + i * (warmest - coldest) / STEPS;
-            canvas.text(UnitSystem.SI.format(value, Dimension.TEMPERATURE), x + i * step, y - 9, type, Align.CENTRE);
+            canvas.text(units.format(value, Dimension.TEMPERATURE), x + i * step, y - 9, type, Align.CENTRE);
         }
     }
 }

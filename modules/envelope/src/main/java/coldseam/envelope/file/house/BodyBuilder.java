@@ -50,7 +50,7 @@ final class BodyBuilder {
                 given.footprintLine(),
                 given.storeys().collect(this::storey),
                 base(given.base()),
-                roof(given.roof(), given.storeys().getLast().footprint()),
+                roof(given.roof(), given.storeys().getLast().outlines()),
                 otherBases(given.otherBases()),
                 heights(given.ground(), given.storeys()),
                 given.wings().collect(each -> wing(each.name(), each.value())));
@@ -61,7 +61,7 @@ final class BodyBuilder {
                 name,
                 given.storeys().collect(this::storey),
                 base(given.base()),
-                roof(given.roof(), given.storeys().getLast().footprint()),
+                roof(given.roof(), given.storeys().getLast().outlines()),
                 otherBases(given.otherBases()),
                 heights(given.ground(), given.storeys()));
     }
@@ -73,9 +73,7 @@ final class BodyBuilder {
 
     private static ImmutableList<Double> heights(
             ImmutableList<FileBody.FileHeight> ground, ImmutableList<FileStorey> storeys) {
-        ImmutableList<Double> heights = ground.collect(FileBody.FileHeight::height);
-        // The reversed corners begin with the old last one.
-        return Outline.signedArea(storeys.getFirst().footprint().corners()) < 0 ? heights.toReversed() : heights;
+        return storeys.getFirst().outlines().turnedCorners(ground.collect(FileBody.FileHeight::height));
     }
 
     static ImmutableList<Point2> counterclockwise(ImmutableList<Point2> outline) {
@@ -83,42 +81,36 @@ final class BodyBuilder {
     }
 
     private Body.Storey storey(FileStorey given) {
-        ImmutableList<Point2> corners = given.footprint().corners();
-        ImmutableList<Body.Wall> walls = walls(given);
-        if (Outline.signedArea(corners) < 0) {
-            // Backwards, side i becomes the old side n − 2 − i: it runs between the same two corners.
-            int count = corners.size();
-            ImmutableList<Body.Wall> inFileOrder = walls;
-            walls = inFileOrder.collectWithIndex((wall, i) -> inFileOrder.get(Math.floorMod(count - 2 - i, count)));
-            corners = corners.toReversed();
-        }
+        StoreyOutlines outlines = given.outlines();
+        ImmutableList<ImmutableList<Point2>> turned = outlines.turned();
         return new Body.Storey(
                 given.name(),
-                corners,
+                turned.getFirst(),
+                turned.drop(1),
                 given.height(),
-                walls,
+                outlines.turned(walls(given)),
                 given.terrace(),
                 given.terrace().isPresent(),
                 given.overhang().map(FileStorey.FileOverhang::assembly),
                 given.floorThickness().orElse(0),
-                given.lowerRoof().map(roof -> roof.roof(given.footprint(), given.height(), exposure(roof.faces()))),
+                given.lowerRoof().map(roof -> roof.roof(outlines, given.height(), exposure(roof.faces()))),
                 given.base().map(this::base).or(() -> facing(given)));
     }
 
     private ImmutableList<Body.Wall> walls(FileStorey storey) {
         ImmutableList<String> names = names(storey);
         return storey.walls()
-                .bySide(storey.footprint())
+                .bySide(storey.outlines())
                 .collectWithIndex((wall, side) ->
                         new Body.Wall(names.get(side), assembly(wall.assembly()), exposure(wall.faces())));
     }
 
     /** Names of a storey's walls: the given one, or storey, compass word and, where several face one way, their number. */
     static ImmutableList<String> names(FileStorey storey) {
-        ImmutableList<Point2> corners = storey.footprint().corners();
-        ImmutableList<FileWalls.FileWall> given = storey.walls().bySide(storey.footprint());
-        ImmutableList<String> plain = given.collectWithIndex((wall, side) ->
-                storey.name() + " " + Outline.facing(corners, side).word() + " wall");
+        StoreyOutlines outlines = storey.outlines();
+        ImmutableList<FileWalls.FileWall> given = storey.walls().bySide(outlines);
+        ImmutableList<String> plain =
+                given.collectWithIndex((wall, side) -> storey.name() + " " + outlines.word(side) + " wall");
         MutableMap<String, Integer> count = Maps.mutable.empty();
         MutableList<String> names = Lists.mutable.empty();
         for (int side = 0; side < given.size(); side++) {
@@ -177,27 +169,21 @@ final class BodyBuilder {
                         exposure(each.faces())));
     }
 
-    private static Body.Roof roof(FileRoof roof, FileFootprint footprint) {
-        ImmutableList<Point2> corners = footprint.corners();
+    private static Body.Roof roof(FileRoof roof, StoreyOutlines outlines) {
         MutableMap<Integer, Body.RoofSide> sides = Maps.mutable.empty();
-        roof.ownSides(footprint).forEachKeyValue((side, rise) -> sides.put(turned(side, corners), rise));
+        roof.ownSides(outlines).forEachKeyValue((side, rise) -> sides.put(outlines.turned(side), rise));
         return new Body.Roof(
                 roof.form(),
                 roof.insulatedAt() == FileRoof.InsulatedAt.CEILING,
                 assembly(roof.assembly()),
                 roof.gableAssembly(),
                 roof.pitch(),
-                turned(roof.lowSideIndex(footprint), corners),
+                outlines.turned(roof.lowSideIndex(outlines)),
                 roof.parapetHeight(),
                 roof.loftFactor(),
                 sides.toImmutable(),
                 roof.collar().map(each -> new Body.Collar(each.height(), each.assembly(), each.loftFactor())),
-                roof.dormers().flatCollect(each -> each.value().dormers(each.name(), footprint, roof.assembly())));
-    }
-
-    /** A side's index once the corners run counterclockwise. */
-    static int turned(int side, ImmutableList<Point2> corners) {
-        return Outline.signedArea(corners) < 0 ? Math.floorMod(corners.size() - 2 - side, corners.size()) : side;
+                roof.dormers().flatCollect(each -> each.value().dormers(each.name(), outlines, roof.assembly())));
     }
 
     private Body surfaces(FileBody.FileSurfaces given) {

@@ -51,7 +51,8 @@ sealed interface FileBody {
 
             @Doc(
                     "Heights of the ground beside the lowest storey's corners, in their order, where it is not level at 0 m; even from"
-                            + " corner to corner.")
+                            + " corner to corner. Those in its courts may follow; without them it lies there as beside the"
+                            + " nearest side.")
             @Default("")
             @Size(max = 100)
             ImmutableList<FileHeight> ground,
@@ -94,16 +95,19 @@ sealed interface FileBody {
             Faults faults) {
         new StoreyChecks(storeys, faults).check();
         base.checkMain(faults);
-        int corners = storeys.getFirst().footprint().corners().size();
-        if (ground.notEmpty() && ground.size() != corners) {
+        StoreyOutlines lowest = storeys.getFirst().outlines();
+        int corners = lowest.footprint().size();
+        if (ground.notEmpty() && ground.size() != corners && ground.size() != lowest.count()) {
             faults.add(
                     place,
                     "ground needs one height for each corner of the lowest storey",
                     ground.size() + " heights",
-                    String.valueOf(corners),
+                    lowest.courts().isEmpty()
+                            ? String.valueOf(corners)
+                            : corners + ", or " + lowest.count() + " with those of its courts",
                     "add or remove heights; they follow the footprint's corners");
         }
-        roof.check(storeys.getLast().footprint(), faults);
+        roof.check(storeys.getLast().outlines(), faults);
         roof.checkParapet(storeys.anySatisfy(each -> each.lowerRoof().isPresent()), faults);
     }
 

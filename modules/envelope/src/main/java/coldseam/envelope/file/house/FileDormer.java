@@ -1,7 +1,6 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Body;
-import coldseam.envelope.Point2;
 import coldseam.files.BadValueException;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
@@ -117,14 +116,13 @@ record FileDormer(
                 : Lists.immutable.fromStream(IntStream.rangeClosed(1, count).mapToObj(i -> name + " " + i));
     }
 
-    ImmutableList<Body.Dormer> dormers(String name, FileFootprint footprint, String roof) {
-        ImmutableList<Point2> corners = footprint.corners();
-        int index = FileWalls.Sides.of(side.value(), corners).getFirst();
+    ImmutableList<Body.Dormer> dormers(String name, StoreyOutlines outlines, String roof) {
+        int index = outlines.of(side.value()).getFirst();
         return names(name).collectWithIndex((each, i) -> {
             double step = spacing.orElse(0);
             return new Body.Dormer(
                     each,
-                    BodyBuilder.turned(index, corners),
+                    outlines.turned(index),
                     form == Form.GABLED,
                     left.isPresent() ? OptionalDouble.of(left.getAsDouble() + i * step) : left,
                     (i - (count - 1) / 2.0) * step,

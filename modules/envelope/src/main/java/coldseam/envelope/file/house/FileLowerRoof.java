@@ -2,7 +2,6 @@ package coldseam.envelope.file.house;
 
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
-import coldseam.envelope.Point2;
 import coldseam.files.BadValueException;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
@@ -19,7 +18,6 @@ import coldseam.files.quantity.UnitSystem;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.eclipse.collections.api.list.ImmutableList;
 
 @Short
 @Noun("a lower roof")
@@ -92,20 +90,18 @@ record FileLowerRoof(
         }
     }
 
-    void check(FileFootprint footprint, Faults faults) {
-        lowSide.ifPresent(word -> FileRoof.checkSide("low-side", word, footprint, faults));
+    void check(StoreyOutlines outlines, Faults faults) {
+        lowSide.ifPresent(word -> FileRoof.checkSide("low-side", word, outlines, faults));
     }
 
-    /** The lower roof over a storey of this height, m, with this footprint. */
-    Body.LowerRoof roof(FileFootprint footprint, double height, Exposure exposure) {
-        ImmutableList<Point2> corners = footprint.corners();
-        int side = lowSide.map(word -> FileWalls.Sides.of(word.value(), corners).getFirst())
-                .orElse(0);
+    /** The lower roof over a storey of this height, m, with these outlines. */
+    Body.LowerRoof roof(StoreyOutlines outlines, double height, Exposure exposure) {
+        int side = lowSide.map(word -> outlines.of(word.value()).getFirst()).orElse(0);
         return new Body.LowerRoof(
                 area.map(FileFootprint::corners).map(BodyBuilder::counterclockwise),
                 assembly,
                 pitch,
-                BodyBuilder.turned(side, corners),
+                outlines.turned(side),
                 eaves.orElse(height),
                 wall,
                 exposure);

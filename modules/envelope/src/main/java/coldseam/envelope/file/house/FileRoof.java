@@ -1,7 +1,6 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Body;
-import coldseam.envelope.Point2;
 import coldseam.files.BadValueException;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
@@ -219,43 +218,38 @@ record FileRoof(
         }
     }
 
-    /** Checks the low side and the sides of their own against the top storey's footprint. */
-    void check(FileFootprint footprint, Faults faults) {
-        sides.select(each ->
-                        FileWalls.Sides.of(each.name(), footprint.corners()).isEmpty())
-                .forEach(each -> faults.add(FileWalls.Sides.none(each.name(), footprint.corners(), each.place())));
-        lowSide.ifPresent(word -> checkSide("low-side", word, footprint, faults));
-        dormers.forEach(each -> checkSide("side", each.value().side(), footprint, faults));
+    /** Checks the low side and the sides of their own against the top storey's outlines. */
+    void check(StoreyOutlines outlines, Faults faults) {
+        sides.select(each -> outlines.of(each.name()).isEmpty())
+                .forEach(each -> faults.add(outlines.none(each.name(), each.place())));
+        lowSide.ifPresent(word -> checkSide("low-side", word, outlines, faults));
+        dormers.forEach(each -> checkSide("side", each.value().side(), outlines, faults));
     }
 
-    /** Refuses a word that does not mean one side of a footprint. */
-    static void checkSide(String key, Located<String> word, FileFootprint footprint, Faults faults) {
-        ImmutableList<Point2> corners = footprint.corners();
-        ImmutableList<Integer> sides = FileWalls.Sides.of(word.value(), corners);
+    /** Refuses a word that does not mean one side of a storey. */
+    static void checkSide(String key, Located<String> word, StoreyOutlines outlines, Faults faults) {
+        ImmutableList<Integer> sides = outlines.of(word.value());
         if (sides.isEmpty()) {
-            faults.add(FileWalls.Sides.none(word.value(), corners, word.place()));
+            faults.add(outlines.none(word.value(), word.place()));
         } else if (sides.size() > 1) {
             faults.add(
                     word.place(),
                     key + " must mean one side",
                     '"' + word.value() + "\", which means " + sides.size() + " sides",
-                    sides.collect(side -> "side " + (side + 1)).makeString(", "),
+                    sides.collect(outlines::numbered).makeString(", "),
                     "write one of them");
         }
     }
 
-    /** Index of the low side in the top storey's footprint as the file lists it; zero for roofs without one. */
-    int lowSideIndex(FileFootprint footprint) {
-        return lowSide.map(each ->
-                        FileWalls.Sides.of(each.value(), footprint.corners()).getFirst())
-                .orElse(0);
+    /** Index of the low side among the top storey's sides as the file lists them; zero for roofs without one. */
+    int lowSideIndex(StoreyOutlines outlines) {
+        return lowSide.map(each -> outlines.of(each.value()).getFirst()).orElse(0);
     }
 
     /** Sides that rise otherwise than form and pitch say, by their index in the file. */
-    ImmutableMap<Integer, Body.RoofSide> ownSides(FileFootprint footprint) {
+    ImmutableMap<Integer, Body.RoofSide> ownSides(StoreyOutlines outlines) {
         MutableMap<Integer, Body.RoofSide> own = Maps.mutable.empty();
-        FileWalls.Sides.narrowest(sides, footprint.corners())
-                .forEachKeyValue((side, rise) -> own.put(side, rise.side(pitch)));
+        outlines.narrowest(sides).forEachKeyValue((side, rise) -> own.put(side, rise.side(pitch)));
         return own.toImmutable();
     }
 

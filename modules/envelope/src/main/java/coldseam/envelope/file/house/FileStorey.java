@@ -7,15 +7,18 @@ import coldseam.files.Default;
 import coldseam.files.Defines;
 import coldseam.files.Doc;
 import coldseam.files.Faults;
+import coldseam.files.Named;
 import coldseam.files.Noun;
 import coldseam.files.Position;
 import coldseam.files.Refers;
 import coldseam.files.SelfChecking;
 import coldseam.files.Short;
+import coldseam.files.Size;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
 
 @Noun("a storey")
 @Doc("One storey.")
@@ -25,9 +28,14 @@ record FileStorey(
         @Doc("Its outline in plan: corners, or a rectangle.")
         FileFootprint footprint,
 
+        @Doc("Courts by name: outlines within the footprint, closed on all sides and open above.")
+        @Default("")
+        @Size(max = 20)
+        ImmutableList<Named<FileFootprint>> courts,
+
         @Doc("Floor to floor; in the top storey to the top of the ceiling's structure.")
         @Unit(Dimension.LENGTH)
-        @Bounds(atLeast = "1 m", atMost = "20 m")
+        @Bounds(atLeast = "1 m", atMost = "8 m", usual = "2.4 to 3.5 m")
         double height,
 
         @Doc("Its walls: one assembly for all, a list with one for each side, or a mapping from sides.")
@@ -96,9 +104,17 @@ record FileStorey(
         }
     }
 
+    /** Its outline and those of its courts. */
+    StoreyOutlines outlines() {
+        return new StoreyOutlines(
+                footprint.corners(),
+                courts.collect(each -> new Named<>(each.name(), each.value().corners(), each.place())));
+    }
+
     @Override
     public void check(Faults faults) {
-        walls.check(footprint, faults);
-        lowerRoof.ifPresent(roof -> roof.check(footprint, faults));
+        outlines().check(faults);
+        walls.check(outlines(), faults);
+        lowerRoof.ifPresent(roof -> roof.check(outlines(), faults));
     }
 }

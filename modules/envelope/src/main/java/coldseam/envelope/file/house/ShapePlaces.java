@@ -67,7 +67,7 @@ final class ShapePlaces {
         for (FileStorey storey : storeys) {
             put(ShellFault.Part.STOREY, storey.name(), storey.place());
             ImmutableList<String> names = BodyBuilder.names(storey);
-            storey.walls().bySide(storey.footprint()).forEachWithIndex((wall, i) -> {
+            storey.walls().bySide(storey.outlines()).forEachWithIndex((wall, i) -> {
                 put(ShellFault.Part.WALL, names.get(i), wall.place());
                 put(ShellFault.Part.SURFACE, names.get(i), wall.place());
             });

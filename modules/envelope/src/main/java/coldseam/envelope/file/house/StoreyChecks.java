@@ -2,7 +2,7 @@ package coldseam.envelope.file.house;
 
 import coldseam.files.Faults;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.Geometry;
 
 /** Checks each storey against the one below it. */
 final class StoreyChecks {
@@ -42,8 +42,8 @@ final class StoreyChecks {
                     "",
                     "add it: floor-thickness: 250 mm");
         }
-        Polygon lower = Outline.polygon(below.footprint().corners());
-        Polygon upper = Outline.polygon(above.footprint().corners());
+        Geometry lower = below.outlines().polygon();
+        Geometry upper = above.outlines().polygon();
         if (lower.intersection(upper).getArea() < NARROWEST * NARROWEST) {
             faults.add(
                     above.place(),

@@ -5,19 +5,27 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Point2;
 import coldseam.envelope.Role;
+import coldseam.envelope.shell.lattice.Vertex;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import org.eclipse.collections.api.block.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
 
 /**
- * A storey's footprint with each side moved by its own distance.
+ * A storey's outline and those of its courts, each side moved by its own distance.
  *
- * @param corners counterclockwise, m
+ * @param corners m, of all outlines, one outline after the other: counterclockwise around the storey, clockwise around a court
  * @param sides for each corner, the storey's side that starts there, or −1 − i where side i and the one before it lie in one
  *     line, were moved by different distances, and a jog joins them
+ * @param next for each corner, the one at the end of the side or jog that starts there
  */
-public record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> sides) {
+public record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> sides, ImmutableList<Integer> next) {
 
     /** Sine of the angle below which two neighbouring sides count as one line. */
     private static final double IN_LINE = 0.01;
@@ -60,42 +68,88 @@ public record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> si
     }
 
     /**
-     * Moves each side outwards (inwards where negative) and intersects neighbours.
+     * Outlines where they are, side i from corner i on.
      *
-     * @param corners counterclockwise
-     * @param distances m, one for each side
+     * @param outlines the storey's counterclockwise, then its courts' clockwise
      */
-    public static Footprint moved(ImmutableList<Point2> corners, ImmutableList<Double> distances) {
-        int n = corners.size();
-        MutableList<Point2> points = Lists.mutable.empty();
-        MutableList<Integer> sides = Lists.mutable.empty();
-        for (int i = 0; i < n; i++) {
-            int before = (i + n - 1) % n;
-            Point2 corner = corners.get(i);
-            Point2 in = unit(corners.get(before), corner);
-            Point2 out = unit(corner, corners.get((i + 1) % n));
-            double a = distances.get(before);
-            double b = distances.get(i);
-            double sine = in.x() * out.y() - in.y() * out.x();
-            double cosine = in.x() * out.x() + in.y() * out.y();
-            if (Math.abs(sine) < IN_LINE && cosine > 0) {
-                points.add(beside(corner, in, a));
-                if (Math.abs(a - b) < SAME) {
-                    sides.add(i);
-                } else {
-                    sides.add(-1 - i);
-                    points.add(beside(corner, out, b));
-                    sides.add(i);
-                }
-            } else {
-                // On both moved lines: offset o with o·nIn = a and o·nOut = b, the normals pointing out.
-                double along = (b - a * cosine) / sine;
-                points.add(
-                        new Point2(corner.x() + a * in.y() + along * in.x(), corner.y() - a * in.x() + along * in.y()));
-                sides.add(i);
+    public static Footprint of(ImmutableList<ImmutableList<Point2>> outlines) {
+        MutableList<Integer> next = Lists.mutable.empty();
+        outlines.forEach(outline -> {
+            int first = next.size();
+            outline.forEachWithIndex((corner, i) -> next.add(first + (i + 1) % outline.size()));
+        });
+        ImmutableList<Point2> corners = outlines.flatCollect(outline -> outline);
+        return new Footprint(corners, corners.collectWithIndex((corner, i) -> i), next.toImmutable());
+    }
+
+    /** The corner at the end of the side or jog that starts at a corner. */
+    public Point2 end(int corner) {
+        return corners.get(next.get(corner));
+    }
+
+    /** Corners of each outline by their indices, the storey's first. */
+    ImmutableList<ImmutableList<Integer>> rings() {
+        MutableList<ImmutableList<Integer>> rings = Lists.mutable.empty();
+        int first = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            if (next.get(i) <= i) {
+                rings.add(Lists.immutable.fromStream(
+                        IntStream.rangeClosed(first, i).boxed()));
+                first = i + 1;
             }
         }
-        return new Footprint(points.toImmutable(), sides.toImmutable());
+        return rings.toImmutable();
+    }
+
+    /**
+     * Moves each side outwards (inwards where negative) and intersects neighbours.
+     *
+     * @param distances m, one for each side
+     */
+    public Footprint moved(ImmutableList<Double> distances) {
+        MutableList<Point2> points = Lists.mutable.empty();
+        MutableList<Integer> moved = Lists.mutable.empty();
+        MutableList<Integer> ends = Lists.mutable.empty();
+        for (ImmutableList<Integer> ring : rings()) {
+            int first = points.size();
+            for (int i : ring.castToList()) {
+                move(i == ring.getFirst() ? ring.getLast() : i - 1, i, distances, points, moved);
+            }
+            for (int i = first; i < points.size(); i++) {
+                ends.add(i + 1 < points.size() ? i + 1 : first);
+            }
+        }
+        return new Footprint(points.toImmutable(), moved.toImmutable(), ends.toImmutable());
+    }
+
+    private void move(
+            int before,
+            int i,
+            ImmutableList<Double> distances,
+            MutableList<Point2> points,
+            MutableList<Integer> moved) {
+        Point2 corner = corners.get(i);
+        Point2 in = unit(corners.get(before), corner);
+        Point2 out = unit(corner, end(i));
+        double a = distances.get(before);
+        double b = distances.get(i);
+        double sine = in.x() * out.y() - in.y() * out.x();
+        double cosine = in.x() * out.x() + in.y() * out.y();
+        if (Math.abs(sine) < IN_LINE && cosine > 0) {
+            points.add(beside(corner, in, a));
+            if (Math.abs(a - b) < SAME) {
+                moved.add(i);
+            } else {
+                moved.add(-1 - i);
+                points.add(beside(corner, out, b));
+                moved.add(i);
+            }
+        } else {
+            // On both moved lines: offset o with o·nIn = a and o·nOut = b, the normals pointing out.
+            double along = (b - a * cosine) / sine;
+            points.add(new Point2(corner.x() + a * in.y() + along * in.x(), corner.y() - a * in.x() + along * in.y()));
+            moved.add(i);
+        }
     }
 
     private static Point2 beside(Point2 corner, Point2 along, double distance) {
@@ -108,13 +162,13 @@ public record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> si
     }
 
     /** Whether some side runs backwards after moving: its neighbours met before it. */
-    public boolean turnsBack(ImmutableList<Point2> original) {
+    public boolean turnsBack(Footprint original) {
         for (int i = 0; i < corners.size(); i++) {
             int side = sides.get(i);
             if (side >= 0) {
-                Point2 along = unit(original.get(side), original.get((side + 1) % original.size()));
+                Point2 along = unit(original.corners.get(side), original.end(side));
                 Point2 a = corners.get(i);
-                Point2 b = corners.get((i + 1) % corners.size());
+                Point2 b = end(i);
                 if ((b.x() - a.x()) * along.x() + (b.y() - a.y()) * along.y() <= 0) {
                     return true;
                 }
@@ -123,14 +177,36 @@ public record Footprint(ImmutableList<Point2> corners, ImmutableList<Integer> si
         return false;
     }
 
-    /** m², positive where counterclockwise. */
+    /** m², without the courts. */
     public double area() {
         double sum = 0;
         for (int i = 0; i < corners.size(); i++) {
             Point2 a = corners.get(i);
-            Point2 b = corners.get((i + 1) % corners.size());
+            Point2 b = end(i);
             sum += a.x() * b.y() - a.y() * b.x();
         }
         return sum / 2;
+    }
+
+    /** In plan, m, without the courts. */
+    public Polygon polygon() {
+        return polygon(Plan.IN_METRES, corner -> new Coordinate(corner.x(), corner.y()));
+    }
+
+    /** The same on the lattice. */
+    public Polygon onLattice() {
+        return polygon(Plan.GEOMETRY, corner -> {
+            Vertex vertex = Vertex.inPlan(corner);
+            return new Coordinate(vertex.x(), vertex.y());
+        });
+    }
+
+    private Polygon polygon(GeometryFactory factory, Function<Point2, Coordinate> place) {
+        ImmutableList<LinearRing> closed = rings().collect(
+                        ring -> factory.createLinearRing(ring.newWith(ring.getFirst())
+                                .collect(corners::get)
+                                .collect(place)
+                                .toArray(new Coordinate[0])));
+        return factory.createPolygon(closed.getFirst(), closed.drop(1).toArray(new LinearRing[0]));
     }
 }

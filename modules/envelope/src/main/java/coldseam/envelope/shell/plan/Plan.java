@@ -32,6 +32,8 @@ public final class Plan {
 
     public static final GeometryFactory GEOMETRY = new GeometryFactory(new PrecisionModel(1));
 
+    static final GeometryFactory IN_METRES = new GeometryFactory();
+
     /** Index of the plane outside every footprint. */
     public static final int OUTSIDE = -1;
 
@@ -136,13 +138,13 @@ public final class Plan {
     private final ImmutableList<Cell> cells;
     private final ImmutableList<Bound> bounds;
     private final ImmutableList<ImmutableList<Bound>> beside;
-    private final ImmutableList<ImmutableList<Vertex>> walks;
+    private final ImmutableList<ImmutableList<ImmutableList<Vertex>>> walks;
 
     private Plan(
             ImmutableList<Cell> cells,
             ImmutableList<Bound> bounds,
             ImmutableList<ImmutableList<Bound>> beside,
-            ImmutableList<ImmutableList<Vertex>> walks) {
+            ImmutableList<ImmutableList<ImmutableList<Vertex>>> walks) {
         this.cells = cells;
         this.bounds = bounds;
         this.beside = beside;
@@ -162,8 +164,8 @@ public final class Plan {
         return beside.get(cell);
     }
 
-    /** Every node around a storey's footprint, counterclockwise from its first corner on. */
-    public ImmutableList<Vertex> walk(int storey) {
+    /** Every node around a storey's outline, counterclockwise from its first corner on; then those around its courts. */
+    public ImmutableList<ImmutableList<Vertex>> walks(int storey) {
         return walks.get(storey);
     }
 
@@ -221,8 +223,21 @@ public final class Plan {
                 bounds.toImmutable(),
                 beside,
                 Lists.immutable.fromStream(java.util.stream.IntStream.range(0, storeys)
-                        .mapToObj(k ->
-                                pieces.select(piece -> piece.tag().bounds(k)).collect(Line::from))));
+                        .mapToObj(k -> rounds(pieces.select(piece -> piece.tag().bounds(k))))));
+    }
+
+    /** Pieces that follow one another, parted where they come back to where they began. */
+    private static ImmutableList<ImmutableList<Vertex>> rounds(ImmutableList<Line> pieces) {
+        MutableList<ImmutableList<Vertex>> rounds = Lists.mutable.empty();
+        MutableList<Vertex> round = Lists.mutable.empty();
+        for (Line piece : pieces) {
+            round.add(piece.from());
+            if (piece.to().equals(round.getFirst())) {
+                rounds.add(round.toImmutable());
+                round.clear();
+            }
+        }
+        return rounds.toImmutable();
     }
 
     /** The bounds of each cell. */
@@ -306,7 +321,7 @@ public final class Plan {
         MutableList<Coordinate> ring = Lists.mutable.empty();
         corners.forEach(corner -> ring.add(new Coordinate(corner.x(), corner.y())));
         ring.add(ring.getFirst().copy());
-        return new GeometryFactory().createPolygon(ring.toArray(new Coordinate[0]));
+        return IN_METRES.createPolygon(ring.toArray(new Coordinate[0]));
     }
 
     public static Polygon polygon(ImmutableList<Vertex> corners) {
@@ -318,6 +333,11 @@ public final class Plan {
 
     public static Point point(Vertex at) {
         return GEOMETRY.createPoint(coordinate(at));
+    }
+
+    /** A point in plan, m. */
+    public static Point point(Point2 at) {
+        return IN_METRES.createPoint(new Coordinate(at.x(), at.y()));
     }
 
     public static Vertex vertex(Coordinate coordinate) {

@@ -56,6 +56,7 @@ public final class RoofForm {
     private record Misfit(Body.Dormer dormer, String why) {}
 
     private final Body.Roof roof;
+    private final Footprint outer;
     private final ImmutableList<Vertex> corners;
     private final ImmutableList<Integer> sides;
     private final ImmutableList<Body.RoofSide> rises;
@@ -72,6 +73,7 @@ public final class RoofForm {
             long eaves,
             ImmutableList<DormerForm> dormers) {
         this.roof = roof;
+        this.outer = outer;
         this.corners = outer.corners().collect(Vertex::inPlan);
         this.sides = outer.sides();
         this.rises = rises;
@@ -123,7 +125,7 @@ public final class RoofForm {
 
     private static Optional<RoofForm> of(
             House house, Body.Roof roof, Body.Storey storey, Footprint outer, long top, Consumer<String> refused) {
-        ImmutableList<Body.RoofSide> rises = rises(roof, storey.footprint());
+        ImmutableList<Body.RoofSide> rises = rises(roof, Footprint.of(storey.outlines()));
         Optional<Assembly> assembly = roof.assembly().map(house.assemblies()::get);
         double beyond = Footprint.beyondStructure(assembly);
         if (flatTop(roof)) {
@@ -143,10 +145,7 @@ public final class RoofForm {
                     .orElse(Double.POSITIVE_INFINITY);
             skeleton = limit > 0
                     ? Optional.of(RoofSkeleton.of(
-                            outer.corners(),
-                            rises.collect(RoofForm::stages),
-                            limit,
-                            dormers.flatCollect(DormerForm::levels)))
+                            outer, rises.collect(RoofForm::stages), limit, dormers.flatCollect(DormerForm::levels)))
                     : Optional.empty();
             fault = skeleton.map(shape -> why(shape, roof))
                     .orElse(Optional.of("its collar would lie under its eaves. Raise the collar, or lower the storey"));
@@ -166,10 +165,7 @@ public final class RoofForm {
                 .collect(dormer -> {
                     int start = outer.sides().indexOf(dormer.side());
                     return new DormerForm(
-                            dormer,
-                            outer.corners().get(start),
-                            outer.corners().get((start + 1) % outer.corners().size()),
-                            1 / run(rises.get(dormer.side())));
+                            dormer, outer.corners().get(start), outer.end(start), 1 / run(rises.get(dormer.side())));
                 });
     }
 
@@ -259,14 +255,15 @@ public final class RoofForm {
     }
 
     private static Optional<String> jogs(Footprint outer) {
-        return outer.sides()
-                .detectOptional(side -> side < 0)
-                .map(side -> String.format(
+        int jog = outer.sides().detectIndex(side -> side < 0);
+        return jog < 0
+                ? Optional.empty()
+                : Optional.of(String.format(
                         Locale.ROOT,
                         "sides %d and %d lie in one line but are walls of different thickness, which would leave a jog in the eaves."
                                 + " Give both one assembly, or use a flat roof",
-                        -1 - side == 0 ? outer.sides().max() + 1 : -1 - side,
-                        -side));
+                        outer.sides().get(outer.next().indexOf(jog)) + 1,
+                        -outer.sides().get(jog)));
     }
 
     /** A mono-pitch whose low side is not its lowest. */
@@ -283,9 +280,9 @@ public final class RoofForm {
     }
 
     /** How the roof rises over each side of a footprint. */
-    private static ImmutableList<Body.RoofSide> rises(Body.Roof roof, ImmutableList<Point2> footprint) {
+    private static ImmutableList<Body.RoofSide> rises(Body.Roof roof, Footprint footprint) {
         MutableList<Body.RoofSide> rises = Lists.mutable.empty();
-        for (int side = 0; side < footprint.size(); side++) {
+        for (int side = 0; side < footprint.corners().size(); side++) {
             boolean upright = switch (roof.form()) {
                 case FLAT, HIP -> false;
                 case MONO_PITCH -> side != roof.lowSide();
@@ -297,14 +294,15 @@ public final class RoofForm {
         return rises.toImmutable();
     }
 
-    private static boolean across(ImmutableList<Point2> footprint, int side, int low) {
-        Vertex one = along(footprint.collect(Vertex::inPlan), side);
-        Vertex other = along(footprint.collect(Vertex::inPlan), low);
+    private static boolean across(Footprint footprint, int side, int low) {
+        Vertex one = along(footprint, side);
+        Vertex other = along(footprint, low);
         return Math.abs(one.dot(other)) < ALONG * one.length() * other.length();
     }
 
-    private static Vertex along(ImmutableList<Vertex> corners, int side) {
-        return corners.get((side + 1) % corners.size()).minus(corners.get(side));
+    private static Vertex along(Footprint footprint, int corner) {
+        return Vertex.inPlan(footprint.end(corner))
+                .minus(Vertex.inPlan(footprint.corners().get(corner)));
     }
 
     private static ImmutableList<RoofSkeleton.Stage> stages(Body.RoofSide rise) {
@@ -440,8 +438,7 @@ public final class RoofForm {
         if (skeleton.isEmpty()) {
             return flatTop(roof)
                     ? Lists.immutable.empty()
-                    : Lists.immutable.of(new Sheet(
-                            Plan.outline(corners.collect(RoofForm::inPlan)), new Plane(roof.lowSide(), 0), false));
+                    : Lists.immutable.of(new Sheet(outer.polygon(), new Plane(roof.lowSide(), 0), false));
         }
         MutableList<Sheet> sheets = Lists.mutable.empty();
         skeleton.get()
@@ -450,7 +447,7 @@ public final class RoofForm {
                         Plan.outline(apart(sweep.corners())),
                         new Plane(sides.get(sweep.side()), sweep.stage()),
                         false)));
-        skeleton.get().tops().forEach(top -> sheets.add(new Sheet(Plan.outline(top), new Plane(COLLAR, 0), false)));
+        skeleton.get().tops().forEach(top -> sheets.add(new Sheet(top, new Plane(COLLAR, 0), false)));
         dormers.forEachWithIndex((dormer, i) -> dormer.parts()
                 .forEachWithIndex((part, p) -> sheets.add(new Sheet(part, new Plane(DORMER - i, p), true))));
         return sheets.toImmutable();
@@ -486,9 +483,7 @@ public final class RoofForm {
         if (dormer >= 0) {
             return new Plane(DORMER - dormer, dormers.get(dormer).plane(p));
         }
-        if (skeleton.get()
-                .tops()
-                .anySatisfy(top -> Plan.polygon(top.collect(Vertex::inPlan)).covers(Plan.point(point)))) {
+        if (skeleton.get().tops().anySatisfy(top -> top.covers(Plan.point(p)))) {
             return new Plane(COLLAR, 0);
         }
         RoofSkeleton.Sweep over = skeleton.get().sweeps().maxBy(sweep -> within(sweep.corners(), p));
@@ -501,9 +496,9 @@ public final class RoofForm {
 
     private boolean coplanar(int one, int other) {
         return rises.get(one).equals(rises.get(other))
-                && along(corners, one).dot(along(corners, other)) > 0
+                && along(outer, one).dot(along(outer, other)) > 0
                 && Math.abs(inwards(one, corners.get(other))) <= Vertex.ONE
-                && Math.abs(inwards(one, corners.get((other + 1) % corners.size()))) <= Vertex.ONE;
+                && Math.abs(inwards(one, corners.get(outer.next().get(other)))) <= Vertex.ONE;
     }
 
     /** m that a point lies inside of the nearest side of an outline; negative where it lies outside. */
@@ -550,7 +545,7 @@ public final class RoofForm {
     /** Lattice units inwards of a side's line. */
     private double inwards(int side, Vertex point) {
         int start = sides.indexOf(side);
-        Vertex along = along(corners, start);
+        Vertex along = along(outer, start);
         return along.cross(point.at(0).minus(corners.get(start))).z() / along.length();
     }
 
@@ -562,7 +557,7 @@ public final class RoofForm {
 
     /** How much a single slope rises for each unit east and north. */
     public Coordinate rise() {
-        Vertex along = along(corners, sides.indexOf(roof.lowSide()));
+        Vertex along = along(outer, sides.indexOf(roof.lowSide()));
         double steep = Math.tan(Math.toRadians(roof.pitch())) / along.length();
         return new Coordinate(-along.y() * steep, along.x() * steep);
     }

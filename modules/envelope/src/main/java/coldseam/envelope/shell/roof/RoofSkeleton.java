@@ -2,12 +2,16 @@ package coldseam.envelope.shell.roof;
 
 import coldseam.envelope.Point2;
 import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.plan.Footprint;
+import coldseam.envelope.shell.plan.Plan;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * The planes that rise from the sides of an outline, each with its own pitch, and the lines in which they meet: a straight
@@ -95,7 +99,7 @@ public final class RoofSkeleton {
     /** A side of a section while it is taken apart: where it begins, and whose side it is. */
     private record Start(int side, Point2 at) {}
 
-    private final ImmutableList<Point2> outline;
+    private final Footprint outline;
     private final ImmutableList<ImmutableList<Stage>> stages;
     private final double limit;
     private final ImmutableList<Double> levels;
@@ -103,32 +107,28 @@ public final class RoofSkeleton {
     private final MutableList<Line> lines = Lists.mutable.empty();
     private final MutableList<Sweep> sweeps = Lists.mutable.empty();
     private final MutableList<Section> sections = Lists.mutable.empty();
-    private final MutableList<ImmutableList<Point2>> tops = Lists.mutable.empty();
+    private final MutableList<Polygon> tops = Lists.mutable.empty();
+    private final boolean courts;
     private double height;
     private Optional<String> failure = Optional.empty();
 
     private RoofSkeleton(
-            ImmutableList<Point2> outline,
-            ImmutableList<ImmutableList<Stage>> stages,
-            double limit,
-            ImmutableList<Double> levels) {
+            Footprint outline, ImmutableList<ImmutableList<Stage>> stages, double limit, ImmutableList<Double> levels) {
         this.outline = outline;
+        this.courts = outline.next().indexOf(0) + 1 < outline.corners().size();
         this.stages = stages;
         this.limit = limit;
         this.levels = levels;
     }
 
     /**
-     * @param outline counterclockwise, m
+     * @param outline with its courts, no side of it a jog
      * @param stages of each side, the first from zero on
      * @param limit m over the eaves, where a level top ends the roof; infinite for none
      * @param levels m over the eaves, where its section is wanted as well
      */
     public static RoofSkeleton of(
-            ImmutableList<Point2> outline,
-            ImmutableList<ImmutableList<Stage>> stages,
-            double limit,
-            ImmutableList<Double> levels) {
+            Footprint outline, ImmutableList<ImmutableList<Stage>> stages, double limit, ImmutableList<Double> levels) {
         RoofSkeleton skeleton = new RoofSkeleton(outline, stages, limit, levels);
         skeleton.grow();
         return skeleton;
@@ -153,7 +153,7 @@ public final class RoofSkeleton {
     }
 
     /** What is left at the limit. */
-    public ImmutableList<ImmutableList<Point2>> tops() {
+    public ImmutableList<Polygon> tops() {
         return tops.toImmutable();
     }
 
@@ -163,12 +163,13 @@ public final class RoofSkeleton {
     }
 
     private void grow() {
-        int n = outline.size();
-        MutableList<Corner> first = Lists.mutable.empty();
-        for (int i = 0; i < n; i++) {
-            first.add(corner((i + n - 1) % n, i, outline.get(i)));
+        for (int i = 0; i < outline.corners().size(); i++) {
+            if (i == 0 || outline.next().get(i - 1) != i) {
+                rings.add(Lists.mutable.empty());
+            }
+            int before = outline.next().indexOf(i);
+            rings.getLast().add(corner(before, i, outline.corners().get(i)));
         }
-        rings.add(first);
         settle();
         for (int event = 0; event < EVENTS && rings.notEmpty() && failure.isEmpty(); event++) {
             double next = next();
@@ -197,7 +198,15 @@ public final class RoofSkeleton {
                 trace(a);
                 lines.add(new Line(a.at, b.at, height, height, -1));
             }
-            tops.add(ring.collect(corner -> corner.at).toImmutable());
+        }
+        MutableList<ImmutableList<Point2>> outlines =
+                rings.collect(ring -> ring.collect(corner -> corner.at).toImmutable());
+        for (ImmutableList<Point2> outer : outlines.select(ring -> area(ring) > 0)) {
+            Geometry top = Plan.outline(outer);
+            for (ImmutableList<Point2> court : outlines.select(ring -> area(ring) < 0)) {
+                top = top.difference(Plan.outline(court));
+            }
+            tops.add((Polygon) top);
         }
         rings.clear();
     }
@@ -232,7 +241,7 @@ public final class RoofSkeleton {
     }
 
     private Point2 along(int side) {
-        return unit(outline.get(side), outline.get((side + 1) % outline.size()));
+        return unit(outline.corners().get(side), outline.end(side));
     }
 
     private static Point2 unit(Point2 a, Point2 b) {
@@ -254,7 +263,7 @@ public final class RoofSkeleton {
 
     /** m, inwards from a side's own line. */
     double inwards(int side, Point2 point) {
-        Point2 a = outline.get(side);
+        Point2 a = outline.corners().get(side);
         return cross(along(side), new Point2(point.x() - a.x(), point.y() - a.y()));
     }
 
@@ -288,14 +297,17 @@ public final class RoofSkeleton {
                 next = stage.from() > height + LATER ? Math.min(next, stage.from()) : next;
             }
         }
-        for (MutableList<Corner> ring : rings) {
-            ImmutableList<Point2> speed = ring.collect(corner -> move(corner, run(corner.before), run(corner.after)))
-                    .toImmutable();
+        MutableList<ImmutableList<Point2>> speeds =
+                rings.collect(ring -> ring.collect(corner -> move(corner, run(corner.before), run(corner.after)))
+                        .toImmutable());
+        for (int r = 0; r < rings.size(); r++) {
+            MutableList<Corner> ring = rings.get(r);
             for (int i = 0; i < ring.size(); i++) {
-                next = Math.min(next, ends(ring, speed, i));
-                for (int e = 0; e < ring.size(); e++) {
-                    if (e != i && (e + 1) % ring.size() != i) {
-                        next = Math.min(next, meets(ring, speed, i, e));
+                next = Math.min(next, ends(ring, speeds.get(r), i));
+                for (int s = 0; s < rings.size(); s++) {
+                    // Rings of an outline without courts have parted and do not come together again.
+                    if (s == r || courts) {
+                        next = Math.min(next, meets(ring.get(i), speeds.get(r).get(i), rings.get(s), speeds.get(s)));
                     }
                 }
             }
@@ -316,22 +328,29 @@ public final class RoofSkeleton {
     }
 
     /** When a corner comes to lie on a side that is not its own. */
-    private double meets(MutableList<Corner> ring, ImmutableList<Point2> speed, int i, int e) {
-        Corner corner = ring.get(i);
-        Corner a = ring.get(e);
-        int f = (e + 1) % ring.size();
-        Point2 along = along(a.after);
-        double off = cross(along, new Point2(corner.at.x() - a.at.x(), corner.at.y() - a.at.y()));
-        double away = cross(along, speed.get(i)) - run(a.after);
-        if (!(away < 0) || off < 0) {
-            return Double.POSITIVE_INFINITY;
+    private double meets(Corner corner, Point2 corners, MutableList<Corner> ring, ImmutableList<Point2> speed) {
+        double first = Double.POSITIVE_INFINITY;
+        for (int e = 0; e < ring.size(); e++) {
+            Corner a = ring.get(e);
+            int f = (e + 1) % ring.size();
+            if (a == corner || ring.get(f) == corner || a.after == corner.before || a.after == corner.after) {
+                continue;
+            }
+            Point2 along = along(a.after);
+            double off = cross(along, new Point2(corner.at.x() - a.at.x(), corner.at.y() - a.at.y()));
+            double away = cross(along, corners) - run(a.after);
+            if (!(away < 0) || off < 0) {
+                continue;
+            }
+            double wait = off / -away;
+            double from = along(along, a.at, speed.get(e), wait);
+            double to = along(along, ring.get(f).at, speed.get(f), wait);
+            double here = along(along, corner.at, corners, wait);
+            if (here >= from - ONE && here <= to + ONE) {
+                first = Math.min(first, height + Math.max(LATER, wait));
+            }
         }
-        double wait = off / -away;
-        double from = along(along, a.at, speed.get(e), wait);
-        double to = along(along, ring.get(f).at, speed.get(f), wait);
-        double here = along(along, corner.at, speed.get(i), wait);
-        boolean on = here >= from - ONE && here <= to + ONE;
-        return on ? height + Math.max(LATER, wait) : Double.POSITIVE_INFINITY;
+        return first;
     }
 
     private static double along(Point2 along, Point2 at, Point2 speed, double wait) {
@@ -384,7 +403,7 @@ public final class RoofSkeleton {
             }
         }
         MutableList<Corner> old = rings.flatCollect(ring -> ring);
-        MutableList<MutableList<Start>> simple = rings.flatCollect(ring -> simple(parted(ring)));
+        MutableList<MutableList<Start>> simple = courts ? joined() : rings.flatCollect(ring -> simple(parted(ring)));
         rings.clear();
         MutableList<Corner> kept = Lists.mutable.empty();
         for (MutableList<Start> ring : simple) {
@@ -405,7 +424,7 @@ public final class RoofSkeleton {
             }
             breaks(next, changed);
             double area = area(next.collect(c -> c.at).toImmutable());
-            if (next.size() >= 3 && area > 0) {
+            if (next.size() >= 3 && (area > 0 || courts && area < -ONE)) {
                 check(next);
                 rings.add(next);
             } else if (area < -ONE) {
@@ -458,14 +477,22 @@ public final class RoofSkeleton {
 
     /** The ring with corners within the reach of one another in one place, and on each side the corners that lie on it. */
     private static MutableList<Start> parted(MutableList<Corner> ring) {
-        MutableList<Point2> all = Lists.mutable.empty();
-        MutableList<Point2> places = ring.collect(corner -> {
-            Point2 known = all.detect(p -> distance(p, corner.at) <= ONE);
-            if (known == null) {
-                all.add(corner.at);
+        return parted(ring, places(ring));
+    }
+
+    /** Corners' places, those within the reach of one another once. */
+    private static ImmutableList<Point2> places(MutableList<Corner> corners) {
+        MutableList<Point2> places = Lists.mutable.empty();
+        corners.forEach(corner -> {
+            if (places.noneSatisfy(p -> distance(p, corner.at) <= ONE)) {
+                places.add(corner.at);
             }
-            return known == null ? corner.at : known;
         });
+        return places.toImmutable();
+    }
+
+    private static MutableList<Start> parted(MutableList<Corner> ring, ImmutableList<Point2> all) {
+        MutableList<Point2> places = ring.collect(corner -> all.detect(p -> distance(p, corner.at) <= ONE));
         MutableList<Start> parted = Lists.mutable.empty();
         for (int i = 0; i < ring.size(); i++) {
             Point2 a = places.get(i);
@@ -484,10 +511,69 @@ public final class RoofSkeleton {
                                 && !p.equals(b)
                                 && Math.abs(cross(along, off)) <= ONE;
                     })
-                    .sortThisByDouble(p -> distance(a, p))
+                    .toSortedListBy(p -> distance(a, p))
                     .forEach(p -> parted.add(new Start(side, p)));
         }
         return parted;
+    }
+
+    /** A part of a side, the section on its left. */
+    private record Piece(int side, Point2 from, Point2 to) {
+
+        boolean against(Piece other) {
+            return from.equals(other.to) && to.equals(other.from);
+        }
+    }
+
+    /**
+     * Rings of a section with courts: where a court's outline and another's come together they are one.
+     *
+     * <p>Pieces that run against one another are a ridge. Of several ways on from a place a ring takes the one that keeps
+     * the section beside it to itself: the first clockwise.
+     */
+    private MutableList<MutableList<Start>> joined() {
+        ImmutableList<Point2> places = places(rings.flatCollect(ring -> ring));
+        MutableList<Piece> pieces = Lists.mutable.empty();
+        rings.forEach(ring -> {
+            MutableList<Start> starts = parted(ring, places);
+            starts.forEachWithIndex((start, i) -> pieces.add(new Piece(
+                    start.side(),
+                    start.at(),
+                    starts.get((i + 1) % starts.size()).at())));
+        });
+        for (Piece piece : pieces.toImmutable()) {
+            Piece other = pieces.contains(piece) ? pieces.detect(piece::against) : null;
+            if (other != null) {
+                pieces.remove(piece);
+                pieces.remove(other);
+                int upright = run(piece.side()) == 0 ? piece.side() : run(other.side()) == 0 ? other.side() : -1;
+                lines.add(new Line(piece.from(), piece.to(), height, height, upright));
+            }
+        }
+        MutableList<MutableList<Start>> joined = Lists.mutable.empty();
+        while (pieces.notEmpty()) {
+            Piece first = pieces.getFirst();
+            MutableList<Start> ring = Lists.mutable.empty();
+            Piece here = first;
+            do {
+                Piece at = here;
+                ring.add(new Start(at.side(), at.from()));
+                here = pieces.select(p -> p.from().equals(at.to()))
+                        .minByOptional(p -> clockwise(at, p))
+                        .orElse(first);
+                pieces.remove(here);
+            } while (here != first);
+            joined.add(ring);
+        }
+        return joined;
+    }
+
+    /** Radians clockwise from the way back along a piece to the way on along another. */
+    private static double clockwise(Piece here, Piece next) {
+        Point2 back = unit(here.to(), here.from());
+        Point2 on = unit(next.from(), next.to());
+        double angle = Math.atan2(-cross(back, on), dot(back, on));
+        return angle <= 0 ? angle + 2 * Math.PI : angle;
     }
 
     /** Rings that come to each place once; what has no area is a ridge. */

@@ -7,13 +7,11 @@ import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.envelope.shell.fault.ShellFaults;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.plan.Footprint;
-import coldseam.envelope.shell.plan.Plan;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.MutableSet;
 import org.eclipse.collections.impl.factory.Sets;
-import org.locationtech.jts.geom.Polygon;
 
 /** What a body by storeys must be before a shell can be built on it; every fault is collected. */
 final class BodyChecks {
@@ -111,16 +109,18 @@ final class BodyChecks {
                     place,
                     storey.floorThickness());
         }
-        ImmutableList<Point2> corners = storey.footprint();
-        if (corners.size() < 3) {
+        Optional<ImmutableList<Point2>> cornerless = storey.outlines().detectOptional(outline -> outline.size() < 3);
+        if (cornerless.isPresent()) {
             fault(
                     ShellFault.Part.STOREY,
                     storey.name(),
-                    "%s: its footprint has %d corners, at least 3 are needed.",
+                    "%s: its footprint, or a court, has %d corners, at least 3 are needed.",
                     place,
-                    corners.size());
+                    cornerless.get().size());
             return;
         }
+        Footprint footprint = Footprint.of(storey.outlines());
+        ImmutableList<Point2> corners = footprint.corners();
         if (storey.walls().size() != corners.size()) {
             fault(
                     ShellFault.Part.STOREY,
@@ -133,7 +133,7 @@ final class BodyChecks {
         }
         for (int i = 0; i < corners.size(); i++) {
             Point2 a = corners.get(i);
-            Point2 b = corners.get((i + 1) % corners.size());
+            Point2 b = footprint.end(i);
             if (!(Math.hypot(a.x() - b.x(), a.y() - b.y()) >= 0.001)) {
                 fault(
                         ShellFault.Part.STOREY,
@@ -149,19 +149,30 @@ final class BodyChecks {
                 return;
             }
         }
-        Polygon polygon = Plan.polygon(corners.collect(Vertex::inPlan));
-        double area = new Footprint(corners, Lists.immutable.empty()).area();
-        if (!polygon.isValid()) {
+        turning(storey, place, footprint);
+    }
+
+    private void turning(Body.Storey storey, String place, Footprint footprint) {
+        double area = Footprint.of(Lists.immutable.of(storey.footprint())).area();
+        if (!footprint.onLattice().isValid()) {
             fault(
                     ShellFault.Part.STOREY,
                     storey.name(),
-                    "%s: its footprint crosses or touches itself. Give the corners in order around the storey.",
+                    "%s: its footprint crosses or touches itself, or a court of its does not lie within it. Give the corners in"
+                            + " order around the storey.",
                     place);
         } else if (!(area > 0)) {
             fault(
                     ShellFault.Part.STOREY,
                     storey.name(),
                     "%s: its footprint runs clockwise. Give the corners counterclockwise, seen from above.",
+                    place);
+        } else if (storey.courts()
+                .anySatisfy(court -> Footprint.of(Lists.immutable.of(court)).area() > 0)) {
+            fault(
+                    ShellFault.Part.STOREY,
+                    storey.name(),
+                    "%s: one of its courts runs counterclockwise. Give a court's corners clockwise, seen from above.",
                     place);
         }
     }

@@ -89,7 +89,7 @@ final class Crossings {
     private void between(int k, int l, MutableList<Plan.Line> lines) {
         ImmutableList<RoofForm.Sheet> slopes = sheets(k);
         RoofForm form = forms.get(k).orElse(null);
-        Polygon other = Plan.outline(outer.get(l).corners());
+        Polygon other = outer.get(l).polygon();
         for (RoofForm.Sheet slope : slopes) {
             for (long level : flats(l).castToList()) {
                 add(slope.part(), other, p -> Vertex.metres(form.height(slope.plane(), p) - level), k, lines);

@@ -142,9 +142,9 @@ final class LevelFaces {
         return PlanRings.of(plan, step.cells()).only().collect(v -> v.at(height));
     }
 
-    /** The middle of a storey in plan. */
+    /** The middle of a storey in plan, its courts filled. */
     public Vertex middle(int storey) {
-        ImmutableList<Vertex> outline = Ring.straight(plan.walk(storey));
+        ImmutableList<Vertex> outline = Ring.straight(plan.walks(storey).getFirst());
         return Plan.vertex(Plan.polygon(outline).getCentroid().getCoordinate());
     }
 

@@ -4,7 +4,10 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.plan.Footprint;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
 
 /**
  * The ground beside a body by storeys: where its walls stand in it.
@@ -32,14 +35,26 @@ final class StoreyGround {
                 stacks.lowests().flatCollect(k -> stretches(stacks.stack(k).ground(), outer.get(k)));
     }
 
+    /** Beside a court whose corners have no heights the ground lies as beside the nearest outer side. */
     private static ImmutableList<Stretch> stretches(ImmutableList<Double> ground, Footprint outer) {
-        ImmutableList<Vertex> corners = outer.corners().collect(Vertex::inPlan);
-        ImmutableList<Long> heights = outer.sides()
-                .collect(side -> ground.isEmpty() ? 0L : Vertex.height(ground.get(side < 0 ? -1 - side : side)));
-        return corners.collectWithIndex((corner, i) -> {
-            int next = (i + 1) % corners.size();
-            return new Stretch(corner, corners.get(next), heights.get(i), heights.get(next));
-        });
+        MutableList<Stretch> stretches = Lists.mutable.empty();
+        ImmutableList<Optional<Long>> heights =
+                outer.sides().collect(side -> height(ground, side < 0 ? -1 - side : side));
+        for (int i = 0; i < outer.corners().size(); i++) {
+            Optional<Long> from = heights.get(i);
+            Optional<Long> to = heights.get(outer.next().get(i));
+            if (from.isPresent() && to.isPresent()) {
+                stretches.add(new Stretch(
+                        Vertex.inPlan(outer.corners().get(i)), Vertex.inPlan(outer.end(i)), from.get(), to.get()));
+            }
+        }
+        return stretches.toImmutable();
+    }
+
+    private static Optional<Long> height(ImmutableList<Double> ground, int corner) {
+        return ground.isEmpty()
+                ? Optional.of(0L)
+                : corner < ground.size() ? Optional.of(Vertex.height(ground.get(corner))) : Optional.empty();
     }
 
     /** z of the ground beside a point of the plan. */

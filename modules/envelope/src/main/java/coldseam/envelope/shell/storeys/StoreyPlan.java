@@ -173,8 +173,8 @@ final class StoreyPlan implements PlanRegions.Areas {
                 double less =
                         Math.min(stacks.storey(k).height(), stacks.storey(l).height());
                 if (stacks.stack(k) != stacks.stack(l) && high - low > less / 2) {
-                    Polygon one = Plan.outline(footprint(k, false).corners());
-                    Polygon other = Plan.outline(footprint(l, false).corners());
+                    Polygon one = footprint(k, false).polygon();
+                    Polygon other = footprint(l, false).polygon();
                     sum += OverlayNGRobust.overlay(one, other, OverlayNG.INTERSECTION)
                             .getArea();
                 }
@@ -194,16 +194,15 @@ final class StoreyPlan implements PlanRegions.Areas {
             Body.Storey storey = stacks.storey(k);
             Footprint outer = footprint(k, true);
             Footprint inner = footprint(k, false);
-            if (outer.turnsBack(storey.footprint())
-                    || !Plan.polygon(corners(outer)).isValid()) {
+            Footprint given = Footprint.of(storey.outlines());
+            if (outer.turnsBack(given) || !outer.onLattice().isValid()) {
                 faults.add(
                         ShellFault.Part.STOREY,
                         storey.name(),
                         "Storey \"%s\": its footprint crosses itself once its walls are moved to the outside of the finished"
                                 + " envelope. Check the corners and the walls' thicknesses.",
                         storey.name());
-            } else if (inner.turnsBack(storey.footprint())
-                    || !Plan.polygon(corners(inner)).isValid()) {
+            } else if (inner.turnsBack(given) || !inner.onLattice().isValid()) {
                 faults.add(
                         ShellFault.Part.STOREY,
                         storey.name(),
@@ -230,7 +229,7 @@ final class StoreyPlan implements PlanRegions.Areas {
                 int side = outers.get(k).sides().get(i);
                 lines.add(new Plan.Line(
                         corners.get(i),
-                        corners.get((i + 1) % corners.size()),
+                        corners.get(outers.get(k).next().get(i)),
                         side < 0 ? new Plan.Tag(Plan.Kind.JOG, k, -1 - side) : new Plan.Tag(Plan.Kind.SIDE, k, side)));
             }
         }
@@ -242,13 +241,14 @@ final class StoreyPlan implements PlanRegions.Areas {
         Footprint outer = outers.get(storey);
         ImmutableList<Vertex> corners = corners(outer);
         MutableList<StepZones.Side> sides = Lists.mutable.empty();
-        int own = outer.sides().count(side -> side >= 0);
         for (int i = 0; i < corners.size(); i++) {
-            int next = (i + 1) % corners.size();
-            if (outer.sides().get(i) >= 0) {
-                Body.Wall wall = stacks.storey(storey).walls().get(outer.sides().get(i));
+            int side = outer.sides().get(i);
+            int next = outer.next().get(i);
+            if (side >= 0) {
+                Body.Wall wall = stacks.storey(storey).walls().get(side);
+                // In the list sides stand in their own order.
                 Optional<Integer> follower =
-                        outer.sides().get(next) < 0 ? Optional.empty() : Optional.of((sides.size() + 1) % own);
+                        Optional.of(outer.sides().get(next)).filter(each -> each >= 0);
                 sides.add(new StepZones.Side(corners.get(i), corners.get(next), find(wall.assembly()), follower));
             }
         }
@@ -257,7 +257,7 @@ final class StoreyPlan implements PlanRegions.Areas {
 
     private void standing() {
         for (int k = 0; k < count; k++) {
-            ImmutableList<Vertex> walk = plan.walk(k);
+            ImmutableList<Vertex> walk = plan.walks(k).flatCollect(round -> round);
             if (walk.distinct().size() != walk.size()) {
                 faults.add(
                         ShellFault.Part.STOREY,
@@ -357,7 +357,7 @@ final class StoreyPlan implements PlanRegions.Areas {
             for (int i = 0; i < outer.sides().size(); i++) {
                 if (outer.sides().get(i) < 0) {
                     Point2 a = outer.corners().get(i);
-                    Point2 b = outer.corners().get((i + 1) % outer.corners().size());
+                    Point2 b = outer.end(i);
                     widest = Math.max(widest, Math.hypot(b.x() - a.x(), b.y() - a.y()));
                 }
             }
@@ -367,7 +367,7 @@ final class StoreyPlan implements PlanRegions.Areas {
 
     private Footprint footprint(int storey, boolean outer) {
         Body.Storey s = stacks.storey(storey);
-        return Footprint.moved(s.footprint(), s.walls().collect(wall -> {
+        return Footprint.of(s.outlines()).moved(s.walls().collect(wall -> {
             double outward = Footprint.outward(line, find(wall.assembly()));
             return outer ? outward : outward - Footprint.thickness(find(wall.assembly()));
         }));

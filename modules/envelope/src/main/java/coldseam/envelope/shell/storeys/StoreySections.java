@@ -5,6 +5,7 @@ import coldseam.envelope.Point2;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.plan.Footprint;
+import coldseam.envelope.shell.plan.Plan;
 import coldseam.envelope.shell.plan.PlanRegions;
 import coldseam.envelope.shell.roof.RoofForm;
 import coldseam.envelope.shell.roof.RoofSkeleton;
@@ -123,12 +124,21 @@ final class StoreySections {
             MutableList<Geometry> parts = Lists.mutable.empty();
             for (int i = 0; i < surface.getNumGeometries(); i++) {
                 parts.add(beyond(
-                        surface.getGeometryN(i).getCoordinates(),
+                        (Polygon) surface.getGeometryN(i),
                         p -> ((p.x - at.x) * rise.x + (p.y - at.y) * rise.y) / steep - far));
             }
             return parts.isEmpty()
                     ? GEOMETRY.createPolygon()
                     : parts.size() == 1 ? parts.getOnly() : UnaryUnionNG.union(parts, COARSE);
+        }
+
+        private static Geometry beyond(Polygon polygon, ToDoubleFunction<Coordinate> over) {
+            Geometry whole = beyond(polygon.getExteriorRing().getCoordinates(), over);
+            for (int h = 0; h < polygon.getNumInteriorRing(); h++) {
+                Geometry hole = beyond(polygon.getInteriorRingN(h).getCoordinates(), over);
+                whole = overlay(whole, hole, OverlayNG.DIFFERENCE);
+            }
+            return whole;
         }
 
         /** What of an outline lies where a height that is linear over it is positive. */
@@ -186,7 +196,7 @@ final class StoreySections {
         this.regions = regions;
         this.levels = levels;
         this.facets = facets;
-        this.polygons = footprints.collect(StoreySections::polygon);
+        this.polygons = footprints.collect(Footprint::polygon);
         for (int k = first; k < last; k++) {
             open.put(k, tops(k, lower.get(k)));
             under.put(k + 1, bottoms(k + 1, left(k, false), unders.get(k + 1)));
@@ -264,8 +274,7 @@ final class StoreySections {
     private ImmutableList<Top> tops(int k, Lower lower) {
         Geometry left = left(k, true);
         Geometry roofed = lower.area()
-                .map(area ->
-                        overlay(left, polygon(new Footprint(area, Lists.immutable.empty())), OverlayNG.INTERSECTION))
+                .map(area -> overlay(left, Plan.outline(area), OverlayNG.INTERSECTION))
                 .orElse(left);
         Coordinate level = new Coordinate();
         if (!lower.roofed()) {
@@ -284,7 +293,7 @@ final class StoreySections {
         Coordinate level = new Coordinate();
         Geometry rest = all;
         for (Pair<ImmutableList<Point2>, Long> other : under.others()) {
-            Geometry area = polygon(new Footprint(other.getOne(), Lists.immutable.empty()));
+            Geometry area = Plan.outline(other.getOne());
             Geometry part = overlay(rest, area, OverlayNG.INTERSECTION);
             rest = overlay(rest, area, OverlayNG.DIFFERENCE);
             bottoms.add(bottom(k, part, level, other.getTwo()));
@@ -473,7 +482,7 @@ final class StoreySections {
         for (int i = 0; i < footprint.sides().size(); i++) {
             if (footprint.sides().get(i) >= 0) {
                 Point2 a = footprint.corners().get(i);
-                Point2 b = footprint.corners().get((i + 1) % footprint.corners().size());
+                Point2 b = footprint.end(i);
                 expected += Math.hypot(b.x() - a.x(), b.y() - a.y());
             }
         }
@@ -506,13 +515,6 @@ final class StoreySections {
             cuts.add(new Cut(facet, a[0], a[1], b[0], b[1]));
         }
         return cuts.toImmutable();
-    }
-
-    private static Polygon polygon(Footprint footprint) {
-        MutableList<Coordinate> ring =
-                footprint.corners().collect(p -> new Coordinate(p.x(), p.y())).toList();
-        ring.add(ring.getFirst().copy());
-        return GEOMETRY.createPolygon(ring.toArray(new Coordinate[0]));
     }
 
     private double around(int k) {

@@ -28,17 +28,13 @@ record WallFacings(
                 if (side >= 0) {
                     Body.Wall wall = stacks.storey(k).walls().get(side);
                     if (wall.exposure().kind() == Exposure.Kind.GROUND) {
-                        inGround(k, wall, corner(footprint, i), corner(footprint, i + 1));
+                        inGround(k, wall, Vertex.inPlan(footprint.corners().get(i)), Vertex.inPlan(footprint.end(i)));
                     } else if (wall.exposure().kind() == Exposure.Kind.CRAWL_SPACE) {
                         besideCrawlSpace(k, wall);
                     }
                 }
             }
         }
-    }
-
-    private static Vertex corner(Footprint footprint, int i) {
-        return Vertex.inPlan(footprint.corners().get(i % footprint.corners().size()));
     }
 
     private void inGround(int storey, Body.Wall wall, Vertex a, Vertex b) {

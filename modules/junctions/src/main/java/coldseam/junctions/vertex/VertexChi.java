@@ -1,0 +1,147 @@
+package coldseam.junctions.vertex;
+
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.Interval;
+import coldseam.conduction.Region;
+import coldseam.conduction.Section;
+import coldseam.conduction.Solution;
+import coldseam.conduction.solid.Body;
+import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.CutPlanes;
+import coldseam.conduction.solid.Painted;
+import coldseam.conduction.solid.Side;
+import coldseam.junctions.SectionSolving;
+import coldseam.junctions.section.Band;
+import coldseam.junctions.section.Surroundings;
+import java.util.function.BiFunction;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
+
+/**
+ * What a vertex adds to the heat loss, and how that follows the conductivities of what it is made of.
+ *
+ * <p>chi = L3D − Σ psi·l − Σ U·A, each by the temperature factor of the space that it loses heat to. Every plane part of a
+ * surface lies beside two cut planes, whose psi take its U·A off once each, so that it comes back once: L3D − Σ L2D·l + Σ U·A.
+ *
+ * <p>Its slope is the same sum of slopes: of a coupling the energy of its field for a difference of one (the envelope theorem),
+ * of U its U² R. A field with a space at b of the difference has b² there where the coupling has b; where all spaces share one b
+ * that is made good, else the slope is that of the field as it is. Worked out apart.
+ */
+final class VertexChi {
+
+    /** Relative width of the cut planes' intervals: small beside the body's own. */
+    private static final double PLANES = 2e-5;
+
+    private final VertexSetup setup;
+    private final VertexBody composed;
+    private final SectionSolving sections;
+    private final Accuracy accuracy;
+    private final BodySolution solution;
+
+    /** The common temperature factor of what lies outside; 1 where there are several. */
+    private final double factor;
+
+    /** W/(m·K), of each cut plane: an axis' low and high one. */
+    private final Sloped[] planes = new Sloped[6];
+
+    VertexChi(
+            VertexSetup setup, VertexBody composed, BodySolution solution, SectionSolving sections, Accuracy accuracy) {
+        this.setup = setup;
+        this.composed = composed;
+        this.solution = solution;
+        this.sections = sections;
+        this.accuracy = new Accuracy(PLANES, accuracy.maximumUnknowns());
+        ImmutableList<Double> factors =
+                composed.spaces().collect(Surroundings.Space::factor).distinct();
+        this.factor = factors.size() == 1 && factors.getFirst() > 0 ? factors.getFirst() : 1;
+        for (int axis = 0; axis < 3; axis++) {
+            for (int side = 0; side < 2; side++) {
+                planes[2 * axis + side] =
+                        composed.isCut(axis, side) ? plane(solution.body(), composed.side(axis, side)) : Sloped.NONE;
+            }
+        }
+    }
+
+    /** What there is to tell. */
+    VertexResult.Heat heat() {
+        Body body = solution.body();
+        Sloped coupling = Sloped.of(
+                weighted(composed.spaces(), solution::coupling),
+                body.painted().collect(each -> each.match(Painted.Solid::material, air -> "", none -> "")),
+                solution.field().energies(),
+                scale());
+        return new VertexResult.Heat(solution, coupling.value(), chi(coupling, false), chi(coupling, true));
+    }
+
+    private double scale() {
+        double difference = setup.indoorTemperature() - setup.outdoorTemperature();
+        return 1 / (factor * difference * difference);
+    }
+
+    /** L2D of a cut plane; nothing where it joins no room with what lies outside. */
+    private Sloped plane(Body body, Side side) {
+        Section section = CutPlanes.section(body, side);
+        ImmutableSet<String> faced =
+                section.boundaries().collect(each -> each.environment()).toImmutableSet();
+        if (!faced.contains(Surroundings.INDOOR) || faced.size() == 1) {
+            return Sloped.NONE;
+        }
+        Solution solved = sections.solve(section, accuracy);
+        return Sloped.of(
+                weighted(composed.spaces().select(space -> faced.contains(space.name())), solved::coupling),
+                section.regions().collect(Region::material),
+                solved.field().energies(),
+                scale());
+    }
+
+    /** The couplings of the rooms with each space, by its temperature factor. */
+    private static Interval weighted(
+            ImmutableList<Surroundings.Space> spaces, BiFunction<String, String, Interval> coupling) {
+        Interval sum = Interval.of(0);
+        for (Surroundings.Space space : spaces) {
+            if (space.factor() > 0) {
+                sum = sum.plus(coupling.apply(Surroundings.INDOOR, space.name()).times(space.factor()));
+            }
+        }
+        return sum;
+    }
+
+    private Sloped chi(Sloped coupling, boolean internal) {
+        Sloped chi = coupling;
+        for (int axis = 0; axis < 3; axis++) {
+            for (int side = 0; side < 2; side++) {
+                if (composed.isCut(axis, side)) {
+                    chi = chi.plus(planes[2 * axis + side], -composed.length(axis, side, internal));
+                }
+            }
+            int e = (axis + 1) % 3;
+            int f = (axis + 2) % 3;
+            for (int quadrant = 0; quadrant < 4; quadrant++) {
+                if (setup.surface(axis, quadrant % 2, quadrant / 2)) {
+                    chi = chi.plus(
+                            surface(axis),
+                            composed.length(e, quadrant % 2, internal) * composed.length(f, quadrant / 2, internal));
+                }
+            }
+        }
+        return chi;
+    }
+
+    /** An axis' U as drawn, by its factor, W/(m²·K). */
+    private Sloped surface(int axis) {
+        return composed.band(axis).map(band -> surface(axis, band)).orElse(Sloped.NONE);
+    }
+
+    private Sloped surface(int axis, Band band) {
+        double b = composed.factor(axis);
+        double u = band.transmittance();
+        ImmutableList<Band.Stratum> layers = band.strata().select(Band.Stratum::solved);
+        return Sloped.of(
+                Interval.of(b * u),
+                layers.collect(each -> each.layer().layer().material().name()),
+                layers.collectDouble(
+                                each -> b * b / factor * u * u * each.layer().resistance())
+                        .toArray(),
+                1);
+    }
+}

@@ -1,0 +1,126 @@
+package coldseam.report.pages;
+
+import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.Box;
+import coldseam.envelope.DimensionSystem;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.vertex.VertexResult;
+import coldseam.report.pdf.Block;
+import coldseam.report.pdf.Blocks;
+import coldseam.report.pdf.Flow;
+import coldseam.report.pdf.Rich;
+import coldseam.report.pdf.Style;
+import coldseam.report.pdf.Table;
+import coldseam.report.solid.BodyPicture;
+import java.util.Locale;
+import org.eclipse.collections.impl.factory.Lists;
+
+/** A computed corner on paper: what it looks like, its numbers, and how its own detail is built where it has one. */
+public final class CornerSheet {
+
+    /** Points: height of the view beside a cut, and of three cuts side by side. */
+    static final double HEIGHT = 190;
+
+    private static final double CUTS = 145;
+
+    private static final double GAP = 6;
+
+    /** m; what is shown of a corner that stands on metres of ground. */
+    private static final Box NEAR = Box.of(-1.2, -1.2, -1.2, 1.2, 1.2, 1.2);
+
+    private final Print print;
+    private final VertexResult result;
+    private final BodyPicture picture;
+
+    CornerSheet(Print print, VertexResult result) {
+        this.print = print;
+        this.result = result;
+        BodySolution solution = result.surface();
+        this.picture =
+                onGround() ? new BodyPicture(solution, print.units(), NEAR) : new BodyPicture(solution, print.units());
+    }
+
+    private boolean onGround() {
+        return result.heat().isEmpty();
+    }
+
+    /**
+     * Sets a sheet of its own for one detail of a corner.
+     *
+     * @param layers in words
+     */
+    public static void write(Flow flow, VertexResult result, String layers, UnitSystem units) {
+        Detail detail = result.corner().orElseThrow().detail();
+        CornerSheet sheet = new CornerSheet(new Print(units), result);
+        flow.section(detail.name());
+        flow.add(Blocks.text(
+                Print.capital(detail.kind().label()) + ", "
+                        + detail.rank().name().toLowerCase(Locale.ROOT) + " option (" + detail.id() + "), " + layers
+                        + ".",
+                Style.BODY));
+        flow.space(GAP);
+        flow.add(Blocks.beside(
+                18,
+                Lists.immutable.of(0.5, 0.5),
+                Blocks.drawing(
+                        HEIGHT,
+                        "The corner from outside with the temperatures of its surfaces",
+                        sheet.picture::drawView),
+                Blocks.stack(
+                        GAP,
+                        Blocks.drawing(
+                                sheet.picture.keysHeight(1),
+                                "The key to its materials",
+                                (canvas, box) -> sheet.picture.drawKeys(canvas, box, 1)),
+                        Blocks.table(sheet.numbers()))));
+        flow.space(GAP);
+        flow.add(Blocks.drawing(CUTS, "Three cuts through the corner's coldest place", sheet.picture::drawCuts));
+        flow.space(GAP);
+        sheet.words(flow);
+        flow.add(Blocks.text(
+                "χ with the proven interval of its computation, for the corner as drawn. What carries loads or must resist"
+                        + " fire needs an engineer's word before it is built.",
+                Style.SMALL));
+    }
+
+    /** The whole from outside beside a cut; two cuts where it stands on the ground. */
+    Block view() {
+        return Blocks.drawing(
+                HEIGHT,
+                onGround()
+                        ? "An upright and a level cut through the coldest place of the corner"
+                        : "The corner from outside with the temperatures of its surfaces, and a cut through its coldest place",
+                picture::drawBeside);
+    }
+
+    /** chi in both dimension systems and the coldest place. */
+    Table numbers() {
+        Table table = Table.of(Table.Column.share("", 1), Table.Column.number("", 112));
+        table = line(table, Rich.of("χ with external dimensions"), chi(DimensionSystem.EXTERNAL));
+        table = line(table, Rich.of("χ with internal dimensions"), chi(DimensionSystem.INTERNAL));
+        return line(
+                table,
+                Rich.marked("lowest temperature factor f_{Rsi}, an estimate"),
+                Print.factor(result.temperatureFactor()));
+    }
+
+    /** Adds how the corner's own detail looks, is built and fails; nothing where its edges say it all. */
+    void words(Flow flow) {
+        result.corner().ifPresent(own -> {
+            flow.add(DetailWords.of(own.detail(), result.notes(), print).columns());
+            flow.space(GAP);
+        });
+    }
+
+    private String chi(DimensionSystem system) {
+        return result.heat()
+                .map(heat -> print.of(heat.chi(system), Dimension.POINT_TRANSMITTANCE))
+                .orElse("in the U of the floor, ISO 13370");
+    }
+
+    static Table line(Table table, Rich what, String value) {
+        return table.row(Table.Kind.PLAIN, Table.Cell.of(what), Table.Cell.of(value));
+    }
+}

@@ -1,0 +1,106 @@
+package coldseam.report.pages;
+
+import coldseam.envelope.DefaultPsi;
+import coldseam.files.quantity.Dimension;
+import coldseam.junctions.BridgeResult;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.NearestDefaultPsi;
+import coldseam.junctions.PointResult;
+import coldseam.junctions.detail.Detail;
+import coldseam.report.pdf.Rich;
+import coldseam.report.pdf.Table;
+import java.util.Optional;
+
+/** The rows of a computed detail's results, and what its drawing shows. */
+final class DetailNumbers {
+
+    private final Detail detail;
+    private final BridgeResult result;
+    private final Print print;
+
+    DetailNumbers(BridgeResult result, Print print) {
+        this.detail = result.detail();
+        this.result = result;
+        this.print = print;
+    }
+
+    /** What a section's drawing shows, for readers that do not see it. */
+    String figure() {
+        if (result instanceof JunctionResult junction) {
+            return "Section of the " + detail.kind().label() + ", " + detail.name()
+                    + ", to scale with its layers numbered as in"
+                    + " the table, isotherms, pen line and weakest path. "
+                    + (junction.penLine().unbroken()
+                            ? "The insulation passes without a break."
+                            : "The insulation is broken.");
+        }
+        return "Section through the middle of the " + detail.kind().label() + ", " + detail.name()
+                + ", turned about its axis, to scale with its materials numbered as in the table and isotherms.";
+    }
+
+    /**
+     * The table of results: psi or chi, what it is made of and the coldest point.
+     *
+     * @param tabulated whether what ISO 14683 has for the kind stands beside it
+     */
+    Table table(boolean tabulated) {
+        Table table = Table.of(Table.Column.share("result", 1), Table.Column.number("", 122));
+        return result instanceof JunctionResult junction
+                ? line(table, junction, tabulated)
+                : round(table, (PointResult) result);
+    }
+
+    private Table line(Table given, JunctionResult junction, boolean tabulated) {
+        Table table = row(given, "ψ, external dimensions", print.of(junction.psiExternal(), junction.dimension()));
+        table = row(table, "ψ, internal dimensions", print.of(junction.psiInternal(), junction.dimension()));
+        Optional<DefaultPsi> beside = tabulated ? NearestDefaultPsi.of(junction) : Optional.empty();
+        if (beside.isPresent()) {
+            table = row(
+                    table,
+                    "ISO 14683 " + beside.get().code() + ": " + DefaultPsi.CAUTION,
+                    print.number(beside.get().external(), junction.dimension()) + " ext., "
+                            + print.number(beside.get().internal(), junction.dimension()) + " int.");
+        }
+        table = row(table, "L_{2D}", print.bounds(junction.coupling(), junction.dimension()));
+        for (JunctionResult.Leg leg : junction.legs()) {
+            table = table.row(
+                    Table.Kind.PLAIN,
+                    Table.Cell.of(Rich.of("U of the " + leg.name())),
+                    Table.Cell.of(print.of(leg.transmittance(), Dimension.TRANSMITTANCE)));
+        }
+        table = coldest(table);
+        table = row(
+                table,
+                "neck of the pen line",
+                junction.penLine().unbroken()
+                        ? print.neck(junction.penLine().neck()) + " = "
+                                + Print.percent(junction.penLine().share())
+                        : "broken");
+        return row(
+                table,
+                "weakest path, ratio to the weaker surface",
+                Print.percent(junction.weakestPath().ratio()));
+    }
+
+    private Table round(Table given, PointResult point) {
+        Table table = row(given, "χ, each", print.of(point.chi(), point.dimension()));
+        table = row(
+                table,
+                "L_{3D} of a " + (point.body().isPresent() ? "square" : "disc") + " of "
+                        + print.of(point.area(), Dimension.AREA),
+                print.bounds(point.coupling(), point.dimension()));
+        table = row(table, "U of the surface", print.of(point.transmittance(), Dimension.TRANSMITTANCE));
+        return coldest(table);
+    }
+
+    private Table coldest(Table table) {
+        return row(
+                table,
+                "f_{Rsi}, R_{si} " + print.of(0.25, Dimension.RESISTANCE) + ", estimate",
+                Print.factor(result.temperatureFactor()));
+    }
+
+    private static Table row(Table table, String what, String value) {
+        return table.row(Table.Kind.PLAIN, Table.Cell.of(Rich.marked(what)), Table.Cell.of(value));
+    }
+}
