@@ -348,7 +348,7 @@ class ShapeHousesTest {
     void mansard() throws IOException {
         Shell shell = shell("mansard");
         double tan = Math.tan(Math.toRadians(70));
-        double eaves = 2.8 + 1 + 0.2 / Math.cos(Math.toRadians(70)) - 0.4 * tan;
+        double eaves = 2.8 + 1.2 + 0.2 / Math.cos(Math.toRadians(70)) - 0.4 * tan;
         double rise = 2.8 + 2.7 + 0.4 - eaves;
         double in = rise / tan;
         double middle = (11 - in) * (9 - in);
