@@ -124,7 +124,7 @@ final class StoreySections {
                 .select(f -> f.use() == Body.Use.ROOF || f.use() == Body.Use.CEILING)
                 .flatCollect(Facet::outline)
                 .collectLong(Vertex::z)
-                .min();
+                .minIfEmpty(Long.MIN_VALUE);
         form.ifPresent(this::roof);
         for (long low : heights) {
             Long high = heights.higher(low);
