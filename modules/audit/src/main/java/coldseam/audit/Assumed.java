@@ -7,6 +7,7 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.Limits;
 import coldseam.envelope.Material;
+import coldseam.envelope.Opening;
 import coldseam.envelope.Seam;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.file.house.MaterialLibrary;
@@ -22,6 +23,7 @@ import org.eclipse.collections.api.list.MutableList;
  * @param besideHeated m², of surfaces said to face heated neighbours, gross
  * @param nearlyHeated m², of surfaces beside spaces said to be unheated and yet nearly as warm as the rooms
  * @param nothingMeets m², of walls insulated inside on which no seam of an inner wall, stair or joist bay is listed, gross
+ * @param notThere kinds of opening of which the house has none: who leaves them out has less to lose and fewer seams
  * @param relaxed limits that are laxer than the defaults
  * @param withoutProduct how many conductivities in use are generic ones of the built-in list
  * @param conductivities how many are in use
@@ -33,6 +35,7 @@ public record Assumed(
         double besideHeated,
         double nearlyHeated,
         double nothingMeets,
+        ImmutableList<Opening.Kind> notThere,
         ImmutableList<Limit> relaxed,
         int withoutProduct,
         int conductivities,
@@ -78,6 +81,9 @@ public record Assumed(
                 area(audit, surface -> beside(surface, Exposure.Kind.PARTY)),
                 area(audit, surface -> beside(surface, Exposure.Kind.UNHEATED)),
                 area(audit, surface -> nothingMeets(house, surface)),
+                Lists.immutable
+                        .with(Opening.Kind.values())
+                        .reject(kind -> house.openings().anySatisfy(opening -> opening.kind() == kind)),
                 relaxed(house.limits(), Limits.defaults(house.site().heatingDegreeDays())),
                 used.count(Assumed::isBuiltIn),
                 used.size(),

@@ -21,8 +21,6 @@ public record VertexRow(
     public enum Obstacle {
         /** A surface or an edge of it is aslant, or its surfaces do not bound one corner of a room. */
         ASLANT,
-        /** A wall of it stands in the ground. */
-        GROUND,
         /** An edge of it has no computed detail. */
         NO_DETAIL,
         /** At an edge of it layers go on from one another in one plane. */

@@ -17,19 +17,23 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
 
 /**
- * Times four bodies here and in FreeFEM, a general-purpose finite-element package, on the same geometry.
+ * Times every reference body here and in FreeFEM, a general-purpose finite-element package, on the same geometry.
  *
- * <p>Arguments: a folder to work in, the FreeFEM command, seconds to warm up. Both are held to an error of the coupling:
- * here the proven one of the interval's middle, with all refinement and both bounds in the time; there the true one of the
- * energy of one solve with quadratic tetrahedra on the coarsest of this core's own graded grids that reaches it, each box
- * cut into six. Neither finding that grid nor any bound is in its time, and the faster of its direct solver and its
- * conjugate gradients counts. Times are processor time of the solving thread or process, medians of three.
+ * <p>Arguments: a folder to work in, the FreeFEM command, seconds to warm up, rounds. Both are held to an error of what each
+ * environment but the first loses to all others: here the proven one of the interval's middle, with all refinement and both
+ * bounds in the time; there the true one of the energy of one solve for each with quadratic tetrahedra on the coarsest of this
+ * core's own graded grids that reaches it, each box cut into six. Neither finding that grid nor any bound is in its time, and
+ * the faster of its direct solver and its conjugate gradients counts. Times are processor time of the solving thread or
+ * process, medians. Where no grid that it solves in the time allowed is good enough, the row says what was tried last.
  */
 public final class BodiesSideBySide {
 
@@ -37,43 +41,82 @@ public final class BodiesSideBySide {
     private static final double[] GRIDS = {
         0.1, 0.05, 0.03, 0.02, 0.012, 8e-3, 5e-3, 3e-3, 2e-3, 1.2e-3, 8e-4, 5e-4, 3e-4, 2e-4, 1.2e-4
     };
-    private static final int ROUNDS = 3;
     private static final int MOST_UNKNOWNS = 1_600_000;
+    /** s, after which a solve of FreeFEM is given up. */
+    private static final int PATIENCE = 150;
+    /** Quadratic tetrahedra have eight nodes to a cell; beyond as many cells nothing is tried. */
+    private static final int MOST_CELLS = 75_000;
 
     private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
 
-    private BodiesSideBySide() {}
+    private final Body body;
+    private final double[] reference;
+    private final Path folder;
+    private final String command;
+    private final int rounds;
+
+    private BodiesSideBySide(Body body, double[] reference, Path folder, String command, int rounds) {
+        this.body = body;
+        this.reference = reference;
+        this.folder = folder;
+        this.command = command;
+        this.rounds = rounds;
+    }
 
     /** Runs everything and prints the table. */
     public static void main(String[] arguments) throws IOException, InterruptedException {
         Path folder = Files.createDirectories(Path.of(arguments[0]));
         PrintStream out =
                 new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.out), true, StandardCharsets.UTF_8);
+        Map<String, Body> bodies = new LinkedHashMap<>();
+        Bodies.all().forEach((name, body) -> bodies.put(name, drawn(name, body)));
         long until = System.nanoTime() + Long.parseLong(arguments[2]) * 1_000_000_000L;
         while (System.nanoTime() < until) {
-            Bodies.all().each(body -> BodySolver.solve(body, new Accuracy(1e-3, MOST_UNKNOWNS)));
+            bodies.values().forEach(body -> BodySolver.solve(body, new Accuracy(1e-3, MOST_UNKNOWNS)));
         }
         out.println(
                 "| body | error | ratio | here, s | unknowns | memory, MB | FreeFEM, s | FreeFEM unknowns | its error |");
         out.println("|---|---|---|---|---|---|---|---|---|");
-        for (Body body : Bodies.all()) {
-            double reference = coupling(BodySolver.solve(body, new Accuracy(4e-5, MOST_UNKNOWNS)));
+        for (Body body : bodies.values()) {
+            double[] reference = losses(BodySolver.solve(body, new Accuracy(4e-5, MOST_UNKNOWNS)));
             for (double error : ERRORS) {
-                out.println(row(body, reference, error, folder, arguments[1]));
+                out.println(new BodiesSideBySide(body, reference, folder, arguments[1], Integer.parseInt(arguments[3]))
+                        .row(error));
             }
         }
     }
 
-    private static double coupling(BodySolution solution) {
-        return solution.couplings().getOnly().value().middle();
+    /** The part that is drawn, with its couplings alone to find. */
+    private static Body drawn(String name, Body body) {
+        return new Body(
+                name,
+                body.extent(),
+                1,
+                body.cutPlanes(),
+                body.painted(),
+                body.environments(),
+                Lists.immutable.empty(),
+                Lists.immutable.empty());
     }
 
-    private static String row(Body body, double reference, double error, Path folder, String command)
-            throws IOException, InterruptedException {
-        double[] here = new double[ROUNDS];
+    /** What each environment but the first loses to all others, W/K. */
+    private static double[] losses(BodySolution solution) {
+        ImmutableList<BodyEnvironment> environments = solution.body().environments();
+        double[] losses = new double[environments.size() - 1];
+        for (int i = 0; i < losses.length; i++) {
+            String name = environments.get(i + 1).name();
+            losses[i] = solution.couplings()
+                    .select(each -> each.first().equals(name) || each.second().equals(name))
+                    .sumOfDouble(each -> each.value().middle());
+        }
+        return losses;
+    }
+
+    private String row(double error) throws IOException, InterruptedException {
+        double[] here = new double[rounds];
         BodySolution solution = null;
         long bytes = 0;
-        for (int i = 0; i < ROUNDS; i++) {
+        for (int i = 0; i < rounds; i++) {
             long allocated = allocated();
             long start = CLOCK.getCurrentThreadCpuTime();
             solution = BodySolver.solve(body, new Accuracy(2 * error, MOST_UNKNOWNS));
@@ -81,20 +124,20 @@ public final class BodiesSideBySide {
             bytes = allocated() - allocated;
         }
         Arrays.sort(here);
-        Optional<String[]> there = there(body, reference, error, folder, command);
-        double time = there.map(each -> Double.parseDouble(each[1])).orElse(Double.NaN);
+        Answer there = there(error);
+        boolean reached = there.error() <= error;
         return String.format(
                 Locale.ROOT,
-                "| %s | %.0e | **%.1f** | %.2f | %d | %.0f | %.2f | %s | %s |",
+                "| %s | %.0e | %s | %.2f | %d | %.0f | %.2f | %d | %s |",
                 body.name(),
                 error,
-                time / here[ROUNDS / 2],
-                here[ROUNDS / 2],
+                reached ? String.format(Locale.ROOT, "**%.1f**", there.seconds() / here[rounds / 2]) : "–",
+                here[rounds / 2],
                 solution.unknowns(),
                 1e-6 * bytes,
-                time,
-                there.map(each -> each[2]).orElse("–"),
-                there.map(each -> each[3]).orElse("not reached"));
+                there.seconds(),
+                there.unknowns(),
+                String.format(Locale.ROOT, reached ? "%.2e" : "%.2e, not reached", there.error()));
     }
 
     private static long allocated() {
@@ -102,93 +145,117 @@ public final class BodiesSideBySide {
                 .getThreadAllocatedBytes(Thread.currentThread().getId());
     }
 
-    /** The result of the coarsest grid that is good enough, timed in turns of both solvers. */
-    private static Optional<String[]> there(Body body, double reference, double error, Path folder, String command)
-            throws IOException, InterruptedException {
+    /** What FreeFEM makes of one grid: processor time of all solves, s. */
+    private record Answer(double seconds, int unknowns, double error) {}
+
+    /** The result of the coarsest grid that is good enough, timed in turns of both solvers; the last one tried where none is. */
+    private Answer there(double error) throws IOException, InterruptedException {
+        Answer last = new Answer(Double.NaN, 0, Double.NaN);
         int before = 0;
         for (double width : GRIDS) {
             BodySolution graded = BodySolver.solve(body, new Accuracy(width, MOST_UNKNOWNS));
-            if (graded.unknowns() == before) {
+            int cells = graded.field().cells().size();
+            if (graded.unknowns() == before || cells > MOST_CELLS) {
                 continue;
             }
             before = graded.unknowns();
             Path mesh = folder.resolve(body.name() + ".mesh");
             Files.writeString(mesh, mesh(graded));
-            String[] first = run(body, reference, mesh, "CG, eps = 1e-10", folder, command);
-            if (Double.parseDouble(first[3]) > error) {
-                continue;
+            Optional<Answer> first = run(mesh, "CG, eps = 1e-10");
+            if (first.isEmpty()) {
+                return last;
             }
-            String[][] runs = new String[2 * ROUNDS][];
-            for (int i = 0; i < ROUNDS; i++) {
-                runs[2 * i] = run(body, reference, mesh, "CG, eps = 1e-10", folder, command);
-                runs[2 * i + 1] = run(body, reference, mesh, "sparsesolver", folder, command);
+            last = first.get();
+            if (last.error() <= error) {
+                return fastest(mesh);
             }
-            return Optional.of(
-                    Double.compare(median(runs, 0), median(runs, 1)) < 0 ? middle(runs, 0) : middle(runs, 1));
         }
-        return Optional.empty();
+        return last;
     }
 
-    private static double median(String[][] runs, int solver) {
-        return Double.parseDouble(middle(runs, solver)[1]);
+    private Answer fastest(Path mesh) throws IOException, InterruptedException {
+        MutableList<Answer> iterated = Lists.mutable.empty();
+        MutableList<Answer> direct = Lists.mutable.empty();
+        for (int i = 0; i < rounds; i++) {
+            run(mesh, "CG, eps = 1e-10").ifPresent(iterated::add);
+            run(mesh, "sparsesolver").ifPresent(direct::add);
+        }
+        Answer one = median(iterated);
+        return direct.size() < rounds || one.seconds() < median(direct).seconds() ? one : median(direct);
     }
 
-    private static String[] middle(String[][] runs, int solver) {
-        String[][] of = {runs[solver], runs[2 + solver], runs[4 + solver]};
-        Arrays.sort(of, (a, b) -> Double.compare(Double.parseDouble(a[1]), Double.parseDouble(b[1])));
-        return of[1];
+    private static Answer median(MutableList<Answer> answers) {
+        return answers.sortThisByDouble(Answer::seconds).get(answers.size() / 2);
     }
 
-    private static String[] run(Body body, double reference, Path mesh, String solver, Path folder, String command)
-            throws IOException, InterruptedException {
+    /** Empty where it took too long or gave no result. */
+    private Optional<Answer> run(Path mesh, String solver) throws IOException, InterruptedException {
         Path script = folder.resolve(body.name() + ".edp");
-        Files.writeString(script, script(body, mesh, reference, solver));
+        Path output = folder.resolve(body.name() + ".out");
+        Files.writeString(script, script(mesh, solver));
         Process process = new ProcessBuilder(command, "-nw", "-v", "0", script.toString())
                 .redirectErrorStream(true)
+                .redirectOutput(output.toFile())
                 .start();
-        String text = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        process.waitFor();
-        List<String> lines = text.lines().filter(l -> l.startsWith("RESULT")).toList();
-        if (lines.isEmpty()) {
-            throw new IOException("no result of " + script + ":\n" + text);
+        if (!process.waitFor(PATIENCE, TimeUnit.SECONDS)) {
+            process.destroyForcibly().waitFor();
+            return Optional.empty();
         }
-        return lines.get(0).trim().split("\\s+");
+        double seconds = 0;
+        int unknowns = 0;
+        double error = 0;
+        int solves = 0;
+        for (String line : Files.readAllLines(output, StandardCharsets.ISO_8859_1)) {
+            if (line.startsWith("RESULT")) {
+                String[] fields = line.trim().split("\\s+");
+                seconds += Double.parseDouble(fields[1]);
+                unknowns = Integer.parseInt(fields[2]);
+                // The energy of an approximation lies above the true one.
+                error = Math.max(error, Double.parseDouble(fields[3]));
+                solves++;
+            }
+        }
+        return solves == reference.length ? Optional.of(new Answer(seconds, unknowns, error)) : Optional.empty();
     }
 
-    private static String script(Body body, Path mesh, double reference, String solver) {
-        String conductivities = body.painted()
-                .collect(each -> each.match(solid -> "" + solid.conductivity(), air -> "0", none -> "0"))
-                .makeString(", ");
-        BodyEnvironment indoor = body.environments().getFirst();
-        BodyEnvironment outdoor = body.environments().getLast();
-        return String.format(
+    private String script(Path mesh, String solver) {
+        StringBuilder text = new StringBuilder(String.format(
                 Locale.ROOT,
                 """
-                // %s: quadratic tetrahedra on a graded mesh that is given; its energy against the reference.
+                // %s: quadratic tetrahedra on a graded mesh that is given; their energies against the references.
                 real start = clock();
                 mesh3 Th = readmesh3("%s");
                 real[int] ks = [%s];
-                real Ra = %s, Rb = %s, reference = %.12g;
                 fespace Vh(Th, P23d);
                 fespace Ph(Th, P03d);
                 Vh u, v;
                 Ph k = ks[region];
-                problem heat(u, v, solver = %s)
-                  = int3d(Th)(k * (dx(u) * dx(v) + dy(u) * dy(v) + dz(u) * dz(v)))
-                  + int2d(Th, 1)(u * v / Ra) - int2d(Th, 1)(v / Ra) + int2d(Th, 2)(u * v / Rb);
-                heat;
                 real used = clock() - start;
-                real energy = int3d(Th)(k * (dx(u)^2 + dy(u)^2 + dz(u)^2))
-                  + int2d(Th, 1)((u - 1)^2 / Ra) + int2d(Th, 2)(u^2 / Rb);
-                cout << "RESULT " << used << " " << Vh.ndof << " " << energy / reference - 1 << endl;
                 """,
                 body.name(),
                 mesh,
-                conductivities,
-                indoor.horizontal(),
-                outdoor.horizontal(),
-                reference,
-                solver);
+                body.painted()
+                        .collect(each -> each.match(solid -> "" + solid.conductivity(), air -> "0", none -> "0"))
+                        .makeString(", ")));
+        for (int warm = 0; warm < reference.length; warm++) {
+            StringBuilder form = new StringBuilder("int3d(Th)(k * (dx(u) * dx(v) + dy(u) * dy(v) + dz(u) * dz(v)))");
+            StringBuilder energy = new StringBuilder("int3d(Th)(k * (dx(u)^2 + dy(u)^2 + dz(u)^2))");
+            for (int i = 0; i < body.environments().size(); i++) {
+                String resistance = "" + body.environments().get(i).horizontal();
+                int one = i == warm + 1 ? 1 : 0;
+                form.append(" + int2d(Th, " + (i + 1) + ")(u * v / " + resistance + ")");
+                form.append(one == 1 ? " - int2d(Th, " + (i + 1) + ")(v / " + resistance + ")" : "");
+                energy.append(" + int2d(Th, " + (i + 1) + ")((u - " + one + ")^2 / " + resistance + ")");
+            }
+            text.append(String.format(
+                    Locale.ROOT, """
+                    start = clock();
+                    solve heat%d(u, v, solver = %s) = %s;
+                    used = %s + clock() - start;
+                    cout << "RESULT " << used << " " << Vh.ndof << " " << (%s) / %.12g - 1 << endl;
+                    """, warm, solver, form, warm == 0 ? "used" : "0", energy, reference[warm]));
+        }
+        return text.toString();
     }
 
     /** The corners of the six tetrahedra of a box, all along one diagonal, so that neighbours fit. */
@@ -196,8 +263,9 @@ public final class BodiesSideBySide {
         {0, 1, 3, 7}, {0, 3, 2, 7}, {0, 2, 6, 7}, {0, 6, 4, 7}, {0, 4, 5, 7}, {0, 5, 1, 7}
     };
 
-    /** The grid in the package's own text format: indoor is label 1, outdoor 2, adiabatic 3; regions are painted boxes. */
-    private static String mesh(BodySolution solution) {
+    /** The grid in the package's own text format: label 1 for the first environment and so on, the last one adiabatic; regions are painted boxes. */
+    private String mesh(BodySolution solution) {
+        ImmutableList<String> names = body.environments().collect(BodyEnvironment::name);
         Map<Place, Integer> points = new LinkedHashMap<>();
         StringBuilder tetrahedra = new StringBuilder();
         int boxes = 0;
@@ -214,9 +282,7 @@ public final class BodiesSideBySide {
         StringBuilder triangles = new StringBuilder();
         int faces = 0;
         for (BodyField.Face face : solution.field().faces()) {
-            int label = face.environment()
-                    .map(name -> name.equals("indoor") ? 1 : 2)
-                    .orElse(3);
+            int label = face.environment().map(name -> names.indexOf(name) + 1).orElse(names.size() + 1);
             int d = face.side().direction();
             int base = face.side().high() ? 1 << d : 0;
             int e = 1 << (d + 1) % 3;

@@ -6,7 +6,6 @@ import coldseam.conduction.solid.Body;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BodySolver;
 import coldseam.files.AtomicFiles;
-import coldseam.junctions.hand.Drawn;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
@@ -15,7 +14,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -30,8 +28,6 @@ import java.util.Optional;
  */
 public final class BodyTable {
 
-    private static final Path REFERENCES = Path.of("fixtures", "published", "conduction.csv");
-    private static final Path SECTIONS = Path.of("fixtures", "sections");
     private static final Path MEASURED = Path.of("reports", "performance.md");
 
     private static final double[] WIDTHS = {1e-3, 3e-4, 1e-4};
@@ -45,12 +41,8 @@ public final class BodyTable {
 
     /** Runs everything and writes the table. */
     public static void main(String[] arguments) throws IOException {
-        Map<String, Map<String, Double>> references = references();
-        Map<String, Body> bodies = new LinkedHashMap<>();
-        references
-                .keySet()
-                .forEach(name -> Drawn.load(SECTIONS.resolve(name + ".yaml"))
-                        .match(section -> null, body -> bodies.put(name, body.body())));
+        Map<String, Map<String, Double>> references = Bodies.references();
+        Map<String, Body> bodies = Bodies.all();
         long until = System.nanoTime() + Long.parseLong(arguments[0]) * 1_000_000_000L;
         do {
             bodies.values().forEach(body -> BodySolver.solve(body, new Accuracy(WIDTHS[0], MOST_UNKNOWNS)));
@@ -80,19 +72,6 @@ public final class BodyTable {
             | body | asked | time, s | unknowns | proven width | error | memory, MB | FreeFEM, s |
             |---|---|---|---|---|---|---|---|
             """;
-
-    /** By body, then by pair of environments, W/K. */
-    private static Map<String, Map<String, Double>> references() throws IOException {
-        Map<String, Map<String, Double>> all = new LinkedHashMap<>();
-        for (String line : Files.readAllLines(REFERENCES, StandardCharsets.UTF_8)) {
-            String[] fields = line.split(";", -1);
-            if (fields.length > 5 && fields[1].strip().equals("coupling")) {
-                all.computeIfAbsent(fields[0].strip(), key -> new LinkedHashMap<>())
-                        .put(fields[2].strip(), Double.parseDouble(fields[5].strip()));
-            }
-        }
-        return all;
-    }
 
     private static String row(
             String name, Body body, Map<String, Double> references, double width, List<String> measured) {

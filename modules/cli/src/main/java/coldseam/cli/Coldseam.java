@@ -1,6 +1,7 @@
 package coldseam.cli;
 
 import coldseam.audit.house.Workshop;
+import coldseam.files.quantity.UnitSystem;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine;
@@ -55,14 +56,15 @@ final class Coldseam implements Runnable {
                 .setUsageHelpWidth(Terminal.WIDTH)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setParameterExceptionHandler((thrown, args) -> Failures.refuseArguments(thrown, terminal))
-                .setExecutionExceptionHandler((thrown, at, parsed) ->
-                        Failures.report(thrown, terminal, root.verbose).code());
+                .setExecutionExceptionHandler(
+                        (thrown, at, parsed) -> Failures.report(thrown, terminal, UnitsOption.of(at), root.verbose)
+                                .code());
         exitCodesInHelp(command);
         int code;
         try {
             code = command.execute(arguments);
         } catch (Error fatal) {
-            code = Failures.report(fatal, terminal, root.verbose).code();
+            code = Failures.report(fatal, terminal, UnitSystem.SI, root.verbose).code();
         }
         terminal.flush();
         return code;

@@ -4,6 +4,7 @@ import coldseam.assemblies.AssemblyException;
 import coldseam.conduction.SectionException;
 import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.DetailDoesNotFit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -22,13 +23,14 @@ final class Failures {
     /**
      * Says what went wrong.
      *
+     * @param units in which a refusal measures
      * @param verbose whether our own faults show their stack trace
      * @return the exit code
      */
-    static Exit report(Throwable thrown, Terminal terminal, boolean verbose) {
+    static Exit report(Throwable thrown, Terminal terminal, UnitSystem units, boolean verbose) {
         Optional<ImmutableList<String>> refusal = refusal(thrown);
         if (refusal.isPresent()) {
-            refusal.get().forEach(terminal.err()::println);
+            refusal.get().collect(units::told).forEach(terminal.err()::println);
             return Exit.REFUSED;
         }
         terminal.err().println("coldseam made a mistake of its own: " + thrown);

@@ -25,7 +25,11 @@ final class Restart {
     private static final Set<String> SHORT = Set.of("audit", "check", "compare");
 
     private static final List<String> OPTIONS = List.of(
-            "-XX:+IgnoreUnrecognizedVMOptions", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-D" + MARK + "=true");
+            "-XX:+IgnoreUnrecognizedVMOptions",
+            "-XX:TieredStopAtLevel=1",
+            "-XX:+UseSerialGC",
+            "-Xms16m",
+            "-D" + MARK + "=true");
 
     private Restart() {}
 

@@ -68,6 +68,7 @@ final class VerdictText {
             lines.addAllIterable(Columns.fold(words.what(finding), UNDER_NUMBER, UNDER_NUMBER));
             lines.addAllIterable(Columns.fold("To do: " + words.toDo(finding), UNDER_NUMBER, UNDER_NUMBER));
         }
+        lines.addAllIterable(ChoiceLines.of(audit));
         if (audit.found().isPresent()) {
             lines.add("");
             lines.add("  Seams as found, and as planned");

@@ -142,6 +142,16 @@ class CommandTest {
     }
 
     @Test
+    void refusalsMeasureInFeetWhereAskedTo() {
+        String house = CommittedReport.ROOT
+                .resolve("fixtures/faulty/130-openings-that-do-not-fit.yaml")
+                .toString();
+        String us = Run.of("check", house, "--units", "us").err();
+        assertTrue(us.contains("from -33 1/16 in (-0.840 m) to 36 ft 7 3/8 in (11.160 m)"), us);
+        assertTrue(Run.of("check", house).err().contains("from -0.840 m to 11.160 m"), us);
+    }
+
+    @Test
     void wrongArgumentsAreRefused() {
         assertEquals(Exit.REFUSED.code(), Run.of().code());
         assertEquals(Exit.REFUSED.code(), Run.of("audit", "house.yaml").code(), "no output");

@@ -77,6 +77,16 @@ class ReadmeTest {
         for (String detail : details) {
             assertTrue(run.out().contains("(" + detail + ")"), () -> detail + " is not named:\n" + run.out());
         }
+        // What it prints to be added, added as printed.
+        String lines = run.out().substring(run.out().indexOf("\njunctions:") + 1);
+        assertEquals(
+                0,
+                Run.of(
+                                "check",
+                                Files.writeString(open, text.substring(0, choices) + lines)
+                                        .toString())
+                        .code(),
+                lines);
     }
 
     @Test

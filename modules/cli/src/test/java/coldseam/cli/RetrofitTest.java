@@ -28,6 +28,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -97,6 +98,32 @@ class RetrofitTest {
         assertTrue(kept.findings()
                 .flatCollect(finding -> finding.breaches())
                 .anySatisfy(breach -> breach.rule().equals("detail-not-chosen")));
+    }
+
+    /** Where the studs of an old frame run past the floors, its floors' edges are of a kind of their own; new walls' are not. */
+    @Test
+    void aBalloonFrameHasItsOwnFloorLines() throws IOException {
+        assertEquals(4, balloonFrame("retrofit: {balloon-frame: true, taken-down"));
+        assertEquals(0, balloonFrame("retrofit: {taken-down"));
+        String walls = Lists.immutable
+                .of("south", "north", "east", "west")
+                .flatCollect(
+                        side -> Lists.immutable.of("ground floor " + side + " wall", "upper floor " + side + " wall"))
+                .makeString(", ");
+        assertEquals(0, balloonFrame("retrofit: {balloon-frame: true, built-new: [" + walls + "], taken-down"));
+    }
+
+    private long balloonFrame(String retrofit) throws IOException {
+        Path file = folder.resolve("balloon.yaml");
+        Files.writeString(
+                file,
+                Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/old/boards-over-siding.yaml"))
+                        .replace("retrofit: {taken-down", retrofit));
+        return HouseAudit.of(file, new BuiltInWorkshop())
+                .shell()
+                .edges()
+                .count(edge -> edge.kind() == JunctionKind.BALLOON_FRAME_AT_FLOOR
+                        && edge.name().contains("balloon frame at a floor"));
     }
 
     @Test

@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.function.UnaryOperator;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Tag;
@@ -37,7 +38,12 @@ class SidesChangeTest {
     }
 
     private Audit audit(String side, String corner, String more) throws IOException {
-        for (String detail : new String[] {corner, "parapet-deck-stops-short", "slab-edge-board-inside"}) {
+        return audit(
+                side, corner, "parapet-deck-stops-short", text -> text.replace("junctions:\n", more + "junctions:\n"));
+    }
+
+    private Audit audit(String side, String corner, String top, UnaryOperator<String> change) throws IOException {
+        for (String detail : new String[] {corner, top, "slab-edge-board-inside"}) {
             Files.copy(
                     HOUSES.resolve("details/" + detail + ".yaml"),
                     folder.resolve(detail + ".yaml"),
@@ -50,15 +56,15 @@ class SidesChangeTest {
                 + "    - {material: clay brick, thickness: 240 mm, role: structure}\n"
                 + "    - {material: cement render, thickness: 20 mm, role: cladding, controls: [water]}\n\n";
         String own = "- {kinds: [outside corner], surfaces: [room " + side + " wall], detail: " + corner + ".yaml}\n"
-                + "- {kinds: [parapet], surfaces: [room " + side + " wall], detail: parapet-deck-stops-short.yaml}\n"
+                + "- {kinds: [parapet], surfaces: [room " + side + " wall], detail: " + top + ".yaml}\n"
                 + "- {kinds: [slab edge], surfaces: [room " + side + " wall], detail: slab-edge-board-inside.yaml}\n";
         Path file = folder.resolve("box.yaml");
         Files.writeString(
                 file,
-                Files.readString(HOUSES.resolve("planted/box.yaml"))
+                change.apply(Files.readString(HOUSES.resolve("planted/box.yaml"))
                         .replace("  slab:\n", inside + "  slab:\n")
                         .replace("    walls: wall\n", "    walls: {all: wall, " + side + ": inner wall}\n")
-                        .replace("junctions:\n", more + "junctions:\n" + own));
+                        .replace("junctions:\n", "junctions:\n" + own)));
         return HouseAudit.of(file, new BuiltInWorkshop()).compute();
     }
 
@@ -78,6 +84,48 @@ class SidesChangeTest {
     @Test
     void soItDoesWhereTheOtherWallComesFirst() throws IOException {
         Audit audit = audit("west", "outside-corner-break-column");
+        assertTrue(audit.findings().isEmpty(), () -> audit.findings().makeString("\n"));
+    }
+
+    @Test
+    void aFlatRoofsDeckStopsShortOfItsWall() throws IOException {
+        Audit audit = audit(
+                "south",
+                "outside-corner-break-column",
+                "flat-roof-edge-deck-stops-short",
+                text -> text.replace("    parapet-height: 400 mm\n", "")
+                        .replace("kinds: [parapet]", "kinds: [flat roof edge]")
+                        .replace("parapet-on-break-blocks", "flat-roof-edge-wall-boards-past"));
+        assertTrue(audit.findings().isEmpty(), () -> audit.findings().makeString("\n"));
+    }
+
+    /** Rafters that run along a gable need not bear on it. */
+    @Test
+    void theLastRafterStandsClearOfItsGable() throws IOException {
+        String rafters = "  rafters:\n    layers:\n"
+                + "    - {material: gypsum plasterboard, thickness: 12.5 mm, role: finish}\n"
+                + "    - {material: airtight membrane, thickness: 0.3 mm, role: membrane, controls: [air, vapour]}\n"
+                + "    - {material: mineral wool batt, thickness: 180 mm, role: structure, framing: {material: softwood,"
+                + " share: 12 %}}\n"
+                + "    - {material: wood fibre insulation board, thickness: 140 mm, role: insulation, controls: [heat]}\n"
+                + "    - {material: breather membrane, thickness: 0.5 mm, role: membrane, controls: [water]}\n"
+                + "    - {material: air, thickness: 40 mm, role: air layer, air: {ventilation: well ventilated}}\n"
+                + "    - {material: clay roof tile, thickness: 20 mm, role: cladding}\n\n";
+        Audit audit = audit(
+                "east",
+                "outside-corner-break-column",
+                "verge-stiff-boards-at-the-last-rafter",
+                text -> text.replace("body:\n", rafters + "body:\n")
+                        .replace("form: flat\n", "form: gable\n    pitch: 35 °\n    low-side: south\n")
+                        .replace("    assembly: roof\n    parapet-height: 400 mm\n", "    assembly: rafters\n")
+                        .replace(
+                                "[parapet], surfaces: [room east wall]",
+                                "[verge], surfaces: [gable over room east wall]")
+                        .replace(
+                                "- {kinds: [parapet], detail: parapet-on-break-blocks}",
+                                "- {kinds: [eaves of an insulated roof], detail: eaves-boards-meet}\n"
+                                        + "- {kinds: [verge], detail: verge-boards-meet}\n"
+                                        + "- {kinds: [ridge], detail: ridge-mitred}"));
         assertTrue(audit.findings().isEmpty(), () -> audit.findings().makeString("\n"));
     }
 

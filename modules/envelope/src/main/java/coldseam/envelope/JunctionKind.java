@@ -32,6 +32,7 @@ public final class JunctionKind extends BridgeKind implements Comparable<Junctio
     public static final JunctionKind OUTSIDE_CORNER = of("outside corner");
     public static final JunctionKind INSIDE_CORNER = of("inside corner");
     public static final JunctionKind INTERMEDIATE_FLOOR = of("intermediate floor");
+    public static final JunctionKind BALLOON_FRAME_AT_FLOOR = of("balloon frame at a floor");
     public static final JunctionKind WALL_CHANGE_AT_FLOOR = of("change of wall at a floor");
     public static final JunctionKind PARTY_WALL = of("party wall");
     public static final JunctionKind WALL_THICKNESS_CHANGE = of("change of wall thickness");
@@ -185,6 +186,11 @@ public final class JunctionKind extends BridgeKind implements Comparable<Junctio
     /** Whether a seam of this kind that a house file lists runs up its surface, not across. */
     public boolean uprightSeam() {
         return file.uprightSeam();
+    }
+
+    /** The length of a detail that is the height of a wall which no surface counts, so that psi holds all it loses. */
+    public Optional<String> wallInPsi() {
+        return file.wallInPsi();
     }
 
     /** Whether it is a door's threshold, whose section shows the seam as well that the door stands on. */

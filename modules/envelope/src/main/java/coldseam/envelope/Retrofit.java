@@ -11,12 +11,14 @@ import org.eclipse.collections.api.set.ImmutableSet;
  * What stays of an old house: the structure of every surface that is not built new.
  *
  * @param builtNew names of the surfaces whose structure is new
+ * @param balloonFrame whether the studs of framed walls that stay run past the floors
  * @param takenDown parts that come down all the same, such as a parapet, in the words of the details that ask for it
  * @param found what is there before anything is built; empty where the file does not say
  * @param order of building, where it is told: names of assemblies and of {@link #OTHER_MEASURES}, each once
  */
 public record Retrofit(
         ImmutableSet<String> builtNew,
+        boolean balloonFrame,
         ImmutableSet<String> takenDown,
         Optional<Found> found,
         ImmutableList<String> order) {

@@ -109,7 +109,11 @@ public final class Samples {
         JunctionSetup typical = TypicalBuild.MASONRY.setup(kind);
         return new JunctionSetup(
                 kind,
-                kind.first().equals("wall") && typical.first().insulatedInside() ? typical.first() : first,
+                kind == JunctionKind.BALLOON_FRAME_AT_FLOOR
+                                || kind.first().equals("wall")
+                                        && typical.first().insulatedInside()
+                        ? typical.first()
+                        : first,
                 form.twoBuildUps() ? Optional.of(second) : Optional.empty(),
                 typical.angle(),
                 typical.firstExposure(),

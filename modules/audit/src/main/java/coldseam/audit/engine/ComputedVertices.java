@@ -6,13 +6,13 @@ import coldseam.audit.JunctionRow;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexRow.Obstacle;
 import coldseam.audit.VertexSheet;
-import coldseam.envelope.Body;
-import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
+import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.Surface;
 import coldseam.envelope.shell.corners.Corner;
 import coldseam.envelope.shell.corners.CornerFrame;
 import coldseam.envelope.shell.corners.Corners;
@@ -43,6 +43,17 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
 
     /** Degrees; angles that differ by less are one. */
     private static final double ALIKE = 0.05;
+
+    private static final double STRAIGHT = 180;
+
+    /** The axis that is upright. */
+    private static final int LEVEL = 2;
+
+    /** The eighths of the space on the low side of the third axis. */
+    private static final int BELOW = 0b1111;
+
+    /** Quarters of a plan that are rooms where they go round an inside corner. */
+    private static final int ROUND_A_CORNER = 3;
 
     /**
      * How an edge is built.
@@ -184,10 +195,6 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
         if (frame.isEmpty()) {
             return Planned.not(corner, Obstacle.ASLANT);
         }
-        if (corner.surfaces()
-                .anySatisfy(each -> each.exposure().kind() == Exposure.Kind.GROUND && each.use() == Body.Use.WALL)) {
-            return Planned.not(corner, Obstacle.GROUND);
-        }
         if (floorEnds(corner, frame.get())) {
             return Planned.not(corner, Obstacle.FLOOR_ENDS);
         }
@@ -220,8 +227,15 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                 Optional.empty());
     }
 
-    /** Whether a floor bears into one of the walls that pass by and not into another, and ends where no section shows. */
+    /**
+     * Whether a floor bears into one of the walls that pass by and not into another, and ends where no section shows. Where the
+     * rooms go round an inside corner it ends among them, at the face of the wall that it does not bear into.
+     */
     private static boolean floorEnds(Corner corner, CornerFrame frame) {
+        int below = frame.rooms() & BELOW;
+        if (Integer.bitCount(below) == ROUND_A_CORNER && frame.rooms() >> 4 == below) {
+            return false;
+        }
         boolean some = false;
         boolean all = true;
         for (int axis = 0; axis < 2; axis++) {
@@ -230,7 +244,8 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                     int along = axis;
                     boolean grows = way == 1;
                     boolean floor = corner.ends()
-                            .anySatisfy(end -> end.edge().kind() == JunctionKind.INTERMEDIATE_FLOOR
+                            .anySatisfy(end -> (end.edge().kind() == JunctionKind.INTERMEDIATE_FLOOR
+                                            || end.edge().kind() == JunctionKind.BALLOON_FRAME_AT_FLOOR)
                                     && frame.axis(end.away()) == along
                                     && frame.grows(end.away()) == grows);
                     some |= floor;
@@ -252,6 +267,10 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
         KindForm form = end.edge().kind().form();
         int along = frame.axis(end.away());
         int first = frame.axis(end.edge().first().normal());
+        if (form.meeting() == KindForm.Meeting.END_TO_END && goesUp(end.edge(), frame, along, first)) {
+            return Optional.of(
+                    new EdgeEnd(along, frame.grows(end.away()), first, LEVEL, drawn.detail(), square(drawn.setup())));
+        }
         int second = form.second() == KindForm.Second.THING
                 ? 3 - along - first
                 : frame.axis(end.edge().second().orElseThrow().normal());
@@ -263,9 +282,22 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                 : Optional.empty();
     }
 
-    /** The setup at a right angle, where it is one but for rounding. */
+    /** Whether at a level edge one wall goes straight up from another. */
+    private static boolean goesUp(Edge edge, CornerFrame frame, int along, int first) {
+        return along < LEVEL
+                && first == 1 - along
+                && frame.upwards()
+                && Math.abs(edge.angle() - STRAIGHT) < ALIKE
+                && top(edge.first()) < top(edge.second().orElseThrow());
+    }
+
+    private static double top(Surface wall) {
+        return wall.outline().collectDouble(Point3::z).max();
+    }
+
+    /** The setup at a right angle or straight, where it is that but for rounding. */
     private static JunctionSetup square(JunctionSetup setup) {
-        double right = setup.angle() < 180 ? 90 : 270;
+        double right = Math.abs(setup.angle() - STRAIGHT) < ALIKE ? STRAIGHT : setup.angle() < STRAIGHT ? 90 : 270;
         return setup.angle() == right || Math.abs(setup.angle() - right) > ALIKE ? setup : setup.at(right);
     }
 }

@@ -21,10 +21,11 @@ final class LateChecks {
     /**
      * @param catalogue with the house's own details
      * @throws coldseam.files.FileFaultException with every name that is not beside any junction, every parameter or
-     *     price that no detail has, and every point that cannot be where it is said to be
+     *     price that no detail has, every size that no house has, and every point that cannot be where it is said to be
      */
     static void refuse(LoadedHouse loaded, Shell shell, Catalogue catalogue) {
         Faults faults = new Faults();
+        SizeChecks.check(loaded, shell, faults);
         ChoiceChecks.check(loaded, catalogue, faults);
         ImmutableList<String> names = Lists.mutable
                 .withAll(shell.surfaces().collect(Surface::name))

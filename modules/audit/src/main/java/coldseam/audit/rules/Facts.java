@@ -18,6 +18,7 @@ import coldseam.audit.Value;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexSheet;
 import coldseam.conduction.Interval;
+import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
@@ -60,10 +61,12 @@ public record Facts(
      * @param surface that has an assembly
      */
     static double assemblyTransmittance(Surface surface) {
-        return Transmittance.of(
-                        surface.assembly().orElseThrow(),
-                        HeatFlow.through(surface.normal()),
-                        OuterSurface.of(surface.exposure()))
+        return transmittance(surface, surface.assembly().orElseThrow());
+    }
+
+    /** W/(m²·K), of another build-up in the place of a surface's own. */
+    static double transmittance(Surface surface, Assembly assembly) {
+        return Transmittance.of(assembly, HeatFlow.through(surface.normal()), OuterSurface.of(surface.exposure()))
                 .corrected();
     }
 

@@ -11,9 +11,11 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.Limits;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
+import coldseam.junctions.InsulationThickness;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.list.primitive.IntInterval;
 
 /**
  * No surface's U is above the limit for its use, and none loses far more than the house's others do.
@@ -27,6 +29,12 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
     /** How many times the limit the layer counts as missing. */
     private static final double HARDLY_THERE = 2;
 
+    /** m: boards are sold in these. */
+    private static final double STEP = 0.005;
+
+    /** Half a metre. */
+    private static final int MOST_STEPS = 100;
+
     /** The least temperature factor that U is held with. */
     private static final double LEAST_FACTOR = 0.5;
 
@@ -39,6 +47,8 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
      * @param others W/(m²·K), the mean of the house's other surfaces; empty where there is none
      * @param overLimit whether the limit is missed; else it is the mean that it falls short of
      * @param source of the limit
+     * @param more m, in whole steps, by which the insulation of the worst of them must be thicker for it; empty where it has
+     *     no layer that can be, or where half a metre is not enough
      */
     public record Found(
             String assembly,
@@ -46,7 +56,8 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
             double limit,
             Optional<Double> others,
             boolean overLimit,
-            String source)
+            String source,
+            Optional<Double> more)
             implements Evidence {
         @Override
         public ImmutableList<Value> values() {
@@ -102,7 +113,12 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
                 limit(facts, worst),
                 others,
                 isOver(facts, worst),
-                facts.house().limits().surfaces().source());
+                facts.house().limits().surfaces().source(),
+                more(
+                        worst,
+                        isOver(facts, worst)
+                                ? limit(facts, worst)
+                                : others.orElseThrow() / facts.house().limits().meanShare()));
         return new Draft(
                 this,
                 "assembly " + name,
@@ -129,9 +145,24 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
     }
 
     private static double held(Surface surface) {
+        return held(surface, surface.assembly().orElseThrow());
+    }
+
+    /** What a surface would be held to the limit with, were it built so. */
+    private static double held(Surface surface, Assembly assembly) {
         Exposure exposure = surface.exposure();
         double factor = exposure.kind() == Exposure.Kind.UNHEATED ? Math.max(LEAST_FACTOR, exposure.factor()) : 1;
-        return Facts.assemblyTransmittance(surface) * factor;
+        return Facts.transmittance(surface, assembly) * factor;
+    }
+
+    private static Optional<Double> more(Surface surface, double limit) {
+        Assembly assembly = surface.assembly().orElseThrow();
+        double now = InsulationThickness.of(assembly);
+        return IntInterval.oneTo(MOST_STEPS)
+                .collect(step -> step * STEP)
+                .detectOptional(more -> InsulationThickness.with(assembly, now + more)
+                        .filter(thicker -> !Limits.over(held(surface, thicker), limit))
+                        .isPresent());
     }
 
     private static boolean isOver(Facts facts, Surface surface) {

@@ -49,6 +49,24 @@ class FindingsTest {
         assertEquals(0, audit.verdict().gaps() + audit.verdict().weakSpots());
     }
 
+    /** The house asks more of its walls than 200 mm of mineral wool give. */
+    @Test
+    void aThinSurfaceIsToldHowMuchThickerItMustBe() {
+        String boards = "mineral wool board, thickness: 200 mm";
+        String limited = Sample.yaml() + "limits: {walls: 0.16 W/(m²·K)}\n";
+        SurfacePoorlyInsulatedRule.Found found = (SurfacePoorlyInsulatedRule.Found)
+                only(findings(limited, Sample.good())).breaches().getFirst().evidence();
+        long more = Math.round(1000 * found.more().orElseThrow());
+        assertEquals(0, more % 5, "boards come in steps of 5 mm");
+        assertEquals(
+                Lists.immutable.empty(),
+                findings(limited.replace(boards, boards.replace("200", "" + (200 + more))), Sample.good()));
+        assertEquals(
+                "surface-poorly-insulated",
+                only(findings(limited.replace(boards, boards.replace("200", "" + (195 + more))), Sample.good()))
+                        .rule());
+    }
+
     @Test
     void aMissingWallIsOneFindingWithAllItsOpenEdges() {
         String yaml = Sample.yaml().replace("{all: wall}", "{all: wall, south: none}");

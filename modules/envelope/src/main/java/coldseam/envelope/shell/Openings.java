@@ -297,7 +297,7 @@ final class Openings {
                 Locale.ROOT,
                 "Opening \"%s\" does not fit in \"%s\": it would reach from %.3f m to %.3f m from the left end and from"
                         + " %.3f m to %.3f m over %s; the surface leaves room from %.3f m to %.3f m and from %.3f m to %.3f m"
-                        + " at most. Make it smaller, or move it.",
+                        + " at most.%s Make it smaller, or move it.",
                 p.opening().name(),
                 facet.name(),
                 shown(p.a() - out.getMinX()),
@@ -308,7 +308,14 @@ final class Openings {
                 shown(Math.max(out.getMinX(), in.getMinX()) - out.getMinX()),
                 shown(Math.min(out.getMaxX(), in.getMaxX()) - out.getMinX()),
                 shown(Math.max(out.getMinY(), in.getMinY()) - zero),
-                shown(Math.min(out.getMaxY(), in.getMaxY()) - zero)));
+                shown(Math.min(out.getMaxY(), in.getMaxY()) - zero),
+                upright && p.b() < out.getMinY() - ROUNDING && shown(out.getMinY() - zero) > 0
+                        ? String.format(
+                                Locale.ROOT,
+                                " Outside, what lies before this wall (a deck with all its layers, a roof, a base) ends"
+                                        + " %.3f m above the floor: raise the sill by that, or lower what lies there.",
+                                shown(out.getMinY() - zero))
+                        : ""));
     }
 
     /** To the millimetre, and never minus nothing. */

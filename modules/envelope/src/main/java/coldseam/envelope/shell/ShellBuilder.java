@@ -4,13 +4,13 @@ import coldseam.envelope.Body;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Retrofit;
+import coldseam.envelope.Role;
 import coldseam.envelope.shell.fault.ShellException;
 import coldseam.envelope.shell.fault.ShellFaults;
 import coldseam.envelope.shell.mesh.BodyFacets;
 import coldseam.envelope.shell.storeys.StoreyFacets;
 import coldseam.envelope.shell.surfaces.ExplicitFacets;
 import java.util.Optional;
-import org.eclipse.collections.api.list.ImmutableList;
 
 /**
  * Builds the closed shell of a house from its storeys or from its explicit surfaces.
@@ -40,16 +40,31 @@ public final class ShellBuilder {
             throw new ShellException(faults.all());
         }
         return house.retrofit()
-                .map(old -> shell.with(keptFloors(shell.edges(), old)))
+                .map(old -> shell.with(shell.edges().collect(edge -> edge.as(kind(edge, old)))))
                 .orElse(shell);
     }
 
-    /** A floor on the ground that stays is no new slab: what lies under it lies there, and its edge is a kind of its own. */
-    private static ImmutableList<Edge> keptFloors(ImmutableList<Edge> edges, Retrofit old) {
-        return edges.collect(edge -> edge.kind() == JunctionKind.SLAB_EDGE
-                        && edge.second().isPresent()
-                        && old.keeps(edge.first().name())
-                ? edge.as(JunctionKind.EXISTING_SLAB_EDGE)
-                : edge);
+    /**
+     * What an edge is in an old house. A floor on the ground that stays is no new slab: what lies under it lies there. Where
+     * studs that stay run past a floor, so do the bays between them.
+     */
+    private static JunctionKind kind(Edge edge, Retrofit old) {
+        if (!old.keeps(edge.first().name())) {
+            return edge.kind();
+        }
+        if (edge.kind() == JunctionKind.SLAB_EDGE && edge.second().isPresent()) {
+            return JunctionKind.EXISTING_SLAB_EDGE;
+        }
+        return edge.kind() == JunctionKind.INTERMEDIATE_FLOOR && old.balloonFrame() && framed(edge.first())
+                ? JunctionKind.BALLOON_FRAME_AT_FLOOR
+                : edge.kind();
+    }
+
+    private static boolean framed(Surface wall) {
+        return wall.assembly()
+                .filter(built -> built.layers()
+                        .anySatisfy(layer -> layer.role() == Role.STRUCTURE
+                                && layer.framing().isPresent()))
+                .isPresent();
     }
 }

@@ -2,6 +2,7 @@ package coldseam.files.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /** The unit systems reports are printed in. */
@@ -24,7 +25,7 @@ public enum UnitSystem {
     private static final double EVEN = 0.02;
 
     private static final Pattern MEASURE_IN_WORDS =
-            Pattern.compile("\\b(?:\\d+(?:\\.\\d+)? (?:m²·K/W|(?:mm|m)(?![²³·]))|(?:half )?a metre)\\b");
+            Pattern.compile("(?<![\\w.])(?:(-?\\d+(?:\\.\\d+)?) (m²·K/W|m²|mm|m)(?![\\w²³·/])|(half )?a metre\\b)");
 
     /** The unit as printed, such as {@code W/(m²·K)}; empty for plain numbers. */
     public String label(Dimension dimension) {
@@ -117,33 +118,46 @@ public enum UnitSystem {
     }
 
     /**
-     * A sentence of the trade as it is said in this system: "300 mm above the ground" becomes "12 in (300 mm) above the
-     * ground". Measures come even, whole inches where they are within two per cent; what was written stays beside them.
+     * A sentence as it is said in this system: "300 mm above the ground" becomes "12 in (300 mm) above the ground". Whole
+     * millimetres and metres are a trade's: they come even, in whole inches where these are within two per cent. What has
+     * decimals was measured and comes to the sixteenth. What was written stays beside.
      */
     public String told(String sentence) {
         return this == SI
                 ? sentence
-                : MEASURE_IN_WORDS.matcher(sentence).replaceAll(found -> {
-                    String written = found.group();
-                    String[] parts = written.split(" ");
-                    if (parts[1].endsWith("W")) {
-                        return format(Double.parseDouble(parts[0]), Dimension.RESISTANCE) + " (" + written + ")";
-                    }
-                    double metres = written.endsWith("a metre")
-                            ? written.startsWith("half") ? 0.5 : 1
-                            : Double.parseDouble(parts[0]) * (parts[1].equals("mm") ? 0.001 : 1);
-                    return evenInches(metres) + " (" + written + ")";
-                });
+                : MEASURE_IN_WORDS.matcher(sentence).replaceAll(found -> inInches(found) + " (" + found.group() + ")");
     }
 
-    private static String evenInches(double metres) {
+    private static String inInches(MatchResult found) {
+        if (found.group(1) == null) {
+            return even(found.group(3) == null ? 1 : 0.5);
+        }
+        double value = Double.parseDouble(found.group(1));
+        switch (found.group(2)) {
+            case "m²·K/W":
+                return US.format(value, Dimension.RESISTANCE);
+            case "m²":
+                return US.format(value, Dimension.AREA);
+            default:
+                double metres = found.group(2).equals("mm") ? value / 1000 : value;
+                return found.group(1).contains(".") ? measured(metres) : even(metres);
+        }
+    }
+
+    private static String even(double metres) {
         for (int parts : new int[] {1, 2, 4, 8}) {
             double even = Math.rint(metres / INCH * parts) / parts * INCH;
             if (Math.abs(even - metres) <= EVEN * metres) {
                 return feetAndInches(even, false);
             }
         }
-        return metres < INCH / SIXTEENTHS ? Math.round(metres / INCH * 1000) + " mil" : feetAndInches(metres, false);
+        return measured(metres);
+    }
+
+    private static String measured(double metres) {
+        return 0 < metres && metres < INCH / SIXTEENTHS
+                ? Math.round(metres / INCH * 1000) + " mil"
+                : feetAndInches(metres, Math.abs(metres) >= 1);
     }
 
     private static int readableDecimals(double size, Dimension dimension) {

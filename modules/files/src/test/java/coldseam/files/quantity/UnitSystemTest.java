@@ -27,6 +27,9 @@ class UnitSystemTest {
                 "in bays of a metre at most          | in bays of 39 in (a metre) at most",
                 "by half a metre.                    | by 20 in (half a metre).",
                 "R 0.18 m²·K/W, 12 % of 320 mm²      | R 1.0 h·ft²·°F/Btu (0.18 m²·K/W), 12 % of 320 mm²",
+                "from -0.840 m to 8.534 m, 33.445 m² | from -33 1/16 in (-0.840 m) to 28 ft (8.534 m), 360 ft² (33.445 m²)",
+                "0.0 m² short, 0.000 m over          | 0 ft² (0.0 m²) short, 0 in (0.000 m) over",
+                "2 m/s, 20 m³, 3.5 m-wide           | 2 m/s, 20 m³, 11 ft 5 13/16 in (3.5 m)-wide",
                 "a metred bay of 2 mobile parts      | a metred bay of 2 mobile parts",
             })
     void tellsLengthsOfSentences(String written, String us) {

@@ -80,10 +80,13 @@ public final class WeakestPaths {
         }
     }
 
+    /** What tells an edge from another. */
+    private record Ends(Coordinate first, Coordinate second) {}
+
     private record Cell(ImmutableList<Edge> edges, double conductivity) {}
 
     private WeakestPaths(Composition composition) {
-        Map<String, Edge> known = new LinkedHashMap<>();
+        Map<Ends, Edge> known = new LinkedHashMap<>();
         for (Triangles.Triangle triangle : Triangles.of(
                         composition.faces(), composition.heatFlow().boundaries())
                 .triangles()) {
@@ -111,12 +114,11 @@ public final class WeakestPaths {
         around = around(cells);
     }
 
-    private static Edge edge(Map<String, Edge> known, Coordinate a, Coordinate b) {
+    private static Edge edge(Map<Ends, Edge> known, Coordinate a, Coordinate b) {
         boolean ordered = a.compareTo(b) <= 0;
         Coordinate first = ordered ? a : b;
         Coordinate second = ordered ? b : a;
-        String key = first.x + " " + first.y + " " + second.x + " " + second.y;
-        return known.computeIfAbsent(key, none -> new Edge(first, second));
+        return known.computeIfAbsent(new Ends(first, second), none -> new Edge(first, second));
     }
 
     private static void face(Edge edge, Composition composition) {

@@ -16,7 +16,8 @@ import org.eclipse.collections.impl.factory.Lists;
 
 /**
  * What a detail paints where two bands cross at a right angle, on its own two lines instead of in a plane: s is the distance
- * outside the first band's inner face, t outside the second's (or from a thing's near face), m.
+ * outside the first band's inner face, t outside the second's (or from a thing's near face), m. So are bands that go straight on
+ * from one another: t is then the way from the seam into the second one.
  *
  * @param first band
  * @param second band; empty where the kind has one surface
@@ -74,11 +75,12 @@ public record SectionLayout(
         }
         Scene scene = Scene.of(detail, drawing, setup);
         boolean thing = scene.form().second() == KindForm.Second.THING;
-        if (!scene.chart().crossing() || scene.form().framed()) {
+        if (scene.form().framed()) {
             throw refused(detail, "draws no two bands that cross");
         }
-        if (Math.abs(scene.chart().firstNormal().dot(scene.chart().secondNormal())) > 1e-9) {
-            throw refused(detail, "draws bands that cross aslant");
+        double cosine = scene.chart().firstNormal().dot(scene.chart().secondNormal());
+        if (Math.abs(cosine - (scene.chart().crossing() ? 0 : 1)) > 1e-9) {
+            throw refused(detail, "draws bands that meet aslant");
         }
         Painter.Picture picture = Painter.paint(scene, library);
         Composer composer = new Composer(detail, scene, picture);
@@ -98,14 +100,21 @@ public record SectionLayout(
 
     private static End end(Chart chart, Chart.Cut cut, double distance) {
         Point at = chart.beside(cut.ofFirst(), 0, cut.sign() * distance);
+        if (!chart.crossing()) {
+            return new End(false, chart.along(false, at));
+        }
         // A band runs along the other's lines.
         return cut.ofFirst() ? new End(false, chart.across(false, at)) : new End(true, chart.across(true, at));
     }
 
     private static Piece piece(Detail detail, Chart chart, Painted painted, ImmutableList<Point> outline) {
         ImmutableList<Double> s = outline.collect(each -> chart.across(true, each));
-        ImmutableList<Double> t = outline.collect(each -> chart.across(false, each));
-        if (outline.size() != 4 || aslant(s) || aslant(t)) {
+        ImmutableList<Double> t =
+                outline.collect(each -> chart.crossing() ? chart.across(false, each) : chart.along(false, each));
+        // What lies across a seam has corners there besides.
+        if (outline.size() != 4 && chart.crossing()
+                || aslant(s)
+                || aslant(chart.crossing() ? t : t.reject(each -> Math.abs(each) < SLACK))) {
             throw refused(detail, "draws \"" + painted.what() + "\" aslant");
         }
         return new Piece(

@@ -6,7 +6,7 @@ package coldseam.junctions.vertex;
  * @param material that fills it
  * @param conductivity W/(m·K); 0 for air
  * @param axis of the surface whose layer it is; -1 for something of a detail's own
- * @param layer of that surface, from the inside; -1 for something of a detail's own
+ * @param layer of that surface, from the inside, those above a change in its plane counted on; -1 for something of a detail's own
  */
 record Filling(String material, double conductivity, int axis, int layer) {
 

@@ -138,7 +138,8 @@ public final class VertexBody {
         Surroundings.Space space = spaces.at(cell);
         Faces faces = Faces.all(space.surfaceResistance());
         for (int axis = 0; axis < 3; axis++) {
-            Band band = sections.band(axis).orElse(null);
+            Band band =
+                    sections.band(axis, sections.middle(2, cell[2]) < 0 ? 0 : 1).orElse(null);
             if (band != null && Math.abs(sections.line[axis][cell[axis]] - band.solvedThickness()) < SAME_FACE) {
                 faces = faces.with(side(axis, 1), band.rse());
             }

@@ -3,6 +3,8 @@ package coldseam.junctions.vertex;
 import coldseam.junctions.DetailDoesNotFit;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -10,13 +12,14 @@ import org.eclipse.collections.impl.factory.Lists;
  * What fills each cell of a vertex's box, from the sections of its edges.
  *
  * <p>Where a cell lies past all that two of the sections change along one axis, the box is there as it is at that axis' face:
- * the section of the edge that leaves through it, or, where none does, what the others show there. Everywhere else the
- * three sections, one along each axis, are asked.
+ * the section of the edge that leaves through it, or, where none does, what the others show there; a face through which nothing
+ * leaves goes before the others. Everywhere else the three sections, one along each axis, are asked.
  * <ol>
  *   <li>A surface's layer is where both sections of its edges show it: it ends at the one surface as the one detail says, at
  *       the other as the other does. So what two sections agree on holds.
  *   <li>What a detail adds (a block, a kerb) goes before layers that only one section shows.
- *   <li>Where a section shows air, a layer that the others do not agree on has ended.
+ *   <li>Where a section shows air, a layer that the others do not agree on has ended; but not one of a wall that goes on past
+ *       the vertex, if the section on the other side of a surface shows it, too.
  *   <li>Where two surfaces' layers conduct alike, it does not matter whose goes through.
  * </ol>
  * Where none of this decides, the section on the other side of a surface is asked within its thickness; then, where
@@ -130,19 +133,44 @@ final class VertexCells {
 
     /** What the sections say of a cell; empty where they leave it open. */
     private Optional<Filling> said(int[] cell) {
+        // Where nothing leaves the box all ends before it, whatever goes on along another axis.
+        Optional<Filling> past = past(cell, true).or(() -> past(cell, false));
+        if (past.isPresent()) {
+            return past;
+        }
+        MutableList<Filling> votes = Lists.mutable.of(vote(0, cell), vote(1, cell), vote(2, cell));
+        // Over the end of the ground lies outdoor air whatever the corner is: it speaks only where nothing else does.
+        return same(votes)
+                .or(() -> added(votes))
+                .or(() -> goesOn(cell, votes))
+                .or(() -> ended(votes))
+                .or(() -> beyond(cell, votes, false))
+                .or(() -> ring(cell, votes))
+                .or(() -> beyond(cell, votes, true));
+    }
+
+    /** A layer of a surface that passes by on the cell's side of another, as two sections show, though the third has ended. */
+    private Optional<Filling> goesOn(int[] cell, MutableList<Filling> votes) {
+        return first(instead(cell, votes, false), all -> same(all).filter(layer -> passes(layer.axis(), cell)));
+    }
+
+    /** Whether an upright surface goes on unbroken along the vertex above it, or below it, whichever a cell is. */
+    private boolean passes(int axis, int[] cell) {
+        int level = sections.middle(2, cell[2]) < 0 ? 0 : 1;
+        return axis == 0 && setup.surface(0, 0, level) && setup.surface(0, 1, level)
+                || axis == 1 && setup.surface(1, level, 0) && setup.surface(1, level, 1);
+    }
+
+    /** What is at a face of the box that a cell lies behind with no change between; of open faces or of the others. */
+    private Optional<Filling> past(int[] cell, boolean through) {
         for (int axis = 0; axis < 3; axis++) {
             for (int side = 0; side < 2; side++) {
-                if (far(axis, side, cell) && settled(axis, side, cell)) {
+                if (open[axis][side] == through && far(axis, side, cell) && settled(axis, side, cell)) {
                     return Optional.of(face(axis, side, cell));
                 }
             }
         }
-        MutableList<Filling> votes = Lists.mutable.of(vote(0, cell), vote(1, cell), vote(2, cell));
-        // Over the end of the ground lies outdoor air whatever the corner is: it speaks only where nothing else does.
-        return agreed(votes)
-                .or(() -> beyond(cell, votes, false))
-                .or(() -> ring(cell, votes))
-                .or(() -> beyond(cell, votes, true));
+        return Optional.empty();
     }
 
     /**
@@ -151,8 +179,20 @@ final class VertexCells {
      * @param overGround whether air over the end of the ground counts as such a section
      */
     private Optional<Filling> beyond(int[] cell, MutableList<Filling> votes, boolean overGround) {
-        Optional<Filling> found = Optional.empty();
-        for (int axis = 0; axis < 3 && found.isEmpty(); axis++) {
+        return first(
+                instead(cell, votes, overGround),
+                all -> same(all).or(() -> added(all)).or(() -> ended(all)));
+    }
+
+    private static Optional<Filling> first(
+            ImmutableList<MutableList<Filling>> all, Function<MutableList<Filling>, Optional<Filling>> rule) {
+        return all.collect(rule::apply).detectOptional(Optional::isPresent).flatMap(found -> found);
+    }
+
+    /** The votes with one after the other replaced by what the section on the other side of that axis' surface shows. */
+    private ImmutableList<MutableList<Filling>> instead(int[] cell, MutableList<Filling> votes, boolean overGround) {
+        MutableList<MutableList<Filling>> all = Lists.mutable.empty();
+        for (int axis = 0; axis < 3; axis++) {
             int other = 1 - voting(axis, cell);
             if (far(axis, 0, cell) || far(axis, 1, cell) || open[axis][other]) {
                 continue;
@@ -161,10 +201,10 @@ final class VertexCells {
             if (overGround || !(there.air() && other == 1 && sections.earth[axis])) {
                 MutableList<Filling> instead = votes.clone();
                 instead.set(axis, there);
-                found = agreed(instead);
+                all.add(instead);
             }
         }
-        return found;
+        return all.toImmutable();
     }
 
     /** Of two blocks of two edges the one that runs round the corner as a ring: at a room's corner the outer, else the inner. */
@@ -190,26 +230,28 @@ final class VertexCells {
         return Optional.of(votes.get(farther == (rooms == 1) ? q : p));
     }
 
-    private static Optional<Filling> agreed(MutableList<Filling> votes) {
-        for (Filling one : votes) {
-            if (votes.count(one::same) > 1) {
-                return Optional.of(one);
-            }
-        }
+    /** What two votes agree on. */
+    private static Optional<Filling> same(MutableList<Filling> votes) {
+        return votes.detectOptional(one -> votes.count(one::same) > 1);
+    }
+
+    /** What one detail adds. */
+    private static Optional<Filling> added(MutableList<Filling> votes) {
         MutableList<Filling> blocks = votes.select(Filling::block);
-        if (blocks.size() == 1) {
-            return Optional.of(blocks.getFirst());
-        }
-        if (blocks.isEmpty() && votes.anySatisfy(Filling::air)) {
-            return Optional.of(Filling.AIR);
-        }
-        return votes.detectOptional(one -> votes.count(one::conductsLike) > 1);
+        return blocks.size() == 1 ? Optional.of(blocks.getFirst()) : Optional.empty();
+    }
+
+    /** Air, where layers have ended; or of layers that conduct alike any. */
+    private static Optional<Filling> ended(MutableList<Filling> votes) {
+        return votes.noneSatisfy(Filling::block) && votes.anySatisfy(Filling::air)
+                ? Optional.of(Filling.AIR)
+                : votes.detectOptional(one -> votes.count(one::conductsLike) > 1);
     }
 
     /** Whether a cell lies past an axis' surface on a side. */
     private boolean far(int axis, int side, int[] cell) {
         double middle = sections.middle(axis, cell[axis]);
-        return side == 0 ? middle < 0 : middle > sections.thickness[axis];
+        return side == 0 ? middle < 0 : middle > sections.solved[axis];
     }
 
     /** Whether the sections along the other axes change no more from a cell to a face of the box. */

@@ -71,11 +71,11 @@ public final class VertexComputer implements VertexComputing {
 
     private VertexResult computed(VertexSetup setup) {
         VertexBody composed = VertexBody.of("Vertex", setup, library);
-        Optional<VertexResult.Heat> heat = setup.onGround()
-                ? Optional.empty()
-                : Optional.of(
+        Optional<VertexResult.Heat> heat = setup.countsHeat()
+                ? Optional.of(
                         new VertexChi(setup, composed, bodies.solve(composed.heatFlow(), accuracy), sections, accuracy)
-                                .heat());
+                                .heat())
+                : Optional.empty();
         double difference = setup.indoorTemperature() - setup.outdoorTemperature();
         Accuracy asked = setup.onGround()
                 ? new Accuracy(Math.max(accuracy.relativeWidth(), ON_GROUND), accuracy.maximumUnknowns())

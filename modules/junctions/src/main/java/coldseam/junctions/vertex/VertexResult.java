@@ -18,7 +18,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  *
  * @param setup what it was computed for
  * @param corner its own detail that it is built by; empty where its edges' sections say it all
- * @param heat what it adds to the heat loss; empty on the ground, where the floor's U by ISO 13370 holds its corners
+ * @param heat what it adds to the heat loss; empty on and in the ground, where the U by ISO 13370 holds corners, and where layers
+ *     change in the plane of a wall
  * @param surface the solution that temperatures are read from, with 0.25 m²·K/W indoors
  * @param temperatureFactor fRsi (ISO 13788); an estimate
  * @param coldest where it is lowest: m along each axis from where the inner faces meet
@@ -72,7 +73,7 @@ public record VertexResult(
         }
     }
 
-    /** chi in a dimension system, W/K; nothing on the ground. */
+    /** chi in a dimension system, W/K; nothing where only temperatures are computed. */
     public Interval chi(DimensionSystem system) {
         return heat.map(each -> each.chi(system)).orElse(Interval.of(0));
     }

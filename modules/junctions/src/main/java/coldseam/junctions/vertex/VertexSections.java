@@ -39,8 +39,11 @@ final class VertexSections {
     final boolean[] earth = new boolean[3];
     /** m, of each axis' band or thing. */
     final double[] thickness = new double[3];
+    /** m, of what of it is solved: not a ventilated air layer and what stands before it. */
+    final double[] solved = new double[3];
 
-    private final Band[] band = new Band[3];
+    /** Of each axis' surface below and above the vertex along axis 2; others where layers change in the plane of a wall. */
+    private final Band[][] band = new Band[3][2];
     /** What each axis' surface faces; null where there is none. */
     private final Surroundings.Space[] space = new Surroundings.Space[3];
     /** What fills the cells of each edge's section: of its first axis, then of its second. */
@@ -70,29 +73,49 @@ final class VertexSections {
     private void bands(EdgeEnd edge, SectionLayout layout) {
         Surroundings around =
                 Surroundings.of(edge.setup().firstExposure(), edge.setup().secondExposure());
-        band(edge.first(), layout.first(), around.first());
-        layout.second().ifPresent(second -> band(edge.second(), second, around.second()));
+        if (edge.inPlane()) {
+            band(edge.first(), 0, layout.first(), around.first());
+            band(edge.first(), 1, layout.second().orElseThrow(), around.second());
+            return;
+        }
+        for (int half = 0; half < 2; half++) {
+            if (edge.along() != 2
+                    || edge.growing() == (half == 1)
+                    || setup.edges().noneSatisfy(EdgeEnd::inPlane)) {
+                int of = half;
+                band(edge.first(), of, layout.first(), around.first());
+                layout.second().ifPresent(second -> band(edge.second(), of, second, around.second()));
+            }
+        }
         thickness[edge.second()] = Math.max(thickness[edge.second()], layout.thing());
+        solved[edge.second()] = Math.max(solved[edge.second()], layout.thing());
     }
 
-    private void band(int axis, Band found, Surroundings.Space faced) {
+    private void band(int axis, int half, Band found, Surroundings.Space faced) {
         if (space[axis] != null && !space[axis].equals(faced)) {
             throw new DetailDoesNotFit(Lists.immutable.of("one of its surfaces faces " + space[axis].name()
                     + " on one side and " + faced.name() + " on the other"));
         }
         space[axis] = faced;
-        if (band[axis] != null && !(band[axis].strata().equals(found.strata()) && band[axis].rse() == found.rse())) {
+        Band before = band[axis][half];
+        if (before != null && !(before.strata().equals(found.strata()) && before.rse() == found.rse())) {
             throw new DetailDoesNotFit(
                     Lists.immutable.of(
                             "the layers on the two sides of one of its surfaces differ, so no single stack reaches the corner"));
         }
-        band[axis] = found;
-        thickness[axis] = found.thickness();
+        band[axis][half] = found;
+        thickness[axis] = Math.max(thickness[axis], found.thickness());
+        solved[axis] = Math.max(solved[axis], found.solvedThickness());
     }
 
-    /** The layers of an axis' surface; empty where there is none. */
+    /** The layers of an axis' surface; those below where they change in its plane; empty where there is none. */
     Optional<Band> band(int axis) {
-        return Optional.ofNullable(band[axis]);
+        return band(axis, 0);
+    }
+
+    /** The layers of an axis' surface below or above the vertex, 0 or 1; empty where there is none. */
+    Optional<Band> band(int axis, int half) {
+        return Optional.ofNullable(band[axis][half]);
     }
 
     /** What an axis' surface faces; empty where there is none. */
@@ -112,13 +135,14 @@ final class VertexSections {
                 continue;
             }
             for (Piece piece : layouts.get(i).pieces()) {
-                all.add(rounded(first ? piece.s0() : piece.t0()));
-                all.add(rounded(first ? piece.s1() : piece.t1()));
+                all.add(rounded(first ? piece.s0() : upright(edge, layouts.get(i), piece.t0())));
+                all.add(rounded(first ? piece.s1() : upright(edge, layouts.get(i), piece.t1())));
             }
             soil = Math.min(soil, soil(layouts.get(i), first));
             for (End end : layouts.get(i).ends().select(each -> each.alongS() == first)) {
-                low = end.high() ? low : Math.min(low, rounded(end.at()));
-                high = end.high() ? Math.max(high, rounded(end.at())) : high;
+                double at = rounded(first ? end.at() : upright(edge, layouts.get(i), end.at()));
+                low = Math.min(low, at < 0 ? at : low);
+                high = Math.max(high, at > 0 ? at : high);
             }
         }
         corner.ifPresent(boxes -> all.addAll(boxes.lines(axis).castToList()));
@@ -162,11 +186,16 @@ final class VertexSections {
         for (int i = 0; i < all.length; i++) {
             for (int j = 0; j < all[i].length; j++) {
                 double s = within(layout, true, middle(edge.first(), i));
-                double t = within(layout, false, middle(edge.second(), j));
+                double t = within(layout, false, upright(edge, layout, middle(edge.second(), j)));
                 all[i][j] = at(edge, layout, s, t);
             }
         }
         return all;
+    }
+
+    /** Between t of a section and its second axis: a thing is drawn upwards from its near face, whichever way the axis points. */
+    private double upright(EdgeEnd edge, SectionLayout layout, double at) {
+        return layout.second().isEmpty() && edge.second() == 2 && !setup.upwards() ? layout.thing() - at : at;
     }
 
     /** A place past the section's own cut is as it is at the cut. */
@@ -178,20 +207,25 @@ final class VertexSections {
         return place;
     }
 
-    private static Filling at(EdgeEnd edge, SectionLayout layout, double s, double t) {
+    private Filling at(EdgeEnd edge, SectionLayout layout, double s, double t) {
         Piece seen = layout.pieces()
                 .toReversed()
                 .detect(each -> each.s0() < s && s < each.s1() && each.t0() < t && t < each.t1());
         if (seen == null || seen.conductivity() == 0) {
             return Filling.AIR;
         }
-        return seen.origin() instanceof Origin.OfLayer layer
-                ? new Filling(
-                        seen.material(),
-                        seen.conductivity(),
-                        layer.first() ? edge.first() : edge.second(),
-                        layer.index())
-                : new Filling(seen.material(), seen.conductivity(), -1, -1);
+        if (!(seen.origin() instanceof Origin.OfLayer layer)) {
+            return new Filling(seen.material(), seen.conductivity(), -1, -1);
+        }
+        int axis = layer.first() || edge.inPlane() ? edge.first() : edge.second();
+        boolean above = edge.inPlane() ? !layer.first() : edge.along() == 2 && edge.growing();
+        boolean other =
+                above && band[axis][0] != null && !band[axis][0].strata().equals(band[axis][1].strata());
+        return new Filling(
+                seen.material(),
+                seen.conductivity(),
+                axis,
+                layer.index() + (other ? band[axis][0].strata().size() : 0));
     }
 
     /** The edge that leaves through a face of the box; empty where none does. */

@@ -1,5 +1,7 @@
 package coldseam.junctions.vertex;
 
+import coldseam.envelope.Exposure;
+import coldseam.envelope.KindForm;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.Detail;
 import java.util.Optional;
@@ -36,11 +38,18 @@ public record VertexSetup(int rooms, ImmutableList<EdgeEnd> edges, boolean upwar
      * @param along the axis along which it runs
      * @param growing whether it runs from the vertex towards growing coordinates
      * @param first the axis that is the outward normal of its detail's first band
-     * @param second that of the second band; or the way from a thing's near face to its far one
+     * @param second that of the second band; or the way from a thing's near face to its far one; or, where bands go on from one
+     *     another, the way from the first into the second
      * @param detail that closes it
-     * @param setup what the detail is laid on, at an angle of 90° or 270°
+     * @param setup what the detail is laid on, at an angle of 90° or 270°; of 180° where bands go on from one another
      */
-    public record EdgeEnd(int along, boolean growing, int first, int second, Detail detail, JunctionSetup setup) {}
+    public record EdgeEnd(int along, boolean growing, int first, int second, Detail detail, JunctionSetup setup) {
+
+        /** Whether its bands go on from one another in one plane. */
+        boolean inPlane() {
+            return setup.kind().form().meeting() == KindForm.Meeting.END_TO_END;
+        }
+    }
 
     /** Whether an octant is a room; each side is 0 or 1, 1 where the coordinate of that axis grows. */
     public boolean room(int a, int b, int c) {
@@ -62,9 +71,24 @@ public record VertexSetup(int rooms, ImmutableList<EdgeEnd> edges, boolean upwar
         return inside != room(at[0], at[1], at[2]);
     }
 
-    /** Whether it stands on the ground. */
-    public boolean onGround() {
+    /** Whether soil is drawn in it. */
+    boolean onGround() {
         return edges.anySatisfy(end -> end.setup().ground().isPresent());
+    }
+
+    /** Whether it lies on or in the ground, whose surfaces lose their heat by ISO 13370, corners and all. */
+    public boolean besideGround() {
+        return edges.anySatisfy(end -> end.setup().ground().isPresent()
+                || end.setup().firstExposure().kind() == Exposure.Kind.GROUND
+                || end.setup().secondExposure().kind() == Exposure.Kind.GROUND);
+    }
+
+    /**
+     * Whether it adds something of its own to the heat loss: not beside the ground; nor where the layers of a wall change in its
+     * plane, for then no one corner is where lengths end.
+     */
+    boolean countsHeat() {
+        return !besideGround() && edges.noneSatisfy(EdgeEnd::inPlane);
     }
 
     /** °C. */

@@ -6,6 +6,8 @@ import coldseam.envelope.JunctionKind;
 import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Photograph;
+import coldseam.junctions.detail.PointDrawing;
+import coldseam.junctions.language.DetailParameter;
 import coldseam.junctions.language.Statement;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -61,6 +63,39 @@ final class CatalogueDrawnTest {
                     (words, name) -> told.select(line -> words.matcher(line).find())
                             .reject(line -> name.matcher(drawn).find())
                             .forEach(line -> faults.add(detail.id() + ": " + line)));
+        }
+        assertEquals("", faults.sortThis().makeString("\n"));
+    }
+
+    /** What goes through at a spot: how the text names each of its own parts, and how a body or what was left out does. */
+    private static final Map<Pattern, Pattern> POINT_PARTS = Map.ofEntries(
+            part("\\b[Ff]lash", "flashing"),
+            part("\\bboot\\b", "boot|stand-offs"),
+            part("\\bcollar of the membrane\\b", "collar of the membrane"),
+            part("\\bblock\\b", "block"),
+            part("\\bpads?\\b", "pad"),
+            part("\\bsmall roof\\b", "small roof"),
+            part("\\bwrapp?(ed|s)?\\b|\\bWrap\\b", "wrap|shell|sleeve|boards round|collar"),
+            part("\\bgap to the face\\b|\\bits gap\\b", "gap"));
+
+    @Test
+    void whatIsToldOfPointsIsDrawnOrSaidToBeLeftOut() {
+        MutableList<String> faults = Lists.mutable.empty();
+        for (Detail detail : CatalogueFile.builtIn().details()) {
+            if (!(detail.drawing() instanceof PointDrawing drawing)) {
+                continue;
+            }
+            String drawn = drawing.bodies()
+                    .collect(PointDrawing.Body::what)
+                    .newWith(drawing.drawnRound())
+                    .newWithAll(drawing.parameters().collect(DetailParameter::name))
+                    .makeString("; ");
+            POINT_PARTS.forEach((words, name) -> Lists.immutable
+                    .of(detail.name(), detail.looksLike())
+                    .newWithAll(detail.order())
+                    .select(line -> words.matcher(line).find())
+                    .reject(line -> name.matcher(drawn).find())
+                    .forEach(line -> faults.add(detail.id() + ": " + line)));
         }
         assertEquals("", faults.sortThis().makeString("\n"));
     }

@@ -100,6 +100,7 @@ class PointCatalogueTest {
                         "bracket-stainless",
                         "angle-steel",
                         "angle-stainless",
+                        "ledger-on-steel-tubes",
                         "pipe-steel-tight",
                         "soil-pipe-of-cast-iron",
                         "hose-tap-on-copper-pipe",

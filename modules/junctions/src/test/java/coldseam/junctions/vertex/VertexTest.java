@@ -456,4 +456,54 @@ class VertexTest {
                 refused.getMessage().contains("the layers on the two sides of one of its surfaces differ"),
                 refused.getMessage());
     }
+
+    /** Walls that go on upwards from others of their plane. */
+    private static VertexSetup upwards(Assembly below, Assembly above) {
+        JunctionKind change = JunctionKind.of("foundation wall to frame wall");
+        Detail seam = detail(change.label(), "- band: foundation\n- band: wall\n");
+        JunctionSetup edge = setup(change, below, Optional.of(above), 180);
+        return new VertexSetup(
+                0b0001_0001,
+                Lists.immutable.of(
+                        new EdgeEnd(0, false, 1, 2, seam, edge),
+                        new EdgeEnd(1, false, 0, 2, seam, edge),
+                        new EdgeEnd(
+                                2,
+                                false,
+                                0,
+                                1,
+                                corner(),
+                                setup(JunctionKind.OUTSIDE_CORNER, below, Optional.of(below), 90)),
+                        new EdgeEnd(
+                                2,
+                                true,
+                                0,
+                                1,
+                                corner(),
+                                setup(JunctionKind.OUTSIDE_CORNER, above, Optional.of(above), 90))),
+                true);
+    }
+
+    /** Where nothing changes, the corner is the edge that goes through it; where walls above are worse it is as cold as theirs. */
+    @Test
+    void wallsThatChangeInTheirPlaneMeetInACorner() {
+        Assembly thin = Samples.assembly(
+                "thin",
+                Samples.layer("brick", 0.8, 180, Role.STRUCTURE),
+                Samples.layer("board", 0.035, 60, Role.INSULATION));
+        double edge = edge(WALL);
+        VertexResult same = computed(upwards(WALL, WALL));
+        assertEquals(edge, same.temperatureFactor(), 0.002);
+        assertEquals(Optional.empty(), same.heat());
+        VertexResult changed = computed(upwards(WALL, thin));
+        assertEquals(edge(thin), changed.temperatureFactor(), 0.005);
+        assertTrue(edge(thin) < edge - 0.02, "walls worth telling apart");
+        assertTrue(changed.coldest().along(2) > 0, "above the change");
+    }
+
+    private static double edge(Assembly wall) {
+        return BridgeComputers.computer(Accuracy.standard())
+                .compute(corner(), setup(JunctionKind.OUTSIDE_CORNER, wall, Optional.of(wall), 90))
+                .temperatureFactor();
+    }
 }

@@ -1,5 +1,6 @@
 package coldseam.report.drawing;
 
+import java.util.function.Consumer;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -42,6 +43,16 @@ public interface Canvas {
      */
     default void tagged(Tag tag, String alternative, Runnable drawing) {
         drawing.run();
+    }
+
+    /**
+     * Draws a figure that depends on nothing drawn before; a canvas may have it drawn beside what follows.
+     *
+     * @param alternative what it shows, in words
+     * @param painter draws it, in a thread of its own where the canvas wants it so
+     */
+    default void figure(String alternative, Consumer<Canvas> painter) {
+        tagged(Tag.FIGURE, alternative, () -> painter.accept(this));
     }
 
     /** Draws one polyline. */

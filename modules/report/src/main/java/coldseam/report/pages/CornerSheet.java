@@ -21,9 +21,9 @@ import org.eclipse.collections.impl.factory.Lists;
 public final class CornerSheet {
 
     /** Points: height of the view beside a cut, and of three cuts side by side. */
-    static final double HEIGHT = 210;
+    static final double HEIGHT = 190;
 
-    private static final double CUTS = 165;
+    private static final double CUTS = 145;
 
     private static final double GAP = 6;
 

@@ -39,7 +39,7 @@ final class DrawnBeside {
         double drawn = Math.max(LEAST, Math.min(MOST, flow.remaining() - 4)) - Legend.BAR;
         SectionDrawing drawing = new SectionDrawing(picture, left, drawn);
         Block drawingBlock =
-                Blocks.drawing(drawn + Legend.BAR, new DetailNumbers(result, page.print()).figure(), (canvas, box) -> {
+                Blocks.figure(drawn + Legend.BAR, new DetailNumbers(result, page.print()).figure(), (canvas, box) -> {
                     drawing.draw(canvas, new Box(box.x0(), box.y0() + Legend.BAR, box.x1(), box.y1()));
                     Legend.drawBar(canvas, box, picture.system(), drawing);
                 });

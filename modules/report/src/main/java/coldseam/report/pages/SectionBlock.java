@@ -46,7 +46,7 @@ record SectionBlock(SectionPicture picture, SectionDrawing drawing, double heigh
      * @param figure what they show, in words
      */
     Block block(String figure) {
-        return Blocks.drawing(height + Legend.HEIGHT, figure, (canvas, box) -> {
+        return Blocks.figure(height + Legend.HEIGHT, figure, (canvas, box) -> {
             drawing.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
             Legend.draw(canvas, box, picture, drawing);
         });

@@ -50,6 +50,16 @@ public final class Blocks {
                 height, (canvas, box) -> canvas.tagged(Tag.FIGURE, alternative, () -> painter.accept(canvas, box)));
     }
 
+    /**
+     * A drawing of a fixed height that depends on nothing drawn before and leaves nothing behind but itself.
+     *
+     * @param alternative what it shows, in words
+     * @param painter may draw while what follows is set
+     */
+    public static Block figure(double height, String alternative, BiConsumer<Canvas, Box> painter) {
+        return drawing(height, (canvas, box) -> canvas.figure(alternative, own -> painter.accept(own, box)));
+    }
+
     /** A decoration of a fixed height. */
     public static Block drawing(double height, BiConsumer<Canvas, Box> painter) {
         return new Block() {

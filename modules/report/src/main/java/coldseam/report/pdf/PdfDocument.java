@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -46,7 +47,11 @@ final class PdfDocument implements AutoCloseable {
     private final List<PDOutlineItem> branch = new ArrayList<>();
     private final Paper paper;
     private final StructureTree structure;
+    private final Steps steps = Steps.onAllCores();
     private PDPageContentStream stream;
+
+    /** Pages whose steps wait at most: their drawings are in memory. */
+    private static final int WAITING = 16;
 
     /**
      * Opens a document.
@@ -91,15 +96,22 @@ final class PdfDocument implements AutoCloseable {
         }
     }
 
-    /** Begins a page. */
+    /** Begins a page, which is written once the drawings on it and on those before it are made. */
     Canvas page(String title) {
-        closePage();
+        if (pages.size() % WAITING == 0) {
+            steps.take();
+        }
         PDPage page = new PDPage(new PDRectangle((float) paper.width(), (float) paper.height()));
         document.addPage(page);
         pages.add(page);
         titles.add(title);
-        attempt(() -> stream = new PDPageContentStream(document, page));
-        return new PdfCanvas(stream, fonts, structure, page);
+        AtomicReference<Canvas> own = new AtomicReference<>();
+        steps.add(() -> {
+            closePage();
+            attempt(() -> stream = new PDPageContentStream(document, page));
+            own.set(new PdfCanvas(stream, fonts, structure, page));
+        });
+        return new DeferredCanvas(steps, own::get);
     }
 
     int pageCount() {
@@ -128,6 +140,12 @@ final class PdfDocument implements AutoCloseable {
         branch.add(item);
     }
 
+    /** Writes all pages so far. */
+    private void written() {
+        steps.take();
+        closePage();
+    }
+
     private void closePage() {
         if (stream != null) {
             attempt(stream::close);
@@ -142,7 +160,7 @@ final class PdfDocument implements AutoCloseable {
 
     /** Draws more onto a page that is done. */
     void onto(int page, Consumer<Canvas> drawing) {
-        closePage();
+        written();
         attempt(() -> {
             try (PDPageContentStream more = new PDPageContentStream(
                     document, pages.get(page), PDPageContentStream.AppendMode.APPEND, true, true)) {
@@ -153,11 +171,12 @@ final class PdfDocument implements AutoCloseable {
 
     /** Keeps a place in the reading order for the list of contents. */
     void reserveContents() {
-        structure.reserveContents();
+        steps.add(structure::reserveContents);
     }
 
     /** Draws the list of contents onto a page that is done. */
     void contentsOnto(int page, Consumer<Canvas> drawing) {
+        written();
         structure.reopenContents();
         onto(page, drawing);
         structure.close();
@@ -181,7 +200,7 @@ final class PdfDocument implements AutoCloseable {
 
     /** Heads and feet of all pages but the head of the first; then the bytes. */
     byte[] finish(Margins margins, String head, String foot) {
-        closePage();
+        written();
         Type small = new Type(Face.REGULAR, 7.6, Palette.SLATE);
         double left = margins.left();
         double right = paper.width() - margins.right();
@@ -209,6 +228,7 @@ final class PdfDocument implements AutoCloseable {
 
     @Override
     public void close() {
+        steps.close();
         closePage();
         attempt(document::close);
     }

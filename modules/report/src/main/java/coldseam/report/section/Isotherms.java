@@ -39,15 +39,19 @@ final class Isotherms {
     private final SectionPicture picture;
     private final View view;
     private final Occupied occupied;
+    /** What is thinner than a label and would look parted under one. */
+    private final Occupied slender;
+
     private final List<Drawn> drawn = new ArrayList<>();
 
     /** An isotherm on the page. */
     private record Drawn(String label, Type type, Pen pen, ImmutableList<ImmutableList<Spot>> lines, boolean limit) {}
 
-    Isotherms(SectionPicture picture, View view, Occupied occupied) {
+    Isotherms(SectionPicture picture, View view, Occupied occupied, Occupied slender) {
         this.picture = picture;
         this.view = view;
         this.occupied = occupied;
+        this.slender = slender;
         collect();
     }
 
@@ -135,10 +139,7 @@ final class Isotherms {
     }
 
     private void label(Canvas canvas, Drawn d) {
-        double half = canvas.metrics().width(d.label, d.type) / 2 + 2;
-        double tall = d.type.size() / 2 + 1;
         List<Spot> candidates = new ArrayList<>();
-        Box inside = view.page().grown(-4);
         for (ImmutableList<Spot> line : d.lines) {
             for (int i = 1; i < line.size(); i++) {
                 Spot from = line.get(i - 1);
@@ -150,17 +151,27 @@ final class Isotherms {
                 }
             }
         }
-        // From the middle of the line outwards.
+        if (!label(canvas, d, candidates, true)) {
+            label(canvas, d, candidates, false);
+        }
+    }
+
+    /** From the middle of the line outwards. */
+    private boolean label(Canvas canvas, Drawn d, List<Spot> candidates, boolean offSlender) {
+        double half = canvas.metrics().width(d.label, d.type) / 2 + 2;
+        double tall = d.type.size() / 2 + 1;
+        Box inside = view.page().grown(-4);
         int n = candidates.size();
         for (int i = 0; i < n; i++) {
             Spot at = candidates.get(
                     i % 2 == 0 ? n / 2 + i / 2 - (i / 2 + n / 2 >= n ? n : 0) : Math.max(0, n / 2 - (i + 1) / 2));
             Box box = new Box(at.x() - half, at.y() - tall, at.x() + half, at.y() + tall);
             boolean fits = inside.contains(box.x0(), box.y0()) && inside.contains(box.x1(), box.y1());
-            if (fits && occupied.tryTake(box)) {
+            if (fits && !(offSlender && !slender.free(box)) && occupied.tryTake(box)) {
                 canvas.label(d.label, at, d.type);
-                return;
+                return true;
             }
         }
+        return false;
     }
 }

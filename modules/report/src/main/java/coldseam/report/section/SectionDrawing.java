@@ -26,6 +26,9 @@ public final class SectionDrawing {
     /** m; what reaches no farther into the drawing is not seen. */
     private static final double HAIR = 1e-3;
 
+    /** Points; the label of an isotherm is as tall. */
+    private static final double SLENDER = 8;
+
     private static final Pen LINE = Pen.of(0.4, Palette.INK);
     private static final Pen FACE = Pen.of(0.9, Palette.INK);
 
@@ -83,7 +86,7 @@ public final class SectionDrawing {
             paint(canvas, placed);
             lines(canvas, placed, cuts);
         });
-        Isotherms isotherms = new Isotherms(picture, placed, occupied);
+        Isotherms isotherms = new Isotherms(picture, placed, occupied, slender(placed));
         Overlays overlays = new Overlays(picture, placed, occupied);
         overlays.reserve();
         canvas.clipped(placed.page().corners(), () -> {
@@ -98,6 +101,18 @@ public final class SectionDrawing {
         environments(canvas, grid, placed, occupied);
         isotherms.drawLabels(canvas);
         overlays.drawMarks(canvas);
+    }
+
+    /** Metal that is thinner than the label of an isotherm: bolts, arms, tubes, plates. */
+    private Occupied slender(View placed) {
+        Occupied slender = new Occupied();
+        parts.parts().select(part -> part.look() == Look.METAL).forEach(part -> {
+            Box box = Box.around(placed.at(part.outline().corners()));
+            if (Math.min(box.width(), box.height()) < SLENDER) {
+                slender.take(box);
+            }
+        });
+        return slender;
     }
 
     private void paint(Canvas canvas, View placed) {

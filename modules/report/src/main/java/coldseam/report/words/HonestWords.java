@@ -11,6 +11,7 @@ import coldseam.envelope.Limits;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -57,6 +58,12 @@ public final class HonestWords {
                             .collect(material -> "\"" + material.name() + "\"")
                             .makeString(", ")
                     + " can do");
+        }
+        if (assumed.notThere().notEmpty()) {
+            parts.add("that the house has "
+                    + assumed.notThere()
+                            .collect(kind -> "no " + kind.name().toLowerCase(Locale.ROOT))
+                            .makeString(" and "));
         }
         if (assumed.withoutProduct() > 0) {
             parts.add((assumed.withoutProduct() == assumed.conductivities() && assumed.conductivities() > 1

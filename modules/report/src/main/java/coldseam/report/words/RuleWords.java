@@ -299,6 +299,10 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                             + found.assembly() + "\"",
                     RuleWords::poorlyInsulated,
                     (found, say) -> "insulate it better"
+                            + found.more()
+                                    .map(more -> ": " + say.say(more, Dimension.THICKNESS)
+                                            + " more of what insulates it is enough")
+                                    .orElse("")
                             + (found.overLimit() ? ", or give the limit you build to under limits" : "")),
             lacking(
                     "surface-without-air-layer",

@@ -6,6 +6,8 @@ import coldseam.audit.VertexRow;
 import coldseam.audit.VertexRow.Obstacle;
 import coldseam.audit.VertexSheet;
 import coldseam.envelope.shell.corners.Corner;
+import coldseam.junctions.vertex.VertexResult;
+import coldseam.junctions.vertex.VertexSetup;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -35,7 +37,6 @@ public final class VertexWords {
     private static String why(VertexRow row, Obstacle obstacle) {
         return switch (obstacle) {
             case ASLANT -> "something about it is aslant";
-            case GROUND -> "a wall of it stands in the ground";
             case NO_DETAIL -> "an edge of it has no computed detail";
             case IN_PLANE -> "layers change in the plane of one of its surfaces";
             case FLOOR_ENDS -> "a floor ends in it, and no section shows how";
@@ -48,11 +49,18 @@ public final class VertexWords {
     public static String count(Audit audit) {
         ImmutableList<VertexRow> rows = audit.vertices();
         int computed = rows.count(row -> row.sheet().isPresent());
-        int onGround = rows.count(row ->
-                row.sheet().filter(sheet -> sheet.result().heat().isEmpty()).isPresent());
+        ImmutableList<VertexSetup> cold = rows.flatCollect(
+                        row -> row.sheet().stream().toList())
+                .collect(VertexSheet::result)
+                .select(result -> result.heat().isEmpty())
+                .collect(VertexResult::setup);
+        int onGround = cold.count(VertexSetup::besideGround);
+        int changing = cold.size() - onGround;
         String all = computed + " of " + rows.size() + (rows.size() == 1 ? " corner" : " corners")
                 + " where edges meet are computed"
-                + (onGround == 0 ? "" : ", " + onGround + " on the ground for their temperature alone");
+                + (onGround == 0 ? "" : ", " + onGround + " on the ground")
+                + (changing == 0 ? "" : ", " + changing + " where walls change")
+                + (cold.isEmpty() ? "" : " for their temperature alone");
         ImmutableList<String> others = Lists.immutable
                 .with(Obstacle.values())
                 .select(obstacle -> rows.anySatisfy(
@@ -66,7 +74,6 @@ public final class VertexWords {
     private static String brief(Obstacle obstacle) {
         return switch (obstacle) {
             case ASLANT -> "aslant";
-            case GROUND -> "in the ground";
             case NO_DETAIL -> "with an edge of no detail";
             case IN_PLANE -> "where layers change in a plane";
             case FLOOR_ENDS -> "where a floor ends";

@@ -248,7 +248,7 @@ record FileAlternatives(
 
             @Doc("Depth of the frame across the wall; as described where it is missing.")
             @Unit(Dimension.THICKNESS)
-            @Bounds(atLeast = "20 mm", atMost = "500 mm")
+            @Bounds(atLeast = "20 mm", atMost = "300 mm", usual = "60 to 120 mm")
             OptionalDouble frameDepth,
 
             @Doc("From the wall's outer face to the frame's; as described where it is missing.")

@@ -29,7 +29,7 @@ record FileBase(
         @Doc("Depth of a heated cellar's floor below ground level.")
         @Default("0 m")
         @Unit(Dimension.LENGTH)
-        @Bounds(atLeast = "0 m", atMost = "10 m")
+        @Bounds(atLeast = "0 m", atMost = "6 m", usual = "1 to 2.8 m")
         double depth,
 
         @Doc(
@@ -137,7 +137,9 @@ record FileBase(
     record FileEdgeInsulation(
             @Doc("Whether it goes down or lies flat.") Direction direction,
 
-            @Doc("Its depth or width.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "0.1 m", atMost = "5 m")
+            @Doc("Its depth or width.")
+            @Unit(Dimension.LENGTH)
+            @Bounds(atLeast = "0.1 m", atMost = "3 m", usual = "0.3 to 1.2 m")
             double extent,
 
             @Doc("Its thickness.") @Unit(Dimension.THICKNESS) @Bounds(atLeast = "10 mm", atMost = "500 mm")
@@ -156,7 +158,7 @@ record FileBase(
     record FileCrawlSpace(
             @Doc("Height of the floor above ground level.")
             @Unit(Dimension.LENGTH)
-            @Bounds(above = "0 m", atMost = "5 m")
+            @Bounds(atLeast = "0.05 m", atMost = "3 m", usual = "0.3 to 1 m")
             double height,
 
             @Doc("Thermal transmittance of its walls above ground.")

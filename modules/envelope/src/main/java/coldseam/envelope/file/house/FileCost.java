@@ -13,16 +13,18 @@ record FileCost(Per per, Optional<Located<String>> cost, Optional<String> source
 
     /** What a cost is for. */
     enum Per {
-        METRE(written -> {
+        METRE(PriceRange.METRE, written -> {
             QuantityParser.PriceOfLength price = QuantityParser.parsePriceOfLength(written);
             return new QuantityParser.PriceOf(price.perMetre(), price.currency());
         }),
-        SQUARE_METRE(QuantityParser::parsePriceOfArea),
-        PIECE(QuantityParser::parsePriceEach);
+        SQUARE_METRE(PriceRange.SQUARE_METRE, QuantityParser::parsePriceOfArea),
+        PIECE(PriceRange.PIECE, QuantityParser::parsePriceEach);
 
+        private final PriceRange range;
         private final Function<String, QuantityParser.PriceOf> parser;
 
-        Per(Function<String, QuantityParser.PriceOf> parser) {
+        Per(PriceRange range, Function<String, QuantityParser.PriceOf> parser) {
+            this.range = range;
             this.parser = parser;
         }
     }
@@ -33,7 +35,15 @@ record FileCost(Per per, Optional<Located<String>> cost, Optional<String> source
             return;
         }
         try {
-            price();
+            QuantityParser.PriceOf price = price();
+            per.range
+                    .unless(price.each(), price.currency())
+                    .ifPresent(allowed -> faults.add(
+                            cost.get().place(),
+                            per.range.asked(),
+                            cost.get().value(),
+                            allowed,
+                            "check the amount and its unit"));
         } catch (UnreadableException bad) {
             faults.add(cost.get().place(), "cost: " + bad.asked(), bad.got(), bad.allowed(), bad.next());
         }

@@ -26,12 +26,12 @@ record FileOpening(
 
         @Doc("Of the frame, outside.")
         @Unit(Dimension.LENGTH)
-        @Bounds(atLeast = "0.2 m", atMost = "20 m", usual = "0.4 to 3 m")
+        @Bounds(atLeast = "0.2 m", atMost = "12 m", usual = "0.4 to 3 m")
         double width,
 
         @Doc("Of the frame, outside.")
         @Unit(Dimension.LENGTH)
-        @Bounds(atLeast = "0.2 m", atMost = "20 m", usual = "0.4 to 3 m")
+        @Bounds(atLeast = "0.2 m", atMost = "8 m", usual = "0.4 to 3 m")
         double height,
 
         @Doc("From the surface's left end, seen from outdoors, to the opening; centred where it is missing.")
@@ -59,7 +59,7 @@ record FileOpening(
         @Doc("Depth of the frame across the wall.")
         @Default("80 mm")
         @Unit(Dimension.THICKNESS)
-        @Bounds(atLeast = "20 mm", atMost = "500 mm", usual = "60 to 120 mm")
+        @Bounds(atLeast = "20 mm", atMost = "300 mm", usual = "60 to 120 mm")
         double frameDepth,
 
         @Doc("Thermal transmittance of the frame; that of the whole where it is missing.")
@@ -85,7 +85,19 @@ record FileOpening(
         @Bounds(atLeast = "0 m", atMost = "100 m")
         OptionalDouble spacing) {
 
+    /** m; hatches and doors in knee walls are as small (judgement). */
+    private static final double LEAST_DOOR = 0.5;
+
     FileOpening {
+        if (kind == Opening.Kind.DOOR && Math.min(width, height) < LEAST_DOOR) {
+            throw new BadValueException(
+                    width < LEAST_DOOR ? "width" : "height",
+                    "somebody can go through a door",
+                    UnitSystem.SI.format(Math.min(width, height), Dimension.LENGTH),
+                    "at least " + UnitSystem.SI.format(LEAST_DOOR, Dimension.LENGTH)
+                            + "; usual: 0.8 to 1.2 m by 2 to 2.4 m",
+                    "correct it, or write kind: window");
+        }
         boolean row = count > 1;
         if (row && (spacing.isEmpty() || left.isEmpty())) {
             throw new BadValueException(

@@ -20,7 +20,9 @@ record FilePrices(
         @Doc("Of delivered heat, such as 0.12 EUR/kWh or 1.40 USD/therm.")
         Optional<String> heat,
 
-        @Doc("Over which a saving is counted, in years.") @Default("30") @Bounds(atLeast = "1", atMost = "100")
+        @Doc("Over which a saving is counted, in years.")
+        @Default("30")
+        @Bounds(atLeast = "1", atMost = "60", usual = "20 to 40")
         double years,
 
         @Doc("What details cost for each length of junction, by their ids or files.") @Default("")
@@ -28,7 +30,9 @@ record FilePrices(
 
     FilePrices {
         try {
-            heat.ifPresent(QuantityParser::parsePrice);
+            heat.map(QuantityParser::parsePrice)
+                    .ifPresent(price ->
+                            plausible("heat", PriceRange.HEAT, price.perKilowattHour(), price.currency(), heat.get()));
         } catch (UnreadableException bad) {
             throw new BadValueException("heat", "heat: " + bad.asked(), bad.got(), bad.allowed(), bad.next());
         }
@@ -41,6 +45,12 @@ record FilePrices(
                     "",
                     "convert them to one");
         }
+    }
+
+    private static void plausible(String key, PriceRange range, double amount, String currency, String written) {
+        range.unless(amount, currency).ifPresent(allowed -> {
+            throw new BadValueException(key, range.asked(), written, allowed, "check the amount and its unit");
+        });
     }
 
     private static ImmutableList<String> currencies(
@@ -62,7 +72,8 @@ record FilePrices(
 
         FileDetailPrice {
             try {
-                QuantityParser.parsePriceOfLength(cost);
+                QuantityParser.PriceOfLength price = QuantityParser.parsePriceOfLength(cost);
+                plausible("cost", PriceRange.METRE, price.perMetre(), price.currency(), cost);
             } catch (UnreadableException bad) {
                 throw new BadValueException("cost", "cost: " + bad.asked(), bad.got(), bad.allowed(), bad.next());
             }

@@ -22,6 +22,11 @@ record FileRetrofit(
         @Doc("Names of the surfaces whose structure is built new.") @Default("")
         ImmutableList<Located<String>> builtNew,
 
+        @Doc(
+                "Whether the studs of framed walls that stay run past the floors, so that their bays are open from storey to storey.")
+        @Default("false")
+        boolean balloonFrame,
+
         @Doc("Parts that are taken down, such as parapet; details say which they need down.") @Default("")
         ImmutableList<Located<String>> takenDown,
 
@@ -64,6 +69,7 @@ record FileRetrofit(
     Retrofit retrofit(ImmutableMap<String, Assembly> assemblies, ImmutableList<Named<FileOpening>> openings) {
         return new Retrofit(
                 builtNew.collect(Located::value).toSet().toImmutable(),
+                balloonFrame,
                 takenDown.collect(Located::value).toSet().toImmutable(),
                 found.map(each -> each.found(assemblies, openings)),
                 order.collect(Located::value));

@@ -7,6 +7,7 @@ import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Doc;
 import coldseam.files.Noun;
+import coldseam.files.Position;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -50,7 +51,9 @@ record FileSite(
         OptionalDouble ventilationHeatLoss,
 
         @Doc("The outdoor air month by month; without it condensation inside assemblies is not checked.")
-        Optional<FileClimate> climate) {
+        Optional<FileClimate> climate,
+
+        Position place) {
 
     private static final double DAYS_OF_A_YEAR = 365;
 
@@ -63,7 +66,24 @@ record FileSite(
     /** Share by which degree days may lie outside what monthly means give: they are sums over days (judgement). */
     private static final double DAYS_OFF = 0.2;
 
+    /**
+     * Degree days for each K that the design temperature lies below 15 °C, at least: a frost of a few days in a mild winter gives
+     * no fewer (judgement; a cold snap's -5 °C beside 1000 K·d has 50).
+     */
+    private static final double LEAST_DAYS = 30;
+
+    private static final double MILD = 15;
+
     FileSite {
+        double least = LEAST_DAYS * (MILD - outdoorTemperature);
+        if (heatingDegreeDays.isPresent() && heatingDegreeDays.getAsDouble() < least) {
+            throw new BadValueException(
+                    "heatingDegreeDays",
+                    "the degree days go with outdoor-temperature",
+                    UnitSystem.SI.format(heatingDegreeDays.getAsDouble(), Dimension.DEGREE_DAYS),
+                    "at least " + UnitSystem.SI.format(least, Dimension.DEGREE_DAYS),
+                    "give both for one place, in their units");
+        }
         double most = DAYS_OF_A_YEAR * (indoorTemperature + 2 - outdoorTemperature);
         if (heatingDegreeDays.isPresent() && heatingDegreeDays.getAsDouble() > most) {
             throw new BadValueException(

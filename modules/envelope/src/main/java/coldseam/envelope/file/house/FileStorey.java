@@ -35,7 +35,7 @@ record FileStorey(
 
         @Doc("Floor to floor; in the top storey to the top of the ceiling's structure.")
         @Unit(Dimension.LENGTH)
-        @Bounds(atLeast = "1 m", atMost = "20 m")
+        @Bounds(atLeast = "1 m", atMost = "8 m", usual = "2.4 to 3.5 m")
         double height,
 
         @Doc("Its walls: one assembly for all, a list with one for each side, or a mapping from sides.")

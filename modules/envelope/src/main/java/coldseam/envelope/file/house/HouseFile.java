@@ -138,7 +138,8 @@ public final class HouseFile {
                 file.retrofit().map(FileRetrofit::builtNew).orElse(Lists.immutable.empty()),
                 file.retrofit().map(FileRetrofit::takenDown).orElse(Lists.immutable.empty()),
                 file.prices().details().toImmutableMap(Named::name, Named::place),
-                new AlternativesBuilder(file, assemblies).decisions());
+                new AlternativesBuilder(file, assemblies).decisions(),
+                file.site().place());
     }
 
     private static ImmutableMap<String, Material> usedMaterials(

@@ -31,6 +31,7 @@ import org.eclipse.collections.api.set.ImmutableSet;
  * @param takenDown parts of it that come down
  * @param detailPrices place of each detail that has a price, by the detail's name
  * @param decisions the alternatives, as placed in the file
+ * @param site place of the site
  */
 public record LoadedHouse(
         House house,
@@ -41,7 +42,8 @@ public record LoadedHouse(
         ImmutableList<Located<String>> builtNew,
         ImmutableList<Located<String>> takenDown,
         ImmutableMap<String, Position> detailPrices,
-        ImmutableList<PlacedDecision> decisions) {
+        ImmutableList<PlacedDecision> decisions,
+        Position site) {
 
     private static final ImmutableSet<ShellFault.Part> NAMESAKES =
             Sets.immutable.of(ShellFault.Part.WALL, ShellFault.Part.DORMER, ShellFault.Part.STOREY);
@@ -112,7 +114,8 @@ public record LoadedHouse(
 
     /** The same file about a changed house. */
     public LoadedHouse changed(House other) {
-        return new LoadedHouse(other, choices, ownPsi, parts, points, builtNew, takenDown, detailPrices, decisions);
+        return new LoadedHouse(
+                other, choices, ownPsi, parts, points, builtNew, takenDown, detailPrices, decisions, site);
     }
 
     /** What might be built otherwise. */

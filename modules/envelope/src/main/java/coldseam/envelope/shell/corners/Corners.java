@@ -77,7 +77,7 @@ public final class Corners {
     }
 
     private static boolean ofFloor(Edge edge) {
-        return edge.kind() == JunctionKind.INTERMEDIATE_FLOOR;
+        return edge.kind() == JunctionKind.INTERMEDIATE_FLOOR || edge.kind() == JunctionKind.BALLOON_FRAME_AT_FLOOR;
     }
 
     /** A floor's edge ends where others do, or straight above or below where a level one does. */

@@ -1,0 +1,86 @@
+package coldseam.cli;
+
+import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
+import coldseam.audit.JunctionRow;
+import coldseam.envelope.Opening;
+import coldseam.envelope.shell.Surface;
+import coldseam.junctions.JunctionResult;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+
+/** The lines of a house file that choose the catalogue's best for every seam for which nobody has chosen yet. */
+final class ChoiceLines {
+
+    private static final String SENTENCE =
+            "The catalogue's best for each of these layers, as lines to add to the house file. Read each detail first"
+                    + " (\"coldseam detail ID\"): it must suit the house, its builder and the local code.";
+
+    /** What a name may be made of to stand in a YAML list without quotes. */
+    private static final String PLAIN = "[\\p{L}\\p{N}][\\p{L}\\p{N} ().-]*[\\p{L}\\p{N})]";
+
+    private ChoiceLines() {}
+
+    /** The sentence and the lines, in the order of the sheets; empty where everything is chosen, or nothing fits. */
+    static ImmutableList<String> of(Audit audit) {
+        ImmutableList<JunctionRow> open = audit.junctions()
+                .select(row -> row.sheet().isPresent() && !row.source().known());
+        if (open.isEmpty()) {
+            return Lists.immutable.empty();
+        }
+        MutableList<String> lines = Lists.mutable.of("");
+        lines.addAllIterable(Columns.fold(SENTENCE, "  ", "  "));
+        lines.add("");
+        lines.add("junctions:");
+        open.collect(JunctionRow::kindLabel)
+                .distinct()
+                .forEach(kind ->
+                        ofKind(lines, kind, open.select(row -> row.kindLabel().equals(kind))));
+        return lines.toImmutable();
+    }
+
+    /** One line where one detail is the best throughout; else those of fewer metres first, each edge by its surfaces. */
+    private static void ofKind(MutableList<String> lines, String kind, ImmutableList<JunctionRow> rows) {
+        String most = rows.collect(ChoiceLines::best)
+                .distinct()
+                .maxBy(best -> rows.select(row -> best(row).equals(best)).sumOfDouble(JunctionRow::length));
+        // Both jambs of an opening have the same names.
+        rows.reject(row -> best(row).equals(most))
+                .distinctBy(ChoiceLines::names)
+                .forEach(row -> choose(lines, kind, names(row), best(row)));
+        choose(lines, kind, Lists.immutable.empty(), most);
+    }
+
+    /** What a selector needs to mean this edge. */
+    private static ImmutableList<String> names(JunctionRow row) {
+        return row.surfaces()
+                .collect(Surface::name)
+                .newWithAll(row.edge().opening().map(Opening::name).stream().toList());
+    }
+
+    /** Its detail's id; behind it, to whoever reads the file, where even the best is no way through for insulation. */
+    private static String best(JunctionRow row) {
+        BridgeSheet<JunctionResult> sheet = row.sheet().orElseThrow();
+        JunctionResult best = sheet.best().orElse(sheet.result());
+        return best.detail().id() + (best.penLine().unbroken() ? "" : "  # nothing unbroken fits");
+    }
+
+    private static void choose(MutableList<String> lines, String kind, ImmutableList<String> surfaces, String detail) {
+        MutableList<String> keys = Lists.mutable.of("kinds: [" + kind + "]");
+        if (surfaces.notEmpty()) {
+            keys.add("surfaces: [" + surfaces.collect(ChoiceLines::quoted).makeString(", ") + "]");
+        }
+        keys.add("detail: " + detail);
+        String line = keys.makeString("- {", ", ", "}");
+        if (line.length() <= Terminal.WIDTH && !line.contains("#")) {
+            lines.add(line);
+        } else {
+            keys.forEachWithIndex((key, i) -> lines.add((i == 0 ? "- " : "  ") + key));
+        }
+    }
+
+    private static String quoted(String name) {
+        return name.matches(PLAIN) ? name : "\"" + name.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+    }
+}

@@ -1,0 +1,65 @@
+package coldseam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What {@code check} prints to be added to a house file. */
+class ChoiceLinesTest {
+
+    @TempDir
+    Path folder;
+
+    /** The first house, nothing chosen, its west wall insulated inside and with a window: other details are best there. */
+    private static String house() throws IOException {
+        String text = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/first-house.yaml"));
+        return text.substring(0, text.indexOf("junctions:"))
+                .replace("  slab:\n", """
+                          inner:
+                            layers:
+                            - {material: gypsum plaster, thickness: 15 mm, role: finish, controls: [air, vapour]}
+                            - {material: wood fibre insulation board, thickness: 80 mm, role: insulation, controls: [heat]}
+                            - {material: lightweight clay block, thickness: 240 mm, role: structure}
+                            - {material: thin-coat render, thickness: 10 mm, role: cladding, controls: [water]}
+                          slab:
+                        """)
+                .replace("walls: wall", "walls: {all: wall, west: inner}")
+                .replace("openings:\n", """
+                        openings:
+                          "west: the small one": {kind: window, surface: house west wall, width: 0.8 m, height: 1.2 m,
+                            sill: 0.9 m, transmittance: 1.0 W/(m²·K)}
+                          south window: {kind: window, surface: house south wall, width: 1.5 m, height: 1.2 m,
+                            sill: 0.9 m, transmittance: 1.0 W/(m²·K)}
+                        """);
+    }
+
+    @Test
+    void linesAsPrintedChooseForEverySeamWhatIsBestThere() throws IOException {
+        Path file = Files.writeString(folder.resolve("house.yaml"), house());
+        Run open = Run.of("check", file.toString());
+        assertEquals(1, open.code(), open::err);
+        assertTrue(open.out().contains("[detail-not-chosen]"), open::out);
+        List<String> lines = open.out()
+                .substring(open.out().indexOf("\njunctions:\n") + 1)
+                .lines()
+                .toList();
+        assertTrue(lines.contains("  surfaces: [house west wall, \"west: the small one\"]"), open::out);
+        assertTrue(lines.contains("  detail: slab-edge-bare  # nothing unbroken fits"), open::out);
+        // What is best for few comes before what is best for the rest, and no entry twice.
+        String all = String.join("\n", lines) + "\n";
+        assertEquals(2, all.split("kinds: \\[jamb]", -1).length - 1, all);
+        assertTrue(all.indexOf("- {kinds: [jamb]") > all.indexOf("- kinds: [jamb]"), all);
+
+        Files.writeString(file, house() + all);
+        Run chosen = Run.of("check", file.toString());
+        assertFalse(chosen.out().contains("[detail-not-chosen]"), () -> all + chosen.out() + chosen.err());
+        assertTrue(chosen.code() < 2 && !chosen.out().contains("\njunctions:"), chosen::err);
+    }
+}

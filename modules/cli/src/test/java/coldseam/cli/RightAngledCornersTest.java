@@ -1,0 +1,73 @@
+package coldseam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.Audit;
+import coldseam.audit.VertexRow;
+import coldseam.audit.house.HouseAudit;
+import coldseam.conduction.Accuracy;
+import coldseam.conduction.solid.BodySolver;
+import coldseam.conduction.solve.Conduction;
+import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.vertex.VertexComputer;
+import coldseam.report.words.VertexWords;
+import java.io.IOException;
+import java.nio.file.Path;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** No corner of the demo houses that is at right angles is left out, whatever edges meet there. */
+@Tag("slow")
+class RightAngledCornersTest {
+
+    private static final Path HOUSES = Path.of(System.getProperty("coldseam.root"), "fixtures", "houses");
+
+    /** What fills a corner is asked, not how much it loses. */
+    private static final Accuracy COARSE = new Accuracy(0.2, 100_000);
+
+    private static final Bench BENCH = new Bench(
+            BridgeComputers.computer(COARSE),
+            new VertexComputer(COARSE, BodySolver::solve, Conduction::solve, MaterialLibrary::named));
+
+    /** Those in the ground, at a change of walls, where a floor ends in an inside corner, under a bay. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "shapes/bay",
+                "shapes/hillside",
+                "shapes/part-cellar",
+                "shapes/split-level",
+                "shapes/two-wings",
+                "heron-row"
+            })
+    void eachIsComputed(String house) throws IOException {
+        Audit audit = HouseAudit.of(HOUSES.resolve(house + ".yaml"), BENCH).compute();
+        assertTrue(audit.vertices().notEmpty());
+        ImmutableList<String> left = audit.vertices()
+                .select(row -> row.sheet().isEmpty() && !aslant(row))
+                .collect(row -> row.corner().name() + ": " + row.obstacle() + row.reasons());
+        assertEquals(Lists.immutable.empty(), left);
+    }
+
+    /** Slopes, and eaves whose rafters are drawn as they lie. */
+    private static boolean aslant(VertexRow row) {
+        return row.obstacle().filter(VertexRow.Obstacle.ASLANT::equals).isPresent()
+                || row.reasons().notEmpty() && row.reasons().allSatisfy(each -> each.contains("aslant"));
+    }
+
+    @Test
+    void thoseBesideTheGroundAreToldApart() throws IOException {
+        Audit audit =
+                HouseAudit.of(HOUSES.resolve("shapes/walk-out.yaml"), BENCH).compute();
+        assertEquals(
+                "12 of 12 corners where edges meet are computed, 4 on the ground, 4 where walls change for their"
+                        + " temperature alone",
+                VertexWords.count(audit));
+    }
+}

@@ -1,0 +1,96 @@
+package coldseam.report.pdf;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+
+/** Steps that wait, and work beside them. */
+class StepsTest {
+
+    private final StringBuilder taken = new StringBuilder();
+
+    private Runnable says(String word) {
+        return () -> taken.append(word);
+    }
+
+    /** As a table that runs over pages: what is inside stays inside, whenever somebody asks for all to be taken. */
+    @Test
+    void theyAreTakenInTheirOrderTheInnerOnesInside() {
+        Steps steps = new Steps();
+        steps.add(says("a"));
+        steps.around(
+                () -> {
+                    steps.add(says("b"));
+                    steps.take();
+                    steps.around(() -> steps.add(says("c")), inner -> {
+                        taken.append('[');
+                        inner.run();
+                        taken.append(']');
+                    });
+                    steps.add(says("d"));
+                },
+                inner -> {
+                    taken.append('(');
+                    inner.run();
+                    taken.append(')');
+                });
+        steps.add(says("e"));
+        assertEquals("", taken.toString());
+        steps.take();
+        assertEquals("a(b[c]d)e", taken.toString());
+        steps.take();
+        assertEquals("a(b[c]d)e", taken.toString());
+    }
+
+    @Test
+    void workBesideThemIsBegunAtOnceAndWaitedForInItsPlace() throws InterruptedException {
+        try (Steps steps = Steps.onAllCores()) {
+            CountDownLatch begun = new CountDownLatch(1);
+            CountDownLatch goOn = new CountDownLatch(1);
+            Steps own = new Steps();
+            Runnable drawn = steps.beside(() -> {
+                begun.countDown();
+                awaited(goOn);
+                own.add(says("b"));
+            });
+            steps.add(says("a"));
+            steps.add(() -> {
+                goOn.countDown();
+                drawn.run();
+                own.take();
+            });
+            steps.add(says("c"));
+            assertTrue(begun.await(60, TimeUnit.SECONDS), "nothing was begun before its turn");
+            steps.take();
+            assertEquals("abc", taken.toString());
+        }
+    }
+
+    @Test
+    void workThatFailsFailsWhereItIsWaitedFor() {
+        try (Steps steps = Steps.onAllCores()) {
+            Runnable fault = steps.beside(() -> {
+                throw new IllegalArgumentException("a fault");
+            });
+            Runnable error = steps.beside(() -> {
+                throw new OutOfMemoryError("as good as none left");
+            });
+            assertEquals(
+                    "a fault",
+                    assertThrows(IllegalArgumentException.class, fault::run).getMessage());
+            assertThrows(OutOfMemoryError.class, error::run);
+        }
+    }
+
+    private static void awaited(CountDownLatch latch) {
+        try {
+            assertTrue(latch.await(60, TimeUnit.SECONDS));
+        } catch (InterruptedException ended) {
+            throw new IllegalStateException(ended);
+        }
+    }
+}
