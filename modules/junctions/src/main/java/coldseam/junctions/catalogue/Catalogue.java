@@ -159,9 +159,4 @@ public final class Catalogue {
                         .thenComparing(CatalogueEntry::rank)
                         .thenComparing(CatalogueEntry::id)));
     }
-
-    /** What is taken where a house chooses nothing: the worst option, since a seam nobody chose is a seam nobody handled. */
-    public Optional<Detail> unchosen(BridgeKind kind) {
-        return options(kind).getFirstOptional();
-    }
 }

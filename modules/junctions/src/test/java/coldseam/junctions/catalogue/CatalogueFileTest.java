@@ -109,7 +109,6 @@ class CatalogueFileTest {
         Detail best = options.getLast();
         assertEquals(Rank.WORST, worst.rank());
         assertEquals(Rank.BEST, best.rank());
-        assertEquals(worst, CatalogueFile.builtIn().unchosen(kind).orElseThrow());
         JunctionResult bad = COMPUTER.compute(worst, Samples.setup(kind));
         JunctionResult good = COMPUTER.compute(best, Samples.setup(kind));
         assertTrue(
