@@ -161,16 +161,23 @@ final class VertexCells {
                 || axis == 1 && setup.surface(1, level, 0) && setup.surface(1, level, 1);
     }
 
-    /** What is at a face of the box that a cell lies behind with no change between; of open faces or of the others. */
+    /**
+     * What is at the faces of the box that a cell lies behind with no change between; of open faces or of the others. Where two
+     * of them show something else, as each detail draws the floor of the rooms in its own way, what conducts better is there:
+     * which is asked first must not matter.
+     */
     private Optional<Filling> past(int[] cell, boolean through) {
+        Optional<Filling> found = Optional.empty();
         for (int axis = 0; axis < 3; axis++) {
             for (int side = 0; side < 2; side++) {
                 if (open[axis][side] == through && far(axis, side, cell) && settled(axis, side, cell)) {
-                    return Optional.of(face(axis, side, cell));
+                    Filling here = face(axis, side, cell);
+                    found = found.filter(other -> other.conductivity() >= here.conductivity())
+                            .or(() -> Optional.of(here));
                 }
             }
         }
-        return Optional.empty();
+        return found;
     }
 
     /**
