@@ -50,9 +50,7 @@ public record HeldByMemory(ImmutableList<Sheet> sheets, ImmutableList<Sheet> und
     private static boolean wide(BridgeSheet<?> bridge, Limits limits, DimensionSystem system) {
         Interval value = bridge.result().psiOrChi(system);
         ImmutableList<Double> most = bridge.junction()
-                .map(junction -> Lists.immutable.of(
-                        junction.setup().kind().form().framed() ? limits.openingPsi() : limits.psi(),
-                        limits.geometryPsi()))
+                .map(junction -> Lists.immutable.of(PsiLimit.of(junction, limits), limits.geometryPsi()))
                 .orElse(Lists.immutable.of(limits.chi()));
         return most.anySatisfy(limit -> value.lower() <= limit && limit < value.upper());
     }

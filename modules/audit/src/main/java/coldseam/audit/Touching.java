@@ -59,8 +59,8 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
             double reach = REACH * surface.assembly().map(Assembly::thickness).orElse(0.0);
             double decay = decay(surface);
             ImmutableList<Pair> pairs = pairs(computed.select(row -> isOn(row.edge(), surface)))
-                    .select(pair ->
-                            pair.length() > BESIDE && (pair.distance() < reach || estimate(pair, decay) > LIMIT));
+                    .select(pair -> pair.length() > BESIDE
+                            && (pair.distance() < reach || estimate(pair, decay, surface) > LIMIT));
             return pairs.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(new Touching(surface, decay, pairs));
         });
     }
@@ -79,10 +79,23 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
     /**
      * W/(m·K), of psi that two seams change together: what two fields do to each other goes by the product of both, so of a large
      * psi beside a small one by twice the root of that. Of two alike it is {@link #share} of both.
+     *
+     * <p>A corner or an edge begins to disturb a surface where the inner face ends, nearer than on the outer one. From there on
+     * it is at most the root of the product: judged by sections drawn with both seams, where it came to nine tenths of that.
      */
-    private static double estimate(Pair pair, double decay) {
-        double both = 2 * Math.sqrt(size(pair.one()) * size(pair.other()));
-        return decay > 0 ? share(pair.distance(), decay) * both : 0;
+    private static double estimate(Pair pair, double decay, Surface surface) {
+        double root = Math.sqrt(size(pair.one()) * size(pair.other()));
+        double clear = pair.distance()
+                - setBack(pair.one().edge(), surface)
+                - setBack(pair.other().edge(), surface);
+        return decay > 0
+                ? Math.max(2 * share(pair.distance(), decay), clear < pair.distance() ? share(clear, decay) : 0) * root
+                : 0;
+    }
+
+    /** m, by which the surface's inner face ends short of the outer at an edge; none where it does not. */
+    private static double setBack(Edge edge, Surface surface) {
+        return Math.max(0, edge.first().name().equals(surface.name()) ? edge.firstSetBack() : edge.secondSetBack());
     }
 
     private static double size(JunctionRow row) {

@@ -68,6 +68,16 @@ class SameHouseTest {
         Object tree = Mutator.tree(Files.readString(file));
         HouseAudit straight = HouseAudit.of(file, BENCH);
         Audit expected = straight.compute();
+        if (file.getParent().endsWith("shapes")) {
+            // Whatever else is found: every seam is of a kind, its detail is chosen and fits.
+            assertEquals(
+                    List.of(),
+                    titles(expected)
+                            .select(title -> title.startsWith("No detail chosen")
+                                    || title.startsWith("Detail does not fit")
+                                    || title.startsWith("A surface is missing"))
+                            .castToList());
+        }
         same(expected, texts(reordered(tree), SameHouseTest::feet), "reordered, in feet");
         Object fromTheRight = fromTheRight(
                 tree, straight.shell().surfaces().newWithAll(straight.shell().steps()));

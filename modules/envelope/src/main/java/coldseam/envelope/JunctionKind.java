@@ -188,6 +188,11 @@ public final class JunctionKind extends BridgeKind implements Comparable<Junctio
         return file.uprightSeam();
     }
 
+    /** The length of a detail that is the height of a wall which no surface counts, so that psi holds all it loses. */
+    public Optional<String> wallInPsi() {
+        return file.wallInPsi();
+    }
+
     /** Whether it is a door's threshold, whose section shows the seam as well that the door stands on. */
     public boolean threshold() {
         return form().second() == KindForm.Second.DOOR || equals(HEATED_THRESHOLD);

@@ -11,6 +11,7 @@ import coldseam.files.Size;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
 import java.util.Comparator;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** The file of a kind as it is written; README.md beside the files explains each key. */
@@ -47,6 +48,7 @@ sealed interface KindFile {
             JunctionKind.Typical typical,
             @Default("false") boolean uprightSeam,
             @Default("false") boolean parapet,
+            Optional<String> wallInPsi,
             @Default("") ImmutableList<FileDefaultPsi> defaults)
             implements KindFile {
 

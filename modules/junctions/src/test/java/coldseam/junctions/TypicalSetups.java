@@ -4,6 +4,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
+import java.util.function.DoubleUnaryOperator;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -19,11 +20,19 @@ public record TypicalSetups(double board) {
     }
 
     public JunctionSetup setup(JunctionKind kind, TypicalBuild build) {
-        JunctionSetup typical = build.setup(kind);
+        return with(build.setup(kind), thickness -> thickness + board);
+    }
+
+    /** A typical junction whose continuous insulation is everywhere so thick, m. */
+    public static JunctionSetup of(JunctionKind kind, TypicalBuild build, double boards) {
+        return with(build.setup(kind), thickness -> boards);
+    }
+
+    private static JunctionSetup with(JunctionSetup typical, DoubleUnaryOperator boards) {
         return new JunctionSetup(
                 typical.kind(),
-                thicker(typical.first()),
-                typical.second().map(this::thicker),
+                with(typical.first(), boards),
+                typical.second().map(each -> with(each, boards)),
                 typical.angle(),
                 typical.firstExposure(),
                 typical.secondExposure(),
@@ -40,14 +49,14 @@ public record TypicalSetups(double board) {
         return Lists.immutable.of(setup(kind, TypicalBuild.MASONRY), setup(kind, TypicalBuild.FRAME));
     }
 
-    private Assembly thicker(Assembly assembly) {
+    private static Assembly with(Assembly assembly, DoubleUnaryOperator boards) {
         return new Assembly(
                 assembly.name(),
                 assembly.layers()
                         .collect(layer -> layer.role() == Role.INSULATION
                                 ? new Layer(
                                         layer.material(),
-                                        layer.thickness() + board,
+                                        boards.applyAsDouble(layer.thickness()),
                                         layer.role(),
                                         layer.framing(),
                                         layer.air(),

@@ -3,6 +3,7 @@ package coldseam.audit.rules;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.PsiLimit;
 import coldseam.audit.Value;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
@@ -74,7 +75,7 @@ public final class TransmittanceOverLimitRule extends SheetRule {
         Limits limits = facts.house().limits();
         return sheet.junction()
                 .map(junction -> {
-                    double own = junction.setup().kind().form().framed() ? limits.openingPsi() : limits.psi();
+                    double own = PsiLimit.of(junction, limits);
                     return largerByGeometry(facts, sheet) ? Math.max(own, limits.geometryPsi()) : own;
                 })
                 .orElse(limits.chi());

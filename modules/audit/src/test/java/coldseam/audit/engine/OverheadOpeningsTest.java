@@ -1,15 +1,21 @@
 package coldseam.audit.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.HeatLoss;
+import coldseam.audit.PsiLimit;
+import coldseam.conduction.Accuracy;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
+import coldseam.envelope.Limits;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.ShellBuilder;
+import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.compute.BridgeComputers;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -77,5 +83,29 @@ class OverheadOpeningsTest {
         assertEquals(Exposure.outdoors(), setup("head: skylight").secondExposure());
         assertEquals(setup("head: hatch").firstExposure(), setup("head: hatch").secondExposure());
         assertEquals(0.9, loft);
+    }
+
+    /** No surface counts a shaft's wall: psi may be larger by what it loses at the limit of walls, and no more by anything else. */
+    @Test
+    void aShaftsPsiMayHoldItsWall() {
+        Limits limits = house.limits();
+        double shaft = 0.6 * limits.surfaces().wall();
+        assertEquals(limits.openingPsi() + shaft, limit("skylight-shaft-wrapped", "head: skylight"), 1e-12);
+        assertEquals(limits.openingPsi(), limit("attic-hatch-lid-on-wrapped-rim", "head: hatch"), 1e-12);
+        assertTrue(psi("skylight-shaft-wrapped") < limit("skylight-shaft-wrapped", "head: skylight"));
+        assertTrue(psi("skylight-shaft-bare") > limit("skylight-shaft-bare", "head: skylight"));
+    }
+
+    private double psi(String detail) {
+        return result(detail, "head: skylight").psiExternal().upper();
+    }
+
+    private double limit(String detail, String edge) {
+        return PsiLimit.of(result(detail, edge), house.limits());
+    }
+
+    private JunctionResult result(String detail, String edge) {
+        return BridgeComputers.computer(new Accuracy(1e-2, 60_000))
+                .compute(CatalogueFile.builtIn().find(detail).orElseThrow(), setup(edge));
     }
 }

@@ -148,7 +148,7 @@ class TwoJambsTest {
     }
 
     /** What of a line, closed or not, lies to the right of x = at. */
-    private static ImmutableList<Point> clip(ImmutableList<Point> line, boolean closed, double at) {
+    static ImmutableList<Point> clip(ImmutableList<Point> line, boolean closed, double at) {
         MutableList<Point> kept = Lists.mutable.empty();
         for (int i = 0; i < line.size(); i++) {
             Point here = line.get(i);

@@ -14,6 +14,7 @@ import coldseam.envelope.shell.mesh.BodyFacets;
 import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetMesh;
 import coldseam.envelope.shell.mesh.Joint;
+import coldseam.envelope.shell.plan.StepZones;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -71,7 +72,8 @@ final class Openings {
                     JunctionKind.CELLAR_SLAB_EDGE,
                     CELLAR_THRESHOLD)
             .newWithKeyValue(JunctionKind.INTERMEDIATE_FLOOR, JunctionKind.HEATED_THRESHOLD)
-            .newWithKeyValue(JunctionKind.FOUNDATION_WALL_TOP, JunctionKind.HEATED_THRESHOLD);
+            .newWithKeyValue(JunctionKind.FOUNDATION_WALL_TOP, JunctionKind.HEATED_THRESHOLD)
+            .newWithKeyValue(JunctionKind.WALL_CHANGE_AT_FLOOR, JunctionKind.HEATED_THRESHOLD);
 
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
@@ -392,6 +394,15 @@ final class Openings {
         });
     }
 
+    /** Whether the outer faces of a joint's two surfaces lie in one plane. */
+    private boolean flush(Joint joint) {
+        Facet one = mesh.facets().get(joint.first());
+        Facet other = mesh.facets().get(joint.second());
+        Point3 apart = Vectors.minus(
+                one.outline().getFirst().point(), other.outline().getFirst().point());
+        return Math.abs(Vectors.dot(apart, other.normal())) <= StepZones.HAIR;
+    }
+
     private Edge onThreshold(Placed p, Joint joint, Point3 from, Point3 to) {
         double start = p.axes().flat(joint.to().point()).x;
         double end = p.axes().flat(joint.from().point()).x;
@@ -411,8 +422,10 @@ final class Openings {
         return new Edge(
                 "threshold: " + p.opening().name(),
                 kind,
-                // Between storeys the wall goes on below; where the ground covers that, it is as if the door's own did.
-                storeys && below.exposure().kind() != wall.exposure().kind() ? wall : below,
+                // Between storeys the wall goes on below; where the ground covers that, or the walls' faces are not in
+                // one
+                // plane, it is as if the door's own did.
+                storeys && !(below.exposure().kind() == wall.exposure().kind() && flush(joint)) ? wall : below,
                 storeys ? Optional.empty() : Optional.of(wall),
                 Optional.of(p.opening()),
                 from,

@@ -42,6 +42,34 @@ class OpeningsTest {
         return Houses.opening("D1", Opening.Kind.DOOR, surface, 1, 2.1, left, sill);
     }
 
+    /** Its threshold takes its width out of the change of walls; where the walls' faces are apart it is drawn in the door's own. */
+    @Test
+    void doorsStandWhereTheWallChangesToo() {
+        Opening door = Houses.opening("D1", Opening.Kind.DOOR, "upper floor wall 0", 1, 2.1, 4, 0);
+        for (Body.FootprintLine line :
+                new Body.FootprintLine[] {Body.FootprintLine.OUTER_FACE, Body.FootprintLine.INNER_FACE}) {
+            Body body = new Body.Storeys(
+                    line,
+                    Lists.immutable.of(
+                            Houses.storey("ground floor", Houses.rectangle(0, 0, 10, 8), 3, "wall"),
+                            Houses.storey("upper floor", Houses.rectangle(0, 0, 10, 8), 2.8, "thin")),
+                    Houses.slab(),
+                    Houses.flat());
+            Shell plain = ShellBuilder.build(Houses.house(body));
+            Shell shell = ShellBuilder.build(Houses.house(body, Lists.immutable.of(door), Lists.immutable.empty()));
+            Edge threshold = shell.edges().detect(e -> e.name().equals("threshold: D1"));
+            assertEquals(JunctionKind.HEATED_THRESHOLD, threshold.kind());
+            assertEquals(
+                    line == Body.FootprintLine.OUTER_FACE ? "ground floor wall 0" : "upper floor wall 0",
+                    threshold.first().name());
+            assertEquals(0, ShellBuilderTest.count(shell, JunctionKind.SILL));
+            assertEquals(
+                    ShellBuilderTest.length(plain, JunctionKind.WALL_CHANGE_AT_FLOOR) - 1,
+                    ShellBuilderTest.length(shell, JunctionKind.WALL_CHANGE_AT_FLOOR),
+                    ROUND_OFF);
+        }
+    }
+
     @Test
     void windowHasHeadSillAndTwoJambsAtItsPlace() {
         Shell shell = build(window("ground floor wall 1", 2, 1, 0.9));

@@ -292,6 +292,107 @@ class ShapeHousesTest {
     }
 
     @Test
+    void courtOverTerrace() throws IOException {
+        Shell shell = shell("court-over-terrace");
+        // Of the deck 205 mm lie outside its structure; the terrace's lie on the lower ceiling.
+        double deck = 2.8 - 0.3 + 0.4;
+        double top = 2.8 + 2.6 + 0.205;
+        assertEquals(168 * (top + 0.4) - 20 * (top - deck), shell.externalVolume(), 168 * NODES);
+        assertEquals(20, area(shell, "terrace over ground floor"), NODES);
+        assertEquals(148, area(shell, Body.Use.ROOF), NODES);
+        junctions(
+                shell,
+                JunctionKind.SLAB_EDGE,
+                52,
+                JunctionKind.OUTSIDE_CORNER,
+                4 * (top + 0.4),
+                JunctionKind.INSIDE_CORNER,
+                4 * (top - deck),
+                JunctionKind.INTERMEDIATE_FLOOR,
+                52,
+                JunctionKind.FLAT_ROOF_EDGE,
+                52 + 18,
+                JunctionKind.WALL_TO_TERRACE,
+                18 - 1.2,
+                JunctionKind.TERRACE_THRESHOLD,
+                1.2,
+                JunctionKind.HEAD,
+                1.2,
+                JunctionKind.JAMB,
+                2 * 2.1);
+    }
+
+    @Test
+    void roundBay() throws IOException {
+        Shell shell = shell("round-bay");
+        // Eight triangles of a circle of 2 m.
+        double plan = 80 + 8 * 2 * Math.sin(Math.toRadians(22.5));
+        double around = 36 - 4 + 8 * 4 * Math.sin(Math.toRadians(11.25));
+        double height = 2.8 + 2.6 + 0.205 + 0.4;
+        assertEquals(plan * height, shell.externalVolume(), plan * NODES);
+        junctions(
+                shell,
+                JunctionKind.SLAB_EDGE,
+                around,
+                JunctionKind.OUTSIDE_CORNER,
+                (4 + 7) * height,
+                JunctionKind.INSIDE_CORNER,
+                2 * height,
+                JunctionKind.INTERMEDIATE_FLOOR,
+                around,
+                JunctionKind.FLAT_ROOF_EDGE,
+                around);
+    }
+
+    @Test
+    void mansard() throws IOException {
+        Shell shell = shell("mansard");
+        double tan = Math.tan(Math.toRadians(70));
+        double eaves = 2.8 + 1.2 + 0.2 / Math.cos(Math.toRadians(70)) - 0.4 * tan;
+        double rise = 2.8 + 2.7 + 0.4 - eaves;
+        double in = rise / tan;
+        double middle = (11 - in) * (9 - in);
+        double top = (11 - 2 * in) * (9 - 2 * in);
+        assertEquals(99 * (eaves + 0.4) + rise / 6 * (99 + 4 * middle + top), shell.externalVolume(), 99 * NODES);
+        assertEquals(top, area(shell, Body.Use.CEILING), 10 * NODES);
+        junctions(
+                shell,
+                JunctionKind.SLAB_EDGE,
+                40,
+                JunctionKind.OUTSIDE_CORNER,
+                4 * (eaves + 0.4),
+                JunctionKind.INTERMEDIATE_FLOOR,
+                40,
+                JunctionKind.EAVES,
+                40,
+                JunctionKind.HIP,
+                4 * Math.sqrt(2 * in * in + rise * rise),
+                JunctionKind.COLLAR,
+                40 - 8 * in);
+    }
+
+    @Test
+    void cellarInASlope() throws IOException {
+        Shell shell = shell("cellar-in-a-slope");
+        double floor = -2.4 + 2.7;
+        double top = floor + 2.8 + 0.205;
+        assertEquals(48 * (top + 2.8) + 40 * (top - floor + 0.4), shell.externalVolume(), 88 * NODES);
+        // Down to the floor's underside at −2.8 m from the ground, which runs even from corner to corner.
+        assertEquals(8 * ((0.1 - 1.8) / 2 + 2.8), area(shell, "cellar west wall, below ground"), NODES);
+        assertEquals(6 * ((-1.8 - 0.2) / 2 + 2.8), area(shell, "cellar south wall, below ground"), NODES);
+        assertEquals(6 * (0.1 / 2 + 2.8), area(shell, "cellar north wall, below ground"), NODES);
+        assertEquals(8 * (floor - 0.4 + 2.8), area(shell, "cellar east wall, under the floor beside it"), NODES);
+        // The ground reaches the slab's rim, 0.2 m over its underside at the most, and no wall on it.
+        assertEquals(
+                Lists.immutable.empty(),
+                shell.surfaces().collect(Surface::name).select(name -> name.matches("ground floor .*below ground")));
+        assertEquals(40, shell.exposedPerimeter(), NODES);
+        assertEquals(8, ShellBuilderTest.length(shell, JunctionKind.STEPPED_FOOTING), NODES);
+        assertEquals(6 + 6 + 4 + 2 + 2, ShellBuilderTest.length(shell, JunctionKind.SLAB_EDGE), NODES);
+        assertEquals(2 * (6 + 8), ShellBuilderTest.length(shell, JunctionKind.CELLAR_SLAB_EDGE), NODES);
+    }
+
+    @Test
     void partCellar() throws IOException {
         Shell shell = shell("part-cellar");
         // The ground floor lies at −2.4 + 2.7 = 0.3 m; its eaves at 0.3 + 2.8, where 30° leaves them (see above).

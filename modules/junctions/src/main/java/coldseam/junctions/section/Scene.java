@@ -56,6 +56,9 @@ record Scene(
     /** Degrees from flat within which two crossing bands no longer meet in a point. */
     private static final double FLAT = 12;
 
+    /** Degrees, by which corners given to the millimetre turn a wall of a metre, and what a message shows of an angle. */
+    private static final double MEASURED = 0.05;
+
     /**
      * Lays a drawing on a junction.
      *
@@ -275,7 +278,7 @@ record Scene(
         boolean flat = form.meeting() == KindForm.Meeting.CROSSING && Math.abs(angle - 180) < FLAT;
         double least = drawing.angles().map(BandDrawing.Angles::least).orElse(20.0);
         double most = drawing.angles().map(BandDrawing.Angles::most).orElse(340.0);
-        if (flat || !(angle >= least - 1e-6 && angle <= most + 1e-6)) {
+        if (flat || !(angle >= least - MEASURED && angle <= most + MEASURED)) {
             reasons.add(String.format(
                     Locale.ROOT,
                     "%s is drawn for angles of %.0f° to %.0f°%s between the surfaces, measured indoors; here it is %.1f°."

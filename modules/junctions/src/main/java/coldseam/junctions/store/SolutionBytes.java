@@ -200,7 +200,12 @@ public final class SolutionBytes {
         out.writeUTF(outcome.getClass().getSimpleName());
         out.writeDouble(outcome.asked());
         out.writeDouble(outcome.got());
-        out.writeInt(outcome instanceof Outcome.UnknownsSpent spent ? spent.unknowns() : 0);
+        out.writeInt(
+                outcome instanceof Outcome.UnknownsSpent spent
+                        ? spent.unknowns()
+                        : outcome instanceof Outcome.ColdestUnsure cold
+                                ? cold.end().ordinal()
+                                : 0);
         out.writeDouble(outcome.unsure());
         point(outcome.at().orElse(new Point(0, 0)), out);
     }
@@ -215,7 +220,13 @@ public final class SolutionBytes {
         return switch (kind) {
             case "Met" -> new Outcome.Met(asked, got);
             case "UnknownsSpent" -> new Outcome.UnknownsSpent(asked, got, unknowns);
-            case "ColdestUnsure" -> new Outcome.ColdestUnsure(asked, got, kelvin, false);
+            case "ColdestUnsure" -> {
+                Outcome.ColdestUnsure.End[] ends = Outcome.ColdestUnsure.End.values();
+                if (unknowns < 0 || unknowns >= ends.length) {
+                    throw new IOException("unknown end " + unknowns);
+                }
+                yield new Outcome.ColdestUnsure(asked, got, kelvin, ends[unknowns]);
+            }
             case "SingularCorner" -> new Outcome.SingularCorner(asked, got, at);
             case "Infinite" -> new Outcome.Infinite(asked, at);
             default -> throw new IOException("unknown outcome " + kind);

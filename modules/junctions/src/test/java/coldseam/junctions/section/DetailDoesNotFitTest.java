@@ -28,13 +28,25 @@ class DetailDoesNotFitTest {
         return assertThrows(DetailDoesNotFit.class, () -> Composer.compose(detail, setup, BuiltIn.LIBRARY));
     }
 
+    /** Corners given to the millimetre turn a wall by some hundredths of a degree, which no message shows. */
+    @Test
+    void anAngleIsMeasuredToHalfATenthOfADegree() {
+        JunctionSetup typical = Samples.setup(JunctionKind.OUTSIDE_CORNER);
+        for (double angle : new double[] {59.96, 59.94}) {
+            boolean refused = refused("outside-corner-unbroken", PsiTest.with(typical, BARE, Optional.of(BARE), angle))
+                    .reasons()
+                    .anySatisfy(reason -> reason.contains("is drawn for angles"));
+            assertEquals(angle < 59.95, refused, () -> angle + "°");
+        }
+    }
+
     @Test
     void withoutTheLayersItNeedsAndAtAnotherAngle() {
         JunctionSetup setup = PsiTest.with(Samples.setup(JunctionKind.OUTSIDE_CORNER), BARE, Optional.of(BARE), 40);
         DetailDoesNotFit refused = refused("outside-corner-unbroken", setup);
         assertEquals(3, refused.reasons().size());
         assertEquals(
-                "\"Boards run round the corner\" (outside-corner-unbroken) is drawn for angles of 60° to 150° between the"
+                "\"Boards run round the corner\" (outside-corner-unbroken) is drawn for angles of 60° to 168° between the"
                         + " surfaces, measured indoors; here it is 40.0°. Choose another detail, or draw the section by hand.",
                 refused.reasons().getFirst());
         assertEquals(

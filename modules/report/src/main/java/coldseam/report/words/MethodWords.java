@@ -43,7 +43,9 @@ public final class MethodWords {
                                 + " than 180° measured indoors, geometry alone makes this psi the larger one, and it has a limit of"
                                 + " its own ("
                                 + units.format(audit.house().limits().geometryPsi(), Dimension.LINEAR_TRANSMITTANCE)
-                                + "; judgement where the house file says nothing). So have windows and doors.",
+                                + "; judgement where the house file says nothing). So have windows and doors. The psi of a skylight's"
+                                + " shaft holds its whole wall, which no surface counts; it may be larger by what such a wall loses"
+                                + " at the largest U a wall may have (judgement).",
                         "fRsi is computed with an inner surface resistance of "
                                 + units.format(0.25, Dimension.RESISTANCE)
                                 + " (ISO 13788:2012), of "

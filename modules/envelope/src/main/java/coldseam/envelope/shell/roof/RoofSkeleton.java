@@ -1,5 +1,10 @@
 package coldseam.envelope.shell.roof;
 
+import static coldseam.envelope.shell.roof.PlanVectors.cross;
+import static coldseam.envelope.shell.roof.PlanVectors.distance;
+import static coldseam.envelope.shell.roof.PlanVectors.dot;
+import static coldseam.envelope.shell.roof.PlanVectors.unit;
+
 import coldseam.envelope.Point2;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.plan.Footprint;
@@ -30,7 +35,7 @@ import org.locationtech.jts.geom.Polygon;
 public final class RoofSkeleton {
 
     /** m, within which corners of a level section are one: the reach of the plan. */
-    private static final double ONE = Vertex.ONE / Vertex.PER_METRE;
+    static final double ONE = Vertex.ONE / Vertex.PER_METRE;
 
     /** m of height, by which two events differ. */
     private static final double LATER = 1e-9;
@@ -95,9 +100,6 @@ public final class RoofSkeleton {
             this.at = at;
         }
     }
-
-    /** A side of a section while it is taken apart: where it begins, and whose side it is. */
-    private record Start(int side, Point2 at) {}
 
     private final Footprint outline;
     private final ImmutableList<ImmutableList<Stage>> stages;
@@ -244,23 +246,6 @@ public final class RoofSkeleton {
         return unit(outline.corners().get(side), outline.end(side));
     }
 
-    private static Point2 unit(Point2 a, Point2 b) {
-        double length = distance(a, b);
-        return new Point2((b.x() - a.x()) / length, (b.y() - a.y()) / length);
-    }
-
-    private static double dot(Point2 a, Point2 b) {
-        return a.x() * b.x() + a.y() * b.y();
-    }
-
-    private static double distance(Point2 a, Point2 b) {
-        return Math.hypot(b.x() - a.x(), b.y() - a.y());
-    }
-
-    private static double cross(Point2 a, Point2 b) {
-        return a.x() * b.y() - a.y() * b.x();
-    }
-
     /** m, inwards from a side's own line. */
     double inwards(int side, Point2 point) {
         Point2 a = outline.corners().get(side);
@@ -403,13 +388,17 @@ public final class RoofSkeleton {
             }
         }
         MutableList<Corner> old = rings.flatCollect(ring -> ring);
-        MutableList<MutableList<Start>> simple = courts ? joined() : rings.flatCollect(ring -> simple(parted(ring)));
+        SectionRings apart = SectionRings.of(
+                rings.collect(ring -> ring.collect(corner -> new SectionRings.Start(corner.after, corner.at))),
+                side -> run(side) == 0,
+                courts);
+        apart.ridges().forEach(r -> lines.add(new Line(r.from(), r.to(), height, height, r.upright())));
         rings.clear();
         MutableList<Corner> kept = Lists.mutable.empty();
-        for (MutableList<Start> ring : simple) {
+        for (MutableList<SectionRings.Start> ring : apart.rings()) {
             MutableList<Corner> next = Lists.mutable.empty();
             for (int i = 0; i < ring.size(); i++) {
-                Start here = ring.get(i);
+                SectionRings.Start here = ring.get(i);
                 int before = ring.get((i + ring.size() - 1) % ring.size()).side();
                 if (before == here.side()) {
                     continue;
@@ -473,127 +462,5 @@ public final class RoofSkeleton {
         if (distance(corner.born, corner.at) > 0) {
             lines.add(new Line(corner.born, corner.at, corner.bornAt, height, corner.upright));
         }
-    }
-
-    /** The ring with corners within the reach of one another in one place, and on each side the corners that lie on it. */
-    private static MutableList<Start> parted(MutableList<Corner> ring) {
-        return parted(ring, places(ring));
-    }
-
-    /** Corners' places, those within the reach of one another once. */
-    private static ImmutableList<Point2> places(MutableList<Corner> corners) {
-        MutableList<Point2> places = Lists.mutable.empty();
-        corners.forEach(corner -> {
-            if (places.noneSatisfy(p -> distance(p, corner.at) <= ONE)) {
-                places.add(corner.at);
-            }
-        });
-        return places.toImmutable();
-    }
-
-    private static MutableList<Start> parted(MutableList<Corner> ring, ImmutableList<Point2> all) {
-        MutableList<Point2> places = ring.collect(corner -> all.detect(p -> distance(p, corner.at) <= ONE));
-        MutableList<Start> parted = Lists.mutable.empty();
-        for (int i = 0; i < ring.size(); i++) {
-            Point2 a = places.get(i);
-            Point2 b = places.get((i + 1) % ring.size());
-            int side = ring.get(i).after;
-            if (a.equals(b)) {
-                continue;
-            }
-            parted.add(new Start(side, a));
-            Point2 along = unit(a, b);
-            double length = distance(a, b);
-            all.select(p -> {
-                        Point2 off = new Point2(p.x() - a.x(), p.y() - a.y());
-                        return dot(off, along) > 0
-                                && dot(off, along) < length
-                                && !p.equals(b)
-                                && Math.abs(cross(along, off)) <= ONE;
-                    })
-                    .toSortedListBy(p -> distance(a, p))
-                    .forEach(p -> parted.add(new Start(side, p)));
-        }
-        return parted;
-    }
-
-    /** A part of a side, the section on its left. */
-    private record Piece(int side, Point2 from, Point2 to) {
-
-        boolean against(Piece other) {
-            return from.equals(other.to) && to.equals(other.from);
-        }
-    }
-
-    /**
-     * Rings of a section with courts: where a court's outline and another's come together they are one.
-     *
-     * <p>Pieces that run against one another are a ridge. Of several ways on from a place a ring takes the one that keeps
-     * the section beside it to itself: the first clockwise.
-     */
-    private MutableList<MutableList<Start>> joined() {
-        ImmutableList<Point2> places = places(rings.flatCollect(ring -> ring));
-        MutableList<Piece> pieces = Lists.mutable.empty();
-        rings.forEach(ring -> {
-            MutableList<Start> starts = parted(ring, places);
-            starts.forEachWithIndex((start, i) -> pieces.add(new Piece(
-                    start.side(),
-                    start.at(),
-                    starts.get((i + 1) % starts.size()).at())));
-        });
-        for (Piece piece : pieces.toImmutable()) {
-            Piece other = pieces.contains(piece) ? pieces.detect(piece::against) : null;
-            if (other != null) {
-                pieces.remove(piece);
-                pieces.remove(other);
-                int upright = run(piece.side()) == 0 ? piece.side() : run(other.side()) == 0 ? other.side() : -1;
-                lines.add(new Line(piece.from(), piece.to(), height, height, upright));
-            }
-        }
-        MutableList<MutableList<Start>> joined = Lists.mutable.empty();
-        while (pieces.notEmpty()) {
-            Piece first = pieces.getFirst();
-            MutableList<Start> ring = Lists.mutable.empty();
-            Piece here = first;
-            do {
-                Piece at = here;
-                ring.add(new Start(at.side(), at.from()));
-                here = pieces.select(p -> p.from().equals(at.to()))
-                        .minByOptional(p -> clockwise(at, p))
-                        .orElse(first);
-                pieces.remove(here);
-            } while (here != first);
-            joined.add(ring);
-        }
-        return joined;
-    }
-
-    /** Radians clockwise from the way back along a piece to the way on along another. */
-    private static double clockwise(Piece here, Piece next) {
-        Point2 back = unit(here.to(), here.from());
-        Point2 on = unit(next.from(), next.to());
-        double angle = Math.atan2(-cross(back, on), dot(back, on));
-        return angle <= 0 ? angle + 2 * Math.PI : angle;
-    }
-
-    /** Rings that come to each place once; what has no area is a ridge. */
-    private MutableList<MutableList<Start>> simple(MutableList<Start> ring) {
-        for (int i = 0; i < ring.size(); i++) {
-            for (int j = i + 1; j < ring.size(); j++) {
-                if (ring.get(i).at().equals(ring.get(j).at())) {
-                    MutableList<Start> inner = ring.subList(i, j).toList();
-                    MutableList<Start> rest = ring.subList(j, ring.size()).toList();
-                    rest.addAllIterable(ring.subList(0, i));
-                    return simple(inner).withAll(simple(rest));
-                }
-            }
-        }
-        if (ring.size() == 2) {
-            Start upright = ring.detect(start -> run(start.side()) == 0);
-            lines.add(new Line(
-                    ring.get(0).at(), ring.get(1).at(), height, height, upright == null ? -1 : upright.side()));
-        }
-        MutableList<MutableList<Start>> whole = Lists.mutable.empty();
-        return ring.size() < 3 ? whole : whole.with(ring);
     }
 }

@@ -65,7 +65,7 @@ final class StackSections {
     private Geometry at(double height) {
         Geometry all = stacks.getFirst().at(height, roofs.getFirst());
         for (int s = 1; s < stacks.size(); s++) {
-            all = StoreySections.overlay(all, stacks.get(s).at(height, roofs.get(s)), OverlayNG.UNION);
+            all = StoreyEnd.overlay(all, stacks.get(s).at(height, roofs.get(s)), OverlayNG.UNION);
         }
         return all;
     }
@@ -76,6 +76,8 @@ final class StackSections {
         Geometry expected = at(height);
         String place = StoreySections.say("section at %.4f m", height);
         StoreySections.require(expected.getArea(), StoreySections.area(cuts), upright ? around : SLOPE * around, place);
+        StoreySections.require(
+                0, StoreySections.gap(cuts), around, StoreySections.say("the outline's gap at %.4f m", height));
         if (upright) {
             // A corner moves by no more than the reach, and there are fewer of them than metres.
             StoreySections.require(
@@ -94,8 +96,7 @@ final class StackSections {
                     .select(facet -> facet.outline().getFirst().z() == height)
                     .sumOfDouble(facet ->
                             StoreySections.square(way * facet.doubleArea().z() / 2.0));
-            Geometry expected =
-                    StoreySections.overlay(way > 0 ? under : over, way > 0 ? over : under, OverlayNG.DIFFERENCE);
+            Geometry expected = StoreyEnd.overlay(way > 0 ? under : over, way > 0 ? over : under, OverlayNG.DIFFERENCE);
             StoreySections.require(
                     expected.getArea(),
                     found,

@@ -2,7 +2,6 @@ package coldseam.envelope.shell.storeys;
 
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
-import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.Point2;
 import coldseam.envelope.shell.fault.ShellFault;
@@ -10,15 +9,10 @@ import coldseam.envelope.shell.fault.ShellFaults;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.BodyFacets;
 import coldseam.envelope.shell.mesh.Facet;
-import coldseam.envelope.shell.mesh.FacetNames;
-import coldseam.envelope.shell.plan.Footprint;
 import coldseam.envelope.shell.plan.Plan;
 import coldseam.envelope.shell.plan.PlanRegions;
-import coldseam.envelope.shell.plan.StepZones;
 import coldseam.envelope.shell.roof.RoofField;
 import coldseam.envelope.shell.roof.RoofForm;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.eclipse.collections.api.factory.Lists;
@@ -47,7 +41,6 @@ public final class StoreyFacets {
     private final int count;
     private final ShellFaults faults;
     private final MutableList<Facet> facets = Lists.mutable.empty();
-    private final MutableList<Facet> gables = Lists.mutable.empty();
 
     private StoreyPlan laid;
     private PlanRegions regions;
@@ -61,7 +54,7 @@ public final class StoreyFacets {
     private LevelFaces faces;
     private ImmutableMap<Integer, StoreyRoof> roofs;
 
-    private StoreyFacets(House house, Body.Storeys body, ShellFaults faults) {
+    StoreyFacets(House house, Body.Storeys body, ShellFaults faults) {
         this.house = house;
         this.body = body;
         this.stacks = Stacks.of(body);
@@ -74,7 +67,8 @@ public final class StoreyFacets {
         return new StoreyFacets(house, body, faults).build();
     }
 
-    private Optional<BodyFacets> build() {
+    /** The facets, or none where faults were added. */
+    Optional<BodyFacets> build() {
         if (!new BodyChecks(house, body, faults).pass()) {
             return Optional.empty();
         }
@@ -99,14 +93,15 @@ public final class StoreyFacets {
         }
         cutOpen();
         facets.addAllIterable(faces.base());
-        addWalls();
+        StoreyWalls walls = new StoreyWalls(house, plan, stacks, levels, heated, forms, roofs, ground, this::base);
+        facets.addAllIterable(walls.facets());
         facets.addAllIterable(faces.between());
-        facets.addAllIterable(gables);
+        facets.addAllIterable(walls.gables());
         roofs.keysView().toSortedList().forEach(k -> {
             StoreyRoof roof = roofs.get(k);
             facets.addAllIterable(roof.slopes(roof.parts(cell -> heated.shown(cell, k, true)), faces.middle(k)));
         });
-        check();
+        check(facets.toImmutable());
         return Optional.of(new BodyFacets(
                 facets.toImmutable(),
                 above(),
@@ -220,15 +215,18 @@ public final class StoreyFacets {
                 .select(span -> which.test(stacks.owners().get(span.first())));
     }
 
-    private void check() {
+    /**
+     * Compares facets with the footprints that they were built from.
+     *
+     * @throws IllegalStateException where they differ
+     */
+    void check(ImmutableList<Facet> found) {
         ImmutableList<StoreySections> sections = stacks.tops()
-                .collect(k -> new StoreySections(
-                        stacks, k, laid.moved(), regions, levels, facets.toImmutable(), tops(), unders()));
+                .collect(k -> new StoreySections(stacks, k, laid.moved(), regions, levels, found, tops(), unders()));
         if (sections.size() == 1) {
             sections.getOnly().check(forms.getLast());
         } else {
-            new StackSections(sections, stacks.tops().collect(k -> forms.get(k).orElseThrow()), facets.toImmutable())
-                    .check();
+            new StackSections(sections, stacks.tops().collect(k -> forms.get(k).orElseThrow()), found).check();
         }
     }
 
@@ -247,6 +245,11 @@ public final class StoreyFacets {
                     takeOver));
         }
         return storeys.toImmutable();
+    }
+
+    /** What a storey stands on in a cell where it is the lowest. */
+    private Optional<Body.Base> base(int storey, int cell) {
+        return parts.base(storey, regions.under(storey, cell));
     }
 
     private Optional<Assembly> find(Optional<String> name) {
@@ -308,158 +311,6 @@ public final class StoreyFacets {
                 .min();
     }
 
-    private Facet.Traits traits(int storey, Facet.Mark mark) {
-        return new Facet.Traits(
-                stacks.storey(storey).name(),
-                stacks.level(storey),
-                Vertex.metres(levels.floors().get(storey)),
-                mark);
-    }
-
-    private void addWalls() {
-        WallPieces pieces = new WallPieces(plan, stacks, levels, heated, forms, beside());
-        Map<WallPieces.Owner, ImmutableList<ImmutableList<Vertex>>> outlines = pieces.outlines();
-        MutableList<Facet> steps = Lists.mutable.empty();
-        outlines.forEach((owner, list) -> {
-            if (owner.part() == WallPieces.Part.GABLE) {
-                list.forEach(outline -> gables.add(
-                        stacks.top(owner.storey())
-                                ? roofs.get(owner.storey()).gable(owner, outline)
-                                : besideRoof(owner, outline)));
-                return;
-            }
-            // Beside walls a hair out of line a strip may be left that hangs together with nothing.
-            ImmutableList<ImmutableList<Vertex>> walls = owner.isWall()
-                    ? list.size() == 1 ? list : list.reject(StoreyFacets::hair)
-                    : Lists.immutable.empty();
-            boolean split =
-                    outlines.containsKey(new WallPieces.Owner(owner.storey(), owner.line(), WallPieces.Part.WALL));
-            String part = switch (owner.part()) {
-                case BELOW_GROUND -> split ? ", below ground" : "";
-                case UNDER_FLOOR -> ", under the floor beside it";
-                case WALL, GABLE -> "";
-            };
-            walls.forEachWithIndex((outline, i) -> {
-                String name = wall(owner).name() + part;
-                facets.add(wallFacet(owner, walls.size() == 1 ? name : name + " (" + (i + 1) + ")", outline));
-            });
-            String step = "step of the walls, " + stacks.storey(owner.storey()).name();
-            list.reject(walls::contains)
-                    .forEach(outline ->
-                            steps.add(LevelFaces.step(step, traits(owner.storey(), Facet.Mark.STEP), outline, 0)));
-        });
-        ImmutableList<String> names =
-                FacetNames.numbered(steps.collect(Facet::name).toImmutable());
-        steps.forEachWithIndex((step, i) -> facets.add(step.withName(names.get(i))));
-        ImmutableList<String> over =
-                FacetNames.numbered(gables.collect(Facet::name).toImmutable());
-        for (int i = 0; i < gables.size(); i++) {
-            gables.set(i, gables.get(i).withName(over.get(i)));
-        }
-    }
-
-    private WallPieces.Beside beside() {
-        return new WallPieces.Beside() {
-            @Override
-            public boolean reachesGround(WallPieces.Owner owner, int lowest, Vertex a, Vertex b) {
-                return ground.reaches(wall(owner), lowest, a, b);
-            }
-
-            @Override
-            public boolean alike(WallPieces.Owner one, WallPieces.Owner other) {
-                boolean walls = one.isWall() && other.isWall();
-                return walls
-                        && wall(one).assembly().equals(wall(other).assembly())
-                        && wall(one).exposure().equals(wall(other).exposure());
-            }
-
-            @Override
-            public long ground(Vertex point) {
-                return ground.at(point);
-            }
-
-            @Override
-            public boolean closedBelow(int storey, int cell) {
-                return stacks.lowest(storey)
-                        || base(storey, cell).map(Body.Base::onGround).orElse(false);
-            }
-        };
-    }
-
-    /** What a storey stands on in a cell where it is the lowest. */
-    private Optional<Body.Base> base(int storey, int cell) {
-        return parts.base(storey, regions.under(storey, cell));
-    }
-
-    private static boolean hair(ImmutableList<Vertex> outline) {
-        return outline.allSatisfy(
-                a -> outline.getFirst().at(0).minus(a.at(0)).length() <= StepZones.HAIR * Vertex.PER_METRE);
-    }
-
-    private Body.Wall wall(WallPieces.Owner owner) {
-        return stacks.storey(owner.storey()).walls().get(owner.line().number());
-    }
-
-    /** Under a floor beside it a wall faces what that floor does; where several kinds are, the ground. */
-    private Exposure exposure(WallPieces.Owner owner, Body.Wall wall) {
-        return switch (owner.part()) {
-            case BELOW_GROUND -> Exposure.ground();
-            case UNDER_FLOOR ->
-                plan.bounds()
-                        .select(bound ->
-                                bound.runs().anySatisfy(run -> run.tag().equals(owner.line())))
-                        .flatCollect(bound -> Lists.immutable.of(bound.left(), bound.right()))
-                        .select(cell -> cell >= 0 && !plan.in(cell, owner.storey()))
-                        .flatCollect(cell -> heated.spans()
-                                .get(cell)
-                                .flatCollect(span -> base(span.first(), cell).map(Body.Base::exposure).stream()
-                                        .toList()))
-                        .minByOptional(each -> each.kind().ordinal())
-                        .orElse(Exposure.ground());
-            case WALL, GABLE -> wall.exposure();
-        };
-    }
-
-    private Facet wallFacet(WallPieces.Owner owner, String name, ImmutableList<Vertex> outline) {
-        Body.Wall wall = wall(owner);
-        Optional<Assembly> assembly = find(wall.assembly());
-        Facet.Mark mark = Facet.Mark.NONE;
-        if (stacks.lowest(owner.storey())
-                && stacks.stack(owner.storey()).base().kind() == Body.Base.Kind.HEATED_CELLAR) {
-            mark = Facet.Mark.CELLAR;
-        }
-        int side = owner.line().number();
-        if (forms.get(owner.storey()).map(form -> form.gable(side)).orElse(false)) {
-            mark = Facet.Mark.UNDER_GABLE;
-        }
-        return new Facet(
-                name,
-                Body.Use.WALL,
-                assembly,
-                exposure(owner, wall),
-                outline,
-                Footprint.thickness(assembly),
-                assembly.isEmpty(),
-                traits(owner.storey(), mark));
-    }
-
-    /** A wall that only a lower roof's own height leaves upright. */
-    private Facet besideRoof(WallPieces.Owner owner, ImmutableList<Vertex> outline) {
-        Body.Storey storey = stacks.storey(owner.storey());
-        Body.LowerRoof lower = storey.lowerRoof().orElseThrow();
-        Optional<String> low = storey.walls().get(lower.lowSide()).assembly();
-        Optional<Assembly> assembly = find(lower.wall().isPresent() ? lower.wall() : low);
-        return new Facet(
-                "wall beside the lower roof over " + storey.name(),
-                Body.Use.WALL,
-                assembly,
-                Exposure.outdoors(),
-                outline,
-                Footprint.thickness(assembly),
-                assembly.isEmpty(),
-                traits(owner.storey(), Facet.Mark.NONE));
-    }
-
     /** What lies open above each storey but the top one, as its file says: for the second reckoning. */
     private ImmutableList<StoreySections.Lower> tops() {
         return stacks.storeys().collectWithIndex((storey, k) -> {
@@ -483,9 +334,5 @@ public final class StoreyFacets {
                                 .otherBases()
                                 .collectWithIndex((other, i) ->
                                         Tuples.pair(other.area(), levels.soffit(k, parts.underside(k, i + 1))))));
-    }
-
-    private static String say(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
     }
 }

@@ -13,7 +13,7 @@ import org.eclipse.collections.api.list.MutableList;
  * The ground beside a body by storeys: where its walls stand in it.
  *
  * <p>A cellar's walls do up to the ground. Where the ground has heights of its own, every wall does that it reaches over the
- * lowest floor; along a wall it runs even from one corner of the lowest storey to the next, elsewhere as beside the nearest of
+ * floor behind it: beside a slab's rim alone it is a slab's edge; along a wall it runs even from one corner of the lowest storey to the next, elsewhere as beside the nearest of
  * that storey's sides.
  */
 final class StoreyGround {
@@ -88,6 +88,6 @@ final class StoreyGround {
         boolean stands = cellar || stack.ground().notEmpty();
         return stands
                 && wall.exposure().kind() == Exposure.Kind.OUTDOORS
-                && Math.max(at(a), at(b)) > levels.floors().get(first);
+                && Math.max(at(a), at(b)) > levels.floors().get(lowest);
     }
 }

@@ -15,16 +15,13 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
-import java.util.function.ToDoubleFunction;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.tuple.Pair;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
@@ -37,14 +34,6 @@ import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
  * terraces' and overhangs' areas must be what the footprints leave of one another. A difference is a fault of our own.
  */
 final class StoreySections {
-
-    /** m, by which snapping moves a line: twice the reach of the plan's nodes. */
-    private static final double MOVED = 2e-4;
-
-    /** Hundredths of a millimetre: on a lattice an overlay of nearly flush sides cannot go wrong. */
-    private static final PrecisionModel COARSE = new PrecisionModel(1e5);
-
-    private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
     /** A line in which a section cuts a facet, the house on its left. */
     record Cut(Facet facet, double fromX, double fromY, double toX, double toY) {
@@ -62,8 +51,8 @@ final class StoreySections {
     private final StoreyLevels levels;
     private final ImmutableList<Facet> facets;
     private final ImmutableList<Polygon> polygons;
-    private final Map<Integer, ImmutableList<Top>> open = new TreeMap<>();
-    private final Map<Integer, ImmutableList<Top>> under = new TreeMap<>();
+    private final Map<Integer, ImmutableList<StoreyEnd>> open = new TreeMap<>();
+    private final Map<Integer, ImmutableList<StoreyEnd>> under = new TreeMap<>();
 
     /**
      * What lies under a storey where none is below it.
@@ -84,96 +73,6 @@ final class StoreySections {
      */
     record Lower(
             long terrace, long flat, boolean roofed, Optional<ImmutableList<Point2>> area, Optional<RoofForm> slope) {}
-
-    /**
-     * A part of what lies open above a storey, as the footprints say.
-     *
-     * @param part in plan, m
-     * @param steps of the walls in it
-     * @param at a point of the plan over which the height is known
-     * @param z height there, lattice units
-     * @param rise how much it rises for each unit east and north; zero for what is flat
-     */
-    private record Top(Geometry part, Geometry steps, Coordinate at, double z, Coordinate rise) {
-
-        double area() {
-            return part.getArea() - steps.getArea();
-        }
-
-        /** m², of what of it lies over a height. */
-        double over(double height) {
-            boolean level = Math.hypot(rise.x, rise.y) == 0;
-            return level
-                    ? part.isEmpty() || z < height ? 0 : area()
-                    : partOver(height).getArea();
-        }
-
-        Geometry surface() {
-            return steps.isEmpty() ? part : overlay(part, steps, OverlayNG.DIFFERENCE);
-        }
-
-        /** What of it lies over a height. */
-        Geometry partOver(double height) {
-            double steep = Math.hypot(rise.x, rise.y);
-            if (part.isEmpty() || steep == 0) {
-                return part.isEmpty() || z < height ? GEOMETRY.createPolygon() : surface();
-            }
-            // Of each corner how far it lies beyond the line in which the slope has this height.
-            double far = (height - z) / steep * Vertex.metres(1);
-            Geometry surface = surface();
-            MutableList<Geometry> parts = Lists.mutable.empty();
-            for (int i = 0; i < surface.getNumGeometries(); i++) {
-                parts.add(beyond(
-                        (Polygon) surface.getGeometryN(i),
-                        p -> ((p.x - at.x) * rise.x + (p.y - at.y) * rise.y) / steep - far));
-            }
-            return parts.isEmpty()
-                    ? GEOMETRY.createPolygon()
-                    : parts.size() == 1 ? parts.getOnly() : UnaryUnionNG.union(parts, COARSE);
-        }
-
-        private static Geometry beyond(Polygon polygon, ToDoubleFunction<Coordinate> over) {
-            Geometry whole = beyond(polygon.getExteriorRing().getCoordinates(), over);
-            for (int h = 0; h < polygon.getNumInteriorRing(); h++) {
-                Geometry hole = beyond(polygon.getInteriorRingN(h).getCoordinates(), over);
-                whole = overlay(whole, hole, OverlayNG.DIFFERENCE);
-            }
-            return whole;
-        }
-
-        /** What of an outline lies where a height that is linear over it is positive. */
-        private static Geometry beyond(Coordinate[] ring, ToDoubleFunction<Coordinate> over) {
-            MutableList<Coordinate> kept = Lists.mutable.empty();
-            for (int i = 0; i + 1 < ring.length; i++) {
-                double here = over.applyAsDouble(ring[i]);
-                double next = over.applyAsDouble(ring[i + 1]);
-                if (here >= 0) {
-                    kept.add(ring[i].copy());
-                }
-                if (here * next < 0) {
-                    double share = here / (here - next);
-                    kept.add(new Coordinate(
-                            ring[i].x + share * (ring[i + 1].x - ring[i].x),
-                            ring[i].y + share * (ring[i + 1].y - ring[i].y)));
-                }
-            }
-            MutableList<Coordinate> apart = Lists.mutable.empty();
-            for (Coordinate corner : kept) {
-                if (apart.noneSatisfy(other -> other.distance(corner) < MOVED / 20)) {
-                    apart.add(corner);
-                }
-            }
-            if (apart.size() < 3) {
-                return GEOMETRY.createPolygon();
-            }
-            apart.add(apart.getFirst().copy());
-            Geometry polygon = GEOMETRY.createPolygon(apart.toArray(new Coordinate[0]));
-            // On the coarse lattice one that is no wider than snapping moves a line may turn inside out.
-            return polygon.getArea() > MOVED / 2 * polygon.getLength()
-                    ? UnaryUnionNG.union(polygon, COARSE)
-                    : GEOMETRY.createPolygon();
-        }
-    }
 
     /**
      * One stack of storeys.
@@ -215,13 +114,17 @@ final class StoreySections {
             levelFaces(k, true, Lists.immutable.of(Body.Use.TERRACE, Body.Use.ROOF, Body.Use.CEILING));
             levelFaces(k, false, Lists.immutable.of(Body.Use.OVERHANG, Body.Use.FLOOR));
         }
+        double floor = facets.select(f -> f.traits().level() == stacks.level(first))
+                .select(f -> f.use() == Body.Use.FLOOR || f.use() == Body.Use.OVERHANG)
+                .sumOfDouble(f -> Math.abs(square(f.doubleArea().z()) / 2));
+        require(under.get(first).sumOfDouble(StoreyEnd::area), floor, around(first), "lowest floor");
         TreeSet<Long> heights = new TreeSet<>();
         facets.forEach(facet -> facet.outline().forEach(corner -> heights.add(corner.z())));
         long roof = facets.select(f -> f.traits().level() == stacks.level(last))
                 .select(f -> f.use() == Body.Use.ROOF || f.use() == Body.Use.CEILING)
                 .flatCollect(Facet::outline)
                 .collectLong(Vertex::z)
-                .min();
+                .minIfEmpty(Long.MIN_VALUE);
         form.ifPresent(this::roof);
         for (long low : heights) {
             Long high = heights.higher(low);
@@ -235,7 +138,9 @@ final class StoreySections {
     private void roof(RoofForm form) {
         for (RoofSkeleton.Section section : form.sections()) {
             double height = form.eaves() + section.height() * Vertex.PER_METRE;
-            double found = area(cutsAt(facets, height));
+            MutableList<Cut> cuts = cutsAt(facets, height);
+            double found = area(cuts);
+            require(0, gap(cuts), around(last), say("the roof's gap at %.4f m", height));
             // A slope moves a line by more than the reach; none of the roof's lines is longer than twice around.
             require(section.area(), found, 8 * around(last), say("roof at %.4f m", height));
         }
@@ -255,6 +160,11 @@ final class StoreySections {
         return cuts.sumOfDouble(c -> c.fromX() * c.toY() - c.fromY() * c.toX()) / 2;
     }
 
+    /** m, from the end of all cuts laid end to end to their beginning: none where they close. */
+    static double gap(MutableList<Cut> cuts) {
+        return Math.hypot(cuts.sumOfDouble(c -> c.toX() - c.fromX()), cuts.sumOfDouble(c -> c.toY() - c.fromY()));
+    }
+
     static String say(String format, double height) {
         return String.format(Locale.ROOT, format, height * Vertex.metres(1));
     }
@@ -265,47 +175,48 @@ final class StoreySections {
                 .reject(f -> open && level == stacks.level(last))
                 .sumOfDouble(f -> Math.abs(square(f.doubleArea().z()) / 2));
         require(
-                (open ? this.open.get(k) : under.get(k + 1)).sumOfDouble(Top::area),
+                (open ? this.open.get(k) : under.get(k + 1)).sumOfDouble(StoreyEnd::area),
                 found,
                 Math.max(around(k), around(k + 1)),
                 "level faces over storey " + k);
     }
 
-    private ImmutableList<Top> tops(int k, Lower lower) {
+    private ImmutableList<StoreyEnd> tops(int k, Lower lower) {
         Geometry left = left(k, true);
         Geometry roofed = lower.area()
-                .map(area -> overlay(left, Plan.outline(area), OverlayNG.INTERSECTION))
+                .map(area -> StoreyEnd.overlay(left, Plan.outline(area), OverlayNG.INTERSECTION))
                 .orElse(left);
         Coordinate level = new Coordinate();
         if (!lower.roofed()) {
-            return Lists.immutable.of(new Top(left, steps(k, true, step -> true), level, lower.terrace(), level));
+            return Lists.immutable.of(new StoreyEnd(left, steps(k, true, step -> true), level, lower.terrace(), level));
         }
-        Geometry rest = overlay(left, roofed, OverlayNG.DIFFERENCE);
-        Predicate<Integer> under = cell -> roofed.covers(GEOMETRY.createPoint(middle(cell)));
-        Top roof = lower.slope()
-                .map(form -> new Top(roofed, steps(k, true, under), form.foot(), form.eaves(), form.rise()))
-                .orElseGet(() -> new Top(roofed, steps(k, true, under), level, lower.flat(), level));
-        return Lists.immutable.of(roof, new Top(rest, steps(k, true, under.negate()), level, lower.terrace(), level));
+        Geometry rest = StoreyEnd.overlay(left, roofed, OverlayNG.DIFFERENCE);
+        Predicate<Integer> under = cell -> roofed.covers(StoreyEnd.GEOMETRY.createPoint(middle(cell)));
+        StoreyEnd roof = lower.slope()
+                .map(form -> new StoreyEnd(roofed, steps(k, true, under), form.foot(), form.eaves(), form.rise()))
+                .orElseGet(() -> new StoreyEnd(roofed, steps(k, true, under), level, lower.flat(), level));
+        return Lists.immutable.of(
+                roof, new StoreyEnd(rest, steps(k, true, under.negate()), level, lower.terrace(), level));
     }
 
-    private ImmutableList<Top> bottoms(int k, Geometry all, Under under) {
-        MutableList<Top> bottoms = Lists.mutable.empty();
+    private ImmutableList<StoreyEnd> bottoms(int k, Geometry all, Under under) {
+        MutableList<StoreyEnd> bottoms = Lists.mutable.empty();
         Coordinate level = new Coordinate();
         Geometry rest = all;
         for (Pair<ImmutableList<Point2>, Long> other : under.others()) {
             Geometry area = Plan.outline(other.getOne());
-            Geometry part = overlay(rest, area, OverlayNG.INTERSECTION);
-            rest = overlay(rest, area, OverlayNG.DIFFERENCE);
+            Geometry part = StoreyEnd.overlay(rest, area, OverlayNG.INTERSECTION);
+            rest = StoreyEnd.overlay(rest, area, OverlayNG.DIFFERENCE);
             bottoms.add(bottom(k, part, level, other.getTwo()));
         }
         return bottoms.with(bottom(k, rest, level, under.own())).toImmutable();
     }
 
-    private Top bottom(int k, Geometry part, Coordinate level, long z) {
+    private StoreyEnd bottom(int k, Geometry part, Coordinate level, long z) {
         Geometry steps = k == first
-                ? GEOMETRY.createPolygon()
-                : steps(k - 1, false, cell -> part.covers(GEOMETRY.createPoint(middle(cell))));
-        return new Top(part, steps, level, z, level);
+                ? StoreyEnd.GEOMETRY.createPolygon()
+                : steps(k - 1, false, cell -> part.covers(StoreyEnd.GEOMETRY.createPoint(middle(cell))));
+        return new StoreyEnd(part, steps, level, z, level);
     }
 
     private Coordinate middle(int cell) {
@@ -316,14 +227,7 @@ final class StoreySections {
 
     /** What one storey leaves of the other. */
     private Geometry left(int k, boolean open) {
-        return overlay(polygons.get(open ? k : k + 1), polygons.get(open ? k + 1 : k), OverlayNG.DIFFERENCE);
-    }
-
-    /** Areas alone: where two outlines touch in a line there is nothing between them. */
-    static Geometry overlay(Geometry one, Geometry other, int operation) {
-        OverlayNG overlay = new OverlayNG(one, other, COARSE, operation);
-        overlay.setStrictMode(true);
-        return overlay.getResult();
+        return StoreyEnd.overlay(polygons.get(open ? k : k + 1), polygons.get(open ? k + 1 : k), OverlayNG.DIFFERENCE);
     }
 
     private Geometry steps(int k, boolean open, Predicate<Integer> which) {
@@ -331,9 +235,11 @@ final class StoreySections {
         ImmutableList<Geometry> steps = regions.beside(k, open, true)
                 .collect(step -> step.cells().getFirst())
                 .select(which::test)
-                .collect(cell -> metres.transform(
-                        GEOMETRY.createGeometry(regions.plan().cells().get(cell).polygon())));
-        return steps.isEmpty() ? GEOMETRY.createPolygon() : UnaryUnionNG.union(steps.castToList(), COARSE);
+                .collect(cell -> metres.transform(StoreyEnd.GEOMETRY.createGeometry(
+                        regions.plan().cells().get(cell).polygon())));
+        return steps.isEmpty()
+                ? StoreyEnd.GEOMETRY.createPolygon()
+                : UnaryUnionNG.union(steps.castToList(), StoreyEnd.COARSE);
     }
 
     /**
@@ -342,43 +248,45 @@ final class StoreySections {
      * @param roof over the stack
      */
     Geometry at(double height, RoofForm roof) {
-        Geometry all = GEOMETRY.createPolygon();
+        Geometry all = StoreyEnd.GEOMETRY.createPolygon();
         for (int k = first; k <= last; k++) {
-            Geometry here = GEOMETRY.createPolygon();
+            Geometry here = StoreyEnd.GEOMETRY.createPolygon();
             if (k > first && height < levels.takeOver().get(k - 1)) {
-                for (Top each : under.get(k)) {
-                    here = overlay(
-                            here, each.z() >= height ? GEOMETRY.createPolygon() : each.surface(), OverlayNG.UNION);
+                for (StoreyEnd each : under.get(k)) {
+                    here = StoreyEnd.overlay(
+                            here,
+                            each.z() >= height ? StoreyEnd.GEOMETRY.createPolygon() : each.surface(),
+                            OverlayNG.UNION);
                 }
             } else if (k < last && height > levels.takeOver().get(k)) {
-                for (Top each : open.get(k)) {
-                    here = overlay(here, each.partOver(height), OverlayNG.UNION);
+                for (StoreyEnd each : open.get(k)) {
+                    here = StoreyEnd.overlay(here, each.partOver(height), OverlayNG.UNION);
                 }
             } else {
                 here = k == last ? over(roof, height) : polygons.get(k);
-                for (Top each : k == last ? Lists.immutable.<Top>empty() : open.get(k)) {
-                    Geometry ended = overlay(each.surface(), each.partOver(height), OverlayNG.DIFFERENCE);
-                    here = overlay(here, ended, OverlayNG.DIFFERENCE);
+                for (StoreyEnd each : k == last ? Lists.immutable.<StoreyEnd>empty() : open.get(k)) {
+                    Geometry ended = StoreyEnd.overlay(each.surface(), each.partOver(height), OverlayNG.DIFFERENCE);
+                    here = StoreyEnd.overlay(here, ended, OverlayNG.DIFFERENCE);
                 }
                 if (k == first) {
                     // Of what it stands on the parts that reach so low: without the others hairs would be left along
                     // its sides.
-                    here = overlay(here, reaching(under.get(k), height), OverlayNG.INTERSECTION);
+                    here = StoreyEnd.overlay(here, reaching(under.get(k), height), OverlayNG.INTERSECTION);
                 } else {
-                    for (Top each : under.get(k)) {
-                        here = overlay(here, each.partOver(height), OverlayNG.DIFFERENCE);
+                    for (StoreyEnd each : under.get(k)) {
+                        here = StoreyEnd.overlay(here, each.partOver(height), OverlayNG.DIFFERENCE);
                     }
                 }
             }
-            all = overlay(all, here, OverlayNG.UNION);
+            all = StoreyEnd.overlay(all, here, OverlayNG.UNION);
         }
         return all;
     }
 
-    private static Geometry reaching(ImmutableList<Top> bottoms, double height) {
-        Geometry all = GEOMETRY.createPolygon();
-        for (Top each : bottoms.select(bottom -> bottom.z() < height)) {
-            all = overlay(all, each.part(), OverlayNG.UNION);
+    private static Geometry reaching(ImmutableList<StoreyEnd> bottoms, double height) {
+        Geometry all = StoreyEnd.GEOMETRY.createPolygon();
+        for (StoreyEnd each : bottoms.select(bottom -> bottom.z() < height)) {
+            all = StoreyEnd.overlay(all, each.part(), OverlayNG.UNION);
         }
         return all;
     }
@@ -388,15 +296,15 @@ final class StoreySections {
         if (height <= roof.eaves()) {
             return polygons.get(last);
         }
-        Geometry all = GEOMETRY.createPolygon();
+        Geometry all = StoreyEnd.GEOMETRY.createPolygon();
         for (RoofForm.Sheet sheet : roof.sheets()) {
             Coordinate at = sheet.part().getCoordinate();
             double z = z(roof, sheet, at.x, at.y);
             Coordinate rise = new Coordinate(z(roof, sheet, at.x + 1, at.y) - z, z(roof, sheet, at.x, at.y + 1) - z);
             rise.x *= Vertex.metres(1);
             rise.y *= Vertex.metres(1);
-            Top top = new Top(sheet.part(), GEOMETRY.createPolygon(), at, z, rise);
-            all = overlay(all, top.partOver(height), OverlayNG.UNION);
+            StoreyEnd top = new StoreyEnd(sheet.part(), StoreyEnd.GEOMETRY.createPolygon(), at, z, rise);
+            all = StoreyEnd.overlay(all, top.partOver(height), OverlayNG.UNION);
         }
         return all;
     }
@@ -436,6 +344,8 @@ final class StoreySections {
         }
         MutableList<Cut> cuts = cutsAt(facets, height);
         require(expected, area(cuts), around, say("section at %.4f m", height));
+        // A wall through the origin encloses nothing with it; lost or doubled it leaves the rest open.
+        require(0, gap(cuts), around, say("the outline's gap at %.4f m", height));
         for (int k = first; k <= last; k++) {
             if (within(k, height)) {
                 walls(k, cuts, height);
@@ -466,13 +376,13 @@ final class StoreySections {
     }
 
     private double highest(int k) {
-        return under.get(k).collectDouble(Top::z).max();
+        return under.get(k).collectDouble(StoreyEnd::z).max();
     }
 
     private double lowest(int k) {
         return under.get(k)
                 .select(each -> each.area() > 0)
-                .collectDouble(Top::z)
+                .collectDouble(StoreyEnd::z)
                 .minIfEmpty(Double.POSITIVE_INFINITY);
     }
 
@@ -527,7 +437,7 @@ final class StoreySections {
 
     static void require(double expected, double found, double length, String what) {
         // Overlapping snaps of both storeys, and round-off of products of up to 1,000 m.
-        if (!(Math.abs(expected - found) <= MOVED * (length + 1))) {
+        if (!(Math.abs(expected - found) <= StoreyEnd.MOVED * (length + 1))) {
             throw new IllegalStateException(String.format(
                     Locale.ROOT,
                     "the shell does not agree with its footprints: %s: %.6f by facets, %.6f by footprints",

@@ -11,6 +11,7 @@ import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetMesh;
 import coldseam.envelope.shell.mesh.FacetNames;
 import coldseam.envelope.shell.plan.StepZones;
+import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -24,7 +25,8 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 /**
  * The storeys of a body of explicit surfaces: walls that pass a floor are cut there, and each surface is of a storey.
  *
- * <p>A level is a floor's upper face, as where storeys take over from one another.
+ * <p>A level is a floor's upper face, as where storeys take over from one another; beside a floor that is a surface at that
+ * level, a slab beside a cellar, a wall goes down to the floor's underside.
  */
 final class Levels {
 
@@ -92,8 +94,9 @@ final class Levels {
         // At one another's corners first, so that two that share an edge are cut in one point.
         ImmutableList<Facet> whole = FacetMesh.of(facets, Vertex.ONE).facets();
         MutableList<Facet> all = Lists.mutable.empty();
-        whole.forEach(
-                facet -> all.addAllIterable(facet.use() == Body.Use.WALL ? cut(facet) : Lists.immutable.of(of(facet))));
+        ImmutableList<Facet> floors = whole.select(Levels::under);
+        whole.forEach(facet ->
+                all.addAllIterable(facet.use() == Body.Use.WALL ? cut(facet, floors) : Lists.immutable.of(of(facet))));
         ImmutableList<String> names =
                 FacetNames.numbered(all.collect(Facet::name).toImmutable());
         return all.collectWithIndex((facet, i) -> facet.withName(names.get(i))).toImmutable();
@@ -119,12 +122,13 @@ final class Levels {
         return facet.withTraits(new Facet.Traits(levels.get(storey).name(), level, height, mark));
     }
 
-    private ImmutableList<Facet> cut(Facet wall) {
+    private ImmutableList<Facet> cut(Facet wall, ImmutableList<Facet> floors) {
         MutableList<Facet> parts = Lists.mutable.of(wall);
         for (Body.Level level : levels.drop(1)) {
             long z = Vertex.height(level.height());
+            ImmutableList<Facet> own = floors.select(floor -> Math.abs(upperFace(floor) - level.height()) <= NEAR);
             parts = parts.flatCollect(part -> low(part) < level.height() - NEAR && high(part) > level.height() + NEAR
-                    ? new Cut(part, z).parts()
+                    ? new Cut(part, z).parts(piece -> own.anySatisfy(floor -> rim(piece, floor)))
                     : Lists.immutable.of(part));
         }
         boolean several = parts.size() > 1;
@@ -135,6 +139,19 @@ final class Levels {
                     return at(part, storey, storey).withName(name);
                 })
                 .toImmutable();
+    }
+
+    /** Whether a part of a wall stands on a floor's underside: beside the floor itself, not under it. */
+    private static boolean rim(Facet part, Facet floor) {
+        ImmutableList<Vertex> outline = part.outline();
+        for (int i = 0; i < outline.size(); i++) {
+            Vertex a = outline.get(i);
+            Vertex b = outline.get((i + 1) % outline.size());
+            if (a.z() == b.z() && floor.outline().contains(a) && floor.outline().contains(b)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean under(Facet facet) {
@@ -189,28 +206,45 @@ final class Levels {
                     a.x() + Math.round(share * (b.x() - a.x())), a.y() + Math.round(share * (b.y() - a.y())), height);
         }
 
-        ImmutableList<Facet> parts() {
+        /**
+         * The parts, those under the height first.
+         *
+         * @param rim whether a part under it is beside a floor that lies at this height, and belongs to what is over it
+         */
+        ImmutableList<Facet> parts(Predicate<Facet> rim) {
+            ImmutableList<Geometry> under = half(false);
+            ImmutableList<Geometry> rims = under.select(part -> rim.accept(facet(part)));
+            ImmutableList<Geometry> over = half(true);
+            Geometry upper = rims.isEmpty()
+                    ? GEOMETRY.buildGeometry(over.castToList())
+                    : OverlayNGRobust.union(over.newWithAll(rims).castToList());
+            return under.reject(rims::contains).newWithAll(areas(upper)).collect(this::facet);
+        }
+
+        private ImmutableList<Geometry> half(boolean over) {
             Coordinate[] ring = corners.toList()
                     .collect(this::flat)
                     .with(flat(corners.getFirst()))
                     .toArray(new Coordinate[0]);
             Geometry whole = GEOMETRY.createPolygon(ring);
             Envelope box = whole.getEnvelopeInternal();
-            MutableList<Facet> parts = Lists.mutable.empty();
-            for (boolean over : new boolean[] {false, true}) {
-                Envelope half = new Envelope(
-                        box.getMinX() - 1,
-                        box.getMaxX() + 1,
-                        over ? 0 : box.getMinY() - 1,
-                        over ? box.getMaxY() + 1 : 0);
-                Geometry part = OverlayNGRobust.overlay(whole, GEOMETRY.toGeometry(half), OverlayNG.INTERSECTION);
-                for (int i = 0; i < part.getNumGeometries(); i++) {
-                    if (part.getGeometryN(i).getDimension() == 2) {
-                        parts.add(wall.withOutline(onLattice(part.getGeometryN(i))));
-                    }
+            Envelope half = new Envelope(
+                    box.getMinX() - 1, box.getMaxX() + 1, over ? 0 : box.getMinY() - 1, over ? box.getMaxY() + 1 : 0);
+            return areas(OverlayNGRobust.overlay(whole, GEOMETRY.toGeometry(half), OverlayNG.INTERSECTION));
+        }
+
+        private static ImmutableList<Geometry> areas(Geometry all) {
+            MutableList<Geometry> areas = Lists.mutable.empty();
+            for (int i = 0; i < all.getNumGeometries(); i++) {
+                if (all.getGeometryN(i).getDimension() == 2) {
+                    areas.add(all.getGeometryN(i));
                 }
             }
-            return parts.toImmutable();
+            return areas.toImmutable();
+        }
+
+        private Facet facet(Geometry part) {
+            return wall.withOutline(onLattice(part));
         }
 
         private ImmutableList<Vertex> onLattice(Geometry part) {

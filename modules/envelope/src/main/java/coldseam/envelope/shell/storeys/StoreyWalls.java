@@ -1,0 +1,226 @@
+package coldseam.envelope.shell.storeys;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.House;
+import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.mesh.Facet;
+import coldseam.envelope.shell.mesh.FacetNames;
+import coldseam.envelope.shell.plan.Footprint;
+import coldseam.envelope.shell.plan.Plan;
+import coldseam.envelope.shell.plan.StepZones;
+import coldseam.envelope.shell.roof.RoofForm;
+import java.util.Map;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
+
+/** Facets of storeys' upright faces: walls with their names, build-ups and what they face, steps of the walls, and gables. */
+final class StoreyWalls {
+
+    /** What a storey stands on in a cell where it is the lowest. */
+    interface Standing {
+        Optional<Body.Base> base(int storey, int cell);
+    }
+
+    private final House house;
+    private final Plan plan;
+    private final Stacks stacks;
+    private final StoreyLevels levels;
+    private final Heated heated;
+    private final ImmutableList<Optional<RoofForm>> forms;
+    private final ImmutableMap<Integer, StoreyRoof> roofs;
+    private final StoreyGround ground;
+    private final Standing standing;
+    private final MutableList<Facet> facets = Lists.mutable.empty();
+    private final MutableList<Facet> gables = Lists.mutable.empty();
+
+    /**
+     * @param forms of each storey's roof
+     * @param roofs over the top storeys, by their indices
+     */
+    StoreyWalls(
+            House house,
+            Plan plan,
+            Stacks stacks,
+            StoreyLevels levels,
+            Heated heated,
+            ImmutableList<Optional<RoofForm>> forms,
+            ImmutableMap<Integer, StoreyRoof> roofs,
+            StoreyGround ground,
+            Standing standing) {
+        this.house = house;
+        this.plan = plan;
+        this.stacks = stacks;
+        this.levels = levels;
+        this.heated = heated;
+        this.forms = forms;
+        this.roofs = roofs;
+        this.ground = ground;
+        this.standing = standing;
+        build();
+    }
+
+    /** Walls, then steps of the walls. */
+    ImmutableList<Facet> facets() {
+        return facets.toImmutable();
+    }
+
+    /** What stands over the eaves, or beside a lower roof. */
+    ImmutableList<Facet> gables() {
+        return gables.toImmutable();
+    }
+
+    private void build() {
+        WallPieces pieces = new WallPieces(plan, stacks, levels, heated, forms, beside());
+        Map<WallPieces.Owner, ImmutableList<ImmutableList<Vertex>>> outlines = pieces.outlines();
+        MutableList<Facet> steps = Lists.mutable.empty();
+        outlines.forEach((owner, list) -> {
+            if (owner.part() == WallPieces.Part.GABLE) {
+                list.forEach(outline -> gables.add(
+                        stacks.top(owner.storey())
+                                ? roofs.get(owner.storey()).gable(owner, outline)
+                                : besideRoof(owner, outline)));
+                return;
+            }
+            // Beside walls a hair out of line a strip may be left that hangs together with nothing.
+            ImmutableList<ImmutableList<Vertex>> walls =
+                    owner.isWall() ? list.size() == 1 ? list : list.reject(StoreyWalls::hair) : Lists.immutable.empty();
+            boolean split =
+                    outlines.containsKey(new WallPieces.Owner(owner.storey(), owner.line(), WallPieces.Part.WALL));
+            String part = switch (owner.part()) {
+                case BELOW_GROUND -> split ? ", below ground" : "";
+                case UNDER_FLOOR -> ", under the floor beside it";
+                case WALL, GABLE -> "";
+            };
+            walls.forEachWithIndex((outline, i) -> {
+                String name = wall(owner).name() + part;
+                facets.add(wallFacet(owner, walls.size() == 1 ? name : name + " (" + (i + 1) + ")", outline));
+            });
+            String step = "step of the walls, " + stacks.storey(owner.storey()).name();
+            list.reject(walls::contains)
+                    .forEach(outline ->
+                            steps.add(LevelFaces.step(step, traits(owner.storey(), Facet.Mark.STEP), outline, 0)));
+        });
+        ImmutableList<String> names =
+                FacetNames.numbered(steps.collect(Facet::name).toImmutable());
+        steps.forEachWithIndex((step, i) -> facets.add(step.withName(names.get(i))));
+        ImmutableList<String> over =
+                FacetNames.numbered(gables.collect(Facet::name).toImmutable());
+        for (int i = 0; i < gables.size(); i++) {
+            gables.set(i, gables.get(i).withName(over.get(i)));
+        }
+    }
+
+    private WallPieces.Beside beside() {
+        return new WallPieces.Beside() {
+            @Override
+            public boolean reachesGround(WallPieces.Owner owner, int lowest, Vertex a, Vertex b) {
+                return ground.reaches(wall(owner), lowest, a, b);
+            }
+
+            @Override
+            public boolean alike(WallPieces.Owner one, WallPieces.Owner other) {
+                boolean walls = one.isWall() && other.isWall();
+                return walls
+                        && wall(one).assembly().equals(wall(other).assembly())
+                        && wall(one).exposure().equals(wall(other).exposure());
+            }
+
+            @Override
+            public long ground(Vertex point) {
+                return ground.at(point);
+            }
+
+            @Override
+            public boolean closedBelow(int storey, int cell) {
+                return stacks.lowest(storey)
+                        || standing.base(storey, cell).map(Body.Base::onGround).orElse(false);
+            }
+        };
+    }
+
+    private static boolean hair(ImmutableList<Vertex> outline) {
+        return outline.allSatisfy(
+                a -> outline.getFirst().at(0).minus(a.at(0)).length() <= StepZones.HAIR * Vertex.PER_METRE);
+    }
+
+    private Body.Wall wall(WallPieces.Owner owner) {
+        return stacks.storey(owner.storey()).walls().get(owner.line().number());
+    }
+
+    /** Under a floor beside it a wall faces what that floor does; where several kinds are, the ground. */
+    private Exposure exposure(WallPieces.Owner owner, Body.Wall wall) {
+        return switch (owner.part()) {
+            case BELOW_GROUND -> Exposure.ground();
+            case UNDER_FLOOR ->
+                plan.bounds()
+                        .select(bound ->
+                                bound.runs().anySatisfy(run -> run.tag().equals(owner.line())))
+                        .flatCollect(bound -> Lists.immutable.of(bound.left(), bound.right()))
+                        .select(cell -> cell >= 0 && !plan.in(cell, owner.storey()))
+                        .flatCollect(cell -> heated.spans()
+                                .get(cell)
+                                .flatCollect(span -> standing.base(span.first(), cell).map(Body.Base::exposure).stream()
+                                        .toList()))
+                        .minByOptional(each -> each.kind().ordinal())
+                        .orElse(Exposure.ground());
+            case WALL, GABLE -> wall.exposure();
+        };
+    }
+
+    private Facet wallFacet(WallPieces.Owner owner, String name, ImmutableList<Vertex> outline) {
+        Body.Wall wall = wall(owner);
+        Optional<Assembly> assembly = find(wall.assembly());
+        Facet.Mark mark = Facet.Mark.NONE;
+        if (stacks.lowest(owner.storey())
+                && stacks.stack(owner.storey()).base().kind() == Body.Base.Kind.HEATED_CELLAR) {
+            mark = Facet.Mark.CELLAR;
+        }
+        int side = owner.line().number();
+        if (forms.get(owner.storey()).map(form -> form.gable(side)).orElse(false)) {
+            mark = Facet.Mark.UNDER_GABLE;
+        }
+        return new Facet(
+                name,
+                Body.Use.WALL,
+                assembly,
+                exposure(owner, wall),
+                outline,
+                Footprint.thickness(assembly),
+                assembly.isEmpty(),
+                traits(owner.storey(), mark));
+    }
+
+    /** A wall that only a lower roof's own height leaves upright. */
+    private Facet besideRoof(WallPieces.Owner owner, ImmutableList<Vertex> outline) {
+        Body.Storey storey = stacks.storey(owner.storey());
+        Body.LowerRoof lower = storey.lowerRoof().orElseThrow();
+        Optional<String> low = storey.walls().get(lower.lowSide()).assembly();
+        Optional<Assembly> assembly = find(lower.wall().isPresent() ? lower.wall() : low);
+        return new Facet(
+                "wall beside the lower roof over " + storey.name(),
+                Body.Use.WALL,
+                assembly,
+                Exposure.outdoors(),
+                outline,
+                Footprint.thickness(assembly),
+                assembly.isEmpty(),
+                traits(owner.storey(), Facet.Mark.NONE));
+    }
+
+    private Optional<Assembly> find(Optional<String> name) {
+        return name.map(house.assemblies()::get);
+    }
+
+    private Facet.Traits traits(int storey, Facet.Mark mark) {
+        return new Facet.Traits(
+                stacks.storey(storey).name(),
+                stacks.level(storey),
+                Vertex.metres(levels.floors().get(storey)),
+                mark);
+    }
+}
