@@ -90,19 +90,39 @@ public sealed interface Outcome {
      * The lowest temperature that was aimed at is known less well than asked.
      *
      * @param kelvin what its error is estimated at, K
-     * @param byMemory whether the memory ended refinement, and not the unknowns that were allowed
+     * @param end what ended refinement
      */
-    record ColdestUnsure(double asked, double got, double kelvin, boolean byMemory) implements Outcome {
+    record ColdestUnsure(double asked, double got, double kelvin, End end) implements Outcome {
+
+        /** What ended refinement; the order is that of stores. */
+        public enum End {
+            /** As many unknowns as were allowed. */
+            ALLOWED("refinement ended at as many unknowns as were allowed; allow more"),
+            /** As many unknowns as the {@link Budget} allows. */
+            MEMORY(
+                    "refinement ended at as many unknowns as the budget allows; give the Java machine more memory (java -Xmx2g)"
+                            + " where nobody set it"),
+            /** A corner at which triangles can no longer be halved. */
+            SINGULAR(
+                    "materials that conduct very differently meet crosswise, and triangles as small as numbers can tell apart do"
+                            + " not resolve it; draw the touching corners apart or overlapping, as they will be built");
+
+            private final String words;
+
+            End(String words) {
+                this.words = words;
+            }
+        }
 
         @Override
         public Optional<String> why() {
             return Optional.of(String.format(
-                    Locale.ROOT,
-                    "the lowest surface temperature is known to %.2g K only: refinement ended at as many unknowns as %s",
-                    kelvin,
-                    byMemory
-                            ? "the budget allows; give the Java machine more memory (java -Xmx2g) where nobody set it"
-                            : "were allowed; allow more"));
+                    Locale.ROOT, "the lowest surface temperature is known to %.2g K only: %s", kelvin, end.words));
+        }
+
+        @Override
+        public boolean byMemory() {
+            return end == End.MEMORY;
         }
 
         @Override

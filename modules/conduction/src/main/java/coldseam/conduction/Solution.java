@@ -46,8 +46,8 @@ public record Solution(
         if (surface.unsure() == 0) {
             return this;
         }
-        Outcome both = met()
-                ? new Outcome.ColdestUnsure(outcome.asked(), outcome.got(), surface.unsure(), surface.byMemory())
+        Outcome both = met() && surface instanceof Outcome.ColdestUnsure cold
+                ? new Outcome.ColdestUnsure(outcome.asked(), outcome.got(), cold.kelvin(), cold.end())
                 : outcome;
         return new Solution(
                 section,

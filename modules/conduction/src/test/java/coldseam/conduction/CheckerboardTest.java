@@ -62,4 +62,14 @@ class CheckerboardTest {
                 solution.notes().anySatisfy(note -> note.contains("meet crosswise at (2.5, 3.5) m")),
                 solution.notes()::toString);
     }
+
+    /** Where a corner ended what was aimed at, nobody is told to allow more unknowns. */
+    @Test
+    void aTemperatureBesideItSaysWhatEndedIt() {
+        String said = new Outcome.ColdestUnsure(1e-3, 1e-3, 0.2, Outcome.ColdestUnsure.End.SINGULAR)
+                .note()
+                .orElseThrow();
+        assertTrue(said.startsWith("the lowest surface temperature is known to 0.20 K only: "), said);
+        assertTrue(said.contains("meet crosswise") && !said.contains("unknowns"), said);
+    }
 }

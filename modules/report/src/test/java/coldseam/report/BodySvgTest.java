@@ -56,4 +56,21 @@ class BodySvgTest {
                         .toList()
                         .toString());
     }
+
+    /** The room's side of a corner is seen: its coldest colour is the corner's, its warmest that of the wall far from it. */
+    @Test
+    void theViewShowsItsSurfacesTemperatures() {
+        BodySolution solution = solve("corner-of-two-walls-and-roof");
+        String svg = BodySvg.text(solution, UnitSystem.SI);
+        String view = svg.substring(svg.indexOf(">temperature of the surfaces<"));
+        double[] scale = Pattern.compile(">(-?[0-9.]+) °C<")
+                .matcher(view)
+                .results()
+                .mapToDouble(each -> Double.parseDouble(each.group(1)))
+                .toArray();
+        assertEquals(3, scale.length);
+        // A cell's mean on the coarse grid lies above its coldest corner.
+        assertEquals(solution.surface("indoor").lowest(), scale[0], 0.5);
+        assertTrue(scale[0] < scale[1] && scale[1] < scale[2] && scale[2] < 20, view);
+    }
 }

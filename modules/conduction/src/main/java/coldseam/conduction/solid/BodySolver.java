@@ -180,7 +180,11 @@ public final class BodySolver {
         double asked = accuracy.relativeWidth();
         boolean byMemory = mostUnknowns < accuracy.maximumUnknowns();
         if (unsure > 0 && (met || byMemory)) {
-            return new Outcome.ColdestUnsure(asked, level.relativeWidth(), unsure, byMemory);
+            return new Outcome.ColdestUnsure(
+                    asked,
+                    level.relativeWidth(),
+                    unsure,
+                    byMemory ? Outcome.ColdestUnsure.End.MEMORY : Outcome.ColdestUnsure.End.ALLOWED);
         }
         if (met) {
             return new Outcome.Met(asked, level.relativeWidth());

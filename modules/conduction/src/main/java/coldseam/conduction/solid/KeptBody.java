@@ -116,7 +116,8 @@ public final class KeptBody {
                 notes.add(from.readUTF());
             }
             Outcome outcome = unsure > 0
-                    ? new Outcome.ColdestUnsure(accuracy.relativeWidth(), got, unsure, false)
+                    ? new Outcome.ColdestUnsure(
+                            accuracy.relativeWidth(), got, unsure, Outcome.ColdestUnsure.End.ALLOWED)
                     : got <= accuracy.relativeWidth()
                             ? new Outcome.Met(accuracy.relativeWidth(), got)
                             : new Outcome.UnknownsSpent(accuracy.relativeWidth(), got, unknowns);

@@ -167,7 +167,7 @@ final class SectionSolver {
             return new Outcome.Infinite(asked, place(refinement.firstJump()));
         }
         if (!steady && (met || byMemory)) {
-            return new Outcome.ColdestUnsure(asked, got, aimError, byMemory);
+            return new Outcome.ColdestUnsure(asked, got, aimError, end(byMemory));
         }
         if (met) {
             return new Outcome.Met(asked, got);
@@ -183,6 +183,14 @@ final class SectionSolver {
             corner = Math.min(corner, mesh.node[6 * stuck + i]);
         }
         return new Outcome.SingularCorner(asked, got, place(corner));
+    }
+
+    private Outcome.ColdestUnsure.End end(boolean byMemory) {
+        boolean spent = 2 * mesh.nodes >= mostUnknowns;
+        if (refinement.held() > 0 && !spent) {
+            return Outcome.ColdestUnsure.End.SINGULAR;
+        }
+        return byMemory ? Outcome.ColdestUnsure.End.MEMORY : Outcome.ColdestUnsure.End.ALLOWED;
     }
 
     private Point place(int node) {
