@@ -147,7 +147,7 @@ final class HouseOptions {
                 .ifPresentOrElse(why -> terminal.err().println("Nothing is kept for the next run: " + why), () -> {
                     if (folder.found() + folder.added() > 0) {
                         terminal.err()
-                                .println("Kept sections: " + folder.found() + " found, " + folder.added() + " added in "
+                                .println("Kept results: " + folder.found() + " found, " + folder.added() + " added in "
                                         + folder.folder() + " (safe to delete)");
                     }
                 });

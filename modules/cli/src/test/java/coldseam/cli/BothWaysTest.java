@@ -31,7 +31,7 @@ class BothWaysTest {
     private static final Workshop BENCH = new Bench();
 
     @ParameterizedTest
-    @ValueSource(strings = {"parapet", "cold-loft", "cellar", "part-cellar", "court"})
+    @ValueSource(strings = {"parapet", "cold-loft", "cellar", "part-cellar", "court", "slope"})
     void storeysAndSurfacesAreOneHouse(String name) {
         HouseAudit storeys = HouseAudit.of(HOUSES.resolve(name + "-by-storeys.yaml"), BENCH);
         HouseAudit surfaces = HouseAudit.of(HOUSES.resolve(name + "-by-surfaces.yaml"), BENCH);

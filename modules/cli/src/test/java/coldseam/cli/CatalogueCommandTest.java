@@ -208,6 +208,15 @@ class CatalogueCommandTest {
         assertTrue(err.toString().contains("did you mean \"steel-post-on-block\"?"), err.toString());
     }
 
+    /** Whoever looks at a chimney reads that it kills. */
+    @Test
+    void aChimneysCautionIsPrinted() {
+        assertEquals(0, run("detail", "chimney-in-insulated-shaft"), err::toString);
+        String text = out.toString().replaceAll("\\s+", " ");
+        assertTrue(text.contains("Cautions - Chimneys kill by fire and by carbon monoxide."), text);
+        fitsTheTerminal();
+    }
+
     @Test
     void aCornersDetailIsComputedAndDrawn(@TempDir Path folder) throws Exception {
         assertEquals(0, run("catalogue", "--corners", "--kind", "terrace corner,parapet corner"), err::toString);

@@ -260,11 +260,11 @@ class ProcessesTest {
     void whatIsSolvedIsKeptInTheUsersFolder() throws Exception {
         assertEquals(Exit.FOUND.code(), ended(start(folder, SHORT, house)));
         assertWanted(folder);
-        String kept = said("Kept sections: ");
-        assertTrue(kept.startsWith("Kept sections: 0 found, "), kept);
+        String kept = said("Kept results: ");
+        assertTrue(kept.startsWith("Kept results: 0 found, "), kept);
         assertEquals(Exit.FOUND.code(), ended(start(folder, SHORT, house)));
         assertWanted(folder);
-        assertTrue(said("Kept sections: ").contains(" found, 0 added in "), kept);
+        assertTrue(said("Kept results: ").contains(" found, 0 added in "), kept);
         assertEquals(Exit.FOUND.code(), ended(start(folder, SHORT, house, "--no-store")));
         assertEquals("", said("Kept"));
         Path none = Files.createDirectory(folder.resolve("none"));

@@ -14,6 +14,7 @@ import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.path.WeakestPaths;
 import coldseam.junctions.vertex.VertexComputer;
 import java.util.ArrayList;
 import java.util.List;
@@ -87,7 +88,7 @@ class WorkTest {
             return solution;
         };
         private final Workshop workshop = new Bench(
-                BridgeComputers.computer(Accuracy.standard(), sections, bodies),
+                BridgeComputers.computer(Accuracy.standard(), sections, bodies, WeakestPaths::of),
                 new VertexComputer(BodySolver.STANDARD, bodies, sections, MaterialLibrary::named));
     }
 }

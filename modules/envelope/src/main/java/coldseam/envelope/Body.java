@@ -412,13 +412,15 @@ public sealed interface Body {
      *
      * @param points by name
      * @param surfaces in the file's order
-     * @param groundLevel m, z of the ground beside the house
+     * @param groundLevel m, z of the ground beside the house where it is level
+     * @param ground names of points in turn round the house, on the ground: even from one to the next; empty where it is level
      * @param levels bottom → top, at least one: every floor one walks on
      */
     record Explicit(
             ImmutableMap<String, Point3> points,
             ImmutableList<ExplicitSurface> surfaces,
             double groundLevel,
+            ImmutableList<String> ground,
             ImmutableList<Level> levels)
             implements Body {
 

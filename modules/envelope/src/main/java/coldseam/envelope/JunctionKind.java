@@ -36,6 +36,7 @@ public final class JunctionKind extends BridgeKind implements Comparable<Junctio
     public static final JunctionKind WALL_CHANGE_AT_FLOOR = of("change of wall at a floor");
     public static final JunctionKind PARTY_WALL = of("party wall");
     public static final JunctionKind WALL_THICKNESS_CHANGE = of("change of wall thickness");
+    public static final JunctionKind FLOOR_CHANGE = of("change of floor");
     public static final JunctionKind OVERHANG_EDGE = of("overhang edge");
     public static final JunctionKind WALL_UNDER_OVERHANG = of("wall under an overhang");
     public static final JunctionKind UNHEATED_NEIGHBOUR = of("unheated neighbour");

@@ -59,6 +59,8 @@ public record KindForm(
         FIRST_UP,
         /** The first band goes left, outdoors is up. */
         FIRST_LEFT,
+        /** The first band goes right, outdoors is down. */
+        FIRST_RIGHT,
         /** The second band goes level to the right, outdoors is up. */
         SECOND_RIGHT,
         /** Both bands fall alike to left and right, outdoors is up. */

@@ -319,7 +319,12 @@ final class SampleAudit {
                 Optional.empty(),
                 Maps.immutable.empty(),
                 Maps.immutable.empty(),
-                new Body.Explicit(Maps.immutable.empty(), Lists.immutable.empty(), 0, Lists.immutable.empty()),
+                new Body.Explicit(
+                        Maps.immutable.empty(),
+                        Lists.immutable.empty(),
+                        0,
+                        Lists.immutable.empty(),
+                        Lists.immutable.empty()),
                 Lists.immutable.of(WINDOW),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),

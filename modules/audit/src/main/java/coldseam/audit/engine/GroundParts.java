@@ -202,21 +202,28 @@ final class GroundParts {
             if (!lowest || stack.ground().isEmpty()) {
                 return lowest ? stack.base().depth() : 0;
             }
-            // In a slope: what stands in the ground over the floor's upper face, by the length of all that could.
-            double sunk = rims(floors).sumOfDouble(edge -> {
-                Surface wall = edge.first().use() == Body.Use.WALL
-                        ? edge.first()
-                        : edge.second().orElseThrow();
-                Surface floor = wall == edge.first() ? edge.second().orElseThrow() : edge.first();
-                double thickness = floor.assembly().map(Assembly::thickness).orElse(0.0);
-                boolean buried = wall.exposure().kind() == Exposure.Kind.GROUND;
-                return buried ? wall.externalArea() - thickness * edge.externalLength() : 0;
-            });
-            return stack.base().kind() == Body.Base.Kind.HEATED_CELLAR ? Math.max(0, sunk / perimeter) : 0;
+            return stack.base().kind() == Body.Base.Kind.HEATED_CELLAR ? inSlope(floors, perimeter) : 0;
         }
         Body.Explicit explicit = (Body.Explicit) house.body();
+        if (explicit.ground().notEmpty()) {
+            return inSlope(floors, perimeter);
+        }
         double lowest = floors.collectDouble(GroundParts::upperFace).minIfEmpty(explicit.groundLevel());
         return Math.max(0, explicit.groundLevel() - lowest);
+    }
+
+    /** m: what stands in the ground over the floor's upper face, by the length of all that could. */
+    private double inSlope(ImmutableList<Surface> floors, double perimeter) {
+        double sunk = rims(floors).sumOfDouble(edge -> {
+            Surface wall = edge.first().use() == Body.Use.WALL
+                    ? edge.first()
+                    : edge.second().orElseThrow();
+            Surface floor = wall == edge.first() ? edge.second().orElseThrow() : edge.first();
+            double thickness = floor.assembly().map(Assembly::thickness).orElse(0.0);
+            boolean buried = wall.exposure().kind() == Exposure.Kind.GROUND;
+            return buried ? wall.externalArea() - thickness * edge.externalLength() : 0;
+        });
+        return perimeter > 0 ? Math.max(0, sunk / perimeter) : 0;
     }
 
     private Optional<Body.Base> base(ImmutableList<Surface> floors) {

@@ -13,7 +13,9 @@ import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.catalogue.Catalogue;
+import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
@@ -58,25 +60,62 @@ final class JunctionPlan {
         Optional<Detail> chosen = Optional.ofNullable(house.choices().detect(choice -> edge.isMeantBy(choice.which())))
                 .flatMap(this::detail);
         Optional<OwnPsi> own = Optional.ofNullable(house.ownPsi().detect(psi -> edge.isMeantBy(psi.which())));
+        ImmutableList<Detail> all = catalogue.options(edge.kind());
         ImmutableList<Detail> candidates = chosen.isPresent()
                 ? Lists.immutable.of(chosen.get())
-                : own.isPresent() ? Lists.immutable.empty() : catalogue.options(edge.kind());
+                : own.isPresent() ? Lists.immutable.empty() : drawnAsItIs(all, edge);
         return new PlannedEdge(
                 edge,
                 setup(edge),
                 candidates,
-                catalogue
-                        .options(edge.kind())
-                        .select(detail -> hindrance(detail, edge).isEmpty()),
-                chosen.flatMap(detail -> hindrance(detail, edge))
+                all.select(detail -> hindrance(detail, edge).isEmpty()),
+                candidates
+                        .getFirstOptional()
+                        .flatMap(detail -> chosen.isPresent() ? hindrance(detail, edge) : innerStep(detail, edge))
                         .map(Lists.immutable::of)
                         .orElse(Lists.immutable.empty()),
                 chosen.isPresent(),
                 own);
     }
 
+    /** Those that may stand in; all where none may, so that the first says why. */
+    private static ImmutableList<Detail> drawnAsItIs(ImmutableList<Detail> all, Edge edge) {
+        ImmutableList<Detail> rest =
+                all.select(detail -> innerStep(detail, edge).isEmpty());
+        return rest.isEmpty() ? all : rest;
+    }
+
     /** Why a detail cannot be built at an edge, whatever its layers are. */
     private Optional<String> hindrance(Detail detail, Edge edge) {
+        return innerStep(detail, edge).or(() -> unsuited(detail, edge));
+    }
+
+    /** Surfaces that go straight on from one another are drawn with their inner faces in one plane. */
+    private static Optional<String> innerStep(Detail detail, Edge edge) {
+        KindForm form = edge.kind().form();
+        boolean drawn = detail.drawing() instanceof BandDrawing
+                && form.meeting() == KindForm.Meeting.END_TO_END
+                && form.second() == KindForm.Second.SURFACE
+                && edge.second().isPresent();
+        if (!drawn) {
+            return Optional.empty();
+        }
+        double step = edge.innerStep();
+        return step <= Edge.FLUSH
+                ? Optional.empty()
+                : Optional.of(String.format(
+                        Locale.ROOT,
+                        "%s is drawn with both inner faces in one plane; here those of \"%s\" and \"%s\" lie %.0f mm apart, more than"
+                                + " %.0f mm. Draw the section by hand, give its psi with a source, or bring the inner faces into one plane"
+                                + " (footprint-line: inner face).",
+                        detail.who(),
+                        edge.first().name(),
+                        edge.second().orElseThrow().name(),
+                        1000 * step,
+                        1000 * Edge.FLUSH));
+    }
+
+    private Optional<String> unsuited(Detail detail, Edge edge) {
         return detail.suits()
                 .hindrance(
                         detail.who(),

@@ -16,7 +16,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param candidates the detail to take: the chosen one alone, or else all of the kind, from the worst on, of which the
  *     first that fits stands in
  * @param options those of the kind that can be built there, from the worst on
- * @param hindrances why the chosen detail cannot be built there; empty where it can, or where none is chosen
+ * @param hindrances why the chosen detail cannot be built there, or none can stand in; empty where one can
  * @param chosen whether the house file chose the detail
  * @param own psi of its own, which goes before the computed one
  */
@@ -29,14 +29,14 @@ record PlannedEdge(
         boolean chosen,
         Optional<OwnPsi> own) {
 
-    /** As it stands there already: whatever it needed to be built, and whatever else might be built. */
+    /** As it stands there already: whatever it needed to be built, and whatever else might be built; but drawn as it is. */
     PlannedEdge asFound() {
         return new PlannedEdge(
                 edge,
                 setup,
                 candidates.collect(Detail::asFound),
                 Lists.immutable.empty(),
-                Lists.immutable.empty(),
+                edge.innerStep() > Edge.FLUSH ? hindrances : Lists.immutable.empty(),
                 chosen,
                 Optional.empty());
     }

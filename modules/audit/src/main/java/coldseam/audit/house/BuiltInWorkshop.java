@@ -15,8 +15,11 @@ import coldseam.junctions.SectionSolving;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.path.PathFinding;
+import coldseam.junctions.path.WeakestPaths;
 import coldseam.junctions.store.BodyStore;
 import coldseam.junctions.store.KeptFolder;
+import coldseam.junctions.store.PathStore;
 import coldseam.junctions.store.SolutionStore;
 import coldseam.junctions.vertex.VertexComputer;
 import coldseam.junctions.vertex.VertexComputing;
@@ -45,7 +48,9 @@ public final class BuiltInWorkshop implements Workshop {
                 .orElse(sections);
         BodySolving ofBodies =
                 folder.<BodySolving>map(each -> new BodyStore(each, bodies)).orElse(bodies);
-        this.computer = BridgeComputers.computer(Accuracy.standard(), ofSections, ofBodies);
+        PathFinding ofPaths = folder.<PathFinding>map(each -> new PathStore(each, WeakestPaths::of))
+                .orElse(WeakestPaths::of);
+        this.computer = BridgeComputers.computer(Accuracy.standard(), ofSections, ofBodies, ofPaths);
         this.vertices = new VertexComputer(BodySolver.STANDARD, ofBodies, ofSections, MaterialLibrary::named);
     }
 

@@ -122,4 +122,40 @@ class JunctionPlanTest {
                 audit.sheets().detect(sheet -> sheet.result().setup().kind() == JunctionKind.SLAB_EDGE);
         assertEquals("slab-better", slab.best().orElseThrow().detail().id());
     }
+
+    private static PlannedEdge change(String line, String choice) {
+        House house = Sample.house(Sample.yaml()
+                .replace(
+                        "body:\n",
+                        "  thin:\n    layers:\n"
+                                + "    - {material: lightweight clay block, thickness: 175 mm, role: structure}\n"
+                                + "    - {material: mineral wool board, thickness: 160 mm, role: insulation}\nbody:\n")
+                .replace("footprint-line: outer face", "footprint-line: " + line)
+                .replace(
+                        "    walls: {all: wall}\n",
+                        "    walls: {all: wall}\n  - name: upper floor\n    footprint: {rectangle: [8 m, 6 m]}\n"
+                                + "    height: 3 m\n    floor-thickness: 300 mm\n    walls: {all: thin}\n")
+                .replace("junctions:\n", "junctions:\n" + choice));
+        return new JunctionPlan(house, ShellBuilder.build(house), CatalogueFile.builtIn())
+                .plan()
+                .detect(each -> each.edge().kind() == JunctionKind.WALL_CHANGE_AT_FLOOR);
+    }
+
+    /** Drawn with a step outside a thinner wall over one whose outer face it shares would be another wall. */
+    @Test
+    void aStepOfTheInnerFacesIsNotDrawnAsOneOutside() {
+        String choice = "- {kinds: [change of wall at a floor], detail: floor-change-boards-overlap}\n";
+        PlannedEdge chosen = change("outer face", choice);
+        assertTrue(
+                chosen.hindrances().getOnly().contains(" mm apart, more than 10 mm. Draw the section by hand"),
+                chosen.hindrances()::toString);
+        assertTrue(chosen.options().isEmpty());
+        PlannedEdge open = change("outer face", "");
+        assertFalse(open.chosen());
+        assertEquals(1, open.hindrances().size(), "none stands in, either");
+        assertEquals(1, open.asFound().hindrances().size(), "nor as found");
+        PlannedEdge flush = change("inner face", choice);
+        assertEquals(Lists.immutable.empty(), flush.hindrances());
+        assertTrue(flush.options().notEmpty());
+    }
 }

@@ -4,6 +4,8 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Selector;
+import coldseam.envelope.shell.lattice.Vectors;
+import coldseam.envelope.shell.plan.StepZones;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.set.MutableSet;
@@ -45,6 +47,20 @@ public record Edge(
         String upperStorey,
         double floorThickness,
         String place) {
+
+    /** m, by which inner faces may be out of line and still be drawn in one plane: what leaves no step outside, either. */
+    public static final double FLUSH = StepZones.HAIR;
+
+    /** m, by which the inner faces of two surfaces that go straight on from one another lie apart; zero for others. */
+    public double innerStep() {
+        return angle != 180 || second.isEmpty()
+                ? 0
+                : Math.abs(Vectors.dot(
+                        first.normal(),
+                        Vectors.minus(
+                                second.get().innerOutline().getFirst(),
+                                first.innerOutline().getFirst())));
+    }
 
     /** The same line as a junction of another kind, by its name and place as well. */
     Edge as(JunctionKind other) {

@@ -42,8 +42,8 @@ class ExplicitShellTest {
     }
 
     private Shell build() {
-        return ShellBuilder.build(
-                Houses.house(new Body.Explicit(points.toImmutable(), surfaces.toImmutable(), 0, levels.toImmutable())));
+        return ShellBuilder.build(Houses.house(new Body.Explicit(
+                points.toImmutable(), surfaces.toImmutable(), 0, Lists.immutable.empty(), levels.toImmutable())));
     }
 
     /** A room of 10 m × 4 m × 3 m under a terrace before a room of 10 m × 4 m under a roof that rises from 4 m to 6 m. */

@@ -424,6 +424,9 @@ class ShapeHousesTest {
         assertEquals(1, ShellBuilderTest.length(shell, JunctionKind.of("cellar door threshold")), NODES);
         assertEquals(0, ShellBuilderTest.length(shell, JunctionKind.SILL), "a door's foot is no window's sill");
         assertEquals(18, ShellBuilderTest.length(shell, JunctionKind.FOUNDATION_WALL_TOP), NODES);
+        // Between the slab and the floor over the crawl space, which lie level with one another.
+        assertEquals(8, ShellBuilderTest.length(shell, JunctionKind.FLOOR_CHANGE), NODES);
+        assertEquals(0, ShellBuilderTest.length(shell, JunctionKind.WALL_THICKNESS_CHANGE), NODES);
     }
 
     @Test

@@ -377,6 +377,7 @@ class ShellBuilderTest {
         assertEquals(
                 "thin", change.second().orElseThrow().assembly().orElseThrow().name());
         assertEquals("upper floor", change.upperStorey());
+        assertEquals(0, change.innerStep(), ROUND_OFF);
         // The step itself: outer area only.
         assertEquals(10.8 * 8.8 - 10.6 * 8.6, shell.steps().sumOfDouble(Surface::externalArea), ROUND_OFF);
         assertEquals(0, shell.steps().sumOfDouble(Surface::internalArea), ROUND_OFF);
@@ -408,6 +409,8 @@ class ShellBuilderTest {
         assertEquals(0, count(shell, JunctionKind.INTERMEDIATE_FLOOR));
         Edge change = shell.edges().detect(e -> e.kind() == JunctionKind.WALL_CHANGE_AT_FLOOR);
         assertEquals("ground floor", change.first().storey());
+        // Walls of 0.4 m and 0.3 m whose outer faces are one.
+        assertEquals(0.1, change.innerStep(), ROUND_OFF);
         assertEquals("upper floor", change.upperStorey());
         assertEquals(0.3, change.floorThickness(), ROUND_OFF);
     }

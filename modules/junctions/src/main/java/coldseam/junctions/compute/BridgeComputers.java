@@ -20,9 +20,12 @@ import coldseam.junctions.PenLine;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.PointSetup;
 import coldseam.junctions.SectionSolving;
+import coldseam.junctions.WeakestPath;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.hand.HandDrawing;
 import coldseam.junctions.path.ControlLines;
+import coldseam.junctions.path.PathFinding;
+import coldseam.junctions.path.PathQuestion;
 import coldseam.junctions.path.PenLines;
 import coldseam.junctions.path.WeakestPaths;
 import coldseam.junctions.point.PointBoxes;
@@ -33,6 +36,7 @@ import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Surroundings;
 import coldseam.junctions.store.BodyStore;
 import coldseam.junctions.store.KeptFolder;
+import coldseam.junctions.store.PathStore;
 import coldseam.junctions.store.SolutionStore;
 import java.util.Optional;
 import java.util.function.Function;
@@ -65,18 +69,22 @@ public final class BridgeComputers {
 
     /** A computer that solves to an accuracy and remembers what it has solved; safe to use from several threads. */
     public static BridgeComputer computer(Accuracy accuracy) {
-        return computer(accuracy, Conduction::solve, BodySolver::solve);
+        return computer(accuracy, Conduction::solve, BodySolver::solve, WeakestPaths::of);
     }
 
     /** A computer that also keeps what it has solved in a folder, for later runs; any number of runs may share it at once. */
     public static BridgeComputer computer(Accuracy accuracy, KeptFolder folder) {
         return computer(
-                accuracy, new SolutionStore(folder, Conduction::solve), new BodyStore(folder, BodySolver::solve));
+                accuracy,
+                new SolutionStore(folder, Conduction::solve),
+                new BodyStore(folder, BodySolver::solve),
+                new PathStore(folder, WeakestPaths::of));
     }
 
-    /** A computer that remembers what some solvers have solved. */
-    public static BridgeComputer computer(Accuracy accuracy, SectionSolving sections, BodySolving bodies) {
-        return new RememberingComputer(accuracy, sections, bodies, MaterialLibrary::named);
+    /** A computer that remembers what some solvers have solved and a search has found. */
+    public static BridgeComputer computer(
+            Accuracy accuracy, SectionSolving sections, BodySolving bodies, PathFinding paths) {
+        return new RememberingComputer(accuracy, sections, bodies, paths, MaterialLibrary::named);
     }
 
     /** Computes a point's detail from the start. */
@@ -134,6 +142,7 @@ public final class BridgeComputers {
             JunctionSetup setup,
             Accuracy accuracy,
             SectionSolving solving,
+            PathFinding paths,
             Function<String, Optional<Material>> library) {
         Composition composition = detail.drawing() instanceof HandDrawing byHand
                 ? byHand.composition(detail.who(), setup)
@@ -141,7 +150,8 @@ public final class BridgeComputers {
         try {
             Solution heatFlow = solving.solve(composition.heatFlow(), accuracy);
             Solution surface = surfaceTemperature(composition, accuracy, solving);
-            return result(detail, setup, composition, heatFlow.with(surface.outcome()), surface);
+            WeakestPath weakest = paths.find(PathQuestion.of(composition));
+            return result(detail, setup, composition, heatFlow.with(surface.outcome()), surface, weakest);
         } catch (SectionException unsolvable) {
             // Layers in an order that the detail does not reckon with can leave a piece without a way to any air.
             throw cannotBeDrawn(detail, unsolvable);
@@ -163,7 +173,12 @@ public final class BridgeComputers {
     }
 
     private static JunctionResult result(
-            Detail detail, JunctionSetup setup, Composition composition, Solution heatFlow, Solution surface) {
+            Detail detail,
+            JunctionSetup setup,
+            Composition composition,
+            Solution heatFlow,
+            Solution surface,
+            WeakestPath weakest) {
         Interval coupling = Interval.of(0);
         for (Surroundings.Space space : composition.surroundings().spaces()) {
             if (space.factor() > 0 && faces(heatFlow, space.name())) {
@@ -206,7 +221,7 @@ public final class BridgeComputers {
                 factor,
                 coldest.at(),
                 penLine,
-                WeakestPaths.of(composition),
+                weakest,
                 ControlLines.of(composition, detail, penLine),
                 notes.distinct().toImmutable());
     }

@@ -12,6 +12,7 @@ import coldseam.junctions.PointResult;
 import coldseam.junctions.PointSetup;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.path.PathFinding;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -24,6 +25,7 @@ final class RememberingComputer implements BridgeComputer {
     private final Accuracy accuracy;
     private final SectionSolving solving;
     private final BodySolving bodies;
+    private final PathFinding paths;
     private final Function<String, Optional<Material>> library;
     private final Map<Question, BridgeResult> answers = new ConcurrentHashMap<>();
     private final BridgeComputer comparing;
@@ -34,13 +36,16 @@ final class RememberingComputer implements BridgeComputer {
             Accuracy accuracy,
             SectionSolving solving,
             BodySolving bodies,
+            PathFinding paths,
             Function<String, Optional<Material>> library) {
         this.accuracy = accuracy;
         this.solving = solving;
         this.bodies = bodies;
+        this.paths = paths;
         this.library = library;
         Accuracy wider = BridgeComputers.comparing(accuracy);
-        this.comparing = wider.equals(accuracy) ? this : new RememberingComputer(wider, solving, bodies, library);
+        this.comparing =
+                wider.equals(accuracy) ? this : new RememberingComputer(wider, solving, bodies, paths, library);
     }
 
     @Override
@@ -50,7 +55,7 @@ final class RememberingComputer implements BridgeComputer {
 
     @Override
     public JunctionResult compute(Detail detail, JunctionSetup setup) {
-        return answer(detail, setup, () -> BridgeComputers.compute(detail, setup, accuracy, solving, library));
+        return answer(detail, setup, () -> BridgeComputers.compute(detail, setup, accuracy, solving, paths, library));
     }
 
     @Override

@@ -34,12 +34,13 @@ public record Chart(boolean crossing, Vector firstRun, Vector firstNormal, Vecto
             case FIRST_DOWN -> 270;
             case FIRST_UP -> 90;
             case FIRST_LEFT -> 180;
+            case FIRST_RIGHT -> 0;
             case SECOND_RIGHT -> 360 - angle;
             case ASTRIDE -> 270 - angle / 2;
         };
         int turn = switch (form.page()) {
             case SECOND_UP, FIRST_DOWN -> -1;
-            case SECOND_DOWN, FIRST_UP, FIRST_LEFT, SECOND_RIGHT, ASTRIDE -> 1;
+            case SECOND_DOWN, FIRST_UP, FIRST_LEFT, FIRST_RIGHT, SECOND_RIGHT, ASTRIDE -> 1;
         };
         double second = first + turn * angle;
         return new Chart(

@@ -4,7 +4,6 @@ import coldseam.conduction.Boundary;
 import coldseam.conduction.Point;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.WeakestPath;
-import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Shapes;
 import coldseam.junctions.section.Surroundings;
 import java.util.Arrays;
@@ -85,11 +84,10 @@ public final class WeakestPaths {
 
     private record Cell(ImmutableList<Edge> edges, double conductivity) {}
 
-    private WeakestPaths(Composition composition) {
+    private WeakestPaths(PathQuestion question) {
         Map<Ends, Edge> known = new LinkedHashMap<>();
-        for (Triangles.Triangle triangle : Triangles.of(
-                        composition.faces(), composition.heatFlow().boundaries())
-                .triangles()) {
+        for (Triangles.Triangle triangle :
+                Triangles.of(question.faces(), question.boundaries()).triangles()) {
             ImmutableList<Edge> three = Lists.immutable.of(
                     edge(known, triangle.a(), triangle.b()),
                     edge(known, triangle.b(), triangle.c()),
@@ -100,7 +98,7 @@ public final class WeakestPaths {
         edges.addAll(known.values());
         for (Edge edge : edges) {
             if (edge.shared == 1) {
-                face(edge, composition);
+                face(edge, question);
             }
             int parts = Math.min(MOST_POINTS, (int) (edge.from.distance(edge.to) / SPACING)) + 1;
             edge.coarse = 1.0 / parts;
@@ -121,23 +119,19 @@ public final class WeakestPaths {
         return known.computeIfAbsent(new Ends(first, second), none -> new Edge(first, second));
     }
 
-    private static void face(Edge edge, Composition composition) {
+    private static void face(Edge edge, PathQuestion question) {
         Coordinate middle = edge.at(0.5);
-        for (Boundary boundary : composition.heatFlow().boundaries()) {
+        for (Boundary boundary : question.boundaries()) {
             for (int i = 0; i + 1 < boundary.path().size(); i++) {
                 LineSegment part = new LineSegment(
                         Shapes.coordinate(boundary.path().get(i)),
                         Shapes.coordinate(boundary.path().get(i + 1)));
                 if (part.distance(middle) < TOUCHING) {
                     edge.indoor |= boundary.environment().equals(Surroundings.INDOOR);
-                    edge.outdoor |= colder(boundary.environment(), composition.surroundings());
+                    edge.outdoor |= question.colder().contains(boundary.environment());
                 }
             }
         }
-    }
-
-    private static boolean colder(String environment, Surroundings surroundings) {
-        return surroundings.spaces().anySatisfy(each -> each.name().equals(environment) && each.factor() > 0);
     }
 
     private void put(Edge edge, double share) {
@@ -151,9 +145,13 @@ public final class WeakestPaths {
         }
     }
 
-    /** The weakest path of a composition. */
-    public static WeakestPath of(Composition composition) {
-        WeakestPaths search = new WeakestPaths(composition);
+    /**
+     * The weakest path.
+     *
+     * @throws DetailDoesNotFit where no way leads from indoors to outdoors
+     */
+    public static WeakestPath of(PathQuestion question) {
+        WeakestPaths search = new WeakestPaths(question);
         Way weakest = null;
         for (Way start : search.starts()) {
             Way way = search.refined(start);
@@ -161,7 +159,7 @@ public final class WeakestPaths {
                 weakest = way;
             }
         }
-        double neighbour = composition.weakestNeighbour();
+        double neighbour = question.neighbour();
         return new WeakestPath(
                 straightened(weakest.places()),
                 weakest.resistance(),

@@ -18,10 +18,14 @@ final class Seal {
 
     /** The name of an answer: the hash of the solver's code and the question. */
     static String name(byte[] core, byte[] question) {
+        return HEX.formatHex(digest(core, question));
+    }
+
+    /** The hash of two things, one after the other. */
+    static byte[] digest(byte[] first, byte[] second) {
         MessageDigest digest = sha256();
-        digest.update(core);
-        digest.update(question);
-        return HEX.formatHex(digest.digest());
+        digest.update(first);
+        return digest.digest(second);
     }
 
     /** A content with its check sum before it: what is torn or altered by accident shows. */

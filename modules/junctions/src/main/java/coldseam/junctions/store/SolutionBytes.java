@@ -12,6 +12,9 @@ import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.solve.Conduction;
+import coldseam.junctions.WeakestPath;
+import coldseam.junctions.path.PathQuestion;
+import coldseam.junctions.section.Composition;
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
 import java.io.ByteArrayInputStream;
@@ -27,8 +30,9 @@ import java.util.zip.InflaterInputStream;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.locationtech.jts.io.WKBWriter;
 
-/** Questions and answers of the solver as bytes; doubles keep every bit. */
+/** Questions and answers of the solver, and of the search for weakest paths, as bytes; doubles keep every bit. */
 public final class SolutionBytes {
 
     private static final int BUFFER = 1 << 16;
@@ -62,13 +66,7 @@ public final class SolutionBytes {
                 out.writeDouble(environment.temperature());
                 out.writeDouble(environment.surfaceResistance());
             }
-            out.writeInt(section.boundaries().size());
-            for (Boundary boundary : section.boundaries()) {
-                out.writeUTF(boundary.environment());
-                out.writeBoolean(boundary.surfaceResistance().isPresent());
-                out.writeDouble(boundary.surfaceResistance().orElse(0));
-                points(boundary.path(), out);
-            }
+            boundaries(section.boundaries(), out);
             out.writeInt(section.probes().size());
             for (var probe : section.probes()) {
                 out.writeUTF(probe.name());
@@ -78,6 +76,51 @@ public final class SolutionBytes {
             throw new UncheckedIOException(impossible);
         }
         return bytes.toByteArray();
+    }
+
+    /** What was asked, for its hash; every part that a search may look at. */
+    static byte[] question(PathQuestion question) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream out = new DataOutputStream(bytes)) {
+            out.writeInt(question.faces().size());
+            for (Composition.Face face : question.faces()) {
+                out.write(new WKBWriter().write(face.area()));
+                out.writeDouble(face.conductivity());
+                out.writeBoolean(face.insulates());
+            }
+            boundaries(question.boundaries(), out);
+            out.writeInt(question.colder().size());
+            for (String environment : question.colder()) {
+                out.writeUTF(environment);
+            }
+            out.writeDouble(question.neighbour());
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return bytes.toByteArray();
+    }
+
+    /** A weakest path. */
+    static byte[] write(WeakestPath path) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream out = new DataOutputStream(bytes)) {
+            points(path.path(), out);
+            out.writeDouble(path.resistance());
+            out.writeDouble(path.neighbour());
+            out.writeDouble(path.ratio());
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return bytes.toByteArray();
+    }
+
+    /** What {@link #write(WeakestPath)} wrote. */
+    static WeakestPath readPath(byte[] content) {
+        try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(content))) {
+            return new WeakestPath(list(in, () -> point(in)), in.readDouble(), in.readDouble(), in.readDouble());
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
     }
 
     /** An answer without its section and accuracy, which the reader knows. */
@@ -201,6 +244,16 @@ public final class SolutionBytes {
             all.add(one.read());
         }
         return all.toImmutable();
+    }
+
+    private static void boundaries(ImmutableList<Boundary> boundaries, DataOutputStream out) throws IOException {
+        out.writeInt(boundaries.size());
+        for (Boundary boundary : boundaries) {
+            out.writeUTF(boundary.environment());
+            out.writeBoolean(boundary.surfaceResistance().isPresent());
+            out.writeDouble(boundary.surfaceResistance().orElse(0));
+            points(boundary.path(), out);
+        }
     }
 
     private static void points(ImmutableList<Point> points, DataOutputStream out) throws IOException {

@@ -53,19 +53,22 @@ public final class SolutionStore implements SectionSolving {
         return Seal.name(core, SolutionBytes.question(section, accuracy));
     }
 
-    /** The hash of the solver's classes, in all its packages: whatever changes in them, older answers are no longer found. */
+    /** Hashes of the classes of a package and all below it: whatever changes in them, older answers are no longer found. */
     static final class Core {
 
-        static final byte[] HASH = hash();
+        /** Of the solver. */
+        static final byte[] HASH = hash(Section.class);
 
-        private static byte[] hash() {
+        /** @param inIt a class of the package itself */
+        static byte[] hash(Class<?> inIt) {
             try {
-                URL one = Section.class.getResource("Section.class");
+                URL one = inIt.getResource(inIt.getSimpleName() + ".class");
                 return one.openConnection() instanceof JarURLConnection jar
-                        ? hash(jar.getJarFile(), Section.class.getPackageName().replace('.', '/') + "/")
+                        ? hash(jar.getJarFile(), inIt.getPackageName().replace('.', '/') + "/")
                         : hash(Path.of(one.toURI()).getParent());
             } catch (URISyntaxException | IOException broken) {
-                throw new IllegalStateException("the solver's classes cannot be read; please report this", broken);
+                throw new IllegalStateException(
+                        "the classes of " + inIt.getPackageName() + " cannot be read; please report this", broken);
             }
         }
 

@@ -15,6 +15,7 @@ import coldseam.junctions.atlas.Sweep;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.path.PenLines;
+import coldseam.junctions.path.WeakestPaths;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import java.util.Optional;
@@ -93,6 +94,7 @@ class SweepBreadthTest {
                                         (Section section, Accuracy accuracy) -> {
                                             throw new Drawn();
                                         },
+                                        WeakestPaths::of,
                                         BuiltIn.LIBRARY);
                             } catch (Drawn there) {
                                 fitting++;

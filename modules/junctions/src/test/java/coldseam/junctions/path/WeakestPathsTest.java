@@ -4,17 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Boundary;
-import coldseam.conduction.Environment;
 import coldseam.conduction.Point;
 import coldseam.conduction.Polygon;
 import coldseam.conduction.Region;
-import coldseam.conduction.Section;
-import coldseam.conduction.Symmetry;
 import coldseam.junctions.WeakestPath;
-import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Shapes;
-import coldseam.junctions.section.Surroundings;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -26,8 +21,6 @@ class WeakestPathsTest {
     /** Relative: the way is a real one, at most a few hundred-thousandths more than the least. */
     private static final double CLOSE = 1e-4;
 
-    private static final Surroundings.Space OUTDOOR = new Surroundings.Space(Surroundings.OUTDOOR, 1, 0.04);
-
     private static WeakestPath path(
             ImmutableList<Region> regions, ImmutableList<Point> indoor, ImmutableList<Point> outdoor) {
         return path(
@@ -38,28 +31,12 @@ class WeakestPathsTest {
     }
 
     private static WeakestPath path(ImmutableList<Region> regions, ImmutableList<Boundary> boundaries) {
-        ImmutableList<Composition.Face> faces = regions.collect(
-                each -> new Composition.Face(Shapes.of(each.outline().corners()), each.conductivity(), false));
-        Section section = new Section(
-                "test",
-                Symmetry.PLANAR,
-                regions,
-                Lists.immutable.of(new Environment("indoor", 20, 0.13), new Environment("outdoor", 0, 0.04)),
+        return WeakestPaths.of(new PathQuestion(
+                regions.collect(
+                        each -> new Composition.Face(Shapes.of(each.outline().corners()), each.conductivity(), false)),
                 boundaries,
-                Lists.immutable.empty());
-        return WeakestPaths.of(new Composition(
-                section,
-                section,
-                SectionPlan.of(Lists.immutable.empty(), Lists.immutable.empty()),
-                Lists.immutable.empty(),
-                Lists.immutable.empty(),
-                new Surroundings(OUTDOOR, OUTDOOR),
-                faces,
-                Shapes.nothing(),
-                Lists.immutable.empty(),
-                Lists.immutable.empty(),
-                1,
-                Lists.immutable.empty()));
+                Lists.immutable.of("outdoor"),
+                1));
     }
 
     private static Region region(double conductivity, double x0, double y0, double x1, double y1) {

@@ -157,14 +157,7 @@ class SolutionStoreTest {
         Solution first = store.solve(SECTION, ACCURACY);
         Path entry = KeptFolder.in(folder).entry(store.name(SECTION, ACCURACY));
         byte[] whole = Files.readAllBytes(entry);
-        MutableList<byte[]> broken = Lists.mutable.empty();
-        broken.add(new byte[0]);
-        broken.add(java.util.Arrays.copyOf(whole, 20));
-        broken.add(java.util.Arrays.copyOf(whole, whole.length / 2));
-        byte[] flipped = whole.clone();
-        flipped[whole.length / 2] ^= 1;
-        broken.add(flipped);
-        for (byte[] bytes : broken) {
+        for (byte[] bytes : Spoilt.of(whole)) {
             Files.write(entry, bytes);
             int before = solved.get();
             assertEquals(first.couplings(), store.solve(SECTION, ACCURACY).couplings());

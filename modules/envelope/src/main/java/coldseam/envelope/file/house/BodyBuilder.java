@@ -205,6 +205,7 @@ final class BodyBuilder {
                                 each.value().parapetHeight(),
                                 each.value().gable())),
                 given.groundLevel(),
+                given.ground(),
                 given.levels()
                         .collect(each -> new Body.Level(
                                 each.name(),

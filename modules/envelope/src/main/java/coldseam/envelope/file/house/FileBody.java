@@ -173,8 +173,20 @@ sealed interface FileBody {
             @Bounds(atLeast = "-100 m", atMost = "100 m")
             double groundLevel,
 
+            @Doc(
+                    "Points on the ground in turn round the house, where it is not level; even from one to the next, elsewhere as beside"
+                            + " the nearest such line. Walls are parted along it: what stands in it faces the ground.")
+            @Default("")
+            @Refers("point")
+            @Size(max = 200)
+            ImmutableList<String> ground,
+
             Position place)
             implements FileBody, SelfChecking {
+
+        /** m, between points of the ground. */
+        private static final double APART = 0.001;
+
         /** A mapping has no order: levels are sorted by their heights. */
         public FileSurfaces {
             levels = levels.toSortedListBy(each -> each.value().height()).toImmutable();
@@ -187,6 +199,47 @@ sealed interface FileBody {
                     .forEach(pair ->
                             pair.getTwo().value().checkOver(pair.getTwo().name(), pair.getOne(), faults));
             surfaces.forEach(each -> each.value().check(each.name(), faults));
+            checkGround(faults);
+        }
+
+        private void checkGround(Faults faults) {
+            if (ground.notEmpty() && groundLevel != 0) {
+                faults.add(
+                        place,
+                        "the ground has one level, or heights at points",
+                        "both ground-level and ground",
+                        "",
+                        "remove one of the two keys");
+            }
+            ImmutableList<FilePoint3> line = ground.flatCollect(
+                    name -> points.select(point -> point.name().equals(name)).collect(Named::value));
+            if (ground.notEmpty() && ground.size() < 3) {
+                faults.add(
+                        place,
+                        "ground needs points all round the house",
+                        ground.size() == 1 ? "1 point" : ground.size() + " points",
+                        "3 and more",
+                        "add the others, or give ground-level alone");
+            }
+            for (int i = 0; i < line.size() && line.size() == ground.size() && ground.size() > 1; i++) {
+                int next = (i + 1) % line.size();
+                FilePoint3 a = line.get(i);
+                FilePoint3 b = line.get(next);
+                if (Math.hypot(a.x() - b.x(), a.y() - b.y()) < APART) {
+                    faults.add(
+                            place,
+                            "points of the ground lie apart in plan",
+                            String.format(
+                                    Locale.ROOT,
+                                    "\"%s\" and \"%s\" at [%.3f m, %.3f m]",
+                                    ground.get(i),
+                                    ground.get(next),
+                                    a.x(),
+                                    a.y()),
+                            "1 mm and more",
+                            "leave one of them out; a step in the ground is a short slope");
+                }
+            }
         }
     }
 

@@ -200,7 +200,7 @@ final class JunctionRules {
             boolean floors = second.use() == Body.Use.FLOOR || second.use() == Body.Use.OVERHANG;
             return Optional.of(
                     floors
-                            ? JunctionKind.WALL_THICKNESS_CHANGE
+                            ? JunctionKind.FLOOR_CHANGE
                             : first.exposure().kind() == Exposure.Kind.GROUND
                                     ? JunctionKind.SLAB_EDGE
                                     : JunctionKind.OVERHANG_EDGE);

@@ -147,7 +147,7 @@ public final class RoofForm {
                     ? Optional.of(RoofSkeleton.of(
                             outer, rises.collect(RoofForm::stages), limit, dormers.flatCollect(DormerForm::levels)))
                     : Optional.empty();
-            fault = skeleton.map(shape -> why(shape, roof))
+            fault = skeleton.map(shape -> why(shape, roof).or(() -> noHip(shape, rises, outer, storey)))
                     .orElse(Optional.of("its collar would lie under its eaves. Raise the collar, or lower the storey"));
         }
         fault.ifPresent(refused);
@@ -212,6 +212,27 @@ public final class RoofForm {
                                 + " it out",
                         shape.top()))
                 : shape.failure();
+    }
+
+    /** A half-hip that would begin over all that rises beside it. */
+    private static Optional<String> noHip(
+            RoofSkeleton shape, ImmutableList<Body.RoofSide> rises, Footprint outer, Body.Storey storey) {
+        for (int i = 0; i < outer.sides().size(); i++) {
+            int own = i;
+            int side = outer.sides().get(i);
+            double from = rises.get(side).gable();
+            boolean half = from > 0 && Double.isFinite(from);
+            if (half && shape.sweeps().noneSatisfy(sweep -> sweep.side() == own && sweep.stage() == 1)) {
+                return Optional.of(String.format(
+                        Locale.ROOT,
+                        "its half hip over \"%s\" would begin %.3f m over the eaves outside, but no slope rises so far beside it;"
+                                + " the highest ends at %.3f m. Let it begin lower, or write gable",
+                        storey.walls().get(side).name(),
+                        from,
+                        shape.top()));
+            }
+        }
+        return Optional.empty();
     }
 
     /** z of the outer face of a roof's collar. */

@@ -4,6 +4,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.plan.Footprint;
+import coldseam.envelope.shell.plan.GroundLine;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -18,12 +19,9 @@ import org.eclipse.collections.api.list.MutableList;
  */
 final class StoreyGround {
 
-    /** A lowest storey's outer face with the ground beside its ends. */
-    private record Stretch(Vertex from, Vertex to, long atFrom, long atTo) {}
-
     private final Stacks stacks;
     private final StoreyLevels levels;
-    private final ImmutableList<Stretch> stretches;
+    private final GroundLine line;
 
     /**
      * @param outer each storey's outer faces
@@ -31,20 +29,20 @@ final class StoreyGround {
     StoreyGround(Stacks stacks, ImmutableList<Footprint> outer, StoreyLevels levels) {
         this.stacks = stacks;
         this.levels = levels;
-        this.stretches =
-                stacks.lowests().flatCollect(k -> stretches(stacks.stack(k).ground(), outer.get(k)));
+        this.line = new GroundLine(
+                stacks.lowests().flatCollect(k -> stretches(stacks.stack(k).ground(), outer.get(k))));
     }
 
     /** Beside a court whose corners have no heights the ground lies as beside the nearest outer side. */
-    private static ImmutableList<Stretch> stretches(ImmutableList<Double> ground, Footprint outer) {
-        MutableList<Stretch> stretches = Lists.mutable.empty();
+    private static ImmutableList<GroundLine.Stretch> stretches(ImmutableList<Double> ground, Footprint outer) {
+        MutableList<GroundLine.Stretch> stretches = Lists.mutable.empty();
         ImmutableList<Optional<Long>> heights =
                 outer.sides().collect(side -> height(ground, side < 0 ? -1 - side : side));
         for (int i = 0; i < outer.corners().size(); i++) {
             Optional<Long> from = heights.get(i);
             Optional<Long> to = heights.get(outer.next().get(i));
             if (from.isPresent() && to.isPresent()) {
-                stretches.add(new Stretch(
+                stretches.add(new GroundLine.Stretch(
                         Vertex.inPlan(outer.corners().get(i)), Vertex.inPlan(outer.end(i)), from.get(), to.get()));
             }
         }
@@ -59,21 +57,7 @@ final class StoreyGround {
 
     /** z of the ground beside a point of the plan. */
     public long at(Vertex point) {
-        double nearest = Double.POSITIVE_INFINITY;
-        double height = 0;
-        for (Stretch stretch : stretches) {
-            Vertex along = stretch.to().minus(stretch.from());
-            double share = point.minus(stretch.from()).dot(along) / along.dot(along);
-            double place = Math.min(1, Math.max(0, share));
-            double off = Math.hypot(
-                    stretch.from().x() + place * along.x() - point.x(),
-                    stretch.from().y() + place * along.y() - point.y());
-            if (off < nearest - Vertex.ONE) {
-                nearest = off;
-                height = stretch.atFrom() + place * (stretch.atTo() - stretch.atFrom());
-            }
-        }
-        return Math.round(height);
+        return line.at(point);
     }
 
     /**

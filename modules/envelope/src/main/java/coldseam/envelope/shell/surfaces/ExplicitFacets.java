@@ -70,11 +70,13 @@ public final class ExplicitFacets {
         if (faults.isEmpty()) {
             turnedInsideOut(facets.toImmutable(), faults);
         }
-        Levels levels = new Levels(body.levels(), body.groundLevel());
-        if (faults.isEmpty()) {
-            new SolidChecks(facets.toImmutable(), body.groundLevel(), faults).check();
-            levels.check(facets.toImmutable(), faults);
+        if (faults.notEmpty()) {
+            return Optional.empty();
         }
+        Terrain terrain = Terrain.of(body);
+        Levels levels = new Levels(body.levels(), facets.toImmutable(), terrain);
+        new SolidChecks(facets.toImmutable(), terrain, faults).check();
+        levels.check(facets.toImmutable(), faults);
         if (faults.notEmpty()) {
             return Optional.empty();
         }

@@ -45,15 +45,16 @@ final class Levels {
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
     private final ImmutableList<Body.Level> levels;
-    private final double groundLevel;
+    private final ImmutableList<Facet> floors;
+    private final Terrain terrain;
 
     /**
      * @param levels bottom → top
-     * @param groundLevel m, z of the ground beside the house
      */
-    Levels(ImmutableList<Body.Level> levels, double groundLevel) {
+    Levels(ImmutableList<Body.Level> levels, ImmutableList<Facet> facets, Terrain terrain) {
         this.levels = levels;
-        this.groundLevel = groundLevel;
+        this.floors = facets.select(facet -> facet.use() == Body.Use.FLOOR);
+        this.terrain = terrain;
     }
 
     /** Refuses levels that belong to another house. */
@@ -114,12 +115,19 @@ final class Levels {
     private Facet at(Facet facet, int storey, int level) {
         boolean floor = facet.use() == Body.Use.FLOOR;
         double height = levels.get(storey).height();
-        boolean cellar = (floor ? upperFace(facet) : height) < groundLevel - CELLAR;
+        double face = floor ? upperFace(facet) : height;
+        boolean cellar = face < ground(face) - CELLAR;
         Facet.Mark mark = facet.traits().mark();
         if (mark == Facet.Mark.NONE && cellar && (floor || facet.use() == Body.Use.WALL)) {
             mark = Facet.Mark.CELLAR;
         }
         return facet.withTraits(new Facet.Traits(levels.get(storey).name(), level, height, mark));
+    }
+
+    /** m, z of the ground beside the floors at a height, mean round them; beside all floors where none lies there. */
+    private double ground(double height) {
+        ImmutableList<Facet> here = floors.select(floor -> Math.abs(upperFace(floor) - height) <= NEAR);
+        return terrain.mean((here.isEmpty() ? floors : here).collect(Facet::outline));
     }
 
     private ImmutableList<Facet> cut(Facet wall, ImmutableList<Facet> floors) {

@@ -49,18 +49,15 @@ final class SolidChecks {
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
 
     private final ImmutableList<Facet> facets;
-    private final double groundLevel;
+    private final Terrain terrain;
     private final ShellFaults faults;
 
     /** Closed parts that hang together. */
     private final MutableList<ImmutableList<Facet>> parts = Lists.mutable.empty();
 
-    /**
-     * @param groundLevel m, z of the ground beside the house
-     */
-    SolidChecks(ImmutableList<Facet> facets, double groundLevel, ShellFaults faults) {
+    SolidChecks(ImmutableList<Facet> facets, Terrain terrain, ShellFaults faults) {
         this.facets = facets;
-        this.groundLevel = groundLevel;
+        this.terrain = terrain;
         this.faults = faults;
     }
 
@@ -72,6 +69,7 @@ final class SolidChecks {
         }
         facets.forEach(this::facing);
         facets.forEach(this::place);
+        buried();
         marks();
         ImmutableList<Flat> flats = facets.collect(Flat::of);
         MutableList<Flat> simple = Lists.mutable.empty();
@@ -146,37 +144,71 @@ final class SolidChecks {
 
     /** What faces the ground or a crawl space lies where it can. */
     private void place(Facet facet) {
-        double low = facet.outline().collectDouble(v -> v.point().z()).min();
-        double high = facet.outline().collectDouble(v -> v.point().z()).max();
         boolean ground = facet.exposure().kind() == Exposure.Kind.GROUND;
         boolean crawl = facet.exposure().kind() == Exposure.Kind.CRAWL_SPACE;
         if (ground && facet.use() != Body.Use.FLOOR && facet.use() != Body.Use.WALL) {
             fault(facet, "it faces the ground, but only floors and walls can. Say what it faces, or change its use.");
         }
-        if (ground && facet.use() == Body.Use.WALL && low >= groundLevel - THROUGH) {
-            fault(
-                    facet,
-                    String.format(
-                            Locale.ROOT,
-                            "it faces the ground, but begins at %.3f m and the ground lies at %.3f m. Let it face outdoors, or"
-                                    + " correct ground-level.",
-                            low,
-                            groundLevel));
-        } else if (ground && facet.use() == Body.Use.WALL && high > groundLevel + THROUGH) {
-            fault(
-                    facet,
-                    String.format(
-                            Locale.ROOT,
-                            "it faces the ground, but rises to %.3f m and the ground lies at %.3f m. Part it there and let what"
-                                    + " stands free face outdoors, or correct ground-level.",
-                            high,
-                            groundLevel));
+        if (ground && facet.use() == Body.Use.WALL) {
+            inGround(facet);
         }
         if (crawl
                 && facets.noneSatisfy(
                         f -> f.use() == Body.Use.FLOOR && f.exposure().kind() == Exposure.Kind.CRAWL_SPACE)) {
             fault(facet, "it faces a crawl space, but no floor does. Let the floor over it face the crawl space, too.");
         }
+    }
+
+    /** No corner of a wall in the ground stands out of it, and not all of them lie on it. */
+    private void inGround(Facet wall) {
+        ImmutableList<Vertex> outline = wall.outline();
+        Vertex lowest = outline.minBy(corner -> over(corner));
+        Vertex highest = outline.maxBy(corner -> over(corner));
+        boolean begins = over(lowest) >= -THROUGH;
+        if (begins || over(highest) > THROUGH) {
+            Vertex at = begins ? lowest : highest;
+            boolean level = terrain.line().isEmpty();
+            fault(
+                    wall,
+                    String.format(
+                            Locale.ROOT,
+                            "it faces the ground, but %s %.3f m and the ground %slies at %.3f m. %s, or correct %s.",
+                            begins ? "begins at" : "rises to",
+                            at.point().z(),
+                            level
+                                    ? ""
+                                    : String.format(
+                                            Locale.ROOT,
+                                            "beside [%.3f m, %.3f m] ",
+                                            at.point().x(),
+                                            at.point().y()),
+                            terrain.at(at),
+                            begins ? "Let it face outdoors" : "Part it there and let what stands free face outdoors",
+                            level ? "ground-level" : "the points of ground"));
+        }
+    }
+
+    /** m, by which a corner lies over the ground beside it. */
+    private double over(Vertex corner) {
+        return corner.point().z() - terrain.at(corner);
+    }
+
+    /** A house that lies in the ground altogether is no house. */
+    private void buried() {
+        double top = facets.collectDouble(SolidChecks::high).max();
+        if (terrain.highest() > top) {
+            faults.add(
+                    ShellFault.Part.BODY,
+                    "",
+                    "Body: the ground lies at %.3f m, over the highest corner of the surfaces at %.3f m. Correct %s.",
+                    terrain.highest(),
+                    top,
+                    terrain.line().isEmpty() ? "ground-level" : "the points of ground");
+        }
+    }
+
+    private static double high(Facet facet) {
+        return facet.outline().collectDouble(v -> v.point().z()).max();
     }
 
     private void through(Flat one, Flat other) {

@@ -1,0 +1,41 @@
+package coldseam.junctions.store;
+
+import coldseam.junctions.WeakestPath;
+import coldseam.junctions.path.PathFinding;
+import coldseam.junctions.path.PathQuestion;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import org.locationtech.jts.JTSVersion;
+
+/**
+ * Keeps weakest paths on disk as {@link SolutionStore} keeps sections. The code whose hash is in their names is all of this
+ * room's, with the version of the geometry library that cuts sections into triangles.
+ */
+public final class PathStore implements PathFinding {
+
+    private static final byte[] SEARCH = Seal.digest(
+            SolutionStore.Core.hash(WeakestPath.class),
+            JTSVersion.CURRENT_VERSION.toString().getBytes(StandardCharsets.UTF_8));
+
+    private final KeptFolder folder;
+    private final PathFinding search;
+
+    public PathStore(KeptFolder folder, PathFinding search) {
+        this.folder = folder;
+        this.search = search;
+    }
+
+    @Override
+    public WeakestPath find(PathQuestion question) {
+        return folder.answer(
+                name(question),
+                SolutionBytes::readPath,
+                () -> search.find(question),
+                path -> Optional.of(SolutionBytes.write(path)));
+    }
+
+    /** The hash of a question. */
+    static String name(PathQuestion question) {
+        return Seal.name(SEARCH, SolutionBytes.question(question));
+    }
+}
