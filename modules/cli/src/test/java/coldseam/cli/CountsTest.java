@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Few letters that ask for much: a row, a round plan, courts, wings. What is to be solved is said before anything is. */
+/** Few letters that ask for much: rows, a round plan, courts. What is to be solved is said before anything is. */
 class CountsTest {
 
     private static final int MOST_LETTERS = 700;
