@@ -21,7 +21,8 @@ import org.eclipse.collections.api.list.MutableList;
  * What of an audit rests on the house file's word alone.
  *
  * @param besideHeated m², of surfaces said to face heated neighbours, gross
- * @param nearlyHeated m², of surfaces beside spaces said to be unheated and yet nearly as warm as the rooms
+ * @param besideWarm m², of surfaces beside spaces said to be unheated and yet warmer than such spaces are
+ * @param warm those spaces, by name
  * @param nothingMeets m², of walls insulated inside on which no seam of an inner wall, stair or joist bay is listed, gross
  * @param notThere kinds of opening of which the house has none: who leaves them out has less to lose and fewer seams
  * @param relaxed limits that are laxer than the defaults
@@ -33,7 +34,8 @@ import org.eclipse.collections.api.list.MutableList;
  */
 public record Assumed(
         double besideHeated,
-        double nearlyHeated,
+        double besideWarm,
+        ImmutableList<Exposure> warm,
         double nothingMeets,
         ImmutableList<Opening.Kind> notThere,
         ImmutableList<Limit> relaxed,
@@ -42,8 +44,11 @@ public record Assumed(
         ImmutableList<JunctionRow> ownSeams,
         ImmutableList<Material> overrides) {
 
-    /** The temperature factor under which an unheated space is warmer than such spaces are (common practice, no source). */
-    private static final double NEARLY_HEATED = 0.3;
+    /**
+     * The temperature factor under which an unheated space is warmer than one with three outer walls, a garage or a cellar with
+     * windows: 0.8 (tables of EN 12831:2003, from memory). Warmer ones there are, but the file alone says that this is one.
+     */
+    private static final double USUAL = 0.8;
 
     /** Limits that a house file may relax. */
     public enum Limit {
@@ -78,8 +83,15 @@ public record Assumed(
                 .toSortedListBy(Material::name)
                 .toImmutable();
         return new Assumed(
-                area(audit, surface -> beside(surface, Exposure.Kind.PARTY)),
-                area(audit, surface -> beside(surface, Exposure.Kind.UNHEATED)),
+                area(audit, surface -> surface.exposure().kind() == Exposure.Kind.PARTY),
+                area(audit, surface -> isWarm(surface.exposure())),
+                audit.shell()
+                        .surfaces()
+                        .collect(Surface::exposure)
+                        .select(Assumed::isWarm)
+                        .distinct()
+                        .toSortedListBy(Exposure::neighbour)
+                        .toImmutable(),
                 area(audit, surface -> nothingMeets(house, surface)),
                 Lists.immutable
                         .with(Opening.Kind.values())
@@ -99,8 +111,8 @@ public record Assumed(
                 .sumOfDouble(external ? Surface::externalArea : Surface::internalArea);
     }
 
-    private static boolean beside(Surface surface, Exposure.Kind kind) {
-        return surface.exposure().kind() == kind && surface.exposure().factor() < NEARLY_HEATED;
+    private static boolean isWarm(Exposure exposure) {
+        return exposure.kind() == Exposure.Kind.UNHEATED && exposure.factor() < USUAL;
     }
 
     /** Whether all is left out that meets a wall's insulation indoors; geometry shows none of it but floors. */

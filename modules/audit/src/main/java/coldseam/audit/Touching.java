@@ -6,6 +6,7 @@ import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.OuterSurface;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Exposure;
+import coldseam.envelope.KindForm;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
@@ -19,8 +20,8 @@ import org.eclipse.collections.api.list.MutableList;
  * Computed seams of one surface that run beside each other so near that each disturbs the other's heat flow: each is computed as
  * if it were alone, so the sum of their psi is not what they lose.
  *
- * <p>Two touch where they are nearer than {@link #REACH} of the surface's thickness, or where what each does to the other is more
- * than {@link #LIMIT}. A disturbance dies away along the surface as its {@link DecayLength} says; of what a seam loses more, the
+ * <p>Two touch where they are nearer than {@link #REACH} of the surface's thickness, or indoors than {@link #CLOSE}, or where what
+ * each does to the other is more than {@link #LIMIT}. A disturbance dies away along the surface as its {@link DecayLength} says; of what a seam loses more, the
  * other takes away no more than the share that {@link #share} has. The two sides of one window or door are one thing and not held
  * to it, nor is a threshold to the seam it stands on. In the ground no layers say how far a seam reaches: there the thickness alone
  * decides.
@@ -33,6 +34,9 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
 
     /** Of the surface's thickness (judgement). */
     public static final double REACH = 0.6;
+
+    /** m of inner face between two, under which neither is built as its detail draws it (judgement). */
+    public static final double CLOSE = 0.05;
 
     /** W/(m·K), by which a pair's psi may be out untold: a tenth of a watt per kelvin is some 2 m of it (judgement). */
     public static final double LIMIT = 0.05;
@@ -60,7 +64,9 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
             double decay = decay(surface);
             ImmutableList<Pair> pairs = pairs(computed.select(row -> isOn(row.edge(), surface)))
                     .select(pair -> pair.length() > BESIDE
-                            && (pair.distance() < reach || estimate(pair, decay, surface) > LIMIT));
+                            && (pair.distance() < reach
+                                    || clear(pair, surface) < CLOSE
+                                    || estimate(pair, decay, surface) > LIMIT));
             return pairs.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(new Touching(surface, decay, pairs));
         });
     }
@@ -85,17 +91,28 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
      */
     private static double estimate(Pair pair, double decay, Surface surface) {
         double root = Math.sqrt(size(pair.one()) * size(pair.other()));
-        double clear = pair.distance()
-                - setBack(pair.one().edge(), surface)
-                - setBack(pair.other().edge(), surface);
+        double clear = clear(pair, surface);
         return decay > 0
                 ? Math.max(2 * share(pair.distance(), decay), clear < pair.distance() ? share(clear, decay) : 0) * root
                 : 0;
     }
 
-    /** m, by which the surface's inner face ends short of the outer at an edge; none where it does not. */
-    private static double setBack(Edge edge, Surface surface) {
-        return Math.max(0, edge.first().name().equals(surface.name()) ? edge.firstSetBack() : edge.secondSetBack());
+    /** m between the two on the inner face. */
+    private static double clear(Pair pair, Surface surface) {
+        Edge one = pair.one().edge();
+        Edge other = pair.other().edge();
+        return pair.distance() - setBack(one, other, surface) - setBack(other, one, surface);
+    }
+
+    /**
+     * m, by which the surface's inner face ends short of the outer at an edge, on the side where the other is: by what adjoins
+     * there, or by the floor that hangs below the line of a storey's floor; none where it does not.
+     */
+    private static double setBack(Edge edge, Edge other, Surface surface) {
+        double adjoining = edge.first().name().equals(surface.name()) ? edge.firstSetBack() : edge.secondSetBack();
+        boolean below = other.from().z() < edge.from().z();
+        boolean meets = edge.kind().form().second() == KindForm.Second.THING;
+        return Math.max(0, meets && below ? Math.max(adjoining, edge.floorThickness()) : adjoining);
     }
 
     private static double size(JunctionRow row) {

@@ -12,6 +12,7 @@ import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.words.FindingWords;
+import coldseam.report.words.HonestWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,7 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Houses with a fault planted in them: each must be found, by the rules it names and by no other, or refused with the faults it
- * names.
+ * names; what no rule can judge must be told beside the verdict.
  *
  * <p>A planted file says in its first line what is wrong, then its base, the drawing by hand or the details beside the demo
  * houses that it chooses if it does, and the rules that must find it. Then come changes of the base or the drawing: lines with a minus, which stand in one of them once and
@@ -54,6 +55,7 @@ class PlantedHousesTest {
             boolean asked,
             List<String> finds,
             List<String> refused,
+            List<String> told,
             Map<String, String> files) {}
 
     /** What became of a house when it was first tried, before there was a rule for it. */
@@ -75,6 +77,7 @@ class PlantedHousesTest {
         Map<String, String> files = new LinkedHashMap<>();
         List<String> finds = new ArrayList<>();
         List<String> refused = new ArrayList<>();
+        List<String> told = new ArrayList<>();
         List<String> minus = new ArrayList<>();
         List<String> plus = new ArrayList<>();
         First first = First.NOT_RECORDED;
@@ -93,6 +96,8 @@ class PlantedHousesTest {
                 first = First.valueOf(line.substring(7).toUpperCase(Locale.ROOT));
             } else if (line.startsWith("refused: ")) {
                 refused.add(line.substring(9));
+            } else if (line.startsWith("told: ")) {
+                told.add(line.substring(6));
             } else if (line.startsWith("-")) {
                 minus.add(line.substring(1));
             } else if (line.startsWith("+")) {
@@ -103,10 +108,11 @@ class PlantedHousesTest {
         }
         change(files, minus, plus, planted);
         assertTrue(
-                lines.get(0).startsWith("# ") && finds.isEmpty() != refused.isEmpty(),
+                lines.get(0).startsWith("# ")
+                        && (told.isEmpty() ? finds.isEmpty() != refused.isEmpty() : refused.isEmpty()),
                 () -> planted + " does not say what it plants");
         return new Planted(
-                name, lines.get(0).substring(2), first, lines.contains("asked: by name"), finds, refused, files);
+                name, lines.get(0).substring(2), first, lines.contains("asked: by name"), finds, refused, told, files);
     }
 
     private static void change(Map<String, String> files, List<String> minus, List<String> plus, Path file) {
@@ -164,6 +170,16 @@ class PlantedHousesTest {
                 if (!new TreeSet<>(planted.finds()).equals(new TreeSet<>(rules.castToList()))) {
                     wrong.add(planted.name() + ": must be found by " + planted.finds() + planted.refused()
                             + ", is found by " + rules + ": " + found);
+                }
+                HonestWords honest = new HonestWords(audit, UnitSystem.SI);
+                String all = honest.assumed().orElse("") + " " + honest.total();
+                planted.told().stream()
+                        .filter(told -> !all.contains(told))
+                        .forEach(told ->
+                                wrong.add(planted.name() + ": must be told \"" + told + "\"; what is told: " + all));
+                if (found.isEmpty()) {
+                    found = String.join("; ", planted.told());
+                    by = "told beside the verdict";
                 }
             } catch (FileFaultException refused) {
                 found = refused.faults().collect(PlantedHousesTest::said).makeString("; ");

@@ -110,7 +110,12 @@ class RetrofitTest {
                 .flatCollect(
                         side -> Lists.immutable.of("ground floor " + side + " wall", "upper floor " + side + " wall"))
                 .makeString(", ");
-        assertEquals(0, balloonFrame("retrofit: {balloon-frame: true, built-new: [" + walls + "], taken-down"));
+        String refused = assertThrows(
+                        FileFaultException.class,
+                        () -> balloonFrame("retrofit: {balloon-frame: true, built-new: [" + walls + "], taken-down"))
+                .getMessage();
+        assertTrue(refused.contains("balloon-frame: true in a house where no floor meets such a wall"), refused);
+        assertTrue(refused.matches("(?s).*balloon\\.yaml:\\d+:\\d+: .*"), refused);
     }
 
     private long balloonFrame(String retrofit) throws IOException {

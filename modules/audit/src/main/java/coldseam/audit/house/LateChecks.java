@@ -1,5 +1,6 @@
 package coldseam.audit.house;
 
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.shell.Shell;
@@ -21,7 +22,7 @@ final class LateChecks {
     /**
      * @param catalogue with the house's own details
      * @throws coldseam.files.FileFaultException with every name that is not beside any junction, every parameter or
-     *     price that no detail has, every size that no house has, and every point that cannot be where it is said to be
+     *     price that no detail has, every size that no house has, a balloon frame without frames, and every point that cannot be where it is said to be
      */
     static void refuse(LoadedHouse loaded, Shell shell, Catalogue catalogue) {
         Faults faults = new Faults();
@@ -41,6 +42,15 @@ final class LateChecks {
                 .reject(each -> parts.contains(each.value()))
                 .forEach(each ->
                         unknown(each.place(), "a part that some detail needs taken down", each.value(), parts, faults));
+        if (shell.edges().noneSatisfy(edge -> edge.kind() == JunctionKind.BALLOON_FRAME_AT_FLOOR)) {
+            loaded.balloonFrame()
+                    .ifPresent(place -> faults.add(
+                            place,
+                            "studs that run past the floors, of framed walls that stay",
+                            "balloon-frame: true in a house where no floor meets such a wall",
+                            "a floor between two rooms at a wall whose structure has framing and is not built new",
+                            "say the framing in the wall's assembly, or leave balloon-frame out"));
+        }
         PointChecks pointChecks = new PointChecks(shell, catalogue, faults);
         loaded.points().forEach(pointChecks::check);
         loaded.decisions().forEach(each -> check(each.surfaces(), names, faults));

@@ -5,6 +5,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.junctions.language.Expression;
+import coldseam.junctions.language.Statement;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -49,8 +50,17 @@ public record CornerDrawing(
      * @param material that fills it
      * @param ranges along the three surfaces' normals; empty where it runs on
      * @param onlyOpen whether it fills only what the sections leave open
+     * @param where the build it is for; any where empty
      */
-    public record Box(String what, Filling material, ImmutableList<Optional<Range>> ranges, boolean onlyOpen) {}
+    public record Box(
+            String what,
+            Filling material,
+            ImmutableList<Optional<Range>> ranges,
+            boolean onlyOpen,
+            Optional<Where> where) {}
+
+    /** How a surface of the corner is built. */
+    public record Where(String surface, Statement.Build build) {}
 
     /** From one line of a surface to another. */
     public record Range(Expression from, Expression to) {}

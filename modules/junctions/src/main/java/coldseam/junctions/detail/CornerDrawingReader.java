@@ -9,6 +9,7 @@ import coldseam.files.Position;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
 import coldseam.junctions.language.Measured;
+import coldseam.junctions.language.Statement;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -96,12 +97,31 @@ final class CornerDrawingReader extends TermsReader {
                     "say where it lies");
         }
         Optional<CornerDrawing.Filling> filling = filling(box.material());
+        Optional<CornerDrawing.Where> where = box.where().flatMap(this::where);
         ImmutableList<Optional<CornerDrawing.Range>> ranges = surfaces.collectWithIndex((surface, axis) -> box.between()
                 .detectOptional(each -> each.name().equals(surface))
                 .flatMap(each -> range(each, DrawingNames.AXES.get(axis))));
         return faults.count() > before
                 ? Optional.empty()
-                : Optional.of(new CornerDrawing.Box(box.box(), filling.orElseThrow(), ranges, box.onlyOpen()));
+                : Optional.of(new CornerDrawing.Box(box.box(), filling.orElseThrow(), ranges, box.onlyOpen(), where));
+    }
+
+    /** Such as {@code where: wall framed}. */
+    private Optional<CornerDrawing.Where> where(Located<String> text) {
+        Optional<CornerDrawing.Where> found = surfaces.flatCollect(surface -> Lists.immutable
+                        .with(Statement.Build.values())
+                        .collect(build -> new CornerDrawing.Where(surface, build)))
+                .detectOptional(each ->
+                        text.value().equals(each.surface() + " " + each.build().words()));
+        if (found.isEmpty()) {
+            faults.add(
+                    text.place(),
+                    "a surface's build is needed",
+                    '"' + text.value() + '"',
+                    surfaces.makeString(", ") + ", followed by framed, solid, insulated inside or insulated outside",
+                    "write such as: where: " + surfaces.getFirst() + " framed");
+        }
+        return found;
     }
 
     private Optional<CornerDrawing.Range> range(Named<FileCorner.FileRange> range, Measured axis) {

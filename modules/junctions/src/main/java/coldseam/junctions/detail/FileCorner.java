@@ -13,6 +13,7 @@ import coldseam.files.Noun;
 import coldseam.files.Position;
 import coldseam.files.Positional;
 import coldseam.files.Size;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -69,13 +70,15 @@ record FileCorner(
      * @param material its name, {@code same as wall.structure}, or {@code air}
      * @param between its lines, by surface; it runs on where a surface is left out
      * @param onlyOpen whether it fills only what the sections of the edges leave open
+     * @param where the build it is for, such as {@code wall framed}
      */
     @Noun("a box")
     record FileBox(
             String box,
             Located<String> material,
             @Size(max = 3) @Default("") ImmutableList<Named<FileRange>> between,
-            @Default("false") boolean onlyOpen) {}
+            @Default("false") boolean onlyOpen,
+            Optional<Located<String>> where) {}
 
     /** From one line to another. */
     @Positional

@@ -11,6 +11,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.junctions.language.DrawingNames;
+import coldseam.junctions.language.Statement;
 import coldseam.junctions.plan.SectionPlan.Zone;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -215,6 +216,20 @@ public record Band(
             case MEMBRANE -> true;
         });
         return usual.isEmpty() && role != Role.AIR_LAYER ? all : usual;
+    }
+
+    /** Whether a band is built so; one that has no layers of its own is solid, and insulated outside. */
+    public static boolean built(Optional<Band> band, Statement.Build build) {
+        boolean framed = band.flatMap(each -> each.main(Role.STRUCTURE))
+                .filter(structure -> structure.layer().layer().framing().isPresent())
+                .isPresent();
+        boolean inside = band.map(Band::carrying).filter(Zone.OUTSIDE::equals).isPresent();
+        return switch (build) {
+            case FRAMED -> framed;
+            case SOLID -> !framed;
+            case INSULATED_INSIDE -> inside;
+            case INSULATED_OUTSIDE -> !inside;
+        };
     }
 
     /** Where what carries lies in respect of the insulation; within where one of the two is missing. */

@@ -92,26 +92,7 @@ final class Painter {
     }
 
     private boolean holds(Statement.Where where) {
-        return switch (where.build()) {
-            case FRAMED -> framed(where.first());
-            case SOLID -> !framed(where.first());
-            case INSULATED_INSIDE -> insulatedInside(where.first());
-            case INSULATED_OUTSIDE -> !insulatedInside(where.first());
-        };
-    }
-
-    private boolean insulatedInside(boolean first) {
-        return scene.band(first)
-                .map(Band::carrying)
-                .filter(Zone.OUTSIDE::equals)
-                .isPresent();
-    }
-
-    private boolean framed(boolean first) {
-        return scene.band(first)
-                .flatMap(band -> band.main(Role.STRUCTURE))
-                .map(structure -> structure.layer().layer().framing().isPresent())
-                .orElse(false);
+        return Band.built(scene.band(where.first()), where.build());
     }
 
     // A side is one coordinate of a corner: a line, or a cut.

@@ -55,7 +55,11 @@ final class CornerBoxes {
         TermsCheck terms = new TermsCheck(corner.detail().who(), drawing.terms(), reasons);
         terms.layers(this::band);
         terms.conditions(this::value);
-        this.boxes = drawing.boxes().flatCollect(each -> laid(each).stream().toList());
+        this.boxes = drawing.boxes()
+                .select(each -> each.where()
+                        .map(where -> Band.built(band(where.surface()), where.build()))
+                        .orElse(true))
+                .flatCollect(each -> laid(each).stream().toList());
         if (reasons.notEmpty()) {
             throw new DetailDoesNotFit(reasons.distinct().toImmutable());
         }

@@ -1,6 +1,7 @@
 package coldseam.junctions.catalogue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.assemblies.HeatFlow;
 import coldseam.conduction.Point;
@@ -22,6 +23,7 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.PointDrawing;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.detail.Suits;
+import coldseam.junctions.language.LineRange;
 import coldseam.junctions.language.Statement;
 import coldseam.junctions.path.ControlLines;
 import coldseam.junctions.path.PenLines;
@@ -32,6 +34,7 @@ import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -314,6 +317,120 @@ final class CatalogueTradeTest {
                 .max();
     }
 
+    /** Where a wall or a door stands above a deck or a roof: a membrane's upstand comes between two runs of boards. */
+    private static final ImmutableList<JunctionKind> UPSTANDS =
+            Lists.immutable.of(JunctionKind.WALL_TO_TERRACE, JunctionKind.ROOF_STEP, JunctionKind.TERRACE_THRESHOLD);
+
+    /** Where a deck or a flat roof ends in the open or at another: a membrane goes over the boards' edge. */
+    private static final ImmutableList<JunctionKind> EDGES = Lists.immutable.of(
+            JunctionKind.of("terrace edge over a room"),
+            JunctionKind.of("terrace to roof"),
+            JunctionKind.of("flat roof edge"),
+            JunctionKind.of("parapet"));
+
+    /** What a part of a sentence has the builder lay or set, by the first of these that it names. */
+    private enum Laid {
+        MEMBRANE("\\b([Mm]embrane|[Ff]lashing)\\b"),
+        VAPOUR("\\b(vapour|airtight layer|air barrier)\\b"),
+        FRAME("\\b[Ss]et the (door|sill|frame)\\b"),
+        PAN("\\bpan\\b"),
+        WALL("\\bwall('s)? boards?\\b"),
+        BOARDS("\\b(deck|roof)('s)? boards?\\b|\\bits board\\b");
+
+        private final Pattern words;
+
+        Laid(String words) {
+            this.words = Pattern.compile(words);
+        }
+
+        /** Of each part of each line of an order, in turn; what names none of them is left out. */
+        static ImmutableList<Laid> in(Detail detail) {
+            return detail.order()
+                    .flatCollect(line -> Lists.immutable.of(line.split("[;,:]")))
+                    .flatCollect(part -> Lists.immutable
+                            .of(values())
+                            .select(each -> each.words.matcher(part).find())
+                            .take(1));
+        }
+    }
+
+    private static ImmutableList<Detail> built(ImmutableList<JunctionKind> kinds) {
+        return kinds.flatCollect(CATALOGUE::options).reject(each -> each.rank() == Rank.WORST);
+    }
+
+    private static void before(
+            Detail detail, ImmutableList<Laid> laid, Laid one, Laid other, MutableList<String> faults) {
+        int last = laid.lastIndexOf(one);
+        int first = laid.indexOf(other);
+        if (last < 0 || first < 0 || last > first) {
+            faults.add(detail.id() + ": " + one + " before " + other + ", not in " + laid);
+        }
+    }
+
+    /** Of decks and flat roofs: the vapour layer, the boards, the membrane over them and up, then the wall's boards. */
+    @Test
+    void decksAreLaidFromTheirVapourLayerToTheBoardsOfTheWall() {
+        MutableList<String> faults = Lists.mutable.empty();
+        for (Detail detail : built(UPSTANDS.newWithAll(EDGES))) {
+            ImmutableList<Laid> laid = Laid.in(detail);
+            if (laid.indexOf(Laid.VAPOUR) < 0 || laid.indexOf(Laid.VAPOUR) > laid.indexOf(Laid.BOARDS)) {
+                faults.add(detail.id() + ": no vapour layer under its boards, in " + laid);
+            }
+            before(detail, laid, Laid.BOARDS, Laid.MEMBRANE, faults);
+            if (UPSTANDS.contains(detail.junction()) && detail.junction() != JunctionKind.TERRACE_THRESHOLD) {
+                before(detail, laid, Laid.MEMBRANE, Laid.WALL, faults);
+            }
+        }
+        assertEquals("", faults.makeString("\n"));
+    }
+
+    /** A pan that comes after its frame is none. */
+    @Test
+    void pansComeBeforeTheFramesThatStandInThem() {
+        MutableList<String> faults = Lists.mutable.empty();
+        int pans = 0;
+        for (Detail detail : CATALOGUE.junctions()) {
+            ImmutableList<Laid> laid = Laid.in(detail);
+            // A pan under a frame that stands already is set from below, and its text says so.
+            if (laid.contains(Laid.PAN) && laid.contains(Laid.FRAME)) {
+                pans++;
+                if (laid.indexOf(Laid.PAN) > laid.indexOf(Laid.FRAME)) {
+                    faults.add(detail.id() + ": " + laid);
+                }
+            }
+        }
+        assertTrue(pans >= 12, pans + " pans and frames");
+        assertEquals("", faults.makeString("\n"));
+    }
+
+    /** Membranes stand 150 mm up what is above a deck or roof; a door's sill may stand lower where its drain is said. */
+    @Test
+    void upstandsAreHighEnoughOrDrained() {
+        MutableList<String> faults = Lists.mutable.empty();
+        for (TypicalBuild build : BUILDS) {
+            for (Detail detail : UPSTANDS.flatCollect(CATALOGUE::options)) {
+                if (detail.rank() == Rank.WORST && detail.junction() != JunctionKind.TERRACE_THRESHOLD) {
+                    continue;
+                }
+                JunctionSetup setup = build.setup(detail.junction());
+                double top = setup.first().thickness();
+                double high = composition(detail, setup)
+                        .plan()
+                        .pieces()
+                        .select(piece -> piece.origin() instanceof SectionPlan.Origin.OfStrip strip
+                                && strip.carries().contains(Control.WATER))
+                        .collectDouble(piece -> box(piece)[3] - top)
+                        .maxIfEmpty(0);
+                boolean drained = detail.junction() == JunctionKind.TERRACE_THRESHOLD
+                        && detail.order().anySatisfy(line -> line.contains("drained channel"));
+                if (high < UPSTAND - 1e-6 && !drained) {
+                    faults.add(String.format(Locale.ROOT, "%s, %s: %.3f m", detail.id(), build, high));
+                }
+            }
+        }
+        assertEquals("", faults.makeString("\n"));
+    }
+
     private static Optional<Material> material(Composition composition, double x, double y) {
         PlanarSubdivision seen = composition.plan().seen();
         int face = seen.faceAt(x, y);
@@ -324,6 +441,40 @@ final class CatalogueTradeTest {
                         .pieces()
                         .get(seen.faces().get(face).painted())
                         .material());
+    }
+
+    /** Blocks that carry a wall, by what they are made of. */
+    private static final ImmutableList<String> CARRYING =
+            Lists.immutable.of(UNDER_DOORS, "cellular glass board", "autoclaved aerated concrete");
+
+    /** An old wall that stays takes no row of blocks under it; under a door alone one can be set, which carries no wall. */
+    @Test
+    void blocksUnderOldWallsSayWhatComesDown() {
+        MutableList<String> faults = Lists.mutable.empty();
+        int rows = 0;
+        for (Detail detail :
+                CATALOGUE.junctions().reject(each -> each.junction().form().second() == KindForm.Second.DOOR)) {
+            for (Statement statement : ((BandDrawing) detail.drawing()).statements()) {
+                if (statement instanceof Statement.PaintBlock block
+                        && block.material() instanceof Statement.MaterialChoice.Named named
+                        && CARRYING.contains(named.name())
+                        && (acrossAWall(block.across()) || acrossAWall(block.along()))) {
+                    rows++;
+                    if (detail.suits().work().contains(Suits.Work.RETROFIT)
+                            && detail.suits().takesDown().isEmpty()) {
+                        faults.add(detail.id() + ": " + block.what());
+                    }
+                }
+            }
+        }
+        assertEquals("", faults.makeString("\n"));
+        assertTrue(rows >= 7, rows + " rows of blocks");
+    }
+
+    /** Whether it goes from the inner face of a wall's structure to the outer one. */
+    private static boolean acrossAWall(LineRange range) {
+        return range.toString().contains("wall.structure.inside")
+                && range.toString().contains("wall.structure.outside");
     }
 
     /** A timber between two boards that hold vapour back can dry to neither side. */

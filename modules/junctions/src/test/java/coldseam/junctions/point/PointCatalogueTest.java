@@ -70,6 +70,11 @@ class PointCatalogueTest {
                         () -> build + ": " + worse.detail().id() + " " + worse.chi() + " then "
                                 + better.detail().id() + " " + better.chi());
             }
+            // What loses less may still be colder where it stands in the room; whoever chooses it is told.
+            results.forEachWithIndex((better, at) -> assertTrue(
+                    results.take(at).noneSatisfy(worse -> better.temperatureFactor() < worse.temperatureFactor() - 0.01)
+                            || better.detail().failures().anySatisfy(line -> line.contains("colder than")),
+                    () -> build + ": " + better.detail().id() + " is colder"));
             PointResult best = results.getLast();
             PointResult worst = results.getFirst();
             assertTrue(best.temperatureFactor() > worst.temperatureFactor(), () -> build + " fRsi of " + kind);

@@ -15,6 +15,8 @@ import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.DetailFile;
+import coldseam.junctions.detail.PointDrawing;
 import java.util.Optional;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
@@ -32,6 +34,28 @@ class PointChecksTest {
         PointResult result = COMPUTER.compute(detail, TypicalBuild.MASONRY.setup(PointKind.of("bracket")));
         assertTrue(result.chi().lower() <= 1e-12 && result.chi().upper() >= -1e-12, () -> result.chi() + "");
         assertTrue(result.chi().width() < 1e-9, () -> "a field of layers is found at once: " + result.chi());
+    }
+
+    /**
+     * What a guard post's four stainless M12 carry past its block: no more than four rods from the concrete's face to the block's,
+     * k·4A/d, and no less than half of that, since concrete and foot plate take heat to and from each. Worked out apart.
+     */
+    @Test
+    void aGuardPostsBoltsAreInItsChi() {
+        PointSetup setup = TypicalBuild.MASONRY.setup(PointKind.of("steel post"));
+        Detail bolted = CatalogueFile.builtIn().find("steel-post-on-block").orElseThrow();
+        String bolts =
+                ((PointDrawing) bolted.drawing()).terms().content().replaceAll("(?m)^  - \\{body: bolts, .*\\n", "");
+        Detail glued = DetailFile.read("glued.yaml", bolts);
+        double board = setup.host()
+                .layers()
+                .select(each -> each.role() == Role.INSULATION)
+                .sumOfDouble(each -> each.thickness());
+        double rods = 17 * 4 * Math.PI * 0.006 * 0.006 / board;
+        double more = COMPUTER.compute(bolted, setup).chi().middle()
+                - COMPUTER.compute(glued, setup).chi().middle();
+        assertTrue(more > 0.5 * rods && more < rods, () -> more + " W/K of at most " + rods);
+        assertTrue(more > 0.02, () -> "nobody would leave it out: " + more);
     }
 
     /**

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.conduction.solid.Box;
 import coldseam.conduction.solid.Painted;
 import coldseam.envelope.CornerKind;
+import coldseam.envelope.Material;
 import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
 import coldseam.junctions.BuiltIn;
@@ -18,6 +19,8 @@ import coldseam.junctions.detail.DetailFile;
 import java.util.Optional;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Corners' own details: their files, and where they lie. */
 class CornerFileTest {
@@ -42,6 +45,7 @@ class CornerFileTest {
                 - {box: three, material: steel, between: {deck: [wall.inside, wall.outside]}}
                 - {box: four, material: steel, between: {roof: [wall.inside, roof.outside]}}
                 - {box: five, material: steel, between: {wall: [wall.inside + roof.outside, wall.outside]}}
+                - {box: six, material: steel, only-open: true, where: wall of straw}
                 """));
         assertEquals(
                 Lists.immutable.of(
@@ -51,7 +55,8 @@ class CornerFileTest {
                         "15: a layer of a surface is needed",
                         "16: a box lies between lines of the corner's surfaces",
                         "17: a line of the roof is needed",
-                        "18: a line, a length or a number is needed"),
+                        "18: a line, a length or a number is needed",
+                        "19: a surface's build is needed"),
                 refused.faults().collect(CornerFileTest::brief));
     }
 
@@ -83,6 +88,20 @@ class CornerFileTest {
         DetailDoesNotFit refused =
                 assertThrows(DetailDoesNotFit.class, () -> VertexBody.of("v", parapet(own), BuiltIn.LIBRARY));
         assertEquals(3, refused.reasons().size(), refused.getMessage());
+    }
+
+    /** The floor's edge is of concrete in brick walls, of wood in framed ones. */
+    @ParameterizedTest
+    @EnumSource(TypicalBuild.class)
+    void drawsWhatTheHouseIsBuiltOf(TypicalBuild build) {
+        Detail own =
+                CatalogueFile.builtIn().find("floor-at-corner-cast-through").orElseThrow();
+        VertexSetup bare = TypicalCorner.of(build, own, CatalogueFile.builtIn());
+        VertexBody body =
+                VertexBody.of("v", bare.with(CornerDetail.find(bare, Lists.immutable.of(own), true)), BuiltIn.LIBRARY);
+        assertEquals(
+                Lists.immutable.of(build == TypicalBuild.MASONRY ? "reinforced concrete" : "softwood"),
+                body.corner().orElseThrow().materials().collect(Material::name));
     }
 
     /** A corner that is not the same about its middle may lie the other way round in a house; then its boxes do, too. */

@@ -36,9 +36,13 @@ public final class HonestWords {
         if (assumed.besideHeated() > 0) {
             parts.add(say(assumed.besideHeated(), Dimension.AREA) + " beside heated neighbours");
         }
-        if (assumed.nearlyHeated() > 0) {
-            parts.add(say(assumed.nearlyHeated(), Dimension.AREA)
-                    + " beside unheated spaces nearly as warm as the rooms");
+        if (assumed.warm().notEmpty()) {
+            parts.add(say(assumed.besideWarm(), Dimension.AREA)
+                    + " beside unheated spaces said to be warmer than usual ("
+                    + assumed.warm()
+                            .collect(space -> space.neighbour() + " " + say(space.factor(), Dimension.RATIO))
+                            .makeString(", ")
+                    + ")");
         }
         if (assumed.nothingMeets() > 0) {
             parts.add("that no inner wall, stair or joist bay meets " + say(assumed.nothingMeets(), Dimension.AREA)

@@ -24,8 +24,7 @@ record FileRetrofit(
 
         @Doc(
                 "Whether the studs of framed walls that stay run past the floors, so that their bays are open from storey to storey.")
-        @Default("false")
-        boolean balloonFrame,
+        Optional<Located<Boolean>> balloonFrame,
 
         @Doc("Parts that are taken down, such as parapet; details say which they need down.") @Default("")
         ImmutableList<Located<String>> takenDown,
@@ -69,7 +68,7 @@ record FileRetrofit(
     Retrofit retrofit(ImmutableMap<String, Assembly> assemblies, ImmutableList<Named<FileOpening>> openings) {
         return new Retrofit(
                 builtNew.collect(Located::value).toSet().toImmutable(),
-                balloonFrame,
+                balloonFrame.filter(Located::value).isPresent(),
                 takenDown.collect(Located::value).toSet().toImmutable(),
                 found.map(each -> each.found(assemblies, openings)),
                 order.collect(Located::value));

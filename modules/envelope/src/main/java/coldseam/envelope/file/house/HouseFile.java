@@ -137,6 +137,10 @@ public final class HouseFile {
                 file.points().collect(each -> each.value().placed(each)),
                 file.retrofit().map(FileRetrofit::builtNew).orElse(Lists.immutable.empty()),
                 file.retrofit().map(FileRetrofit::takenDown).orElse(Lists.immutable.empty()),
+                file.retrofit()
+                        .flatMap(FileRetrofit::balloonFrame)
+                        .filter(Located::value)
+                        .map(Located::place),
                 file.prices().details().toImmutableMap(Named::name, Named::place),
                 new AlternativesBuilder(file, assemblies).decisions(),
                 file.site().place());

@@ -14,6 +14,7 @@ import coldseam.files.FileFaultException;
 import coldseam.files.Located;
 import coldseam.files.Named;
 import coldseam.files.Position;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -29,6 +30,7 @@ import org.eclipse.collections.api.set.ImmutableSet;
  * @param points each set of points, as placed in the file
  * @param builtNew surfaces of an old house that are built new
  * @param takenDown parts of it that come down
+ * @param balloonFrame where it says that the studs of its framed walls run past the floors; empty where they do not
  * @param detailPrices place of each detail that has a price, by the detail's name
  * @param decisions the alternatives, as placed in the file
  * @param site place of the site
@@ -41,6 +43,7 @@ public record LoadedHouse(
         ImmutableList<PlacedPoints> points,
         ImmutableList<Located<String>> builtNew,
         ImmutableList<Located<String>> takenDown,
+        Optional<Position> balloonFrame,
         ImmutableMap<String, Position> detailPrices,
         ImmutableList<PlacedDecision> decisions,
         Position site) {
@@ -115,7 +118,17 @@ public record LoadedHouse(
     /** The same file about a changed house. */
     public LoadedHouse changed(House other) {
         return new LoadedHouse(
-                other, choices, ownPsi, parts, points, builtNew, takenDown, detailPrices, decisions, site);
+                other,
+                choices,
+                ownPsi,
+                parts,
+                points,
+                builtNew,
+                takenDown,
+                balloonFrame,
+                detailPrices,
+                decisions,
+                site);
     }
 
     /** What might be built otherwise. */
