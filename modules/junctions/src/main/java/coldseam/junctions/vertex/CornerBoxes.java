@@ -159,7 +159,7 @@ final class CornerBoxes {
                         + "; it has none. Choose another detail.");
             }
             layer.ifPresent(each -> materials.add(each.layer().layer().material()));
-            return layer.map(each -> new Filling(each.layer().layer().material().name(), each.conductivity(), -1, -1));
+            return layer.map(each -> Filling.of(each.layer().layer().material().name(), each.conductivity()));
         }
         String name = box.material().name().orElseThrow();
         DrawingTerms terms = drawing.terms();
@@ -175,6 +175,6 @@ final class CornerBoxes {
                     + " material.");
         }
         found.ifPresent(materials::add);
-        return found.map(each -> each.isAir() ? Filling.AIR : new Filling(each.name(), each.conductivity(), -1, -1));
+        return found.map(each -> each.isAir() ? Filling.AIR : Filling.of(each.name(), each.conductivity()));
     }
 }

@@ -7,12 +7,19 @@ package coldseam.junctions.vertex;
  * @param conductivity W/(m·K); 0 for air
  * @param axis of the surface whose layer it is; -1 for something of a detail's own
  * @param layer of that surface, from the inside, those above a change in its plane counted on; -1 for something of a detail's own
+ * @param turned axis of the other surface into whose like layer it turns there, so that it is both's; -1 where it does not
+ * @param turnedLayer of that surface; -1 likewise
  */
-record Filling(String material, double conductivity, int axis, int layer) {
+record Filling(String material, double conductivity, int axis, int layer, int turned, int turnedLayer) {
 
     private static final double ROUNDING = 1e-9;
 
-    static final Filling AIR = new Filling("air", 0, -1, -1);
+    static final Filling AIR = of("air", 0);
+
+    /** Something of a detail's own, or air. */
+    static Filling of(String material, double conductivity) {
+        return new Filling(material, conductivity, -1, -1, -1, -1);
+    }
 
     boolean air() {
         return conductivity == 0;
@@ -25,7 +32,15 @@ record Filling(String material, double conductivity, int axis, int layer) {
 
     /** Whether two sections mean the same thing: a layer of one surface, or blocks that conduct alike. */
     boolean same(Filling other) {
-        return axis == other.axis && layer == other.layer && conductsLike(other);
+        return conductsLike(other)
+                && (axis == other.axis && layer == other.layer
+                        || other.isOf(axis, layer)
+                        || isOf(other.axis, other.layer)
+                        || turned >= 0 && other.isOf(turned, turnedLayer));
+    }
+
+    private boolean isOf(int surface, int number) {
+        return surface >= 0 && (axis == surface && layer == number || turned == surface && turnedLayer == number);
     }
 
     /** Whether it does not matter for the heat which of the two is there. */

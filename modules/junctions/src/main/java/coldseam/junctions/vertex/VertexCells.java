@@ -151,7 +151,9 @@ final class VertexCells {
 
     /** A layer of a surface that passes by on the cell's side of another, as two sections show, though the third has ended. */
     private Optional<Filling> goesOn(int[] cell, MutableList<Filling> votes) {
-        return first(instead(cell, votes, false), all -> same(all).filter(layer -> passes(layer.axis(), cell)));
+        return first(
+                instead(cell, votes, false),
+                all -> same(all).filter(layer -> passes(layer.axis(), cell) || passes(layer.turned(), cell)));
     }
 
     /** Whether an upright surface goes on unbroken along the vertex above it, or below it, whichever a cell is. */

@@ -208,24 +208,38 @@ final class VertexSections {
     }
 
     private Filling at(EdgeEnd edge, SectionLayout layout, double s, double t) {
-        Piece seen = layout.pieces()
+        ImmutableList<Piece> there = layout.pieces()
                 .toReversed()
-                .detect(each -> each.s0() < s && s < each.s1() && each.t0() < t && t < each.t1());
-        if (seen == null || seen.conductivity() == 0) {
+                .select(each -> each.s0() < s && s < each.s1() && each.t0() < t && t < each.t1());
+        if (there.isEmpty() || there.getFirst().conductivity() == 0) {
             return Filling.AIR;
         }
+        Piece seen = there.getFirst();
         if (!(seen.origin() instanceof Origin.OfLayer layer)) {
-            return new Filling(seen.material(), seen.conductivity(), -1, -1);
+            return Filling.of(seen.material(), seen.conductivity());
         }
+        // Whichever is drawn last: where like layers of two surfaces turn into one another, what lies there is both's.
+        Optional<Origin.OfLayer> turned = there.size() > 1 && !edge.inPlane()
+                ? Optional.of(there.get(1))
+                        .filter(each -> each.conductivity() == seen.conductivity()
+                                && each.material().equals(seen.material()))
+                        .map(Piece::origin)
+                        .filter(Origin.OfLayer.class::isInstance)
+                        .map(Origin.OfLayer.class::cast)
+                        .filter(each -> each.first() != layer.first())
+                : Optional.empty();
+        int[] own = layer(edge, layer);
+        int[] other = turned.map(each -> layer(edge, each)).orElse(new int[] {-1, -1});
+        return new Filling(seen.material(), seen.conductivity(), own[0], own[1], other[0], other[1]);
+    }
+
+    /** The axis of the surface that a layer of an edge's section is of, and the layer's number there. */
+    private int[] layer(EdgeEnd edge, Origin.OfLayer layer) {
         int axis = layer.first() || edge.inPlane() ? edge.first() : edge.second();
         boolean above = edge.inPlane() ? !layer.first() : edge.along() == 2 && edge.growing();
         boolean other =
                 above && band[axis][0] != null && !band[axis][0].strata().equals(band[axis][1].strata());
-        return new Filling(
-                seen.material(),
-                seen.conductivity(),
-                axis,
-                layer.index() + (other ? band[axis][0].strata().size() : 0));
+        return new int[] {axis, layer.index() + (other ? band[axis][0].strata().size() : 0)};
     }
 
     /** The edge that leaves through a face of the box; empty where none does. */

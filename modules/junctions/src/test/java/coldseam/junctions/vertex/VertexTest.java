@@ -336,6 +336,44 @@ class VertexTest {
         assertEquals(one.temperatureFactor(), other.temperatureFactor(), 0.002);
     }
 
+    /** Where a floor bears into one wall of an inside corner and the other passes by. */
+    private static VertexSetup floorAtAnInsideCorner(boolean below, boolean above) {
+        Assembly wall = Samples.framedSetup(JunctionKind.OUTSIDE_CORNER).first();
+        JunctionSetup corner = setup(JunctionKind.INSIDE_CORNER, wall, Optional.of(wall), 270);
+        Detail tight = named("inside-corner-boards-tight");
+        Detail floor = detail(
+                "intermediate floor",
+                "- band: wall\n- block: floor\n  material: softwood\n  wall: [away, wall.structure.outside]\n"
+                        + "  storey floor: [storey floor.near, storey floor.far]\n");
+        return new VertexSetup(
+                0b0111_0111,
+                Lists.immutable.of(
+                        new EdgeEnd(
+                                0,
+                                true,
+                                1,
+                                2,
+                                floor,
+                                setup(JunctionKind.INTERMEDIATE_FLOOR, wall, Optional.empty(), 90)),
+                        new EdgeEnd(2, false, below ? 0 : 1, below ? 1 : 0, tight, corner),
+                        new EdgeEnd(2, true, above ? 0 : 1, above ? 1 : 0, tight, corner)),
+                true);
+    }
+
+    /** Which of two equal walls is the first of a corner and which the second is a matter of names. */
+    @Test
+    void theOrderOfEqualWallsDoesNotMatter() {
+        VertexResult.Heat one = heat(computed(floorAtAnInsideCorner(true, true)));
+        for (int order = 0; order < 3; order++) {
+            VertexResult.Heat other = heat(computed(floorAtAnInsideCorner(order == 1, order == 2)));
+            assertEquals(
+                    one.coupling().middle(),
+                    other.coupling().middle(),
+                    (one.coupling().width() + other.coupling().width()) / 2,
+                    "order " + order);
+        }
+    }
+
     /** External and internal chi differ by what the lengths and areas say, whatever the corner couples. */
     @Test
     void theDimensionSystemsDifferByLengthsAlone() {
