@@ -115,7 +115,11 @@ class SameHouseTest {
     }
 
     private static ImmutableList<String> titles(Audit audit) {
-        return audit.findings().collect(WORDS::title).toSortedList().toImmutable();
+        // Of two walls on one side the second is the first one in a mirror.
+        return audit.findings()
+                .collect(finding -> WORDS.title(finding).replaceAll("wall \\d+", "wall"))
+                .toSortedList()
+                .toImmutable();
     }
 
     /** The last key first, at every level. */
