@@ -96,6 +96,21 @@ class VerticesTest {
         return HouseAudit.of(file, new BuiltInWorkshop()).compute();
     }
 
+    /** What is computed for its temperature alone loses heat that another line has: nought would be a number nobody computed. */
+    @Test
+    void cornersWithoutChiHaveNoLine() {
+        Audit audit = HouseAudit.of(
+                        CommittedReport.ROOT.resolve("fixtures/houses/first-house.yaml"), new BuiltInWorkshop())
+                .compute();
+        assertTrue(
+                audit.vertexSheets().anySatisfy(sheet -> sheet.result().heat().isEmpty()));
+        assertTrue(audit.heatLoss()
+                .lines()
+                .collect(HeatLoss.Line::part)
+                .selectInstancesOf(HeatLoss.Part.OfVertices.class)
+                .allSatisfy(part -> part.sheet().result().heat().isPresent()));
+    }
+
     @Test
     void bothDimensionSystemsAgreeOnABox() throws IOException {
         Audit external = audit("external");

@@ -142,38 +142,12 @@ public sealed interface Body {
             Optional<LowerRoof> lowerRoof,
             Optional<Base> base) {
 
-        /** One without courts. */
-        public Storey(
-                String name,
-                ImmutableList<Point2> footprint,
-                double height,
-                ImmutableList<Wall> walls,
-                Optional<String> terrace,
-                boolean terraceIsWalkedOn,
-                Optional<String> overhang,
-                double floorThickness,
-                Optional<LowerRoof> lowerRoof,
-                Optional<Base> base) {
-            this(
-                    name,
-                    footprint,
-                    Lists.immutable.empty(),
-                    height,
-                    walls,
-                    terrace,
-                    terraceIsWalkedOn,
-                    overhang,
-                    floorThickness,
-                    lowerRoof,
-                    base);
-        }
-
         /** The footprint, then the courts. */
         public ImmutableList<ImmutableList<Point2>> outlines() {
             return Lists.immutable.of(footprint).newWithAll(courts);
         }
 
-        /** One whose open parts are all alike, and that projects into the open. */
+        /** One without courts whose open parts are all alike, and that projects into the open. */
         public Storey(
                 String name,
                 ImmutableList<Point2> footprint,
@@ -186,6 +160,7 @@ public sealed interface Body {
             this(
                     name,
                     footprint,
+                    Lists.immutable.empty(),
                     height,
                     walls,
                     terrace,

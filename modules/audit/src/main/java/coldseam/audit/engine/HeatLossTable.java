@@ -162,8 +162,10 @@ final class HeatLossTable {
                 Group.POINTS, new Part.OfPoints(row), row.number(), row.chi(), row.factor(), rounded(row.loss())));
     }
 
+    /** Of those whose temperature alone is computed there is none: their heat is counted elsewhere, and is not nothing. */
     private ImmutableList<Line> vertexLines() {
         return vertices.flatCollect(row -> row.sheet().stream().toList())
+                .select(sheet -> sheet.result().heat().isPresent())
                 .distinct()
                 .collect(sheet -> {
                     int count = sheet.places().size();

@@ -201,6 +201,7 @@ class RoofsTest {
         Body.Storey ground = new Body.Storey(
                 plain.name(),
                 plain.footprint(),
+                plain.courts(),
                 plain.height(),
                 plain.walls(),
                 plain.terrace(),

@@ -80,15 +80,7 @@ final class LevelFaces {
                 PlanRings.of(plan, cells).only().collect(v -> v.at(height)).toReversed(),
                 Footprint.thickness(assembly),
                 assembly.isEmpty(),
-                traits(storey, cellar ? Facet.Mark.CELLAR : Facet.Mark.NONE));
-    }
-
-    private Facet.Traits traits(int storey, Facet.Mark mark) {
-        return new Facet.Traits(
-                stacks.storey(storey).name(),
-                stacks.level(storey),
-                Vertex.metres(levels.floors().get(storey)),
-                mark);
+                levels.traits(stacks, storey, cellar ? Facet.Mark.CELLAR : Facet.Mark.NONE));
     }
 
     public static Facet step(String name, Facet.Traits traits, ImmutableList<Vertex> outline, double inset) {
@@ -114,11 +106,14 @@ final class LevelFaces {
             }
             MutableList<Facet> steps = Lists.mutable.empty();
             for (PlanRegions.Region region : beside(k, true, true)) {
-                steps.add(step("", traits(k, Facet.Mark.STEP), outline(region), rise));
+                steps.add(step("", levels.traits(stacks, k, Facet.Mark.STEP), outline(region), rise));
             }
             for (PlanRegions.Region region : beside(k, false, true)) {
-                steps.add(
-                        step("", traits(k + 1, Facet.Mark.STEP), outline(region).toReversed(), -rise));
+                steps.add(step(
+                        "",
+                        levels.traits(stacks, k + 1, Facet.Mark.STEP),
+                        outline(region).toReversed(),
+                        -rise));
             }
             MutableList<Facet> grounded = over.select(facet -> facet.use() == Body.Use.FLOOR);
             over.removeAllIterable(grounded);
@@ -174,7 +169,7 @@ final class LevelFaces {
                 outline,
                 Footprint.thickness(assembly),
                 assembly.isEmpty(),
-                traits(storey, parapet ? Facet.Mark.PARAPET : Facet.Mark.NONE));
+                levels.traits(stacks, storey, parapet ? Facet.Mark.PARAPET : Facet.Mark.NONE));
     }
 
     /** m, of the highest jog between two level faces of one storey that lie side by side; zero without. */

@@ -3,6 +3,7 @@ package coldseam.envelope.shell.storeys;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.shell.lattice.Vertex;
+import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.plan.Footprint;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -104,6 +105,12 @@ record StoreyLevels(
                 takeOver.toImmutable(),
                 takeOverInside.toImmutable(),
                 tops.toImmutable());
+    }
+
+    /** What every face of a storey has in common. */
+    Facet.Traits traits(Stacks stacks, int storey, Facet.Mark mark) {
+        return new Facet.Traits(
+                stacks.storey(storey).name(), stacks.level(storey), Vertex.metres(floors.get(storey)), mark);
     }
 
     /** z of the outer face of something flat that lies open above a storey. */

@@ -207,10 +207,6 @@ final class StoreyRoof {
     }
 
     private Facet.Traits traits(Facet.Mark mark) {
-        return new Facet.Traits(
-                stacks.storey(top).name(),
-                stacks.level(top),
-                Vertex.metres(levels.floors().get(top)),
-                mark);
+        return levels.traits(stacks, top, mark);
     }
 }

@@ -102,8 +102,8 @@ final class StoreyWalls {
             });
             String step = "step of the walls, " + stacks.storey(owner.storey()).name();
             list.reject(walls::contains)
-                    .forEach(outline ->
-                            steps.add(LevelFaces.step(step, traits(owner.storey(), Facet.Mark.STEP), outline, 0)));
+                    .forEach(outline -> steps.add(
+                            LevelFaces.step(step, levels.traits(stacks, owner.storey(), Facet.Mark.STEP), outline, 0)));
         });
         ImmutableList<String> names =
                 FacetNames.numbered(steps.collect(Facet::name).toImmutable());
@@ -192,7 +192,7 @@ final class StoreyWalls {
                 outline,
                 Footprint.thickness(assembly),
                 assembly.isEmpty(),
-                traits(owner.storey(), mark));
+                levels.traits(stacks, owner.storey(), mark));
     }
 
     /** A wall that only a lower roof's own height leaves upright. */
@@ -209,18 +209,10 @@ final class StoreyWalls {
                 outline,
                 Footprint.thickness(assembly),
                 assembly.isEmpty(),
-                traits(owner.storey(), Facet.Mark.NONE));
+                levels.traits(stacks, owner.storey(), Facet.Mark.NONE));
     }
 
     private Optional<Assembly> find(Optional<String> name) {
         return name.map(house.assemblies()::get);
-    }
-
-    private Facet.Traits traits(int storey, Facet.Mark mark) {
-        return new Facet.Traits(
-                stacks.storey(storey).name(),
-                stacks.level(storey),
-                Vertex.metres(levels.floors().get(storey)),
-                mark);
     }
 }
