@@ -32,7 +32,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -263,25 +262,28 @@ final class CatalogueDrawnTest {
     /** Every detail in both builds, its boards as usual, thin and thick, as far as it is offered there; composed once. */
     private static final class EveryDrawing {
         static final ImmutableList<Drawn> ALL =
-                Lists.immutable.fromStream(CatalogueFile.builtIn().junctions().castToList().parallelStream()
-                        .flatMap(EveryDrawing::of));
+                CatalogueFile.builtIn().junctions().flatCollect(CatalogueDrawnTest::drawn);
+    }
 
-        private static Stream<Drawn> of(Detail detail) {
-            return Stream.of(TypicalBuild.values())
-                    .flatMap(build -> Stream.of(
-                                    build.setup(detail.junction()),
-                                    TypicalSetups.of(detail.junction(), build, 0.05),
-                                    TypicalSetups.of(detail.junction(), build, 0.30))
-                            .flatMap(setup -> composed(detail, setup).stream())
-                            .map(composition -> new Drawn(detail, build, composition)));
+    private static ImmutableList<Drawn> drawn(Detail detail) {
+        MutableList<Drawn> drawn = Lists.mutable.empty();
+        for (TypicalBuild build : TypicalBuild.values()) {
+            Lists.immutable
+                    .of(
+                            build.setup(detail.junction()),
+                            TypicalSetups.of(detail.junction(), build, 0.05),
+                            TypicalSetups.of(detail.junction(), build, 0.30))
+                    .forEach(setup -> composed(detail, setup)
+                            .ifPresent(composition -> drawn.add(new Drawn(detail, build, composition))));
         }
+        return drawn.toImmutable();
+    }
 
-        private static Optional<Composition> composed(Detail detail, JunctionSetup setup) {
-            try {
-                return Optional.of(Composer.compose(detail, setup, BuiltIn.LIBRARY));
-            } catch (DetailDoesNotFit notOffered) {
-                return Optional.empty();
-            }
+    private static Optional<Composition> composed(Detail detail, JunctionSetup setup) {
+        try {
+            return Optional.of(Composer.compose(detail, setup, BuiltIn.LIBRARY));
+        } catch (DetailDoesNotFit notOffered) {
+            return Optional.empty();
         }
     }
 
