@@ -152,28 +152,6 @@ class GroundHeatTest {
     }
 
     @Test
-    void theStepsAreListedInTheirOrder() {
-        EdgeInsulation edge = new EdgeInsulation(true, 0.6, 0.05, Build.material("board", 0.035));
-        assertEquals(
-                "[A, P, w, λ, B', Rf, dt, U0, D, R', d', ψg,e, U, H]",
-                SlabOnGround.of(CLAY, 1, Lists.immutable.of(edge))
-                        .values()
-                        .collect(GroundValue::symbol)
-                        .toString());
-        assertEquals(
-                "[A, P, w, λ, B', Uf, Rg, dg, Ug, h, Uw, ε, v, fw, Ux, U, H]",
-                SuspendedFloor.of(CLAY, 0.3, SPACE)
-                        .values()
-                        .collect(GroundValue::symbol)
-                        .toString());
-        HeatedBasement cellar = new HeatedBasement(Basement.of(CLAY, 2, 0, 0.2));
-        assertEquals(
-                "[A, P, w, λ, B', z, Rf, Rw, dt, dw, Ubf, Ubw, U', H]",
-                cellar.values().collect(GroundValue::symbol).toString());
-        assertEquals(cellar.coupling(), cellar.values().getLast().value(), EXACT);
-    }
-
-    @Test
     void floorsInTheGroundUseTheStandardsSurfaces() {
         Transmittance u = Transmittance.of(FLOOR, HeatFlow.DOWNWARDS, OuterSurface.GROUND);
         assertEquals(0.17 + 2.575 + 0.04, u.total(), EXACT);
