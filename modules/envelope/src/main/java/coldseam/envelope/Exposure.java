@@ -9,9 +9,19 @@ import coldseam.files.Noun;
  * @param kind of neighbour
  * @param neighbour name of the unheated space or party; empty outdoors and in the ground
  * @param factor temperature factor b: 1 outdoors, 0 beside a heated neighbour, between for unheated spaces
+ * @param source where the factor comes from; empty where nobody says
  */
 @Noun("an exposure")
-public record Exposure(Kind kind, @Default("") String neighbour, double factor) {
+public record Exposure(
+        Kind kind,
+        @Default("") String neighbour,
+        double factor,
+        @Default("") String source) {
+
+    /** Of a factor of which nobody says where it comes from. */
+    public Exposure(Kind kind, String neighbour, double factor) {
+        this(kind, neighbour, factor, "");
+    }
 
     /** Kinds of neighbour. */
     public enum Kind {

@@ -106,15 +106,17 @@ public enum UnitSystem {
      * @param upper not below it
      */
     public String readable(double lower, double upper, Dimension dimension) {
+        return withUnit(readableNumber(lower, upper, dimension), dimension);
+    }
+
+    /** The same without its unit, for a column headed by {@link #label}. */
+    public String readableNumber(double lower, double upper, Dimension dimension) {
         double low = value(lower, dimension);
         double high = value(upper, dimension);
         int decimals = readableDecimals(Math.max(Math.abs(low), Math.abs(high)), dimension);
         return high - low < Math.pow(10, -decimals)
-                ? withUnit(rounded((low + high) / 2, decimals, RoundingMode.HALF_EVEN), dimension)
-                : withUnit(
-                        rounded(low, decimals, RoundingMode.FLOOR) + "…"
-                                + rounded(high, decimals, RoundingMode.CEILING),
-                        dimension);
+                ? rounded((low + high) / 2, decimals, RoundingMode.HALF_EVEN)
+                : rounded(low, decimals, RoundingMode.FLOOR) + "…" + rounded(high, decimals, RoundingMode.CEILING);
     }
 
     /**

@@ -18,7 +18,7 @@ public final class CompareLines {
         }
         Alternative.Built built = each.built().get();
         MutableList<String> lines = Lists.mutable.empty();
-        lines.add("the house loses " + words.provenHeat(built.more()) + ": " + CompareWords.standing(built.standing())
+        lines.add("the house loses " + words.heat(built.more()) + ": " + CompareWords.standing(built.standing())
                 + (each.asGood().notEmpty()
                         ? ", and as good as " + each.asGood().makeString(", ")
                         : ""));

@@ -195,7 +195,7 @@ public final class ComparePdf {
     private String[] cells(Before before) {
         return new String[] {
             "as found",
-            units.intervalNumber(before.more().lower(), before.more().upper(), Dimension.HEAT_LOSS_COEFFICIENT),
+            units.readableNumber(before.more().lower(), before.more().upper(), Dimension.HEAT_LOSS_COEFFICIENT),
             CompareWords.standing(Standing.of(before.more())),
             yearly(Yearly.money(before.more(), described.house()), Yearly.energy(before.more(), described.house())),
             "",
@@ -221,7 +221,7 @@ public final class ComparePdf {
         Alternative.Built built = each.built().get();
         return new String[] {
             each.option().name(),
-            units.intervalNumber(built.more().lower(), built.more().upper(), Dimension.HEAT_LOSS_COEFFICIENT),
+            units.readableNumber(built.more().lower(), built.more().upper(), Dimension.HEAT_LOSS_COEFFICIENT),
             CompareWords.standing(built.standing())
                     + (each.asGood().isEmpty()
                             ? ""

@@ -87,7 +87,7 @@ public final class RenovationLines {
 
     private String corners(Audit audit) {
         Interval loss = audit.heatLoss().vertices();
-        return units.interval(loss.lower(), loss.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
+        return units.readable(loss.lower(), loss.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     private String house(Audit audit) {
@@ -142,12 +142,7 @@ public final class RenovationLines {
     }
 
     private String number(Interval value) {
-        String text = units.readable(value.lower(), value.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
-        return text.substring(
-                        0,
-                        text.length()
-                                - units.label(Dimension.HEAT_LOSS_COEFFICIENT).length())
-                .strip();
+        return units.readableNumber(value.lower(), value.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     private String money(Interval more) {

@@ -17,7 +17,6 @@ import coldseam.options.Yearly;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -32,31 +31,33 @@ public record CompareWords(UnitSystem units) {
     /** Years; what pays back later than a building part lasts is not told to the year. */
     private static final double LONGEST_PAYBACK = 100;
 
+    /** W/K or Btu/(h·°F): the last digit that is printed of what one seam loses. */
+    private static final double LEAST_READ = 0.01;
+
     private Phrases phrases() {
         return new Phrases(units);
     }
 
-    /** "1.2 W/K less", "… more", or between what the intervals leave open. */
+    /**
+     * "1.2 W/K less", "… more", or between what the intervals leave open. What is proven stands in the data; what is too little
+     * to be read is told from nothing.
+     */
     public String heat(Interval more) {
-        return difference(more, interval -> phrases().say(interval, Dimension.HEAT_LOSS_COEFFICIENT));
-    }
-
-    /** The same with the bounds that are proven: "1.234…1.236 W/K less". */
-    public String provenHeat(Interval more) {
-        return difference(
-                more, interval -> units.interval(interval.lower(), interval.upper(), Dimension.HEAT_LOSS_COEFFICIENT));
-    }
-
-    private static String difference(Interval more, Function<Interval, String> says) {
         return switch (Standing.of(more)) {
-            case BETTER -> says.apply(more.times(-1)) + " less";
-            case WORSE -> says.apply(more) + " more";
+            case BETTER -> amount(more.times(-1)) + " less";
+            case WORSE -> amount(more) + " more";
             case AS_GOOD ->
                 more.width() == 0
                         ? "the same"
-                        : "between " + says.apply(Interval.of(-more.lower())) + " less and "
-                                + says.apply(Interval.of(more.upper())) + " more";
+                        : "between " + amount(Interval.of(-more.lower())) + " less and "
+                                + amount(Interval.of(more.upper())) + " more";
         };
+    }
+
+    private String amount(Interval heat) {
+        return units.value(heat.upper(), Dimension.HEAT_LOSS_COEFFICIENT) < LEAST_READ
+                ? "under " + LEAST_READ + " " + units.label(Dimension.HEAT_LOSS_COEFFICIENT)
+                : phrases().say(heat, Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     /** H of a house that is counted without its corners, or that it is not known. */
@@ -65,7 +66,7 @@ public record CompareWords(UnitSystem units) {
         HonestWords honest = new HonestWords(audit, units);
         return honest.unknown().isPresent()
                 ? honest.total()
-                : units.interval(total.lower(), total.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
+                : units.readable(total.lower(), total.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     /** "72 EUR a year saved", "… more to heat"; empty without degree days or a price. */
@@ -129,7 +130,7 @@ public record CompareWords(UnitSystem units) {
         BridgeSheet<?> cold = worst.coldest();
         MutableList<String> parts = Lists.mutable.empty();
         parts.add((leaky.junction().isPresent() ? "psi " : "chi ")
-                + units.interval(leaky.external().lower(), leaky.external().upper(), leaky.dimension())
+                + units.readable(leaky.external().lower(), leaky.external().upper(), leaky.dimension())
                 + at(worst, leaky));
         parts.add(String.format(Locale.ROOT, "fRsi %.2f", cold.temperatureFactor()) + at(worst, cold));
         parts.add(

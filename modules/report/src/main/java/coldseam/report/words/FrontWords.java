@@ -50,7 +50,7 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
         CompareWords words = new CompareWords(units);
         return comparison
                 .before()
-                .map(before -> "As found: it loses " + words.provenHeat(before.more())
+                .map(before -> "As found: it loses " + words.heat(before.more())
                         + " than as described"
                         + Yearly.energy(before.more(), house())
                                 .map(each -> ", " + units.format(each.middle(), Dimension.ENERGY) + " a year")
@@ -101,7 +101,7 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
 
     private String corners(coldseam.audit.Audit whole) {
         Interval loss = whole.heatLoss().vertices();
-        return units.interval(loss.lower(), loss.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
+        return units.readable(loss.lower(), loss.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
     /** Which question is answered first. */

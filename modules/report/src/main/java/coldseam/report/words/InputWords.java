@@ -8,11 +8,13 @@ import coldseam.envelope.Climate;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
+import coldseam.envelope.Layer;
 import coldseam.envelope.Limits;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.PointBridges;
 import coldseam.envelope.Provenance;
+import coldseam.envelope.Role;
 import coldseam.envelope.Site;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.shell.Shell;
@@ -68,6 +70,7 @@ public final class InputWords {
         inputs.materials();
         inputs.insulates();
         inputs.controls();
+        inputs.bears();
         return inputs.rows.toImmutable();
     }
 
@@ -127,7 +130,7 @@ public final class InputWords {
                 .forEach(exposure -> row(
                         "Temperature factor b of " + exposure.neighbour(),
                         say(exposure.factor(), Dimension.RATIO),
-                        FILE));
+                        exposure.source().isEmpty() ? FILE : exposure.source()));
     }
 
     private void limits() {
@@ -287,6 +290,25 @@ public final class InputWords {
                                 + named.getTwo().name(),
                         "it can",
                         named.getTwo().controls().get(named.getOne())));
+    }
+
+    /** What the insulation may lie in or under, where a source says so. */
+    private void bears() {
+        house.assemblies()
+                .valuesView()
+                .flatCollect(Assembly::layers)
+                .select(layer -> layer.role() == Role.INSULATION)
+                .collect(Layer::material)
+                .toSet()
+                .toSortedListBy(Material::name)
+                .forEach(material -> material.bears()
+                        .keyValuesView()
+                        .toSortedListBy(pair -> pair.getOne())
+                        .forEach(pair -> row(
+                                Phrases.capital(material.name()) + " bears "
+                                        + pair.getOne().name().toLowerCase(Locale.ROOT),
+                                "it does",
+                                pair.getTwo())));
     }
 
     /** The vapour resistance factor, where it counts and is known. */

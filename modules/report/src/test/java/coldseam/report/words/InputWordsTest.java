@@ -88,6 +88,16 @@ class InputWordsTest {
                 "0.80",
                 row(rows(beside, UnitSystem.SI), "Temperature factor b of garage")
                         .value());
+        assertEquals(
+                "house file",
+                row(rows(beside, UnitSystem.SI), "Temperature factor b of garage")
+                        .source());
+        String sourced =
+                beside.replace("temperature-factor: 0.8", "temperature-factor: 0.2, source: balance of 3 October");
+        assertEquals(
+                "balance of 3 October",
+                row(rows(sourced, UnitSystem.SI), "Temperature factor b of garage")
+                        .source());
     }
 
     @Test
@@ -114,5 +124,13 @@ class InputWordsTest {
                 "68.0 °F",
                 row(rows(Sample.yaml(), UnitSystem.US), "Indoor design temperature")
                         .value());
+    }
+
+    @Test
+    void whatInsulationBearsComesWithItsSource() {
+        ImmutableList<InputRow> rows = rows(Sample.yaml(), UnitSystem.SI);
+        String bears = "Extruded polystyrene board bears ground";
+        assertTrue(row(rows, bears).source().contains("in use under ground"), row(rows, bears)::source);
+        assertTrue(rows.noneSatisfy(row -> row.what().startsWith("Mineral wool board bears")));
     }
 }

@@ -47,7 +47,7 @@ sealed interface FileNeighbour {
 
         @Override
         public Exposure exposure(String name) {
-            return new Exposure(Exposure.Kind.UNHEATED, name, temperatureFactor);
+            return new Exposure(Exposure.Kind.UNHEATED, name, temperatureFactor, source.orElse(""));
         }
     }
 
