@@ -38,6 +38,23 @@ class CatalogueCommandTest {
     }
 
     @Test
+    void listsMaterialsWithWhatTheyCanDo() {
+        assertEquals(0, run("catalogue", "--materials", "--units", "us"), err::toString);
+        List<String> lines = out.toString().lines().toList();
+        int board = lines.indexOf(lines.stream()
+                .filter(line -> line.strip().startsWith("extruded polystyrene board"))
+                .findFirst()
+                .orElseThrow());
+        // 0.035 W/(m·K), in Btu·in/(h·ft²·°F), and mu 150 of the data file.
+        assertTrue(lines.get(board).strip().matches("extruded polystyrene board +0\\.243 +150"), lines.get(board));
+        assertEquals(
+                "controls air, vapour, water; bears ground, splash, load",
+                lines.get(board + 1).strip());
+        assertTrue(lines.stream().noneMatch(line -> line.strip().startsWith("air ")), "air has no conductivity");
+        fitsTheTerminal();
+    }
+
+    @Test
     void computesAKindWithTheTabulatedDefaultBeside() {
         assertEquals(0, run("catalogue", "--kind", "outside corner", "--width", "1e-2"), err::toString);
         String text = out.toString();

@@ -20,6 +20,7 @@ import coldseam.junctions.detail.Rank;
 import coldseam.options.Before;
 import coldseam.options.Comparer;
 import coldseam.options.Wish;
+import coldseam.report.words.FindingWords;
 import coldseam.report.words.FoundWords;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -78,6 +79,10 @@ class RetrofitTest {
 
         Audit old = audit("retrofit: {built-new: [lowest floor]}\n", strip);
         assertEquals(Optional.empty(), best(old), "nothing better leaves the walls as they are");
+        ImmutableList<String> steps = old.findings().collect(new FindingWords(UnitSystem.SI)::toDo);
+        assertTrue(
+                steps.anySatisfy(step -> step.contains("; lengths of this one that may be changed: plinth")),
+                steps::toString);
         assertTrue(options(old).allSatisfy(id -> id.contains("in-old-walls")), options(old)::toString);
 
         Audit cut = audit("retrofit: {built-new: [lowest floor], taken-down: [foot of the wall]}\n", strip);

@@ -275,10 +275,21 @@ public final class Binder {
                     ? "a list " + positions(type)
                     : "a mapping with keys such as "
                             + parts.take(3).collect(Shape.Part::key).makeString(", ");
-            faults.add(node.place(), what + " is needed", node.shown(), allowed, "write it so");
+            faults.add(node.place(), what + " is needed", node.shown(), allowed, writtenSo(node, parts));
             return Optional.empty();
         }
         return target.build(faults);
+    }
+
+    /** Where the value alone was written, it is told with its key. */
+    private static String writtenSo(SourceNode node, ImmutableList<Shape.Part> parts) {
+        return parts.select(part -> Words.isListed(Shape.raw(part.type())))
+                .flatCollect(part ->
+                        Nearest.to(node.shown().replace("\"", ""), Words.words(Shape.raw(part.type()))).stream()
+                                .map(word -> "write it so: {" + part.key() + ": " + word + "}")
+                                .toList())
+                .getFirstOptional()
+                .orElse("write it so");
     }
 
     private <T> void bindKeys(

@@ -14,6 +14,7 @@ import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.set.ImmutableSet;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 class BinderTest {
@@ -75,6 +76,19 @@ class BinderTest {
         Optional<Thing> thing = bind(text, Thing.class, faults);
         assertEquals("", faults.sorted().collect(Fault::message).makeString("\n"));
         return thing.orElseThrow();
+    }
+
+    @Nested
+    class AWordInPlaceOfAMapping {
+        record Air(Colour colour, @Default("0") int openings) {}
+
+        record Layer(Air air) {}
+
+        @Test
+        void isToldWithItsKey() {
+            assertTrue(faults("{air: dark red}", Layer.class).contains("write it so: {colour: dark red}"));
+            assertTrue(faults("{air: none}", Layer.class).endsWith("write it so"));
+        }
     }
 
     private static String faults(String text, Class<?> type) {

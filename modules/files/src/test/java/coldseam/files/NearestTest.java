@@ -28,6 +28,15 @@ class NearestTest {
     }
 
     @Test
+    void aShorterNameMeansTheOnlyLongerOneAndNoneOfMany() {
+        ImmutableList<String> materials = Lists.immutable.of(
+                "wood fibre insulation board", "wood fibre sheathing board", "wood wool board", "cellulose, blown in");
+        assertEquals(Optional.of("cellulose, blown in"), Nearest.to("cellulose", materials));
+        assertEquals(Optional.empty(), Nearest.to("wood fibre board", materials));
+        assertEquals(Optional.of("wood wool board"), Nearest.to("wood wol board", materials));
+    }
+
+    @Test
     void aLongListIsCutToTheNamesAlike() {
         ImmutableList<String> walls = IntInterval.oneTo(40).collect(i -> "south wall " + i);
         assertEquals("a, b", Nearest.among("c", Lists.immutable.of("a", "b")));

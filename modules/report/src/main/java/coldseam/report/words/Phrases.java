@@ -5,6 +5,7 @@ import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.language.DetailParameter;
 import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.Locale;
@@ -83,7 +84,15 @@ public record Phrases(UnitSystem units) {
                                 .cost()
                                 .map(cost -> ", " + cost.sourced(units))
                                 .orElse("")))
-                .orElse("the catalogue has nothing better for these layers");
+                .orElseGet(() -> "the catalogue has nothing better for these layers" + lengths(sheet));
+    }
+
+    /** What the detail that was chosen lets a house change. */
+    private static String lengths(BridgeSheet<?> sheet) {
+        ImmutableList<DetailParameter> parameters = sheet.result().detail().parameters();
+        return sheet.chosen() && parameters.notEmpty()
+                ? "; lengths of this one that may be changed: " + listed(parameters.collect(DetailParameter::name))
+                : "";
     }
 
     /** Several in a row, the last after "and". */
