@@ -266,8 +266,7 @@ final class CatalogueCommand implements Callable<Integer> {
         ImmutableList<String> unknown = words().reject(all::contains);
         if (unknown.notEmpty()) {
             throw new RefusedException(unknown.collect(word -> "--kind: got \"" + word + "\"; "
-                    + Nearest.to(word, all)
-                            .map(near -> "did you mean \"" + near + "\"?")
+                    + Nearest.meant(word, all)
                             .orElse("one of " + Nearest.among(word, all) + "; \"coldseam catalogue\" lists them")));
         }
     }

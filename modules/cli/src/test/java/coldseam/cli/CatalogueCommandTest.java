@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldseam.audit.house.BuiltInWorkshop;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -23,7 +22,7 @@ class CatalogueCommandTest {
     private final StringWriter err = new StringWriter();
 
     private int run(String... arguments) {
-        return Coldseam.run(Terminal.of(out, err), new BuiltInWorkshop(), arguments);
+        return Coldseam.run(Terminal.of(out, err), Run.REAL, arguments);
     }
 
     private void fitsTheTerminal() {

@@ -79,6 +79,11 @@ public final class Nearest {
         return Optional.ofNullable(best);
     }
 
+    /** The question whether the nearest known word was meant. */
+    public static Optional<String> meant(String word, Iterable<String> known) {
+        return to(word, known).map(each -> "did you mean \"" + each + "\"?");
+    }
+
     /**
      * Insertions, deletions, changes and swaps of neighbours (optimal string alignment), as far as they are fewer than a
      * limit: only a band of the table as wide as twice the limit is looked at (Ukkonen, Algorithms for approximate string

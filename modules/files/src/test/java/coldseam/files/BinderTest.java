@@ -245,14 +245,6 @@ class BinderTest {
         assertTrue(SchemaWriter.of(Said.class, "said").contains("\"number\""));
     }
 
-    @Test
-    void asksForTheNearestWord() {
-        assertEquals(Optional.of("thickness"), Nearest.to("thicknes", Lists.immutable.with("material", "thickness")));
-        assertEquals(Optional.of("kind"), Nearest.to("knid", Lists.immutable.with("king of hearts", "kind")));
-        assertEquals(Optional.empty(), Nearest.to("colour", Lists.immutable.with("material", "thickness")));
-        assertEquals(Optional.empty(), Nearest.to("x", Lists.immutable.with("y")));
-    }
-
     /** Holds its parts against one another, as far as they are there. */
     record Whole2(
             @Default("") ImmutableList<Named<Disc>> discs,

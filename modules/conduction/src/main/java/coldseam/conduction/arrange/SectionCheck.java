@@ -121,7 +121,7 @@ public final class SectionCheck {
                     Point at = new Point(c.x() + t * (d.x() - c.x()), c.y() + t * (d.y() - c.y()));
                     // A crossing of lines that are closed up is a touch.
                     double depth = Math.min(
-                            Math.min(distance(at, a), distance(at, b)), Math.min(distance(at, c), distance(at, d)));
+                            Math.min(at.distance(a), at.distance(b)), Math.min(at.distance(c), at.distance(d)));
                     if (depth > touch) {
                         add(
                                 About.PAINTED,
@@ -137,10 +137,6 @@ public final class SectionCheck {
 
     private static double side(Point a, Point b, Point c) {
         return (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
-    }
-
-    private static double distance(Point a, Point b) {
-        return Math.hypot(a.x() - b.x(), a.y() - b.y());
     }
 
     private void environments() {

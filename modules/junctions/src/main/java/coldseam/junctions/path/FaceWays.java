@@ -42,7 +42,7 @@ final class FaceWays {
      */
     static Optional<ImmutableList<Point>> along(
             Geometry area, ImmutableList<Point> taut, ImmutableList<SectionEnd> ends, Predicate<Point> wrong) {
-        if (!(area instanceof Polygon polygon) || taut.size() < 2) {
+        if (!(area instanceof Polygon polygon) || polygon.isEmpty() || taut.size() < 2) {
             return Optional.empty();
         }
         LineString ring = polygon.getExteriorRing();

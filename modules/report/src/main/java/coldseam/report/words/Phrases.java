@@ -39,7 +39,7 @@ public record Phrases(UnitSystem units) {
     }
 
     /** With its first letter as a capital. */
-    static String capital(String words) {
+    public static String capital(String words) {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
@@ -49,7 +49,7 @@ public record Phrases(UnitSystem units) {
     }
 
     /** A count with its noun. */
-    static String count(int n, String one, String many) {
+    public static String count(int n, String one, String many) {
         return n + " " + (n == 1 ? one : many);
     }
 
