@@ -8,6 +8,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Point3;
+import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
@@ -160,37 +161,21 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
         Edge a = one.edge();
         Edge b = other.edge();
         boolean ofOneOpening = a.opening().isPresent() && a.opening().equals(b.opening());
-        Point3 along = minus(a.to(), a.from());
-        double length = length(along);
-        Point3 second = minus(b.to(), b.from());
+        Point3 along = Vectors.minus(a.to(), a.from());
+        double length = Vectors.length(along);
+        Point3 second = Vectors.minus(b.to(), b.from());
         // A threshold's section shows the seam that its door stands on, whose length is less by the door's.
         if (ofOneOpening
                 || a.kind().threshold()
                 || b.kind().threshold()
-                || length(cross(along, second)) > PARALLEL * length * length(second)) {
+                || Vectors.length(Vectors.cross(along, second)) > PARALLEL * length * Vectors.length(second)) {
             return Optional.empty();
         }
-        Point3 between = minus(b.from(), a.from());
-        double distance = length(cross(along, between)) / length;
-        double start = dot(along, between) / length;
-        double end = dot(along, minus(b.to(), a.from())) / length;
+        Point3 between = Vectors.minus(b.from(), a.from());
+        double distance = Vectors.length(Vectors.cross(along, between)) / length;
+        double start = Vectors.dot(along, between) / length;
+        double end = Vectors.dot(along, Vectors.minus(b.to(), a.from())) / length;
         double beside = Math.min(length, Math.max(start, end)) - Math.max(0, Math.min(start, end));
         return Optional.of(new Pair(one, other, distance, beside));
-    }
-
-    private static Point3 minus(Point3 a, Point3 b) {
-        return new Point3(a.x() - b.x(), a.y() - b.y(), a.z() - b.z());
-    }
-
-    private static Point3 cross(Point3 a, Point3 b) {
-        return new Point3(a.y() * b.z() - a.z() * b.y(), a.z() * b.x() - a.x() * b.z(), a.x() * b.y() - a.y() * b.x());
-    }
-
-    private static double dot(Point3 a, Point3 b) {
-        return a.x() * b.x() + a.y() * b.y() + a.z() * b.z();
-    }
-
-    private static double length(Point3 a) {
-        return Math.sqrt(dot(a, a));
     }
 }

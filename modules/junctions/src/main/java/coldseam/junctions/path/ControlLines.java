@@ -146,6 +146,7 @@ public final class ControlLines {
     private ImmutableList<Point> inFace(int face, Point from, Point to) {
         Geometry straight = line(from, to);
         return straight.getLength() < TOUCHING
+                        || faces.get(face).isEmpty()
                         || faces.get(face).buffer(TOUCHING).covers(straight)
                 ? Lists.immutable.of(from, to)
                 : ClearWay.through(faces.get(face), point(from), point(to));
@@ -179,10 +180,11 @@ public final class ControlLines {
         return plan.pieces().get(plan.seen().faces().get(face).painted());
     }
 
+    /** Faces; what is too thin to have an area, as rounding leaves between two pieces, is none. */
     private ImmutableList<Integer> indices(IntPredicate which) {
         MutableList<Integer> found = Lists.mutable.empty();
         for (int face = 0; face < faces.size(); face++) {
-            if (which.test(face)) {
+            if (!faces.get(face).isEmpty() && which.test(face)) {
                 found.add(face);
             }
         }

@@ -80,7 +80,7 @@ final class Crop {
         Point focus = focus(picture.coldest().orElseThrow().at(), joints);
         ImmutableList<Point> wanted = Lists.immutable
                 .of(focus)
-                .newWithAll(joints.select(p -> distance(p, focus) < HEART))
+                .newWithAll(joints.select(p -> p.distance(focus) < HEART))
                 .newWithAll(picture.weakestPath().orElseThrow().path())
                 .newWithAll(picture.penLine().orElseThrow().neckAt());
         Box near = new Box(focus.x() - REACH, focus.y() - REACH, focus.x() + REACH, focus.y() + REACH);
@@ -89,7 +89,7 @@ final class Crop {
             core = core.joinedWith(new Box(p.x(), p.y(), p.x(), p.y()));
         }
         Box window = core.grown(BEYOND + 0.5 * Math.max(core.width(), core.height()));
-        for (Point p : told(picture, parts).select(p -> distance(p, focus) < TOLD)) {
+        for (Point p : told(picture, parts).select(p -> p.distance(focus) < TOLD)) {
             window = window.joinedWith(new Box(p.x(), p.y(), p.x(), p.y()).grown(BESIDE));
         }
         return window.cutWith(bounds);
@@ -108,8 +108,8 @@ final class Crop {
      * keeps the junction warm), the joint nearest to it instead, so that the junction itself is what is seen.
      */
     private static Point focus(Point coldest, ImmutableList<Point> joints) {
-        return joints.minByOptional(joint -> distance(coldest, joint))
-                .filter(nearest -> distance(coldest, nearest) > PLAIN)
+        return joints.minByOptional(joint -> coldest.distance(joint))
+                .filter(nearest -> coldest.distance(nearest) > PLAIN)
                 .orElse(coldest);
     }
 
@@ -121,10 +121,6 @@ final class Crop {
                 .flatCollect(part -> part.outline().corners())
                 .select(corner -> within.contains(corner.x(), corner.y()))
                 .reject(corner -> picture.ends().anySatisfy(end -> end.aligned(corner)));
-    }
-
-    private static double distance(Point a, Point b) {
-        return Math.hypot(a.x() - b.x(), a.y() - b.y());
     }
 
     /** Everything that is painted. */
