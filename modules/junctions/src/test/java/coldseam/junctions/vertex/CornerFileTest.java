@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.conduction.DrawingFault;
 import coldseam.conduction.solid.Body;
-import coldseam.conduction.solid.BodyFault;
 import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solid.Box;
 import coldseam.conduction.solid.Painted;
@@ -93,7 +93,7 @@ class CornerFileTest {
         String one = String.format(bar, 40, 80);
         String both = one + String.format(bar, 80, 120);
         assertEquals(Lists.immutable.empty(), BodySolver.faults(body("drawing:\n" + one)));
-        ImmutableList<BodyFault> faults = BodySolver.faults(body("drawing:\n" + both));
+        ImmutableList<DrawingFault> faults = BodySolver.faults(body("drawing:\n" + both));
         assertTrue(faults.anySatisfy(fault -> fault.text().contains("touch along a line only")), faults::toString);
     }
 
