@@ -20,10 +20,7 @@ public final class DecayLength {
     private final double rse;
 
     private DecayLength(EquivalentLayers stack) {
-        this.layers = stack.layers()
-                .select(layer -> layer.part() == EquivalentLayer.Part.CARRIES_HEAT
-                        && layer.thickness() > 0
-                        && layer.resistance() > 0);
+        this.layers = stack.layers().select(layer -> layer.part() == EquivalentLayer.Part.CARRIES_HEAT);
         this.rsi = stack.interiorSurfaceResistance();
         this.rse = stack.exteriorSurfaceResistance();
     }

@@ -43,7 +43,8 @@ public record EquivalentLayers(
                 even += counted;
             }
         }
-        double stretch = bridged == 0 ? 1 : (total - even) / bridged;
+        // Of bridged layers only; without any it means nothing and is not used.
+        double stretch = (total - even) / bridged;
         ImmutableList<EquivalentLayer> layers = u.layers().collect(layer -> equivalent(layer, stretch));
         return new EquivalentLayers(layers, u.interiorSurfaceResistance(), u.exteriorSurfaceResistance(), 1 / total, u);
     }

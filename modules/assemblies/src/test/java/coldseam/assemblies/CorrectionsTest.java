@@ -163,4 +163,35 @@ class CorrectionsTest {
                 fasteners: recess is 0.2 m; allowed is up to the insulation's thickness, 0.08 m
                 rain cooling: precipitation is -1.0 mm/day; allowed is 0 or more""", AssemblyFaults.of(bad).makeString("\n"));
     }
+
+    @Test
+    void screwsThroughNothingThatInsulatesCountForNothing() {
+        Transmittance u = roof(with(assembly(layer(Role.STRUCTURE, "block", 200, 0.5)), screws(50, 0)));
+        assertEquals(0, u.corrections().fasteners(), 0);
+        assertEquals(1 / (0.14 + 0.4), u.corrected(), EXACT);
+    }
+
+    /** The mean of 1/(R0 + R) over the field by Simpson's rule, which is exact here: x⁴ is below 1e-20. */
+    @Test
+    void aTaperOfNextToNothingIsTheMeanOverItsField() {
+        double rest = 0.7;
+        for (double x : new double[] {9.9e-6, 1e-7, 0}) {
+            double end = 1 / (rest * (1 + x));
+            double middle = 1 / (rest * (1 + x / 2));
+            double start = 1 / rest;
+            assertEquals(
+                    (start + 4 * middle + end) / 6,
+                    TaperedLayers.transmittance(Layer.Taper.Shape.RECTANGLE, rest, x * rest),
+                    1e-14);
+            // The share of the field at a height falls or grows in a straight line.
+            assertEquals(
+                    (2 * start + 4 * middle) / 6,
+                    TaperedLayers.transmittance(Layer.Taper.Shape.TRIANGLE_THICKEST_AT_APEX, rest, x * rest),
+                    1e-14);
+            assertEquals(
+                    (4 * middle + 2 * end) / 6,
+                    TaperedLayers.transmittance(Layer.Taper.Shape.TRIANGLE_THINNEST_AT_APEX, rest, x * rest),
+                    1e-14);
+        }
+    }
 }

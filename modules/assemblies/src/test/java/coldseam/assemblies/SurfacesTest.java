@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Point3;
@@ -101,5 +102,63 @@ class SurfacesTest {
                         .toString());
         assertEquals("outdoors", wall.interfaces().getLast().outside());
         assertTrue(wall.interfaces().getFirst().inside().equals("room"));
+    }
+
+    @Test
+    void aLayerThatVentsALittleDropsAsMuchAsItCounts() {
+        // 750 mm²/m: three quarters of what lies outside count. Rse is weighed too, Rsi outside a fully vented layer.
+        Transmittance u = Transmittance.of(
+                Build.assembly(
+                        Build.layer(Role.INSULATION, "board", 100, 0.04),
+                        Build.air(40, Layer.Ventilation.SLIGHTLY_VENTILATED, 750),
+                        Build.layer(Role.CLADDING, "brick", 100, 0.8)),
+                HeatFlow.HORIZONTAL,
+                OuterSurface.OUTDOORS);
+        double air = 0.75 * AirLayers.resistance(0.04, HeatFlow.HORIZONTAL, 0.9);
+        double brick = 0.75 * 0.125;
+        double exterior = 0.75 * 0.04 + 0.25 * 0.13;
+        double total = 0.13 + 2.5 + air + brick + exterior;
+        InterfaceTemperatures wall = InterfaceTemperatures.of(u, 20, 0);
+        double[] passed = {0.13, 2.63, 2.63 + air, 2.63 + air + brick};
+        for (int i = 0; i < passed.length; i++) {
+            assertEquals(20 - 20 * passed[i] / total, wall.interfaces().get(i).temperature(), 1e-12);
+        }
+        assertEquals("outdoors", wall.interfaces().getLast().outside());
+    }
+
+    @Test
+    void temperaturesEndAtAVentilatedCavity() {
+        InterfaceTemperatures wall = InterfaceTemperatures.of(
+                Transmittance.of(
+                        Build.assembly(
+                                Build.layer(Role.INSULATION, "board", 100, 0.04),
+                                Build.air(40, Layer.Ventilation.WELL_VENTILATED, 0),
+                                Build.layer(Role.CLADDING, "brick", 100, 0.8)),
+                        HeatFlow.HORIZONTAL,
+                        OuterSurface.OUTDOORS),
+                20,
+                0);
+        assertEquals(
+                "[room > board, board > ventilated air layer]",
+                wall.interfaces()
+                        .collect(each -> each.inside() + " > " + each.outside())
+                        .toString());
+        assertEquals(20 - 20 * 2.63 / 2.76, wall.interfaces().getLast().temperature(), 1e-12);
+    }
+
+    @Test
+    void anAirLayerOfThirtyCentimetresIsNoSpace() {
+        Transmittance u = Transmittance.of(
+                Build.assembly(Build.air(300, Layer.Ventilation.UNVENTILATED, 0)),
+                HeatFlow.UPWARDS,
+                OuterSurface.OUTDOORS);
+        assertEquals("[]", u.warnings().toString());
+    }
+
+    @Test
+    void aFacingIsADirection() {
+        assertEquals(HeatFlow.UPWARDS, HeatFlow.through(BridgeKind.Facing.UP));
+        assertEquals(HeatFlow.HORIZONTAL, HeatFlow.through(BridgeKind.Facing.SIDE));
+        assertEquals(HeatFlow.DOWNWARDS, HeatFlow.through(BridgeKind.Facing.DOWN));
     }
 }

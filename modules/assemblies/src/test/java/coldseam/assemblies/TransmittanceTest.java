@@ -136,4 +136,28 @@ class TransmittanceTest {
         double total = stack.transmittanceOfAssembly().total();
         assertEquals(0.14 / (total - 0.05 - 0.17), stack.layers().get(1).conductivity(), EXACT);
     }
+
+    @Test
+    void framingCountsAsMetalFromTenWattsPerMetreAndKelvin() {
+        Layer wool = layer(Role.STRUCTURE, "wool", 150, 0.035);
+        assertEquals(
+                "[METAL_BRIDGE]",
+                wall(framed(wool, 10, 1e-6))
+                        .warnings()
+                        .collect(Transmittance.Warning::kind)
+                        .toString());
+        assertEquals("[]", wall(framed(wool, 9.99, 1e-6)).warnings().toString());
+    }
+
+    @Test
+    void aStackOfWhatVentsAloneReachesNowhere() {
+        EquivalentLayers none = EquivalentLayers.of(
+                assembly(air(40, Layer.Ventilation.WELL_VENTILATED, 0), layer(Role.CLADDING, "brick", 100, 0.8)),
+                HeatFlow.HORIZONTAL,
+                OuterSurface.OUTDOORS);
+        assertEquals(
+                "[VENTILATED, VENTILATED]",
+                none.layers().collect(EquivalentLayer::part).toString());
+        assertEquals(0, DecayLength.of(none), 0);
+    }
 }

@@ -1,5 +1,6 @@
 package coldseam.audit;
 
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -14,6 +15,8 @@ public record Breach(String rule, Evidence evidence) {
     public interface Evidence {
 
         /** What was found and what it is held to, as far as it is numbers. */
-        ImmutableList<Value> values();
+        default ImmutableList<Value> values() {
+            return Lists.immutable.empty();
+        }
     }
 }

@@ -33,11 +33,6 @@ public record VertexRow(
         NOT_ASKED
     }
 
-    /** Whether it is one of those that a sheet stands for. */
-    public boolean isOn(VertexSheet other) {
-        return sheet.filter(own -> own.id().equals(other.id())).isPresent();
-    }
-
     /** chi in a dimension system, W/K; zero where it is not computed. */
     public Interval chi(DimensionSystem system) {
         return sheet.map(found -> found.chi(system)).orElse(Interval.of(0));

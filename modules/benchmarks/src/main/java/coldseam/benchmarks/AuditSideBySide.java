@@ -1,5 +1,6 @@
 package coldseam.benchmarks;
 
+import java.io.File;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -15,20 +16,32 @@ import java.util.Locale;
  * Times whole processes: an audit from a cold start beside the {@link Floor} program, one after the other in each round, so
  * that a busy spell of the machine meets all of them.
  *
- * <p>Arguments: the class path of the jar and of this program, the house file, a folder to work in, and how many rounds.
+ * <p>Arguments: the class path of the jar and of this program, in this order, the house file, which names no details beside it,
+ * a folder to work in, and how many rounds.
  * Processor time and peak memory are read from {@code /proc}, so they need Linux; elsewhere they are left out.
  */
 public final class AuditSideBySide {
 
     private static final String AUDITED = "coldseam.cli.Main";
-    private static final String[] NAMES = {"floor", "audit", "audit, kept", "check", "check, kept"};
+    private static final String[] NAMES = {
+        "floor",
+        "audit to PDF",
+        "of a changed file, sections kept",
+        "of the same, kept",
+        "check",
+        "of a changed file, sections kept",
+        "of the same, kept"
+    };
 
-    private final WholeProcess process;
+    private final WholeProcess floor;
+    private final WholeProcess tool;
     private final String house;
     private final Path folder;
 
     private AuditSideBySide(String classPath, String house, Path folder) {
-        this.process = new WholeProcess(classPath, folder);
+        this.floor = new WholeProcess(classPath, folder);
+        // The tool runs from its jar alone, as it does for everyone: beside folders of classes it keeps no whole runs.
+        this.tool = new WholeProcess(classPath.substring(0, classPath.indexOf(File.pathSeparatorChar)), folder);
         this.house = house;
         this.folder = folder;
     }
@@ -44,21 +57,27 @@ public final class AuditSideBySide {
     private String table(int rounds) throws IOException, InterruptedException {
         String pdf = folder.resolve("out.pdf").toString();
         String store = folder.resolve("store").toString();
+        // A comment is changed in each round: nothing is new to solve, and all else is to be done.
+        Path changed = folder.resolve("changed.yaml");
         String[][] commands = {
             {"coldseam.benchmarks.Floor", house, pdf},
             {AUDITED, "audit", house, "-o", pdf, "--no-store"},
+            {AUDITED, "audit", changed.toString(), "-o", pdf, "--store", store},
             {AUDITED, "audit", house, "-o", pdf, "--store", store},
             {AUDITED, "check", house, "--no-store"},
+            {AUDITED, "check", changed.toString(), "--store", store},
             {AUDITED, "check", house, "--store", store},
         };
-        process.run(commands[2]);
+        tool.run(commands[3]);
+        tool.run(commands[6]);
         List<List<WholeProcess.Taken>> all = new ArrayList<>();
         for (int i = 0; i < commands.length; i++) {
             all.add(new ArrayList<>());
         }
         for (int round = 0; round < rounds; round++) {
+            Files.writeString(changed, Files.readString(Path.of(house)) + "\n# round " + round + "\n");
             for (int i = 0; i < commands.length; i++) {
-                all.get(i).add(process.run(commands[i]));
+                all.get(i).add((i == 0 ? floor : tool).run(commands[i]));
             }
         }
         StringBuilder table =

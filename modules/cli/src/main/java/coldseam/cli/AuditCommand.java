@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -68,24 +69,31 @@ final class AuditCommand implements Callable<Integer> {
         });
         Outputs.refuse(options.house, written.toImmutable());
         Timings timings = new Timings();
-        Audit audit = options.audit(workshop, terminal, timings);
-        timings.begin("PDF");
-        PdfReport.write(audit, output, options.units(), pages.paper);
-        timings.begin("data");
-        if (json.isPresent()) {
-            AuditJson.write(audit, json.get());
+        ImmutableList<String> asked = Lists.immutable.of(
+                "audit", options.units().name(), pages.paper.name(), "" + json.isPresent(), "" + csv.isPresent());
+        Told told = options.tell(workshop, terminal, timings, asked, this::told);
+        timings.begin("write");
+        for (int i = 0; i < written.size(); i++) {
+            AtomicFiles.write(written.get(i), told.documents().get(i));
         }
-        if (csv.isPresent()) {
-            for (AuditCsv table : AuditCsv.values()) {
-                AtomicFiles.write(beside(csv.get(), table), table.text(audit, options.units()));
-            }
-        }
-        timings.begin("words");
-        new VerdictText(audit, options.units()).brief().forEach(terminal.out()::println);
+        told.lines().forEach(terminal.out()::println);
         terminal.out().println();
         written.forEach(path -> terminal.out().println("Written: " + path));
         options.say(timings, terminal);
-        return Exit.of(audit).code();
+        return told.code();
+    }
+
+    /** With the documents in the order in which they are written. */
+    private Told told(Audit audit) {
+        MutableList<byte[]> documents = Lists.mutable.of(PdfReport.bytes(audit, options.units(), pages.paper));
+        json.ifPresent(path -> documents.add(Told.bytes(AuditJson.text(audit))));
+        csv.ifPresent(path -> {
+            for (AuditCsv table : AuditCsv.values()) {
+                documents.add(Told.bytes(table.text(audit, options.units())));
+            }
+        });
+        return new Told(
+                Exit.of(audit).code(), new VerdictText(audit, options.units()).brief(), documents.toImmutable());
     }
 
     private static Path beside(Path csv, AuditCsv table) {

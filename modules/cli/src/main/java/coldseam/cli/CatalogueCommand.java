@@ -52,6 +52,11 @@ final class CatalogueCommand implements Callable<Integer> {
     @Option(names = "--assemblies", description = "List the build-ups --first and --second may name.")
     boolean assemblies;
 
+    @Option(
+            names = "--materials",
+            description = "List the built-in materials, what a layer of each can control and what it bears.")
+    boolean materials;
+
     @Option(names = "--points", description = "Fasteners, posts, columns, brackets and pipes with their chi.")
     boolean points;
 
@@ -101,6 +106,10 @@ final class CatalogueCommand implements Callable<Integer> {
             String text =
                     points ? CatalogueFile.pointGuide() : corners ? CatalogueFile.cornerGuide() : CatalogueFile.guide();
             terminal.out().println(text.stripTrailing());
+            return Exit.UNBROKEN.code();
+        }
+        if (materials) {
+            new MaterialTable(terminal, printed.units).print();
             return Exit.UNBROKEN.code();
         }
         Accuracy accuracy = accuracy();
@@ -257,8 +266,7 @@ final class CatalogueCommand implements Callable<Integer> {
         ImmutableList<String> unknown = words().reject(all::contains);
         if (unknown.notEmpty()) {
             throw new RefusedException(unknown.collect(word -> "--kind: got \"" + word + "\"; "
-                    + Nearest.to(word, all)
-                            .map(near -> "did you mean \"" + near + "\"?")
+                    + Nearest.meant(word, all)
                             .orElse("one of " + Nearest.among(word, all) + "; \"coldseam catalogue\" lists them")));
         }
     }

@@ -11,8 +11,8 @@ import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.vertex.VertexComputing;
 import coldseam.report.DetailPdf;
-import coldseam.report.pages.Print;
 import coldseam.report.pdf.Paper;
+import coldseam.report.words.Phrases;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -67,7 +67,7 @@ final class CatalogueSheets {
                 DetailPdf.bytes(
                         sheets, title, "catalogue", layers.site(), units, paper, "coldseam " + ToolVersion.read()));
         terminal.out()
-                .println(Print.count(sheets.size(), "sheet", "sheets")
+                .println(Phrases.count(sheets.size(), "sheet", "sheets")
                         + (sheets.size() < all.size()
                                 ? "; " + (all.size() - sheets.size()) + " options do not fit those layers"
                                 : ""));

@@ -1,10 +1,10 @@
 package coldseam.cli;
 
-import coldseam.audit.Audit;
 import coldseam.audit.house.Workshop;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.eclipse.collections.api.factory.Lists;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -30,10 +30,17 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Timings timings = new Timings();
-        Audit audit = options.audit(workshop, terminal, timings);
-        timings.begin("words");
-        new VerdictText(audit, options.units()).full().forEach(terminal.out()::println);
+        Told told = options.tell(
+                workshop,
+                terminal,
+                timings,
+                Lists.immutable.of("check", options.units().name()),
+                audit -> new Told(
+                        Exit.of(audit).code(),
+                        new VerdictText(audit, options.units()).full(),
+                        Lists.immutable.empty()));
+        told.lines().forEach(terminal.out()::println);
         options.say(timings, terminal);
-        return Exit.of(audit).code();
+        return told.code();
     }
 }

@@ -15,14 +15,11 @@ import coldseam.junctions.vertex.VertexComputing;
 import coldseam.junctions.vertex.VertexResult;
 import coldseam.junctions.vertex.VertexSetup;
 import coldseam.report.DetailPdf;
-import coldseam.report.pages.Print;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Corners' own details in the columns of a terminal, computed between typical build-ups. */
 final class CornerLines {
-
-    private static final String UNDER = "          ";
 
     private final DetailLines lines;
     private final Catalogue catalogue;
@@ -59,23 +56,17 @@ final class CornerLines {
     }
 
     private void option(Detail detail) {
-        lines.fold(
-                String.format(Locale.ROOT, "  %-7s %s: ", detail.rank().name().toLowerCase(Locale.ROOT), detail.id()),
-                detail.name(),
-                UNDER);
+        lines.option(detail);
         try {
             VertexResult result = compute(detail);
-            lines.fold(UNDER, "between " + met(result.setup()), UNDER);
-            lines.fold(
-                    UNDER,
-                    result.heat()
-                                    .map(heat -> "chi external " + chi(heat.chiExternal()) + ", internal "
-                                            + chi(heat.chiInternal()) + ", ")
-                                    .orElse("")
-                            + String.format(Locale.ROOT, "fRsi %.2f", result.temperatureFactor()),
-                    UNDER);
+            lines.under("between " + met(result.setup()));
+            lines.under(result.heat()
+                            .map(heat -> "chi external " + chi(heat.chiExternal()) + ", internal "
+                                    + chi(heat.chiInternal()) + ", ")
+                            .orElse("")
+                    + String.format(Locale.ROOT, "fRsi %.2f", result.temperatureFactor()));
         } catch (DetailDoesNotFit misfit) {
-            misfit.reasons().forEach(reason -> lines.fold(UNDER, "does not fit: " + reason, UNDER));
+            misfit.reasons().forEach(reason -> lines.under("does not fit: " + reason));
         }
     }
 
@@ -112,9 +103,7 @@ final class CornerLines {
 
     /** One of them with all its words. */
     void words(Detail detail, VertexResult result) {
-        lines.fold(detail.kind().label() + ": " + detail.name() + " ("
-                + detail.rank().name().toLowerCase(Locale.ROOT) + " option)");
-        lines.fold(Print.capital(between(result.setup())) + ".");
+        lines.head(detail, between(result.setup()) + ".");
         lines.say("");
         result.heat().ifPresent(heat -> {
             lines.row("chi external", chi(heat.chi(DimensionSystem.EXTERNAL)) + ", proven for the corner as drawn");

@@ -11,10 +11,8 @@ import coldseam.junctions.vertex.VertexResult;
 import coldseam.report.BodySvg;
 import coldseam.report.DetailPdf;
 import coldseam.report.DetailSvg;
-import coldseam.report.pages.Print;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.eclipse.collections.api.factory.Lists;
@@ -134,17 +132,14 @@ final class DetailCommand implements Callable<Integer> {
     private RefusedException unknown(Layers layers) {
         ImmutableList<String> all = layers.catalogue().ids();
         return new RefusedException(Lists.immutable.of("ID: got \"" + id + "\"; "
-                + Nearest.to(id, all)
-                        .map(near -> "did you mean \"" + near + "\"?")
+                + Nearest.meant(id, all)
                         .orElse("one of " + Nearest.among(id, all) + "; \"coldseam catalogue\" lists them")));
     }
 
     private void words(BridgeResult result, Layers.Place<?> place, int places) {
         Detail detail = result.detail();
         DetailLines lines = new DetailLines(terminal, printed.units);
-        lines.fold(detail.kind().label() + ": " + detail.name() + " ("
-                + detail.rank().name().toLowerCase(Locale.ROOT) + " option)");
-        lines.fold(Print.capital(place.words()) + " (" + place.origin() + ").");
+        lines.head(detail, place.words() + " (" + place.origin() + ").");
         if (places > 1) {
             lines.fold("The house has this kind of "
                     + (detail.kind() instanceof PointKind

@@ -13,12 +13,16 @@ import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Photograph;
 import coldseam.junctions.language.DetailParameter;
+import coldseam.report.words.Phrases;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 
 /** The lines in which a detail, of a junction, a point or a corner, is told in a terminal. */
 record DetailLines(Terminal terminal, UnitSystem units) {
+
+    /** Before what is said of one option. */
+    static final String UNDER = "          ";
 
     void say(String line) {
         terminal.out().println(line.stripTrailing());
@@ -35,6 +39,26 @@ record DetailLines(Terminal terminal, UnitSystem units) {
 
     void row(String label, String text) {
         fold(String.format(Locale.ROOT, "  %-14s ", label), text, " ".repeat(17));
+    }
+
+    /** Folded under an option. */
+    void under(String text) {
+        fold(UNDER, text, UNDER);
+    }
+
+    /** One option of its kind, at the head of what is said of it. */
+    void option(Detail detail) {
+        fold(
+                String.format(Locale.ROOT, "  %-7s %s: ", detail.rank().name().toLowerCase(Locale.ROOT), detail.id()),
+                detail.name(),
+                UNDER);
+    }
+
+    /** A detail at the head of its sheet, and what it is between. */
+    void head(Detail detail, String where) {
+        fold(detail.kind().label() + ": " + detail.name() + " ("
+                + detail.rank().name().toLowerCase(Locale.ROOT) + " option)");
+        fold(Phrases.capital(where));
     }
 
     /** A titled list; nothing where it is empty. */

@@ -7,11 +7,15 @@ import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
 import coldseam.conduction.Budget;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.store.KeptFolder;
+import coldseam.junctions.store.RunStore;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -59,19 +63,47 @@ final class HouseOptions {
     }
 
     /**
-     * Audits the house, saying how far it has come.
+     * Audits the house, saying how far it has come, and tells of it; or tells what an earlier run told that read the very same.
      *
      * @param timings hears of each phase
+     * @param asked what decides beside the house what is told
+     * @param telling everything that is printed and written of an audit
      * @throws coldseam.files.FileFaultException with every fault of the file, or of the shape it describes
      * @throws RefusedException where options contradict each other
      */
-    Audit audit(Workshop workshop, Terminal terminal, Timings timings) {
-        return working(workshop, terminal, (shop, lines) -> {
+    Told tell(
+            Workshop workshop,
+            Terminal terminal,
+            Timings timings,
+            ImmutableList<String> asked,
+            Function<Audit, Told> telling) {
+        timings.begin("look up");
+        Optional<KeptFolder> kept = kept();
+        Optional<RunStore> before = kept.flatMap(folder -> workshop.identity()
+                .flatMap(tool -> RunStore.of(folder, tool, house, asked.newWithAll(limits(workshop)))));
+        Optional<Told> known = before.flatMap(RunStore::find).map(Told::read);
+        if (known.isPresent()) {
+            terminal.err()
+                    .println("Kept results: all of this audit, in "
+                            + kept.orElseThrow().folder() + " (safe to delete)");
+            return known.get();
+        }
+        return working(kept, workshop, terminal, (shop, lines) -> {
             timings.begin("read");
             HouseAudit ready = HouseAudit.of(house, shop);
             timings.begin("plan");
-            return ready.compute(new Timed(lines, timings), () -> false);
+            Audit audit = ready.compute(new Timed(lines, timings), () -> false);
+            timings.begin("documents");
+            Told told = telling.apply(audit);
+            before.ifPresent(run -> run.keep(audit.inputDigest(), CatalogueFile.own(ready.catalogue()), told.write()));
+            return told;
         });
+    }
+
+    /** What solves are held to: another run with more memory may tell more. */
+    private ImmutableList<String> limits(Workshop workshop) {
+        return Lists.immutable.of(
+                budget(workshop).toString(), Long.toString(Runtime.getRuntime().maxMemory()));
     }
 
     /** Says when each step begins, and beforehand what there is to do where somebody wants timings. */
@@ -110,7 +142,11 @@ final class HouseOptions {
      * @throws RefusedException where options contradict each other
      */
     <T> T working(Workshop workshop, Terminal terminal, BiFunction<Workshop, Progress, T> work) {
-        Optional<KeptFolder> kept = kept();
+        return working(kept(), workshop, terminal, work);
+    }
+
+    private <T> T working(
+            Optional<KeptFolder> kept, Workshop workshop, Terminal terminal, BiFunction<Workshop, Progress, T> work) {
         ProgressLines lines = new ProgressLines(terminal);
         try {
             Workshop within = workshop.within(budget(workshop));

@@ -107,8 +107,7 @@ record Layers(
         Optional<Assembly> found = known.detectOptional(each -> each.name().equals(name));
         if (found.isEmpty()) {
             faults.add(option + ": got \"" + name + "\"; "
-                    + Nearest.to(name, known.collect(Assembly::name))
-                            .map(near -> "did you mean \"" + near + "\"?")
+                    + Nearest.meant(name, known.collect(Assembly::name))
                             .orElse("run \"coldseam catalogue --assemblies\" for the build-ups there are"));
         }
         return found;

@@ -21,8 +21,6 @@ import org.eclipse.collections.api.list.ImmutableList;
 final class OptionTable {
 
     private static final String ROW = "          %-18s  %-18s  %5s  %10s  %6s";
-    private static final String UNDER = "          ";
-
     /** What came of an option: its result, or why it does not fit. */
     private record Outcome(Optional<BridgeResult> result, ImmutableList<String> misfits) {}
 
@@ -43,7 +41,7 @@ final class OptionTable {
     void names(ImmutableList<? extends BridgeKind> kinds) {
         for (BridgeKind kind : kinds) {
             lines.say(kind.label());
-            options(kind).forEach(this::name);
+            options(kind).forEach(lines::option);
         }
         lines.say("");
     }
@@ -113,10 +111,10 @@ final class OptionTable {
         ImmutableList<Outcome> outcomes =
                 Lists.immutable.fromStream(options.castToList().parallelStream().map(detail -> outcome(detail, place)));
         options.zip(outcomes).forEach(pair -> {
-            name(pair.getOne());
-            pair.getOne().cost().ifPresent(cost -> lines.fold(UNDER, "cost " + cost.sourced(units), UNDER));
+            lines.option(pair.getOne());
+            pair.getOne().cost().ifPresent(cost -> lines.under("cost " + cost.sourced(units)));
             pair.getTwo().result().ifPresent(this::numbers);
-            pair.getTwo().misfits().forEach(reason -> lines.fold(UNDER, "does not fit: " + reason, UNDER));
+            pair.getTwo().misfits().forEach(reason -> lines.under("does not fit: " + reason));
         });
     }
 
@@ -134,7 +132,7 @@ final class OptionTable {
             lines.say(String.format(
                     Locale.ROOT,
                     "%schi %s %s, fRsi %.2f",
-                    UNDER,
+                    DetailLines.UNDER,
                     number(result, DimensionSystem.EXTERNAL),
                     units.label(result.dimension()),
                     result.temperatureFactor()));
@@ -152,7 +150,7 @@ final class OptionTable {
         tabulated.ifPresent(row -> lines.say(String.format(
                 Locale.ROOT,
                 "%s%-18s  %-18s  ISO 14683 %s",
-                UNDER,
+                DetailLines.UNDER,
                 units.number(row.external(), result.dimension()),
                 units.number(row.internal(), result.dimension()),
                 row.code())));
@@ -161,12 +159,5 @@ final class OptionTable {
     private String number(BridgeResult result, DimensionSystem system) {
         return units.intervalNumber(
                 result.psiOrChi(system).lower(), result.psiOrChi(system).upper(), result.dimension());
-    }
-
-    private void name(Detail detail) {
-        lines.fold(
-                String.format(Locale.ROOT, "  %-7s %s: ", detail.rank().name().toLowerCase(Locale.ROOT), detail.id()),
-                detail.name(),
-                UNDER);
     }
 }

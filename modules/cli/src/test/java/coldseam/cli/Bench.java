@@ -22,6 +22,9 @@ import java.util.Optional;
  */
 final class Bench implements Workshop {
 
+    /** For all whose houses have build-ups and details in common. */
+    static final Bench SHARED = new Bench();
+
     private final Workshop builtIn = new BuiltInWorkshop();
     private final BridgeComputer computer;
     private final VertexComputing corners;

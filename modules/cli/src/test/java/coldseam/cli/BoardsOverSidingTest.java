@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
-import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.HouseAudit;
 import org.eclipse.collections.api.factory.Lists;
 import org.junit.jupiter.api.Tag;
@@ -25,8 +24,7 @@ class BoardsOverSidingTest {
     @Test
     void seamsDrawOverItAndScrewsCount() {
         Audit audit = HouseAudit.of(
-                        CommittedReport.ROOT.resolve("fixtures/houses/old/boards-over-siding.yaml"),
-                        new BuiltInWorkshop())
+                        CommittedReport.ROOT.resolve("fixtures/houses/old/boards-over-siding.yaml"), Run.REAL)
                 .compute();
         assertEquals(Lists.immutable.empty(), audit.findings());
         AssemblyRow wall =

@@ -8,19 +8,21 @@ import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Point3;
+import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
-import coldseam.envelope.shell.lattice.Vectors;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.words.FindingWords;
 import java.nio.file.Path;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Houses written by storeys and once more by surfaces: the same edges, between the same build-ups, and the same heat loss. */
+@Tag("slow")
 class BothWaysTest {
 
     /** m, m² and m³ per m of the house: corners of explicit surfaces lie on a lattice of 0.1 mm. */
@@ -28,7 +30,7 @@ class BothWaysTest {
 
     private static final FindingWords WORDS = new FindingWords(UnitSystem.SI);
     private static final Path HOUSES = CommittedReport.ROOT.resolve("fixtures/houses/twice");
-    private static final Workshop BENCH = new Bench();
+    private static final Workshop BENCH = Bench.SHARED;
 
     @ParameterizedTest
     @ValueSource(strings = {"parapet", "cold-loft", "cellar", "part-cellar", "court", "slope"})

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldseam.audit.house.BuiltInWorkshop;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -23,7 +22,7 @@ class CatalogueCommandTest {
     private final StringWriter err = new StringWriter();
 
     private int run(String... arguments) {
-        return Coldseam.run(Terminal.of(out, err), new BuiltInWorkshop(), arguments);
+        return Coldseam.run(Terminal.of(out, err), Run.REAL, arguments);
     }
 
     private void fitsTheTerminal() {
@@ -35,6 +34,23 @@ class CatalogueCommandTest {
         assertEquals(0, run("catalogue"), err::toString);
         assertTrue(out.toString().contains("slab-edge-bare"));
         assertTrue(out.toString().contains("terrace-threshold-on-block"));
+        fitsTheTerminal();
+    }
+
+    @Test
+    void listsMaterialsWithWhatTheyCanDo() {
+        assertEquals(0, run("catalogue", "--materials", "--units", "us"), err::toString);
+        List<String> lines = out.toString().lines().toList();
+        int board = lines.indexOf(lines.stream()
+                .filter(line -> line.strip().startsWith("extruded polystyrene board"))
+                .findFirst()
+                .orElseThrow());
+        // 0.035 W/(m·K), in Btu·in/(h·ft²·°F), and mu 150 of the data file.
+        assertTrue(lines.get(board).strip().matches("extruded polystyrene board +0\\.243 +150"), lines.get(board));
+        assertEquals(
+                "controls air, vapour, water; bears ground, splash, load",
+                lines.get(board + 1).strip());
+        assertTrue(lines.stream().noneMatch(line -> line.strip().startsWith("air ")), "air has no conductivity");
         fitsTheTerminal();
     }
 

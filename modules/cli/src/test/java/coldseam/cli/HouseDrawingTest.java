@@ -27,7 +27,7 @@ class HouseDrawingTest {
     void aFindingIsMarkedAtAnyPlaceOfItThatShows() throws IOException {
         String text = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/shapes/split-level.yaml"));
         Path open = Files.writeString(folder.resolve("open.yaml"), text.substring(0, text.indexOf("junctions:")));
-        Audit audit = HouseAudit.of(open, new Bench()).compute();
+        Audit audit = HouseAudit.of(open, Bench.SHARED).compute();
         FindingWords words = new FindingWords(UnitSystem.SI);
         List<String> hidden =
                 new HouseDrawing(audit).hidden().collect(words::title).castToList();

@@ -3,7 +3,6 @@ package coldseam.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.junctions.catalogue.CatalogueFile;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -26,7 +25,7 @@ class HouseSettingsTest {
     private final StringWriter err = new StringWriter();
 
     private int run(String... arguments) {
-        return Coldseam.run(Terminal.of(out, err), new BuiltInWorkshop(), arguments);
+        return Coldseam.run(Terminal.of(out, err), Run.REAL, arguments);
     }
 
     private Path house(String parapet, String prices) throws IOException {

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
 import coldseam.audit.engine.InputUncertainty;
-import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.HouseAudit;
+import coldseam.audit.house.Workshop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,6 +29,8 @@ class InputUncertaintyTest {
     @TempDir
     Path folder;
 
+    private Workshop workshop = Run.REAL;
+
     private Audit audit(Path house, String material, double conductivity, double factor) throws IOException {
         Path file = folder.resolve("house" + factor + material.replace(' ', '-') + ".yaml");
         Files.writeString(
@@ -38,7 +40,7 @@ class InputUncertaintyTest {
                                 "assemblies:\n",
                                 "materials:\n  " + material + ": {conductivity: " + conductivity * factor
                                         + " W/(m·K), within: 20 %, source: made up}\nassemblies:\n"));
-        return HouseAudit.of(file, new BuiltInWorkshop()).compute();
+        return HouseAudit.of(file, workshop).compute();
     }
 
     private void follows(Path house, String material, double conductivity, double most) throws IOException {
@@ -95,18 +97,14 @@ class InputUncertaintyTest {
     private double total(String name, String yaml) throws IOException {
         Path file = folder.resolve(name + ".yaml");
         Files.writeString(file, yaml);
-        return HouseAudit.of(file, new BuiltInWorkshop())
-                .compute()
-                .heatLoss()
-                .total()
-                .middle();
+        return HouseAudit.of(file, workshop).compute().heatLoss().total().middle();
     }
 
     private double slope(String name, String yaml) throws IOException {
         Path file = folder.resolve("as-it-is.yaml");
         Files.writeString(file, yaml);
         InputUncertainty.Input input = InputUncertainty.of(
-                        HouseAudit.of(file, new BuiltInWorkshop()).compute())
+                        HouseAudit.of(file, workshop).compute())
                 .inputs()
                 .detect(each -> each.material().equals(name));
         return input.effect() / input.within();
@@ -124,6 +122,7 @@ class InputUncertaintyTest {
     /** A foundation wall's head and a stepped footing are drawn in outdoor air: the ground moves the floors alone. */
     @Test
     void theGroundMovesNoSeamThatIsDrawnWithoutIt() throws IOException {
+        workshop = Bench.SHARED;
         String house = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/shapes/part-cellar.yaml"));
         String wet = house.replace("clay or silt", "{name: clay, conductivity: " + 1.5 * (1 + STEP) + " W/(m·K)}");
         String dry = house.replace("clay or silt", "{name: clay, conductivity: " + 1.5 * (1 - STEP) + " W/(m·K)}");
@@ -146,7 +145,7 @@ class InputUncertaintyTest {
                                 "points:\n  posts: {surface: roof, detail: steel-post-through, number: 40}\n"
                                         + "  screws: {surface: room south wall, detail: fastener-stainless-steel, number: 400}\n"
                                         + "junctions:\n"));
-        Audit audit = HouseAudit.of(file, new BuiltInWorkshop()).compute();
+        Audit audit = HouseAudit.of(file, workshop).compute();
         ImmutableMap<String, Double> slopes = InputUncertainty.of(audit)
                 .inputs()
                 .toImmutableMap(InputUncertainty.Input::material, input -> input.effect() / input.within());

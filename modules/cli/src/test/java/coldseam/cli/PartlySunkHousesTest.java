@@ -18,7 +18,7 @@ class PartlySunkHousesTest {
     void everyChosenDetailFits() throws IOException {
         for (String house : Lists.immutable.of("split-level", "part-cellar")) {
             Audit audit = HouseAudit.of(
-                            CommittedReport.ROOT.resolve("fixtures/houses/shapes/" + house + ".yaml"), new Bench())
+                            CommittedReport.ROOT.resolve("fixtures/houses/shapes/" + house + ".yaml"), Bench.SHARED)
                     .compute();
             assertEquals(
                     Lists.immutable.empty(),

@@ -143,7 +143,7 @@ class PlantedHousesTest {
 
     @Test
     void everyPlantedFaultIsFoundByItsRules() throws IOException {
-        Workshop workshop = new Bench();
+        Workshop workshop = Bench.SHARED;
         Audit sound = audit("box", Map.of("box.yaml", Files.readString(FOLDER.resolve("box.yaml"))), workshop);
         assertTrue(sound.findings().isEmpty(), () -> sound.findings().makeString("\n"));
         LeastPsi least = new LeastPsi(sound.house(), sound.shell());

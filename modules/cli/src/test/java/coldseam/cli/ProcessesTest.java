@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -22,8 +23,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * What the world does to a run, with real processes: other machines' settings, a kill at any moment, a full disk, a store that
- * is spoilt, two runs at once. Nothing is torn, nothing is lost, and the exit codes are those that are documented.
+ * What the world does to a run: other machines' settings, a kill at any moment, a full disk, a store that is spoilt, two runs at
+ * once. Nothing is torn, nothing is lost, and the exit codes are those that are documented. What hangs on the process runs in
+ * processes of its own, the rest in this one: each process reads the catalogue with cold code.
  */
 @Tag("slow")
 class ProcessesTest {
@@ -62,23 +64,24 @@ class ProcessesTest {
     static Path shared;
 
     private static Path house;
-    private static Path store;
     private static List<byte[]> wanted;
 
     @TempDir
     Path folder;
 
-    /** One run by a machine of one processor, without a store: what every other run must give. */
+    /** One run in this process, without a store: what every other run must give. */
     @BeforeAll
     static void compute() throws Exception {
         house = Files.writeString(shared.resolve("house.yaml"), HOUSE);
-        store = shared.resolve("store");
         Path first = Files.createDirectory(shared.resolve("first"));
-        List<String> one =
-                List.of("-XX:ActiveProcessorCount=1", "-XX:+UseSerialGC", "-Xmx512m", "-Dfile.encoding=UTF-8");
-        assertEquals(Exit.FOUND.code(), ended(start(first, one, house, "--no-store")));
+        assertEquals(
+                Exit.FOUND.code(), here(first, Optional.empty(), "--no-store").code());
         wanted = contents(first);
-        assertEquals(Exit.FOUND.code(), ended(start(first, SHORT, house, "--store", store.toString())));
+    }
+
+    /** The run in this process, its outputs in a folder. */
+    private static Run here(Path in, Optional<Path> usual, String... more) {
+        return Run.with(Run.REAL, usual, arguments(in + "/", house, more).toArray(String[]::new));
     }
 
     private static List<byte[]> contents(Path folder) throws IOException {
@@ -96,6 +99,14 @@ class ProcessesTest {
         }
     }
 
+    private static List<String> arguments(String in, Path input, String... more) {
+        List<String> arguments = new ArrayList<>(List.of("audit", input.toString()));
+        arguments.addAll(
+                List.of("-o", in + OUTPUTS.get(0), "--json", in + OUTPUTS.get(1), "--csv", in + OUTPUTS.get(2)));
+        arguments.addAll(List.of(more));
+        return arguments;
+    }
+
     private static List<String> command(List<String> java, Path input, String... more) {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
@@ -104,16 +115,8 @@ class ProcessesTest {
         command.addAll(List.of(
                 "-cp",
                 System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                Main.class.getName(),
-                "audit",
-                input.toString(),
-                "-o",
-                OUTPUTS.get(0),
-                "--json",
-                OUTPUTS.get(1),
-                "--csv",
-                OUTPUTS.get(2)));
-        command.addAll(List.of(more));
+                Main.class.getName()));
+        command.addAll(arguments("", input, more));
         return command;
     }
 
@@ -152,8 +155,8 @@ class ProcessesTest {
     void sameBytesOnEveryMachine() throws Exception {
         Files.copy(house, folder.resolve("house.yaml"));
         List<String> turkish = List.of(
-                "-XX:ActiveProcessorCount=2",
-                "-XX:+UseParallelGC",
+                "-XX:ActiveProcessorCount=1",
+                "-XX:+UseSerialGC",
                 "-Xmx300m",
                 "-Duser.language=tr",
                 "-Duser.country=TR",
@@ -176,18 +179,22 @@ class ProcessesTest {
     /** Little memory makes intervals wider, in sections and in bodies, and ends no run. */
     @Test
     void littleMemoryWidensIntervalsAndSaysSo() throws Exception {
-        Path input = CommittedReport.ROOT.resolve("fixtures/houses/shapes/lean-to.yaml");
-        List<String> most = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx700m");
-        List<String> least = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx52m");
-        assertEquals(Exit.FOUND.code(), ended(start(folder, most, input, "--no-store", "--timings")));
+        Path input = CommittedReport.ROOT.resolve("fixtures/houses/planted/box.yaml");
+        Run most =
+                Run.of(arguments(folder + "/", input, "--no-store", "--timings").toArray(String[]::new));
+        assertEquals(Exit.UNBROKEN.code(), most.code(), most::err);
         JsonNode plenty = data(folder);
         assertTrue(plenty.at("/verdict/heldByMemory").isMissingNode(), "nothing holds it back");
         assertEquals(
                 1,
-                lines(folder, "To solve: 38 junctions, 0 points and 6 corners").count(),
-                "what there is to solve is said");
+                most.err()
+                        .lines()
+                        .filter(line -> line.startsWith("To solve: 9 junctions, 0 points and 2 corners"))
+                        .count(),
+                most::err);
+        List<String> least = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx52m");
         Path tight = Files.createDirectory(folder.resolve("tight"));
-        assertEquals(Exit.FOUND.code(), ended(start(tight, least, input, "--no-store")));
+        assertEquals(Exit.UNBROKEN.code(), ended(start(tight, least, input, "--no-store")));
         JsonNode little = data(tight);
         String held = little.at("/verdict/heldByMemory").asText();
         assertTrue(held.contains("J1") && held.contains("V1"), () -> "sections and bodies: " + held);
@@ -228,13 +235,18 @@ class ProcessesTest {
                 }
             }
         }
-        assertEquals(Exit.FOUND.code(), ended(start(folder, SHORT, house, "--store", own.toString())));
+        assertEquals(
+                Exit.FOUND.code(),
+                here(folder, Optional.empty(), "--store", own.toString()).code());
         assertWanted(folder);
     }
 
     @Test
     void spoiltStoreIsComputedAnew() throws Exception {
-        Path spoilt = Files.createDirectory(folder.resolve("store"));
+        Path store = folder.resolve("store");
+        assertEquals(
+                Exit.FOUND.code(),
+                here(folder, Optional.empty(), "--store", store.toString()).code());
         int number = 0;
         try (Stream<Path> kept = Files.walk(store)) {
             for (Path file : kept.filter(Files::isRegularFile).sorted().toList()) {
@@ -245,13 +257,13 @@ class ProcessesTest {
                     case 2 -> bytes[bytes.length / 2] ^= 1;
                     default -> bytes = "no solution at all".getBytes(StandardCharsets.UTF_8);
                 }
-                Path copy = spoilt.resolve(store.relativize(file).toString());
-                Files.createDirectories(copy.getParent());
-                Files.write(copy, bytes);
+                Files.write(file, bytes);
             }
         }
         assertTrue(number >= 4, "the store holds too little to be spoilt in four ways: " + number);
-        assertEquals(Exit.FOUND.code(), ended(start(folder, SHORT, house, "--store", spoilt.toString())));
+        Run again = here(folder, Optional.empty(), "--store", store.toString());
+        assertEquals(Exit.FOUND.code(), again.code(), again::err);
+        assertTrue(again.err().contains("Kept results: 0 found, "), again::err);
         assertWanted(folder);
     }
 
@@ -260,23 +272,29 @@ class ProcessesTest {
     void whatIsSolvedIsKeptInTheUsersFolder() throws Exception {
         assertEquals(Exit.FOUND.code(), ended(start(folder, SHORT, house)));
         assertWanted(folder);
-        String kept = said("Kept results: ");
+        String kept = lines(folder, "Kept results: ").findFirst().orElse("");
         assertTrue(kept.startsWith("Kept results: 0 found, "), kept);
-        assertEquals(Exit.FOUND.code(), ended(start(folder, SHORT, house)));
+        Optional<Path> usual = UsualFolder.of(
+                System.getProperty("os.name"),
+                folder.resolve("home").toString(),
+                any -> folder.resolve("usual").toString());
+        Run again = here(folder, usual);
+        assertEquals(Exit.FOUND.code(), again.code(), again::err);
         assertWanted(folder);
-        assertTrue(said("Kept results: ").contains(" found, 0 added in "), kept);
-        assertEquals(Exit.FOUND.code(), ended(start(folder, SHORT, house, "--no-store")));
-        assertEquals("", said("Kept"));
+        assertTrue(again.err().contains(" found, 0 added in "), again::err);
+        Run without = here(folder, usual, "--no-store");
+        assertEquals(Exit.FOUND.code(), without.code(), without::err);
+        assertFalse(without.err().contains("Kept"), without::err);
         Path none = Files.createDirectory(folder.resolve("none"));
-        Files.writeString(none.resolve("usual"), "no folder");
-        assertEquals(Exit.FOUND.code(), ended(start(none, SHORT, house)));
+        Optional<Path> file = Optional.of(
+                Files.writeString(none.resolve("usual"), "no folder").resolve("coldseam"));
+        Run nowhere = here(none, file);
+        assertEquals(Exit.FOUND.code(), nowhere.code(), nowhere::err);
         assertWanted(none);
-        assertEquals(1, lines(none, "Nothing is kept for the next run: ").count());
-        assertEquals(Exit.REFUSED.code(), ended(start(none, SHORT, house, "--no-store", "--store", "here")));
-    }
-
-    private String said(String beginning) throws IOException {
-        return lines(folder, beginning).findFirst().orElse("");
+        assertTrue(nowhere.err().contains("Nothing is kept for the next run: "), nowhere::err);
+        assertEquals(
+                Exit.REFUSED.code(),
+                here(none, usual, "--no-store", "--store", "here").code());
     }
 
     private static Stream<String> lines(Path in, String beginning) throws IOException {
@@ -301,8 +319,7 @@ class ProcessesTest {
         assumeTrue(Files.isExecutable(shell), "no shell that could limit the size of files");
         Files.writeString(folder.resolve(OUTPUTS.get(0)), "old");
         List<String> limited = new ArrayList<>(List.of(shell.toString(), "-c", "ulimit -f 40 && exec \"$@\"", "run"));
-        limited.addAll(
-                command(List.of("-XX:-UsePerfData", "-XX:TieredStopAtLevel=1"), house, "--store", store.toString()));
+        limited.addAll(command(List.of("-XX:-UsePerfData", "-XX:TieredStopAtLevel=1"), house, "--no-store"));
         int code = ended(start(folder, limited));
         String said = Files.readString(folder.resolve("said.txt"));
         assertEquals(Exit.REFUSED.code(), code, said);
@@ -315,18 +332,18 @@ class ProcessesTest {
     void placeThatCannotBeWrittenIsRefusedBeforeTheWork() throws Exception {
         Path locked = Files.createDirectory(folder.resolve("locked"));
         Files.writeString(folder.resolve("file"), "no folder");
-        List<String> command = command(SHORT, house);
-        command.set(command.indexOf(OUTPUTS.get(0)), "file/audit.pdf");
-        assertEquals(Exit.REFUSED.code(), ended(start(folder, command)));
-        String said = Files.readString(folder.resolve("said.txt"));
-        assertTrue(said.contains("file is not a folder; choose another place"), said);
+        List<String> arguments = arguments(folder + "/", house);
+        arguments.set(arguments.indexOf(folder + "/" + OUTPUTS.get(0)), folder + "/file/audit.pdf");
+        Run refused = Run.of(arguments.toArray(String[]::new));
+        assertEquals(Exit.REFUSED.code(), refused.code(), refused::err);
+        assertTrue(refused.err().contains("file is not a folder; choose another place"), refused::err);
         assertFalse(Files.exists(folder.resolve(OUTPUTS.get(1))));
         // Whoever may do everything may write here, too.
         assumeTrue(locked.toFile().setWritable(false) && !Files.isWritable(locked));
-        command.set(command.indexOf("file/audit.pdf"), "locked/audit.pdf");
-        assertEquals(Exit.REFUSED.code(), ended(start(folder, command)));
-        said = Files.readString(folder.resolve("said.txt"));
-        assertTrue(said.contains("may not be written; choose another place"), said);
+        arguments.set(arguments.indexOf(folder + "/file/audit.pdf"), locked + "/audit.pdf");
+        refused = Run.of(arguments.toArray(String[]::new));
+        assertEquals(Exit.REFUSED.code(), refused.code(), refused::err);
+        assertTrue(refused.err().contains("may not be written; choose another place"), refused::err);
         assertEquals(List.of(), left(locked));
     }
 }

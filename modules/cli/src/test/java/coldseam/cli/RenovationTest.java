@@ -9,6 +9,7 @@ import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.engine.Progress;
 import coldseam.audit.house.HouseAudit;
+import coldseam.audit.house.Workshop;
 import coldseam.conduction.Interval;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.HeatSum;
@@ -49,8 +50,12 @@ class RenovationTest {
     }
 
     private static Renovation compare(Path first, Path second) {
-        HouseAudit before = HouseAudit.of(first, Run.REAL);
-        HouseAudit after = HouseAudit.of(second, Run.REAL);
+        return compare(Run.REAL, first, second);
+    }
+
+    private static Renovation compare(Workshop workshop, Path first, Path second) {
+        HouseAudit before = HouseAudit.of(first, workshop);
+        HouseAudit after = HouseAudit.of(second, workshop);
         return Stages.compare(
                 before, after, after.house().retrofit().orElseThrow().order(), Progress.SILENT);
     }
@@ -169,14 +174,14 @@ class RenovationTest {
                                 "thickness: 40 mm, role: insulation, controls: [heat]}\n    - {material: thin-coat")
                         .replace("heating-degree-days: 3600", "heating-degree-days: 3000")
                         .replace("heat: 0.12 EUR", "heat: 0.10 EUR"));
-        Renovation thick = compare(thin, AFTER);
+        Renovation thick = compare(Bench.SHARED, thin, AFTER);
         assertTrue(thick.parts()
                 .noneSatisfy(part -> part.name().equals("jamb") && part.before().isPresent()));
         // Limits of U follow from the degree days.
         assertEquals(Lists.immutable.with(Unlike.values()), thick.unlike());
         assertEquals(Lists.immutable.of("windows and doors", "points"), thick.idle());
         assertEquals(Lists.immutable.of("brick wall"), thick.stages().collect(Stage::name));
-        Run run = Run.of("compare", thin.toString(), AFTER.toString(), "--order", "brick wall");
+        Run run = Run.with(Bench.SHARED, "compare", thin.toString(), AFTER.toString(), "--order", "brick wall");
         String said = run.out().replaceAll("\\s+", " ");
         assertTrue(said.contains("H_T = at least"), run::out);
         assertTrue(said.contains("; not known, since before 30.40 m of seams have no value"), run::out);
@@ -191,7 +196,7 @@ class RenovationTest {
                 folder.resolve("thin-as-found.yaml"),
                 Files.readString(BEFORE)
                         .replace("thickness: 60 mm, role: insulation", "thickness: 40 mm, role: insulation"));
-        Audit audit = HouseAudit.of(thin, Run.REAL).computeSections();
+        Audit audit = HouseAudit.of(thin, Bench.SHARED).computeSections();
         Interval total = audit.heatLoss().total();
         Interval sum = HeatSum.of(audit).value();
         assertTrue(total.width() > 1, total::toString);

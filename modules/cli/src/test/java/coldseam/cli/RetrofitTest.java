@@ -10,7 +10,6 @@ import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.HeatLoss;
 import coldseam.audit.engine.Progress;
-import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.HouseAudit;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.FileFaultException;
@@ -18,10 +17,10 @@ import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Rank;
-import coldseam.junctions.store.KeptFolder;
 import coldseam.options.Before;
 import coldseam.options.Comparer;
 import coldseam.options.Wish;
+import coldseam.report.words.FindingWords;
 import coldseam.report.words.FoundWords;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -44,10 +43,7 @@ class RetrofitTest {
     Path folder;
 
     private Audit audit(String retrofit, String slabEdge) throws IOException {
-        return HouseAudit.of(
-                        written(retrofit, slabEdge),
-                        new BuiltInWorkshop().keepingIn(KeptFolder.in(folder.resolve("solved"))))
-                .compute();
+        return HouseAudit.of(written(retrofit, slabEdge), Run.REAL).compute();
     }
 
     private Path written(String retrofit, String slabEdge) throws IOException {
@@ -83,6 +79,10 @@ class RetrofitTest {
 
         Audit old = audit("retrofit: {built-new: [lowest floor]}\n", strip);
         assertEquals(Optional.empty(), best(old), "nothing better leaves the walls as they are");
+        ImmutableList<String> steps = old.findings().collect(new FindingWords(UnitSystem.SI)::toDo);
+        assertTrue(
+                steps.anySatisfy(step -> step.contains("; lengths of this one that may be changed: plinth")),
+                steps::toString);
         assertTrue(options(old).allSatisfy(id -> id.contains("in-old-walls")), options(old)::toString);
 
         Audit cut = audit("retrofit: {built-new: [lowest floor], taken-down: [foot of the wall]}\n", strip);
@@ -124,7 +124,7 @@ class RetrofitTest {
                 file,
                 Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/old/boards-over-siding.yaml"))
                         .replace("retrofit: {taken-down", retrofit));
-        return HouseAudit.of(file, new BuiltInWorkshop())
+        return HouseAudit.of(file, Run.REAL)
                 .shell()
                 .edges()
                 .count(edge -> edge.kind() == JunctionKind.BALLOON_FRAME_AT_FLOOR
@@ -134,8 +134,7 @@ class RetrofitTest {
     @Test
     void namesOfWhatComesDownAreKnown() throws IOException {
         Path file = written("retrofit: {built-new: [lowest flor], taken-down: [parapets]}\n", "slab-edge-raft");
-        FileFaultException refused =
-                assertThrows(FileFaultException.class, () -> HouseAudit.of(file, new BuiltInWorkshop()));
+        FileFaultException refused = assertThrows(FileFaultException.class, () -> HouseAudit.of(file, Run.REAL));
         assertEquals(2, refused.faults().size());
         assertEquals(
                 "did you mean \"lowest floor\"?", refused.faults().getFirst().next());
@@ -154,7 +153,7 @@ class RetrofitTest {
                         .replace(
                                 "  slab:",
                                 layers.replace("wall:", "old wall:").replace("200 mm", "60 mm") + "  slab:"));
-        return HouseAudit.of(file, new BuiltInWorkshop().keepingIn(KeptFolder.in(folder.resolve("solved"))));
+        return HouseAudit.of(file, Run.REAL);
     }
 
     private static String found(String junctions) {
@@ -177,7 +176,7 @@ class RetrofitTest {
                 Files.readString(BOX)
                         .replace("mineral wool board, thickness: 200 mm", "mineral wool board, thickness: 60 mm")
                         .replace("outside-corner-unbroken", "outside-corner-solid-post"));
-        return HouseAudit.of(stood, new BuiltInWorkshop());
+        return HouseAudit.of(stood, Run.REAL);
     }
 
     /** What was found is what the audit of the house as it stood says of it. */
@@ -250,8 +249,7 @@ class RetrofitTest {
     /** The cottage's walls are bare: there is no insulation for a detail to ask for, and mould grows at any usual humidity. */
     @Test
     void bareWallsHaveNumbersToo() {
-        Audit cottage = HouseAudit.of(
-                        CommittedReport.ROOT.resolve("fixtures/houses/ferry-cottage.yaml"), new BuiltInWorkshop())
+        Audit cottage = HouseAudit.of(CommittedReport.ROOT.resolve("fixtures/houses/ferry-cottage.yaml"), Run.REAL)
                 .compute();
         BridgeSheet<JunctionResult> jamb = seam(cottage, "jamb").sheet().orElseThrow();
         assertTrue(jamb.chosen());

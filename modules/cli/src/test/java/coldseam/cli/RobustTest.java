@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  *
  * <p>{@code -Dcoldseam.write=true} writes the words anew.
  */
+@Tag("slow")
 class RobustTest {
 
     private static final Path FOLDER = CommittedReport.ROOT.resolve("fixtures").resolve("robust");

@@ -15,6 +15,7 @@ import coldseam.junctions.detail.Detail;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import org.eclipse.collections.api.factory.Lists;
 
@@ -25,9 +26,14 @@ record Run(int code, String out, String err) {
     static final Workshop REAL = new BuiltInWorkshop();
 
     static Run with(Workshop workshop, String... arguments) {
+        return with(workshop, Optional.empty(), arguments);
+    }
+
+    /** @param usual where solved sections are kept where nobody says */
+    static Run with(Workshop workshop, Optional<Path> usual, String... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int code = Coldseam.run(Terminal.of(out, err), workshop, arguments);
+        int code = Coldseam.run(Terminal.of(out, err), workshop, usual, arguments);
         return new Run(code, out.toString(), err.toString());
     }
 

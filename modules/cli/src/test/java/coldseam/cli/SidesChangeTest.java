@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.audit.Audit;
 import coldseam.audit.Breach;
 import coldseam.audit.Finding;
-import coldseam.audit.house.BuiltInWorkshop;
 import coldseam.audit.house.HouseAudit;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.UnitSystem;
@@ -67,7 +66,7 @@ class SidesChangeTest {
                         .replace("  slab:\n", inside + "  slab:\n")
                         .replace("    walls: wall\n", "    walls: {all: wall, " + side + ": inner wall}\n")
                         .replace("junctions:\n", "junctions:\n" + own)));
-        return HouseAudit.of(file, new BuiltInWorkshop()).compute();
+        return HouseAudit.of(file, Run.REAL).compute();
     }
 
     private static double worstCorner(Audit audit) {

@@ -47,6 +47,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A house whose corners are all computed loses the same in both dimension systems. */
+@Tag("slow")
 class VerticesTest {
 
     /** A box on posts: all six sides outdoors, so that no rule of the ground is in it. */
@@ -93,14 +94,13 @@ class VerticesTest {
     private Audit audit(String box, String dimensions) throws IOException {
         Path file = folder.resolve(dimensions + ".yaml");
         Files.writeString(file, box.replace("-5 °C}", "-5 °C, dimensions: " + dimensions + "}"));
-        return HouseAudit.of(file, new BuiltInWorkshop()).compute();
+        return HouseAudit.of(file, Run.REAL).compute();
     }
 
     /** What is computed for its temperature alone loses heat that another line has: nought would be a number nobody computed. */
     @Test
     void cornersWithoutChiHaveNoLine() {
-        Audit audit = HouseAudit.of(
-                        CommittedReport.ROOT.resolve("fixtures/houses/first-house.yaml"), new BuiltInWorkshop())
+        Audit audit = HouseAudit.of(CommittedReport.ROOT.resolve("fixtures/houses/first-house.yaml"), Run.REAL)
                 .compute();
         assertTrue(
                 audit.vertexSheets().anySatisfy(sheet -> sheet.result().heat().isEmpty()));
@@ -161,7 +161,7 @@ class VerticesTest {
         Files.writeString(folder.resolve("bracket.yaml"), BRACKET);
         Path file = folder.resolve("own.yaml");
         Files.writeString(file, BOX + "corners: " + corners + "\n");
-        return HouseAudit.of(file, new BuiltInWorkshop()).compute();
+        return HouseAudit.of(file, Run.REAL).compute();
     }
 
     /** A corner's own detail is built into every corner that it is for, and into no other. */
@@ -283,7 +283,6 @@ class VerticesTest {
      * The humidity at which a corner fails: where air that is at 80 % on its coldest surface comes from the room. Between 0 and 22 °C the
      * two formulas' ratios differ by less than 0.2 %, so these humidities by less than 0.15 %.
      */
-    @Tag("slow")
     @Test
     void saysFromWhichHumidityACornerFails() throws IOException {
         Audit audit = inFrost();
@@ -327,7 +326,6 @@ class VerticesTest {
     }
 
     /** Eight corners, of which four and four are alike up to turning, are two: each solved for its heat and for its surface. */
-    @Tag("slow")
     @Test
     void equalCornersAreSolvedOnce() throws IOException {
         AtomicInteger solved = new AtomicInteger();
@@ -343,7 +341,6 @@ class VerticesTest {
     }
 
     /** Each is taken as it was kept: its seconds are those of the first time, which no second solve has again. */
-    @Tag("slow")
     @Test
     void aKeptAuditTakesEveryCornerFromTheStore() throws IOException {
         Path file = folder.resolve("kept.yaml");

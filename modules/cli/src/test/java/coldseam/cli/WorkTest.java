@@ -8,6 +8,8 @@ import coldseam.audit.engine.Progress;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Solution;
+import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.file.house.MaterialLibrary;
@@ -73,17 +75,21 @@ class WorkTest {
         assertTrue(share < WITHIN && share > 1 / WITHIN, () -> work + " for " + counting.unknowns);
     }
 
-    /** Counts what is solved. */
+    /** Counts what is solved; what several houses have in common is solved once, and counts for each. */
     private static final class Counting {
+
+        private static final Map<List<Object>, Solution> SECTIONS = new ConcurrentHashMap<>();
+        private static final Map<List<Object>, BodySolution> BODIES = new ConcurrentHashMap<>();
 
         private final AtomicLong unknowns = new AtomicLong();
         private final SectionSolving sections = (section, accuracy) -> {
-            var solution = Conduction.solve(section, accuracy);
+            var solution =
+                    SECTIONS.computeIfAbsent(List.of(section, accuracy), asked -> Conduction.solve(section, accuracy));
             unknowns.addAndGet(solution.unknowns());
             return solution;
         };
         private final BodySolving bodies = (body, accuracy) -> {
-            var solution = BodySolver.solve(body, accuracy);
+            var solution = BODIES.computeIfAbsent(List.of(body, accuracy), asked -> BodySolver.solve(body, accuracy));
             unknowns.addAndGet(solution.unknowns());
             return solution;
         };

@@ -3,9 +3,11 @@ package coldseam.conduction;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Several environments, arcs between them, holes, separate parts. */
+@Tag("slow")
 class EnvironmentsTest {
 
     private static Sketch star(double a, double b, double c, double d) {

@@ -10,14 +10,7 @@ import org.junit.jupiter.api.Test;
 class FieldTest {
 
     private static Solution slab() {
-        return Sketch.of("slab")
-                .rectangle(0.5, 0, 0, 1000, 100)
-                .rectangle(0.05, 0, 100, 1000, 200)
-                .environment("indoor", 20, 0.13)
-                .environment("outdoor", 0, 0.04)
-                .boundary("indoor", 0, 0, 1000, 0)
-                .boundary("outdoor", 0, 200, 1000, 200)
-                .solve(1e-4);
+        return Sketch.of("slab").layers(0.5, 0.05).solve(1e-4);
     }
 
     @Test
@@ -45,12 +38,7 @@ class FieldTest {
     void energiesOfATurnedSectionAreOfTheWholeBody() {
         double[] energies = Sketch.of("disc")
                 .axisymmetric()
-                .rectangle(0.5, 0, 0, 1000, 100)
-                .rectangle(0.05, 0, 100, 1000, 200)
-                .environment("indoor", 20, 0.13)
-                .environment("outdoor", 0, 0.04)
-                .boundary("indoor", 0, 0, 1000, 0)
-                .boundary("outdoor", 0, 200, 1000, 200)
+                .layers(0.5, 0.05)
                 .solve(1e-4)
                 .field()
                 .energies();

@@ -49,13 +49,7 @@ class GapPlacesTest {
 
     @Test
     void anExactSolutionHasNoGap() {
-        Solution solution = Sketch.of("slab")
-                .rectangle(0.5, 0, 0, 1000, 200)
-                .environment("indoor", 20, 0.13)
-                .environment("outdoor", 0, 0.04)
-                .boundary("indoor", 0, 0, 1000, 0)
-                .boundary("outdoor", 0, 200, 1000, 200)
-                .solve(1e-4);
+        Solution solution = Sketch.of("slab").layers(0.5, 0.5).solve(1e-4);
         assertTrue(GapPlaces.of(solution, 5).isEmpty());
         assertTrue(solution.widerThanAsked().isEmpty());
     }

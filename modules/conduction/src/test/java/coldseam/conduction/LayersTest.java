@@ -12,14 +12,7 @@ class LayersTest {
 
     @Test
     void homogeneousSlabIsExactToRounding() {
-        Interval l = Sketch.of("slab")
-                .rectangle(0.5, 0, 0, 1000, 200)
-                .environment("indoor", 20, 0.13)
-                .environment("outdoor", 0, 0.04)
-                .boundary("indoor", 0, 0, 1000, 0)
-                .boundary("outdoor", 0, 200, 1000, 200)
-                .solve(1e-4)
-                .coupling("indoor", "outdoor");
+        Interval l = Sketch.of("slab").layers(0.5, 0.5).solve(1e-4).coupling("indoor", "outdoor");
         double exact = 1 / (0.13 + 0.2 / 0.5 + 0.04);
         assertTrue(l.contains(exact), l + " should hold " + exact);
         assertTrue(l.width() < 1e-12, () -> "width " + l.width());

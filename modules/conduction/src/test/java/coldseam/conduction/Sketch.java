@@ -46,6 +46,16 @@ public final class Sketch {
         return this;
     }
 
+    /** Two layers, 1 m long and 100 mm thick each, upwards from 20 °C with 0.13 to 0 °C with 0.04 m²·K/W. */
+    Sketch layers(double lower, double upper) {
+        return rectangle(lower, 0, 0, 1000, 100)
+                .rectangle(upper, 0, 100, 1000, 200)
+                .environment("indoor", 20, 0.13)
+                .environment("outdoor", 0, 0.04)
+                .boundary("indoor", 0, 0, 1000, 0)
+                .boundary("outdoor", 0, 200, 1000, 200);
+    }
+
     public Sketch environment(String called, double temperature, double resistance) {
         environments.add(new Environment(called, temperature, resistance));
         return this;

@@ -15,11 +15,6 @@ import org.eclipse.collections.api.set.ImmutableSet;
  */
 public record Alternatives(ImmutableList<Decision> decisions) {
 
-    /** None. */
-    public static Alternatives none() {
-        return new Alternatives(Lists.immutable.empty());
-    }
-
     /**
      * One thing to decide.
      *
@@ -172,18 +167,10 @@ public record Alternatives(ImmutableList<Decision> decisions) {
 
             /** It, where another opening was. */
             Opening inPlaceOf(Opening other) {
-                return new Opening(
-                        other.name(),
-                        other.kind(),
-                        other.surface(),
-                        other.width(),
-                        other.height(),
-                        other.left(),
-                        other.sill(),
+                return other.with(
                         rating,
                         frameDepth.orElse(other.frameDepth()),
-                        setBack.map(OptionalDouble::of).orElse(other.setBack()),
-                        other.shutterBox());
+                        setBack.map(OptionalDouble::of).orElse(other.setBack()));
             }
         }
     }

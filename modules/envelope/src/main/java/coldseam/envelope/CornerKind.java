@@ -50,15 +50,6 @@ public final class CornerKind extends BridgeKind {
         return ALL;
     }
 
-    /**
-     * The kind of this plain name.
-     *
-     * @throws IllegalArgumentException where there is none
-     */
-    public static CornerKind of(String label) {
-        return named(label, ALL, "corner");
-    }
-
     /** Names of its three surfaces. */
     public ImmutableList<String> surfaces() {
         return file.surfaces();

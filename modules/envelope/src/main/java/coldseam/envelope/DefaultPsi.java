@@ -34,9 +34,4 @@ public record DefaultPsi(
     public static ImmutableList<DefaultPsi> rows() {
         return JunctionKind.all().flatCollect(JunctionKind::defaults);
     }
-
-    /** psi in a dimension system, W/(m·K). */
-    public double psi(DimensionSystem system) {
-        return system == DimensionSystem.EXTERNAL ? external : internal;
-    }
 }

@@ -47,84 +47,43 @@ public record House(
 
     /** With other build-ups under their names. */
     public House withAssemblies(ImmutableMap<String, Assembly> others) {
-        return new House(
-                name, site, retrofit, materials, others, body, openings, choices, ownPsi, seams, points, corners,
-                limits, prices);
+        return with(others, openings, choices, points);
     }
 
     /** With other openings. */
     public House withOpenings(ImmutableList<Opening> others) {
-        return new House(
-                name,
-                site,
-                retrofit,
-                materials,
-                assemblies,
-                body,
-                others,
-                choices,
-                ownPsi,
-                seams,
-                points,
-                corners,
-                limits,
-                prices);
+        return with(assemblies, others, choices, points);
     }
 
     /** With other junction choices. */
     public House withChoices(ImmutableList<JunctionChoice> others) {
-        return new House(
-                name,
-                site,
-                retrofit,
-                materials,
-                assemblies,
-                body,
-                openings,
-                others,
-                ownPsi,
-                seams,
-                points,
-                corners,
-                limits,
-                prices);
+        return with(assemblies, openings, others, points);
     }
 
     /** With other points. */
     public House withPoints(ImmutableList<PointBridges> others) {
-        return new House(
-                name,
-                site,
-                retrofit,
-                materials,
-                assemblies,
-                body,
-                openings,
-                choices,
-                ownPsi,
-                seams,
-                others,
-                corners,
-                limits,
-                prices);
+        return with(assemblies, openings, choices, others);
     }
 
-    /** With other limits. */
-    public House withLimits(Limits others) {
+    private House with(
+            ImmutableMap<String, Assembly> itsAssemblies,
+            ImmutableList<Opening> itsOpenings,
+            ImmutableList<JunctionChoice> itsChoices,
+            ImmutableList<PointBridges> itsPoints) {
         return new House(
                 name,
                 site,
                 retrofit,
                 materials,
-                assemblies,
+                itsAssemblies,
                 body,
-                openings,
-                choices,
+                itsOpenings,
+                itsChoices,
                 ownPsi,
                 seams,
-                points,
+                itsPoints,
                 corners,
-                others,
+                limits,
                 prices);
     }
 }

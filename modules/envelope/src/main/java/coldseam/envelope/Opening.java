@@ -32,6 +32,11 @@ public record Opening(
         OptionalDouble setBack,
         boolean shutterBox) {
 
+    /** Another in its place. */
+    Opening with(Rating others, double itsDepth, OptionalDouble itsSetBack) {
+        return new Opening(name, kind, surface, width, height, left, sill, others, itsDepth, itsSetBack, shutterBox);
+    }
+
     /** One without a shutter's box. */
     public Opening(
             String name,

@@ -45,20 +45,7 @@ public record Retrofit(
 
         private Opening opening(Opening planned) {
             Window found = windows.get(planned.name());
-            return found == null
-                    ? planned
-                    : new Opening(
-                            planned.name(),
-                            planned.kind(),
-                            planned.surface(),
-                            planned.width(),
-                            planned.height(),
-                            planned.left(),
-                            planned.sill(),
-                            found.rating(),
-                            planned.frameDepth(),
-                            found.setBack(),
-                            planned.shutterBox());
+            return found == null ? planned : planned.with(found.rating(), planned.frameDepth(), found.setBack());
         }
 
         /** The house as it is found; what is not known of it is as it will be. */

@@ -5,6 +5,8 @@ import coldseam.files.Named;
 import coldseam.files.Noun;
 import coldseam.files.OneOf;
 import coldseam.files.ResourceFolder;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -26,14 +28,21 @@ public final class Stop implements OneOf {
      * @param before what would cover it
      * @param always whether it is there in a house without any bridge that belongs to it
      * @param lookAt what to look at
-     * @param inTwoLayers what to look at besides where insulation lies in two layers
+     * @param inTwoLayers what to look at besides where its boards lie in two layers
      */
     @Noun("a hold point")
     record FileStop(
             String before,
             @Default("false") boolean always,
             ImmutableList<String> lookAt,
-            @Default("") ImmutableList<String> inTwoLayers) {}
+            Optional<FileTwoLayers> inTwoLayers) {}
+
+    /**
+     * @param faces which way the surface looks whose boards are meant
+     * @param lookAt what to look at
+     */
+    @Noun("boards in two layers")
+    record FileTwoLayers(BridgeKind.Facing faces, ImmutableList<String> lookAt) {}
 
     private static final ImmutableList<Stop> ALL = new ResourceFolder("/kinds/")
             .read("hold-points.yaml", FileStops.class, Maps.immutable.empty())
@@ -68,13 +77,17 @@ public final class Stop implements OneOf {
         return file.always();
     }
 
-    /**
-     * What to look at.
-     *
-     * @param twoLayers whether insulation beside it lies in two layers
-     */
-    public ImmutableList<String> lookAt(boolean twoLayers) {
-        return twoLayers ? file.lookAt().newWithAll(file.inTwoLayers()) : file.lookAt();
+    /** What to look at in any house. */
+    public ImmutableList<String> lookAt() {
+        return file.lookAt();
+    }
+
+    /** What to look at besides where boards lie in two layers on a surface that looks this way; nothing on any other. */
+    public ImmutableList<String> lookAtInTwoLayers(BridgeKind.Facing faces) {
+        return file.inTwoLayers()
+                .filter(each -> each.faces() == faces)
+                .map(FileTwoLayers::lookAt)
+                .orElse(Lists.immutable.empty());
     }
 
     @Override

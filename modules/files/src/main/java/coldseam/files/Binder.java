@@ -99,10 +99,6 @@ public final class Binder {
         return Optional.empty();
     }
 
-    static Optional<String> meant(String word, Iterable<String> known) {
-        return Nearest.to(word, known).map(each -> "did you mean \"" + each + "\"?");
-    }
-
     private Optional<Object> collection(SourceNode node, Type type, Shape.Part part, String what) {
         Type item = Shape.argument(type, 0);
         if (Shape.raw(item) == Named.class) {
@@ -215,7 +211,7 @@ public final class Binder {
             String got = mapping.entries().collect(SourceNode.Entry::key).makeString(", ");
             Optional<String> near = mapping.entries()
                     .asLazy()
-                    .collect(each -> meant(each.key(), keys))
+                    .collect(each -> Nearest.meant(each.key(), keys))
                     .detectOptional(Optional::isPresent)
                     .map(Optional::get);
             faults.add(
@@ -279,10 +275,21 @@ public final class Binder {
                     ? "a list " + positions(type)
                     : "a mapping with keys such as "
                             + parts.take(3).collect(Shape.Part::key).makeString(", ");
-            faults.add(node.place(), what + " is needed", node.shown(), allowed, "write it so");
+            faults.add(node.place(), what + " is needed", node.shown(), allowed, writtenSo(node, parts));
             return Optional.empty();
         }
         return target.build(faults);
+    }
+
+    /** Where the value alone was written, it is told with its key. */
+    private static String writtenSo(SourceNode node, ImmutableList<Shape.Part> parts) {
+        return parts.select(part -> Words.isListed(Shape.raw(part.type())))
+                .flatCollect(part ->
+                        Nearest.to(node.shown().replace("\"", ""), Words.words(Shape.raw(part.type()))).stream()
+                                .map(word -> "write it so: {" + part.key() + ": " + word + "}")
+                                .toList())
+                .getFirstOptional()
+                .orElse("write it so");
     }
 
     private <T> void bindKeys(
@@ -321,7 +328,7 @@ public final class Binder {
                 && scalar.kind() == SourceNode.Kind.EMPTY;
         return cutNumber
                 ? "a comma ends the value before it: write decimals after a point"
-                : meant(entry.key(), unused).orElse("remove it");
+                : Nearest.meant(entry.key(), unused).orElse("remove it");
     }
 
     private <T> void bindPart(RecordDraft<T> target, Shape.Part part, SourceNode node) {

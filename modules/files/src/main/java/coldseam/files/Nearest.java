@@ -22,6 +22,12 @@ public final class Nearest {
     /** From more words than these only those that share some with the one asked for are listed. */
     private static final int MOST_LISTED = 12;
 
+    /** Letters of a word by which others that hold it are found: fewer are in too many. */
+    private static final int LEAST_PART = 5;
+
+    /** As few letters are a slip of the pen, whatever other names hold the word. */
+    private static final int SLIP = 2;
+
     private Nearest() {}
 
     /** The known words for a message; a long list is cut to those that share most words with the one asked for. */
@@ -29,16 +35,20 @@ public final class Nearest {
         if (known.size() <= MOST_LISTED) {
             return known.makeString(", ");
         }
-        ImmutableList<String> words =
-                Lists.immutable.with(asked.split("[^\\p{L}]+")).select(word -> word.length() > 2);
+        ImmutableList<String> words = words(asked);
         MutableList<String> alike = Lists.mutable.withAll(known).select(each -> words.anySatisfy(each::contains));
         alike.sortThisByInt(each -> -words.count(each::contains));
         ListIterable<String> shown = (alike.isEmpty() ? Lists.mutable.withAll(known) : alike).take(MOST_LISTED);
         return shown.makeString(", ") + " and " + (known.size() - shown.size()) + " more";
     }
 
+    private static ImmutableList<String> words(String asked) {
+        return Lists.immutable.with(asked.split("[^\\p{L}]+")).select(word -> word.length() > 2);
+    }
+
     /**
-     * The nearest known word, where it is near enough: a third of the letters may differ, and at least two.
+     * The nearest known word, where it is near enough: a third of the letters may differ, and at least two. Where more than two
+     * differ and known names of several words hold all that was asked for, it is that one if it is alone, and none if they are many.
      *
      * <p>Takes time in proportion to the known words' letters.
      */
@@ -57,7 +67,21 @@ public final class Nearest {
                 best = each;
             }
         }
+        ImmutableList<String> parts = words(asked);
+        if (least > SLIP && parts.anySatisfy(part -> part.length() >= LEAST_PART)) {
+            ImmutableList<String> longer = words.select(each -> words(each).size() > 1
+                    && each.length() > asked.length()
+                    && parts.allSatisfy(each.toLowerCase(Locale.ROOT)::contains));
+            if (longer.notEmpty()) {
+                return longer.size() == 1 ? longer.getFirstOptional() : Optional.empty();
+            }
+        }
         return Optional.ofNullable(best);
+    }
+
+    /** The question whether the nearest known word was meant. */
+    public static Optional<String> meant(String word, Iterable<String> known) {
+        return to(word, known).map(each -> "did you mean \"" + each + "\"?");
     }
 
     /**

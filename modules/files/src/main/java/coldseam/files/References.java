@@ -73,7 +73,7 @@ final class References {
                         "no " + use.kind() + " has this name",
                         '"' + use.name() + '"',
                         Nearest.among(use.name(), all.distinct().toSortedList()),
-                        Binder.meant(use.name(), all).orElse("define it, or write a name that is"));
+                        Nearest.meant(use.name(), all).orElse("define it, or write a name that is"));
             }
         }
     }

@@ -125,7 +125,7 @@ final class ScalarBinder {
             return named;
         }
         ImmutableList<String> words = Words.words(type);
-        Optional<String> near = Binder.meant(asked, words);
+        Optional<String> near = Nearest.meant(asked, words);
         faults.add(
                 scalar.place(),
                 what + " is needed",

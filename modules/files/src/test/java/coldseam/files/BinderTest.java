@@ -14,6 +14,7 @@ import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.set.ImmutableSet;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 class BinderTest {
@@ -75,6 +76,19 @@ class BinderTest {
         Optional<Thing> thing = bind(text, Thing.class, faults);
         assertEquals("", faults.sorted().collect(Fault::message).makeString("\n"));
         return thing.orElseThrow();
+    }
+
+    @Nested
+    class AWordInPlaceOfAMapping {
+        record Air(Colour colour, @Default("0") int openings) {}
+
+        record Layer(Air air) {}
+
+        @Test
+        void isToldWithItsKey() {
+            assertTrue(faults("{air: dark red}", Layer.class).contains("write it so: {colour: dark red}"));
+            assertTrue(faults("{air: none}", Layer.class).endsWith("write it so"));
+        }
     }
 
     private static String faults(String text, Class<?> type) {
@@ -229,14 +243,6 @@ class BinderTest {
                 "x.yaml:1:1: a is never right; got 1\nx.yaml:1:1: b is never right; got 2",
                 faults("{name: n, number: 2, other: 4, a: 1, b: 2}", Said.class));
         assertTrue(SchemaWriter.of(Said.class, "said").contains("\"number\""));
-    }
-
-    @Test
-    void asksForTheNearestWord() {
-        assertEquals(Optional.of("thickness"), Nearest.to("thicknes", Lists.immutable.with("material", "thickness")));
-        assertEquals(Optional.of("kind"), Nearest.to("knid", Lists.immutable.with("king of hearts", "kind")));
-        assertEquals(Optional.empty(), Nearest.to("colour", Lists.immutable.with("material", "thickness")));
-        assertEquals(Optional.empty(), Nearest.to("x", Lists.immutable.with("y")));
     }
 
     /** Holds its parts against one another, as far as they are there. */

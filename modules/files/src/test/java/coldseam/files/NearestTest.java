@@ -19,10 +19,21 @@ class NearestTest {
     @Test
     void findsTheWordThatWasMeant() {
         assertEquals(Optional.of("thickness"), Nearest.to("thikness", Lists.immutable.of("role", "thickness")));
+        assertEquals(Optional.of("kind"), Nearest.to("knid", Lists.immutable.with("king of hearts", "kind")));
         assertEquals(Optional.of("wall"), Nearest.to("wlal", Lists.immutable.of("wall", "roof")));
         assertEquals(Optional.empty(), Nearest.to("parapet", Lists.immutable.of("wall", "roof")));
         // As many changes as there are letters are no slip.
+        assertEquals(Optional.empty(), Nearest.to("x", Lists.immutable.with("y")));
         assertEquals(Optional.empty(), Nearest.to("ab", Lists.immutable.of("cd")));
+    }
+
+    @Test
+    void aShorterNameMeansTheOnlyLongerOneAndNoneOfMany() {
+        ImmutableList<String> materials = Lists.immutable.of(
+                "wood fibre insulation board", "wood fibre sheathing board", "wood wool board", "cellulose, blown in");
+        assertEquals(Optional.of("cellulose, blown in"), Nearest.to("cellulose", materials));
+        assertEquals(Optional.empty(), Nearest.to("wood fibre board", materials));
+        assertEquals(Optional.of("wood wool board"), Nearest.to("wood wol board", materials));
     }
 
     @Test

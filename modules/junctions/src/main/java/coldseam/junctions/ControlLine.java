@@ -24,11 +24,19 @@ public sealed interface ControlLine {
     ImmutableList<Point> path();
 
     /** One answer for each case. */
-    <T> T match(
+    default <T> T match(
             Function<Continuous, T> continuous,
             Function<Broken, T> broken,
             Function<ChangesSide, T> changesSide,
-            Function<NotShown, T> notShown);
+            Function<NotShown, T> notShown) {
+        if (this instanceof Continuous it) {
+            return continuous.apply(it);
+        }
+        if (this instanceof Broken it) {
+            return broken.apply(it);
+        }
+        return this instanceof ChangesSide it ? changesSide.apply(it) : notShown.apply((NotShown) this);
+    }
 
     /**
      * It reaches the other surface.
@@ -49,21 +57,10 @@ public sealed interface ControlLine {
             double sum = 0;
             for (ImmutableList<Point> strip : strips) {
                 for (int i = 1; i < strip.size(); i++) {
-                    Point a = strip.get(i - 1);
-                    Point b = strip.get(i);
-                    sum += Math.hypot(b.x() - a.x(), b.y() - a.y());
+                    sum += strip.get(i - 1).distance(strip.get(i));
                 }
             }
             return sum;
-        }
-
-        @Override
-        public <T> T match(
-                Function<Continuous, T> continuous,
-                Function<Broken, T> broken,
-                Function<ChangesSide, T> changesSide,
-                Function<NotShown, T> notShown) {
-            return continuous.apply(this);
         }
     }
 
@@ -82,15 +79,6 @@ public sealed interface ControlLine {
             /** No strip along the drawing's joints reaches the other layer. */
             OUT_OF_REACH
         }
-
-        @Override
-        public <T> T match(
-                Function<Continuous, T> continuous,
-                Function<Broken, T> broken,
-                Function<ChangesSide, T> changesSide,
-                Function<NotShown, T> notShown) {
-            return broken.apply(this);
-        }
     }
 
     /**
@@ -100,17 +88,7 @@ public sealed interface ControlLine {
      * @param first where the first surface's layer lies
      * @param second where the second's lies
      */
-    record ChangesSide(Control control, ImmutableList<Point> path, Zone first, Zone second) implements ControlLine {
-
-        @Override
-        public <T> T match(
-                Function<Continuous, T> continuous,
-                Function<Broken, T> broken,
-                Function<ChangesSide, T> changesSide,
-                Function<NotShown, T> notShown) {
-            return changesSide.apply(this);
-        }
-    }
+    record ChangesSide(Control control, ImmutableList<Point> path, Zone first, Zone second) implements ControlLine {}
 
     /**
      * Nothing can be said.
@@ -132,15 +110,6 @@ public sealed interface ControlLine {
         @Override
         public ImmutableList<Point> path() {
             return Lists.immutable.empty();
-        }
-
-        @Override
-        public <T> T match(
-                Function<Continuous, T> continuous,
-                Function<Broken, T> broken,
-                Function<ChangesSide, T> changesSide,
-                Function<NotShown, T> notShown) {
-            return notShown.apply(this);
         }
     }
 }

@@ -1,6 +1,7 @@
 package coldseam.junctions;
 
 import coldseam.envelope.Assembly;
+import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Layer;
@@ -8,6 +9,7 @@ import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
+import coldseam.envelope.file.house.MaterialLibrary;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.impl.factory.Lists;
@@ -38,6 +40,18 @@ public final class Samples {
                 Optional.empty(),
                 Optional.empty(),
                 Sets.immutable.empty());
+    }
+
+    /** Of a built-in material. */
+    public static Layer layer(String material, double millimetres, Role role, Control... controls) {
+        return new Layer(
+                MaterialLibrary.named(material).orElseThrow(),
+                millimetres / 1000,
+                role,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Sets.immutable.of(controls));
     }
 
     public static Assembly assembly(String name, Layer... layers) {

@@ -31,11 +31,6 @@ public record Changes(ImmutableList<Finding> appear, ImmutableList<Finding> vani
                         .reject(finding -> after.containsAll(faults(finding).castToList())));
     }
 
-    /** Whether nothing changed. */
-    public boolean none() {
-        return appear.isEmpty() && vanish.isEmpty();
-    }
-
     private static ImmutableSet<Fault> faults(ImmutableList<Finding> findings) {
         return findings.flatCollect(Changes::faults).toImmutableSet();
     }

@@ -1,7 +1,6 @@
 package coldseam.report;
 
 import coldseam.audit.Audit;
-import coldseam.files.AtomicFiles;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.pages.Assemblies;
 import coldseam.report.pages.BridgeSheets;
@@ -21,9 +20,7 @@ import coldseam.report.pdf.DocumentInfo;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Paper;
 import coldseam.report.words.VerdictWords;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 
 /**
  * The audit as a PDF: vector drawings, embedded fonts, readable in black and white; the same audit gives the same bytes. It
@@ -34,15 +31,6 @@ public final class PdfReport {
     private static final int DIGEST_SHOWN = 16;
 
     private PdfReport() {}
-
-    /**
-     * Writes the report whole or not at all.
-     *
-     * @throws IOException where the file cannot be written; an old one is then untouched
-     */
-    public static void write(Audit audit, Path path, UnitSystem units, Paper paper) throws IOException {
-        AtomicFiles.write(path, bytes(audit, units, paper));
-    }
 
     /** The report's bytes. */
     public static byte[] bytes(Audit audit, UnitSystem units, Paper paper) {

@@ -17,8 +17,6 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -39,7 +37,6 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 @Tag("slow")
 class PdfReportTest {
@@ -425,16 +422,5 @@ class PdfReportTest {
         String text =
                 text(PdfReport.bytes(SampleAudit.create("家 House\t\u0007 \uD83C\uDFE0"), UnitSystem.SI, Paper.A4));
         assertTrue(text.contains("? House"), text.substring(0, 200));
-    }
-
-    @Test
-    void writesTheFileWholeAndReplacesAnOldOne(@TempDir Path folder) throws IOException {
-        Path file = folder.resolve("new/report.pdf");
-        PdfReport.write(AUDIT, file, UnitSystem.SI, Paper.A4);
-        PdfReport.write(AUDIT, file, UnitSystem.SI, Paper.A4);
-        assertArrayEquals(A4, Files.readAllBytes(file));
-        try (var files = Files.list(file.getParent())) {
-            assertEquals(1, files.count(), "no temporary file is left");
-        }
     }
 }

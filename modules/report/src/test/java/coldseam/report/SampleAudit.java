@@ -191,13 +191,18 @@ final class SampleAudit {
                                 "Slab edge before backfill",
                                 "the backfill",
                                 Lists.immutable.of(
-                                        "the board stands tight on the footing",
-                                        "its top edge is under the wall board"),
+                                        new HoldPoint.Item(
+                                                "the board stands tight on the footing", Lists.immutable.empty()),
+                                        new HoldPoint.Item(
+                                                "its top edge is under the wall board",
+                                                Lists.immutable.of(sheets.get(0)))),
                                 Lists.immutable.of(sheets.get(0))),
                         new HoldPoint(
                                 "Roof edge before the metal cap",
                                 "the cap",
-                                Lists.immutable.of("wall board and roof board meet without a gap"),
+                                Lists.immutable.of(new HoldPoint.Item(
+                                        "wall board and roof board meet without a gap",
+                                        Lists.immutable.of(sheets.get(1)))),
                                 Lists.immutable.of(sheets.get(1)))),
                 Lists.immutable.of(new Note.EdgeInsulationInSection()),
                 new Work(3, 0, 1, 0));

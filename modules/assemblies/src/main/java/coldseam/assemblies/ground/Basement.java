@@ -3,7 +3,6 @@ package coldseam.assemblies.ground;
 import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.OuterSurface;
 import coldseam.assemblies.internal.Arguments;
-import org.eclipse.collections.api.list.MutableList;
 
 /**
  * The part of a basement in the ground.
@@ -61,16 +60,5 @@ public record Basement(
     /** z·P, m². */
     public double wallArea() {
         return depth * floor.perimeter();
-    }
-
-    void into(MutableList<GroundValue> values) {
-        floor.into(values);
-        values.add(new GroundValue("z", "depth of the floor below ground", depth, "m"));
-        values.add(new GroundValue("Rf", "resistance of the floor", floorResistance, "m²·K/W"));
-        values.add(new GroundValue("Rw", "resistance of the walls", wallResistance, "m²·K/W"));
-        values.add(new GroundValue("dt", "equivalent thickness of the floor", floorThickness, "m"));
-        values.add(new GroundValue("dw", "equivalent thickness of the walls", wallThickness, "m"));
-        values.add(new GroundValue("Ubf", "basement floor", floorTransmittance, "W/(m²·K)"));
-        values.add(new GroundValue("Ubw", "basement walls", wallTransmittance, "W/(m²·K)"));
     }
 }

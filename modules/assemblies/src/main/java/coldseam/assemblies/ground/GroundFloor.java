@@ -3,7 +3,6 @@ package coldseam.assemblies.ground;
 import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.OuterSurface;
 import coldseam.assemblies.internal.Arguments;
-import org.eclipse.collections.api.list.MutableList;
 
 /**
  * What every method of ISO 13370 starts from.
@@ -51,13 +50,5 @@ public record GroundFloor(double area, double perimeter, double wallThickness, d
 
     boolean wellInsulated(double dt) {
         return dt >= characteristicDimension();
-    }
-
-    void into(MutableList<GroundValue> values) {
-        values.add(new GroundValue("A", "area of the floor", area, "m²"));
-        values.add(new GroundValue("P", "exposed perimeter", perimeter, "m"));
-        values.add(new GroundValue("w", "thickness of the walls", wallThickness, "m"));
-        values.add(new GroundValue("λ", "conductivity of the ground", groundConductivity, "W/(m·K)"));
-        values.add(new GroundValue("B'", "characteristic dimension", characteristicDimension(), "m"));
     }
 }

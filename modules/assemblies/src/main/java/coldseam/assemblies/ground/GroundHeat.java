@@ -6,10 +6,9 @@ import coldseam.assemblies.Transmittance;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body.Base;
 import java.util.Optional;
-import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
-/** A floor's steady heat loss to outdoors through the ground: a result with every step that leads to it. */
+/** A floor's steady heat loss to outdoors through the ground. */
 public sealed interface GroundHeat permits SlabOnGround, SuspendedFloor, HeatedBasement, UnheatedBasement {
 
     /** H, W/K, between indoors and outdoors, without the junction of wall and floor. */
@@ -20,12 +19,6 @@ public sealed interface GroundHeat permits SlabOnGround, SuspendedFloor, HeatedB
 
     /** B', m. */
     double characteristicDimension();
-
-    /** Every input and intermediate value in the order of computation. */
-    ImmutableList<GroundValue> values();
-
-    /** What the method is and what it leaves out, in one sentence. */
-    String method();
 
     /**
      * The heat loss of what lies under a house.

@@ -4,8 +4,6 @@ import coldseam.assemblies.internal.Arguments;
 import coldseam.envelope.Body.EdgeInsulation;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.list.MutableList;
-import org.eclipse.collections.impl.factory.Lists;
 
 /**
  * A slab on the ground: U = U0 + 2·ψg,e/B'.
@@ -42,11 +40,6 @@ public record SlabOnGround(
         return new SlabOnGround(floor, floorResistance, dt, floor.transmittance(dt), edge);
     }
 
-    /** Whether the slab counts as well insulated, dt at least B'. */
-    public boolean wellInsulated() {
-        return floor.wellInsulated(equivalentThickness);
-    }
-
     @Override
     public double characteristicDimension() {
         return floor.characteristicDimension();
@@ -60,31 +53,5 @@ public record SlabOnGround(
     @Override
     public double coupling() {
         return floor.area() * transmittance();
-    }
-
-    @Override
-    public ImmutableList<GroundValue> values() {
-        MutableList<GroundValue> values = Lists.mutable.empty();
-        floor.into(values);
-        values.add(new GroundValue("Rf", "resistance of the floor", floorResistance, "m²·K/W"));
-        values.add(new GroundValue("dt", "equivalent thickness of the floor", equivalentThickness, "m"));
-        values.add(new GroundValue("U0", "transmittance without edge insulation", unedgedTransmittance, "W/(m²·K)"));
-        edge.ifPresent(effect -> {
-            String extent =
-                    effect.insulation().vertical() ? "depth of the edge insulation" : "width of the edge insulation";
-            values.add(new GroundValue("D", extent, effect.insulation().extent(), "m"));
-            values.add(new GroundValue(
-                    "R'", "additional resistance of the edge insulation", effect.additionalResistance(), "m²·K/W"));
-            values.add(new GroundValue("d'", "additional equivalent thickness", effect.additionalThickness(), "m"));
-            values.add(new GroundValue("ψg,e", "edge insulation", effect.psi(), "W/(m·K)"));
-        });
-        values.add(new GroundValue("U", "transmittance", transmittance(), "W/(m²·K)"));
-        values.add(new GroundValue("H", "coupling without the junction of wall and floor", coupling(), "W/K"));
-        return values.toImmutable();
-    }
-
-    @Override
-    public String method() {
-        return "Slab on ground by ISO 13370, steady state; the junction of wall and floor is counted apart.";
     }
 }

@@ -2,9 +2,6 @@ package coldseam.assemblies.ground;
 
 import coldseam.assemblies.internal.Arguments;
 import coldseam.envelope.Body.CrawlSpace;
-import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.list.MutableList;
-import org.eclipse.collections.impl.factory.Lists;
 
 /**
  * A suspended floor over a crawl space whose ground lies up to 0.5 m below the ground outside: 1/U = 1/Uf + 1/(Ug + Ux).
@@ -74,30 +71,5 @@ public record SuspendedFloor(
     /** The crawl space's share of the temperature difference, 0 to 1: its temperature factor b. */
     public double temperatureFactor() {
         return transmittance() / floorTransmittance;
-    }
-
-    @Override
-    public ImmutableList<GroundValue> values() {
-        MutableList<GroundValue> values = Lists.mutable.empty();
-        floor.into(values);
-        values.add(new GroundValue("Uf", "floor between room and crawl space", floorTransmittance, "W/(m²·K)"));
-        values.add(new GroundValue("Rg", "insulation on the ground", space.groundResistance(), "m²·K/W"));
-        values.add(new GroundValue("dg", "equivalent thickness of the ground", equivalentThickness, "m"));
-        values.add(new GroundValue("Ug", "crawl space to the ground", groundTransmittance, "W/(m²·K)"));
-        values.add(new GroundValue("h", "floor above the ground outside", space.height(), "m"));
-        values.add(new GroundValue("Uw", "walls of the crawl space", space.wallTransmittance(), "W/(m²·K)"));
-        values.add(new GroundValue("ε", "vents per metre of perimeter", space.vents(), "m²/m"));
-        values.add(new GroundValue("v", "wind speed at 10 m", space.windSpeed(), "m/s"));
-        values.add(new GroundValue("fw", "wind shielding", space.windShielding(), ""));
-        values.add(new GroundValue("Ux", "crawl space to outdoors", edgeTransmittance(), "W/(m²·K)"));
-        values.add(new GroundValue("U", "transmittance", transmittance(), "W/(m²·K)"));
-        values.add(new GroundValue("H", "coupling without the junction of wall and floor", coupling(), "W/K"));
-        return values.toImmutable();
-    }
-
-    @Override
-    public String method() {
-        return "Suspended floor over a naturally ventilated crawl space by ISO 13370, steady state, its ground at most"
-                + " 0.5 m below the ground outside.";
     }
 }

@@ -1,9 +1,6 @@
 package coldseam.assemblies.ground;
 
 import coldseam.assemblies.internal.Arguments;
-import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.list.MutableList;
-import org.eclipse.collections.impl.factory.Lists;
 
 /**
  * A floor over an unheated basement: 1/U = 1/Uf + A/(A·Ubf + z·P·Ubw + h·P·Uw + 0.33·n·V). Source: ISO 13370:2017 clause 7.5
@@ -66,25 +63,5 @@ public record UnheatedBasement(
     /** The basement's share of the temperature difference, 0 to 1: its temperature factor b. */
     public double temperatureFactor() {
         return transmittance() / floorTransmittance;
-    }
-
-    @Override
-    public ImmutableList<GroundValue> values() {
-        MutableList<GroundValue> values = Lists.mutable.empty();
-        below.into(values);
-        values.add(new GroundValue("Uf", "floor between room and basement", floorTransmittance, "W/(m²·K)"));
-        values.add(new GroundValue("h", "basement walls above ground", heightAboveGround, "m"));
-        values.add(new GroundValue("Uw", "these walls", wallTransmittance, "W/(m²·K)"));
-        values.add(new GroundValue("n", "air change of the basement", airChange, "1/h"));
-        values.add(new GroundValue("V", "volume of the basement", volume, "m³"));
-        values.add(new GroundValue("U", "transmittance", transmittance(), "W/(m²·K)"));
-        values.add(new GroundValue("H", "coupling without the junction of wall and floor", coupling(), "W/K"));
-        return values.toImmutable();
-    }
-
-    @Override
-    public String method() {
-        return "Floor over an unheated basement by ISO 13370, steady state; the junction of wall and floor is counted"
-                + " apart.";
     }
 }

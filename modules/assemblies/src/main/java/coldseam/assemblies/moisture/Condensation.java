@@ -210,7 +210,7 @@ public record Condensation(
                     double after = amount[i] + profile.gain(i) * time;
                     amount[i] = after > DRY * 1e-3 ? after : 0;
                 }
-                left = time == left ? 0 : left - time;
+                left -= time;
             }
             return first;
         }

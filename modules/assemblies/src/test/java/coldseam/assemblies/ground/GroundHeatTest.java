@@ -1,6 +1,7 @@
 package coldseam.assemblies.ground;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -152,30 +153,48 @@ class GroundHeatTest {
     }
 
     @Test
-    void theStepsAreListedInTheirOrder() {
-        EdgeInsulation edge = new EdgeInsulation(true, 0.6, 0.05, Build.material("board", 0.035));
-        assertEquals(
-                "[A, P, w, λ, B', Rf, dt, U0, D, R', d', ψg,e, U, H]",
-                SlabOnGround.of(CLAY, 1, Lists.immutable.of(edge))
-                        .values()
-                        .collect(GroundValue::symbol)
-                        .toString());
-        assertEquals(
-                "[A, P, w, λ, B', Uf, Rg, dg, Ug, h, Uw, ε, v, fw, Ux, U, H]",
-                SuspendedFloor.of(CLAY, 0.3, SPACE)
-                        .values()
-                        .collect(GroundValue::symbol)
-                        .toString());
-        HeatedBasement cellar = new HeatedBasement(Basement.of(CLAY, 2, 0, 0.2));
-        assertEquals(
-                "[A, P, w, λ, B', z, Rf, Rw, dt, dw, Ubf, Ubw, U', H]",
-                cellar.values().collect(GroundValue::symbol).toString());
-        assertEquals(cellar.coupling(), cellar.values().getLast().value(), EXACT);
-    }
-
-    @Test
     void floorsInTheGroundUseTheStandardsSurfaces() {
         Transmittance u = Transmittance.of(FLOOR, HeatFlow.DOWNWARDS, OuterSurface.GROUND);
         assertEquals(0.17 + 2.575 + 0.04, u.total(), EXACT);
+    }
+
+    /** Every step of a cellar, worked out apart: A 80, P 36, w 0.3, λ 1.5, z 2, Rf 0, Rw 0.2; n 0.3, V 160. */
+    @Test
+    void theStepsOfACellarHaveTheirValues() {
+        UnheatedBasement cellar = new UnheatedBasement(Basement.of(CLAY, 2, 0, 0.2), 0.8, 0.5, 1.2, 0.3, 160);
+        double b = 80 / 18.0;
+        double dt = 0.3 + 1.5 * 0.21;
+        double dw = 1.5 * (0.13 + 0.2 + 0.04);
+        double ubf = 2 * 1.5 / (Math.PI * b + dt + 1) * Math.log(Math.PI * b / (dt + 1) + 1);
+        double ubw = 2 * 1.5 / (Math.PI * 2) * (1 + 0.5 * dw / (dw + 2)) * Math.log(2 / dw + 1);
+        double outward = 80 * ubf + 72 * ubw + 0.5 * 36 * 1.2 + 0.33 * 0.3 * 160;
+        double u = 1 / (1 / 0.8 + 80 / outward);
+        assertEquals(dt, cellar.below().floorThickness(), EXACT);
+        assertEquals(dw, cellar.below().wallThickness(), EXACT);
+        assertEquals(ubf, cellar.below().floorTransmittance(), EXACT);
+        assertEquals(ubw, cellar.below().wallTransmittance(), EXACT);
+        assertEquals(u, cellar.transmittance(), EXACT);
+        assertEquals(80 * u, cellar.coupling(), 80 * EXACT);
+        assertEquals(b, cellar.characteristicDimension(), EXACT);
+        assertEquals((80 * ubf + 72 * ubw) / 152, new HeatedBasement(cellar.below()).transmittance(), EXACT);
+        assertEquals(b, new HeatedBasement(cellar.below()).characteristicDimension(), EXACT);
+    }
+
+    @Test
+    void aSuspendedFloorHasItsGroundsDimension() {
+        assertEquals(80 / 18.0, SuspendedFloor.of(CLAY, 0.3, SPACE).characteristicDimension(), EXACT);
+    }
+
+    @Test
+    void aSlabOfExactlyItsDimensionIsWellInsulated() {
+        // B' = dt: A = 0.5·P·dt.
+        double dt = 0.3 + 1.5 * 2.21;
+        GroundFloor floor = new GroundFloor(18 * dt, 36, 0.3, 1.5);
+        SlabOnGround slab = SlabOnGround.of(floor, 2, Lists.immutable.empty());
+        assertEquals(floor.characteristicDimension(), slab.equivalentThickness(), 0);
+        assertTrue(floor.wellInsulated(slab.equivalentThickness()));
+        assertEquals(1.5 / (1.457 * dt), slab.transmittance(), EXACT);
+        assertFalse(floor.wellInsulated(
+                SlabOnGround.of(floor, 1.99, Lists.immutable.empty()).equivalentThickness()));
     }
 }

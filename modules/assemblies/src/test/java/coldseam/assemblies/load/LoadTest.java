@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.assemblies.Build;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
+import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
 import java.util.OptionalDouble;
 import org.eclipse.collections.impl.factory.Lists;
@@ -194,5 +195,16 @@ class LoadTest {
 
     private static PermanentShare share(String name) {
         return PermanentShare.of(Build.material(name, 0.035));
+    }
+
+    @Test
+    void aBoardBearsExactlyWhatItBears() {
+        CompressionCheck full = new CompressionCheck(100e3, PermanentShare.OTHER, 20e3, 0);
+        assertEquals(1, full.utilisation(), 0);
+        assertTrue(full.passes());
+        assertEquals(Provenance.Sureness.READ, PermanentShare.OTHER.provenance().sureness());
+        assertEquals(
+                Provenance.Sureness.FROM_MEMORY,
+                PermanentShare.EXPANDED_POLYSTYRENE.provenance().sureness());
     }
 }

@@ -254,4 +254,41 @@ class CondensationTest {
                         + " one of 1 or more",
                 refused.getMessage());
     }
+
+    @Test
+    void aStackWithoutACavityEndsOutdoors() {
+        VapourStack stack = VapourStack.of(
+                Build.assembly(
+                        Build.vapour(Role.FINISH, "plasterboard", 12.5, 0.25, 8),
+                        Build.vapour(Role.INSULATION, "wool", 100, 0.04, 1)),
+                HeatFlow.HORIZONTAL,
+                OuterSurface.OUTDOORS,
+                0.25);
+        assertEquals(0.04, stack.exteriorSurfaceResistance(), 0);
+        assertEquals(0.25 + 0.05 + 2.5 + 0.04, stack.resistance(), 1e-12);
+        Condensation year = year(stack);
+        assertEquals(
+                "[room | plasterboard, plasterboard | wool, wool | outdoors]",
+                year.planes().toString());
+        assertTrue(year.months().noneSatisfy(Condensation.Balance::surfaceIsWet));
+    }
+
+    @Test
+    void faultsOfBothKindsAreToldAtOnce() {
+        IllegalArgumentException refused = assertThrows(
+                IllegalArgumentException.class,
+                () -> VapourStack.of(
+                        Build.assembly(Build.layer(Role.FINISH, "plaster", 0, 0.5)),
+                        HeatFlow.HORIZONTAL,
+                        OuterSurface.OUTDOORS,
+                        0.13));
+        assertEquals(
+                "assembly \"test\": layer 1 from inside (plaster): thickness is 0.0 m; allowed is more than 0; layer 1"
+                        + " from inside (plaster) has no vapour resistance factor; give its material one of 1 or more",
+                refused.getMessage());
+        assertEquals(
+                "[nothing lies inside its well-ventilated air layer; vapour passes freely]",
+                VapourStack.missing(Build.assembly(Build.air(40, Layer.Ventilation.WELL_VENTILATED, 0)))
+                        .toString());
+    }
 }

@@ -198,4 +198,31 @@ class MoistureTest {
         assertEquals("felt", deck.deck());
         assertEquals(20 - 30 * 4.1 / 4.14, deck.temperature(), 1e-12);
     }
+
+    @Test
+    void monthsOutOfOrderAreNoYear() {
+        IllegalArgumentException refused = assertThrows(
+                IllegalArgumentException.class,
+                () -> new MonthlyClimate(
+                        "turned", CondensationTest.CLIMATE.months().toReversed()));
+        assertTrue(refused.getMessage().startsWith("the climate \"turned\" has the months [DECEMBER, NOVEMBER,"));
+    }
+
+    @Test
+    void aMonthThatIsJustSoMuchColderIsHeated() {
+        // May has 14 °C; September 14.3.
+        assertEquals(
+                8,
+                MonthlyTemperatureFactor.ofHeated(CondensationTest.CLIMATE, HumidityClass.DWELLING, 19)
+                        .orElseThrow()
+                        .months()
+                        .size());
+    }
+
+    @Test
+    void aDeckWithoutInsulationIsItself() {
+        DeckTemperature bare = deck(assembly(DECK, FELT));
+        assertEquals("plywood", bare.deck());
+        assertEquals(20 - 30 * 0.10 / (0.14 + 0.02 / 0.13), bare.temperature(), 1e-12);
+    }
 }

@@ -3,14 +3,20 @@ package coldseam.audit.engine;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.HoldPoint;
 import coldseam.envelope.Assembly;
+import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
 import coldseam.envelope.Stop;
+import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Photograph;
+import java.util.LinkedHashMap;
 import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.MutableMap;
+import org.eclipse.collections.impl.map.mutable.MapAdapter;
 
 /**
  * What must be seen before it is covered, in the order of building.
@@ -40,13 +46,23 @@ final class HoldPoints {
     }
 
     private static HoldPoint of(Stop stop, ImmutableList<BridgeSheet<?>> own, ImmutableList<Detail> corners) {
-        ImmutableList<String> lookAt = stop.lookAt(own.anySatisfy(HoldPoints::inTwoLayers))
-                .newWithAll(own.flatCollect(
-                        sheet -> photographs(stop, sheet.result().detail())))
-                .newWithAll(corners.flatCollect(detail -> photographs(stop, detail)))
-                .collect(HoldPoints::item)
-                .distinct();
-        return new HoldPoint(stop.label(), stop.before(), lookAt, own);
+        MutableMap<String, MutableList<BridgeSheet<?>>> items = MapAdapter.adapt(new LinkedHashMap<>());
+        stop.lookAt().forEach(words -> items.getIfAbsentPut(item(words), Lists.mutable::empty));
+        own.flatCollect(sheet -> inTwoLayers(stop, sheet))
+                .forEach(words -> items.getIfAbsentPut(item(words), Lists.mutable::empty));
+        own.forEach(sheet -> photographs(stop, sheet.result().detail())
+                .forEach(words ->
+                        items.getIfAbsentPut(item(words), Lists.mutable::empty).add(sheet)));
+        corners.flatCollect(detail -> photographs(stop, detail))
+                .forEach(words -> items.getIfAbsentPut(item(words), Lists.mutable::empty));
+        return new HoldPoint(
+                stop.label(),
+                stop.before(),
+                items.keyValuesView()
+                        .collect(pair ->
+                                new HoldPoint.Item(pair.getOne(), pair.getTwo().toImmutable()))
+                        .toImmutableList(),
+                own);
     }
 
     private static boolean belongs(Stop stop, Detail detail) {
@@ -64,12 +80,22 @@ final class HoldPoints {
                 .collect(Photograph::shows);
     }
 
-    private static boolean inTwoLayers(BridgeSheet<?> sheet) {
+    /** What its surfaces' boards ask for at a stop: of each surface for itself, since a wall's say nothing of the floor's. */
+    private static ImmutableList<String> inTwoLayers(Stop stop, BridgeSheet<?> sheet) {
         return sheet.junction()
-                .map(result -> result.setup())
-                .map(HoldPoints::assemblies)
-                .orElse(Lists.immutable.empty())
-                .anySatisfy(assembly -> assembly.layers().count(layer -> layer.role() == Role.INSULATION) > 1);
+                .map(JunctionResult::setup)
+                .map(setup -> assemblies(setup)
+                        .zip(setup.kind().faces())
+                        .select(pair -> inTwoLayers(pair.getOne()))
+                        .flatCollect(pair -> stop.lookAtInTwoLayers(pair.getTwo())))
+                .orElse(Lists.immutable.empty());
+    }
+
+    /** Whether one board lies right on another, or with a membrane between. */
+    private static boolean inTwoLayers(Assembly assembly) {
+        ImmutableList<Role> roles = assembly.layers().collect(Layer::role).reject(role -> role == Role.MEMBRANE);
+        return roles.zip(roles.drop(1))
+                .anySatisfy(pair -> pair.getOne() == Role.INSULATION && pair.getTwo() == Role.INSULATION);
     }
 
     private static ImmutableList<Assembly> assemblies(JunctionSetup setup) {

@@ -20,15 +20,18 @@ import coldseam.junctions.path.WeakestPaths;
 import coldseam.junctions.store.BodyStore;
 import coldseam.junctions.store.KeptFolder;
 import coldseam.junctions.store.PathStore;
+import coldseam.junctions.store.RunStore;
 import coldseam.junctions.store.SolutionStore;
 import coldseam.junctions.vertex.VertexComputer;
 import coldseam.junctions.vertex.VertexComputing;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** The catalogue that comes with the tool, details of files beside the house file, and the conduction core. */
 public final class BuiltInWorkshop implements Workshop {
 
+    private final Supplier<Optional<String>> identity;
     private final Budget budget;
     private final Optional<KeptFolder> folder;
     private final BridgeComputer computer;
@@ -36,10 +39,16 @@ public final class BuiltInWorkshop implements Workshop {
 
     /** Keeping what it solves in memory only, within what this JVM's memory allows. */
     public BuiltInWorkshop() {
-        this(Budget.ofThisJvm(), Optional.empty());
+        this(() -> RunStore.tool(System.getProperty("java.class.path")));
     }
 
-    private BuiltInWorkshop(Budget budget, Optional<KeptFolder> folder) {
+    /** @param identity what tells its answers from those of another build; empty where nothing does */
+    public BuiltInWorkshop(Supplier<Optional<String>> identity) {
+        this(identity, Budget.ofThisJvm(), Optional.empty());
+    }
+
+    private BuiltInWorkshop(Supplier<Optional<String>> identity, Budget budget, Optional<KeptFolder> folder) {
+        this.identity = identity;
         this.budget = budget;
         this.folder = folder;
         SectionSolving sections = (section, accuracy) -> Conduction.solve(section, accuracy, budget);
@@ -80,18 +89,23 @@ public final class BuiltInWorkshop implements Workshop {
     }
 
     @Override
+    public Optional<String> identity() {
+        return identity.get();
+    }
+
+    @Override
     public Budget budget() {
         return budget;
     }
 
     @Override
     public Workshop within(Budget other) {
-        return other.equals(budget) ? this : new BuiltInWorkshop(other, folder);
+        return other.equals(budget) ? this : new BuiltInWorkshop(identity, other, folder);
     }
 
     @Override
     public Workshop keepingIn(KeptFolder other) {
-        return new BuiltInWorkshop(budget, Optional.of(other));
+        return new BuiltInWorkshop(identity, budget, Optional.of(other));
     }
 
     private static Path folder(Path houseFile) {

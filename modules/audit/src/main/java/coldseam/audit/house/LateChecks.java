@@ -75,8 +75,6 @@ final class LateChecks {
                 asked,
                 "\"" + got + "\"",
                 "one of " + Nearest.among(got, known),
-                Nearest.to(got, known)
-                        .map(near -> "did you mean \"" + near + "\"?")
-                        .orElse("correct the name"));
+                Nearest.meant(got, known).orElse("correct the name"));
     }
 }

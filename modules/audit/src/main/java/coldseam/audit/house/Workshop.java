@@ -49,6 +49,11 @@ public interface Workshop {
         return this;
     }
 
+    /** What tells its answers from those of any other, of another build too; empty where nothing does, such as in a test. */
+    default Optional<String> identity() {
+        return Optional.empty();
+    }
+
     /** How many unknowns its solves may have. */
     default Budget budget() {
         return Budget.ofThisJvm();

@@ -4,7 +4,6 @@ import coldseam.assemblies.moisture.Condensation;
 import coldseam.assemblies.moisture.Condensation.Verdict;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.Value;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
@@ -12,7 +11,6 @@ import coldseam.envelope.Layer;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.plan.SectionPlan.Zone;
 import java.util.Optional;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -27,12 +25,7 @@ public final class ControlLayerMisplacedRule extends SurfaceControlRule<ControlL
     public record Misplaced(Control control, String material) {}
 
     /** An assembly with such layers. */
-    public record Found(String assembly, ImmutableList<Misplaced> layers) implements Evidence {
-        @Override
-        public ImmutableList<Value> values() {
-            return Lists.immutable.empty();
-        }
-    }
+    public record Found(String assembly, ImmutableList<Misplaced> layers) implements Evidence {}
 
     @Override
     public int gravity() {

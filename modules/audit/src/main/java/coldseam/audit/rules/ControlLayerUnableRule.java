@@ -2,12 +2,10 @@ package coldseam.audit.rules;
 
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.Value;
 import coldseam.envelope.Control;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.envelope.shell.Surface;
 import java.util.Optional;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -25,12 +23,7 @@ public final class ControlLayerUnableRule extends SurfaceControlRule<ControlLaye
     public record Unable(Control control, String material, boolean aired, boolean known) {}
 
     /** An assembly with such layers. */
-    public record Found(String assembly, ImmutableList<Unable> layers) implements Evidence {
-        @Override
-        public ImmutableList<Value> values() {
-            return Lists.immutable.empty();
-        }
-    }
+    public record Found(String assembly, ImmutableList<Unable> layers) implements Evidence {}
 
     @Override
     public int gravity() {

@@ -3,7 +3,6 @@ package coldseam.audit.rules;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.Value;
 import coldseam.envelope.Control;
 import coldseam.junctions.ControlLine;
 import org.eclipse.collections.api.factory.Lists;
@@ -29,11 +28,6 @@ public final class ControlLineBrokenRule extends SheetRule {
         public boolean changesSide() {
             return lines.anySatisfy(
                     line -> line.match(continuous -> false, broken -> false, changes -> true, notShown -> false));
-        }
-
-        @Override
-        public ImmutableList<Value> values() {
-            return Lists.immutable.empty();
         }
     }
 

@@ -4,7 +4,6 @@ import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
-import coldseam.audit.Value;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Control;
@@ -42,12 +41,7 @@ public final class InsulationUnfitRule implements Rule {
      * @param seam whether it is a seam
      * @param unfit each material and duty once
      */
-    public record Found(String where, boolean seam, ImmutableList<Unfit> unfit) implements Evidence {
-        @Override
-        public ImmutableList<Value> values() {
-            return Lists.immutable.empty();
-        }
-    }
+    public record Found(String where, boolean seam, ImmutableList<Unfit> unfit) implements Evidence {}
 
     @Override
     public int gravity() {

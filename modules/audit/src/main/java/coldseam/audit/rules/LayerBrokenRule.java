@@ -3,7 +3,6 @@ package coldseam.audit.rules;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
-import coldseam.audit.Value;
 import coldseam.envelope.Control;
 import coldseam.junctions.detail.Connection;
 import org.eclipse.collections.api.factory.Lists;
@@ -18,12 +17,7 @@ public final class LayerBrokenRule extends SheetRule {
      * @param worst of the sheets
      * @param layers of all the sheets
      */
-    public record Found(BridgeSheet<?> worst, ImmutableList<Control> layers) implements Evidence {
-        @Override
-        public ImmutableList<Value> values() {
-            return Lists.immutable.empty();
-        }
-    }
+    public record Found(BridgeSheet<?> worst, ImmutableList<Control> layers) implements Evidence {}
 
     LayerBrokenRule() {
         super(Severity.GAP);

@@ -3,13 +3,11 @@ package coldseam.audit.rules;
 import coldseam.audit.Breach.Evidence;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
-import coldseam.audit.Value;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Layer;
 import coldseam.envelope.shell.Surface;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -19,12 +17,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 public final class RainNotCountedRule implements Rule {
 
     /** An assembly without its rain. */
-    public record Found(String assembly) implements Evidence {
-        @Override
-        public ImmutableList<Value> values() {
-            return Lists.immutable.empty();
-        }
-    }
+    public record Found(String assembly) implements Evidence {}
 
     @Override
     public int gravity() {

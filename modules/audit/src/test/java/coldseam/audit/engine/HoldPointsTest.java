@@ -133,21 +133,57 @@ class HoldPointsTest {
                 sheet.mouldHumidity());
     }
 
-    /** One layer of board has no second one whose joints could lie elsewhere. */
+    /** One layer of board has no second one whose joints could lie elsewhere, and a wall's two say nothing of the slab's. */
     @Test
     void twoLayersAreLookedForOnlyWhereThereAreTwo() {
-        String one = "- {material: mineral wool board, thickness: 200 mm, role: insulation, controls: [heat]}";
-        String two = one.replace("200 mm", "100 mm") + "\n    " + one.replace("200 mm", "100 mm");
-        assertTrue(Sample.yaml().contains(one));
-        assertFalse(looksForTwo(Sample.yaml()));
-        assertTrue(looksForTwo(Sample.yaml().replace(one, two)));
+        assertEquals(Lists.immutable.empty(), looksForTwo(Sample.yaml()));
+        assertEquals(
+                Lists.immutable.of("Wall insulation"),
+                looksForTwo(Sample.yaml().replace(WALL_BOARD, halves(WALL_BOARD, "200 mm", "100 mm"))));
+        String slab =
+                "- {material: extruded polystyrene board, thickness: 160 mm, role: insulation, controls: [heat, water]}";
+        assertTrue(Sample.yaml().contains(slab));
+        assertEquals(
+                Lists.immutable.of("Under the slab"),
+                looksForTwo(Sample.yaml().replace(slab, halves(slab, "160 mm", "80 mm"))));
     }
 
-    private static boolean looksForTwo(String yaml) {
+    /** Boards on both sides of what carries them are no second layer of one another. */
+    @Test
+    void boardsOnBothSidesOfAWallAreNoTwoLayers() {
+        String brick = "- {material: old solid brick, thickness: 240 mm, role: structure}";
+        assertTrue(Sample.yaml().contains(brick));
+        assertEquals(Lists.immutable.empty(), looksForTwo(Sample.yaml().replace(brick, WALL_BOARD + "\n    " + brick)));
+    }
+
+    private static final String WALL_BOARD =
+            "- {material: mineral wool board, thickness: 200 mm, role: insulation, controls: [heat]}";
+
+    private static String halves(String layer, String whole, String half) {
+        return layer.replace(whole, half) + "\n    " + layer.replace(whole, half);
+    }
+
+    private static ImmutableList<String> looksForTwo(String yaml) {
         return Sample.audit(yaml, Sample.good())
                 .holdPoints()
-                .detect(each -> each.name().equals("Wall insulation"))
-                .lookAt()
-                .contains("Second layer with joints away from the first's");
+                .select(each -> each.lookAt()
+                        .anySatisfy(item -> item.contains("joints do not coincide")
+                                || item.contains("joints away from the first's")))
+                .collect(HoldPoint::name);
+    }
+
+    /** Whoever goes out to photograph must know where; what every house is looked at for has no sheet. */
+    @Test
+    void anItemNamesTheSheetsWhoseDetailsAskForIt() {
+        HoldPoint slab = point("Under the slab");
+        assertEquals(
+                slab.sheets(),
+                slab.items()
+                        .detect(each -> each.lookAt().equals("The slab-good"))
+                        .sheets());
+        assertEquals(Lists.immutable.empty(), slab.items().getFirst().sheets());
+        BOX.forEach(each -> each.items()
+                .forEach(item ->
+                        assertTrue(each.sheets().containsAll(item.sheets().castToList()), each.name())));
     }
 }

@@ -84,21 +84,12 @@ public record Lattice(double size, double step, long originX, long originY, doub
                 Point a = corners.get(i);
                 Point b = corners.get((i + 1) % n);
                 for (int j = 0; j < n; j++) {
-                    double gap = j == i || j == (i + 1) % n ? 0 : distance(corners.get(j), a, b);
+                    double gap = j == i || j == (i + 1) % n ? 0 : corners.get(j).distance(a, b);
                     smallest = gap > least ? Math.min(smallest, gap) : smallest;
                 }
             }
         }
         return smallest;
-    }
-
-    private static double distance(Point p, Point a, Point b) {
-        double ux = b.x() - a.x();
-        double uy = b.y() - a.y();
-        double length2 = ux * ux + uy * uy;
-        double along = length2 > 0 ? ((p.x() - a.x()) * ux + (p.y() - a.y()) * uy) / length2 : 0;
-        double share = Math.max(0, Math.min(1, along));
-        return Math.hypot(p.x() - a.x() - share * ux, p.y() - a.y() - share * uy);
     }
 
     /** Where a place lies on the lattice, not rounded. */

@@ -1,6 +1,8 @@
 package coldseam.conduction.arrange;
 
 import coldseam.conduction.Boundary;
+import coldseam.conduction.DrawingFault;
+import coldseam.conduction.DrawingFault.About;
 import coldseam.conduction.Environment;
 import coldseam.conduction.Point;
 import coldseam.conduction.Probe;
@@ -20,30 +22,38 @@ public final class SectionCheck {
     private static final int MOST_ENVIRONMENTS = 64;
 
     private final Section section;
-    private final MutableList<String> faults;
+    private final MutableList<DrawingFault> faults;
 
-    public SectionCheck(Section section, MutableList<String> faults) {
+    public SectionCheck(Section section, MutableList<DrawingFault> faults) {
         this.section = section;
         this.faults = faults;
     }
 
+    private void add(About about, int index, String text) {
+        faults.add(new DrawingFault(about, index, text));
+    }
+
     public void run() {
         if (section.environments().size() > MOST_ENVIRONMENTS) {
-            faults.add("the section has " + section.environments().size() + " environments; at most "
-                    + MOST_ENVIRONMENTS + " are told apart: join those of one temperature, or split the section");
+            add(
+                    About.WHOLE,
+                    0,
+                    "the section has " + section.environments().size() + " environments; at most " + MOST_ENVIRONMENTS
+                            + " are told apart: join those of one temperature, or split the section");
         }
         if (section.symmetry() == null) {
-            faults.add("the symmetry is missing; give planar or axisymmetric");
+            add(About.WHOLE, 0, "the symmetry is missing; give planar or axisymmetric");
         }
         regions();
         environments();
         boundaries();
         Set<String> names = new HashSet<>();
-        for (Probe probe : section.probes()) {
+        for (int i = 0; i < section.probes().size(); i++) {
+            Probe probe = section.probes().get(i);
             if (!names.add(probe.name())) {
-                faults.add("probe " + probe.name() + " is there twice; give each probe a name of its own");
+                add(About.PROBE, i, "probe " + probe.name() + " is there twice; give each probe a name of its own");
             }
-            finite("probe " + probe.name(), probe.at());
+            finite(About.PROBE, i, "probe " + probe.name(), probe.at());
         }
         if (faults.isEmpty()) {
             shapes();
@@ -52,21 +62,24 @@ public final class SectionCheck {
 
     private void regions() {
         if (section.regions().isEmpty()) {
-            faults.add("the section has no region; paint at least one");
+            add(About.WHOLE, 0, "the section has no region; paint at least one");
         }
         for (int r = 0; r < section.regions().size(); r++) {
             Region region = section.regions().get(r);
             String what = region(section, r);
             if (!(region.conductivity() > 0 && region.conductivity() < Double.POSITIVE_INFINITY)) {
-                faults.add(what + " has conductivity " + region.conductivity()
-                        + " W/(m·K); it must be a number greater than 0");
+                add(
+                        About.PAINTED,
+                        r,
+                        what + " has conductivity " + region.conductivity()
+                                + " W/(m·K); it must be a number greater than 0");
             }
             ImmutableList<Point> corners = region.outline().corners();
             if (corners.size() < 3) {
-                faults.add(what + " has " + corners.size() + " corners; an outline needs at least 3");
+                add(About.PAINTED, r, what + " has " + corners.size() + " corners; an outline needs at least 3");
             }
             for (Point corner : corners) {
-                finite(what, corner);
+                finite(About.PAINTED, r, what, corner);
             }
         }
     }
@@ -75,17 +88,20 @@ public final class SectionCheck {
     private void shapes() {
         Lattice lattice = Lattice.of(section);
         if (lattice.size() < Lattice.SMALLEST) {
-            faults.add("the drawing is " + lattice.size() + " m large; it must be at least " + Lattice.SMALLEST
-                    + " m: look at its unit");
+            add(
+                    About.WHOLE,
+                    0,
+                    "the drawing is " + lattice.size() + " m large; it must be at least " + Lattice.SMALLEST
+                            + " m: look at its unit");
             return;
         }
         double touch = lattice.close() * lattice.step();
         for (int r = 0; r < section.regions().size(); r++) {
-            selfCrossing(region(section, r), section.regions().get(r).outline().corners(), touch);
+            selfCrossing(r, section.regions().get(r).outline().corners(), touch);
         }
     }
 
-    private void selfCrossing(String what, ImmutableList<Point> corners, double touch) {
+    private void selfCrossing(int r, ImmutableList<Point> corners, double touch) {
         int n = corners.size();
         for (int i = 0; i < n; i++) {
             Point a = corners.get(i);
@@ -105,10 +121,13 @@ public final class SectionCheck {
                     Point at = new Point(c.x() + t * (d.x() - c.x()), c.y() + t * (d.y() - c.y()));
                     // A crossing of lines that are closed up is a touch.
                     double depth = Math.min(
-                            Math.min(distance(at, a), distance(at, b)), Math.min(distance(at, c), distance(at, d)));
+                            Math.min(at.distance(a), at.distance(b)), Math.min(at.distance(c), at.distance(d)));
                     if (depth > touch) {
-                        faults.add(what + " crosses itself at " + place(at) + "; draw its outline without crossings,"
-                                + " or as two regions");
+                        add(
+                                About.PAINTED,
+                                r,
+                                region(section, r) + " crosses itself at " + place(at)
+                                        + "; draw its outline without crossings," + " or as two regions");
                         return;
                     }
                 }
@@ -120,70 +139,90 @@ public final class SectionCheck {
         return (b.x() - a.x()) * (c.y() - a.y()) - (b.y() - a.y()) * (c.x() - a.x());
     }
 
-    private static double distance(Point a, Point b) {
-        return Math.hypot(a.x() - b.x(), a.y() - b.y());
-    }
-
     private void environments() {
         if (section.environments().isEmpty()) {
-            faults.add("the section has no environment; give at least one with its temperature");
+            add(About.WHOLE, 0, "the section has no environment; give at least one with its temperature");
         }
         Set<String> names = new HashSet<>();
-        for (Environment environment : section.environments()) {
+        for (int i = 0; i < section.environments().size(); i++) {
+            Environment environment = section.environments().get(i);
             if (!names.add(environment.name())) {
-                faults.add("environment " + environment.name() + " is there twice; give each a name of its own");
+                add(
+                        About.ENVIRONMENT,
+                        i,
+                        "environment " + environment.name() + " is there twice; give each a name of its own");
             }
             if (!Double.isFinite(environment.temperature())) {
-                faults.add("environment " + environment.name() + " has temperature " + environment.temperature()
-                        + " °C; it must be a number");
+                add(
+                        About.ENVIRONMENT,
+                        i,
+                        "environment " + environment.name() + " has temperature " + environment.temperature()
+                                + " °C; it must be a number");
             }
-            resistance("environment " + environment.name(), environment.surfaceResistance());
+            resistance(About.ENVIRONMENT, i, "environment " + environment.name(), environment.surfaceResistance());
         }
     }
 
-    private void resistance(String what, double resistance) {
+    private void resistance(About about, int index, String what, double resistance) {
         if (!(resistance >= 0 && resistance < Double.POSITIVE_INFINITY)) {
-            faults.add(what + " has surface resistance " + resistance + " m²·K/W; it must be a number, 0 or greater");
+            add(
+                    about,
+                    index,
+                    what + " has surface resistance " + resistance + " m²·K/W; it must be a number, 0 or greater");
         }
     }
 
     private void boundaries() {
         Set<String> names = section.environments().collect(Environment::name).toSet();
         if (section.boundaries().isEmpty()) {
-            faults.add("no part of the outline faces an environment; give at least one boundary");
+            add(About.WHOLE, 0, "no part of the outline faces an environment; give at least one boundary");
         }
         for (int b = 0; b < section.boundaries().size(); b++) {
             Boundary boundary = section.boundaries().get(b);
             String what = boundary(section, b);
             if (!names.contains(boundary.environment())) {
-                faults.add(what + " faces an environment that is not defined; there are "
-                        + section.environments().collect(Environment::name).makeString(", "));
+                add(
+                        About.BOUNDARY,
+                        b,
+                        what + " faces an environment that is not defined; there are "
+                                + section.environments()
+                                        .collect(Environment::name)
+                                        .makeString(", "));
             }
             if (boundary.path().size() < 2) {
-                faults.add(what + " has " + boundary.path().size() + " points; a path needs at least 2");
+                add(About.BOUNDARY, b, what + " has " + boundary.path().size() + " points; a path needs at least 2");
             }
             for (Point point : boundary.path()) {
-                finite(what, point);
+                finite(About.BOUNDARY, b, what, point);
             }
             if (boundary.surfaceResistance().isPresent()) {
-                resistance(what, boundary.surfaceResistance().getAsDouble());
+                resistance(About.BOUNDARY, b, what, boundary.surfaceResistance().getAsDouble());
             }
         }
     }
 
-    private void finite(String what, Point point) {
+    private void finite(About about, int index, String what, Point point) {
         if (!(Double.isFinite(point.x()) && Double.isFinite(point.y()))) {
-            faults.add(what + " has a point (" + point.x() + ", " + point.y() + ") m; coordinates must be numbers");
+            add(
+                    about,
+                    index,
+                    what + " has a point (" + point.x() + ", " + point.y() + ") m; coordinates must be numbers");
         } else if (section.symmetry() == Symmetry.AXISYMMETRIC && point.x() < -Lattice.LEAST) {
-            faults.add(what + " has a point at " + place(point)
-                    + "; in an axisymmetric section x is the radius and must be 0 m or greater");
+            add(
+                    about,
+                    index,
+                    what + " has a point at " + place(point)
+                            + "; in an axisymmetric section x is the radius and must be 0 m or greater");
         } else if (Math.abs(point.x()) > Lattice.FARTHEST || Math.abs(point.y()) > Lattice.FARTHEST) {
-            faults.add(String.format(
-                    Locale.ROOT,
-                    "%s has a point at %s; coordinates may be at most %.0f m, move the drawing towards the origin",
-                    what,
-                    place(point),
-                    Lattice.FARTHEST));
+            add(
+                    about,
+                    index,
+                    String.format(
+                            Locale.ROOT,
+                            "%s has a point at %s; coordinates may be at most %.0f m, move the drawing towards the origin",
+                            what,
+                            place(point),
+                            Lattice.FARTHEST));
         }
     }
 

@@ -107,11 +107,6 @@ public final class TriangleField implements TemperatureField {
         return new TriangleField(section, lattice, Mesh.frozen(node, x, y, region), temperature, gap);
     }
 
-    /** How many triangles there are. */
-    public int triangles() {
-        return mesh.triangles;
-    }
-
     private int find(double x, double y, double[] l) {
         TriangleIndex made = index;
         if (made == null) {

@@ -1,6 +1,8 @@
 package coldseam.conduction.mesh;
 
 import coldseam.conduction.Boundary;
+import coldseam.conduction.DrawingFault;
+import coldseam.conduction.DrawingFault.About;
 import coldseam.conduction.Environment;
 import coldseam.conduction.Point;
 import coldseam.conduction.Probe;
@@ -29,7 +31,7 @@ import org.eclipse.collections.impl.factory.Lists;
 public final class MeshedSection {
 
     private final Section section;
-    private final MutableList<String> faults = Lists.mutable.empty();
+    private final MutableList<DrawingFault> faults;
     public final MutableList<String> notes = Lists.mutable.empty();
 
     private LineArrangement cutLines;
@@ -49,9 +51,25 @@ public final class MeshedSection {
     /** Surface resistance of each boundary, m²·K/W. */
     public final double[] resistance;
 
+    /** Every fault of a section; one that has none can be solved. */
+    public static ImmutableList<DrawingFault> faults(Section section) {
+        MutableList<DrawingFault> faults = Lists.mutable.empty();
+        try {
+            new MeshedSection(section, faults);
+        } catch (SectionException faulty) {
+            return faults.toImmutable();
+        }
+        return Lists.immutable.empty();
+    }
+
     /** @throws SectionException with every fault */
     public MeshedSection(Section section) {
+        this(section, Lists.mutable.empty());
+    }
+
+    private MeshedSection(Section section, MutableList<DrawingFault> faults) {
         this.section = section;
+        this.faults = faults;
         axisymmetric = section.symmetry() == Symmetry.AXISYMMETRIC;
         int regions = section.regions().size();
         int boundaries = section.boundaries().size();
@@ -73,14 +91,14 @@ public final class MeshedSection {
         }
         arrange();
         label();
-        stopIfFaulty();
-        checkBoundaries();
-        stopIfFaulty();
+        checkBoundaries(faults.notEmpty());
         triangulate();
+        checkProbes();
+        // What faces nothing may follow from a boundary that is drawn beside it.
+        stopIfFaulty();
         topology = new Topology(mesh, axisymmetric, faults);
         topology.findArcs();
         topology.findParts(lattice);
-        checkProbes();
         stopIfFaulty();
         for (int tries = 0; !topology.findCuts(); tries++) {
             mesh.refineAll();
@@ -97,14 +115,18 @@ public final class MeshedSection {
         }
         TriangleIndex index = new TriangleIndex(mesh, lattice.close());
         double[] l = new double[3];
-        for (Probe probe : section.probes()) {
+        for (int i = 0; i < section.probes().size(); i++) {
+            Probe probe = section.probes().get(i);
             if (index.find(
                             lattice.stepsX(probe.at().x()),
                             lattice.stepsY(probe.at().y()),
                             l)
                     < 0) {
-                faults.add("probe " + probe.name() + " at " + SectionCheck.place(probe.at())
-                        + " is outside the section; put it on or inside a painted region");
+                add(
+                        About.PROBE,
+                        i,
+                        "probe " + probe.name() + " at " + SectionCheck.place(probe.at())
+                                + " is outside the section; put it on or inside a painted region");
             }
         }
     }
@@ -119,9 +141,13 @@ public final class MeshedSection {
     /** The angle of a gap that nobody draws, radians. */
     private static final double NEEDLE = 0.005;
 
+    private void add(About about, int index, String text) {
+        faults.add(new DrawingFault(about, index, text));
+    }
+
     private void stopIfFaulty() {
         if (faults.notEmpty()) {
-            throw new SectionException(faults.toImmutable());
+            throw new SectionException(faults.collect(DrawingFault::text).toImmutable());
         }
     }
 
@@ -148,20 +174,31 @@ public final class MeshedSection {
             }
         }
         if (!cutLines.cut()) {
-            faults.add("the drawing has more lines closer than " + lattice.millimetres(lattice.close())
-                    + " than can be told apart; draw fewer lines");
+            add(
+                    About.WHOLE,
+                    0,
+                    "the drawing has more lines closer than " + lattice.millimetres(lattice.close())
+                            + " than can be told apart; draw fewer lines");
             stopIfFaulty();
         }
         for (int r = 0; r < section.regions().size(); r++) {
             if (!cutLines.has(r)) {
-                faults.add(SectionCheck.region(section, r) + " at "
-                        + SectionCheck.place(
-                                section.regions().get(r).outline().corners().get(0))
-                        + " is so thin that nothing of it is left: what is closer than "
-                        + lattice.millimetres(lattice.close()) + " is one; draw it thicker, or leave it out");
+                add(
+                        About.PAINTED,
+                        r,
+                        SectionCheck.region(section, r) + " at "
+                                + SectionCheck.place(section.regions()
+                                        .get(r)
+                                        .outline()
+                                        .corners()
+                                        .get(0))
+                                + " is so thin that nothing of it is left: what is closer than "
+                                + lattice.millimetres(lattice.close()) + " is one; draw it thicker, or leave it out");
             }
         }
-        stopIfFaulty();
+        if (faults.size() == section.regions().size()) {
+            stopIfFaulty();
+        }
         ImmutableList<LineArrangement.Move> told = lattice.told(cutLines.moves.toImmutable());
         if (told.notEmpty()) {
             notes.add(lattice.moved(told));
@@ -249,10 +286,14 @@ public final class MeshedSection {
                     boolean toA = Math.hypot(ux, uy) <= Math.hypot(vx, vy);
                     double width = twice / Math.hypot(toA ? vx : ux, toA ? vy : uy);
                     needles++;
-                    faults.add("a gap that narrows to nothing is left at " + lattice.place(lines.x[tip], lines.y[tip])
-                            + ", " + lattice.millimetres(width) + " wide at "
-                            + lattice.place(lines.x[toA ? a : b], lines.y[toA ? a : b])
-                            + "; close it, or write the coordinates with more digits");
+                    int e = all.constraint[3 * t + (i + 1) % 3];
+                    add(
+                            About.PAINTED,
+                            Math.max(left[e], right[e]),
+                            "a gap that narrows to nothing is left at " + lattice.place(lines.x[tip], lines.y[tip])
+                                    + ", " + lattice.millimetres(width) + " wide at "
+                                    + lattice.place(lines.x[toA ? a : b], lines.y[toA ? a : b])
+                                    + "; close it, or write the coordinates with more digits");
                     break;
                 }
             }
@@ -299,8 +340,11 @@ public final class MeshedSection {
                         continue;
                     }
                     if (tops[t] < 0 && gaps++ < 5) {
-                        faults.add("a gap " + width + " wide is left at " + at + "; close it, or draw it at least "
-                                + limit + " wide");
+                        add(
+                                About.PAINTED,
+                                Math.max(left[e], right[e]),
+                                "a gap " + width + " wide is left at " + at + "; close it, or draw it at least " + limit
+                                        + " wide");
                     } else if (tops[t] >= 0 && slivers++ < 5) {
                         notes.add(
                                 "a sliver of " + section.regions().get(tops[t]).material() + " " + width
@@ -317,7 +361,8 @@ public final class MeshedSection {
         return e >= 0 && left[e] != right[e];
     }
 
-    private void checkBoundaries() {
+    /** @param holed whether gaps or regions that vanish are told: what faces them has nothing painted beside it, which is no fault of its own */
+    private void checkBoundaries(boolean holed) {
         LineArrangement lines = cutLines;
         boolean[] off = new boolean[section.boundaries().size()];
         boolean[] over = new boolean[section.boundaries().size()];
@@ -329,21 +374,30 @@ public final class MeshedSection {
             String middle = lattice.place(
                     0.5 * (lines.x[lines.from[e]] + lines.x[lines.to[e]]),
                     0.5 * (lines.y[lines.from[e]] + lines.y[lines.to[e]]));
-            if ((left[e] < 0) == (right[e] < 0) && !off[b]) {
+            if ((left[e] < 0) == (right[e] < 0) && !(holed && left[e] < 0) && !off[b]) {
                 off[b] = true;
-                faults.add(SectionCheck.boundary(section, b) + " is not on the outline at " + middle
-                        + (left[e] < 0 ? " (nothing is painted there)" : " (both sides are painted)")
-                        + "; a boundary runs along the outline or along a hole");
+                add(
+                        About.BOUNDARY,
+                        b,
+                        SectionCheck.boundary(section, b) + " is not on the outline at " + middle
+                                + (left[e] < 0 ? " (nothing is painted there)" : " (both sides are painted)")
+                                + "; a boundary runs along the outline or along a hole");
             }
             if (axisymmetric && lines.x[lines.from[e]] == 0 && lines.x[lines.to[e]] == 0 && !off[b]) {
                 off[b] = true;
-                faults.add(SectionCheck.boundary(section, b) + " runs along the axis at " + middle
-                        + "; the axis x = 0 is inside the turned body, let the boundary end there");
+                add(
+                        About.BOUNDARY,
+                        b,
+                        SectionCheck.boundary(section, b) + " runs along the axis at " + middle
+                                + "; the axis x = 0 is inside the turned body, let the boundary end there");
             }
             if (lines.twice[e] && !over[b]) {
                 over[b] = true;
-                faults.add(SectionCheck.boundary(section, b) + " runs over another boundary, or over itself, at "
-                        + middle + "; each part of the outline faces one environment");
+                add(
+                        About.BOUNDARY,
+                        b,
+                        SectionCheck.boundary(section, b) + " runs over another boundary, or over itself, at " + middle
+                                + "; each part of the outline faces one environment");
             }
         }
     }

@@ -1,5 +1,6 @@
 package coldseam.conduction.mesh;
 
+import coldseam.conduction.DrawingFault;
 import coldseam.conduction.arrange.Lattice;
 import java.util.Arrays;
 import org.eclipse.collections.api.list.MutableList;
@@ -22,7 +23,7 @@ public final class Topology {
     /** A triangle's are the bits of an int. */
     private static final int MOST_CUTS = 32;
 
-    private final MutableList<String> faults;
+    private final MutableList<DrawingFault> faults;
     private final boolean axisymmetric;
 
     public int arcs;
@@ -32,7 +33,7 @@ public final class Topology {
     /** A node of each part that has neither arc nor axis: its value is taken as zero. */
     public final MutableIntList zeroNodes = IntLists.mutable.empty();
 
-    Topology(Mesh mesh, boolean axisymmetric, MutableList<String> faults) {
+    Topology(Mesh mesh, boolean axisymmetric, MutableList<DrawingFault> faults) {
         this.axisymmetric = axisymmetric;
         this.mesh = mesh;
         this.faults = faults;
@@ -127,9 +128,12 @@ public final class Topology {
                 int o = 6 * seed;
                 double cx = (mesh.x[mesh.node[o]] + mesh.x[mesh.node[o + 1]] + mesh.x[mesh.node[o + 2]]) / 3;
                 double cy = (mesh.y[mesh.node[o]] + mesh.y[mesh.node[o + 1]] + mesh.y[mesh.node[o + 2]]) / 3;
-                faults.add("the part of the section around " + lattice.place(cx, cy)
-                        + " touches no environment, so its temperature is unknown; join it to the rest, give it a"
-                        + " boundary, or take it away");
+                faults.add(new DrawingFault(
+                        DrawingFault.About.PAINTED,
+                        mesh.region[seed],
+                        "the part of the section around " + lattice.place(cx, cy)
+                                + " touches no environment, so its temperature is unknown; join it to the rest, give it a"
+                                + " boundary, or take it away"));
             }
         }
     }
@@ -206,8 +210,11 @@ public final class Topology {
                     return false;
                 }
                 if (cuts == MOST_CUTS) {
-                    faults.add("more than " + MOST_CUTS + " holes face environments; split the section, or close"
-                            + " holes that matter little");
+                    faults.add(new DrawingFault(
+                            DrawingFault.About.WHOLE,
+                            0,
+                            "more than " + MOST_CUTS + " holes face environments; split the section, or close"
+                                    + " holes that matter little"));
                     return true;
                 }
                 markLeft(way, 1 << cuts++);

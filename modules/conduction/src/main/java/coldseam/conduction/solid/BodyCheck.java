@@ -1,5 +1,6 @@
 package coldseam.conduction.solid;
 
+import coldseam.conduction.DrawingFault;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Set;
@@ -9,18 +10,18 @@ import org.eclipse.collections.api.list.MutableList;
 final class BodyCheck {
 
     private final Body body;
-    private final MutableList<BodyFault> faults;
+    private final MutableList<DrawingFault> faults;
 
-    private BodyFault.About about = BodyFault.About.BODY;
+    private DrawingFault.About about = DrawingFault.About.WHOLE;
     private int index;
 
-    private BodyCheck(Body body, MutableList<BodyFault> faults) {
+    private BodyCheck(Body body, MutableList<DrawingFault> faults) {
         this.body = body;
         this.faults = faults;
     }
 
     /** (Output) every fault found. */
-    static void run(Body body, MutableList<BodyFault> faults) {
+    static void run(Body body, MutableList<DrawingFault> faults) {
         BodyCheck check = new BodyCheck(body, faults);
         check.extent();
         check.painted();
@@ -30,10 +31,10 @@ final class BodyCheck {
     }
 
     private void add(String text) {
-        faults.add(new BodyFault(about, index, text));
+        faults.add(new DrawingFault(about, index, text));
     }
 
-    private void look(BodyFault.About at, int i) {
+    private void look(DrawingFault.About at, int i) {
         about = at;
         index = i;
     }
@@ -55,7 +56,7 @@ final class BodyCheck {
         }
         Set<String> names = body.environments().collect(BodyEnvironment::name).toSet();
         for (int i = 0; i < body.painted().size(); i++) {
-            look(BodyFault.About.PAINTED, i);
+            look(DrawingFault.About.PAINTED, i);
             String what = piece(body, i);
             Painted painted = body.painted().get(i);
             box(what, painted.box());
@@ -105,14 +106,14 @@ final class BodyCheck {
     }
 
     private void environments() {
-        look(BodyFault.About.BODY, 0);
+        look(DrawingFault.About.WHOLE, 0);
         if (body.environments().isEmpty()) {
             add("the body has no environment; give at least one with its temperature");
         }
         Set<String> names = new HashSet<>();
         for (int i = 0; i < body.environments().size(); i++) {
             BodyEnvironment environment = body.environments().get(i);
-            look(BodyFault.About.ENVIRONMENT, i);
+            look(DrawingFault.About.ENVIRONMENT, i);
             String what = "environment " + environment.name();
             if (!names.add(environment.name())) {
                 add(what + " is there twice; give each a name of its own");
@@ -133,7 +134,7 @@ final class BodyCheck {
         Set<String> names = new HashSet<>();
         for (int i = 0; i < body.patches().size(); i++) {
             Patch patch = body.patches().get(i);
-            look(BodyFault.About.PATCH, i);
+            look(DrawingFault.About.PATCH, i);
             String what = "patch " + patch.name();
             if (!names.add(patch.name())) {
                 add(what + " is there twice; give each patch a name of its own");
@@ -155,7 +156,7 @@ final class BodyCheck {
         Set<String> names = new HashSet<>();
         for (int i = 0; i < body.probes().size(); i++) {
             BodyProbe probe = body.probes().get(i);
-            look(BodyFault.About.PROBE, i);
+            look(DrawingFault.About.PROBE, i);
             String what = "probe " + probe.name();
             if (!names.add(probe.name())) {
                 add(what + " is there twice; give each probe a name of its own");

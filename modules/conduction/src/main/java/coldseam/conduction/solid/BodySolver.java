@@ -3,6 +3,7 @@ package coldseam.conduction.solid;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Budget;
 import coldseam.conduction.Coupling;
+import coldseam.conduction.DrawingFault;
 import coldseam.conduction.HeatFlow;
 import coldseam.conduction.HeatFlowForm;
 import coldseam.conduction.Interval;
@@ -54,16 +55,16 @@ public final class BodySolver {
         this.body = body;
         this.accuracy = accuracy.checked();
         this.mostUnknowns = Math.min(accuracy.maximumUnknowns(), allowed);
-        ImmutableList<BodyFault> faults = faults(body);
+        ImmutableList<DrawingFault> faults = faults(body);
         if (faults.notEmpty()) {
-            throw new SectionException(faults.collect(BodyFault::text));
+            throw new SectionException(faults.collect(DrawingFault::text));
         }
         painted = new PaintedGrid(body, notes);
     }
 
     /** Every fault of a body; one that has none can be solved. */
-    public static ImmutableList<BodyFault> faults(Body body) {
-        MutableList<BodyFault> faults = Lists.mutable.empty();
+    public static ImmutableList<DrawingFault> faults(Body body) {
+        MutableList<DrawingFault> faults = Lists.mutable.empty();
         BodyCheck.run(body, faults);
         if (faults.isEmpty()) {
             PaintedFaults.find(new PaintedGrid(body, Lists.mutable.empty()), faults);

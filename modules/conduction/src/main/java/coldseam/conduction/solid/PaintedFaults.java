@@ -1,5 +1,6 @@
 package coldseam.conduction.solid;
 
+import coldseam.conduction.DrawingFault;
 import java.util.ArrayDeque;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
@@ -17,15 +18,15 @@ final class PaintedFaults {
     private static final double ALTERNATING = 100;
 
     private final PaintedGrid grid;
-    private final MutableList<BodyFault> faults;
+    private final MutableList<DrawingFault> faults;
 
-    private PaintedFaults(PaintedGrid grid, MutableList<BodyFault> faults) {
+    private PaintedFaults(PaintedGrid grid, MutableList<DrawingFault> faults) {
         this.grid = grid;
         this.faults = faults;
     }
 
     /** (Output) every fault. */
-    static void find(PaintedGrid grid, MutableList<BodyFault> faults) {
+    static void find(PaintedGrid grid, MutableList<DrawingFault> faults) {
         PaintedFaults find = new PaintedFaults(grid, faults);
         find.exposedFaces();
         find.touchingLines();
@@ -56,8 +57,8 @@ final class PaintedFaults {
         }
     }
 
-    private void add(BodyFault.About about, int index, String text) {
-        faults.add(new BodyFault(about, index, text));
+    private void add(DrawingFault.About about, int index, String text) {
+        faults.add(new DrawingFault(about, index, text));
     }
 
     private void exposedFaces() {
@@ -93,10 +94,13 @@ final class PaintedFaults {
         int told = 0;
         for (Map.Entry<String, Extent> each : found.entrySet()) {
             if (++told > MOST) {
-                add(BodyFault.About.PAINTED, each.getValue().piece, (found.size() - MOST) + " more of the same kind");
+                add(
+                        DrawingFault.About.PAINTED,
+                        each.getValue().piece,
+                        (found.size() - MOST) + " more of the same kind");
                 break;
             }
-            add(BodyFault.About.PAINTED, each.getValue().piece, each.getKey() + ", " + each.getValue() + "," + what);
+            add(DrawingFault.About.PAINTED, each.getValue().piece, each.getKey() + ", " + each.getValue() + "," + what);
         }
     }
 
@@ -177,7 +181,7 @@ final class PaintedFaults {
             }
             if (!open) {
                 add(
-                        BodyFault.About.PAINTED,
+                        DrawingFault.About.PAINTED,
                         grid.piece[start],
                         BodyCheck.piece(grid.body, grid.piece[start]) + " at " + middle(start)
                                 + " and what it touches face no environment at all, so their temperature is not defined; join"
@@ -226,7 +230,7 @@ final class PaintedFaults {
             }
         }
         found.forEach((pair, place) -> add(
-                BodyFault.About.BODY,
+                DrawingFault.About.WHOLE,
                 0,
                 "the surfaces of " + pair + " have no surface resistance and meet at " + place
                         + ": the heat flow there is infinite; give one of them a resistance or part them"));
@@ -258,7 +262,7 @@ final class PaintedFaults {
         for (int part = 0; part < grid.parts; part++) {
             if (!used.get(part)) {
                 add(
-                        part < environments ? BodyFault.About.ENVIRONMENT : BodyFault.About.PATCH,
+                        part < environments ? DrawingFault.About.ENVIRONMENT : DrawingFault.About.PATCH,
                         part < environments ? part : part - environments,
                         String.format(
                                 Locale.ROOT,
@@ -274,7 +278,7 @@ final class PaintedFaults {
                                                 .name()));
             } else if (part >= environments && differ.get(part)) {
                 add(
-                        BodyFault.About.PATCH,
+                        DrawingFault.About.PATCH,
                         part - environments,
                         "patch " + grid.body.patches().get(part - environments).name()
                                 + " holds surfaces of more than one surface resistance; draw one patch for each");

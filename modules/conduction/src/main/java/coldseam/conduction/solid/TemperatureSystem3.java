@@ -90,11 +90,6 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
         return row[9 * (face / 6) + at[1] + 3 * at[2]] + at[0];
     }
 
-    /** The node at a place of the sub-grid. */
-    int nodeAt(int x, int y, int z) {
-        return node[(z * (2 * grid.n[1] + 1) + y) * (2 * grid.n[0] + 1) + x];
-    }
-
     /** m² of a face. */
     double area(int face) {
         int d = face % 6 / 2;

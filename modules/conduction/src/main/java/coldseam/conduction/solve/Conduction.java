@@ -2,18 +2,26 @@ package coldseam.conduction.solve;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Budget;
+import coldseam.conduction.DrawingFault;
 import coldseam.conduction.Section;
 import coldseam.conduction.SectionException;
 import coldseam.conduction.Solution;
 import coldseam.conduction.TemperatureField;
 import coldseam.conduction.field.TriangleField;
+import coldseam.conduction.mesh.MeshedSection;
 import java.io.DataInput;
 import java.io.IOException;
+import org.eclipse.collections.api.list.ImmutableList;
 
 /** Solves sections. */
 public final class Conduction {
 
     private Conduction() {}
+
+    /** Every fault of a section; one that has none can be solved. */
+    public static ImmutableList<DrawingFault> faults(Section section) {
+        return MeshedSection.faults(section);
+    }
 
     /**
      * Solves a section to the accuracy asked for.

@@ -4,7 +4,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Selector;
-import coldseam.envelope.shell.lattice.Vectors;
+import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.plan.StepZones;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Sets;

@@ -2,7 +2,7 @@ package coldseam.envelope.shell;
 
 import coldseam.envelope.Body;
 import coldseam.envelope.Point3;
-import coldseam.envelope.shell.lattice.Vectors;
+import coldseam.envelope.Vectors;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -21,11 +21,6 @@ public record Hole(ImmutableList<OpenEdge> edges, double area, Side side) {
 
     /** The sine of 45°: a plane as steep as this or steeper is a wall. */
     private static final double STEEP = Math.sqrt(0.5);
-
-    /** m, along it. */
-    public double length() {
-        return edges.sumOfDouble(OpenEdge::length);
-    }
 
     /** All holes of a shell, in the order of their first edge. */
     public static ImmutableList<Hole> of(Shell shell) {

@@ -1,7 +1,7 @@
 package coldseam.envelope.shell;
 
 import coldseam.envelope.Point3;
-import coldseam.envelope.shell.lattice.Vectors;
+import coldseam.envelope.Vectors;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;

@@ -3,7 +3,7 @@ package coldseam.envelope.shell;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
-import coldseam.envelope.shell.lattice.Vectors;
+import coldseam.envelope.Vectors;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;

@@ -7,7 +7,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
-import coldseam.envelope.shell.lattice.Vectors;
+import coldseam.envelope.Vectors;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;

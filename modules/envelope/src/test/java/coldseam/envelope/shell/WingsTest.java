@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
+import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.fault.ShellException;
-import coldseam.envelope.shell.lattice.Vectors;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;

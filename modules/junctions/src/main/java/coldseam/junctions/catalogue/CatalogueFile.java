@@ -109,6 +109,11 @@ public final class CatalogueFile {
         return catalogue.withAll(details);
     }
 
+    /** The files that a house's own details were read from, as the house names them. */
+    public static ImmutableList<String> own(Catalogue catalogue) {
+        return catalogue.ids().select(CatalogueFile::looksLikeFile);
+    }
+
     private static ImmutableList<Detail> own(
             Catalogue catalogue,
             Path folder,

@@ -66,9 +66,7 @@ public final class ChoiceChecks {
                 detail.id() + " has no such parameter",
                 '"' + name + '"',
                 names.isEmpty() ? "none: this detail has no parameters" : names.makeString(", "),
-                Nearest.to(name, names)
-                        .map(near -> "did you mean \"" + near + "\"?")
-                        .orElse("remove it"));
+                Nearest.meant(name, names).orElse("remove it"));
     }
 
     private void price(String name, Position place, Catalogue catalogue) {
@@ -79,9 +77,7 @@ public final class ChoiceChecks {
                     "the price of a detail needs its id, or the file by which a junction choice names it",
                     '"' + name + '"',
                     "",
-                    Nearest.to(name, ids)
-                            .map(near -> "did you mean \"" + near + "\"?")
-                            .orElse("run \"coldseam catalogue\" for the details there are"));
+                    Nearest.meant(name, ids).orElse("run \"coldseam catalogue\" for the details there are"));
         }
     }
 

@@ -1,8 +1,8 @@
 package coldseam.junctions.hand;
 
+import coldseam.conduction.DrawingFault;
 import coldseam.conduction.solid.Body;
 import coldseam.conduction.solid.BodyEnvironment;
-import coldseam.conduction.solid.BodyFault;
 import coldseam.conduction.solid.BodyProbe;
 import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solid.Box;
@@ -49,7 +49,7 @@ public record BodyFile(Body body, double unit, Optional<DrawnChi> chi) implement
                         .collect(each -> new BodyProbe(
                                 each.value().name(), place(each.value().at(), unit))));
         int before = faults.count();
-        for (BodyFault fault : BodySolver.faults(body)) {
+        for (DrawingFault fault : BodySolver.faults(body)) {
             faults.add(place(file, fault), fault.text(), "", "", "");
         }
         if (faults.count() > before) {
@@ -61,9 +61,9 @@ public record BodyFile(Body body, double unit, Optional<DrawnChi> chi) implement
         return faults.count() > before ? Optional.empty() : Optional.of(new BodyFile(body, unit, chi));
     }
 
-    private static Position place(FileBody file, BodyFault fault) {
+    private static Position place(FileBody file, DrawingFault fault) {
         return switch (fault.about()) {
-            case BODY -> file.place();
+            case WHOLE, BOUNDARY -> file.place();
             case PAINTED -> file.painted().get(fault.index()).place();
             case ENVIRONMENT -> file.environments().get(fault.index()).place();
             case PATCH -> file.patches().get(fault.index()).place();

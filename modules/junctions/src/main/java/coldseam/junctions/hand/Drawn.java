@@ -17,8 +17,7 @@ public sealed interface Drawn permits SectionFile, BodyFile {
     /**
      * Reads a section file, YAML or JSON.
      *
-     * @throws FileFaultException with every fault of the file; faults of a body's geometry are among them, those of a
-     *     section's are found when it is solved
+     * @throws FileFaultException with every fault of the file, or else every fault of what it draws
      */
     static Drawn load(Path path) {
         Faults faults = new Faults();

@@ -71,6 +71,7 @@ record FileSection(
     /** A painted region; a rectangle or a polygon. */
     @Noun("a region")
     record FileRegion(
+            Position place,
             String material,
             @Bounds(above = "0") double conductivity,
             Optional<FileRectangle> rectangle,
@@ -94,12 +95,13 @@ record FileSection(
 
     /** A boundary; its own surface resistance in m²·K/W. */
     record FileBoundary(
+            Position place,
             @Refers("environment") String environment,
             @Size(min = 2, max = 1000) ImmutableList<FilePlace> path,
             @Bounds(atLeast = "0") OptionalDouble surfaceResistance) {}
 
     /** A probe. */
-    record FileProbe(String name, FilePlace at) {}
+    record FileProbe(Position place, String name, FilePlace at) {}
 
     /**
      * What makes a section a detail.

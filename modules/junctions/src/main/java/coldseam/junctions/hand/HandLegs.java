@@ -1,6 +1,5 @@
 package coldseam.junctions.hand;
 
-import coldseam.conduction.Boundary;
 import coldseam.conduction.Point;
 import coldseam.conduction.Section;
 import coldseam.envelope.JunctionKind;
@@ -246,25 +245,11 @@ final class HandLegs {
     private Optional<Double> on(Point point, boolean indoors) {
         return section.boundaries()
                 .select(each -> each.environment().equals(Surroundings.INDOOR) == indoors)
-                .detectOptional(each -> distance(each, point) <= NEAR)
+                .detectOptional(each -> each.distance(point) <= NEAR)
                 .map(each -> each.surfaceResistance()
                         .orElseGet(() -> section.environments()
                                 .detect(air -> air.name().equals(each.environment()))
                                 .surfaceResistance()));
-    }
-
-    private static double distance(Boundary boundary, Point point) {
-        double least = Double.POSITIVE_INFINITY;
-        ImmutableList<Point> path = boundary.path();
-        for (int i = 1; i < path.size(); i++) {
-            Point a = path.get(i - 1);
-            Vector side = vector(a, path.get(i));
-            double square = side.dot(side);
-            double at = square > 0 ? Math.max(0, Math.min(1, vector(a, point).dot(side) / square)) : 0;
-            Vector to = vector(a, point);
-            least = Math.min(least, Math.hypot(to.x() - at * side.x(), to.y() - at * side.y()));
-        }
-        return least;
     }
 
     private ImmutableList<Sheet> sheets(Point inner, Point outer, Vector beside) {

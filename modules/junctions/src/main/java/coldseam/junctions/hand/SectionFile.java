@@ -1,6 +1,7 @@
 package coldseam.junctions.hand;
 
 import coldseam.conduction.Boundary;
+import coldseam.conduction.DrawingFault;
 import coldseam.conduction.Environment;
 import coldseam.conduction.Point;
 import coldseam.conduction.Polygon;
@@ -8,9 +9,11 @@ import coldseam.conduction.Probe;
 import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Symmetry;
+import coldseam.conduction.solve.Conduction;
 import coldseam.files.Binder;
 import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
+import coldseam.files.Position;
 import coldseam.files.SourceDocument;
 import coldseam.files.SourceNode;
 import java.nio.file.Path;
@@ -30,7 +33,7 @@ public record SectionFile(Section section, double unit, FileSection file) implem
     /**
      * Reads the section of a file, YAML or JSON.
      *
-     * @throws FileFaultException with every fault of the file; faults of the geometry are found when it is solved
+     * @throws FileFaultException with every fault of the file, or else every fault of what it draws
      */
     public static Section read(Path path) {
         return load(path).section();
@@ -49,8 +52,24 @@ public record SectionFile(Section section, double unit, FileSection file) implem
         return section.apply(this);
     }
 
+    /** Reads a tree; every fault of it and of the section it draws is added, each with its place. */
     public static Optional<SectionFile> bind(SourceNode node, Faults faults) {
-        return Binder.bind(node, FileSection.class, faults).map(SectionFile::of);
+        Optional<SectionFile> drawn =
+                Binder.bind(node, FileSection.class, faults).map(SectionFile::of);
+        int before = faults.count();
+        drawn.ifPresent(each -> Conduction.faults(each.section)
+                .forEach(fault -> faults.add(place(each.file, fault), fault.text(), "", "", "")));
+        return faults.count() > before ? Optional.empty() : drawn;
+    }
+
+    private static Position place(FileSection file, DrawingFault fault) {
+        return switch (fault.about()) {
+            case WHOLE, PATCH -> file.place();
+            case PAINTED -> file.regions().get(fault.index()).place();
+            case ENVIRONMENT -> file.environments().get(fault.index()).place();
+            case BOUNDARY -> file.boundaries().get(fault.index()).place();
+            case PROBE -> file.probes().get(fault.index()).place();
+        };
     }
 
     private static SectionFile of(FileSection file) {

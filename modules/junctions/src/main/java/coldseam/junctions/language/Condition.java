@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.regex.Pattern;
 
 /**
  * What a detail's drawing needs: one side at least, or at most, the other.
@@ -54,6 +55,9 @@ public record Condition(String text, Expression left, boolean atLeast, Expressio
         return Optional.of(new Condition(text.value(), left.get(), atLeast, right.get()));
     }
 
+    /** Where a window or door stands follows from its own keys in the house file. */
+    private static final Pattern OF_AN_OPENING = Pattern.compile("\\b(door|frame)\\.");
+
     /**
      * Why a detail does not fit by this; empty where it does.
      *
@@ -68,11 +72,14 @@ public record Condition(String text, Expression left, boolean atLeast, Expressio
         }
         return Optional.of(String.format(
                 Locale.ROOT,
-                "%s needs %s; here the left side is %s and the right side %s. Choose another detail.",
+                "%s needs %s; here the left side is %s and the right side %s. %s.",
                 who,
                 text,
                 said(one),
-                said(other)));
+                said(other),
+                OF_AN_OPENING.matcher(text).find()
+                        ? "Choose another detail, or give the opening another set-back or frame-depth"
+                        : "Choose another detail"));
     }
 
     private String said(double value) {

@@ -76,12 +76,6 @@ final class ClearWay {
         if (touch.isEmpty()) {
             return DistanceOp.nearestPoints(room, end)[0];
         }
-        Geometry longest = touch.getGeometryN(0);
-        for (int i = 1; i < touch.getNumGeometries(); i++) {
-            if (touch.getGeometryN(i).getLength() > longest.getLength()) {
-                longest = touch.getGeometryN(i);
-            }
-        }
-        return longest.getCentroid().getCoordinate();
+        return Shapes.parts(touch).maxBy(Geometry::getLength).getCentroid().getCoordinate();
     }
 }

@@ -61,7 +61,7 @@ public final class PenLines {
     private PenLine drawn() {
         // Layers apart may each run from end to end, as wool between battens inside a panel does: the widest way
         // counts.
-        ImmutableList<Way> ways = parts(insulation).select(this::joins).collect(this::way);
+        ImmutableList<Way> ways = Shapes.parts(insulation).select(this::joins).collect(this::way);
         if (ways.isEmpty()) {
             return new PenLine(false, asFar(), 0, Lists.immutable.empty(), 0);
         }
@@ -103,21 +103,11 @@ public final class PenLines {
 
     /** A part of an area that touches both ends; null where none does. */
     private Geometry joining(Geometry area) {
-        return parts(area).detect(this::joins);
+        return Shapes.parts(area).detect(this::joins);
     }
 
     private boolean joins(Geometry part) {
         return part.distance(from) < TOUCHING && part.distance(to) < TOUCHING;
-    }
-
-    private static ImmutableList<Geometry> parts(Geometry area) {
-        MutableList<Geometry> parts = Lists.mutable.empty();
-        for (int i = 0; i < area.getNumGeometries(); i++) {
-            if (!area.getGeometryN(i).isEmpty()) {
-                parts.add(area.getGeometryN(i));
-            }
-        }
-        return parts.toImmutable();
     }
 
     // Where the neck is: a short bridge between two places of the outline, across what joins the ends.
@@ -197,38 +187,24 @@ public final class PenLines {
 
     /** Where it breaks, the line goes as far as the insulation at its beginning comes towards the rest. */
     private ImmutableList<Point> asFar() {
-        for (int i = 0; i < insulation.getNumGeometries(); i++) {
-            Geometry part = insulation.getGeometryN(i);
-            if (!part.isEmpty() && part.distance(from) < TOUCHING) {
-                Coordinate end = DistanceOp.nearestPoints(part, rest(part))[0];
-                Geometry room = reaching(part);
-                return ClearWay.through(room, from, Shapes.FACTORY.createPoint(end))
-                        .newWith(Shapes.point(end));
-            }
+        Geometry part = Shapes.parts(insulation).detect(each -> each.distance(from) < TOUCHING);
+        if (part == null) {
+            return Lists.immutable.empty();
         }
-        return Lists.immutable.empty();
+        Coordinate end = DistanceOp.nearestPoints(part, rest(part))[0];
+        return ClearWay.through(reaching(part), from, Shapes.FACTORY.createPoint(end))
+                .newWith(Shapes.point(end));
     }
 
     /** The middle of a part, as far from its edges as it still reaches its beginning. */
     private Geometry reaching(Geometry part) {
         double across = part.intersection(from).getLength();
         Geometry inset = ClearWay.inset(part, 0.4 * across);
-        for (int i = 0; i < inset.getNumGeometries(); i++) {
-            if (!inset.getGeometryN(i).isEmpty() && inset.getGeometryN(i).distance(from) < TOUCHING) {
-                return inset.getGeometryN(i);
-            }
-        }
-        return part;
+        return Shapes.parts(inset).detectIfNone(each -> each.distance(from) < TOUCHING, () -> part);
     }
 
     /** The insulation the other end lies in; the end itself where there is none. */
     private Geometry rest(Geometry part) {
-        for (int i = 0; i < insulation.getNumGeometries(); i++) {
-            Geometry other = insulation.getGeometryN(i);
-            if (other != part && !other.isEmpty() && other.distance(to) < TOUCHING) {
-                return other;
-            }
-        }
-        return to;
+        return Shapes.parts(insulation).detectIfNone(other -> other != part && other.distance(to) < TOUCHING, () -> to);
     }
 }

@@ -64,17 +64,12 @@ public final class PlanarSubdivision {
 
         /** m. */
         public double length() {
-            return Math.hypot(to.x() - from.x(), to.y() - from.y());
+            return from.distance(to);
         }
 
         /** Halfway. */
         public Point middle() {
-            return new Point((from.x() + to.x()) / 2, (from.y() + to.y()) / 2);
-        }
-
-        /** The face on the other side. */
-        public int beyond(int face) {
-            return left == face ? right : left;
+            return from.middle(to);
         }
     }
 

@@ -1,6 +1,5 @@
 package coldseam.junctions.plan;
 
-import coldseam.conduction.Boundary;
 import coldseam.conduction.Point;
 import coldseam.conduction.Region;
 import coldseam.conduction.Section;
@@ -23,12 +22,12 @@ public record SectionEnd(Point from, Point to) {
 
     /** m. */
     public double length() {
-        return Math.hypot(to.x() - from.x(), to.y() - from.y());
+        return from.distance(to);
     }
 
     /** Halfway. */
     public Point middle() {
-        return new Point((from.x() + to.x()) / 2, (from.y() + to.y()) / 2);
+        return from.middle(to);
     }
 
     /** Whether a place lies on its line: what is drawn and not solved ends there too, beside it. */
@@ -44,19 +43,9 @@ public record SectionEnd(Point from, Point to) {
                 .collect(edge -> edge.right() == PlanarSubdivision.NOTHING
                         ? new SectionEnd(edge.from(), edge.to())
                         : new SectionEnd(edge.to(), edge.from()))
-                .reject(end -> section.boundaries().anySatisfy(boundary -> end.liesOn(boundary)))
+                .reject(end -> section.boundaries().anySatisfy(boundary -> boundary.distance(end.middle()) < ON))
                 .select(end -> section.regions()
                         .allSatisfy(region -> region.outline().corners().allSatisfy(end::onThisSide)));
-    }
-
-    private boolean liesOn(Boundary boundary) {
-        Point middle = middle();
-        for (int i = 1; i < boundary.path().size(); i++) {
-            if (distance(middle, boundary.path().get(i - 1), boundary.path().get(i)) < ON) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private boolean onThisSide(Point corner) {
@@ -66,14 +55,5 @@ public record SectionEnd(Point from, Point to) {
     /** m, to the left of its line. */
     private double beside(Point place) {
         return ((to.x() - from.x()) * (place.y() - from.y()) - (to.y() - from.y()) * (place.x() - from.x())) / length();
-    }
-
-    private static double distance(Point p, Point a, Point b) {
-        double dx = b.x() - a.x();
-        double dy = b.y() - a.y();
-        double square = dx * dx + dy * dy;
-        double t = square == 0 ? 0 : ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / square;
-        t = Math.max(0, Math.min(1, t));
-        return Math.hypot(p.x() - a.x() - t * dx, p.y() - a.y() - t * dy);
     }
 }

@@ -212,7 +212,7 @@ final class OutlineBoundaries {
         Point corner = chart.corner(scene.first().thickness(), secondThickness);
         int nearest = 0;
         for (int i = 1; i < arc.size(); i++) {
-            if (distance(arc.get(i), corner) < distance(arc.get(nearest), corner)) {
+            if (arc.get(i).distance(corner) < arc.get(nearest).distance(corner)) {
                 nearest = i;
             }
         }
@@ -242,7 +242,7 @@ final class OutlineBoundaries {
         Point nearest = arc.getFirst();
         for (int i = 0; i + 1 < arc.size(); i++) {
             Point foot = foot(wanted, arc.get(i), arc.get(i + 1));
-            if (distance(foot, wanted) < distance(nearest, wanted)) {
+            if (foot.distance(wanted) < nearest.distance(wanted)) {
                 nearest = foot;
                 segment = i;
             }
@@ -273,7 +273,7 @@ final class OutlineBoundaries {
     private static MutableList<Point> without(MutableList<Point> arc) {
         MutableList<Point> out = Lists.mutable.of(arc.getFirst());
         arc.forEach(each -> {
-            if (distance(each, out.getLast()) > SLACK) {
+            if (each.distance(out.getLast()) > SLACK) {
                 out.add(each);
             }
         });
@@ -297,10 +297,6 @@ final class OutlineBoundaries {
         return far;
     }
 
-    private static double distance(Point a, Point b) {
-        return Math.hypot(a.x() - b.x(), a.y() - b.y());
-    }
-
     /** Splits an arc where its surface resistance changes. */
     private void split(MutableList<Point> arc, String space, MutableList<Boundary> boundaries) {
         int from = 0;
@@ -317,7 +313,7 @@ final class OutlineBoundaries {
     }
 
     private double resistance(Point from, Point to, String space) {
-        double length = distance(from, to);
+        double length = from.distance(to);
         Vector outward = new Vector((to.y() - from.y()) / length, (from.x() - to.x()) / length);
         boolean indoor = space.equals(Surroundings.INDOOR);
         Band nearest = null;

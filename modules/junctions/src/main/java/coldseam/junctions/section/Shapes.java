@@ -104,15 +104,22 @@ public final class Shapes {
         }
     }
 
-    private static Geometry areal(Geometry result) {
+    /** What a geometry consists of, in order; none of it is empty. */
+    public static ImmutableList<Geometry> parts(Geometry of) {
         MutableList<Geometry> parts = Lists.mutable.empty();
-        for (int i = 0; i < result.getNumGeometries(); i++) {
-            if (result.getGeometryN(i) instanceof org.locationtech.jts.geom.Polygon
-                    && !result.getGeometryN(i).isEmpty()) {
-                parts.add(result.getGeometryN(i));
+        for (int i = 0; i < of.getNumGeometries(); i++) {
+            if (!of.getGeometryN(i).isEmpty()) {
+                parts.add(of.getGeometryN(i));
             }
         }
-        return parts.isEmpty() ? nothing() : parts.size() == 1 ? parts.getFirst() : FACTORY.buildGeometry(parts);
+        return parts.toImmutable();
+    }
+
+    private static Geometry areal(Geometry result) {
+        ImmutableList<Geometry> parts = parts(result).select(each -> each instanceof org.locationtech.jts.geom.Polygon);
+        return parts.isEmpty()
+                ? nothing()
+                : parts.size() == 1 ? parts.getFirst() : FACTORY.buildGeometry(parts.castToList());
     }
 
     /** The outlines of an area; a part with holes is cut through its first hole. */

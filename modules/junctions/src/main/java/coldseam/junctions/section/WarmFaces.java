@@ -63,15 +63,15 @@ public record WarmFaces(Geometry opening) {
         for (int i = 0; i + 1 < path.size(); i++) {
             Point from = path.get(i);
             Point to = path.get(i + 1);
-            double length = distance(from, to);
+            double length = from.distance(to);
             Lists.immutable
                     .with(opening.getCoordinates())
                     .collect(Shapes::point)
-                    .select(each -> distance(from, each) > ON
-                            && distance(each, to) > ON
-                            && distance(from, each) + distance(each, to) - length < ON * ON / length)
+                    .select(each -> from.distance(each) > ON
+                            && each.distance(to) > ON
+                            && from.distance(each) + each.distance(to) - length < ON * ON / length)
                     .distinct()
-                    .toSortedListBy(each -> distance(from, each))
+                    .toSortedListBy(each -> from.distance(each))
                     .forEach(all::add);
             all.add(to);
         }
@@ -84,9 +84,5 @@ public record WarmFaces(Geometry opening) {
         }
         Coordinate middle = new Coordinate((from.x() + to.x()) / 2, (from.y() + to.y()) / 2);
         return opening.distance(Shapes.FACTORY.createPoint(middle)) < ON;
-    }
-
-    private static double distance(Point a, Point b) {
-        return Math.hypot(a.x() - b.x(), a.y() - b.y());
     }
 }

@@ -39,6 +39,7 @@ public final class KeptFolder {
     private long held = -1;
     private int found;
     private int added;
+    private boolean betterable;
     private Optional<String> trouble = Optional.empty();
 
     private KeptFolder(Path folder, long limit) {
@@ -121,13 +122,22 @@ public final class KeptFolder {
             return kept.get();
         }
         T solved = solver.get();
-        writer.apply(solved).ifPresent(content -> put(name, Seal.sealed(content)));
+        writer.apply(solved).ifPresentOrElse(content -> put(name, Seal.sealed(content)), this::passedOver);
         return solved;
     }
 
     /** Counts an entry that answered a question. */
-    private synchronized void answered() {
+    synchronized void answered() {
         found++;
+    }
+
+    private synchronized void passedOver() {
+        betterable = true;
+    }
+
+    /** Whether an answer was not kept, since another run may better it. */
+    synchronized boolean betterable() {
+        return betterable;
     }
 
     /** Keeps an entry, unless keeping has failed before. */

@@ -24,12 +24,15 @@ import java.util.stream.Stream;
  */
 public final class SolutionStore implements SectionSolving {
 
+    /** Of the solver, and of how its answers are written: in another form they are other answers. */
+    private static final byte[] HASH = Seal.digest(Core.HASH, Core.hash(SolutionStore.class));
+
     private final KeptFolder folder;
     private final SectionSolving solver;
     private final byte[] core;
 
     public SolutionStore(KeptFolder folder, SectionSolving solver) {
-        this(folder, solver, Core.HASH);
+        this(folder, solver, HASH);
     }
 
     public SolutionStore(KeptFolder folder, SectionSolving solver, byte[] core) {
@@ -64,7 +67,7 @@ public final class SolutionStore implements SectionSolving {
             try {
                 URL one = inIt.getResource(inIt.getSimpleName() + ".class");
                 return one.openConnection() instanceof JarURLConnection jar
-                        ? hash(jar.getJarFile(), inIt.getPackageName().replace('.', '/') + "/")
+                        ? hash(jar.getJarFile(), inIt.getPackageName().replace('.', '/') + "/", ".class")
                         : hash(Path.of(one.toURI()).getParent());
             } catch (URISyntaxException | IOException broken) {
                 throw new IllegalStateException(
@@ -73,11 +76,11 @@ public final class SolutionStore implements SectionSolving {
         }
 
         /** Of the names and check sums that the jar's directory has: nothing is unpacked for it. */
-        static byte[] hash(JarFile jar, String folder) {
+        static byte[] hash(JarFile jar, String folder, String ending) {
             MessageDigest digest = Seal.sha256();
             jar.stream()
                     .filter(each ->
-                            each.getName().startsWith(folder) && each.getName().endsWith(".class"))
+                            each.getName().startsWith(folder) && each.getName().endsWith(ending))
                     .map(each -> each.getName() + " " + each.getCrc() + "\n")
                     .sorted()
                     .forEach(each -> digest.update(each.getBytes(StandardCharsets.UTF_8)));

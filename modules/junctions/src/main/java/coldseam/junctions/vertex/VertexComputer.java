@@ -4,11 +4,8 @@ import coldseam.conduction.Accuracy;
 import coldseam.conduction.SectionException;
 import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.solid.BodySolution;
-import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solid.Place;
-import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.Material;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.SectionSolving;
@@ -32,11 +29,6 @@ public final class VertexComputer implements VertexComputing {
     private final SectionSolving sections;
     private final Function<String, Optional<Material>> library;
     private final Map<VertexSetup, VertexResult> answers = new ConcurrentHashMap<>();
-
-    /** A computer that keeps what it solves in memory only. */
-    public static VertexComputer inMemory() {
-        return new VertexComputer(BodySolver.STANDARD, BodySolver::solve, Conduction::solve, MaterialLibrary::named);
-    }
 
     /**
      * @param accuracy of the coupling

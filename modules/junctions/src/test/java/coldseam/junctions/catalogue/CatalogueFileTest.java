@@ -28,6 +28,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,6 +79,7 @@ class CatalogueFileTest {
                 () -> composition.notes().makeString());
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @MethodSource("ids")
     void dimensionSystemsDifferByTheLegsExactly(String id) {
@@ -101,6 +103,7 @@ class CatalogueFileTest {
     }
 
     /** Each kind has a good and a bad option, and the computed psi agrees with the trade's judgement. */
+    @Tag("slow")
     @ParameterizedTest
     @MethodSource("kinds")
     void theWorstOptionComesOutWorst(JunctionKind kind) {

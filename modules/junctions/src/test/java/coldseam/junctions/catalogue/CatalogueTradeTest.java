@@ -268,8 +268,7 @@ final class CatalogueTradeTest {
             for (Detail detail : CATALOGUE.junctions().reject(each -> each.rank() == Rank.WORST)) {
                 JunctionKind kind = detail.junction();
                 if (!DECKS.contains(kind) && !kind.form().ground()
-                        || kind.form().second() == KindForm.Second.THING
-                        || kind == JunctionKind.SLAB_EDGE) {
+                        || kind.form().second() == KindForm.Second.THING) {
                     continue;
                 }
                 JunctionSetup setup = build.setup(kind);

@@ -1,6 +1,7 @@
 package coldseam.junctions.catalogue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
@@ -65,6 +66,21 @@ final class InsideInsulationTest {
                                     -CatalogueBreadthTest.psi(each, setup).middle())
                             .collect(Detail::id));
         });
+    }
+
+    /** A slab that bears in an old wall goes through the boards indoors; those that are returned along it take a part of its loss back. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.08, 0.12, 0.18})
+    void boardsReturnedAlongAFloorLoseLess(double board) {
+        JunctionSetup setup = setup(JunctionKind.INTERMEDIATE_FLOOR, board);
+        double bare = psi("intermediate-floor-slab-through", setup);
+        double returned = psi("intermediate-floor-edge-thin-board", setup);
+        assertTrue(bare > 0.3 && returned > 0 && returned < 0.8 * bare, returned + " of " + bare + " W/(m·K)");
+    }
+
+    private static double psi(String detail, JunctionSetup setup) {
+        return CatalogueBreadthTest.psi(CATALOGUE.find(detail).orElseThrow(), setup)
+                .middle();
     }
 
     /** A frame in the boards' plane keeps every layer whole, beside masonry that goes on outside of it. */

@@ -28,6 +28,7 @@ import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -37,6 +38,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  *
  * <p>That U·A + psi·P is to be the whole's coupling is ISO 10211:2017 clause 12.4 (from memory); the numbers are worked out apart.
  */
+@Tag("slow")
 class WholeStripTest {
 
     private static final Accuracy ACCURACY = new Accuracy(5e-5, 400_000);

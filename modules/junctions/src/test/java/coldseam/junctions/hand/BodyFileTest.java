@@ -19,12 +19,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.eclipse.collections.impl.factory.Sets;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Drawings in three dimensions, and their answers as JSON. */
+@Tag("slow")
 class BodyFileTest {
 
     private static final String WALL = """

@@ -10,12 +10,14 @@ import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.Symmetry;
 import coldseam.conduction.solve.Conduction;
+import coldseam.files.Fault;
 import coldseam.files.Faults;
 import coldseam.files.FileFaultException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -218,5 +220,74 @@ class SectionFileTest {
         assertTrue(told.contains("bad.yaml:4:35: conductivity is out of range; got -1"), told);
         assertTrue(told.contains("bad.yaml:4:50:"), told);
         assertTrue(told.contains("did you mean \"indoor\"?"), told);
+    }
+
+    /** Of what is drawn too, each fault at its line, and none that only follows from another. */
+    @Test
+    void tellsEveryFaultOfTheDrawing() throws IOException {
+        Path bad = file("drawn.yaml", """
+                section: drawn badly
+                lengths: mm
+                regions:
+                - {material: brick, conductivity: 0.8, rectangle: [0, 0, 200, 1000]}
+                - {material: foil, conductivity: 50, rectangle: [50, 0, 50.0001, 1000]}
+                environments:
+                  indoor: {temperature: 20, surface-resistance: 0.13}
+                  outdoor: {temperature: 0, surface-resistance: 0.04}
+                boundaries:
+                - {environment: indoor, path: [[0, 0], [0, 1000]]}
+                - {environment: outdoor, path: [[100, 0], [100, 1000]]}
+                - {environment: outdoor, path: [[200, 0], [200, 400]]}
+                - {environment: outdoor, path: [[200, 400], [200, 900], [200, 600]]}
+                probes:
+                - {name: far, at: [300, 0]}
+                """);
+        ImmutableList<String> told = assertThrows(FileFaultException.class, () -> SectionFile.load(bad))
+                .faults()
+                .collect(Fault::message);
+        ImmutableList<String> starts = Lists.immutable.of(
+                ":5:3: region 2 (foil) at (0.05, 0) m is so thin that nothing of it is left",
+                ":11:3: boundary 2 (outdoor) is not on the outline at (0.1, 0.5) m (both sides are painted)",
+                ":13:3: boundary 4 (outdoor) runs over another boundary, or over itself",
+                ":15:3: probe far at (0.3, 0) m is outside the section");
+        assertEquals(starts.size(), told.size(), told::toString);
+        starts.forEachWithIndex(
+                (start, i) -> assertTrue(told.get(i).startsWith(bad + start), () -> told.get(i) + "\n" + start));
+    }
+
+    /** A boundary across a gap has nothing painted beside it there, which is no fault of its own. */
+    @Test
+    void aGapIsToldAtWhatItLiesBeside() throws IOException {
+        Path bad = file("gap.yaml", """
+                section: a gap
+                lengths: mm
+                regions:
+                - {material: brick, conductivity: 0.8, rectangle: [0, 0, 500, 200]}
+                - {material: brick, conductivity: 0.8, rectangle: [500.01, 0, 1000, 200]}
+                environments:
+                  indoor: {temperature: 20, surface-resistance: 0.13}
+                boundaries:
+                - {environment: indoor, path: [[0, 0], [1000, 0]]}
+                """);
+        String told = assertThrows(FileFaultException.class, () -> SectionFile.load(bad))
+                .faults()
+                .getOnly()
+                .message();
+        assertTrue(
+                told.startsWith(bad + ":4:3: a gap 0.01 mm wide") || told.startsWith(bad + ":5:3: a gap 0.01"), told);
+    }
+
+    @Test
+    void aPartThatNothingFacesIsToldAtItsRegion() throws IOException {
+        Path bad = file(
+                "alone.yaml",
+                WALL.replace(
+                        "environments:",
+                        "- {material: board, conductivity: 0.03, rectangle: [900, 0, 950, 500]}\nenvironments:"));
+        String told = assertThrows(FileFaultException.class, () -> SectionFile.load(bad))
+                .faults()
+                .getOnly()
+                .message();
+        assertTrue(told.contains("alone.yaml:5:3: the part of the section around"), told);
     }
 }

@@ -8,9 +8,7 @@ import coldseam.conduction.Point;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.ControlLine.Broken;
@@ -29,30 +27,18 @@ import coldseam.junctions.section.Composition;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
-import org.eclipse.collections.impl.factory.Sets;
 import org.junit.jupiter.api.Test;
 
 /** The ways of control layers through sections of the catalogue, laid on walls whose layers are said here. */
 class ControlLinesTest {
 
-    private static Layer layer(String material, double millimetres, Role role, Control... controls) {
-        return new Layer(
-                MaterialLibrary.named(material).orElseThrow(),
-                millimetres / 1000,
-                role,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Sets.immutable.of(controls));
-    }
-
     private static Assembly wall(ImmutableList<Control> plaster, ImmutableList<Control> render) {
         return Samples.assembly(
                 "wall",
-                layer("gypsum plaster", 15, Role.FINISH, plaster.toArray(new Control[0])),
-                layer("clay brick", 240, Role.STRUCTURE),
-                layer("mineral wool board", 200, Role.INSULATION, Control.HEAT),
-                layer("thin-coat render", 10, Role.CLADDING, render.toArray(new Control[0])));
+                Samples.layer("gypsum plaster", 15, Role.FINISH, plaster.toArray(new Control[0])),
+                Samples.layer("clay brick", 240, Role.STRUCTURE),
+                Samples.layer("mineral wool board", 200, Role.INSULATION, Control.HEAT),
+                Samples.layer("thin-coat render", 10, Role.CLADDING, render.toArray(new Control[0])));
     }
 
     private static final Assembly SOUND =
@@ -63,11 +49,11 @@ class ControlLinesTest {
 
     private static final Assembly ROOF = Samples.assembly(
             "roof",
-            layer("gypsum plaster", 15, Role.FINISH),
-            layer("reinforced concrete", 200, Role.STRUCTURE, Control.AIR),
-            layer("bitumen sheet", 4, Role.MEMBRANE, Control.VAPOUR),
-            layer("polyisocyanurate board", 200, Role.INSULATION, Control.HEAT),
-            layer("bitumen sheet", 8, Role.MEMBRANE, Control.WATER));
+            Samples.layer("gypsum plaster", 15, Role.FINISH),
+            Samples.layer("reinforced concrete", 200, Role.STRUCTURE, Control.AIR),
+            Samples.layer("bitumen sheet", 4, Role.MEMBRANE, Control.VAPOUR),
+            Samples.layer("polyisocyanurate board", 200, Role.INSULATION, Control.HEAT),
+            Samples.layer("bitumen sheet", 8, Role.MEMBRANE, Control.WATER));
 
     private static Detail detail(String id) {
         return CatalogueFile.builtIn().find(id).orElseThrow();
@@ -147,10 +133,10 @@ class ControlLinesTest {
     void whatASurfaceDoesNotNameOrCannotDoIsNotShown() {
         Assembly wool = Samples.assembly(
                 "wall",
-                layer("gypsum plaster", 15, Role.FINISH),
-                layer("clay brick", 240, Role.STRUCTURE),
-                layer("mineral wool board", 200, Role.INSULATION, Control.HEAT, Control.AIR, Control.WATER),
-                layer("thin-coat render", 10, Role.CLADDING));
+                Samples.layer("gypsum plaster", 15, Role.FINISH),
+                Samples.layer("clay brick", 240, Role.STRUCTURE),
+                Samples.layer("mineral wool board", 200, Role.INSULATION, Control.HEAT, Control.AIR, Control.WATER),
+                Samples.layer("thin-coat render", 10, Role.CLADDING));
         for (ControlLine line : lines("outside-corner-unbroken", corner(SOUND, wool))) {
             assertEquals(
                     NotShown.Reason.NO_LAYER,

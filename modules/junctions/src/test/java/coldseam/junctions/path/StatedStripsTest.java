@@ -10,7 +10,6 @@ import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.FileFaultException;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.ControlLine;
@@ -26,7 +25,6 @@ import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import java.util.Optional;
 import org.eclipse.collections.impl.factory.Lists;
-import org.eclipse.collections.impl.factory.Sets;
 import org.junit.jupiter.api.Test;
 
 /** A sheet that a detail draws from one surface's layer to the other's, through the insulation of a corner. */
@@ -35,32 +33,23 @@ class StatedStripsTest {
     private static final String THROUGH =
             "[wall.inside + 7 mm, other wall.inside - 100 mm], [wall.inside + 7 mm, other wall.air.inside]";
 
-    private static Layer layer(String material, double millimetres, Role role, Control... controls) {
-        return new Layer(
-                MaterialLibrary.named(material).orElseThrow(),
-                millimetres / 1000,
-                role,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Sets.immutable.of(controls));
-    }
-
     private static Assembly wall(Layer inner, Layer outer) {
         return Samples.assembly(
                 "wall",
                 inner,
-                layer("clay brick", 240, Role.STRUCTURE),
-                layer("mineral wool board", 200, Role.INSULATION, Control.HEAT),
+                Samples.layer("clay brick", 240, Role.STRUCTURE),
+                Samples.layer("mineral wool board", 200, Role.INSULATION, Control.HEAT),
                 outer);
     }
 
     private static final JunctionSetup CORNER = Samples.setup(JunctionKind.OUTSIDE_CORNER)
             .between(
-                    wall(layer("gypsum plaster", 15, Role.FINISH, Control.AIR), layer("softwood", 20, Role.CLADDING)),
+                    wall(
+                            Samples.layer("gypsum plaster", 15, Role.FINISH, Control.AIR),
+                            Samples.layer("softwood", 20, Role.CLADDING)),
                     Optional.of(wall(
-                            layer("gypsum plaster", 15, Role.FINISH),
-                            layer("thin-coat render", 20, Role.CLADDING, Control.AIR))));
+                            Samples.layer("gypsum plaster", 15, Role.FINISH),
+                            Samples.layer("thin-coat render", 20, Role.CLADDING, Control.AIR))));
 
     private static Detail detail(String statements) {
         return DetailFile.read(

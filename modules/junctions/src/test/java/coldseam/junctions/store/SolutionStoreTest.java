@@ -97,7 +97,7 @@ class SolutionStoreTest {
             }
         }
         try (JarFile jar = new JarFile(file.toFile())) {
-            return SolutionStore.Core.hash(jar, "solver/");
+            return SolutionStore.Core.hash(jar, "solver/", ".class");
         }
     }
 

@@ -2,6 +2,8 @@ package coldseam.junctions.vertex;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import coldseam.conduction.solid.BodySolver;
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.JunctionKind;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
@@ -11,6 +13,7 @@ import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.vertex.VertexSetup.EdgeEnd;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -97,17 +100,46 @@ class CatalogueCornersTest {
     @ParameterizedTest
     @EnumSource(TypicalBuild.class)
     void eachIsSaidByItsSectionsOrByItsOwnDetail(TypicalBuild build) {
+        // Framed floors and walls conduct alike where masonry leaves a corner open.
+        assertEquals(
+                build == TypicalBuild.MASONRY
+                        ? CatalogueFile.builtIn().corners().collect(Detail::id).toSet()
+                        : Sets.mutable.of("terrace-corner-structure-out", "terrace-at-wall-timber-on-kerb"),
+                asked(SHAPES, build, build));
+    }
+
+    /** A concrete deck on framed walls, and a joisted one on brick: where a deck's edge runs into a wall. */
+    @ParameterizedTest
+    @EnumSource(TypicalBuild.class)
+    void eachIsSaidWhereDecksAreOfTheOtherBuild(TypicalBuild walls) {
+        ImmutableList<Shape> meeting = SHAPES.select(each -> each.name().equals("terrace runs into a wall"));
+        assertEquals(
+                Sets.mutable.of("terrace-at-wall-timber-on-kerb"),
+                asked(meeting, walls, TypicalBuild.values()[1 - walls.ordinal()]));
+    }
+
+    /** The corners' own details that are asked for; none of the corners is refused, and those can be solved. */
+    private static MutableSet<String> asked(ImmutableList<Shape> shapes, TypicalBuild walls, TypicalBuild decks) {
         Map<String, Integer> refused = new TreeMap<>();
         MutableSet<String> asked = Sets.mutable.empty();
-        for (Shape shape : SHAPES) {
+        for (Shape shape : shapes) {
             for (ImmutableList<Detail> details : choices(shape)) {
-                VertexSetup bare = setup(build, shape, details);
-                VertexSetup setup = bare.with(
-                        CornerDetail.find(bare, CatalogueFile.builtIn().corners(), false));
+                VertexSetup bare = setup(walls, decks, shape, details);
+                Optional<CornerDetail> found =
+                        CornerDetail.find(bare, CatalogueFile.builtIn().corners(), false);
                 try {
-                    VertexBody body = VertexBody.of("corner", setup, BuiltIn.LIBRARY);
-                    assertEquals(open(bare), body.corner().isPresent(), shape.name());
-                    body.corner().ifPresent(own -> asked.add(own.detail().id()));
+                    VertexBody body = VertexBody.of("corner", bare.with(found), BuiltIn.LIBRARY);
+                    // Composed without one, it is said by its sections.
+                    assertEquals(found.isPresent() && open(bare), body.corner().isPresent(), shape.name());
+                    body.corner().ifPresent(own -> {
+                        asked.add(own.detail().id());
+                        BodySolver.faults(body.heatFlow())
+                                .forEach(fault -> refused.merge(
+                                        own.detail().id() + ": "
+                                                + details.collect(Detail::id).makeString(" ") + ": " + fault.text(),
+                                        1,
+                                        Integer::sum));
+                    });
                 } catch (DetailDoesNotFit no) {
                     refused.merge(
                             shape.name() + ": "
@@ -118,12 +150,7 @@ class CatalogueCornersTest {
             }
         }
         assertEquals(Map.of(), refused);
-        // Framed floors and walls conduct alike where masonry leaves a corner open.
-        assertEquals(
-                build == TypicalBuild.MASONRY
-                        ? CatalogueFile.builtIn().corners().collect(Detail::id).toSet()
-                        : Sets.mutable.of("terrace-corner-structure-out", "terrace-at-wall-timber-on-kerb"),
-                asked);
+        return asked;
     }
 
     private static boolean open(VertexSetup setup) {
@@ -147,10 +174,19 @@ class CatalogueCornersTest {
     }
 
     static VertexSetup setup(TypicalBuild build, Shape shape, ImmutableList<Detail> details) {
+        return setup(build, build, shape, details);
+    }
+
+    private static VertexSetup setup(
+            TypicalBuild walls, TypicalBuild decks, Shape shape, ImmutableList<Detail> details) {
         MutableList<EdgeEnd> ends = Lists.mutable.empty();
         shape.edges().forEachWithIndex((spec, i) -> {
-            JunctionSetup typical = build.setup(JunctionKind.of(spec.kind()));
-            ends.add(new EdgeEnd(spec.along(), spec.growing(), spec.first(), spec.second(), details.get(i), typical));
+            JunctionKind kind = JunctionKind.of(spec.kind());
+            JunctionSetup typical = walls.setup(kind);
+            JunctionSetup setup = kind.faces().getFirst() == BridgeKind.Facing.SIDE
+                    ? typical
+                    : typical.between(decks.setup(kind).first(), typical.second());
+            ends.add(new EdgeEnd(spec.along(), spec.growing(), spec.first(), spec.second(), details.get(i), setup));
         });
         return new VertexSetup(shape.rooms(), ends.toImmutable(), shape.upwards());
     }

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.conduction.DrawingFault;
+import coldseam.conduction.solid.Body;
+import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solid.Box;
 import coldseam.conduction.solid.Painted;
 import coldseam.envelope.CornerKind;
@@ -17,6 +20,7 @@ import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailFile;
 import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,6 +82,23 @@ class CornerFileTest {
         DetailDoesNotFit refused =
                 assertThrows(DetailDoesNotFit.class, () -> VertexBody.of("v", parapet(without), BuiltIn.LIBRARY));
         assertTrue(refused.getMessage().contains("let its boxes end before that"), refused.getMessage());
+    }
+
+    /** Two bars in the boards that meet in an upright line alone: what CatalogueCornersTest finds none of. */
+    @Test
+    void barsThatTouchAlongALineCannotBeSolved() {
+        String bar = "- {box: bar, material: steel, between: {wall: [wall.insulation.inside + %1$s mm,"
+                + " wall.insulation.inside + %2$s mm], other wall: [other wall.insulation.inside + %1$s mm,"
+                + " other wall.insulation.inside + %2$s mm], roof: [roof.structure.inside, roof.structure.outside]}}\n";
+        String one = String.format(bar, 40, 80);
+        String both = one + String.format(bar, 80, 120);
+        assertEquals(Lists.immutable.empty(), BodySolver.faults(body("drawing:\n" + one)));
+        ImmutableList<DrawingFault> faults = BodySolver.faults(body("drawing:\n" + both));
+        assertTrue(faults.anySatisfy(fault -> fault.text().contains("touch along a line only")), faults::toString);
+    }
+
+    private static Body body(String drawing) {
+        return VertexBody.of("v", parapet(read(drawing)), BuiltIn.LIBRARY).heatFlow();
     }
 
     @Test

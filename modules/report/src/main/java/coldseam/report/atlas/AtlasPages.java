@@ -18,6 +18,7 @@ import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
+import coldseam.report.words.Phrases;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -85,7 +86,7 @@ final class AtlasPages {
     /** One kind's page. */
     void kind(JunctionKind kind, ImmutableList<AtlasCurve> curves) {
         String label = kind.label();
-        flow.section(label.substring(0, 1).toUpperCase(Locale.ROOT) + label.substring(1));
+        flow.section(Phrases.capital(label));
         ImmutableList<Sweep> sweeps = curves.collect(AtlasCurve::sweep).distinct();
         flow.add(options(curves.collect(AtlasCurve::detail).distinct()));
         flow.space(4);

@@ -91,8 +91,8 @@ public final class CompareCsv {
                 .text(comparison.alternatives());
     }
 
-    private static Csv<Alternative> interval(
-            Csv<Alternative> csv, String name, Dimension dimension, Function<Alternative, Optional<Interval>> value) {
+    /** With two columns of what may have no value. */
+    static <R> Csv<R> interval(Csv<R> csv, String name, Dimension dimension, Function<R, Optional<Interval>> value) {
         return csv.with(
                         csv.head(name + " lower", dimension),
                         each -> value.apply(each)

@@ -1,6 +1,5 @@
 package coldseam.report.compare;
 
-import coldseam.conduction.Interval;
 import coldseam.files.AtomicFiles;
 import coldseam.files.Csv;
 import coldseam.files.quantity.Dimension;
@@ -21,7 +20,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -106,9 +104,9 @@ public final class RenovationPdf {
         Csv<Renovation.Part> csv = Csv.<Renovation.Part>in(units)
                 .with("group", part -> part.group().name().toLowerCase(Locale.ROOT))
                 .with("part", Renovation.Part::name);
-        csv = interval(csv, "before", Renovation.Part::before);
-        csv = interval(csv, "after", Renovation.Part::after);
-        csv = interval(csv, "more", part -> Optional.of(part.more()));
+        csv = CompareCsv.interval(csv, "before", Dimension.HEAT_LOSS_COEFFICIENT, Renovation.Part::before);
+        csv = CompareCsv.interval(csv, "after", Dimension.HEAT_LOSS_COEFFICIENT, Renovation.Part::after);
+        csv = CompareCsv.interval(csv, "more", Dimension.HEAT_LOSS_COEFFICIENT, part -> Optional.of(part.more()));
         return csv.with(
                         "saved in a year " + renovation.after().house().prices().currency(),
                         part -> Yearly.money(
@@ -117,20 +115,5 @@ public final class RenovationPdf {
                                 .map(saved -> Csv.plain(saved.middle()))
                                 .orElse(""))
                 .text(renovation.parts());
-    }
-
-    private static Csv<Renovation.Part> interval(
-            Csv<Renovation.Part> csv, String name, Function<Renovation.Part, Optional<Interval>> value) {
-        Dimension dimension = Dimension.HEAT_LOSS_COEFFICIENT;
-        return csv.with(
-                        csv.head(name + " lower", dimension),
-                        part -> value.apply(part)
-                                .map(interval -> csv.number(interval.lower(), dimension))
-                                .orElse(""))
-                .with(
-                        csv.head(name + " upper", dimension),
-                        part -> value.apply(part)
-                                .map(interval -> csv.number(interval.upper(), dimension))
-                                .orElse(""));
     }
 }

@@ -153,7 +153,20 @@ record AuditData(
             String name,
             String before,
             ImmutableList<String> lookAt,
+
+            @Says("the same, one by one: each is signed and photographed for itself")
+            ImmutableList<HoldPointItem> items,
+
             @Says("and point sheets") ImmutableList<String> junctionSheets) {}
+
+    record HoldPointItem(
+            @Says("as printed beside its line to sign, such as 3.2")
+            String number,
+
+            String lookAt,
+
+            @Says("and point sheets, whose details ask for it; none where the stop itself does")
+            ImmutableList<String> junctionSheets) {}
 
     record Input(String what, String value, String source) {}
 }

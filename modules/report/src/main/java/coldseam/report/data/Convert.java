@@ -4,6 +4,7 @@ import coldseam.audit.AsFound;
 import coldseam.audit.Audit;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.HeatLoss;
+import coldseam.audit.HoldPoint;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.Sheet;
 import coldseam.audit.Subject;
@@ -25,6 +26,7 @@ import coldseam.report.words.ControlLineWords;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.FoundWords;
 import coldseam.report.words.HeatLossWords;
+import coldseam.report.words.HoldPointWords;
 import coldseam.report.words.HonestWords;
 import coldseam.report.words.InputWords;
 import coldseam.report.words.MethodWords;
@@ -128,7 +130,7 @@ final class Convert {
                                 t.dewPoint(),
                                 t.safe(),
                                 TerraceWords.brief(t, UnitSystem.SI))),
-                audit.holdPoints().collect(h -> new AuditData.HoldPoint(h.name(), h.before(), h.lookAt(), h.sheets())),
+                audit.holdPoints().collectWithIndex((point, i) -> holdPoint(point, i + 1)),
                 InputWords.of(audit, UnitSystem.SI).collect(i -> new AuditData.Input(i.what(), i.value(), i.source())),
                 MethodWords.method(audit, UnitSystem.SI),
                 MethodWords.cautions());
@@ -136,6 +138,17 @@ final class Convert {
 
     static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static AuditData.HoldPoint holdPoint(HoldPoint point, int number) {
+        return new AuditData.HoldPoint(
+                point.name(),
+                point.before(),
+                point.lookAt(),
+                point.items()
+                        .collectWithIndex((item, i) -> new AuditData.HoldPointItem(
+                                HoldPointWords.number(number, i + 1), item.lookAt(), item.sheets())),
+                point.sheets());
     }
 
     private static ImmutableList<Double> point(Point3 p) {

@@ -19,6 +19,7 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.section.Looks;
+import coldseam.report.words.Phrases;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -136,7 +137,7 @@ public final class Assemblies {
                 Table.Cell.of(""));
         page.flow().need(Blocks.table(table).height(page.flow().width()) + 50);
         page.flow()
-                .heading(Print.capital(row.assembly().name()) + ", heat flow "
+                .heading(Phrases.capital(row.assembly().name()) + ", heat flow "
                         + build.direction().name().toLowerCase(Locale.ROOT));
         page.flow().add(table);
         page.flow().space(3);

@@ -15,6 +15,7 @@ import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
+import coldseam.report.words.Phrases;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -56,7 +57,7 @@ public final class BridgeSheets {
     private void write() {
         Flow flow = page.flow();
         String name = sheet.result().detail().name();
-        String heading = sheet.id() + " · " + Print.capital(sheet.kind());
+        String heading = sheet.id() + " · " + Phrases.capital(sheet.kind());
         flow.section(heading, heading + ": " + name, point ? "Points" : "Junctions");
         flow.add(Blocks.text(Rich.strong(name), Style.LEAD));
         flow.add(Blocks.text(
@@ -91,7 +92,7 @@ public final class BridgeSheets {
         return point
                 ? (int) sheet.size() + " " + DetailSheet.layers(sheet.result().setup())
                 : print.length(sheet.size()) + " in "
-                        + Print.count(sheet.places().size(), "edge", "edges");
+                        + Phrases.count(sheet.places().size(), "edge", "edges");
     }
 
     /** What a builder takes from the numbers. */
@@ -155,7 +156,7 @@ public final class BridgeSheets {
             table = row instanceof JunctionRow junction
                     ? table.row(junction.edge().place(), print.length(row.size()))
                     : table.row(
-                            Print.capital(row.name()) + ", "
+                            Phrases.capital(row.name()) + ", "
                                     + ((PointRow) row).surface().name(),
                             Integer.toString((int) row.size()));
         }

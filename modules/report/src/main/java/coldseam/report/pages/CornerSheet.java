@@ -14,7 +14,6 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.solid.BodyPicture;
-import java.util.Locale;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** A computed corner on paper: what it looks like, its numbers, and how its own detail is built where it has one. */
@@ -54,13 +53,7 @@ public final class CornerSheet {
     public static void write(Flow flow, VertexResult result, String layers, UnitSystem units) {
         Detail detail = result.corner().orElseThrow().detail();
         CornerSheet sheet = new CornerSheet(new Print(units), result);
-        flow.section(detail.name());
-        flow.add(Blocks.text(
-                Print.capital(detail.kind().label()) + ", "
-                        + detail.rank().name().toLowerCase(Locale.ROOT) + " option (" + detail.id() + "), " + layers
-                        + ".",
-                Style.BODY));
-        flow.space(GAP);
+        DetailSheet.head(flow, detail, layers);
         flow.add(Blocks.beside(
                 18,
                 Lists.immutable.of(0.5, 0.5),

@@ -23,6 +23,7 @@ import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.FindingWords;
 import coldseam.report.words.HonestWords;
+import coldseam.report.words.Phrases;
 import coldseam.report.words.VerdictWords;
 import coldseam.report.words.VertexWords;
 import java.util.Optional;
@@ -167,7 +168,7 @@ public final class Cover {
         return audit.vertices().isEmpty()
                 ? Blocks.stack(12, first, second)
                 : Blocks.stack(
-                        12, first, second, Blocks.text(Print.capital(VertexWords.count(audit)) + ".", Style.SMALL));
+                        12, first, second, Blocks.text(Phrases.capital(VertexWords.count(audit)) + ".", Style.SMALL));
     }
 
     /** The house's own humidity, marked where it is enough for mould. */

@@ -15,6 +15,7 @@ import coldseam.report.section.Legend;
 import coldseam.report.section.SectionDrawing;
 import coldseam.report.section.SectionPicture;
 import coldseam.report.solid.BodyPicture;
+import coldseam.report.words.Phrases;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -82,13 +83,7 @@ public final class DetailSheet {
             UnitSystem units) {
         Detail detail = result.detail();
         boolean round = result instanceof PointResult;
-        flow.section(detail.name());
-        flow.add(Blocks.text(
-                Print.capital(detail.kind().label()) + ", "
-                        + detail.rank().name().toLowerCase(Locale.ROOT) + " option (" + detail.id() + "), " + layers
-                        + ".",
-                Style.BODY));
-        flow.space(GAP);
+        head(flow, detail, layers);
         Block caution = Blocks.text(
                 (round ? "χ" : "ψ") + " with the proven interval of its computation"
                         + (round ? ", for the shape as drawn" : "")
@@ -96,6 +91,17 @@ public final class DetailSheet {
                 Style.SMALL);
         new DetailSheet(flow, new Print(units), result)
                 .set(limits, round ? Room.ROUND : Room.OF_ITS_OWN, true, Optional.empty(), Optional.of(caution));
+    }
+
+    /** Its name, and what it is in which layers. */
+    static void head(Flow flow, Detail detail, String layers) {
+        flow.section(detail.name());
+        flow.add(Blocks.text(
+                Phrases.capital(detail.kind().label()) + ", "
+                        + detail.rank().name().toLowerCase(Locale.ROOT) + " option (" + detail.id() + "), " + layers
+                        + ".",
+                Style.BODY));
+        flow.space(GAP);
     }
 
     /**

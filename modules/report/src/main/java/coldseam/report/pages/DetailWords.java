@@ -15,6 +15,7 @@ import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.words.ControlLineWords;
+import coldseam.report.words.Phrases;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -72,7 +73,7 @@ final class DetailWords {
         for (Control control : new Control[] {Control.AIR, Control.WATER, Control.VAPOUR}) {
             Connection how = detail.connections().getIfAbsentValue(control, Connection.NOT_SHOWN);
             ControlLineWords words = ControlLineWords.of(how, line(control), print.units());
-            out.add(connection(Print.capital(control.name().toLowerCase(Locale.ROOT)), words.text(), words.passes()));
+            out.add(connection(Phrases.capital(control.name().toLowerCase(Locale.ROOT)), words.text(), words.passes()));
         }
         out.add(Blocks.space(5));
         list(out, "Order of building", told(detail.order(), print), true, Style.BODY);

@@ -10,6 +10,7 @@ import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
+import coldseam.report.words.HoldPointWords;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -17,8 +18,8 @@ import org.eclipse.collections.impl.factory.Lists;
 /** What must be seen before it is covered, with boxes to tick and room to sign. */
 public final class HoldPointPages {
 
-    /** Of the width: the box to tick, what to look at, the fields to sign. */
-    private static final ImmutableList<Double> SHARES = Lists.immutable.of(0.035, 0.505, 0.46);
+    /** Of the width: the box to tick, the item's number, what to look at, the fields to sign. */
+    private static final ImmutableList<Double> SHARES = Lists.immutable.of(0.03, 0.05, 0.48, 0.44);
 
     /** Each item is another trade's and another day's. */
     private static final String[] FIELDS = {"seen by", "role", "date", "photograph no."};
@@ -33,7 +34,7 @@ public final class HoldPointPages {
         flow.section("Hold points");
         flow.add(Blocks.text(
                 "Work stops here until somebody has looked, taken the photographs and signed, each item for itself. In order of"
-                        + " building.",
+                        + " building. In brackets stand the sheets of the seams that are meant; file a photograph under its item's number.",
                 Style.BODY));
         flow.space(8);
         page.audit().holdPoints().forEachWithIndex((point, i) -> {
@@ -54,14 +55,18 @@ public final class HoldPointPages {
                                 : " · sheets " + point.sheets().makeString(", ")),
                 Style.BODY.with(Palette.SLATE)));
         out.add(Blocks.space(2));
-        out.add(row(Blocks.space(9), Blocks.space(9), fields(true)));
-        DetailWords.told(point.lookAt(), print)
-                .forEach(line -> out.add(row(box(), Blocks.text(line, Style.BODY), fields(false))));
+        out.add(row(Blocks.space(9), Blocks.space(9), Blocks.space(9), fields(true)));
+        point.items()
+                .forEachWithIndex((item, i) -> out.add(row(
+                        box(),
+                        Blocks.text(HoldPointWords.number(number, i + 1), Style.BODY.with(Palette.SLATE)),
+                        Blocks.text(HoldPointWords.item(item, print.units()), Style.BODY),
+                        fields(false))));
         return Blocks.panel(Blocks.stack(out.toImmutable(), 2), Palette.WHITE, Palette.DEEP);
     }
 
-    private static Block row(Block box, Block line, Block fields) {
-        return Blocks.beside(6, SHARES, box, line, fields);
+    private static Block row(Block... cells) {
+        return Blocks.beside(6, SHARES, cells);
     }
 
     /** What each item is signed with: the words over the columns, or a line for each. */

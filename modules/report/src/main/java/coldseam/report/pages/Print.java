@@ -94,14 +94,4 @@ public final class Print {
     public static String money(double amount, String currency) {
         return String.format(Locale.ROOT, "%,.0f %s", amount, currency).replace(',', '\u2009');
     }
-
-    /** A count with its noun. */
-    public static String count(int n, String one, String many) {
-        return n + " " + (n == 1 ? one : many);
-    }
-
-    /** With its first letter in upper case. */
-    public static String capital(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-    }
 }

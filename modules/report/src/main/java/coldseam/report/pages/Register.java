@@ -8,6 +8,7 @@ import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
+import coldseam.report.words.Phrases;
 import coldseam.report.words.SourceWords;
 
 /** Every edge of the shell and every set of points, so that none can be silent. */
@@ -20,7 +21,7 @@ public final class Register {
         Print print = page.print();
         flow.section("Edge register");
         flow.add(Blocks.text(
-                Print.count(page.audit().junctions().size(), "edge", "edges")
+                Phrases.count(page.audit().junctions().size(), "edge", "edges")
                         + " of the shell; each is listed, none is averaged away. A stand-in is the worst option of the"
                         + " catalogue, where nobody chose a detail.",
                 Style.BODY));
@@ -65,7 +66,7 @@ public final class Register {
                 Table.Column.share("χ comes from", 0.5));
         for (PointRow row : page.audit().points()) {
             table = table.row(
-                    Print.capital(row.points().name()) + ": " + row.kind().label() + ", "
+                    Phrases.capital(row.points().name()) + ": " + row.kind().label() + ", "
                             + row.surface().name(),
                     row.sheet().map(BridgeSheet::id).orElse("–"),
                     Integer.toString(row.number()),

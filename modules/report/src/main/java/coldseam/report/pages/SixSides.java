@@ -18,6 +18,7 @@ import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
+import coldseam.report.words.Phrases;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** The six sides: areas, insulated shares and mean transmittances, with the box unfolded. */
@@ -37,7 +38,7 @@ public final class SixSides {
                                 ? "The shell is closed: every edge is shared by exactly two surfaces or belongs to an"
                                         + " opening."
                                 : "The shell is open: "
-                                        + Print.count(shell.openEdges().size(), "edge is", "edges are")
+                                        + Phrases.count(shell.openEdges().size(), "edge is", "edges are")
                                         + " not shared by exactly two surfaces.",
                         Style.BODY.with(shell.closed() ? Palette.INK : Palette.EMBER)),
                 fact("heated volume, outer faces", print.of(shell.externalVolume(), Dimension.VOLUME)),
@@ -99,7 +100,7 @@ public final class SixSides {
                 Table.Column.number("mean U, " + units.label(Dimension.TRANSMITTANCE), 110));
         for (SideSummary side : page.audit().sides()) {
             table = table.row(
-                    Print.capital(page.audit().shell().nameOf(side.side())),
+                    Phrases.capital(page.audit().shell().nameOf(side.side())),
                     print.number(side.area(), Dimension.AREA),
                     print.number(side.openings(), Dimension.AREA),
                     side.area() > 0 ? Print.percent(side.insulatedShare()) : "no surface",
@@ -151,7 +152,7 @@ public final class SixSides {
         canvas.outline(square.corners(), Pen.of(0.8, Palette.INK));
         canvas.fill(new Box(x + 5, y + s / 2 - 15, x + s - 5, y + s / 2 + 16).corners(), Palette.WHITE);
         canvas.text(
-                Print.capital(page.audit().shell().nameOf(which)),
+                Phrases.capital(page.audit().shell().nameOf(which)),
                 x + s / 2,
                 y + s / 2 + 5,
                 Type.of(8.2).with(Face.SEMIBOLD),

@@ -6,6 +6,7 @@ import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
+import coldseam.report.words.Phrases;
 import coldseam.report.words.TerraceWords;
 
 /** A plain line for each terrace deck over a heated room. */
@@ -24,11 +25,11 @@ public final class TerracePanels {
                     Blocks.stack(
                             2,
                             Blocks.text(
-                                    Rich.strong(Print.capital(line.surface().name()) + ": "
+                                    Rich.strong(Phrases.capital(line.surface().name()) + ": "
                                             + (line.safe() ? "dry under the deck" : "wet under the deck")),
                                     Style.BODY.with(line.safe() ? Palette.MOSS : Palette.EMBER)),
                             Blocks.text(
-                                    Print.capital(TerraceWords.brief(
+                                    Phrases.capital(TerraceWords.brief(
                                                     line, page.print().units())) + ".",
                                     Style.BODY)),
                     Palette.FROST,

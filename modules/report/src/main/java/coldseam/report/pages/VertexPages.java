@@ -10,6 +10,7 @@ import coldseam.report.pdf.Flow;
 import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
+import coldseam.report.words.Phrases;
 import coldseam.report.words.VertexWords;
 
 /** The corners where three or more edges meet: every one by name, and a sheet for each different one that is computed. */
@@ -25,7 +26,7 @@ final class VertexPages {
         Flow flow = page.flow();
         flow.section("Corners");
         flow.add(Blocks.text(
-                Print.capital(VertexWords.count(audit))
+                Phrases.capital(VertexWords.count(audit))
                         + ". A corner is put together from its edges' own details and solved in three dimensions; χ is what"
                         + " it adds to the heat that surfaces and edges lose without it.",
                 Style.BODY));
@@ -61,12 +62,12 @@ final class VertexPages {
 
     private static void sheet(Page page, VertexSheet sheet) {
         Flow flow = page.flow();
-        String heading = sheet.id() + " · " + Print.capital(sheet.kind());
+        String heading = sheet.id() + " · " + Phrases.capital(sheet.kind());
         flow.need(CornerSheet.HEIGHT + 130);
         flow.space(10);
         flow.heading(heading);
         flow.add(Blocks.text(
-                Print.count(sheet.places().size(), "corner", "corners") + " · details of "
+                Phrases.count(sheet.places().size(), "corner", "corners") + " · details of "
                         + sheet.edges().makeString(", ")
                         + sheet.result()
                                 .corner()

@@ -3,8 +3,6 @@ package coldseam.report.pdf;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
 import coldseam.report.drawing.Ink;
-import coldseam.report.drawing.Palette;
-import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Tag;
 import java.util.function.BiConsumer;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -33,11 +31,6 @@ public final class Blocks {
     /** A paragraph hanging from a mark, such as "–" or "3.". */
     public static Block item(String mark, Rich text, Style style) {
         return new Paragraph(text, style, 1.5 * style.type().size(), mark);
-    }
-
-    /** A list with one mark. */
-    public static ImmutableList<Block> items(String mark, ImmutableList<String> texts, Style style) {
-        return texts.collect(text -> item(mark, Rich.of(text), style));
     }
 
     /**
@@ -231,13 +224,5 @@ public final class Blocks {
     /** A table that is not to run over pages. */
     public static Block table(Table table) {
         return new TableSetter(table);
-    }
-
-    /** A thin rule across the column. */
-    public static Block rule() {
-        return drawing(
-                6,
-                (canvas, box) ->
-                        canvas.line(box.x0(), box.middleY(), box.x1(), box.middleY(), Pen.of(0.6, Palette.RULE)));
     }
 }

@@ -80,7 +80,7 @@ final class Crop {
         Point focus = focus(picture.coldest().orElseThrow().at(), joints);
         ImmutableList<Point> wanted = Lists.immutable
                 .of(focus)
-                .newWithAll(joints.select(p -> distance(p, focus) < HEART))
+                .newWithAll(joints.select(p -> p.distance(focus) < HEART))
                 .newWithAll(picture.weakestPath().orElseThrow().path())
                 .newWithAll(picture.penLine().orElseThrow().neckAt());
         Box near = new Box(focus.x() - REACH, focus.y() - REACH, focus.x() + REACH, focus.y() + REACH);
@@ -89,17 +89,17 @@ final class Crop {
             core = core.joinedWith(new Box(p.x(), p.y(), p.x(), p.y()));
         }
         Box window = core.grown(BEYOND + 0.5 * Math.max(core.width(), core.height()));
-        for (Point p : told(picture, parts).select(p -> distance(p, focus) < TOLD)) {
+        for (Point p : told(picture, parts).select(p -> p.distance(focus) < TOLD)) {
             window = window.joinedWith(new Box(p.x(), p.y(), p.x(), p.y()).grown(BESIDE));
         }
         return window.cutWith(bounds);
     }
 
-    /** Corners of what a detail draws besides what conducts. */
+    /** Corners of what a detail draws besides what conducts, but for the soil, which goes on. */
     private static ImmutableList<Point> told(SectionPicture picture, PaintedParts parts) {
         return picture.own()
                 .collect(parts.parts()::get)
-                .reject(part -> part.solved() || part.look() == Look.AIR)
+                .reject(part -> part.solved() || part.look() == Look.AIR || part.look() == Look.GROUND)
                 .flatCollect(part -> part.outline().corners());
     }
 
@@ -108,23 +108,22 @@ final class Crop {
      * keeps the junction warm), the joint nearest to it instead, so that the junction itself is what is seen.
      */
     private static Point focus(Point coldest, ImmutableList<Point> joints) {
-        return joints.minByOptional(joint -> distance(coldest, joint))
-                .filter(nearest -> distance(coldest, nearest) > PLAIN)
+        return joints.minByOptional(joint -> coldest.distance(joint))
+                .filter(nearest -> coldest.distance(nearest) > PLAIN)
                 .orElse(coldest);
     }
 
-    /** Corners of painted parts inside the section: where its layers change, which they do not at its ends. */
+    /**
+     * Corners of painted parts inside the section: where its layers change, which they do not at its ends. Soil has corners of
+     * its own far out.
+     */
     private static ImmutableList<Point> joints(SectionPicture picture, PaintedParts parts) {
         Box within = solid(parts).grown(-1e-3);
         return parts.parts()
-                .reject(part -> part.look() == Look.AIR)
+                .reject(part -> part.look() == Look.AIR || part.look() == Look.GROUND)
                 .flatCollect(part -> part.outline().corners())
                 .select(corner -> within.contains(corner.x(), corner.y()))
                 .reject(corner -> picture.ends().anySatisfy(end -> end.aligned(corner)));
-    }
-
-    private static double distance(Point a, Point b) {
-        return Math.hypot(a.x() - b.x(), a.y() - b.y());
     }
 
     /** Everything that is painted. */

@@ -100,15 +100,6 @@ final class Cuts {
         return Lists.immutable.ofAll(out);
     }
 
-    static double distance(Point p, Point a, Point b) {
-        double dx = b.x() - a.x();
-        double dy = b.y() - a.y();
-        double square = dx * dx + dy * dy;
-        double t = square == 0 ? 0 : ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / square;
-        t = Math.max(0, Math.min(1, t));
-        return Math.hypot(p.x() - a.x() - t * dx, p.y() - a.y() - t * dy);
-    }
-
     private boolean holds(Cut cut, Point p) {
         double off = (p.x() - cut.origin.x()) * cut.outX + (p.y() - cut.origin.y()) * cut.outY;
         double s = (p.x() - cut.origin.x()) * cut.dx + (p.y() - cut.origin.y()) * cut.dy;

@@ -36,13 +36,10 @@ final class FreeAir {
                 String nearest = "";
                 double distance = Double.POSITIVE_INFINITY;
                 for (Boundary boundary : section.boundaries()) {
-                    for (int i = 1; i < boundary.path().size(); i++) {
-                        double d = Cuts.distance(
-                                p, boundary.path().get(i - 1), boundary.path().get(i));
-                        if (d < distance) {
-                            distance = d;
-                            nearest = boundary.environment();
-                        }
+                    double d = boundary.distance(p);
+                    if (d < distance) {
+                        distance = d;
+                        nearest = boundary.environment();
                     }
                 }
                 // Roomy places look calmer than those hard against the wall.

@@ -86,13 +86,13 @@ public final class GapDrawing {
 
     /** Halves a triangle across its longest side until it fits a square, and adds each piece's share where it lies. */
     private void spread(Point a, Point b, Point c, double gap) {
-        double ab = Math.hypot(a.x() - b.x(), a.y() - b.y());
-        double bc = Math.hypot(b.x() - c.x(), b.y() - c.y());
-        double ca = Math.hypot(c.x() - a.x(), c.y() - a.y());
+        double ab = a.distance(b);
+        double bc = b.distance(c);
+        double ca = c.distance(a);
         double longest = Math.max(ab, Math.max(bc, ca));
         if (longest * pointsPerMetre > SQUARE) {
             if (longest == ab) {
-                Point m = middle(a, b);
+                Point m = a.middle(b);
                 spread(a, m, c, gap / 2);
                 spread(m, b, c, gap / 2);
             } else if (longest == bc) {
@@ -110,10 +110,6 @@ public final class GapDrawing {
 
     private int square(double metres, int most) {
         return Math.max(0, Math.min(most - 1, (int) (metres * pointsPerMetre / SQUARE)));
-    }
-
-    private static Point middle(Point a, Point b) {
-        return new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
     }
 
     /** Draws it into the upper part of a box. */

@@ -20,11 +20,11 @@ final class PaintedParts {
     /** A piece of an outline with the parts that are seen on its two sides. */
     record Seen(Point from, Point to, int left, int right) {
         double length() {
-            return Math.hypot(to.x() - from.x(), to.y() - from.y());
+            return from.distance(to);
         }
 
         Point middle() {
-            return new Point((from.x() + to.x()) / 2, (from.y() + to.y()) / 2);
+            return from.middle(to);
         }
     }
 
@@ -64,11 +64,6 @@ final class PaintedParts {
         }
         return parts.get(i).material().equals(parts.get(j).material())
                 && parts.get(i).look() == parts.get(j).look();
-    }
-
-    /** The outlines that are seen, each piece once. */
-    ImmutableList<Seen> seen() {
-        return seen;
     }
 
     /** Those of them that reach into a window. */

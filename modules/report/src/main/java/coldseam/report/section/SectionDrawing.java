@@ -191,9 +191,4 @@ public final class SectionDrawing {
     private static String likeness(Part part) {
         return part.material() + "\n" + part.look();
     }
-
-    /** The size it was laid out for, points. */
-    public Box size() {
-        return new Box(0, 0, width, height);
-    }
 }

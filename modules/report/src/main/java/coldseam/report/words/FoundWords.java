@@ -95,16 +95,8 @@ public final class FoundWords {
         ImmutableList<Point> corners = piece.outline().corners();
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < corners.size(); i++) {
-            least = Math.min(least, distance(corners.get(i), corners.get((i + 1) % corners.size()), point));
+            least = Math.min(least, point.distance(corners.get(i), corners.get((i + 1) % corners.size())));
         }
         return Math.rint(least * 1e4);
-    }
-
-    private static double distance(Point from, Point to, Point point) {
-        double dx = to.x() - from.x();
-        double dy = to.y() - from.y();
-        double share = ((point.x() - from.x()) * dx + (point.y() - from.y()) * dy) / (dx * dx + dy * dy);
-        double t = Math.max(0, Math.min(1, share));
-        return Math.hypot(point.x() - from.x() - t * dx, point.y() - from.y() - t * dy);
     }
 }

@@ -5,6 +5,7 @@ import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.language.DetailParameter;
 import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.Locale;
@@ -38,7 +39,7 @@ public record Phrases(UnitSystem units) {
     }
 
     /** With its first letter as a capital. */
-    static String capital(String words) {
+    public static String capital(String words) {
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
@@ -48,7 +49,7 @@ public record Phrases(UnitSystem units) {
     }
 
     /** A count with its noun. */
-    static String count(int n, String one, String many) {
+    public static String count(int n, String one, String many) {
         return n + " " + (n == 1 ? one : many);
     }
 
@@ -83,7 +84,15 @@ public record Phrases(UnitSystem units) {
                                 .cost()
                                 .map(cost -> ", " + cost.sourced(units))
                                 .orElse("")))
-                .orElse("the catalogue has nothing better for these layers");
+                .orElseGet(() -> "the catalogue has nothing better for these layers" + lengths(sheet));
+    }
+
+    /** What the detail that was chosen lets a house change. */
+    private static String lengths(BridgeSheet<?> sheet) {
+        ImmutableList<DetailParameter> parameters = sheet.result().detail().parameters();
+        return sheet.chosen() && parameters.notEmpty()
+                ? "; lengths of this one that may be changed: " + listed(parameters.collect(DetailParameter::name))
+                : "";
     }
 
     /** Several in a row, the last after "and". */

@@ -5,7 +5,6 @@ import coldseam.audit.Mould;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexRow.Obstacle;
 import coldseam.audit.VertexSheet;
-import coldseam.envelope.shell.corners.Corner;
 import coldseam.junctions.vertex.VertexResult;
 import coldseam.junctions.vertex.VertexSetup;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -19,12 +18,6 @@ public final class VertexWords {
     /** The name of a sheet: its edges' kinds. */
     public static String name(VertexSheet sheet) {
         return sheet.id() + " " + sheet.kind() + (sheet.chosen() ? "" : ", not all chosen");
-    }
-
-    /** The kinds of edges that meet in a place of the shell, each once with how many. */
-    public static String kinds(Corner corner) {
-        return VertexSheet.counted(
-                corner.ends().collect(end -> end.edge().kind().label()));
     }
 
     /** Whether a vertex is computed, and if not, why; and whether it is warm enough. */

@@ -9,7 +9,7 @@ import coldseam.envelope.Layer;
 import coldseam.envelope.Selector;
 import coldseam.files.Located;
 import coldseam.files.Named;
-import coldseam.files.Position;
+import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -37,91 +37,65 @@ final class AlternativesBuilder {
 
     private LoadedHouse.PlacedDecision junctions(Named<FileAlternatives.OfJunctions> decision) {
         FileAlternatives.OfJunctions it = decision.value();
-        return new LoadedHouse.PlacedDecision(
-                new Decision(
-                        decision.name(),
-                        new About.Junctions(
-                                new Selector(it.kinds(), it.surfaces().collect(Located::value))),
-                        it.described().toPrice(),
-                        it.options()
-                                .collect(option -> new Option(
-                                        option.title(),
-                                        option.change(),
-                                        option.price().toPrice(),
-                                        option.remark()))),
-                decision.place(),
+        return placed(
+                decision,
+                new About.Junctions(new Selector(it.kinds(), it.surfaces().collect(Located::value))),
+                FileAlternatives.DetailOption::change,
                 it.surfaces(),
-                it.options().collect(option -> option.detail().place()),
-                it.options().collect(option -> FileChoice.placed(option.parameters())));
+                option -> FileChoice.placed(option.parameters()));
     }
 
     private LoadedHouse.PlacedDecision points(Named<FileAlternatives.OfPoints> decision) {
-        FileAlternatives.OfPoints it = decision.value();
-        return new LoadedHouse.PlacedDecision(
-                new Decision(
-                        decision.name(),
-                        new About.Points(decision.name()),
-                        it.described().toPrice(),
-                        it.options()
-                                .collect(option -> new Option(
-                                        option.title(),
-                                        option.change(),
-                                        option.price().toPrice(),
-                                        option.remark()))),
-                decision.place(),
+        return placed(
+                decision,
+                new About.Points(decision.name()),
+                FileAlternatives.PointOption::change,
                 Lists.immutable.empty(),
-                it.options().collect(option -> option.detail().place()),
-                it.options()
-                        .collect(option -> option.parameters()
-                                .collect(each -> new Named<>(
-                                        each.name(),
-                                        new Located<>(
-                                                each.value().value(),
-                                                each.value().place()),
-                                        each.place()))));
+                option -> FileChoice.placed(option.parameters()));
     }
 
     private LoadedHouse.PlacedDecision assembly(Named<FileAlternatives.OfAssembly> decision) {
-        FileAlternatives.OfAssembly it = decision.value();
-        return unplaced(
-                new Decision(
-                        decision.name(),
-                        new About.OfAssembly(decision.name()),
-                        it.described().toPrice(),
-                        it.options()
-                                .collect(option -> new Option(
-                                        option.title(),
-                                        new Change.BuildUp(buildUp(decision.name(), option)),
-                                        option.price().toPrice(),
-                                        option.remark()))),
-                decision.place(),
-                it.options().collect(FileAlternatives.BuildUpOption::place));
+        return placed(
+                decision,
+                new About.OfAssembly(decision.name()),
+                option -> new Change.BuildUp(buildUp(decision.name(), option)),
+                Lists.immutable.empty(),
+                option -> Lists.immutable.empty());
     }
 
     private LoadedHouse.PlacedDecision openings(Named<FileAlternatives.OfOpenings> decision) {
-        FileAlternatives.OfOpenings it = decision.value();
-        return unplaced(
-                new Decision(
-                        decision.name(),
-                        new About.Openings(file.openings()
-                                .select(each -> it.openings().contains(each.name()))
-                                .flatCollect(each -> each.value().openings(each.name()))
-                                .collect(each -> each.name())),
-                        it.described().toPrice(),
-                        it.options()
-                                .collect(option -> new Option(
-                                        option.name(),
-                                        option.change(),
-                                        option.price().toPrice(),
-                                        option.remark()))),
-                decision.place(),
-                it.options().collect(FileAlternatives.OpeningOption::place));
+        return placed(
+                decision,
+                new About.Openings(file.openings()
+                        .select(each -> decision.value().openings().contains(each.name()))
+                        .flatCollect(each -> each.value().openings(each.name()))
+                        .collect(each -> each.name())),
+                FileAlternatives.OpeningOption::change,
+                Lists.immutable.empty(),
+                option -> Lists.immutable.empty());
     }
 
-    private static LoadedHouse.PlacedDecision unplaced(
-            Decision decision, Position place, ImmutableList<Position> options) {
+    private static <O extends FileAlternatives.Choosable> LoadedHouse.PlacedDecision placed(
+            Named<? extends FileAlternatives.Decides<O>> decision,
+            About about,
+            Function<O, Change> change,
+            ImmutableList<Located<String>> surfaces,
+            Function<O, ImmutableList<Named<Located<Double>>>> parameters) {
+        ImmutableList<O> options = decision.value().options();
         return new LoadedHouse.PlacedDecision(
-                decision, place, Lists.immutable.empty(), options, options.collect(each -> Lists.immutable.empty()));
+                new Decision(
+                        decision.name(),
+                        about,
+                        decision.value().price().toPrice(),
+                        options.collect(option -> new Option(
+                                option.title(),
+                                change.apply(option),
+                                option.price().toPrice(),
+                                option.remark()))),
+                decision.place(),
+                surfaces,
+                options.collect(FileAlternatives.Choosable::place),
+                options.collect(parameters::apply));
     }
 
     /** The option's build-up under the name of the assembly whose place it takes. */

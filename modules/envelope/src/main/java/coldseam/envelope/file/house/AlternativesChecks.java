@@ -34,20 +34,9 @@ final class AlternativesChecks {
     private void check() {
         unique(alternatives.names(), "each decision needs a name of its own");
         alternatives
-                .junctions()
+                .decisions()
                 .forEach(each -> unique(
-                        each.value()
-                                .options()
-                                .collect(option -> new Located<>(
-                                        option.title(), option.detail().place())),
-                        "each option of a decision needs a name of its own"));
-        alternatives
-                .points()
-                .forEach(each -> unique(
-                        each.value()
-                                .options()
-                                .collect(option -> new Located<>(
-                                        option.title(), option.detail().place())),
+                        each.value().options().collect(option -> new Located<>(option.title(), option.place())),
                         "each option of a decision needs a name of its own"));
         alternatives.assemblies().forEach(this::assembly);
         alternatives.openings().forEach(this::openings);
@@ -74,18 +63,13 @@ final class AlternativesChecks {
                     "a decision is about a " + what + " of this file, by its name",
                     '"' + name.value() + '"',
                     all.isEmpty() ? "the file has none" : "one of " + Nearest.among(name.value(), all),
-                    Nearest.to(name.value(), all)
-                            .map(near -> "did you mean \"" + near + "\"?")
-                            .orElse("correct the name"));
+                    Nearest.meant(name.value(), all).orElse("correct the name"));
             return false;
         }
         return true;
     }
 
     private void assembly(Named<FileAlternatives.OfAssembly> decision) {
-        unique(
-                decision.value().options().collect(option -> new Located<>(option.title(), option.place())),
-                "each option of a decision needs a name of its own");
         Located<String> name = new Located<>(decision.name(), decision.place());
         if (!known(name, house.assemblies().collect(Named::name), "build-up")) {
             return;
@@ -151,9 +135,6 @@ final class AlternativesChecks {
     }
 
     private void openings(Named<FileAlternatives.OfOpenings> decision) {
-        unique(
-                decision.value().options().collect(option -> new Located<>(option.name(), option.place())),
-                "each option of a decision needs a name of its own");
         house.openings()
                 .select(each -> decision.value().openings().contains(each.name()))
                 .flatCollect(each -> each.value().openings(each.name()))

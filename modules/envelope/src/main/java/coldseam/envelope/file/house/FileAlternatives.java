@@ -20,6 +20,7 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
 
@@ -58,19 +59,15 @@ record FileAlternatives(
 
             @Size(min = 1, max = MOST_OPTIONS) @Doc("The other details.")
             ImmutableList<DetailOption> options)
-            implements SelfChecking {
+            implements Decides<DetailOption> {
 
         OfJunctions {
             FileChoice.requireSome(kinds, surfaces);
         }
 
         @Override
-        public void check(Faults faults) {
-            described().check(faults);
-        }
-
-        FileCost described() {
-            return new FileCost(FileCost.Per.METRE, cost, source);
+        public FileCost.Per per() {
+            return FileCost.Per.METRE;
         }
     }
 
@@ -95,25 +92,25 @@ record FileAlternatives(
 
             @Doc("What else speaks for or against it.") @Default("")
             String remark)
-            implements SelfChecking {
+            implements Choosable {
 
         @Override
-        public void check(Faults faults) {
-            price().check(faults);
+        public FileCost.Per per() {
+            return FileCost.Per.METRE;
         }
 
-        FileCost price() {
-            return new FileCost(FileCost.Per.METRE, cost, source);
-        }
-
-        String title() {
+        @Override
+        public String title() {
             return name.orElse(detail.value());
         }
 
+        @Override
+        public Position place() {
+            return detail.place();
+        }
+
         Change change() {
-            return new Change.Detail(
-                    detail.value(),
-                    parameters.toImmutableMap(Named::name, each -> each.value().value()));
+            return new Change.Detail(detail.value(), FileChoice.lengths(parameters));
         }
     }
 
@@ -127,15 +124,11 @@ record FileAlternatives(
 
             @Size(min = 1, max = MOST_OPTIONS) @Doc("The other build-ups.")
             ImmutableList<BuildUpOption> options)
-            implements SelfChecking {
+            implements Decides<BuildUpOption> {
 
         @Override
-        public void check(Faults faults) {
-            described().check(faults);
-        }
-
-        FileCost described() {
-            return new FileCost(FileCost.Per.SQUARE_METRE, cost, source);
+        public FileCost.Per per() {
+            return FileCost.Per.SQUARE_METRE;
         }
     }
 
@@ -164,7 +157,7 @@ record FileAlternatives(
             String remark,
 
             Position place)
-            implements SelfChecking {
+            implements Choosable {
 
         BuildUpOption {
             if (thickness.isPresent() == assembly.isPresent()) {
@@ -186,15 +179,12 @@ record FileAlternatives(
         }
 
         @Override
-        public void check(Faults faults) {
-            price().check(faults);
+        public FileCost.Per per() {
+            return FileCost.Per.SQUARE_METRE;
         }
 
-        FileCost price() {
-            return new FileCost(FileCost.Per.SQUARE_METRE, cost, source);
-        }
-
-        String title() {
+        @Override
+        public String title() {
             return name.or(() -> assembly.map(Located::value))
                     .orElseGet(() -> layer.map(each -> each.value() + " ").orElse("")
                             + UnitSystem.SI.format(thickness.orElseThrow(), Dimension.THICKNESS));
@@ -216,15 +206,11 @@ record FileAlternatives(
 
             @Size(min = 1, max = MOST_OPTIONS) @Doc("The others.")
             ImmutableList<OpeningOption> options)
-            implements SelfChecking {
+            implements Decides<OpeningOption> {
 
         @Override
-        public void check(Faults faults) {
-            described().check(faults);
-        }
-
-        FileCost described() {
-            return new FileCost(FileCost.Per.SQUARE_METRE, cost, source);
+        public FileCost.Per per() {
+            return FileCost.Per.SQUARE_METRE;
         }
     }
 
@@ -265,19 +251,20 @@ record FileAlternatives(
             String remark,
 
             Position place)
-            implements SelfChecking {
+            implements Choosable {
 
         OpeningOption {
             FileOpening.requireRating(transmittance, frameTransmittance, glazing);
         }
 
         @Override
-        public void check(Faults faults) {
-            price().check(faults);
+        public FileCost.Per per() {
+            return FileCost.Per.SQUARE_METRE;
         }
 
-        FileCost price() {
-            return new FileCost(FileCost.Per.SQUARE_METRE, cost, source);
+        @Override
+        public String title() {
+            return name;
         }
 
         Change change() {
@@ -310,15 +297,11 @@ record FileAlternatives(
 
             @Size(min = 1, max = MOST_OPTIONS) @Doc("The other details.")
             ImmutableList<PointOption> options)
-            implements SelfChecking {
+            implements Decides<PointOption> {
 
         @Override
-        public void check(Faults faults) {
-            described().check(faults);
-        }
-
-        FileCost described() {
-            return new FileCost(FileCost.Per.PIECE, cost, source);
+        public FileCost.Per per() {
+            return FileCost.Per.PIECE;
         }
     }
 
@@ -341,40 +324,79 @@ record FileAlternatives(
 
             @Doc("What else speaks for or against it.") @Default("")
             String remark)
-            implements SelfChecking {
+            implements Choosable {
 
         @Override
-        public void check(Faults faults) {
-            price().check(faults);
+        public FileCost.Per per() {
+            return FileCost.Per.PIECE;
         }
 
-        FileCost price() {
-            return new FileCost(FileCost.Per.PIECE, cost, source);
-        }
-
-        String title() {
+        @Override
+        public String title() {
             return name.orElse(detail.value());
         }
 
-        Change change() {
-            return new Change.Detail(
-                    detail.value(),
-                    parameters.toImmutableMap(Named::name, each -> each.value().value()));
+        @Override
+        public Position place() {
+            return detail.place();
         }
+
+        Change change() {
+            return new Change.Detail(detail.value(), FileChoice.lengths(parameters));
+        }
+    }
+
+    /** What has a cost. */
+    interface Priced extends SelfChecking {
+
+        Optional<Located<String>> cost();
+
+        Optional<String> source();
+
+        FileCost.Per per();
+
+        default FileCost price() {
+            return new FileCost(per(), cost(), source());
+        }
+
+        @Override
+        default void check(Faults faults) {
+            price().check(faults);
+        }
+    }
+
+    /** An option; its cost is that of building it. */
+    interface Choosable extends Priced {
+
+        /** Its name in tables. */
+        String title();
+
+        String remark();
+
+        Position place();
+    }
+
+    /** A decision among options; its cost is that of what is described. */
+    interface Decides<O extends Choosable> extends Priced {
+        ImmutableList<O> options();
+    }
+
+    /** In the file's order. */
+    ImmutableList<Named<? extends Decides<?>>> decisions() {
+        return Lists.immutable
+                .<Named<? extends Decides<?>>>withAll(junctions)
+                .newWithAll(assemblies)
+                .newWithAll(openings)
+                .newWithAll(points);
     }
 
     /** Every cost that is written somewhere in it. */
     ImmutableList<FileCost> costs() {
-        return junctions
-                .flatCollect(each -> each.value().options().collect(DetailOption::price))
-                .newWithAll(junctions.collect(each -> each.value().described()))
-                .newWithAll(
-                        assemblies.flatCollect(each -> each.value().options().collect(BuildUpOption::price)))
-                .newWithAll(assemblies.collect(each -> each.value().described()))
-                .newWithAll(openings.flatCollect(each -> each.value().options().collect(OpeningOption::price)))
-                .newWithAll(openings.collect(each -> each.value().described()))
-                .newWithAll(points.flatCollect(each -> each.value().options().collect(PointOption::price)))
-                .newWithAll(points.collect(each -> each.value().described()))
+        return decisions()
+                .flatCollect(each -> each.value()
+                        .options()
+                        .<FileCost>collect(Priced::price)
+                        .newWith(each.value().price()))
                 .select(each -> each.cost().isPresent());
     }
 
@@ -388,14 +410,6 @@ record FileAlternatives(
 
     /** Every decision's name with its place. */
     ImmutableList<Located<String>> names() {
-        return junctions
-                .collect(FileAlternatives::name)
-                .newWithAll(assemblies.collect(FileAlternatives::name))
-                .newWithAll(openings.collect(FileAlternatives::name))
-                .newWithAll(points.collect(FileAlternatives::name));
-    }
-
-    private static Located<String> name(Named<?> decision) {
-        return new Located<>(decision.name(), decision.place());
+        return decisions().collect(each -> new Located<>(each.name(), each.place()));
     }
 }

@@ -16,6 +16,7 @@ import coldseam.files.Short;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.set.ImmutableSet;
 
 @Noun("a junction choice")
@@ -47,13 +48,18 @@ record FileChoice(
             @Doc("Such as 60 mm.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "-10 m", atMost = "10 m")
             double value,
 
-            Position place) {}
+            Position place)
+            implements Length {}
+
+    /** The length of a detail's parameter. */
+    interface Length {
+        double value();
+
+        Position place();
+    }
 
     JunctionChoice choice() {
-        return new JunctionChoice(
-                selector(),
-                detail.value(),
-                parameters.toImmutableMap(Named::name, each -> each.value().value()));
+        return new JunctionChoice(selector(), detail.value(), lengths(parameters));
     }
 
     LoadedHouse.PlacedChoice placed() {
@@ -61,9 +67,14 @@ record FileChoice(
     }
 
     /** Lengths of a detail with their places. */
-    static ImmutableList<Named<Located<Double>>> placed(ImmutableList<Named<FileParameterValue>> parameters) {
+    static ImmutableList<Named<Located<Double>>> placed(ImmutableList<? extends Named<? extends Length>> parameters) {
         return parameters.collect(each -> new Named<>(
                 each.name(), new Located<>(each.value().value(), each.value().place()), each.place()));
+    }
+
+    /** Lengths of a detail, m. */
+    static ImmutableMap<String, Double> lengths(ImmutableList<? extends Named<? extends Length>> parameters) {
+        return parameters.toImmutableMap(Named::name, each -> each.value().value());
     }
 
     static void requireSome(ImmutableSet<JunctionKind> kinds, ImmutableList<Located<String>> surfaces) {

@@ -88,9 +88,7 @@ record FileFound(
                         asked,
                         '"' + each.name() + '"',
                         known.isEmpty() ? "none: the house has none" : "one of " + Nearest.among(each.name(), known),
-                        Nearest.to(each.name(), known)
-                                .map(near -> "did you mean \"" + near + "\"?")
-                                .orElse("correct the name")));
+                        Nearest.meant(each.name(), known).orElse("correct the name")));
     }
 
     /**

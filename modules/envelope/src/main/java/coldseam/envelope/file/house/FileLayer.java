@@ -36,7 +36,8 @@ record FileLayer(
                 usual = "plaster 10 to 20 mm, boards 10 to 30 mm, insulation 100 to 400 mm, masonry 100 to 400 mm")
         double thickness,
 
-        @Doc("The part it plays, by which a junction detail finds it.")
+        @Doc(
+                "The part it plays, by which a junction detail finds it; studs with what is between them, and sheathing, are structure.")
         Role role,
 
         @Doc("Its declared thermal resistance, which then stands in for the material's conductivity.")

@@ -62,7 +62,8 @@ record FilePoints(
             @Doc("Its value.") @Unit(Dimension.LENGTH) @Bounds(atLeast = "0 mm", atMost = "100 m")
             double value,
 
-            Position place) {}
+            Position place)
+            implements FileChoice.Length {}
 
     FilePoints {
         if (detail.isPresent() == kind.isPresent()) {
@@ -109,12 +110,7 @@ record FilePoints(
 
     PointBridges points(String name) {
         return new PointBridges(
-                name,
-                surface.value(),
-                kind,
-                detail.map(Located::value),
-                count(),
-                parameters.toImmutableMap(Named::name, each -> each.value().value()));
+                name, surface.value(), kind, detail.map(Located::value), count(), FileChoice.lengths(parameters));
     }
 
     private PointBridges.Count count() {

@@ -51,9 +51,7 @@ record FileRetrofit(
                                 + Retrofit.OTHER_MEASURES.makeString(", "),
                         '"' + each.value() + '"',
                         "one of " + measures.makeString(", "),
-                        Nearest.to(each.value(), measures)
-                                .map(near -> "did you mean \"" + near + "\"?")
-                                .orElse("correct the name"));
+                        Nearest.meant(each.value(), measures).orElse("correct the name"));
             } else if (!seen.add(each.value())) {
                 faults.add(
                         each.place(),

@@ -40,6 +40,12 @@ final class LayerChecks {
     /** With more members than filling the layer is of the members' material (judgement). */
     private static final double MOST_SHARE = 0.6;
 
+    /** m; a sheet thinner than this carries no wall, roof or floor by itself: the thinnest of solid timber (judgement). */
+    private static final double THINNEST_THAT_CARRIES = 0.04;
+
+    /** m; members thinner than these are battens on what carries (judgement). */
+    private static final double THINNEST_MEMBERS = 0.08;
+
     /** m that a fastener's head holds on to (judgement). */
     private static final double UNDER_THE_HEAD = 0.015;
 
@@ -59,6 +65,7 @@ final class LayerChecks {
         checks.materials.check();
         house.assemblies().forEach(assembly -> {
             checks.layers(assembly.value().layers());
+            checks.carries(assembly.value().layers());
             checks.whole(assembly);
             assembly.value().fasteners().ifPresent(fasteners -> checks.fasteners(assembly, fasteners));
         });
@@ -161,6 +168,30 @@ final class LayerChecks {
                     "",
                     "write what stands in it as framing, or give it the role insulation");
         }
+    }
+
+    /** Studs called insulation between sheets called structure: sections would take the sheets for what carries. */
+    private void carries(ImmutableList<FileLayer> layers) {
+        if (layers.anySatisfy(layer -> layer.role() == Role.STRUCTURE
+                && (layer.framing().isPresent() || layer.thickness() >= THINNEST_THAT_CARRIES))) {
+            return;
+        }
+        layers.select(layer -> layer.role() == Role.INSULATION
+                        && layer.thickness() >= THINNEST_MEMBERS
+                        && layer.framing()
+                                .filter(framing -> framing.share() >= LEAST_SHARE_OF_STRUCTURE)
+                                .isPresent())
+                .take(1)
+                .forEach(layer -> faults.add(
+                        layer.place(),
+                        "studs, joists and rafters carry, with what is between them",
+                        "role: insulation for " + UnitSystem.SI.format(layer.thickness(), Dimension.THICKNESS) + " of "
+                                + layer.material() + " between "
+                                + layer.framing().orElseThrow().material() + ", and nothing else that carries",
+                        "role: structure",
+                        "write role: structure here, and role: insulation for what runs past the members; or give what"
+                                + " carries instead the role structure, at least "
+                                + UnitSystem.SI.format(THINNEST_THAT_CARRIES, Dimension.THICKNESS) + " of it"));
     }
 
     private void framing(FileLayer layer, Material members, double share) {

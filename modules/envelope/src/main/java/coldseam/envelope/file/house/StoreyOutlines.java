@@ -119,9 +119,7 @@ record StoreyOutlines(ImmutableList<Point2> footprint, ImmutableList<Named<Immut
                 "no side of this footprint is meant by this",
                 '"' + word + '"',
                 known.makeString(", "),
-                Nearest.to(word, known)
-                        .map(each -> "did you mean \"" + each + "\"?")
-                        .orElse("write one of them"));
+                Nearest.meant(word, known).orElse("write one of them"));
     }
 
     private ImmutableList<ImmutableList<Point2>> outlines() {

@@ -1,7 +1,7 @@
 package coldseam.envelope.shell.corners;
 
 import coldseam.envelope.Point3;
-import coldseam.envelope.shell.lattice.Vectors;
+import coldseam.envelope.Vectors;
 import java.util.Arrays;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;

@@ -57,6 +57,11 @@ public record Vertex(long x, long y, long z) implements Comparable<Vertex> {
         return new Vertex(x, y, height);
     }
 
+    /** The point of the plan at a share of the way to another. */
+    public Vertex toward(Vertex to, double share) {
+        return new Vertex(Math.round(x + share * (to.x - x)), Math.round(y + share * (to.y - y)), 0);
+    }
+
     public Vertex minus(Vertex other) {
         return new Vertex(x - other.x, y - other.y, z - other.z);
     }

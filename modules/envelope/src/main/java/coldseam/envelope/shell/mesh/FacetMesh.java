@@ -1,7 +1,7 @@
 package coldseam.envelope.shell.mesh;
 
 import coldseam.envelope.Point3;
-import coldseam.envelope.shell.lattice.Vectors;
+import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.lattice.Vertex;
 import java.util.Map;
 import java.util.TreeMap;

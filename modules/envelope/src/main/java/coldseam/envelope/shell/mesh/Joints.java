@@ -4,7 +4,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
-import coldseam.envelope.shell.lattice.Vectors;
+import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.plan.StepZones;
 import java.util.Map;

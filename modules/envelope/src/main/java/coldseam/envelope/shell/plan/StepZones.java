@@ -50,19 +50,14 @@ public final class StepZones {
         }
 
         public Vertex at(double place) {
-            return between(from, to, place / length());
+            return from.toward(to, place / length());
         }
 
         /** Where the square to {@code other} at a place along it meets this side's line. */
         public Vertex across(Side other, double place) {
             double start = other.place(from);
             double end = other.place(to);
-            return between(from, to, (place - start) / (end - start));
-        }
-
-        private static Vertex between(Vertex a, Vertex b, double share) {
-            return new Vertex(
-                    Math.round(a.x() + share * (b.x() - a.x())), Math.round(a.y() + share * (b.y() - a.y())), 0);
+            return from.toward(to, (place - start) / (end - start));
         }
     }
 

@@ -146,8 +146,7 @@ final class Crossings {
                 zeros++;
             } else if (Math.abs(atB) > SAME && atA * atB < 0) {
                 double share = atA / (atA - atB);
-                ends.add(new Vertex(
-                        Math.round(a.x() + share * (b.x() - a.x())), Math.round(a.y() + share * (b.y() - a.y())), 0));
+                ends.add(a.toward(b, share));
             }
         }
         return zeros == ring.length - 1 ? Lists.mutable.empty() : ends;

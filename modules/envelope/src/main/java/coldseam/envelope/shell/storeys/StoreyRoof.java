@@ -6,7 +6,7 @@ import coldseam.envelope.Compass;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.Point3;
-import coldseam.envelope.shell.lattice.Vectors;
+import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetNames;

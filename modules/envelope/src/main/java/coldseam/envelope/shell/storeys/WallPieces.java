@@ -199,10 +199,7 @@ final class WallPieces {
                 double after = one.y() - other.y();
                 if (Math.signum(before) * Math.signum(after) < 0) {
                     double share = before / (before - after);
-                    crossings.add(new Vertex(
-                            Math.round(a.x() + share * (b.x() - a.x())),
-                            Math.round(a.y() + share * (b.y() - a.y())),
-                            Math.round(one.x() + share * (one.y() - one.x()))));
+                    crossings.add(a.toward(b, share).at(Math.round(one.x() + share * (one.y() - one.x()))));
                 }
             }
         }

@@ -1,6 +1,5 @@
-package coldseam.envelope.shell.lattice;
+package coldseam.envelope;
 
-import coldseam.envelope.Point3;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Vector arithmetic on points in space. */

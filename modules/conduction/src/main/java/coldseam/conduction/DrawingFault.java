@@ -1,19 +1,20 @@
-package coldseam.conduction.solid;
+package coldseam.conduction;
 
 /**
- * What is wrong with a body.
+ * What is wrong with a drawing, a section or a body.
  *
  * @param about which of its lists
- * @param index in that list; 0 for the body as a whole
+ * @param index in that list; 0 for the drawing as a whole
  * @param text what was asked, the value with its unit, the allowed range, the next step
  */
-public record BodyFault(About about, int index, String text) {
+public record DrawingFault(About about, int index, String text) {
 
     /** What a fault is about. */
     public enum About {
-        BODY,
+        WHOLE,
         PAINTED,
         ENVIRONMENT,
+        BOUNDARY,
         PATCH,
         PROBE
     }

@@ -1,0 +1,239 @@
+package coldseam.audit.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.audit.Audit;
+import coldseam.audit.Breach;
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.Finding;
+import coldseam.audit.Finding.Severity;
+import coldseam.audit.Subject;
+import coldseam.audit.engine.Sample;
+import coldseam.audit.rules.InsulationUnfitRule.Unfit;
+import coldseam.envelope.Duty;
+import coldseam.envelope.Opening;
+import coldseam.envelope.shell.Surface;
+import java.util.Optional;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Test;
+
+/** The least that breaks a rule and the most that keeps it, each in the box; numbers worked out apart. */
+class RuleLimitsTest {
+
+    private static final String WALL_BOARD = "mineral wool board, thickness: 200 mm";
+
+    private static final String SLAB_BOARD =
+            "    - {material: extruded polystyrene board, thickness: 160 mm, role: insulation, controls: [heat, water]}\n";
+
+    private static final String CONCRETE =
+            "    - {material: reinforced concrete, thickness: 150 mm, role: structure, controls: [air, vapour]}\n";
+
+    /** m, of the box outside. */
+    private static final double HEIGHT = RuleHouses.keepingAll().shell().externalVolume() / 48;
+
+    private static final double BARE = 0.13 + 0.015 / 0.8 + 0.24 / 0.81 + 0.01 / 0.7;
+
+    private static Audit audit(String yaml) {
+        return Sample.audit(yaml, Sample.good());
+    }
+
+    private static Audit changed(String from, String to) {
+        return audit(Sample.yaml().replace(from, to));
+    }
+
+    private static Optional<Finding> finding(Audit audit, String rule) {
+        return audit.findings()
+                .detectOptional(each -> each.breaches().collect(Breach::rule).contains(rule));
+    }
+
+    private static <E extends Evidence> E found(Class<E> evidence, Audit audit) {
+        return evidence.cast(audit.findings()
+                .flatCollect(Finding::breaches)
+                .collect(Breach::evidence)
+                .detect(evidence::isInstance));
+    }
+
+    private static Audit slab(String layers) {
+        return changed(CONCRETE + SLAB_BOARD, layers);
+    }
+
+    private static ImmutableList<Unfit> unfit(Audit audit) {
+        return finding(audit, "insulation-unfit").isEmpty()
+                ? Lists.immutable.empty()
+                : found(InsulationUnfitRule.Found.class, audit).unfit();
+    }
+
+    @Test
+    void whatLiesUnderASlabBearsGroundAndLoad() {
+        String wool = SLAB_BOARD.replace("extruded polystyrene", "mineral wool");
+        Audit bad = slab(CONCRETE + wool);
+        assertEquals(
+                Lists.immutable.of(
+                        new Unfit(Duty.GROUND, "mineral wool board"), new Unfit(Duty.LOAD, "mineral wool board")),
+                unfit(bad));
+        assertEquals(
+                Severity.GAP, finding(bad, "insulation-unfit").orElseThrow().severity());
+        // A sheet that keeps water out beyond it leaves the load.
+        String sheet = "    - {material: bitumen sheet, thickness: 4 mm, role: membrane, controls: [water]}\n";
+        assertEquals(
+                Lists.immutable.of(new Unfit(Duty.LOAD, "mineral wool board")), unfit(slab(CONCRETE + wool + sheet)));
+        // Inside the sheet that is named for water and can do it, and then outside it.
+        assertEquals(
+                Lists.immutable.of(
+                        new Unfit(Duty.GROUND, "mineral wool board"), new Unfit(Duty.LOAD, "mineral wool board")),
+                unfit(slab(CONCRETE + sheet + wool)));
+    }
+
+    @Test
+    void whatLiesUnderAFloatingFloorBearsTheLoadUnlessItsMembersDo() {
+        String finish = "    - {material: lime plaster, thickness: 20 mm, role: finish}\n";
+        String wool = "    - {material: mineral wool board, thickness: 60 mm, role: insulation%s}\n";
+        Audit floating = slab(finish + wool.formatted("") + CONCRETE + SLAB_BOARD);
+        assertEquals(Lists.immutable.of(new Unfit(Duty.LOAD, "mineral wool board")), unfit(floating));
+        assertEquals(
+                Severity.WEAK,
+                finding(floating, "insulation-unfit").orElseThrow().severity());
+        String members = ", framing: {material: softwood, share: 10 %}";
+        assertEquals(Lists.immutable.empty(), unfit(slab(finish + wool.formatted(members) + CONCRETE + SLAB_BOARD)));
+        // With nothing on it that carries nobody walks on it: the concrete is the floor.
+        assertEquals(Lists.immutable.empty(), unfit(slab(wool.formatted("") + CONCRETE + SLAB_BOARD)));
+    }
+
+    /** Half a digit of what psi is given in may be missing: the bound is −0.05005. */
+    @Test
+    void anOwnPsiMayBeRounded() {
+        String own = "own-psi:\n- {kinds: [outside corner], psi: %s W/(m·K), source: made up}\njunctions:\n";
+        assertEquals(
+                Optional.empty(), finding(changed("junctions:\n", own.formatted("-0.0505")), "own-psi-below-computed"));
+        Finding low = finding(changed("junctions:\n", own.formatted("-0.0506")), "own-psi-below-computed")
+                .orElseThrow();
+        assertEquals("own-psi-below-computed", low.rule());
+    }
+
+    /** One side of four is bare: it loses what the best wall would keep. */
+    @Test
+    void aBareSideLosesAgainstTheInsulatedOnes() {
+        Finding bare = finding(changed("{all: wall}", "{all: wall, south: bare wall}"), "surface-without-heat-layer")
+                .orElseThrow();
+        double more = 1 / (0.13 + 0.24 / 0.81 + 0.04) - 1 / (BARE + 0.2 / 0.035 + 0.04);
+        assertEquals(more * 8 * HEIGHT, bare.loss().orElseThrow().middle(), 1e-3);
+        assertEquals(
+                Optional.empty(),
+                finding(changed("{all: wall}", "{all: bare wall}"), "surface-without-heat-layer")
+                        .orElseThrow()
+                        .loss());
+    }
+
+    private static String garage(double factor, String board) {
+        return Sample.yaml()
+                .replace("{all: wall}", "{all: wall, south: {assembly: bare wall, faces: garage}}")
+                .replace(
+                        "    - {material: old solid brick, thickness: 240 mm, role: structure, controls: [water]}\n",
+                        "    - {material: lime plaster, thickness: 15 mm, role: finish, controls: [air, vapour]}\n"
+                                + "    - {material: old solid brick, thickness: 240 mm, role: structure}\n"
+                                + "    - {material: mineral wool board, thickness: " + board
+                                + ", role: insulation, controls: [heat]}\n"
+                                + "    - {material: thin-coat render, thickness: 10 mm, role: cladding, controls:"
+                                + " [water]}\n")
+                .replace("body:\n", "neighbours: {garage: {temperature-factor: " + factor + "}}\nbody:\n");
+    }
+
+    /** Beside an unheated space U counts with its factor, with a half at least; what is lost is what is lost. */
+    @Test
+    void wallsBesideUnheatedSpacesAreHeldWithTheirFactor() {
+        // Rse is Rsi there.
+        double u = 1 / (BARE + 0.02 / 0.035 + 0.13);
+        for (double factor : new double[] {0.4, 0.8}) {
+            Audit audit = audit(garage(factor, "20 mm"));
+            SurfacePoorlyInsulatedRule.Found found = found(SurfacePoorlyInsulatedRule.Found.class, audit);
+            assertEquals("bare wall", found.assembly());
+            assertEquals(Math.max(0.5, factor) * u, found.transmittance(), 1e-9);
+            assertTrue(found.overLimit());
+            double limit = 0.06 * 5.678263341113487;
+            assertEquals(limit, found.limit(), 1e-12);
+            assertEquals(found.transmittance() > 2 * limit, found.hardlyThere());
+            assertEquals(
+                    (u - limit) * 8 * HEIGHT * factor,
+                    finding(audit, "surface-poorly-insulated")
+                            .orElseThrow()
+                            .loss()
+                            .orElseThrow()
+                            .middle(),
+                    1e-3);
+        }
+        assertEquals(Optional.empty(), finding(audit(garage(0.4, "60 mm")), "surface-poorly-insulated"));
+    }
+
+    /** A house may relax its limit, and is then held to its own mean: R of a surface is at least half that of the others. */
+    @Test
+    void aSurfaceFarBelowTheOthersIsFoundThoughItKeepsItsLimit() {
+        String relaxed =
+                Sample.yaml().replace(WALL_BOARD, WALL_BOARD.replace("200", "40")) + "limits: {walls: 1.5 W/(m²·K)}\n";
+        Audit audit = audit(relaxed);
+        SurfacePoorlyInsulatedRule.Found found = found(SurfacePoorlyInsulatedRule.Found.class, audit);
+        assertFalse(found.overLimit());
+        assertFalse(found.hardlyThere());
+        double mean =
+                (1 / (0.10 + 0.16 / 2.3 + 0.16 / 0.025 + 0.04) + 1 / (0.17 + 0.15 / 2.3 + 0.16 / 0.035 + 0.04)) / 2;
+        assertEquals(mean, found.others().orElseThrow(), 1e-9);
+        // U may be twice the mean: the least step of 5 mm with which it is.
+        double needed = 0.035 * (1 / (2 * mean) - BARE - 0.04) - 0.04;
+        assertEquals(Math.ceil(needed / 0.005) * 0.005, found.more().orElseThrow(), 1e-9);
+        Finding finding = finding(audit, "surface-poorly-insulated").orElseThrow();
+        assertEquals(Severity.WEAK, finding.severity());
+        assertEquals(0, finding.loss().orElseThrow().middle());
+    }
+
+    private static String window(String name, String wall, String size, double u) {
+        return "  " + name + ": {kind: window, surface: ground floor " + wall + " wall, " + size
+                + ", sill: 1 m, transmittance: " + u + " W/(m²·K)}\n";
+    }
+
+    @Test
+    void theWorstOpeningLeadsAndAllLose() {
+        String openings = window("fair", "north", "width: 1 m, height: 1 m", 0.9)
+                + window("bad", "south", "width: 1 m, height: 1 m", 3)
+                + window("worst", "east", "width: 1.5 m, height: 1.2 m", 5)
+                + window("as bad", "south", "width: 0.5 m, height: 1 m, left: 6 m", 3);
+        Audit audit = changed("junctions:\n", "openings:\n" + openings + "junctions:\n");
+        OpeningOverLimitRule.Found found = found(OpeningOverLimitRule.Found.class, audit);
+        assertEquals(
+                Lists.immutable.of("worst", "bad", "as bad"), found.openings().collect(Opening::name));
+        assertEquals(5, found.transmittance());
+        double limit = 0.32 * 5.678263341113487;
+        assertEquals(limit, found.limit(), 1e-12);
+        assertTrue(found.source().contains("climate zone 4"), found::source);
+        Finding finding = finding(audit, "opening-over-limit").orElseThrow();
+        assertEquals(
+                (5 - limit) * 1.5 * 1.2 + (3 - limit) * 1.5,
+                finding.loss().orElseThrow().middle(),
+                1e-9);
+        assertEquals(
+                Lists.immutable.of("ground floor east wall", "ground floor south wall"),
+                ((Subject.Surfaces) finding.subject()).all().collect(Surface::name));
+    }
+
+    @Test
+    void rainThatIsCountedIsNoFinding() {
+        String inverted = Sample.yaml()
+                .replace(
+                        "    - {material: polyisocyanurate board, thickness: 160 mm, role: insulation, controls: [heat]}\n"
+                                + "    - {material: bitumen sheet, thickness: 8 mm, role: membrane, controls: [water]}\n",
+                        "    - {material: bitumen sheet, thickness: 8 mm, role: membrane, controls: [water]}\n"
+                                + "    - {material: extruded polystyrene board, thickness: 260 mm, role: insulation,"
+                                + " controls: [heat]}\n");
+        Finding rain = audit(inverted).findings().getOnly();
+        assertEquals(Lists.immutable.of("rain-not-counted"), rain.breaches().collect(Breach::rule));
+        assertEquals(Severity.WEAK, rain.severity());
+        assertEquals(
+                Lists.immutable.empty(), rain.breaches().getOnly().evidence().values());
+        assertEquals(
+                Lists.immutable.empty(),
+                audit(inverted.replace(
+                                "  roof:\n    layers:\n", "  roof:\n    rain: {precipitation: 1 mm/d}\n    layers:\n"))
+                        .findings());
+    }
+}

@@ -1,0 +1,74 @@
+package coldseam.cli;
+
+import coldseam.envelope.Duty;
+import coldseam.envelope.Material;
+import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
+import java.util.Locale;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/** The built-in materials, what a layer of each can control and what it bears, in the columns of a terminal. */
+record MaterialTable(Terminal terminal, UnitSystem units) {
+
+    private static final String ROW = "  %-40s  %9s  %8s";
+
+    void print() {
+        terminal.out().println(ROW.formatted("", "λ", "mu"));
+        terminal.out()
+                .println(ROW.formatted("material", units.label(Dimension.CONDUCTIVITY), "")
+                        .stripTrailing());
+        // Air layers have no conductivity of their own.
+        MaterialLibrary.materials().reject(Material::isAir).forEach(this::row);
+        terminal.out().println();
+        Columns.fold(
+                        "Generic values for a first audit: write the product's own under materials, with its source. mu is"
+                                + " the vapour resistance factor. Where a material does not say that it can control air,"
+                                + " water or vapour, or that it bears ground, splash or load, a layer of it is not taken for that.",
+                        "",
+                        "")
+                .forEach(terminal.out()::println);
+    }
+
+    private void row(Material material) {
+        terminal.out()
+                .println(ROW.formatted(
+                        material.name(),
+                        units.number(material.conductivity(), Dimension.CONDUCTIVITY),
+                        material.vapourResistanceFactor().isPresent()
+                                ? factor(material.vapourResistanceFactor().getAsDouble())
+                                : "–"));
+        ImmutableList<String> said = Lists.immutable
+                .of(
+                        named(
+                                "controls",
+                                material.controls()
+                                        .keysView()
+                                        .collect(MaterialTable::word)
+                                        .toSortedList()
+                                        .toImmutable()),
+                        named(
+                                "bears",
+                                Lists.immutable
+                                        .with(Duty.values())
+                                        .select(material::canBear)
+                                        .collect(MaterialTable::word)))
+                .reject(String::isEmpty);
+        if (said.notEmpty()) {
+            terminal.out().println("      " + said.makeString("; "));
+        }
+    }
+
+    private static String factor(double factor) {
+        return Double.isInfinite(factor) ? "tight" : String.format(Locale.ROOT, "%.0f", factor);
+    }
+
+    private static String named(String verb, ImmutableList<String> what) {
+        return what.isEmpty() ? "" : verb + " " + what.makeString(", ");
+    }
+
+    private static String word(Enum<?> each) {
+        return each.name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,322 @@
+package coldseam.conduction.elements;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldseam.conduction.Sketch;
+import coldseam.conduction.mesh.Mesh;
+import coldseam.conduction.mesh.MeshedSection;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Every integral over a triangle and its sides against Gauss's rule with many points, worked out apart from the definitions in
+ * {@link Elements}: q = curl s over the weight, which is 1 of a planar section and the radius of a turned one.
+ */
+class ElementsTest {
+
+    /** Relative to the largest value of its kind: sums of a few hundred products; the rules with 1/r promise 1e-15 each. */
+    private static final double ROUND_OFF = 1e-12;
+
+    /** Points across a triangle: a quintic over r from 0.3 m to 0.9 m needs ten of them for 1e-15. */
+    private static final int POINTS = 20;
+
+    /** Of matrices whose largest entries are some tens. */
+    private static final double MATRIX = 50 * ROUND_OFF;
+
+    private static final double CONDUCTIVITY = 1.7;
+
+    private static final double[] AMBIENT = {21, -7};
+    private static final double[] U = {3, -5, 8, 13, -2, 6};
+    private static final double[] S = {-1.5, 4, 2.5, -3, 7, 0.5};
+
+    private final double[] at = new double[POINTS];
+    private final double[] weight = new double[POINTS];
+
+    private MeshedSection drawing;
+    private Elements elements;
+    private boolean turned;
+
+    // Of the point last gone to.
+    private double radius;
+    private final double[] f = new double[6];
+    private final double[] fx = new double[6];
+    private final double[] fy = new double[6];
+
+    private void draw(boolean axisymmetric) {
+        turned = axisymmetric;
+        Sketch sketch = Sketch.of("triangle")
+                .polygon(CONDUCTIVITY, 300, 0, 900, 100, 500, 700)
+                .environment("indoor", 21, 0.13)
+                .environment("outdoor", -7, 0.04)
+                .boundary("indoor", 300, 0, 900, 100)
+                .boundary("outdoor", 900, 100, 500, 700);
+        drawing = new MeshedSection((axisymmetric ? sketch.axisymmetric() : sketch).section());
+        double step = drawing.lattice.step();
+        elements = axisymmetric
+                ? new AxisymmetricElements(
+                        drawing.mesh, step, drawing.conductivity, drawing.environment, drawing.resistance)
+                : new PlanarElements(drawing.mesh, step, drawing.conductivity, drawing.environment, drawing.resistance);
+        for (int i = 0; i < POINTS; i++) {
+            legendre(i);
+        }
+    }
+
+    /** Gauss's points and weights on 0 to 1, as roots of the Legendre polynomial. */
+    private void legendre(int i) {
+        double z = Math.cos(Math.PI * (i + 0.75) / (POINTS + 0.5));
+        double slope = 0;
+        for (int pass = 0; pass < 50; pass++) {
+            double before = 1;
+            double p = z;
+            for (int n = 2; n <= POINTS; n++) {
+                double next = ((2 * n - 1) * z * p - (n - 1) * before) / n;
+                before = p;
+                p = next;
+            }
+            slope = POINTS * (before - z * p) / (1 - z * z);
+            z -= p / slope;
+        }
+        at[i] = (1 + z) / 2;
+        weight[i] = 1 / ((1 - z * z) * slope * slope);
+    }
+
+    private double x(int t, int corner) {
+        Mesh mesh = drawing.mesh;
+        return drawing.lattice.step() * mesh.x[mesh.node[6 * t + corner]];
+    }
+
+    private double y(int t, int corner) {
+        Mesh mesh = drawing.mesh;
+        return drawing.lattice.step() * mesh.y[mesh.node[6 * t + corner]];
+    }
+
+    private double twiceArea(int t) {
+        return (x(t, 1) - x(t, 0)) * (y(t, 2) - y(t, 0)) - (x(t, 2) - x(t, 0)) * (y(t, 1) - y(t, 0));
+    }
+
+    /** The six shape functions and their gradients. */
+    private void go(int t, double... l) {
+        radius = turned ? l[0] * x(t, 0) + l[1] * x(t, 1) + l[2] * x(t, 2) : 1;
+        double[] dx = new double[3];
+        double[] dy = new double[3];
+        for (int i = 0; i < 3; i++) {
+            int j = (i + 1) % 3;
+            int k = (i + 2) % 3;
+            dx[i] = (y(t, j) - y(t, k)) / twiceArea(t);
+            dy[i] = (x(t, k) - x(t, j)) / twiceArea(t);
+        }
+        for (int i = 0; i < 3; i++) {
+            int j = (i + 1) % 3;
+            int k = (i + 2) % 3;
+            f[i] = l[i] * (2 * l[i] - 1);
+            fx[i] = (4 * l[i] - 1) * dx[i];
+            fy[i] = (4 * l[i] - 1) * dy[i];
+            f[3 + i] = 4 * l[j] * l[k];
+            fx[3 + i] = 4 * (l[j] * dx[k] + l[k] * dx[j]);
+            fy[3 + i] = 4 * (l[j] * dy[k] + l[k] * dy[j]);
+        }
+    }
+
+    private interface Integrand {
+        double here();
+    }
+
+    private double over(int t, Integrand integrand) {
+        double sum = 0;
+        for (int i = 0; i < POINTS; i++) {
+            for (int j = 0; j < POINTS; j++) {
+                go(t, 1 - at[i], at[i] * (1 - at[j]), at[i] * at[j]);
+                sum += twiceArea(t) * at[i] * weight[i] * weight[j] * integrand.here();
+            }
+        }
+        return sum;
+    }
+
+    private double along(int t, int side, Integrand integrand) {
+        int a = (side + 1) % 3;
+        int b = (side + 2) % 3;
+        double sum = 0;
+        for (int i = 0; i < POINTS; i++) {
+            double[] l = new double[3];
+            l[a] = 1 - at[i];
+            l[b] = at[i];
+            go(t, l);
+            sum += length(t, side) * weight[i] * integrand.here();
+        }
+        return sum;
+    }
+
+    private double length(int t, int side) {
+        int a = (side + 1) % 3;
+        int b = (side + 2) % 3;
+        return Math.hypot(x(t, b) - x(t, a), y(t, b) - y(t, a));
+    }
+
+    /** The derivative of shape function i along a side. */
+    private double slope(int t, int side, int i) {
+        int a = (side + 1) % 3;
+        int b = (side + 2) % 3;
+        return (fx[i] * (x(t, b) - x(t, a)) + fy[i] * (y(t, b) - y(t, a))) / length(t, side);
+    }
+
+    private static double sum(double[] of, IntToDoubleFunction each) {
+        double sum = 0;
+        for (int i = 0; i < 6; i++) {
+            sum += of[i] * each.applyAsDouble(i);
+        }
+        return sum;
+    }
+
+    private int boundary(int t, int side) {
+        return drawing.mesh.neighbour[3 * t + side] < 0 ? Math.max(-1, drawing.mesh.tag[3 * t + side]) : -1;
+    }
+
+    private double resistance(int t, int side) {
+        return boundary(t, side) < 0 ? 0 : drawing.resistance[boundary(t, side)];
+    }
+
+    private double ambient(int t, int side) {
+        return AMBIENT[drawing.environment[boundary(t, side)]];
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void theMatricesAreTheIntegralsOfTheirShapeFunctions(boolean axisymmetric) {
+        draw(axisymmetric);
+        IntStream.range(0, drawing.mesh.triangles).forEach(t -> {
+            double[] temperature = new double[36];
+            double[] stream = new double[36];
+            elements.temperatureMatrix(t, temperature);
+            elements.streamMatrix(t, stream);
+            for (int i = 0; i < 6; i++) {
+                for (int j = 0; j < 6; j++) {
+                    assertEquals(temperature(t, i, j), temperature[6 * i + j], MATRIX, i + ", " + j);
+                    assertEquals(stream(t, i, j), stream[6 * i + j], MATRIX, i + ", " + j);
+                }
+            }
+        });
+    }
+
+    private double temperature(int t, int i, int j) {
+        double sum = over(t, () -> CONDUCTIVITY * radius * (fx[i] * fx[j] + fy[i] * fy[j]));
+        for (int side = 0; side < 3; side++) {
+            double r = resistance(t, side);
+            sum += r > 0 ? along(t, side, () -> radius * f[i] * f[j] / r) : 0;
+        }
+        return sum;
+    }
+
+    private double stream(int t, int i, int j) {
+        double sum = over(t, () -> (fx[i] * fx[j] + fy[i] * fy[j]) / (CONDUCTIVITY * radius));
+        for (int side = 0; side < 3; side++) {
+            int of = side;
+            double r = resistance(t, side);
+            sum += r > 0 ? along(t, side, () -> r * slope(t, of, i) * slope(t, of, j) / radius) : 0;
+        }
+        return sum;
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void theLoadIsOfTheEnvironmentAskedFor(boolean axisymmetric) {
+        draw(axisymmetric);
+        for (int environment = 0; environment < 2; environment++) {
+            double total = 0;
+            for (int t = 0; t < drawing.mesh.triangles; t++) {
+                double[] load = new double[6];
+                elements.temperatureLoad(t, environment, load);
+                for (int i = 0; i < 6; i++) {
+                    int of = i;
+                    double expected = 0;
+                    for (int side = 0; side < 3; side++) {
+                        double r = resistance(t, side);
+                        expected += r > 0 && drawing.environment[boundary(t, side)] == environment
+                                ? along(t, side, () -> radius * f[of] / r)
+                                : 0;
+                    }
+                    assertEquals(expected, load[i], MATRIX);
+                    total += load[i];
+                }
+            }
+            // All of them together are the side over its film: 0.6 m by 0.1 m indoors, 0.4 m by 0.6 m outdoors.
+            double length = environment == 0 ? Math.hypot(0.6, 0.1) : Math.hypot(0.4, 0.6);
+            double middle = axisymmetric ? environment == 0 ? 0.6 : 0.7 : 1;
+            assertEquals(length * middle / (environment == 0 ? 0.13 : 0.04), total, 1e-4 * total);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void theEnergiesAreTheIntegralsOfTheirFields(boolean axisymmetric) {
+        draw(axisymmetric);
+        assertEquals(axisymmetric ? 2 * Math.PI : 1, elements.form(), 0);
+        for (int t = 0; t < drawing.mesh.triangles; t++) {
+            double[] out = new double[5];
+            elements.energies(t, U, S, AMBIENT, out);
+            double upper = upper(t);
+            double lower = lower(t);
+            assertEquals(upper, out[Elements.UPPER], ROUND_OFF * upper);
+            assertEquals(lower, out[Elements.LOWER], ROUND_OFF * lower);
+            double gap = gap(t);
+            assertEquals(gap, out[Elements.GAP], ROUND_OFF * gap);
+            // More than a rounding of the sum, less than would be seen.
+            assertTrue(
+                    out[Elements.UPPER_ALLOWANCE] > 0x1p-53 * upper && out[Elements.UPPER_ALLOWANCE] < 1e-12 * upper);
+            assertTrue(
+                    out[Elements.LOWER_ALLOWANCE] > 0x1p-53 * lower && out[Elements.LOWER_ALLOWANCE] < 1e-12 * lower);
+        }
+    }
+
+    private double upper(int t) {
+        double sum = over(t, () -> CONDUCTIVITY * radius * (square(sum(U, i -> fx[i])) + square(sum(U, i -> fy[i]))));
+        for (int side = 0; side < 3; side++) {
+            double r = resistance(t, side);
+            if (r > 0) {
+                double ambient = ambient(t, side);
+                sum += along(t, side, () -> radius * square(sum(U, i -> f[i]) - ambient) / r);
+            }
+        }
+        return sum;
+    }
+
+    private double lower(int t) {
+        double sum = over(t, () -> (square(sum(S, i -> fx[i])) + square(sum(S, i -> fy[i]))) / (CONDUCTIVITY * radius));
+        for (int side = 0; side < 3; side++) {
+            int of = side;
+            double r = resistance(t, side);
+            sum += r > 0 ? along(t, side, () -> r * square(sum(S, i -> slope(t, of, i))) / radius) : 0;
+        }
+        return sum;
+    }
+
+    /** q = (∂s/∂y, −∂s/∂x) over the weight, so that q·n is the slope of s along an outline that is walked anticlockwise. */
+    private double gap(int t) {
+        double sum = over(
+                t,
+                () -> radius
+                        / CONDUCTIVITY
+                        * (square(CONDUCTIVITY * sum(U, i -> fx[i]) + sum(S, i -> fy[i]) / radius)
+                                + square(CONDUCTIVITY * sum(U, i -> fy[i]) - sum(S, i -> fx[i]) / radius)));
+        for (int side = 0; side < 3; side++) {
+            int of = side;
+            double r = resistance(t, side);
+            if (r > 0) {
+                double ambient = ambient(t, side);
+                sum += along(
+                        t,
+                        side,
+                        () -> r
+                                * radius
+                                * square(sum(S, i -> slope(t, of, i)) / radius - (sum(U, i -> f[i]) - ambient) / r));
+            }
+        }
+        return sum;
+    }
+
+    private static double square(double value) {
+        return value * value;
+    }
+}
