@@ -23,7 +23,7 @@ import org.eclipse.collections.api.list.MutableList;
  * @param besideHeated m², of surfaces said to face heated neighbours, gross
  * @param besideWarm m², of surfaces beside spaces said to be unheated and yet warmer than such spaces are
  * @param warm those spaces, by name
- * @param nothingMeets m², of walls insulated inside on which no seam of an inner wall, stair or joist bay is listed, gross
+ * @param nothingMeets m², of walls insulated inside on which hardly a seam of an inner wall, stair or joist bay is listed, gross
  * @param notThere kinds of opening of which the house has none: who leaves them out has less to lose and fewer seams
  * @param relaxed limits that are laxer than the defaults
  * @param withoutProduct how many conductivities in use are generic ones of the built-in list
@@ -31,6 +31,7 @@ import org.eclipse.collections.api.list.MutableList;
  * @param ownSeams edges whose psi is the house file's own
  * @param overrides materials of the house file that are said to insulate, to control air, water or vapour, or to bear ground,
  *     splash or load, beyond what their values or the built-in list say
+ * @param unlikely what is there, but is seldom so
  */
 public record Assumed(
         double besideHeated,
@@ -42,13 +43,17 @@ public record Assumed(
         int withoutProduct,
         int conductivities,
         ImmutableList<JunctionRow> ownSeams,
-        ImmutableList<Material> overrides) {
+        ImmutableList<Material> overrides,
+        Unlikely unlikely) {
 
     /**
      * The temperature factor under which an unheated space is warmer than one with three outer walls, a garage or a cellar with
      * windows: 0.8 (tables of EN 12831:2003, from memory). Warmer ones there are, but the file alone says that this is one.
      */
     private static final double USUAL = 0.8;
+
+    /** m; less than the height of one inner wall, or the length of one joist, meets nothing (judgement). */
+    private static final double LEAST_MET = 1;
 
     /** Limits that a house file may relax. */
     public enum Limit {
@@ -100,7 +105,8 @@ public record Assumed(
                 used.count(Assumed::isBuiltIn),
                 used.size(),
                 audit.junctions().select(row -> row.source() instanceof BridgeSource.Own),
-                used.select(Assumed::isOverride));
+                used.select(Assumed::isOverride),
+                Unlikely.of(audit, used));
     }
 
     private static double area(Audit audit, Predicate<Surface> which) {
@@ -121,12 +127,13 @@ public record Assumed(
                 && surface.use() == Body.Use.WALL
                 && surface.assembly().filter(Assembly::insulatedInside).isPresent()
                 && house.seams()
-                        .select(seam -> seam.kind().atInsideInsulation())
-                        .collect(Seam::surface)
-                        .noneSatisfy(surface.name()::equals);
+                                .select(seam -> seam.kind().atInsideInsulation()
+                                        && seam.surface().equals(surface.name()))
+                                .sumOfDouble(Seam::length)
+                        < LEAST_MET;
     }
 
-    private static boolean isBuiltIn(Material material) {
+    static boolean isBuiltIn(Material material) {
         return MaterialLibrary.named(material.name()).filter(material::equals).isPresent();
     }
 

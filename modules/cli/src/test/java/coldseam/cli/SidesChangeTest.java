@@ -21,6 +21,8 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A façade insulated inside between façades insulated outside, with the details of `fixtures/houses/details` for it. */
 @Tag("slow")
@@ -98,28 +100,34 @@ class SidesChangeTest {
         assertTrue(audit.findings().isEmpty(), () -> audit.findings().makeString("\n"));
     }
 
-    /** Rafters that run along a gable need not bear on it. */
-    @Test
-    void theLastRafterStandsClearOfItsGable() throws IOException {
-        String rafters = "  rafters:\n    layers:\n"
-                + "    - {material: gypsum plasterboard, thickness: 12.5 mm, role: finish}\n"
-                + "    - {material: airtight membrane, thickness: 0.3 mm, role: membrane, controls: [air, vapour]}\n"
-                + "    - {material: mineral wool batt, thickness: 180 mm, role: structure, framing: {material: softwood,"
-                + " share: 12 %}}\n"
-                + "    - {material: wood fibre insulation board, thickness: 140 mm, role: insulation, controls: [heat]}\n"
-                + "    - {material: breather membrane, thickness: 0.5 mm, role: membrane, controls: [water]}\n"
-                + "    - {material: air, thickness: 40 mm, role: air layer, air: {ventilation: well ventilated}}\n"
-                + "    - {material: clay roof tile, thickness: 20 mm, role: cladding}\n\n";
+    private static final String RAFTERS = "  rafters:\n    layers:\n"
+            + "    - {material: gypsum plasterboard, thickness: 12.5 mm, role: finish}\n"
+            + "    - {material: airtight membrane, thickness: 0.3 mm, role: membrane, controls: [air, vapour]}\n"
+            + "    - {material: mineral wool batt, thickness: 180 mm, role: structure, framing: {material: softwood,"
+            + " share: 12 %}}\n"
+            + "    - {material: wood fibre insulation board, thickness: 140 mm, role: insulation, controls: [heat]}\n"
+            + "    - {material: breather membrane, thickness: 0.5 mm, role: membrane, controls: [water]}\n"
+            + "    - {material: air, thickness: 40 mm, role: air layer, air: {ventilation: well ventilated}}\n"
+            + "    - {material: clay roof tile, thickness: 20 mm, role: cladding}\n\n";
+
+    /** Rafters that run along a gable need not bear on it, and those that run on to a façade may end on a purlin before it. */
+    @ParameterizedTest
+    @CsvSource({
+        "east, verge-stiff-boards-at-the-last-rafter, verge, gable over room east wall",
+        "south, eaves-rafters-on-a-purlin-inside, eaves of an insulated roof, room south wall"
+    })
+    void raftersStandClearOfAWallInsulatedInside(String side, String detail, String kind, String surface)
+            throws IOException {
         Audit audit = audit(
-                "east",
+                side,
                 "outside-corner-break-column",
-                "verge-stiff-boards-at-the-last-rafter",
-                text -> text.replace("body:\n", rafters + "body:\n")
+                detail,
+                text -> text.replace("body:\n", RAFTERS + "body:\n")
                         .replace("form: flat\n", "form: gable\n    pitch: 35 °\n    low-side: south\n")
                         .replace("    assembly: roof\n    parapet-height: 400 mm\n", "    assembly: rafters\n")
                         .replace(
-                                "[parapet], surfaces: [room east wall]",
-                                "[verge], surfaces: [gable over room east wall]")
+                                "[parapet], surfaces: [room " + side + " wall]",
+                                "[" + kind + "], surfaces: [" + surface + "]")
                         .replace(
                                 "- {kinds: [parapet], detail: parapet-on-break-blocks}",
                                 "- {kinds: [eaves of an insulated roof], detail: eaves-boards-meet}\n"

@@ -16,6 +16,7 @@ import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
+import coldseam.envelope.Point3;
 import coldseam.envelope.shell.ShellBuilder;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.JunctionResult;
@@ -34,7 +35,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * A window beside the corner of its house, under its roof or ceiling or over its slab, each seam computed alone as an audit does,
+ * A window beside the corner of its house, under its roof, flat or sloping, or its ceiling, or over its slab, each seam computed alone as an audit does,
  * against both in one section drawn here and solved as one: where the house says nothing of them, they are out by less than what
  * may go untold; where it says that they touch, by less than what it says.
  */
@@ -54,6 +55,23 @@ class OpeningBesideEdgeTest {
     private static final String UPPER_FLOOR = WALLS
             + "  - name: upper floor\n    footprint: {rectangle: [8 m, 6 m]}\n    height: 3 m\n"
             + "    floor-thickness: 300 mm\n" + WALLS;
+
+    private static final String FLAT = "  roof: {form: flat, assembly: roof}\n";
+
+    private static final String GABLE = "  roof: {form: gable, assembly: pitched, pitch: 40 °, low-side: south}\n";
+
+    private static final String PITCHED = """
+              pitched:
+                layers:
+                - {material: gypsum plasterboard, thickness: 20 mm, role: finish}
+                - {material: airtight membrane, thickness: 0.2 mm, role: membrane, controls: [air, vapour]}
+                - {material: mineral wool batt, thickness: 180 mm, role: structure, framing: {material: softwood, share: 12 %}}
+                - {material: wood fibre insulation board, thickness: 140 mm, role: insulation, controls: [heat]}
+                - {material: breather membrane, thickness: 0.5 mm, role: membrane, controls: [water]}
+                - {material: air, thickness: 40 mm, role: air layer, air: {ventilation: well ventilated}}
+                - {material: clay roof tile, thickness: 20 mm, role: cladding}
+            body:
+            """;
 
     /** How wide or high the window is along the seam. */
     private static final double LENGTH = 1.5;
@@ -93,7 +111,16 @@ class OpeningBesideEdgeTest {
         "head-inner-bare, intermediate-floor-board-passes, 200, 5",
         "head-middle-lapped, intermediate-floor-slab-through, 200, 5",
         "head-inner-bare, intermediate-floor-slab-through, 200, 5",
-        "head-inner-bare, intermediate-floor-slab-through, 200, 300"
+        "head-inner-bare, intermediate-floor-slab-through, 200, 300",
+        "head-middle-lapped, eaves-boards-meet, 200, 5",
+        "head-middle-lapped, eaves-boards-meet, 200, 100",
+        "head-inner-bare, eaves-boards-meet, 200, 5",
+        "head-inner-bare, eaves-boards-meet, 200, 200",
+        "head-middle-lapped, eaves-rafters-through, 200, 5",
+        "head-middle-lapped, eaves-rafters-through, 200, 100",
+        "head-inner-bare, eaves-rafters-through, 200, 5",
+        "head-inner-bare, eaves-rafters-through, 200, 200",
+        "head-inner-bare, eaves-rafters-through, 200, 600"
     })
     void theTrueLossIsWhatIsSaid(String openingDetail, String edgeDetail, int board, int inside) {
         double clear = inside / 1000.0;
@@ -143,20 +170,24 @@ class OpeningBesideEdgeTest {
     private static Audit audit(Detail opening, Detail edge, double board, double clear) {
         JunctionKind at = opening.junction();
         double left = at == JunctionKind.JAMB ? clear + THICKNESS + board : 3;
+        JunctionKind over = edge.junction();
+        String body = Sample.yaml()
+                .replace("mineral wool board, thickness: 200 mm", "mineral wool board, thickness: " + board + " m")
+                .replace(WALLS, over == JunctionKind.INTERMEDIATE_FLOOR ? UPPER_FLOOR : WALLS)
+                .replace("body:\n", over == JunctionKind.EAVES ? PITCHED : "body:\n")
+                .replace(FLAT, over == JunctionKind.EAVES ? GABLE : FLAT);
         double sill = 1;
         if (at == JunctionKind.SILL) {
             sill = clear;
         } else if (at == JunctionKind.HEAD) {
-            sill = (edge.junction() == JunctionKind.FLAT_ROOF_EDGE ? UNDER_ROOF : UNDER_FLOOR) - LENGTH - clear;
+            double top = over == JunctionKind.EAVES ? underEaves(body) : UNDER_FLOOR;
+            sill = (over == JunctionKind.FLAT_ROOF_EDGE ? UNDER_ROOF : top) - LENGTH - clear;
         }
-        String yaml = Sample.yaml()
-                .replace("mineral wool board, thickness: 200 mm", "mineral wool board, thickness: " + board + " m")
-                .replace(WALLS, edge.junction() == JunctionKind.INTERMEDIATE_FLOOR ? UPPER_FLOOR : WALLS)
-                .replace(
-                        "junctions:\n",
-                        "openings:\n  one: {kind: window, surface: ground floor south wall, width: 1.5 m, height: 1.5 m, left: "
-                                + left + " m, sill: " + sill + " m, transmittance: 0.9 W/(m²·K)}\n" + "junctions:\n"
-                                + chosen(opening) + chosen(edge));
+        String yaml = body.replace(
+                "junctions:\n",
+                "openings:\n  one: {kind: window, surface: ground floor south wall, width: 1.5 m, height: 1.5 m, left: "
+                        + left + " m, sill: " + sill + " m, transmittance: 0.9 W/(m²·K)}\n" + "junctions:\n"
+                        + chosen(opening) + chosen(edge));
         House house = Sample.house(yaml);
         BridgeComputer inEarnest = BridgeComputers.computer(ACCURACY);
         BridgeComputer made = Sample.computer();
@@ -173,6 +204,16 @@ class OpeningBesideEdgeTest {
                         false,
                         "test")
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
+    }
+
+    /** m, from the floor to where the slope meets the wall indoors. */
+    private static double underEaves(String yaml) {
+        return ShellBuilder.build(Sample.house(yaml))
+                .surfaces()
+                .detect(surface -> surface.name().equals("ground floor south wall"))
+                .innerOutline()
+                .collectDouble(Point3::z)
+                .max();
     }
 
     private static String chosen(Detail detail) {

@@ -82,7 +82,9 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
             return Optional.empty();
         }
         int before = faults.count();
-        new HandLegs(drawn, faces(drawn.section())).check(faults);
+        ImmutableList<Composition.Face> faces = faces(drawn.section());
+        new HandLegs(drawn, faces).check(faults);
+        new HandBounds(drawn, faces).check(faults);
         if (faults.count() > before) {
             return Optional.empty();
         }

@@ -88,7 +88,7 @@ public final class ControlLines {
             return new ControlLine.NotShown(control, ControlLine.NotShown.Reason.DETAIL_SILENT);
         }
         if (how == Connection.BROKEN) {
-            return new ControlLine.Broken(control, beginning(from, to), ControlLine.Broken.Reason.SAID);
+            return new ControlLine.Broken(control, beginning(control, from, to), ControlLine.Broken.Reason.SAID);
         }
         Zone first = zone(from.getFirst());
         Zone second = framed ? first : zone(to.getFirst());
@@ -106,30 +106,31 @@ public final class ControlLines {
         boolean joins = !first.opposite(second) || penLine.unbroken() && carries(control);
         return ways.way(joins ? StripWays.Strips.ALONG_EDGES : StripWays.Strips.NONE)
                 .<ControlLine>map(
-                        way -> new ControlLine.Continuous(control, drawn(way, from, to), way.strips(), sheets(way)))
+                        way -> new ControlLine.Continuous(control, drawn(way, control), way.strips(), sheets(way)))
                 .orElseGet(() -> first.opposite(second)
                                 || ways.way(StripWays.Strips.ACROSS_THE_BAR).isPresent()
-                        ? new ControlLine.ChangesSide(control, beginning(from, to), first, second)
-                        : new ControlLine.Broken(control, beginning(from, to), ControlLine.Broken.Reason.OUT_OF_REACH));
+                        ? new ControlLine.ChangesSide(control, beginning(control, from, to), first, second)
+                        : new ControlLine.Broken(
+                                control, beginning(control, from, to), ControlLine.Broken.Reason.OUT_OF_REACH));
     }
 
     /** The line with its two ends on the section's ends, straight pieces that leave their face bent to stay in it. */
-    private ImmutableList<Point> drawn(StripWays.Way way, ImmutableList<Integer> from, ImmutableList<Integer> to) {
+    private ImmutableList<Point> drawn(StripWays.Way way, Control control) {
         MutableList<Point> line = Lists.mutable.empty();
         Point begins = onEnd(way.firstFace(), ends.getFirst());
         Point arrives = onEnd(way.lastFace(), ends.getLast());
         if (way.steps().isEmpty()) {
-            return inFace(way.firstFace(), begins, arrives);
+            return inFace(way.firstFace(), begins, arrives, control);
         }
         line.addAllIterable(
-                inFace(way.firstFace(), begins, way.steps().getFirst().from()));
+                inFace(way.firstFace(), begins, way.steps().getFirst().from(), control));
         for (StripWays.Step step : way.steps()) {
             line.addAllIterable(
                     step.face() == PlanarSubdivision.NOTHING
                             ? Lists.immutable.of(step.from(), step.to())
-                            : inFace(step.face(), step.from(), step.to()));
+                            : inFace(step.face(), step.from(), step.to(), control));
         }
-        line.addAllIterable(inFace(way.lastFace(), way.steps().getLast().to(), arrives));
+        line.addAllIterable(inFace(way.lastFace(), way.steps().getLast().to(), arrives, control));
         return distinct(line);
     }
 
@@ -143,21 +144,27 @@ public final class ControlLines {
         return out.toImmutable();
     }
 
-    private ImmutableList<Point> inFace(int face, Point from, Point to) {
+    private ImmutableList<Point> inFace(int face, Point from, Point to, Control control) {
         Geometry straight = line(from, to);
-        return straight.getLength() < TOUCHING
+        ImmutableList<Point> taut = straight.getLength() < TOUCHING
                         || faces.get(face).isEmpty()
                         || faces.get(face).buffer(TOUCHING).covers(straight)
                 ? Lists.immutable.of(from, to)
                 : ClearWay.through(faces.get(face), point(from), point(to));
+        return FaceWays.along(
+                        faces.get(face),
+                        taut,
+                        plan.ends(),
+                        at -> penLine.unbroken() && indoors(at) == (control == Control.WATER))
+                .orElse(taut);
     }
 
     /** From the first surface's end to where its layer comes nearest to the other's. */
-    private ImmutableList<Point> beginning(ImmutableList<Integer> from, ImmutableList<Integer> to) {
+    private ImmutableList<Point> beginning(Control control, ImmutableList<Integer> from, ImmutableList<Integer> to) {
         Geometry rest = Shapes.union(to.collect(faces::get));
         int face = from.getFirst();
         Point nearest = Shapes.point(DistanceOp.nearestPoints(faces.get(face), rest)[0]);
-        return inFace(face, onEnd(face, ends.getFirst()), nearest);
+        return inFace(face, onEnd(face, ends.getFirst()), nearest, control);
     }
 
     private Point onEnd(int face, Geometry end) {

@@ -2,19 +2,42 @@ package coldseam.junctions.catalogue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import coldseam.conduction.Point;
+import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Role;
+import coldseam.junctions.BuiltIn;
+import coldseam.junctions.ControlLine;
+import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.PenLine;
+import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.TypicalSetups;
 import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Photograph;
 import coldseam.junctions.detail.PointDrawing;
 import coldseam.junctions.language.DetailParameter;
 import coldseam.junctions.language.Statement;
+import coldseam.junctions.path.ControlLines;
+import coldseam.junctions.path.PenLines;
+import coldseam.junctions.plan.PlanarSubdivision;
+import coldseam.junctions.plan.SectionPlan;
+import coldseam.junctions.section.Composer;
+import coldseam.junctions.section.Composition;
+import coldseam.junctions.section.Shapes;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.eclipse.collections.impl.list.Interval;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Geometry;
 
 /** What a detail's text tells the builder to make is in its drawing, as far as the words say it. */
 final class CatalogueDrawnTest {
@@ -98,6 +121,202 @@ final class CatalogueDrawnTest {
                     .forEach(line -> faults.add(detail.id() + ": " + line)));
         }
         assertEquals("", faults.sortThis().makeString("\n"));
+    }
+
+    /** m beside which a sheet must have something that holds it, besides its own thickness. */
+    private static final double HELD = 0.002;
+
+    /** m; a sheet may span a slit as wide. */
+    private static final double SLIT = 0.05;
+
+    /** A sheet hangs in no air: along its whole length it lies on, in or under something else. */
+    @Test
+    void sheetsOfTheLayersLieOnSomething() {
+        Set<String> faults = new ConcurrentSkipListSet<>();
+        inEitherBuild((detail, build, composition) -> {
+            SectionPlan plan = composition.plan();
+            ImmutableList<Geometry> areas = areas(plan);
+            for (int face = 0; face < areas.size(); face++) {
+                if (piece(plan, face).origin() instanceof SectionPlan.Origin.OfLayer layer
+                        && layer.layer().role() == Role.MEMBRANE) {
+                    int sheet = face;
+                    Geometry holds = Shapes.union(Interval.zeroTo(areas.size() - 1)
+                            .select(other -> other != sheet
+                                    && !piece(plan, other).origin().equals(layer)
+                                    && piece(plan, other).role() != Role.AIR_LAYER)
+                            .collect(areas::get));
+                    double thickness = layer.layer().thickness();
+                    double free = Shapes.difference(areas.get(face), holds.buffer(thickness + HELD))
+                                    .getArea()
+                            / thickness;
+                    if (free > SLIT) {
+                        faults.add(String.format(
+                                Locale.ROOT,
+                                "%s, %s: %.0f mm of %s",
+                                detail.id(),
+                                build,
+                                free * 1000,
+                                piece(plan, face).material().name()));
+                    }
+                }
+            }
+        });
+        assertEquals("", String.join("\n", faults));
+    }
+
+    /** A flashing that is only stuck to the face of a cladding leads the water that runs down behind it into the wall. */
+    @Test
+    void flashingsBeginAtALayerThatShedsWater() {
+        Set<String> faults = new ConcurrentSkipListSet<>();
+        inEitherBuild((detail, build, composition) -> {
+            SectionPlan plan = composition.plan();
+            ImmutableList<Geometry> areas = areas(plan);
+            Geometry flashings = Shapes.union(Interval.zeroTo(areas.size() - 1)
+                    .select(face -> own(piece(plan, face).origin()).contains("flashing"))
+                    .collect(areas::get));
+            Geometry sheds = Shapes.union(Interval.zeroTo(areas.size() - 1)
+                    .select(face -> sheds(piece(plan, face).origin()))
+                    .collect(areas::get));
+            Geometry cladding = Shapes.union(Interval.zeroTo(areas.size() - 1)
+                    .select(face -> piece(plan, face).origin() instanceof SectionPlan.Origin.OfLayer layer
+                            && layer.layer().role() == Role.CLADDING)
+                    .collect(areas::get));
+            // One that lies under boards that stand out over it begins in their shelter.
+            if (!flashings.isEmpty()
+                    && !sheds.isEmpty()
+                    && flashings.distance(cladding) < HELD
+                    && flashings.distance(sheds) > HELD) {
+                faults.add(String.format(
+                        Locale.ROOT, "%s, %s: %.0f mm off", detail.id(), build, flashings.distance(sheds) * 1000));
+            }
+        });
+        assertEquals("", String.join("\n", faults));
+    }
+
+    /** m; what is shorter may cross a thing aslant. */
+    private static final double SHORT = 0.08;
+
+    /** How far from the direction of a face a line may be, or from straight across: the sine of 5°. */
+    private static final double ASLANT = 0.087;
+
+    /** What seals, sheds water or brakes vapour lies on a face of something, or goes straight through it. */
+    @Test
+    void linesOfControlRunAlongFaces() {
+        Set<String> faults = new ConcurrentSkipListSet<>();
+        inEitherBuild((detail, build, composition) -> {
+            PenLine pen = PenLines.of(
+                    composition.insulation(),
+                    composition.ends().getFirst(),
+                    composition.ends().getLast(),
+                    0.1);
+            for (ControlLine line : ControlLines.of(composition, detail, pen)) {
+                for (int i = 1; i < line.path().size(); i++) {
+                    Point a = line.path().get(i - 1);
+                    Point b = line.path().get(i);
+                    double length = Math.hypot(b.x() - a.x(), b.y() - a.y());
+                    PlanarSubdivision seen = composition.plan().seen();
+                    int face = seen.faceAt((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
+                    if (length > SHORT
+                            && face != PlanarSubdivision.NOTHING
+                            && seen.faces().get(face).rings().noneSatisfy(ring -> square(ring, a, b))) {
+                        faults.add(String.format(
+                                Locale.ROOT,
+                                "%s, %s: %s through %s from (%.3f, %.3f) to (%.3f, %.3f)",
+                                detail.id(),
+                                build,
+                                line.control(),
+                                piece(composition.plan(), face).material().name(),
+                                a.x(),
+                                a.y(),
+                                b.x(),
+                                b.y()));
+                    }
+                }
+            }
+        });
+        assertEquals("", String.join("\n", faults));
+    }
+
+    /** Whether a way runs along a side of a ring or at a right angle to it. */
+    private static boolean square(ImmutableList<Point> ring, Point a, Point b) {
+        for (int i = 0; i < ring.size(); i++) {
+            Point c = ring.get(i);
+            Point d = ring.get((i + 1) % ring.size());
+            double lengths = Math.hypot(b.x() - a.x(), b.y() - a.y()) * Math.hypot(d.x() - c.x(), d.y() - c.y());
+            double across = (b.x() - a.x()) * (d.y() - c.y()) - (b.y() - a.y()) * (d.x() - c.x());
+            double along = (b.x() - a.x()) * (d.x() - c.x()) + (b.y() - a.y()) * (d.y() - c.y());
+            if (Math.min(Math.abs(across), Math.abs(along)) < ASLANT * lengths) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private interface Look {
+        void at(Detail detail, TypicalBuild build, Composition composition);
+    }
+
+    /** A detail as it is composed. */
+    private record Drawn(Detail detail, TypicalBuild build, Composition composition) {}
+
+    /** Every detail in both builds, its boards as usual, thin and thick, as far as it is offered there; composed once. */
+    private static final class EveryDrawing {
+        static final ImmutableList<Drawn> ALL =
+                CatalogueFile.builtIn().junctions().flatCollect(CatalogueDrawnTest::drawn);
+    }
+
+    private static ImmutableList<Drawn> drawn(Detail detail) {
+        MutableList<Drawn> drawn = Lists.mutable.empty();
+        for (TypicalBuild build : TypicalBuild.values()) {
+            Lists.immutable
+                    .of(
+                            build.setup(detail.junction()),
+                            TypicalSetups.of(detail.junction(), build, 0.05),
+                            TypicalSetups.of(detail.junction(), build, 0.30))
+                    .forEach(setup -> composed(detail, setup)
+                            .ifPresent(composition -> drawn.add(new Drawn(detail, build, composition))));
+        }
+        return drawn.toImmutable();
+    }
+
+    private static Optional<Composition> composed(Detail detail, JunctionSetup setup) {
+        try {
+            return Optional.of(Composer.compose(detail, setup, BuiltIn.LIBRARY));
+        } catch (DetailDoesNotFit notOffered) {
+            return Optional.empty();
+        }
+    }
+
+    private static void inEitherBuild(Look look) {
+        EveryDrawing.ALL.castToList().parallelStream()
+                .forEach(each -> look.at(each.detail(), each.build(), each.composition()));
+    }
+
+    private static SectionPlan.Piece piece(SectionPlan plan, int face) {
+        return plan.pieces().get(plan.seen().faces().get(face).painted());
+    }
+
+    private static ImmutableList<Geometry> areas(SectionPlan plan) {
+        return plan.seen()
+                .faces()
+                .collect(face -> Shapes.difference(
+                        Shapes.of(face.rings().getFirst()),
+                        Shapes.union(face.rings().drop(1).collect(Shapes::of))));
+    }
+
+    private static boolean sheds(SectionPlan.Origin origin) {
+        if (origin instanceof SectionPlan.Origin.OfStrip strip) {
+            return strip.carries().contains(Control.WATER) && !strip.what().contains("flashing");
+        }
+        return origin instanceof SectionPlan.Origin.OfLayer layer
+                && layer.layer().controls().contains(Control.WATER);
+    }
+
+    private static String own(SectionPlan.Origin origin) {
+        if (origin instanceof SectionPlan.Origin.OfStrip strip) {
+            return strip.what();
+        }
+        return origin instanceof SectionPlan.Origin.OfDetail detail ? detail.what() : "";
     }
 
     private static String name(Statement statement) {

@@ -167,4 +167,111 @@ class HandDrawingTest {
                 setup.outdoorTemperature());
         assertTrue(misfit(beside).contains("faces a temperature factor of 1.00, the house's surface one of 0.50"));
     }
+
+    @Test
+    void aFaceThatNoAirTouchesIsRefused() throws IOException {
+        String outside = CORNER.replace(
+                "- {environment: outdoor, path: [[-1500, 300], [300, 300], [300, -1500]]}",
+                "- {environment: outdoor, path: [[-1500, 300], [-1000, 300]]}\n"
+                        + "- {environment: outdoor, path: [[300, -1000], [300, -1500]]}");
+        assertEquals(
+                "2598 mm of its outline without one", faults(outside).getOnly().got());
+        String inside = CORNER.replace(
+                "- {environment: indoor, path: [[-1500, 0], [0, 0], [0, -1500]]}",
+                "- {environment: indoor, path: [[-1500, 0], [-1000, 0]]}\n"
+                        + "- {environment: indoor, path: [[0, 0], [0, -1500]]}");
+        assertEquals(
+                "998 mm of its outline without one", faults(inside).getOnly().got());
+    }
+
+    @Test
+    void airThatHardlyTouchesIsRefused() throws IOException {
+        String still = CORNER.replace("outdoor, path: [[-1500", "outdoor, surface-resistance: 0.26, path: [[-1500")
+                .replace("0.3425", "0.3185");
+        assertEquals("0.260 m²·K/W", faults(still).getOnly().got());
+    }
+
+    @Test
+    void aMaterialThatThereIsNotIsRefusedUnlessALegShowsIt() throws IOException {
+        String trim = CORNER.replace(
+                "environments:",
+                "- {material: %s, conductivity: %s, polygon: [[200, 200], [300, 200], [300, 300], [200, 300]]}\nenvironments:");
+        assertEquals(
+                "0.0170 W/(m·K) of \"trim\"",
+                faults(String.format(trim, "trim", "0.017")).getOnly().got());
+        assertEquals(
+                "0.0240 W/(m·K) of \"mineral wool board\"",
+                faults(String.format(trim, "mineral wool board", "0.024"))
+                        .getOnly()
+                        .got());
+        accepted(String.format(trim, "trim", "0.018"));
+        accepted(String.format(trim, "mineral wool board", "0.026"));
+        // R of the board becomes 100 mm / 0.017, and the house's surface is held to it.
+        accepted(CORNER.replace("0.04, polygon", "0.017, polygon").replace("0.3425", "0.15845"));
+    }
+
+    @Test
+    void endsOfFloorsAndSoilTouchNoAir() throws IOException {
+        String floor = """
+            section: Floor on a wall
+            lengths: mm
+            regions:
+            - {material: board, conductivity: 0.04, rectangle: [200, -1200, 300, 1400]}
+            - {material: masonry, conductivity: 0.8, rectangle: [0, -1200, 200, 1400]}
+            - {material: concrete, conductivity: 2.3, rectangle: [-1000, 0, 200, 200]}
+            environments:
+              indoor: {temperature: 20, surface-resistance: 0.13}
+              outdoor: {temperature: 0, surface-resistance: 0.04}
+            boundaries:
+            - {environment: outdoor, path: [[300, -1200], [300, 1400]]}
+            - {environment: indoor, path: [[0, -1200], [0, 0], [-1000, 0]]}
+            - {environment: indoor, path: [[-1000, 200], [0, 200], [0, 1400]]}
+            junction:
+              kind: intermediate floor
+              legs:
+              - {name: wall, transmittance: 0.3425, external: 1300, internal: 1300, insulation: 100, cut: [[0, -1200], [300, -1200]]}
+              - {name: wall above, transmittance: 0.3425, external: 1300, internal: 1300, insulation: 100, cut: [[0, 1400], [300, 1400]]}
+            """;
+        accepted(floor);
+        assertEquals(
+                "398 mm of its outline without one",
+                faults(floor.replace(
+                                "- {environment: outdoor, path: [[300, -1200], [300, 1400]]}",
+                                "- {environment: outdoor, path: [[300, -1200], [300, -100]]}\n"
+                                        + "- {environment: outdoor, path: [[300, 300], [300, 1400]]}"))
+                        .getOnly()
+                        .got());
+        String slab = """
+            section: Slab on the ground
+            lengths: mm
+            regions:
+            - {material: soil, conductivity: 1.5, rectangle: [-4000, -6000, 6000, -100]}
+            - {material: board, conductivity: 0.04, rectangle: [200, -200, 300, 1500]}
+            - {material: masonry, conductivity: 0.8, rectangle: [0, -200, 200, 1500]}
+            - {material: concrete, conductivity: 2.3, rectangle: [-4000, -200, 0, 0]}
+            environments:
+              indoor: {temperature: 20, surface-resistance: 0.13}
+              outdoor: {temperature: 0, surface-resistance: 0.04}
+            boundaries:
+            - {environment: outdoor, path: [[300, 1500], [300, -100], [6000, -100]]}
+            - {environment: indoor, path: [[-4000, 0], [0, 0], [0, 1500]]}
+            junction:
+              kind: slab edge
+              legs:
+              - {name: floor, transmittance: 0.3, external: 4300, internal: 4000, insulation: 0, cut: [[-4000, 0], [-4000, -200]]}
+              - {name: wall, transmittance: 0.3425, external: 1700, internal: 1500, insulation: 100, cut: [[0, 1500], [300, 1500]]}
+            """;
+        accepted(slab);
+        assertEquals(
+                "5695 mm of its outline without one",
+                faults(slab.replace("[300, -100], [6000, -100]]", "[300, -100]]"))
+                        .getOnly()
+                        .got());
+    }
+
+    private void accepted(String text) throws IOException {
+        Faults faults = new Faults();
+        HandDrawing.detail("drawn", file(text), faults);
+        faults.throwIfAny();
+    }
 }

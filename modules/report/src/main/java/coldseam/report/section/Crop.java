@@ -95,11 +95,11 @@ final class Crop {
         return window.cutWith(bounds);
     }
 
-    /** Corners of what a detail draws besides what conducts. */
+    /** Corners of what a detail draws besides what conducts, but for the soil, which goes on. */
     private static ImmutableList<Point> told(SectionPicture picture, PaintedParts parts) {
         return picture.own()
                 .collect(parts.parts()::get)
-                .reject(part -> part.solved() || part.look() == Look.AIR)
+                .reject(part -> part.solved() || part.look() == Look.AIR || part.look() == Look.GROUND)
                 .flatCollect(part -> part.outline().corners());
     }
 
@@ -113,11 +113,14 @@ final class Crop {
                 .orElse(coldest);
     }
 
-    /** Corners of painted parts inside the section: where its layers change, which they do not at its ends. */
+    /**
+     * Corners of painted parts inside the section: where its layers change, which they do not at its ends. Soil has corners of
+     * its own far out.
+     */
     private static ImmutableList<Point> joints(SectionPicture picture, PaintedParts parts) {
         Box within = solid(parts).grown(-1e-3);
         return parts.parts()
-                .reject(part -> part.look() == Look.AIR)
+                .reject(part -> part.look() == Look.AIR || part.look() == Look.GROUND)
                 .flatCollect(part -> part.outline().corners())
                 .select(corner -> within.contains(corner.x(), corner.y()))
                 .reject(corner -> picture.ends().anySatisfy(end -> end.aligned(corner)));

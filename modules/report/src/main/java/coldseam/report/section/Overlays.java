@@ -125,8 +125,15 @@ final class Overlays {
                 notShown -> Optional.empty());
         says.ifPresent(words -> {
             Spot at = view.at(line.path().getLast());
-            canvas.disc(at, 2.2, pen(line.control()).ink());
-            beside(canvas, words, at, 9, Type.of(7).with(Face.SEMIBOLD).with(Palette.EMBER));
+            if (shown(at)) {
+                canvas.disc(at, 2.2, pen(line.control()).ink());
+            }
+            beside(
+                    canvas,
+                    said(words, at),
+                    inside(at),
+                    9,
+                    Type.of(7).with(Face.SEMIBOLD).with(Palette.EMBER));
         });
     }
 
@@ -135,17 +142,19 @@ final class Overlays {
         if (!line.unbroken()) {
             if (line.path().notEmpty()) {
                 Spot at = view.at(line.path().getLast());
-                Pen pen = Pen.of(1.8, Palette.EMBER).rounded();
-                canvas.line(at.x() - 5, at.y() - 5, at.x() + 5, at.y() + 5, pen);
-                canvas.line(at.x() - 5, at.y() + 5, at.x() + 5, at.y() - 5, pen);
-                beside(canvas, "broken here", at, 9, type.with(Palette.EMBER));
+                if (shown(at)) {
+                    Pen pen = Pen.of(1.8, Palette.EMBER).rounded();
+                    canvas.line(at.x() - 5, at.y() - 5, at.x() + 5, at.y() + 5, pen);
+                    canvas.line(at.x() - 5, at.y() + 5, at.x() + 5, at.y() - 5, pen);
+                }
+                beside(canvas, said("broken here", at), inside(at), 9, type.with(Palette.EMBER));
             }
             return;
         }
         if (line.neckAt().size() == 2) {
             Spot a = view.at(line.neckAt().get(0));
             Spot b = view.at(line.neckAt().get(1));
-            if (view.page().contains(a.x(), a.y()) && view.page().contains(b.x(), b.y())) {
+            if (shown(a) && shown(b)) {
                 canvas.line(a.x(), a.y(), b.x(), b.y(), Pen.of(1.1, Palette.DEEP));
                 cap(canvas, a, b);
                 cap(canvas, b, a);
@@ -173,8 +182,8 @@ final class Overlays {
 
     private void coldest(Canvas canvas, SectionPicture.Coldest coldest) {
         Spot at = view.at(coldest.at());
-        if (!view.page().contains(at.x(), at.y())) {
-            beside(canvas, words(coldest) + ", beyond this drawing", inside(at), 11, Type.of(7));
+        if (!shown(at)) {
+            beside(canvas, said(words(coldest), at), inside(at), 11, Type.of(7));
             return;
         }
         canvas.disc(at, 4.6, Palette.WHITE);
@@ -186,6 +195,15 @@ final class Overlays {
 
     private String words(SectionPicture.Coldest coldest) {
         return "coldest " + picture.system().format(coldest.temperature(), Dimension.TEMPERATURE);
+    }
+
+    private boolean shown(Spot at) {
+        return view.page().contains(at.x(), at.y());
+    }
+
+    /** A mark's words; where its place lies outside the window, that it does. */
+    private String said(String words, Spot at) {
+        return shown(at) ? words : words.replace(" here", "") + ", beyond this drawing";
     }
 
     /** The nearest place of the page. */

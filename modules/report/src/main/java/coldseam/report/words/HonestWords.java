@@ -1,14 +1,18 @@
 package coldseam.report.words;
 
+import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.Assumed;
 import coldseam.audit.Audit;
 import coldseam.audit.HeldByMemory;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.Sheet;
+import coldseam.audit.Unlikely;
 import coldseam.audit.engine.InputUncertainty;
 import coldseam.audit.engine.Unknown;
 import coldseam.envelope.Limits;
+import coldseam.envelope.Role;
 import coldseam.envelope.SurfaceLimits;
+import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import java.util.Locale;
@@ -46,7 +50,7 @@ public final class HonestWords {
         }
         if (assumed.nothingMeets() > 0) {
             parts.add("that no inner wall, stair or joist bay meets " + say(assumed.nothingMeets(), Dimension.AREA)
-                    + " of walls insulated inside (none is listed under seams)");
+                    + " of walls insulated inside (hardly any is listed under seams)");
         }
         if (assumed.relaxed().notEmpty()) {
             parts.add((assumed.relaxed().size() == 1 ? "a limit relaxed (" : "limits relaxed (")
@@ -63,6 +67,7 @@ public final class HonestWords {
                             .makeString(", ")
                     + " can do");
         }
+        unlikely(assumed.unlikely(), parts);
         if (assumed.notThere().notEmpty()) {
             parts.add("that the house has "
                     + assumed.notThere()
@@ -77,6 +82,40 @@ public final class HonestWords {
                     + ", generic ones without a product's source");
         }
         return parts.isEmpty() ? Optional.empty() : Optional.of("Of it assumed: " + parts.makeString("; ") + ".");
+    }
+
+    private void unlikely(Unlikely what, MutableList<String> parts) {
+        if (what.byHand().notEmpty()) {
+            parts.add("that " + say(what.byHand().sumOfDouble(JunctionRow::length), Dimension.LENGTH)
+                    + " of seams drawn by hand carry, and control air, water and vapour, as their files say");
+        }
+        what.bare()
+                .forEach(assembly -> parts.add("that \"" + assembly.name() + "\" is carried by "
+                        + assembly.layers()
+                                .select(layer -> layer.role() == Role.STRUCTURE)
+                                .collect(layer -> say(layer.thickness(), Dimension.THICKNESS) + " of "
+                                        + layer.material().name())
+                                .makeString(", ")
+                        + " without studs, rafters or joists"));
+        if (what.tall().notEmpty()) {
+            parts.add("that no floor meets "
+                    + say(what.tall().sumOfDouble(Surface::internalArea), Dimension.AREA)
+                    + " of walls higher indoors than one storey");
+        }
+        if (what.best().notEmpty()) {
+            parts.add("that "
+                    + Phrases.count(what.best().size(), "window or door loses", "windows or doors lose")
+                    + " less than the best usual ones, U from "
+                    + say(
+                            what.best()
+                                    .collectDouble(WindowTransmittance::transmittance)
+                                    .min(),
+                            Dimension.TRANSMITTANCE));
+        }
+        what.still()
+                .forEach(material -> parts.add("that \"" + material.name() + "\" conducts "
+                        + say(material.conductivity(), Dimension.CONDUCTIVITY)
+                        + ", less than boards without a vacuum do"));
     }
 
     /** What the verdict was measured by: a sentence or two. */

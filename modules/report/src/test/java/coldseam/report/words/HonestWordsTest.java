@@ -55,4 +55,63 @@ class HonestWordsTest {
                         + LAST,
                 assumed(Sample.yaml() + LAX));
     }
+
+    @Test
+    void aWallThatABoardCarriesIsNamed() {
+        assertEquals(
+                "Of it assumed: that \"wall\" is carried by 59 mm of softwood without studs, rafters or joists; "
+                        + LAST.replace("8", "9"),
+                assumed(carriedBy("softwood, thickness: 59 mm")));
+        assertEquals("Of it assumed: " + LAST.replace("8", "9"), assumed(carriedBy("softwood, thickness: 60 mm")));
+        assertEquals(
+                "Of it assumed: " + LAST.replace("8", "9"),
+                assumed(carriedBy(
+                        "mineral wool batt, thickness: 50 mm, framing: {material: old solid brick, share: 12 %}")));
+        assertEquals("Of it assumed: " + LAST.replace("8", "9"), assumed(carriedBy("steel, thickness: 1 mm")));
+    }
+
+    private static String carriedBy(String structure) {
+        return Sample.yaml().replaceFirst("old solid brick, thickness: 240 mm", structure);
+    }
+
+    /** Rooms are 2.84 m high and 7.07 m by 5.07 m; at 4.36 m of storey height they are 4.2 m high. */
+    @Test
+    void wallsHigherThanAStoreyAreCounted() {
+        assertEquals("Of it assumed: " + LAST, assumed(Sample.yaml().replace("height: 3 m", "height: 4.36 m")));
+        assertEquals(
+                "Of it assumed: that no floor meets 102.2 m² of walls higher indoors than one storey; " + LAST,
+                assumed(Sample.yaml().replace("height: 3 m", "height: 4.37 m")));
+    }
+
+    @Test
+    void windowsBetterThanThereAreUsuallyAreCounted() {
+        String said = "that the house has no door; all 8 conductivities, generic ones without a product's source.";
+        assertEquals(
+                "Of it assumed: that 1 window or door loses less than the best usual ones, U from 0.590 W/(m²·K); "
+                        + said,
+                assumed(Sample.yaml() + window(0.59)));
+        assertEquals("Of it assumed: " + said, assumed(Sample.yaml() + window(0.6)));
+    }
+
+    private static String window(double transmittance) {
+        return "openings:\n  window: {kind: window, surface: ground floor south wall, width: 2 m, height: 1.2 m, sill: 0.9 m,"
+                + " transmittance: " + transmittance + " W/(m²·K)}\n";
+    }
+
+    @Test
+    void whatConductsLikeAVacuumIsNamed() {
+        String yaml = Sample.yaml()
+                .replaceFirst("mineral wool board, thickness: 200", "leaflet board, thickness: 100")
+                .replaceFirst(
+                        "assemblies:",
+                        "materials: {leaflet board: {conductivity: 0.017 W/(m·K), source: a leaflet}}\nassemblies:");
+        assertEquals(
+                "Of it assumed: that \"leaflet board\" conducts 0.017 W/(m·K), less than boards without a vacuum do; "
+                        + "that the house has no window and no door; 7 of 8 conductivities, generic ones without a product's source.",
+                assumed(yaml));
+        assertEquals(
+                "Of it assumed: that the house has no window and no door; 7 of 8 conductivities, generic ones without a"
+                        + " product's source.",
+                assumed(yaml.replace("0.017", "0.018")));
+    }
 }

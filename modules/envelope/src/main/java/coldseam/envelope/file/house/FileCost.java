@@ -47,6 +47,9 @@ record FileCost(Per per, Optional<Located<String>> cost, Optional<String> source
         } catch (UnreadableException bad) {
             faults.add(cost.get().place(), "cost: " + bad.asked(), bad.got(), bad.allowed(), bad.next());
         }
+        source.filter(SourceText::isNone)
+                .ifPresent(text -> faults.add(
+                        cost.get().place(), "source: " + SourceText.ASKED, '"' + text + '"', "", SourceText.NEXT));
         if (source.isEmpty()) {
             faults.add(
                     cost.get().place(),

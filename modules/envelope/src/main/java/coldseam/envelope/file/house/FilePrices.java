@@ -71,6 +71,7 @@ record FilePrices(
             String source) {
 
         FileDetailPrice {
+            SourceText.require("source", source);
             try {
                 QuantityParser.PriceOfLength price = QuantityParser.parsePriceOfLength(cost);
                 plausible("cost", PriceRange.METRE, price.perMetre(), price.currency(), cost);

@@ -264,7 +264,8 @@ final class LayerChecks {
     private void resistance(FileLayer layer, Material filling, double declared) {
         double conductivity = layer.thickness() / declared;
         double ratio = conductivity / filling.conductivity();
-        if (ratio >= 1 / LIKE_ITS_MATERIAL && ratio <= LIKE_ITS_MATERIAL) {
+        double least = Math.max(1 / LIKE_ITS_MATERIAL, MaterialChecks.least(filling));
+        if (ratio >= least && ratio <= LIKE_ITS_MATERIAL) {
             return;
         }
         faults.add(
@@ -278,8 +279,7 @@ final class LayerChecks {
                         "%s to %s; usual of \"%s\": %s",
                         UnitSystem.SI.format(
                                 layer.thickness() / filling.conductivity() / LIKE_ITS_MATERIAL, Dimension.RESISTANCE),
-                        UnitSystem.SI.format(
-                                layer.thickness() / filling.conductivity() * LIKE_ITS_MATERIAL, Dimension.RESISTANCE),
+                        UnitSystem.SI.format(layer.thickness() / filling.conductivity() / least, Dimension.RESISTANCE),
                         filling.name(),
                         UnitSystem.SI.format(filling.conductivity(), Dimension.CONDUCTIVITY)),
                 "correct thickness or resistance, or add a material of its own with its source");

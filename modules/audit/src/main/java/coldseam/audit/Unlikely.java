@@ -1,0 +1,88 @@
+package coldseam.audit;
+
+import coldseam.assemblies.window.WindowTransmittance;
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Material;
+import coldseam.envelope.Opening;
+import coldseam.envelope.Point3;
+import coldseam.envelope.Role;
+import coldseam.envelope.shell.Surface;
+import coldseam.junctions.hand.HandDrawing;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * What of a house there may be, but seldom is: where it is a slip of the pen or a trick, the house loses more than is computed.
+ *
+ * @param byHand edges whose section is drawn by hand: that it carries, and controls air, water and vapour, its file alone says
+ * @param bare assemblies that boards alone carry: studs, rafters or joists are left out
+ * @param tall walls so high indoors that a floor is likely to meet them, and none does
+ * @param best windows and doors that lose less than the best that are usual
+ * @param still materials of the house file that conduct less than boards without a vacuum do
+ */
+public record Unlikely(
+        ImmutableList<JunctionRow> byHand,
+        ImmutableList<Assembly> bare,
+        ImmutableList<Surface> tall,
+        ImmutableList<Opening> best,
+        ImmutableList<Material> still) {
+
+    /** m; solid boards of wood and slabs of concrete that carry a wall or a roof begin here (common practice, no source). */
+    private static final double CARRIES = 0.06;
+
+    /** W/(m·K); sheets of metal carry at any thickness. */
+    private static final double METAL = 10;
+
+    /** m between a floor's top and what is over it; rooms of one storey are seldom higher (judgement). */
+    private static final double ONE_STOREY = 4.2;
+
+    private static final double LEVEL = 0.001;
+
+    /** W/(m²·K) of frame and glass together: triple glass in insulated frames has 0.7 to 0.8 (common practice, no source). */
+    private static final double BEST = 0.6;
+
+    /** W/(m·K); foams and fibres conduct more (common practice, no source). */
+    private static final double STILL = 0.018;
+
+    static Unlikely of(Audit audit, ImmutableList<Material> used) {
+        return new Unlikely(
+                audit.junctions()
+                        .select(row -> row.sheet()
+                                .filter(sheet -> sheet.result().detail().drawing() instanceof HandDrawing)
+                                .isPresent()),
+                audit.shell()
+                        .surfaces()
+                        .flatCollect(surface -> surface.assembly().stream().toList())
+                        .distinct()
+                        .select(Unlikely::isBare)
+                        .toSortedListBy(Assembly::name)
+                        .toImmutable(),
+                audit.shell().surfaces().select(Unlikely::isTall),
+                audit.house().openings().select(opening -> WindowTransmittance.transmittance(opening) < BEST),
+                used.select(material -> material.conductivity() < STILL && !Assumed.isBuiltIn(material)));
+    }
+
+    private static boolean isBare(Assembly assembly) {
+        ImmutableList<Layer> structure = assembly.layers().select(layer -> layer.role() == Role.STRUCTURE);
+        return structure.notEmpty()
+                && assembly.layers().noneSatisfy(layer -> layer.framing().isPresent())
+                && structure.noneSatisfy(layer -> layer.material().conductivity() > METAL)
+                && structure.sumOfDouble(Layer::thickness) < CARRIES;
+    }
+
+    /** Gables and what else ends in a slope are as high as their roof. */
+    private static boolean isTall(Surface surface) {
+        double top = surface.innerOutline().collectDouble(Point3::z).max();
+        double foot = surface.innerOutline().collectDouble(Point3::z).min();
+        return surface.use() == Body.Use.WALL
+                && surface.exposure().kind() != Exposure.Kind.PARTY
+                && top - foot > ONE_STOREY
+                && surface.innerOutline()
+                                .select(point -> top - point.z() < LEVEL)
+                                .distinct()
+                                .size()
+                        > 1;
+    }
+}

@@ -1,0 +1,193 @@
+package coldseam.junctions.hand;
+
+import coldseam.conduction.Boundary;
+import coldseam.conduction.Environment;
+import coldseam.conduction.Point;
+import coldseam.conduction.Region;
+import coldseam.conduction.Section;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Material;
+import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.files.Faults;
+import coldseam.files.Position;
+import coldseam.junctions.section.Composer;
+import coldseam.junctions.section.Composition;
+import coldseam.junctions.section.Shapes;
+import java.util.Locale;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.linemerge.LineMerger;
+
+/**
+ * What of a drawing by hand would let a seam lose less than it can: a face that no air touches, air that hardly touches it, and
+ * materials that there are not.
+ */
+final class HandBounds {
+
+    /** m; what is as near to a boundary or to a cut lies on it. */
+    private static final double NEAR = 0.001;
+
+    /** m; less of an outline may be left to no environment, by rounding of its corners. */
+    private static final double LEFT = 0.005;
+
+    /** m past its end, where the room goes on beside a face but not beside the end of a floor. */
+    private static final double PAST = 0.02;
+
+    /** m²·K/W; no surface has more in still air (ISO 13788:2012 takes 0.25 for corners and behind furniture; from memory). */
+    private static final double STILL = 0.25;
+
+    /** W/(m·K); what conducts less holds a vacuum or is an aerogel (common practice, no source). */
+    private static final double LEAST = 0.018;
+
+    /** How many times less what has a built-in insulation's name may conduct: products of one kind differ by less (judgement). */
+    private static final double ALIKE = 1.4;
+
+    private final Section section;
+    private final JunctionKind kind;
+    private final Position place;
+    private final ImmutableList<Composition.Face> faces;
+    private final ImmutableList<Geometry> cuts;
+
+    HandBounds(SectionFile drawn, ImmutableList<Composition.Face> faces) {
+        FileSection.FileJunction junction = drawn.file().junction().orElseThrow();
+        this.section = drawn.section();
+        this.kind = junction.kind();
+        this.place = drawn.file().place();
+        this.faces = faces;
+        this.cuts = junction.legs().collect(leg -> {
+            ImmutableList<Point> ends = SectionFile.points(leg.cut(), drawn.unit());
+            return Composer.line(ends.getFirst(), ends.getLast());
+        });
+    }
+
+    /** Adds whatever makes the drawing lose less than what it stands for. */
+    void check(Faults faults) {
+        resistances(faults);
+        materials(faults);
+        outline(faults);
+    }
+
+    private void resistances(Faults faults) {
+        section.environments()
+                .collectDouble(Environment::surfaceResistance)
+                .toList()
+                .withAll(section.boundaries()
+                        .select(each -> each.surfaceResistance().isPresent())
+                        .collectDouble(each -> each.surfaceResistance().getAsDouble()))
+                .select(each -> each > STILL)
+                .distinct()
+                .forEach(each -> faults.add(
+                        place,
+                        "air at a surface resists no more than still air does",
+                        said("%.3g m²·K/W", each),
+                        said("at most %.2f m²·K/W", STILL),
+                        "correct surface-resistance"));
+    }
+
+    private void materials(Faults faults) {
+        section.regions()
+                .distinctBy(region -> region.material() + " " + region.conductivity())
+                .forEach(region -> MaterialLibrary.named(region.material())
+                        .filter(Material::insulates)
+                        .ifPresentOrElse(known -> like(region, known, faults), () -> unknown(region, faults)));
+    }
+
+    private void like(Region region, Material known, Faults faults) {
+        if (region.conductivity() < known.conductivity() / ALIKE) {
+            faults.add(
+                    place,
+                    "a region of a built-in insulation's name conducts like it",
+                    said("%.3g W/(m·K)", region.conductivity()) + " of \"" + region.material() + "\"",
+                    said("at least %.3g W/(m·K)", known.conductivity() / ALIKE)
+                            + said("; built in: %.3g W/(m·K)", known.conductivity()),
+                    "correct it, or give the product a name of its own");
+        }
+    }
+
+    /** What the legs are of is held to the house's layers; all else must be a material that there is. */
+    private void unknown(Region region, Faults faults) {
+        boolean alongACut = faces.anySatisfy(face -> face.conductivity() == region.conductivity()
+                && cuts.anySatisfy(cut -> face.area().intersection(cut).getLength() > NEAR));
+        if (region.conductivity() < LEAST && !alongACut) {
+            faults.add(
+                    place,
+                    "only what a leg's cut shows may conduct less than boards do",
+                    said("%.3g W/(m·K)", region.conductivity()) + " of \"" + region.material() + "\"",
+                    said("at least %.3f W/(m·K)", LEAST),
+                    "correct it, or draw it as a layer of a leg, which is held to the house's");
+        }
+    }
+
+    private void outline(Faults faults) {
+        MutableList<Geometry> touched = cuts.toList();
+        section.boundaries().forEach(each -> touched.addAllIterable(lines(each)));
+        Geometry free = Shapes.union(faces.collect(Composition.Face::area)).getBoundary();
+        for (Geometry each : touched) {
+            free = free.difference(each.buffer(NEAR));
+        }
+        Geometry rim = Shapes.union(faces.collect(Composition.Face::area))
+                .convexHull()
+                .getBoundary()
+                .buffer(NEAR);
+        if (kind.form().ground()) {
+            free = free.difference(rim);
+        }
+        LineMerger merger = new LineMerger();
+        merger.add(free);
+        double length = 0;
+        for (Object piece : merger.getMergedLineStrings()) {
+            Geometry line = (Geometry) piece;
+            length += isEnd(line, rim) ? 0 : line.getLength();
+        }
+        if (length > LEFT) {
+            faults.add(
+                    place,
+                    "every face of a drawing meets an environment; only the legs' cuts, the ends of floors and"
+                            + " walls that go on, and the soil's sides, meet none",
+                    said("%.0f mm of its outline without one", 1000 * length),
+                    "",
+                    "add boundaries, or draw it to the legs' cuts");
+        }
+    }
+
+    /**
+     * Whether a third limb ends there, such as a floor between two rooms or a wall that goes on down: at the drawing's rim,
+     * straight, and with the air turning away at both its ends.
+     */
+    private boolean isEnd(Geometry line, Geometry rim) {
+        if (!rim.covers(line)) {
+            return false;
+        }
+        Coordinate[] ends = line.getCoordinates();
+        Coordinate from = ends[0];
+        Coordinate to = ends[ends.length - 1];
+        double apart = from.distance(to);
+        return apart > line.getLength() - NEAR && turns(from, to, apart) && turns(to, from, apart);
+    }
+
+    /** Whether air is at the end of a line and does not go on along it, as it would beside a face. */
+    private boolean turns(Coordinate end, Coordinate other, double apart) {
+        double past = PAST / apart;
+        Coordinate beyond = new Coordinate(end.x + past * (end.x - other.x), end.y + past * (end.y - other.y));
+        Geometry air = Shapes.FACTORY.buildGeometry(
+                section.boundaries().flatCollect(HandBounds::lines).toList());
+        return air.distance(Shapes.FACTORY.createPoint(end)) <= 3 * NEAR
+                && air.distance(Shapes.FACTORY.createPoint(beyond)) > PAST / 2;
+    }
+
+    private static ImmutableList<Geometry> lines(Boundary boundary) {
+        ImmutableList<Point> path = boundary.path();
+        MutableList<Geometry> lines = Lists.mutable.empty();
+        for (int i = 1; i < path.size(); i++) {
+            lines.add(Composer.line(path.get(i - 1), path.get(i)));
+        }
+        return lines.toImmutable();
+    }
+
+    private static String said(String format, double value) {
+        return String.format(Locale.ROOT, format, value);
+    }
+}
