@@ -7,6 +7,8 @@ import java.util.concurrent.Callable;
 import org.eclipse.collections.api.factory.Lists;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 
 /** Audits a house and prints its findings, without documents. */
 @Command(
@@ -21,6 +23,15 @@ final class CheckCommand implements Callable<Integer> {
     @Mixin
     final HouseOptions options;
 
+    @ParentCommand
+    Coldseam root;
+
+    @Option(
+            names = "--watch",
+            description =
+                    "Checks again each time the house file, or a detail of its own, is saved, and says what changed.")
+    boolean watch;
+
     CheckCommand(Terminal terminal, Workshop workshop, Optional<Path> usual) {
         this.terminal = terminal;
         this.options = new HouseOptions(usual);
@@ -29,6 +40,12 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (watch) {
+            return options.living(
+                    workshop,
+                    within -> new Watch(options.house, within, options.units(), terminal, root.verbose)
+                            .run(Polling.USUAL));
+        }
         Timings timings = new Timings();
         Told told = options.tell(
                 workshop,

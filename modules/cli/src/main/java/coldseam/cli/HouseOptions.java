@@ -149,12 +149,21 @@ final class HouseOptions {
             Optional<KeptFolder> kept, Workshop workshop, Terminal terminal, BiFunction<Workshop, Progress, T> work) {
         ProgressLines lines = new ProgressLines(terminal);
         try {
-            Workshop within = workshop.within(budget(workshop));
-            return work.apply(kept.map(within::keepingIn).orElse(within), lines);
+            return work.apply(within(kept, workshop), lines);
         } finally {
             lines.close();
             kept.ifPresent(folder -> say(folder, terminal));
         }
+    }
+
+    /** Does work that goes on for as long as somebody wants it. */
+    int living(Workshop workshop, Function<Workshop, Integer> work) {
+        return work.apply(within(kept(), workshop));
+    }
+
+    private Workshop within(Optional<KeptFolder> kept, Workshop workshop) {
+        Workshop within = workshop.within(budget(workshop));
+        return kept.map(within::keepingIn).orElse(within);
     }
 
     private Budget budget(Workshop workshop) {

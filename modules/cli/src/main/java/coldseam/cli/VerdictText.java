@@ -22,7 +22,9 @@ import coldseam.report.words.TerraceWords;
 import coldseam.report.words.VerdictWords;
 import coldseam.report.words.VertexWords;
 import java.time.format.TextStyle;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -77,6 +79,48 @@ final class VerdictText {
                     .forEach(line -> lines.addAllIterable(Columns.fold(line, "  ", UNDER_NUMBER)));
         }
         return lines.toImmutable();
+    }
+
+    /** The verdict and what is otherwise than before: what the house loses, findings that came, went or weigh another amount. */
+    ImmutableList<String> since(Audit before) {
+        VerdictText other = new VerdictText(before, units);
+        MutableList<String> lines = Lists.mutable.withAll(
+                Columns.fold(audit.house().name() + ": " + VerdictWords.sentence(audit.verdict()), "", "  "));
+        String total = new HonestWords(audit, units).total();
+        String was = new HonestWords(before, units).total();
+        row(lines, "heat-loss coefficient", "H_T = " + total + (total.equals(was) ? ", as before" : ", before " + was));
+        Map<String, String> now = titles();
+        Map<String, String> then = other.titles();
+        int same = lines.size();
+        then.forEach((what, said) -> {
+            if (!now.containsKey(what)) {
+                changed(lines, "gone", said);
+            }
+        });
+        now.forEach((what, said) -> {
+            if (!said.equals(then.get(what))) {
+                changed(lines, then.containsKey(what) ? "now" : "new", said);
+            }
+        });
+        if (lines.size() == same) {
+            lines.add("  findings as before");
+        }
+        return lines.toImmutable();
+    }
+
+    private static void changed(MutableList<String> lines, String how, String what) {
+        lines.addAllIterable(Columns.fold(what, String.format(Locale.ROOT, "  %-5s", how), "       "));
+    }
+
+    /** Each finding in a line, in their order, by what it is about. */
+    private Map<String, String> titles() {
+        Map<String, String> titles = new LinkedHashMap<>();
+        audit.findings()
+                .forEach(finding -> titles.merge(
+                        finding.rule() + " " + words.title(finding) + " " + words.place(finding),
+                        words.title(finding) + " (" + numbers(finding) + ")",
+                        (one, another) -> one + "; " + another));
+        return titles;
     }
 
     private MutableList<String> head() {

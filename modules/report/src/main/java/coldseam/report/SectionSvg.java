@@ -48,7 +48,7 @@ public final class SectionSvg {
         double keys = SvgKeys.height(drawing);
         SvgCanvas canvas = new SvgCanvas(width + 24, height + Legend.HEIGHT + keys + below + 42, FontMetrics.shared());
         Box all = new Box(12, 12 + below, width + 12, height + Legend.HEIGHT + keys + below + 12);
-        SvgKeys.title(canvas, title, all.x0(), all.y1() + 8);
+        SvgKeys.title(canvas, title, all.x0(), all.y1() + 8, width);
         drawing.draw(canvas, new Box(all.x0(), all.y1() - height, all.x1(), all.y1()));
         Legend.draw(canvas, new Box(all.x0(), all.y0() + keys, all.x1(), all.y1() - height), picture, drawing);
         SvgKeys.draw(canvas, drawing, picture.system(), new Box(all.x0(), all.y0(), all.x1(), all.y0() + keys - 10));

@@ -18,14 +18,22 @@ final class SvgKeys {
 
     private static final double ROW = 15;
 
+    private static final double TITLE = 12;
+
+    /** How much wider another typeface may set a line where a viewer lacks ours (judgement). */
+    private static final double WIDER = 1.25;
+
     private SvgKeys() {}
 
     static double height(SectionDrawing drawing) {
         return (drawing.keys().size() + 1) / 2 * ROW + 14;
     }
 
-    static void title(Canvas canvas, String title, double x, double y) {
-        canvas.text(title, x, y, Type.of(12).with(Face.SEMIBOLD).with(Palette.DEEP), Align.LEFT);
+    /** In one line, smaller where it is long. */
+    static void title(Canvas canvas, String title, double x, double y, double room) {
+        double usual = canvas.metrics().width(title, Type.of(TITLE).with(Face.SEMIBOLD));
+        double size = Math.min(TITLE, TITLE * room / (usual * WIDER));
+        canvas.text(title, x, y, Type.of(size).with(Face.SEMIBOLD).with(Palette.DEEP), Align.LEFT);
     }
 
     static void draw(Canvas canvas, SectionDrawing drawing, UnitSystem units, Box box) {

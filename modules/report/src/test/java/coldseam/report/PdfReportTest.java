@@ -76,6 +76,19 @@ class PdfReportTest {
         assertTrue(cover.contains("96.7 W/K"), cover);
     }
 
+    /** Where the first page is full, the list of contents goes with its heading, not over what stands there. */
+    @Test
+    void theContentsStandWhereTheirHeadingDoes() {
+        byte[] full = PdfReport.bytes(
+                SampleAudit.create("Linnet Yard 4, second house on the left ".repeat(20)), UnitSystem.SI, Paper.A4);
+        String first = text(full, 1, 1);
+        String second = text(full, 2, 2);
+        assertFalse(first.contains("In this report"), first);
+        assertFalse(first.contains("Edge register"), first);
+        assertTrue(second.contains("In this report"), second);
+        assertTrue(second.contains("Edge register"), second);
+    }
+
     @Test
     void showsEveryFindingWithItsPlaceAndRemedy() throws IOException {
         // Columns stand side by side, so each is read by itself: unsorted text keeps a cell together.

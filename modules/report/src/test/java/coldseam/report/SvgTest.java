@@ -16,9 +16,14 @@ import coldseam.conduction.solve.Conduction;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.plan.SectionPlan;
+import coldseam.report.drawing.Face;
+import coldseam.report.drawing.Type;
 import coldseam.report.pages.MarkedTemperatures;
+import coldseam.report.pdf.FontMetrics;
+import coldseam.report.section.SectionPicture;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -70,6 +75,19 @@ class SvgTest {
         assertTrue(words(svg).contains("°F"), words(svg));
         assertTrue(words(svg).contains("Where the intervals' width comes from"), words(svg));
         assertTrue(words(svg).contains("places in inches"), words(svg));
+    }
+
+    /** Also where a viewer sets it a quarter wider; the picture is 584 wide, its margins 12. */
+    @Test
+    void aLongTitleStaysInThePicture() {
+        String title =
+                "outside stair against the wall: Steps stand clear of the wall, boards pass behind them without a cut";
+        String svg = SectionSvg.picture(
+                SectionPicture.of(SLAB.solution().section(), SLAB.solution(), UnitSystem.SI), title, Optional.empty());
+        Matcher text = Pattern.compile("font-size=\"([0-9.]+)\"[^>]*>" + title).matcher(svg);
+        assertTrue(text.find(), svg.substring(0, 600));
+        Type type = Type.of(Double.parseDouble(text.group(1))).with(Face.SEMIBOLD);
+        assertEquals(560 / 1.25, FontMetrics.shared().width(title, type), 0.5, "to a twentieth of a point in size");
     }
 
     /** Around the inside corner the squares are of the middle step, far out in an arm of the lightest only. */

@@ -123,7 +123,7 @@ class DecisionChecksTest {
         refused(
                 """
                   junctions:
-                    parapet: {kinds: [parapet], options: [{detail: parapet-on-break-blocks, cost: 0 EUR/m, source: an offer}]}
+                    parapet: {kinds: [parapet], options: [{detail: parapet-on-break-blocks, cost: 0 EUR/m, source: a quote}]}
                   openings:
                     kitchen:
                       openings: [kitchen window]

@@ -8,9 +8,11 @@ import coldseam.audit.Sheet;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.report.drawing.Align;
+import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Face;
 import coldseam.report.drawing.Ink;
 import coldseam.report.drawing.Palette;
+import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Tag;
 import coldseam.report.house.FindingMark;
@@ -33,9 +35,18 @@ import org.eclipse.collections.impl.factory.Lists;
 /** The first page: the verdict and the few numbers that matter. */
 public final class Cover {
 
-    private static final int CONTENTS = 12;
+    /** Entries of the list of contents beside the sheets. */
+    private static final int OTHERS = 12;
+
+    /** Rows of the list of contents that leave room for its heading on any paper; more entries are set in more columns. */
+    private static final int MOST_ROWS = 44;
+
+    private static final double ROW = 13;
+    private static final double BETWEEN = 24;
 
     private double contentsTop;
+    private int contentsPage;
+    private int columns;
 
     /** Sets the page; the list of contents is filled in last. */
     public void write(Page page) {
@@ -45,8 +56,7 @@ public final class Cover {
         flow.add(Blocks.drawing(
                 5,
                 (canvas, box) -> canvas.fill(
-                        new coldseam.report.drawing.Box(box.x0(), box.y0() + 1, box.x0() + 64, box.y1()).corners(),
-                        Palette.EMBER)));
+                        new Box(box.x0(), box.y0() + 1, box.x0() + 64, box.y1()).corners(), Palette.EMBER)));
         flow.add(Blocks.space(10));
         flow.add(Blocks.text("Continuous insulation audit", Style.LEAD.with(Palette.SLATE)));
         flow.add(Blocks.space(2));
@@ -57,12 +67,20 @@ public final class Cover {
         flow.add(figures(page));
         flow.add(Blocks.space(12));
         heaviest(page);
-        flow.need(CONTENTS * 13 + 40);
+        int entries = audit.sheets().size() + audit.pointSheets().size() + OTHERS;
+        columns = Math.max(2, rows(entries, MOST_ROWS));
+        flow.need(rows(entries, columns) * ROW + 40);
         flow.add(Blocks.space(12));
         flow.add(Blocks.text("In this report", Style.SUBSECTION));
         flow.add(Blocks.space(2));
         contentsTop = flow.top();
+        contentsPage = flow.page();
         flow.reserveContents();
+    }
+
+    /** As many as hold so many entries in so many columns. */
+    private static int rows(int entries, int columns) {
+        return (entries + columns - 1) / columns;
     }
 
     /** Fills the list of contents, once it is known what stands where. */
@@ -70,18 +88,25 @@ public final class Cover {
         Flow flow = page.flow();
         ImmutableList<Flow.Mark> marks =
                 flow.marks().select(m -> m.level() == 1).drop(1);
-        double column = (flow.width() - 24) / 2;
-        int half = (marks.size() + 1) / 2;
-        marks.forEachWithIndex((mark, i) -> {
-            double x = flow.left() + (i < half ? 0 : column + 24);
-            double y = contentsTop - 12 - 13 * (i < half ? i : i - half);
-            flow.link(1, new coldseam.report.drawing.Box(x, y - 3, x + column, y + 9), mark.page());
-        });
+        double column = (flow.width() - BETWEEN * (columns - 1)) / columns;
+        int rows = rows(marks.size(), columns);
+        ImmutableList<Spot> places = marks.collectWithIndex((mark, i) ->
+                new Spot(flow.left() + (column + BETWEEN) * (i / rows), contentsTop - 12 - ROW * (i % rows)));
+        marks.zip(places)
+                .forEach(entry -> flow.link(
+                        contentsPage,
+                        new Box(
+                                entry.getTwo().x(),
+                                entry.getTwo().y() - 3,
+                                entry.getTwo().x() + column,
+                                entry.getTwo().y() + 9),
+                        entry.getOne().page()));
         flow.contentsOnto(
-                1,
-                canvas -> marks.forEachWithIndex((mark, i) -> {
-                    double x = flow.left() + (i < half ? 0 : column + 24);
-                    double y = contentsTop - 12 - 13 * (i < half ? i : i - half);
+                contentsPage,
+                canvas -> marks.zip(places).forEach(entry -> {
+                    Flow.Mark mark = entry.getOne();
+                    double x = entry.getTwo().x();
+                    double y = entry.getTwo().y();
                     String text = Cut.to(column - 34, mark.text(), Style.BODY.type());
                     canvas.tagged(Tag.PARAGRAPH, "", () -> {
                         canvas.text(text + " ", x, y, Style.BODY.type(), Align.LEFT);
@@ -98,9 +123,7 @@ public final class Cover {
                             y + 1,
                             x + column - 16,
                             y + 1,
-                            coldseam.report.drawing.Pen.of(0.5, Palette.RULE)
-                                    .dashed(0.6, 2.4)
-                                    .rounded());
+                            Pen.of(0.5, Palette.RULE).dashed(0.6, 2.4).rounded());
                 }));
     }
 

@@ -136,9 +136,11 @@ final class StoreySections {
 
     /** What the facets enclose over the eaves against the outline that its sides have shrunk to. */
     private void roof(RoofForm form) {
+        // A lower roof that rises away from the house may reach over these eaves.
+        ImmutableList<Facet> own = facets.select(f -> f.traits().level() == stacks.level(last));
         for (RoofSkeleton.Section section : form.sections()) {
             double height = form.eaves() + section.height() * Vertex.PER_METRE;
-            MutableList<Cut> cuts = cutsAt(facets, height);
+            MutableList<Cut> cuts = cutsAt(own, height);
             double found = area(cuts);
             require(0, gap(cuts), around(last), say("the roof's gap at %.4f m", height));
             // A slope moves a line by more than the reach; none of the roof's lines is longer than twice around.
