@@ -28,6 +28,7 @@ import org.eclipse.collections.api.list.MutableList;
  * @param relaxed limits that are laxer than the defaults
  * @param withoutProduct how many conductivities in use are generic ones of the built-in list
  * @param conductivities how many are in use
+ * @param undeclared windows and doors whose U has no source
  * @param ownSeams edges whose psi is the house file's own
  * @param overrides materials of the house file that are said to insulate, to control air, water or vapour, or to bear ground,
  *     splash or load, beyond what their values or the built-in list say
@@ -42,6 +43,7 @@ public record Assumed(
         ImmutableList<Limit> relaxed,
         int withoutProduct,
         int conductivities,
+        ImmutableList<Opening> undeclared,
         ImmutableList<JunctionRow> ownSeams,
         ImmutableList<Material> overrides,
         Unlikely unlikely) {
@@ -104,6 +106,7 @@ public record Assumed(
                 relaxed(house.limits(), Limits.defaults(house.site().heatingDegreeDays())),
                 used.count(Assumed::isBuiltIn),
                 used.size(),
+                house.openings().select(opening -> opening.rating().source().isEmpty()),
                 audit.junctions().select(row -> row.source() instanceof BridgeSource.Own),
                 used.select(Assumed::isOverride),
                 Unlikely.of(audit, used));

@@ -13,6 +13,7 @@ import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import java.util.Optional;
+import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -22,10 +23,11 @@ import org.eclipse.collections.api.list.MutableList;
  * if it were alone, so the sum of their psi is not what they lose.
  *
  * <p>Two touch where they are nearer than {@link #REACH} of the surface's thickness, or indoors than {@link #CLOSE}, or where what
- * each does to the other is more than {@link #LIMIT}. A disturbance dies away along the surface as its {@link DecayLength} says; of what a seam loses more, the
- * other takes away no more than the share that {@link #share} has. The two sides of one window or door are one thing and not held
- * to it, nor is a threshold to the seam it stands on. In the ground no layers say how far a seam reaches: there the thickness alone
- * decides.
+ * each does to the other is more than {@link #LIMIT}. A disturbance dies away along the surface as its {@link DecayLength} says; of
+ * what a seam loses more, the other takes away no more than the share that {@link #share} has. A window's corner may come near a
+ * slope that is aslant to its sides: they touch for as long as they are so near. The two sides of one window or door are one thing
+ * and not held to it, nor is a threshold to the seam it stands on. In the ground no layers say how far a seam reaches: there the
+ * thickness alone decides.
  *
  * @param surface that both are on
  * @param decay m, in which a disturbance falls to 1/e along it; zero in the ground
@@ -47,6 +49,15 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
 
     private static final double PARALLEL = 1e-3;
 
+    /** Sine of an angle from which on two seams only meet at their ends. */
+    private static final double SQUARE = 0.99;
+
+    /** m beyond which no seam is sought that is aslant to another. */
+    private static final double FAR = 4;
+
+    /** m, to which it is found how far apart two such seams still touch. */
+    private static final double STEP = 0.001;
+
     /**
      * Two seams.
      *
@@ -63,11 +74,10 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
         return shell.surfaces().flatCollect(surface -> {
             double reach = REACH * surface.assembly().map(Assembly::thickness).orElse(0.0);
             double decay = decay(surface);
-            ImmutableList<Pair> pairs = pairs(computed.select(row -> isOn(row.edge(), surface)))
-                    .select(pair -> pair.length() > BESIDE
-                            && (pair.distance() < reach
-                                    || clear(pair, surface) < CLOSE
-                                    || estimate(pair, decay, surface) > LIMIT));
+            Predicate<Pair> near = pair ->
+                    pair.distance() < reach || clear(pair, surface) < CLOSE || estimate(pair, decay, surface) > LIMIT;
+            ImmutableList<Pair> pairs = pairs(computed.select(row -> isOn(row.edge(), surface)), near)
+                    .select(pair -> pair.length() > BESIDE && near.accept(pair));
             return pairs.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(new Touching(surface, decay, pairs));
         });
     }
@@ -146,30 +156,33 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
                         .isPresent();
     }
 
-    private static ImmutableList<Pair> pairs(ImmutableList<JunctionRow> rows) {
+    private static ImmutableList<Pair> pairs(ImmutableList<JunctionRow> rows, Predicate<Pair> near) {
         MutableList<Pair> pairs = Lists.mutable.empty();
         for (int i = 0; i < rows.size(); i++) {
             for (int j = i + 1; j < rows.size(); j++) {
-                pair(rows.get(i), rows.get(j)).ifPresent(pairs::add);
+                pair(rows.get(i), rows.get(j), near).ifPresent(pairs::add);
             }
         }
         return pairs.toImmutable();
     }
 
-    /** Empty where the two are not parallel, or sides of one opening. */
-    private static Optional<Pair> pair(JunctionRow one, JunctionRow other) {
+    /** Empty where the two are sides of one opening, or meet at their ends only. */
+    private static Optional<Pair> pair(JunctionRow one, JunctionRow other, Predicate<Pair> near) {
         Edge a = one.edge();
         Edge b = other.edge();
         boolean ofOneOpening = a.opening().isPresent() && a.opening().equals(b.opening());
+        // A threshold's section shows the seam that its door stands on, whose length is less by the door's.
+        if (ofOneOpening || a.kind().threshold() || b.kind().threshold()) {
+            return Optional.empty();
+        }
         Point3 along = Vectors.minus(a.to(), a.from());
         double length = Vectors.length(along);
         Point3 second = Vectors.minus(b.to(), b.from());
-        // A threshold's section shows the seam that its door stands on, whose length is less by the door's.
-        if (ofOneOpening
-                || a.kind().threshold()
-                || b.kind().threshold()
-                || Vectors.length(Vectors.cross(along, second)) > PARALLEL * length * Vectors.length(second)) {
-            return Optional.empty();
+        double sine = Vectors.length(Vectors.cross(along, second)) / (length * Vectors.length(second));
+        if (sine > PARALLEL) {
+            boolean cornerNear =
+                    sine < SQUARE && (a.opening().isPresent() || b.opening().isPresent());
+            return cornerNear ? aslant(one, other, sine, near) : Optional.empty();
         }
         Point3 between = Vectors.minus(b.from(), a.from());
         double distance = Vectors.length(Vectors.cross(along, between)) / length;
@@ -177,5 +190,42 @@ public record Touching(Surface surface, double decay, ImmutableList<Pair> pairs)
         double end = Vectors.dot(along, Vectors.minus(b.to(), a.from())) / length;
         double beside = Math.min(length, Math.max(start, end)) - Math.max(0, Math.min(start, end));
         return Optional.of(new Pair(one, other, distance, beside));
+    }
+
+    /**
+     * Two that come nearest at an end, at their least distance, for as long as they are so near that they would touch if they were
+     * parallel: from that end on the distance grows by the sine of the angle between them.
+     */
+    private static Optional<Pair> aslant(JunctionRow one, JunctionRow other, double sine, Predicate<Pair> near) {
+        Edge a = one.edge();
+        Edge b = other.edge();
+        double nearest = Math.min(
+                Math.min(distance(a.from(), b), distance(a.to(), b)),
+                Math.min(distance(b.from(), a), distance(b.to(), a)));
+        double apart = nearest;
+        double beyond = Math.max(nearest, FAR);
+        // What two do to each other only falls with their distance.
+        while (beyond - apart > STEP) {
+            double middle = (apart + beyond) / 2;
+            if (near.accept(new Pair(one, other, middle, 0))) {
+                apart = middle;
+            } else {
+                beyond = middle;
+            }
+        }
+        return Optional.of(
+                new Pair(one, other, nearest, Math.min((apart - nearest) / sine, Math.min(length(a), length(b)))));
+    }
+
+    private static double length(Edge edge) {
+        return Vectors.length(Vectors.minus(edge.to(), edge.from()));
+    }
+
+    /** m from a point to an edge. */
+    private static double distance(Point3 point, Edge edge) {
+        Point3 along = Vectors.minus(edge.to(), edge.from());
+        Point3 to = Vectors.minus(point, edge.from());
+        double at = Math.max(0, Math.min(1, Vectors.dot(to, along) / Vectors.dot(along, along)));
+        return Vectors.length(Vectors.minus(to, Vectors.times(along, at)));
     }
 }

@@ -20,6 +20,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param bare assemblies that boards alone carry: studs, rafters or joists are left out
  * @param tall walls so high indoors that a floor is likely to meet them, and none does
  * @param best windows and doors that lose less than the best that are usual
+ * @param steps doors whose sill nobody steps over
+ * @param large windows and doors that are larger than one usually is
  * @param still materials of the house file that conduct less than boards without a vacuum do
  */
 public record Unlikely(
@@ -27,6 +29,8 @@ public record Unlikely(
         ImmutableList<Assembly> bare,
         ImmutableList<Surface> tall,
         ImmutableList<Opening> best,
+        ImmutableList<Opening> steps,
+        ImmutableList<Opening> large,
         ImmutableList<Material> still) {
 
     /** m; solid boards of wood and slabs of concrete that carry a wall or a roof begin here (common practice, no source). */
@@ -42,6 +46,16 @@ public record Unlikely(
 
     /** W/(m²·K) of frame and glass together: triple glass in insulated frames has 0.7 to 0.8 (common practice, no source). */
     private static final double BEST = 0.6;
+
+    /** m over the floor; higher ones are windows, or have stairs before them (judgement). */
+    private static final double STEP = 0.5;
+
+    /** m; what opens is seldom wider or higher, and what stands fixed is made of several (common practice, no source). */
+    private static final double WIDE_DOOR = 3;
+
+    private static final double WIDE_WINDOW = 4;
+
+    private static final double HIGH = 3;
 
     /** W/(m·K); foams and fibres conduct more (common practice, no source). */
     private static final double STILL = 0.018;
@@ -61,7 +75,20 @@ public record Unlikely(
                         .toImmutable(),
                 audit.shell().surfaces().select(Unlikely::isTall),
                 audit.house().openings().select(opening -> WindowTransmittance.transmittance(opening) < BEST),
+                audit.shell()
+                        .surfaces()
+                        .select(surface -> surface.use() == Body.Use.WALL)
+                        .flatCollect(surface -> audit.house()
+                                .openings()
+                                .select(opening -> opening.surface().equals(surface.name())))
+                        .select(opening -> opening.kind() == Opening.Kind.DOOR && opening.sill() > STEP),
+                audit.house().openings().select(Unlikely::isLarge),
                 used.select(material -> material.conductivity() < STILL && !Assumed.isBuiltIn(material)));
+    }
+
+    private static boolean isLarge(Opening opening) {
+        return opening.width() > (opening.kind() == Opening.Kind.DOOR ? WIDE_DOOR : WIDE_WINDOW)
+                || opening.height() > HIGH;
     }
 
     private static boolean isBare(Assembly assembly) {

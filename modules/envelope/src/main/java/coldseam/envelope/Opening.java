@@ -69,6 +69,9 @@ public record Opening(
         /** U of the frame, W/(m²·K). */
         double frame();
 
+        /** Where its values are declared; empty where the house file does not say. */
+        Optional<String> source();
+
         /** One of both, by what is known. */
         default <T> T match(Function<Declared, T> declared, Function<Glazed, T> glazed) {
             return this instanceof Declared it ? declared.apply(it) : glazed.apply((Glazed) this);
@@ -80,8 +83,15 @@ public record Opening(
      *
      * @param whole W/(m²·K), of frame and glass together
      * @param frame W/(m²·K), of the frame
+     * @param source where both are declared, if it is said
      */
-    public record Declared(double whole, double frame) implements Rating {}
+    public record Declared(double whole, double frame, Optional<String> source) implements Rating {
+
+        /** One that nobody says where it is declared. */
+        public Declared(double whole, double frame) {
+            this(whole, frame, Optional.empty());
+        }
+    }
 
     /**
      * Glass, spacer and frame, of which U of the whole follows (ISO 10077-1).
@@ -92,10 +102,23 @@ public record Opening(
      * @param edge psi of the glass edge, W/(m·K)
      * @param spacer the kind that edge was taken from; empty where the house file gives the value
      * @param lights of the same size side by side, at least one
+     * @param source where they are declared, if it is said
      */
     public record Glazed(
-            double glass, double frame, double frameWidth, double edge, Optional<Spacer> spacer, int lights)
-            implements Rating {}
+            double glass,
+            double frame,
+            double frameWidth,
+            double edge,
+            Optional<Spacer> spacer,
+            int lights,
+            Optional<String> source)
+            implements Rating {
+
+        /** One that nobody says where it is declared. */
+        public Glazed(double glass, double frame, double frameWidth, double edge, Optional<Spacer> spacer, int lights) {
+            this(glass, frame, frameWidth, edge, spacer, lights, Optional.empty());
+        }
+    }
 
     /** Spacers with psi of the glass edge, for coated double or triple glass in a frame of wood or plastic. */
     public enum Spacer {

@@ -81,6 +81,10 @@ public final class HonestWords {
                     + (assumed.conductivities() == 1 ? " conductivity" : " conductivities")
                     + ", generic ones without a product's source");
         }
+        if (assumed.undeclared().notEmpty()) {
+            parts.add("the U of " + Phrases.count(assumed.undeclared().size(), "window or door", "windows and doors")
+                    + " without a product's source");
+        }
         return parts.isEmpty() ? Optional.empty() : Optional.of("Of it assumed: " + parts.makeString("; ") + ".");
     }
 
@@ -112,6 +116,13 @@ public final class HonestWords {
                                     .min(),
                             Dimension.TRANSMITTANCE));
         }
+        what.steps()
+                .forEach(door -> parts.add("that the door \"" + door.name() + "\" has its sill "
+                        + say(door.sill(), Dimension.LENGTH) + " over the floor"));
+        what.large()
+                .forEach(opening -> parts.add("that \"" + opening.name() + "\" is "
+                        + say(opening.width(), Dimension.LENGTH) + " wide and "
+                        + say(opening.height(), Dimension.LENGTH) + " high"));
         what.still()
                 .forEach(material -> parts.add("that \"" + material.name() + "\" conducts "
                         + say(material.conductivity(), Dimension.CONDUCTIVITY)

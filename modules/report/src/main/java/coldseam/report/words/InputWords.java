@@ -171,17 +171,20 @@ public final class InputWords {
 
     private void openings() {
         house.openings()
-                .groupBy(WindowTransmittance::transmittance)
+                .groupBy(opening -> Tuples.pair(WindowTransmittance.transmittance(opening), openingSource(opening)))
                 .keyMultiValuePairsView()
                 .toSortedListBy(pair -> pair.getOne())
                 .forEach(pair -> row(
                         "U of " + pair.getTwo().collect(Opening::name).makeString(", "),
-                        say(pair.getOne(), Dimension.TRANSMITTANCE),
-                        pair.getTwo()
-                                        .anySatisfy(each ->
-                                                WindowTransmittance.of(each).isPresent())
-                                ? "of glass, frame and spacer in the house file (ISO 10077-1)"
-                                : FILE));
+                        say(pair.getOne().getOne(), Dimension.TRANSMITTANCE),
+                        pair.getOne().getTwo()));
+    }
+
+    private static String openingSource(Opening opening) {
+        String source = opening.rating().source().orElse(FILE + ", without a product's source");
+        return WindowTransmittance.of(opening).isPresent()
+                ? "of glass, frame and spacer (ISO 10077-1): " + source
+                : source;
     }
 
     /** What counts as insulation by a word of a file and not by its conductivity. */

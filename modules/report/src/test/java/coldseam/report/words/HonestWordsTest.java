@@ -83,19 +83,45 @@ class HonestWordsTest {
                 assumed(Sample.yaml().replace("height: 3 m", "height: 4.37 m")));
     }
 
+    private static final String NO_DOOR =
+            "that the house has no door; all 8 conductivities, generic ones without a product's source";
+
+    private static final String UNDECLARED = "; the U of 1 window or door without a product's source.";
+
     @Test
     void windowsBetterThanThereAreUsuallyAreCounted() {
-        String said = "that the house has no door; all 8 conductivities, generic ones without a product's source.";
         assertEquals(
                 "Of it assumed: that 1 window or door loses less than the best usual ones, U from 0.590 W/(m²·K); "
-                        + said,
-                assumed(Sample.yaml() + window(0.59)));
-        assertEquals("Of it assumed: " + said, assumed(Sample.yaml() + window(0.6)));
+                        + NO_DOOR + UNDECLARED,
+                assumed(Sample.yaml() + window(0.59, "")));
+        assertEquals("Of it assumed: " + NO_DOOR + UNDECLARED, assumed(Sample.yaml() + window(0.6, "")));
     }
 
-    private static String window(double transmittance) {
+    @Test
+    void windowsWithAProductsSourceAreNotCounted() {
+        assertEquals(
+                "Of it assumed: " + NO_DOOR + ".",
+                assumed(Sample.yaml() + window(0.6, ", source: declared by the maker of the windows")));
+    }
+
+    private static String window(double transmittance, String more) {
         return "openings:\n  window: {kind: window, surface: ground floor south wall, width: 2 m, height: 1.2 m, sill: 0.9 m,"
-                + " transmittance: " + transmittance + " W/(m²·K)}\n";
+                + " transmittance: " + transmittance + " W/(m²·K)" + more + "}\n";
+    }
+
+    @Test
+    void doorsWithASillAndOpeningsLargerThanUsualAreNamed() {
+        String said = "that the house has no window; all 8 conductivities, generic ones without a product's source.";
+        assertEquals(
+                "Of it assumed: that the door \"door\" has its sill 510 mm over the floor; that \"door\" is 3.01 m wide and"
+                        + " 2.00 m high; " + said,
+                assumed(Sample.yaml() + door("3.01 m", "0.51 m")));
+        assertEquals("Of it assumed: " + said, assumed(Sample.yaml() + door("3 m", "0.5 m")));
+    }
+
+    private static String door(String width, String sill) {
+        return "openings:\n  door: {kind: door, surface: ground floor south wall, width: " + width
+                + ", height: 2 m, sill: " + sill + ", transmittance: 1.1 W/(m²·K), source: the door's declaration}\n";
     }
 
     @Test

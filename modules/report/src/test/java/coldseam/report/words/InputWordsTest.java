@@ -50,6 +50,22 @@ class InputWordsTest {
     }
 
     @Test
+    void everyTransmittanceOfAnOpeningComesWithItsSource() {
+        String yaml = Sample.yaml() + "openings:\n" + window("one", 1, "source: the maker's declaration")
+                + window("two", 3, "frame-depth: 80 mm") + window("three", 5, "source: the maker's declaration");
+        ImmutableList<InputRow> rows = rows(yaml, UnitSystem.SI);
+        assertEquals("the maker's declaration", row(rows, "U of one, three").source());
+        assertEquals(
+                "house file, without a product's source", row(rows, "U of two").source());
+    }
+
+    private static String window(String name, int left, String more) {
+        return "  " + name
+                + ": {kind: window, surface: ground floor south wall, width: 1 m, height: 1 m, sill: 0.9 m, left: "
+                + left + " m, transmittance: 0.9 W/(m²·K), " + more + "}\n";
+    }
+
+    @Test
     void everyLimitIsThereWithWhereItComesFrom() {
         ImmutableList<InputRow> rows = rows(Sample.yaml() + "limits: {temperature-factor: 0.75}\n", UnitSystem.SI);
         assertEquals("0.75", row(rows, "Least temperature factor fRsi").value());

@@ -269,7 +269,10 @@ record FileAlternatives(
 
         Change change() {
             return new Change.Windows(
-                    FileOpening.rating(transmittance, frameTransmittance, glazing), boxed(frameDepth), boxed(setBack));
+                    // Its source is that of its cost.
+                    FileOpening.rating(transmittance, frameTransmittance, glazing, Optional.empty()),
+                    boxed(frameDepth),
+                    boxed(setBack));
         }
 
         private static Optional<Double> boxed(OptionalDouble value) {

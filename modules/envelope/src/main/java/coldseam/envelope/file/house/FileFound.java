@@ -69,7 +69,8 @@ record FileFound(
 
         Window window() {
             return new Window(
-                    FileOpening.rating(OptionalDouble.of(transmittance), frameTransmittance, Optional.empty()),
+                    FileOpening.rating(
+                            OptionalDouble.of(transmittance), frameTransmittance, Optional.empty(), Optional.empty()),
                     setBack);
         }
     }

@@ -57,13 +57,14 @@ record FileGlazing(
         return frameWidth * (wide ? lights + 1 : 2);
     }
 
-    Opening.Glazed rating() {
+    Opening.Glazed rating(Optional<String> source) {
         return new Opening.Glazed(
                 glass,
                 frame,
                 frameWidth,
                 edge.orElseGet(() -> spacer.orElseThrow().edge()),
                 spacer,
-                lights);
+                lights,
+                source);
     }
 }

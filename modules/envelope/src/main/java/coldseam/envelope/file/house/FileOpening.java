@@ -56,6 +56,9 @@ record FileOpening(
         @Doc("Instead of transmittance: what it follows from.")
         Optional<FileGlazing> glazing,
 
+        @Doc("Where transmittance, or what glazing has, is declared: a product's declaration, a test or a person.")
+        Optional<String> source,
+
         @Doc("Depth of the frame across the wall.")
         @Default("80 mm")
         @Unit(Dimension.THICKNESS)
@@ -115,6 +118,7 @@ record FileOpening(
                     "",
                     "remove it, or add count");
         }
+        source.ifPresent(text -> SourceText.require("source", text));
         requireRating(transmittance, frameTransmittance, glazing);
         glazing.ifPresent(each -> room(each, width, height));
     }
@@ -148,10 +152,13 @@ record FileOpening(
     }
 
     static Opening.Rating rating(
-            OptionalDouble transmittance, OptionalDouble frameTransmittance, Optional<FileGlazing> glazing) {
-        return glazing.<Opening.Rating>map(FileGlazing::rating)
+            OptionalDouble transmittance,
+            OptionalDouble frameTransmittance,
+            Optional<FileGlazing> glazing,
+            Optional<String> source) {
+        return glazing.<Opening.Rating>map(each -> each.rating(source))
                 .orElseGet(() -> new Opening.Declared(
-                        transmittance.orElseThrow(), frameTransmittance.orElseGet(transmittance::orElseThrow)));
+                        transmittance.orElseThrow(), frameTransmittance.orElseGet(transmittance::orElseThrow), source));
     }
 
     private static void room(FileGlazing glazing, String which, double size, boolean wide) {
@@ -186,7 +193,7 @@ record FileOpening(
                 height,
                 from,
                 sill,
-                rating(transmittance, frameTransmittance, glazing),
+                rating(transmittance, frameTransmittance, glazing, source),
                 frameDepth,
                 setBack,
                 shutterBox);
