@@ -145,6 +145,36 @@ class CorrectionsTest {
     }
 
     @Test
+    void aTaperNeedNotBeTheInnermostLayer() {
+        Transmittance u = roof(assembly(
+                layer(Role.STRUCTURE, "deck", 20, 0.1),
+                tapered(layer(Role.INSULATION, "board", 40, 0.04), Layer.Taper.Shape.TRIANGLE_THINNEST_AT_APEX, 200)));
+        double r0 = 0.14 + 0.2 + 1;
+        double x = 4 / r0;
+        assertEquals(2.0 / 4 * (1 - Math.log(1 + x) / x), u.uncorrected(), EXACT);
+    }
+
+    @Test
+    void whatLiesBehindStillAirIsPierced() {
+        Transmittance u = roof(with(
+                assembly(air(20, Layer.Ventilation.UNVENTILATED, 0), layer(Role.INSULATION, "board", 100, 0.04)),
+                Assembly.AirGaps.CIRCULATING));
+        double air = AirLayers.resistance(0.02, HeatFlow.UPWARDS, 0.9);
+        assertEquals(
+                0.04 * Math.pow(2.5 / (0.14 + air + 2.5), 2), u.corrections().gaps(), EXACT);
+    }
+
+    @Test
+    void rainCoolsAnInnermostLayerThatIsTheMembraneNot() {
+        Transmittance u = roof(with(
+                assembly(
+                        controlling(layer(Role.INSULATION, "foam", 60, 0.03), Control.WATER),
+                        layer(Role.INSULATION, "over", 100, 0.04)),
+                new Assembly.RainCooling(2, 0.04)));
+        assertEquals(0.08 * Math.pow(2.5 / (0.14 + 2 + 2.5), 2), u.corrections().rain(), EXACT);
+    }
+
+    @Test
     void faultsOfTapersFastenersAndAirAreNamed() {
         Layer board = layer(Role.INSULATION, "board", 40, 0.04);
         Assembly bad = with(

@@ -31,6 +31,16 @@ class SurfacesTest {
     }
 
     @Test
+    void theDirectionIsTheSameWhicheverWayASlopeFaces() {
+        // 2² + 3² + 6² = 7².
+        assertEquals(HeatFlow.UPWARDS, HeatFlow.through(new Point3(2, 3, 6)));
+        assertEquals(HeatFlow.UPWARDS, HeatFlow.through(new Point3(0, -3, 4)));
+        assertEquals(HeatFlow.HORIZONTAL, HeatFlow.through(new Point3(2, -6, 3)));
+        assertEquals(HeatFlow.HORIZONTAL, HeatFlow.through(new Point3(0, 4, 0)));
+        assertEquals(HeatFlow.DOWNWARDS, HeatFlow.through(new Point3(3, 2, -6)));
+    }
+
+    @Test
     void surfaceResistancesAreThoseOfTheStandard() {
         // ISO 6946:2017 table 7, from memory.
         assertEquals(0.10, HeatFlow.UPWARDS.interiorSurfaceResistance());

@@ -40,6 +40,8 @@ class TransmittanceTest {
         double levelled = 0.17 + 1 / (0.9 / 1 + 0.1 / 0.2) + 1 / (0.8 / 2 + 0.2 / 0.5);
         assertEquals(levelled, u.lowerLimit(), EXACT);
         assertEquals((1 / paths + levelled) / 2, u.total(), EXACT);
+        assertEquals(0.2, u.layers().get(0).framing().orElseThrow(), EXACT);
+        assertEquals(0.5, u.layers().get(1).framing().orElseThrow(), EXACT);
     }
 
     @Test

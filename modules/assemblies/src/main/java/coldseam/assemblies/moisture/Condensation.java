@@ -125,18 +125,13 @@ public record Condensation(
                 .indexOf(held.collectDouble(Plane::amount).max()));
     }
 
-    /** Months that condense from dry after one that does not; January where all do. */
+    /** Months that condense from dry after one that does not; none where all do or none does. */
     private static int[] starts(
             VapourStack stack, MonthlyClimate climate, IndoorAir indoors, double indoorTemperature) {
         boolean[] condenses = new boolean[12];
-        int count = 0;
         for (int i = 0; i < 12; i++) {
             Year year = new Year(stack, indoors, indoorTemperature);
             condenses[i] = year.pass(climate.months().get(i)).amount() > DRY;
-            count += condenses[i] ? 1 : 0;
-        }
-        if (count == 12) {
-            return new int[] {0};
         }
         return IntStream.range(0, 12)
                 .filter(i -> condenses[i] && !condenses[(i + 11) % 12])

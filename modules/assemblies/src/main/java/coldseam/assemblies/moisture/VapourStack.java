@@ -132,11 +132,6 @@ public record VapourStack(
         }));
     }
 
-    /** sd of the whole, m. */
-    public double diffusion() {
-        return slices.sumOfDouble(Slice::diffusion);
-    }
-
     /** RT, m²·K/W. */
     public double resistance() {
         return interiorSurfaceResistance + slices.sumOfDouble(Slice::resistance) + exteriorSurfaceResistance;

@@ -1,5 +1,6 @@
 package coldseam.assemblies.moisture;
 
+import static coldseam.assemblies.Build.air;
 import static coldseam.assemblies.Build.assembly;
 import static coldseam.assemblies.Build.framed;
 import static coldseam.assemblies.Build.vapour;
@@ -50,6 +51,7 @@ class MoistureTest {
                 "the outdoor temperature is 20.0 °C; allowed is less than the indoor temperature, 20.0 °C. Correct the"
                         + " site's temperatures.",
                 refused.getMessage());
+        assertThrows(IllegalArgumentException.class, () -> SurfaceHumidity.temperatureFactorNeeded(20, 20, 0.5, 0.8));
         assertThrows(IllegalArgumentException.class, () -> SurfaceHumidity.of(1.1, 20, 0));
         assertThrows(IllegalArgumentException.class, () -> SurfaceHumidity.dewPoint(20, 0));
         assertThrows(IllegalArgumentException.class, () -> SurfaceHumidity.dewPoint(20, 1.01));
@@ -217,6 +219,17 @@ class MoistureTest {
                         .orElseThrow()
                         .months()
                         .size());
+    }
+
+    @Test
+    void structureBeyondAVentilatedCavityIsNoDeck() {
+        DeckTemperature deck = deck(assembly(
+                DECK,
+                FELT,
+                air(40, Layer.Ventilation.WELL_VENTILATED, 0),
+                vapour(Role.STRUCTURE, "boards", 28, 0.13, 50)));
+        assertEquals("plywood", deck.deck());
+        assertEquals(20 - 30 * 0.10 / (0.10 + 0.02 / 0.13 + 0.10), deck.temperature(), 1e-12);
     }
 
     @Test

@@ -45,6 +45,15 @@ class WindowTransmittanceTest {
     }
 
     @Test
+    void framesThatMeetAcrossALowWindowAreRefused() {
+        Opening.Glazed glazed = new Opening.Glazed(1, 1, 0.1, 0.05, Optional.empty(), 1);
+        assertEquals(
+                "the visible width of a frame is 0.1 m; allowed is more than 0.0 and less than 0.1 m. Correct the input.",
+                assertThrows(IllegalArgumentException.class, () -> WindowTransmittance.rectangular(2, 0.2, glazed))
+                        .getMessage());
+    }
+
+    @Test
     void framesWiderThanTheWindowAreRefused() {
         assertEquals(
                 "the visible width of a frame is 0.5 m; allowed is more than 0.0 and less than 0.5 m. Correct the input.",

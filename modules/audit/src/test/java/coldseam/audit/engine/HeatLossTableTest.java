@@ -9,14 +9,18 @@ import coldseam.audit.HeatLoss;
 import coldseam.audit.HeatLoss.Group;
 import coldseam.audit.HeatLoss.Line;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.engine.Sample.Made;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.quantity.Dimension;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Arrays;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
 
@@ -215,6 +219,37 @@ class HeatLossTableTest {
         assertEquals(loss.designLoad().lower() + 25 * 30, with.designLoad().lower(), ROUND_OFF);
     }
 
+    /** The least and the greatest quotient of what the junctions and the house may lose. */
+    @Test
+    void theJunctionsShareIsBoundedByItsQuotients() {
+        for (double psi : new double[] {-0.05, 0, 0.05}) {
+            ImmutableList<Made> details = Sample.good().collect(made -> made.psi(psi));
+            HeatLoss one = Sample.audit(Sample.yaml(), details).heatLoss();
+            Interval part = one.positiveJunctions().plus(one.negativeJunctions());
+            double[] quotients = {
+                part.lower() / one.total().lower(),
+                part.lower() / one.total().upper(),
+                part.upper() / one.total().lower(),
+                part.upper() / one.total().upper()
+            };
+            Arrays.sort(quotients);
+            assertEquals(quotients[0], one.junctionShare().lower(), 1e-15);
+            assertEquals(quotients[3], one.junctionShare().upper(), 1e-15);
+        }
+    }
+
+    /** Openings, a neighbour's factor and own psi are in both totals: what differs is the remainders alone. */
+    @Test
+    void theTotalsOfAGarageWithAHatchDifferByTheRemainders() {
+        HeatLoss garage = Sample.audit(GARAGE + "own-psi:\n- {kinds: [jamb, head, sill], " + PSI, Sample.good())
+                .heatLoss();
+        double lines = 0.001 * garage.lines().size();
+        assertEquals(
+                garage.vertexRemainder().middle() + garage.correctionRemainder(),
+                garage.total().middle() - garage.otherSystemTotal().middle(),
+                lines);
+    }
+
     private static final String GARAGE = Sample.yaml()
                     .replace(
                             "    walls: {all: wall}\n",
@@ -253,6 +288,89 @@ class HeatLossTableTest {
         ImmutableList<JunctionRow> corners = own.select(row -> row.edge().kind() == JunctionKind.OUTSIDE_CORNER);
         assertEquals(4, corners.size());
         assertTrue(corners.allSatisfy(row -> row.factor() == 1), corners::toString);
+    }
+
+    /** What either dimension system calls the other's total is what a house in that system has. */
+    @Test
+    void aHouseInTheOtherDimensionsHasTheOtherTotal() {
+        HeatLoss external = Sample.audit(GARAGE, Sample.good()).heatLoss();
+        HeatLoss internal = Sample.audit(GARAGE.replace("dimensions: external", "dimensions: internal"), Sample.good())
+                .heatLoss();
+        double lines = 0.001 * external.lines().size();
+        assertEquals(internal.total().middle(), external.otherSystemTotal().middle(), lines);
+        assertEquals(external.total().middle(), internal.otherSystemTotal().middle(), lines);
+        HeatLoss box = Sample.audit(
+                        Sample.yaml().replace("dimensions: external", "dimensions: internal"), Sample.good())
+                .heatLoss();
+        assertEquals(-loss.vertexRemainder().middle(), box.vertexRemainder().middle(), ROUND_OFF);
+    }
+
+    @Test
+    void everyGroupsSumIsOfItsLines() {
+        HeatLoss garage = Sample.audit(GARAGE, Sample.good()).heatLoss();
+        for (Group group : Group.values()) {
+            double sum = garage.lines()
+                    .select(line -> line.group() == group)
+                    .sumOfDouble(line -> line.loss().middle());
+            double told = switch (group) {
+                case SURFACES -> garage.surfaces() - sum(garage, Group.OPENINGS);
+                case OPENINGS -> garage.surfaces() - sum(garage, Group.SURFACES);
+                case GROUND -> garage.ground();
+                case UNHEATED -> garage.unheated();
+                case JUNCTIONS ->
+                    garage.positiveJunctions().plus(garage.negativeJunctions()).middle();
+                case POINTS -> garage.points().middle();
+                case VERTICES -> garage.vertices().middle();
+            };
+            assertEquals(sum, told, ROUND_OFF, group::name);
+        }
+        assertTrue(garage.unheated() > 1, "a neighbour worth testing");
+    }
+
+    private static double sum(HeatLoss loss, Group group) {
+        return loss.lines()
+                .select(line -> line.group() == group)
+                .sumOfDouble(line -> line.loss().middle());
+    }
+
+    @Test
+    void aGroupsLinesHaveItsDimensions() {
+        assertEquals(
+                "[m², m², m², m², m, -, -]",
+                Lists.immutable
+                        .with(Group.values())
+                        .collect(group -> group.size()
+                                .map(size -> size == Dimension.AREA ? "m²" : size == Dimension.LENGTH ? "m" : "?")
+                                .orElse("-"))
+                        .toString());
+        assertEquals(
+                Lists.immutable.of(
+                        Dimension.TRANSMITTANCE,
+                        Dimension.TRANSMITTANCE,
+                        Dimension.TRANSMITTANCE,
+                        Dimension.TRANSMITTANCE,
+                        Dimension.LINEAR_TRANSMITTANCE,
+                        Dimension.POINT_TRANSMITTANCE,
+                        Dimension.POINT_TRANSMITTANCE),
+                Lists.immutable.with(Group.values()).collect(Group::transmittance));
+    }
+
+    @Test
+    void everyPartIsMatchedAsWhatItIs() {
+        ImmutableList<HeatLoss.Part> parts = Lists.immutable.of(
+                new HeatLoss.Part.OfSurface(null),
+                new HeatLoss.Part.OfOpening(null),
+                new HeatLoss.Part.OfJunction(Lists.immutable.empty()),
+                new HeatLoss.Part.OfPoints(null),
+                new HeatLoss.Part.OfVertices(null, 1));
+        assertEquals(
+                Lists.immutable.of("surface", "opening", "junction", "points", "vertices"),
+                parts.collect(part -> part.match(
+                        plane -> "surface",
+                        window -> "opening",
+                        junction -> "junction",
+                        points -> "points",
+                        vertices -> "vertices")));
     }
 
     private static Point3 minus(Point3 a, Point3 b) {

@@ -6,20 +6,32 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
 import coldseam.audit.Breach;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
 import coldseam.audit.Value;
+import coldseam.audit.engine.Auditor;
+import coldseam.audit.engine.Progress;
 import coldseam.audit.engine.Sample;
 import coldseam.audit.engine.Sample.Made;
 import coldseam.envelope.Control;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.shell.ShellBuilder;
+import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
+import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Rank;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Each rule with a house that keeps it (the good box, throughout) and one that breaks it. */
 class FindingsTest {
@@ -321,6 +333,141 @@ class FindingsTest {
         Audit audit = Sample.audit(Sample.yaml(), Sample.goodBut(CORNER.psi(0.02)));
         assertTrue(audit.verdict().unbroken());
         assertEquals(1, audit.verdict().weakSpots());
+    }
+
+    /** The box beside a garage: two corners have it on one side, and all four have one detail. */
+    private static Audit corners(Made outdoors, Made besideGarage) {
+        House house = Sample.house(Sample.yaml()
+                .replace("{all: wall}", "{all: wall, south: {assembly: wall, faces: garage}}")
+                .replace("body:\n", "neighbours: {garage: {temperature-factor: 0.7}}\nbody:\n"));
+        BridgeComputer computer = Sample.computer((detail, setup) -> {
+            Made corner = isBesideGarage(setup) ? besideGarage : outdoors;
+            return Sample.computer()
+                    .compute(setup.kind() == JunctionKind.OUTSIDE_CORNER ? corner.detail() : detail, setup);
+        });
+        return new Auditor(Sample.catalogue(Sample.good()), computer, "test")
+                .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
+    }
+
+    private static boolean isBesideGarage(JunctionSetup setup) {
+        return setup.firstExposure().kind() == Exposure.Kind.UNHEATED
+                || setup.secondExposure().kind() == Exposure.Kind.UNHEATED;
+    }
+
+    /** Whichever of two sheets of one detail is the worse one leads, and its numbers are told. */
+    @ParameterizedTest
+    @CsvSource({
+        "neck-pinched, 0.4, 0.3",
+        "weakest-path, 0.4, 0.3",
+        "temperature-factor-under-limit, 0.6, 0.5",
+        "transmittance-over-limit, 0.2, 0.3",
+        "layer-broken, 0, 0.1"
+    })
+    void theWorseOfTwoSheetsLeads(String rule, double bad, double worse) {
+        for (boolean garage : new boolean[] {false, true}) {
+            Audit audit = corners(made(rule, garage ? bad : worse), made(rule, garage ? worse : bad));
+            Finding finding = only(audit.findings().select(each -> each.rule().equals(rule)));
+            assertEquals(4, ((Subject.Bridges) finding.subject()).rows().size());
+            BridgeSheet<?> worst = (BridgeSheet<?>) finding.sheet().orElseThrow();
+            assertEquals(garage, isBesideGarage(worst.junction().orElseThrow().setup()), rule);
+        }
+    }
+
+    private static Made made(String rule, double value) {
+        return switch (rule) {
+            case "neck-pinched" -> CORNER.share(value);
+            case "weakest-path" -> CORNER.ratio(value);
+            case "temperature-factor-under-limit" -> CORNER.fRsi(value);
+            case "transmittance-over-limit" -> CORNER.psi(value);
+            default -> CORNER.broken().psi(value);
+        };
+    }
+
+    /** Of equal gravity what loses most leads, then what is longest. */
+    @Test
+    void whatLosesMostLeadsThenWhatIsLongest() {
+        String window = "openings:\n  glass: {kind: window, surface: ground floor south wall, width: 1 m, height: 1 m,"
+                + " sill: 1 m, transmittance: 5 W/(m²·K)}\njunctions:\n";
+        ImmutableList<Finding> weak = findings(
+                        Sample.yaml().replace("junctions:\n", window),
+                        Lists.immutable.of(CORNER.fRsi(0.6), EDGE, SLAB.fRsi(0.6)))
+                .select(finding -> finding.severity() == Severity.WEAK);
+        assertEquals(
+                Lists.immutable.of(
+                        "opening-over-limit", "temperature-factor-under-limit", "temperature-factor-under-limit"),
+                weak.collect(Finding::rule));
+        assertTrue(weak.get(1).subject().length() > weak.get(2).subject().length() + 1);
+    }
+
+    @Test
+    void withoutAPriceNoMoneyIsTold() {
+        String unpriced =
+                Sample.yaml().replace("prices: {heat: 0.10 EUR/kWh}\n", "").replace("200 mm", "1 mm");
+        Finding finding = only(findings(unpriced, Sample.good()));
+        assertEquals(OptionalDouble.empty(), finding.moneyPerYear());
+        assertTrue(finding.loss().isPresent());
+    }
+
+    /** The facts of an audit give its findings again, and of some bridges alone those about these and about the rest of the house. */
+    @Test
+    void factsOfSomeBridgesGiveTheirFindings() {
+        Audit audit = Sample.audit(
+                Sample.yaml().replace("200 mm", "1 mm"), Lists.immutable.of(CORNER.psi(0.2), EDGE.psi(0.2), SLAB));
+        Facts all = Facts.of(audit);
+        assertEquals(audit.findings().collect(Finding::rule), Findings.of(all).collect(Finding::rule));
+        assertEquals(audit.findings().collect(Finding::loss), Findings.of(all).collect(Finding::loss));
+        ImmutableList<Finding> corners =
+                Findings.of(all.only(row -> row.kindLabel().equals("outside corner")));
+        assertEquals(
+                Lists.immutable.of("surface-poorly-insulated", "transmittance-over-limit"),
+                corners.collect(Finding::rule));
+        assertEquals(4, ((Subject.Bridges) corners.getLast().subject()).rows().size());
+    }
+
+    /** Towards heated neighbours nothing is needed, and water is kept out only where rain or the ground is. */
+    @Test
+    void surfacesNeedWhatTheirOtherSideAsksFor() {
+        Audit audit = Sample.audit(
+                Sample.yaml()
+                        .replace(
+                                "{all: wall}",
+                                "{all: wall, south: {assembly: wall, faces: garage}, east: {assembly: wall, faces: next}}")
+                        .replace(
+                                "body:\n",
+                                "neighbours: {garage: {temperature-factor: 0.7}, next: {heated: true}}\nbody:\n"),
+                Sample.good());
+        for (Surface surface : audit.shell().surfaces()) {
+            String needed = switch (surface.exposure().kind()) {
+                case PARTY -> "[]";
+                case UNHEATED -> "[HEAT, AIR, VAPOUR]";
+                default -> "[HEAT, AIR, WATER, VAPOUR]";
+            };
+            assertEquals(
+                    needed,
+                    Lists.immutable
+                            .of(Control.HEAT, Control.AIR, Control.WATER, Control.VAPOUR)
+                            .select(control -> Facts.needs(surface, control))
+                            .toString(),
+                    surface.name());
+        }
+        assertEquals(
+                4,
+                audit.shell()
+                        .surfaces()
+                        .collect(surface -> surface.exposure().kind())
+                        .distinct()
+                        .size());
+    }
+
+    @Test
+    void aLineThatChangesSidesIsToldAsThat() {
+        ControlLineBrokenRule.Found found = (ControlLineBrokenRule.Found)
+                only(RuleHouses.breaking().get("control-line-broken").get().findings())
+                        .breaches()
+                        .getFirst()
+                        .evidence();
+        assertTrue(found.changesSide());
+        assertEquals(Lists.immutable.of(Control.AIR), found.layers());
     }
 
     @Test

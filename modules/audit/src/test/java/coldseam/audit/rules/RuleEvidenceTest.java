@@ -8,8 +8,10 @@ import coldseam.audit.Audit;
 import coldseam.audit.Breach;
 import coldseam.audit.Finding;
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.Subject;
 import coldseam.audit.Value;
 import coldseam.conduction.Interval;
+import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
 import java.util.Map;
 import java.util.TreeMap;
@@ -164,6 +166,11 @@ class RuleEvidenceTest {
                         Value.of("limit of the most", 1.0, Dimension.MASS_PER_AREA)),
                 found.values());
         assertEquals(found.year().left() > 0, found.accumulates());
+        ImmutableList<Surface> wet =
+                ((Subject.Surfaces) finding(audit, "condensation-inside").subject()).all();
+        assertEquals(
+                Lists.immutable.of(found.assembly()),
+                wet.collect(surface -> surface.assembly().orElseThrow().name()).distinct());
         assertTrue(found.accumulates() || found.year().most() > 1);
     }
 

@@ -12,6 +12,7 @@ import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
 import coldseam.audit.engine.Sample;
 import coldseam.audit.rules.InsulationUnfitRule.Unfit;
+import coldseam.envelope.Control;
 import coldseam.envelope.Duty;
 import coldseam.envelope.Opening;
 import coldseam.envelope.shell.Surface;
@@ -187,6 +188,18 @@ class RuleLimitsTest {
         assertEquals(0, finding.loss().orElseThrow().middle());
     }
 
+    @Test
+    void aBareSideBesideAGarageLosesWithItsFactor() {
+        Finding bare = finding(
+                        audit(Sample.yaml()
+                                .replace("{all: wall}", "{all: wall, south: {assembly: bare wall, faces: garage}}")
+                                .replace("body:\n", "neighbours: {garage: {temperature-factor: 0.7}}\nbody:\n")),
+                        "surface-without-heat-layer")
+                .orElseThrow();
+        double more = 1 / (0.13 + 0.24 / 0.81 + 0.13) - 1 / (BARE + 0.2 / 0.035 + 0.04);
+        assertEquals(0.7 * more * 8 * HEIGHT, bare.loss().orElseThrow().middle(), 1e-3);
+    }
+
     private static String window(String name, String wall, String size, double u) {
         return "  " + name + ": {kind: window, surface: ground floor " + wall + " wall, " + size
                 + ", sill: 1 m, transmittance: " + u + " W/(m²·K)}\n";
@@ -229,11 +242,46 @@ class RuleLimitsTest {
         assertEquals(Lists.immutable.of("rain-not-counted"), rain.breaches().collect(Breach::rule));
         assertEquals(Severity.WEAK, rain.severity());
         assertEquals(
+                "roof", ((RainNotCountedRule.Found) rain.breaches().getOnly().evidence()).assembly());
+        assertEquals(48, ((Subject.Surfaces) rain.subject()).all().sumOfDouble(Surface::externalArea), 1e-6);
+        assertEquals(
                 Lists.immutable.empty(), rain.breaches().getOnly().evidence().values());
         assertEquals(
                 Lists.immutable.empty(),
                 audit(inverted.replace(
                                 "  roof:\n    layers:\n", "  roof:\n    rain: {precipitation: 1 mm/d}\n    layers:\n"))
                         .findings());
+        // Of mineral wool the sheet would lie on the wrong side: wool does not keep out water itself.
+        Finding wet = finding(
+                        audit(inverted.replace(
+                                "extruded polystyrene board, thickness: 260", "mineral wool board, thickness: 260")),
+                        "control-layer-misplaced")
+                .orElseThrow();
+        assertEquals(Severity.GAP, wet.severity());
+    }
+
+    @Test
+    void whatLiesOutsideAVentilatedCavityControlsNothing() {
+        String render = "    - {material: thin-coat render,";
+        Audit audit = changed(
+                render,
+                "    - {material: air, thickness: 40 mm, role: air layer, air: {ventilation: well ventilated}}\n"
+                        + render);
+        assertEquals(
+                Lists.immutable.of(new ControlLayerUnableRule.Unable(Control.WATER, "thin-coat render", true, true)),
+                found(ControlLayerUnableRule.Found.class, audit).layers());
+        assertEquals(
+                Severity.GAP,
+                finding(audit, "control-layer-unable").orElseThrow().severity());
+    }
+
+    /** A bare side loses heat that can be told; what an opening of the shell loses nobody can, and it leads. */
+    @Test
+    void amongGapsHolesLead() {
+        ImmutableList<Finding> findings = changed("{all: wall}", "{all: wall, south: none, east: bare wall}")
+                .findings();
+        assertEquals("open-edge", findings.get(0).rule());
+        assertEquals(Severity.GAP, findings.get(1).severity());
+        assertTrue(findings.get(1).loss().orElseThrow().middle() > 0);
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.conduction.Sketch;
 import coldseam.conduction.mesh.Mesh;
 import coldseam.conduction.mesh.MeshedSection;
+import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -227,6 +228,8 @@ class ElementsTest {
             double total = 0;
             for (int t = 0; t < drawing.mesh.triangles; t++) {
                 double[] load = new double[6];
+                // What stood there before is nobody's load.
+                Arrays.fill(load, 7);
                 elements.temperatureLoad(t, environment, load);
                 for (int i = 0; i < 6; i++) {
                     int of = i;

@@ -238,4 +238,29 @@ class OpeningsTest {
                 .get(0)
                 .startsWith("Seam \"lost\": the surface \"nowhere\" is not part of the shell."));
     }
+
+    private static String refusedSeam(String surface, double length) {
+        Seam seam = new Seam("slab", JunctionKind.of("balcony"), surface, length);
+        return assertThrows(
+                        ShellException.class,
+                        () -> ShellBuilder.build(Houses.house(BODY, Lists.immutable.empty(), Lists.immutable.of(seam))))
+                .faults()
+                .getOnly();
+    }
+
+    /** A balcony hangs at a wall; several of them one over the other fit it as far apart as the message says. */
+    @Test
+    void seamsThatDoNotFitAreRefused() {
+        assertEquals(
+                "Seam \"slab\": its length is 0.000 m; it must be more than 0 m.",
+                refusedSeam("upper floor wall 2", 0));
+        String roof = build().surfaces().detect(each -> each.normal().z() > 0.9).name();
+        assertEquals(
+                "Seam \"slab\": a balcony is not part of \"" + roof
+                        + "\", which looks another way. Name the surface it meets.",
+                refusedSeam(roof, 3));
+        String full = refusedSeam("upper floor wall 2", 1000);
+        assertTrue(
+                full.startsWith("Seam \"slab\": its length is 1000.00 m; \"upper floor wall 2\" has room for "), full);
+    }
 }
