@@ -17,6 +17,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * What of a house there may be, but seldom is: where it is a slip of the pen or a trick, the house loses more than is computed.
  *
  * @param byHand edges whose section is drawn by hand: that it carries, and controls air, water and vapour, its file alone says
+ * @param ownDetails edges built by a detail's file of the house's own: how it is built and holds, that file alone says
  * @param bare assemblies that boards alone carry: studs, rafters or joists are left out
  * @param tall walls so high indoors that a floor is likely to meet them, and none does
  * @param best windows and doors that lose less than the best that are usual
@@ -26,6 +27,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 public record Unlikely(
         ImmutableList<JunctionRow> byHand,
+        ImmutableList<JunctionRow> ownDetails,
         ImmutableList<Assembly> bare,
         ImmutableList<Surface> tall,
         ImmutableList<Opening> best,
@@ -65,6 +67,11 @@ public record Unlikely(
                 audit.junctions()
                         .select(row -> row.sheet()
                                 .filter(sheet -> sheet.result().detail().drawing() instanceof HandDrawing)
+                                .isPresent()),
+                audit.junctions()
+                        .select(row -> row.sheet()
+                                .map(sheet -> sheet.result().detail())
+                                .filter(detail -> !(detail.drawing() instanceof HandDrawing) && detail.own())
                                 .isPresent()),
                 audit.shell()
                         .surfaces()

@@ -63,6 +63,14 @@ class HousesTest {
         assertEquals(Exit.UNBROKEN, Exit.of(audit));
     }
 
+    /** Thin boards before deep studs: what the slab's edge and the floor's edge draw of a frame is what keeps it so. */
+    @Test
+    void aFrameWithATerraceOverARoomIsUnbroken() throws IOException {
+        Audit audit = audit("larch-house");
+        assertEquals(Lists.immutable.empty(), audit.findings().collect(WORDS::title));
+        assertEquals(Exit.UNBROKEN, Exit.of(audit));
+    }
+
     @Test
     void heronRowWithGapsHasExactlyTheSixThatWerePlanted() throws IOException {
         Audit audit = audit("heron-row-gaps");

@@ -41,6 +41,11 @@ public record Detail(
         Optional<Cost> cost,
         DetailDrawing drawing) {
 
+    /** Whether it is a file of the house's own: its id is that file's path, and those of the catalogue have no dot or slash. */
+    public boolean own() {
+        return id.indexOf('.') >= 0 || id.indexOf('/') >= 0;
+    }
+
     /** Name and id, as reasons and faults call it. */
     public String who() {
         return "\"" + name + "\" (" + id + ")";

@@ -75,16 +75,23 @@ public record Condition(String text, Expression left, boolean atLeast, Expressio
                 "%s needs %s; here the left side is %s and the right side %s. %s.",
                 who,
                 text,
-                said(one),
-                said(other),
+                said(one, other),
+                said(other, one),
                 OF_AN_OPENING.matcher(text).find()
                         ? "Choose another detail, or give the opening another set-back or frame-depth"
                         : "Choose another detail"));
     }
 
-    private String said(double value) {
-        return left.measures() == Measured.NUMBER
-                ? String.format(Locale.ROOT, "%.3g", value)
-                : String.format(Locale.ROOT, "%.0f mm", 1000 * value);
+    /** As short as it may be without looking like the other side. */
+    private String said(double value, double other) {
+        boolean number = left.measures() == Measured.NUMBER;
+        for (int digits = 0; digits < 4; digits++) {
+            String format = number ? "%." + (3 + digits) + "g" : "%." + digits + "f mm";
+            String said = String.format(Locale.ROOT, format, number ? value : 1000 * value);
+            if (!said.equals(String.format(Locale.ROOT, format, number ? other : 1000 * other))) {
+                return said;
+            }
+        }
+        return number ? Double.toString(value) : 1000 * value + " mm";
     }
 }

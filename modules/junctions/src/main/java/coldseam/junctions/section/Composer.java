@@ -214,6 +214,11 @@ public final class Composer {
         refuseFloating(plan);
         Legs legs = new Legs(scene, cuts);
         PenEnds ends = PenEnds.of(scene, cuts);
+        if (detail.own()) {
+            // The catalogue's are looked at by whoever draws them.
+            OutlineBoundaries.refuseHoles((org.locationtech.jts.geom.Polygon) main);
+            LayersGoOn.require(detail, scene, plan, ends.places());
+        }
         return new Composition(
                 section(regions, heatFlow, ""),
                 section(regions, surface, ", for surface temperatures"),

@@ -35,6 +35,9 @@ final class OutlineBoundaries {
     /** m; a thing that reaches this far out of two surfaces divides the spaces beside it. */
     private static final double STANDS_OUT = 0.2;
 
+    /** m²; less is a sliver between parts of a drawing. */
+    private static final double HOLE = 1e-4;
+
     /** The cosine of 30°, within which a face counts as parallel to a band. */
     private static final double PARALLEL = Math.sqrt(0.75);
 
@@ -161,6 +164,23 @@ final class OutlineBoundaries {
             face(arc, before, on[(start + i) % count], boundaries);
         }
         return boundaries.toImmutable();
+    }
+
+    /** No air that something encloses is adiabatic: what is cleared or drawn only must lie open to a room or outdoors. */
+    static void refuseHoles(Polygon body) {
+        double area = 0;
+        for (int i = 0; i < body.getNumInteriorRing(); i++) {
+            area += Shapes.FACTORY
+                    .createPolygon(body.getInteriorRingN(i).getCoordinateSequence())
+                    .getArea();
+        }
+        if (area > HOLE) {
+            throw new DetailDoesNotFit(Lists.immutable.of(String.format(
+                    java.util.Locale.ROOT,
+                    "the drawing encloses %.0f cm² of nothing, through which no heat would pass. Draw what is there, or the"
+                            + " space as a block with a material of its own: width over its resistance (ISO 6946).",
+                    1e4 * area)));
+        }
     }
 
     /** Where a body is cut off: the straight pieces of its outline that lie in a plane. */

@@ -67,8 +67,16 @@ class DetailDoesNotFitTest {
 
     @Test
     void whereAConditionFails() {
+        String told = refused("parapet-bare", parapet(0.02)).getMessage();
+        assertTrue(told.contains("needs upstand >= 50 mm; here the left side is 20 mm and the right side 50 mm"), told);
+        // Digits until the two sides differ: what is printed does not contradict what is said.
+        String near = refused("parapet-bare", parapet(0.0496)).getMessage();
+        assertTrue(near.contains("here the left side is 49.6 mm and the right side 50.0 mm"), near);
+    }
+
+    private static JunctionSetup parapet(double upstand) {
         JunctionSetup sample = Samples.setup(JunctionKind.PARAPET);
-        JunctionSetup low = new JunctionSetup(
+        return new JunctionSetup(
                 sample.kind(),
                 sample.first(),
                 sample.second(),
@@ -77,12 +85,10 @@ class DetailDoesNotFitTest {
                 sample.secondExposure(),
                 Optional.empty(),
                 0,
-                0.02,
+                upstand,
                 Optional.empty(),
                 20,
                 -5);
-        String told = refused("parapet-bare", low).getMessage();
-        assertTrue(told.contains("needs upstand >= 50 mm; here the left side is 20 mm and the right side 50 mm"), told);
     }
 
     @Test

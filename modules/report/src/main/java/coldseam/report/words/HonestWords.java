@@ -93,6 +93,10 @@ public final class HonestWords {
             parts.add("that " + say(what.byHand().sumOfDouble(JunctionRow::length), Dimension.LENGTH)
                     + " of seams drawn by hand carry, and control air, water and vapour, as their files say");
         }
+        if (what.ownDetails().notEmpty()) {
+            parts.add("that " + say(what.ownDetails().sumOfDouble(JunctionRow::length), Dimension.LENGTH)
+                    + " of seams are built, and hold, as details of the house's own say");
+        }
         what.bare()
                 .forEach(assembly -> parts.add("that \"" + assembly.name() + "\" is carried by "
                         + assembly.layers()
