@@ -21,8 +21,8 @@ final class LayersGoOn {
     /** m from the section's end. */
     private static final double NEAR = 1e-3;
 
-    /** Of a layer's thickness that must be seen: what is poor may thin it (judgement). */
-    private static final double SEEN = 0.1;
+    /** Of a layer's thickness that must be seen: a groove or a rule of boards may take the rest (judgement). */
+    private static final double SEEN = 0.9;
 
     private LayersGoOn() {}
 
