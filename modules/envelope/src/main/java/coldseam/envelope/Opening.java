@@ -37,6 +37,16 @@ public record Opening(
         return new Opening(name, kind, surface, width, height, left, sill, others, itsDepth, itsSetBack, shutterBox);
     }
 
+    /** The same, of which nobody says where its values are declared. */
+    public Opening unsourced() {
+        return with(
+                rating.match(
+                        it -> new Declared(it.whole(), it.frame()),
+                        it -> new Glazed(it.glass(), it.frame(), it.frameWidth(), it.edge(), it.spacer(), it.lights())),
+                frameDepth,
+                setBack);
+    }
+
     /** One without a shutter's box. */
     public Opening(
             String name,

@@ -6,6 +6,8 @@ import coldseam.envelope.Alternatives.Change;
 import coldseam.envelope.Alternatives.Decision;
 import coldseam.envelope.Alternatives.Option;
 import coldseam.envelope.BridgeKind;
+import coldseam.envelope.House;
+import coldseam.envelope.Opening;
 import coldseam.envelope.PointBridges;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.file.house.LoadedHouse.PlacedDecision;
@@ -93,10 +95,15 @@ final class DecisionChecks {
         });
     }
 
+    /** Another source alone makes no other window. */
+    private static House unsourced(House house) {
+        return house.withOpenings(house.openings().collect(Opening::unsourced));
+    }
+
     /** Whether an option changes nothing about the house. */
     private boolean same(Decision decision, Option option) {
         if (!(decision.about() instanceof About.Junctions junctions)) {
-            return decision.applied(loaded.house(), option).equals(loaded.house());
+            return unsourced(decision.applied(loaded.house(), option)).equals(unsourced(loaded.house()));
         }
         ImmutableList<Edge> meant = shell.edges().select(edge -> edge.isMeantBy(junctions.which()));
         return meant.notEmpty()
