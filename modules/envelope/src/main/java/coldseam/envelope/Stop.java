@@ -27,6 +27,7 @@ public final class Stop implements OneOf {
      *
      * @param before what would cover it
      * @param always whether it is there in a house without any bridge that belongs to it
+     * @param oldOnly whether only an old house has it, of which something stays
      * @param lookAt what to look at
      * @param inTwoLayers what to look at besides where its boards lie in two layers
      */
@@ -34,6 +35,7 @@ public final class Stop implements OneOf {
     record FileStop(
             String before,
             @Default("false") boolean always,
+            @Default("false") boolean oldOnly,
             ImmutableList<String> lookAt,
             Optional<FileTwoLayers> inTwoLayers) {}
 
@@ -75,6 +77,11 @@ public final class Stop implements OneOf {
     /** Whether it is there in a house without any bridge that belongs to it. */
     public boolean always() {
         return file.always();
+    }
+
+    /** Whether only an old house has it, of which something stays. */
+    public boolean oldOnly() {
+        return file.oldOnly();
     }
 
     /** What to look at in any house. */

@@ -142,7 +142,7 @@ public final class Auditor {
                 findings,
                 mould,
                 terraces,
-                HoldPoints.of(sheets, corners.ownDetails()),
+                HoldPoints.of(sheets, corners.ownDetails(), house.retrofit().isPresent()),
                 surfaceHeats
                         .notes()
                         .newWithAll(warnings(heats))

@@ -33,14 +33,19 @@ final class HoldPoints {
         return bare.substring(0, 1).toUpperCase(Locale.ROOT) + bare.substring(1);
     }
 
-    /** Those that this house has, with the sheets they belong to and what their details and corners' own ask to be photographed. */
-    static ImmutableList<HoldPoint> of(ImmutableList<BridgeSheet<?>> sheets, ImmutableList<Detail> corners) {
-        return Stop.all()
-                .collect(stop -> of(
+    /**
+     * Those that this house has, with the sheets they belong to and what their details and corners' own ask to be photographed.
+     *
+     * @param old whether something of an old house stays
+     */
+    static ImmutableList<HoldPoint> of(
+            ImmutableList<BridgeSheet<?>> sheets, ImmutableList<Detail> corners, boolean old) {
+        ImmutableList<Stop> stops = Stop.all().reject(stop -> stop.oldOnly() && !old);
+        return stops.collect(stop -> of(
                         stop,
                         sheets.select(sheet -> belongs(stop, sheet.result().detail())),
                         corners))
-                .zip(Stop.all())
+                .zip(stops)
                 .select(pair -> pair.getTwo().always() || pair.getOne().sheets().notEmpty())
                 .collect(pair -> pair.getOne());
     }

@@ -29,7 +29,6 @@ class HoldPointsTest {
     void aHouseHasTheStopsOfItsJunctionsAndThoseEveryHouseHas() {
         assertEquals(
                 Lists.immutable.of(
-                        "The old house, opened",
                         "Under the slab",
                         "Foot of the walls and thresholds",
                         "Airtight and watertight layer of the walls",
@@ -39,7 +38,7 @@ class HoldPointsTest {
                         "Caps and flashings",
                         "The finished envelope"),
                 BOX.collect(HoldPoint::name),
-                "no terrace, no crawl space, no window, no floor between storeys");
+                "nothing old, no terrace, no crawl space, no window, no floor between storeys");
     }
 
     @Test
@@ -66,9 +65,14 @@ class HoldPointsTest {
 
     @Test
     void aHouseWithoutSheetsKeepsWhatEveryHouseHas() {
-        ImmutableList<HoldPoint> none = HoldPoints.of(Lists.immutable.empty(), Lists.immutable.empty());
+        ImmutableList<HoldPoint> none = HoldPoints.of(Lists.immutable.empty(), Lists.immutable.empty(), true);
         assertEquals(5, none.size());
         assertTrue(none.allSatisfy(each -> each.sheets().isEmpty()));
+        ImmutableList<String> ofNew = HoldPoints.of(Lists.immutable.empty(), Lists.immutable.empty(), false)
+                .collect(HoldPoint::name);
+        assertEquals(
+                none.collect(HoldPoint::name).reject("The old house, opened"::equals), ofNew, "nothing old is opened");
+        assertEquals(4, ofNew.size());
     }
 
     /** A photograph that names its stop is asked for there, whatever its kind's stops are, and nowhere else. */
@@ -80,7 +84,8 @@ class HoldPointsTest {
                 audit.sheets().detect(each -> each.result().detail().id().equals("slab-good"));
         ImmutableList<HoldPoint> points = HoldPoints.of(
                 Lists.immutable.of(with(sheet, Lists.immutable.of(new Photograph("the trench", Optional.of(trench))))),
-                Lists.immutable.empty());
+                Lists.immutable.empty(),
+                false);
         assertTrue(points.detect(each -> each.name().equals(trench.label()))
                 .lookAt()
                 .contains("The trench"));
