@@ -41,6 +41,11 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (watch) {
+            if (options.timed) {
+                throw new RefusedException(
+                        Lists.immutable.of(
+                                "--watch: got it with --timings; allowed: one of them. Leave --watch out for the phases of one run"));
+            }
             return options.living(
                     workshop,
                     within -> new Watch(options.house, within, options.units(), terminal, root.verbose)

@@ -12,19 +12,18 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** The built-in materials, what a layer of each can control and what it bears, in the columns of a terminal. */
 record MaterialTable(Terminal terminal, UnitSystem units) {
 
-    private static final String ROW = "  %-40s  %9s  %8s";
+    private static final String ROW = "  %-33s  %17s  %6s  %s";
 
     void print() {
-        terminal.out().println(ROW.formatted("", "λ", "mu"));
-        terminal.out()
-                .println(ROW.formatted("material", units.label(Dimension.CONDUCTIVITY), "")
-                        .stripTrailing());
+        terminal.out().println(ROW.formatted("", "λ", "mu", "").stripTrailing());
+        terminal.out().println(ROW.formatted("material", units.label(Dimension.CONDUCTIVITY), "", "λ is"));
         // Air layers have no conductivity of their own.
         MaterialLibrary.materials().reject(Material::isAir).forEach(this::row);
         terminal.out().println();
         Columns.fold(
                         "Generic values for a first audit: write the product's own under materials, with its source. mu is"
-                                + " the vapour resistance factor. Where a material does not say that it can control air,"
+                                + " the vapour resistance factor, mostly from memory. λ is read in its source, remembered from it, or"
+                                + " common practice; an audit's inputs name the source. Where a material does not say that it can control air,"
                                 + " water or vapour, or that it bears ground, splash or load, a layer of it is not taken for that.",
                         "",
                         "")
@@ -38,7 +37,12 @@ record MaterialTable(Terminal terminal, UnitSystem units) {
                         units.number(material.conductivity(), Dimension.CONDUCTIVITY),
                         material.vapourResistanceFactor().isPresent()
                                 ? factor(material.vapourResistanceFactor().getAsDouble())
-                                : "–"));
+                                : "–",
+                        material.provenance()
+                                .sureness()
+                                .name()
+                                .toLowerCase(Locale.ROOT)
+                                .replace('_', ' ')));
         ImmutableList<String> said = Lists.immutable
                 .of(
                         named(

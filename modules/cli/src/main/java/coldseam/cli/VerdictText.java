@@ -84,9 +84,9 @@ final class VerdictText {
     /** The verdict and what is otherwise than before: what the house loses, findings that came, went or weigh another amount. */
     ImmutableList<String> since(Audit before) {
         VerdictText other = new VerdictText(before, units);
-        MutableList<String> lines = Lists.mutable.withAll(
-                Columns.fold(audit.house().name() + ": " + VerdictWords.sentence(audit.verdict()), "", "  "));
-        String total = new HonestWords(audit, units).total();
+        HonestWords honest = new HonestWords(audit, units);
+        MutableList<String> lines = verdict(honest);
+        String total = honest.total();
         String was = new HonestWords(before, units).total();
         row(lines, "heat-loss coefficient", "H_T = " + total + (total.equals(was) ? ", as before" : ", before " + was));
         Map<String, String> now = titles();
@@ -123,13 +123,18 @@ final class VerdictText {
         return titles;
     }
 
+    /** The verdict, never without what it assumes. */
+    private MutableList<String> verdict(HonestWords honest) {
+        MutableList<String> lines = Lists.mutable.withAll(
+                Columns.fold(audit.house().name() + ": " + VerdictWords.sentence(audit.verdict()), "", "  "));
+        honest.assumed().ifPresent(assumed -> lines.addAllIterable(Columns.fold(assumed, "  ", "  ")));
+        return lines;
+    }
+
     private MutableList<String> head() {
         HeatLoss loss = audit.heatLoss();
-        MutableList<String> lines = Lists.mutable.empty();
-        lines.addAllIterable(
-                Columns.fold(audit.house().name() + ": " + VerdictWords.sentence(audit.verdict()), "", "  "));
         HonestWords honest = new HonestWords(audit, units);
-        honest.assumed().ifPresent(assumed -> lines.addAllIterable(Columns.fold(assumed, "  ", "  ")));
+        MutableList<String> lines = verdict(honest);
         lines.addAllIterable(Columns.fold(honest.measuredBy(), "  ", "  "));
         lines.add("");
         row(

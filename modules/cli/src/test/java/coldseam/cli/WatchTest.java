@@ -81,11 +81,23 @@ class WatchTest {
         assertTrue(told[3].contains("\n  gone "), told[3]);
         assertFalse(told[3].contains("\n  new "), told[3]);
 
+        // The verdict never stands without what it assumes.
+        for (int i : new int[] {0, 1, 3, 4}) {
+            assertTrue(told[i].contains("\n  Of it assumed: "), told[i]);
+        }
         assertTrue(told[4].contains(", as before\n  findings as before"), told[4]);
         out.toString()
                 .lines()
                 .forEach(line -> assertTrue(
                         line.startsWith("Waiting") || line.codePointCount(0, line.length()) <= Terminal.WIDTH, line));
+    }
+
+    /** Phases are of one run: an option that would be passed over in silence is refused. */
+    @Test
+    void timesNoWatching() {
+        Run run = Run.of("check", folder.resolve("box.yaml").toString(), "--watch", "--timings");
+        assertEquals(Exit.REFUSED.code(), run.code());
+        assertTrue(run.err().startsWith("--watch: got it with --timings"), run::err);
     }
 
     /** Also where it was saved between reading and waiting, and where it is gone for a while. */
