@@ -90,7 +90,8 @@ class ShellTruthsTest {
     void edgesAreWhereTheirSurfacesMeet(Path file) {
         Shell shell = shell(file);
         ImmutableList<Edge> doors = shell.edges().select(ShellTruthsTest::underADoor);
-        for (Edge edge : shell.edges().select(each -> each.opening().isEmpty())) {
+        for (Edge edge : shell.edges()
+                .select(each -> each.opening().isEmpty() && each.second().isPresent())) {
             Surface first = edge.first();
             String name = edge.name();
             double taken = doors.select(door -> on(edge, door.from()) && on(edge, door.to()))
@@ -99,9 +100,6 @@ class ShellTruthsTest {
                     Vectors.length(Vectors.minus(edge.to(), edge.from())), edge.externalLength() + taken, NODES, name);
             assertEquals(0, height(first, edge.from()), NODES, name);
             assertEquals(0, height(first, edge.to()), NODES, name);
-            if (edge.second().isEmpty()) {
-                continue;
-            }
             Surface second = edge.second().orElseThrow();
             assertEquals(0, height(second, edge.from()), NODES, name);
             assertEquals(0, height(second, edge.to()), NODES, name);
