@@ -141,6 +141,7 @@ final class SampleAudit {
                         SampleJunctions.slabEdge(false),
                         Optional.of(SampleJunctions.slabEdge(true)),
                         Lists.immutable.of(SampleJunctions.slabEdge(false), SampleJunctions.slabEdge(true)),
+                        Lists.immutable.empty(),
                         shell.edges()
                                 .select(e -> e.kind() == JunctionKind.SLAB_EDGE)
                                 .collect(Edge::name),
@@ -154,6 +155,7 @@ final class SampleAudit {
                         // As good as itself: what saves nothing gets no page.
                         Optional.of(SampleJunctions.roofEdge()),
                         Lists.immutable.of(SampleJunctions.roofEdge()),
+                        Lists.immutable.empty(),
                         shell.edges()
                                 .select(e -> e.kind() == JunctionKind.FLAT_ROOF_EDGE)
                                 .collect(Edge::name),
