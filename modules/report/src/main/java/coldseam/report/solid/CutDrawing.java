@@ -49,7 +49,8 @@ final class CutDrawing {
      * @param at where, m
      * @param shown the part of the body that is drawn
      */
-    CutDrawing(BodySolution solution, UnitSystem units, int direction, double at, coldseam.conduction.solid.Cuboid shown) {
+    CutDrawing(
+            BodySolution solution, UnitSystem units, int direction, double at, coldseam.conduction.solid.Cuboid shown) {
         this.solution = solution;
         this.units = units;
         this.direction = direction;
