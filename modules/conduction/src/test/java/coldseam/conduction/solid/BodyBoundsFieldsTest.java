@@ -24,9 +24,9 @@ class BodyBoundsFieldsTest {
     };
 
     /** Boxes of other sizes in each direction, a hole in a corner, air that holds its surface with no resistance. */
-    private static Body body(int environments) {
+    private static SolidBody body(int environments) {
         Blocks blocks = Blocks.of("any", 0, 0, 0, 70, 90, 130)
-                .cut(Side.X0, Side.Y1)
+                .cut(BoxSide.X0, BoxSide.Y1)
                 .solid(0.8, 0, 0, 0, 70, 90, 130)
                 .solid(2.5, 0, 20, 0, 30, 90, 40)
                 .air("indoor", 40, 60, 100, 70, 90, 130)

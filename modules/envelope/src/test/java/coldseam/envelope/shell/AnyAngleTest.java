@@ -208,6 +208,7 @@ class AnyAngleTest {
     static House with(House house, Body body) {
         return new House(
                 house.name(),
+                house.submittal(),
                 house.site(),
                 house.retrofit(),
                 house.materials(),
