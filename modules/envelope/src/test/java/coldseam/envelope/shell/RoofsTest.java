@@ -23,7 +23,7 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
-import org.junit.jupiter.api.Tag;
+import net.jqwik.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
