@@ -158,34 +158,6 @@ class InputUncertaintyTest {
         assertTrue(slopes.getOrDefault("steel", 0.0) > 0.01, slopes::toString);
     }
 
-    /** The box with its corner drawn by hand, its board of a material of that name. */
-    private double ofDrawnBoard(String name) throws IOException {
-        Path drawing = BOX.resolveSibling("corner-by-hand.yaml");
-        Files.writeString(
-                folder.resolve("corner.yaml"),
-                Files.readString(drawing).replace("mineral wool board", '"' + name + '"'));
-        Path house = folder.resolve("drawn.yaml");
-        Files.writeString(
-                house,
-                Files.readString(BOX)
-                        .replace("mineral wool board", '"' + name + '"')
-                        .replace(
-                                "assemblies:\n",
-                                "materials:\n  \"" + name
-                                        + "\": {conductivity: 0.035 W/(m·K), within: 20 %, source: made up}\nassemblies:\n")
-                        .replace("outside-corner-unbroken", "corner.yaml"));
-        return InputUncertainty.of(HouseAudit.of(house, workshop).computeSections())
-                .inputs()
-                .detect(each -> each.material().equals(name))
-                .effect();
-    }
-
-    /** What a region is made of is told by what it was painted for, not by how its name is written. */
-    @Test
-    void aDrawingsMaterialCountsHoweverItIsNamed() throws IOException {
-        assertEquals(ofDrawnBoard("soft board"), ofDrawnBoard("board: soft"), 1e-9);
-    }
-
     private static String ground(String box, double factor) {
         return box.replace(
                 "ground: sand or gravel", "ground: {name: clay, conductivity: " + 2.0 * factor + " W/(m·K)}");

@@ -51,8 +51,8 @@ class SweepBreadthTest {
                             if (setup.isEmpty()) {
                                 continue;
                             }
-                            String which =
-                                    detail.id() + " in " + build + ", " + 1000 * thickness + " mm on the " + sweep.surface();
+                            String which = detail.id() + " in " + build + ", " + 1000 * thickness + " mm on the "
+                                    + sweep.surface();
                             try {
                                 Composition composition = Composer.compose(detail, setup.get(), BuiltIn.LIBRARY);
                                 fitting++;

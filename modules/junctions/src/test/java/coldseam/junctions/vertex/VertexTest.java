@@ -273,8 +273,7 @@ class VertexTest {
                                         * composed.length(end.second(), 0, true)
                                 - composed.band(end.second()).orElseThrow().transmittance()
                                         * composed.length(end.first(), 0, true));
-                JunctionResult own =
-                        EDGES.compute(end.detail(), end.setup());
+                JunctionResult own = EDGES.compute(end.detail(), end.setup());
                 // Both are intervals of one value, but for cuts at other distances: 1e-5 W/(m·K) past a metre.
                 assertEquals(
                         own.psiInternal().middle(),
@@ -465,9 +464,7 @@ class VertexTest {
                 < 0.1 * heat(result).coupling().middle());
         // No corner is warmer than its edges far away from it.
         for (EdgeEnd end : setup.edges()) {
-            double edge = EDGES
-                    .compute(end.detail(), end.setup())
-                    .temperatureFactor();
+            double edge = EDGES.compute(end.detail(), end.setup()).temperatureFactor();
             assertTrue(result.temperatureFactor() < edge + 0.003, end.detail().id());
         }
     }
@@ -548,8 +545,7 @@ class VertexTest {
     }
 
     private static double edge(Assembly wall) {
-        return EDGES
-                .compute(corner(), setup(JunctionKind.OUTSIDE_CORNER, wall, Optional.of(wall), 90))
+        return EDGES.compute(corner(), setup(JunctionKind.OUTSIDE_CORNER, wall, Optional.of(wall), 90))
                 .temperatureFactor();
     }
 }
