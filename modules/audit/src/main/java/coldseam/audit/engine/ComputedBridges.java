@@ -188,6 +188,7 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
                 result,
                 best,
                 options,
+                first.withheld(),
                 places.collect(PlannedBridge::name).toImmutable(),
                 places.sumOfDouble(PlannedBridge::size),
                 first.chosen(),

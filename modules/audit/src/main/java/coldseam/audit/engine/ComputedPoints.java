@@ -62,6 +62,10 @@ record ComputedPoints(ImmutableList<BridgeSheet<PointResult>> sheets, ImmutableL
                 set.setup(),
                 chosen.map(Lists.immutable::of).orElse(options),
                 options.select(each -> hindrance(each, set, house).isEmpty()),
+                options.select(each -> each.suits()
+                        .waitsForParts(
+                                house.retrofit(),
+                                Lists.immutable.of(set.points().surface()))),
                 chosen.flatMap(each -> hindrance(each, set, house))
                         .map(Lists.immutable::of)
                         .orElse(Lists.immutable.empty()),
