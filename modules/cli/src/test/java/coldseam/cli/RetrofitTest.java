@@ -70,6 +70,24 @@ class RetrofitTest {
                 .collect(option -> ((BridgeResult) option).detail().id());
     }
 
+    /** Overhangs belong to the roof; without it, what asks for them to come down is told beside what fits. */
+    @Test
+    void whatComesDownWithTheRoofNeedNotBeNamed() throws IOException {
+        String chosen = "- {kinds: [eaves of an insulated roof], detail: eaves-boards-meet}\n";
+        String larch = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/larch-house.yaml"));
+        assertTrue(larch.contains(chosen));
+        Path down = Files.writeString(
+                folder.resolve("down.yaml"), larch.replace("body:\n", "retrofit: {taken-down: [roof]}\nbody:\n"));
+        Run roof = Run.of("check", down.toString());
+        assertFalse(roof.out().contains("eaves overhang"), roof::out);
+        Path kept = Files.writeString(
+                folder.resolve("kept.yaml"),
+                larch.replace("body:\n", "retrofit: {taken-down: [foot of the wall]}\nbody:\n")
+                        .replace(chosen, ""));
+        Run run = Run.of("check", kept.toString());
+        assertTrue(run.out().contains("# eaves-boards-meet once taken down: eaves overhang"), run::out);
+    }
+
     @Test
     void anOldHouseIsNotToldToPutBoardsUnderItsWalls() throws IOException {
         String strip = "slab-edge-in-old-walls-strip";

@@ -11,7 +11,7 @@ class BodyEnergiesTest {
     private static BodySolution rod(double conductivity, int half) {
         return Blocks.of("rod", 0, 0, 0, 300, 300, 200)
                 .times(4)
-                .cut(Side.X0, Side.X1, Side.Y0, Side.Y1)
+                .cut(BoxSide.X0, BoxSide.X1, BoxSide.Y0, BoxSide.Y1)
                 .air("indoor", 0, 0, -10, 300, 300, 0)
                 .air("outdoor", 0, 0, 200, 300, 300, 210)
                 .solid(0.5, 0, 0, 0, 300, 300, 100)

@@ -6,12 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
-import coldseam.conduction.solid.Body;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solid.CutPlanes;
-import coldseam.conduction.solid.Painted;
+import coldseam.conduction.solid.PaintedBox;
 import coldseam.conduction.solid.Place;
+import coldseam.conduction.solid.SolidBody;
 import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.DimensionSystem;
@@ -121,15 +121,16 @@ class VertexTest {
     }
 
     /** The body with 0.13 m²·K/W on all indoor surfaces, as the reference has it. */
-    private static Body sameIndoors(Body body) {
-        return new Body(
+    private static SolidBody sameIndoors(SolidBody body) {
+        return new SolidBody(
                 body.name(),
                 body.extent(),
                 1,
                 body.cutPlanes(),
                 body.painted()
-                        .collect(each ->
-                                each instanceof Painted.Air air ? new Painted.Air(air.environment(), air.box()) : each),
+                        .collect(each -> each instanceof PaintedBox.Air air
+                                ? new PaintedBox.Air(air.environment(), air.box())
+                                : each),
                 body.environments(),
                 body.patches(),
                 body.probes());
@@ -144,7 +145,7 @@ class VertexTest {
     @ParameterizedTest
     @CsvSource({"wall.structure.outside, 0.0186, 0.0119, 17.85", "wall.outside, 0.0752, -0.3437, 9.79"})
     void meetsTheReferenceCorner(String slabTo, double internal, double external, double temperature) {
-        Body body = sameIndoors(
+        SolidBody body = sameIndoors(
                 VertexBody.of("corner", three(corner(), deckEdge(slabTo), deckEdge(slabTo)), BuiltIn.LIBRARY)
                         .heatFlow());
         BodySolution solution = BodySolver.solve(body, ACCURACY.aimedAt("indoor", 0.025));
@@ -254,7 +255,7 @@ class VertexTest {
                 underParapet("parapet-wrapped"),
                 underParapet("parapet-bare"))) {
             VertexBody composed = VertexBody.of("v", setup, BuiltIn.LIBRARY);
-            Body body = composed.heatFlow();
+            SolidBody body = composed.heatFlow();
             for (EdgeEnd end : setup.edges()) {
                 int side = end.growing() ? 1 : 0;
                 Interval plane = Conduction.solve(
@@ -307,7 +308,7 @@ class VertexTest {
     void standsOnTheGroundAsItsSlabEdgesDo(String slabEdge, boolean framed) {
         VertexSetup setup = onGround(slabEdge, framed);
         VertexBody composed = VertexBody.of("v", setup, BuiltIn.LIBRARY);
-        Body body = composed.heatFlow();
+        SolidBody body = composed.heatFlow();
         EdgeEnd end = setup.edges().getFirst();
         JunctionResult own = BridgeComputers.computer(Accuracy.standard()).compute(end.detail(), end.setup());
         for (int axis = 0; axis < 2; axis++) {
