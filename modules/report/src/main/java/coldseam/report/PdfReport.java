@@ -64,7 +64,12 @@ public final class PdfReport {
                     AuditJson.text(audit).getBytes(StandardCharsets.UTF_8));
             String digest = audit.inputDigest();
             return flow.finish(
-                    audit.house().name(),
+                    audit.house().name()
+                            + audit.house()
+                                    .submittal()
+                                    .revision()
+                                    .map(", revision "::concat)
+                                    .orElse(""),
                     tool + " · house file SHA-256 " + digest.substring(0, Math.min(DIGEST_SHOWN, digest.length())));
         }
     }

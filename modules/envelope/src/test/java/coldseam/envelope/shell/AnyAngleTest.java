@@ -194,6 +194,7 @@ class AnyAngleTest {
         for (int degrees = 1; degrees < 90; degrees++) {
             var turned = new coldseam.envelope.House(
                     house.name(),
+                    house.submittal(),
                     house.site(),
                     house.retrofit(),
                     house.materials(),
