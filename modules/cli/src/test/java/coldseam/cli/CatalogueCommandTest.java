@@ -198,6 +198,14 @@ class CatalogueCommandTest {
     }
 
     @Test
+    void drawsADetailWithTheLengthsThatTheHouseGivesIt() {
+        String house =
+                CommittedReport.ROOT.resolve("fixtures/houses/larch-house.yaml").toString();
+        assertEquals(0, run("detail", "slab-edge-raft", "--house", house), err::toString);
+        assertTrue(out.toString().contains("set back       60 mm"), out::toString);
+    }
+
+    @Test
     void computesThePointsOfAKindAndDrawsOne(@TempDir Path folder) throws Exception {
         assertEquals(0, run("catalogue", "--kind", "steel post"), err::toString);
         assertTrue(out.toString().contains("steel-post-on-block"), out.toString());

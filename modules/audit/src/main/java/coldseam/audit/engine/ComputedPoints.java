@@ -2,6 +2,7 @@ package coldseam.audit.engine;
 
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.PointRow;
+import coldseam.audit.engine.PlannedBridge.Question;
 import coldseam.conduction.Interval;
 import coldseam.envelope.House;
 import coldseam.junctions.BridgeComputer;
@@ -34,6 +35,11 @@ record ComputedPoints(ImmutableList<BridgeSheet<PointResult>> sheets, ImmutableL
         return new ComputedPoints(
                 computed.sheets(),
                 sets.zip(planned).collect(pair -> row(pair.getOne(), pair.getTwo(), catalogue, computed)));
+    }
+
+    /** What comes of one question. */
+    static PointResult first(Question<PointSetup> question, BridgeComputer computer) {
+        return ComputedBridges.first(question, question.compared() ? computer.comparing()::compute : computer::compute);
     }
 
     /** What is to be computed of each set. */
