@@ -408,6 +408,7 @@ public final class Mutants {
 
     private static String shortly(String test) {
         return test.replaceAll(".*class:([^\\]]*)\\].*?:([^\\]]*)\\].*", "$1#$2")
+                .replaceAll("\\(.*", "")
                 .replaceAll("^.*\\.", "");
     }
 

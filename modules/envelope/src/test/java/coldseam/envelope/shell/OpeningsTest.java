@@ -239,6 +239,25 @@ class OpeningsTest {
         assertTrue(build(one, beside).closed(), "openings may touch");
     }
 
+    /** On each of four sides another touches, and 10 mm further in overlaps, whichever is named first. */
+    @Test
+    void openingsOverlapOnWhicheverSide() {
+        Opening middle = at("W1", 3, 1);
+        double[][] besides = {{2, 1, 0.01, 0}, {4, 1, -0.01, 0}, {3, 1.6, 0, -0.01}, {3, 0.4, 0, 0.01}};
+        for (double[] b : besides) {
+            Opening touching = at("W2", b[0], b[1]);
+            Opening over = at("W2", b[0] + b[2], b[1] + b[3]);
+            assertTrue(build(middle, touching).closed());
+            assertTrue(build(touching, middle).closed());
+            assertTrue(faults(middle, over).getOnly().contains("\"W1\" and \"W2\" overlap"));
+            assertTrue(faults(over, middle).getOnly().contains("overlap"));
+        }
+    }
+
+    private static Opening at(String name, double left, double sill) {
+        return Houses.opening(name, Opening.Kind.WINDOW, "ground floor wall 1", 1, 0.6, left, sill);
+    }
+
     @Test
     void seamsBecomeEdges() {
         Seam seam = new Seam("balcony slab", JunctionKind.of("balcony"), "upper floor wall 2", 3);
