@@ -26,7 +26,7 @@ class BoardsOverSidingTest {
     @Test
     void seamsDrawOverItAndScrewsCount() {
         Audit audit = HouseAudit.of(
-                        CommittedReport.ROOT.resolve("fixtures/houses/old/boards-over-siding.yaml"), Run.REAL)
+                        CommittedReport.ROOT.resolve("fixtures/houses/old/boards-over-siding.yaml"), Bench.SHARED)
                 .compute();
         assertEquals(Lists.immutable.empty(), audit.findings());
         // Old studs may run past the floor; the file does not say that they do.

@@ -2,9 +2,11 @@ package coldseam.conduction.solid;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The energies of a body's boxes, which say how its coupling follows their conductivities. */
+@Tag("slow")
 class BodyEnergiesTest {
 
     /** A quarter of a wall with a rod in it. */

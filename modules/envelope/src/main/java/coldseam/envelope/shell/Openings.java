@@ -263,12 +263,9 @@ final class Openings {
     }
 
     private boolean names(Opening opening, int facet) {
-        String name = mesh.facets().get(facet).name();
-        String rest = name.startsWith(opening.surface())
-                ? name.substring(opening.surface().length())
-                : "-";
-        return rest.matches("(, below ground)?( \\(\\d+\\))?")
-                && !mesh.facets().get(facet).step();
+        Facet named = mesh.facets().get(facet);
+        return !named.step()
+                && (named.whole().equals(opening.surface()) || named.name().equals(opening.surface()));
     }
 
     private Placed placed(Opening opening, int f) {

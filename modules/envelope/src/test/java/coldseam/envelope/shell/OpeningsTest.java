@@ -88,6 +88,23 @@ class OpeningsTest {
         assertEquals(3, centred.from().y(), ROUND_OFF);
     }
 
+    /** A wall's pieces are told apart by numbers; a wall whose name looks like such a piece's is another wall all the same. */
+    @Test
+    void aWallOfASimilarNameIsAnother() {
+        Body.Storey storey = Houses.storey("hall", Houses.rectangle(0, 0, 10, 8), 3, "wall");
+        ImmutableList<Body.Wall> walls = storey.walls()
+                .collectWithIndex((wall, i) ->
+                        i == 0 ? new Body.Wall("hall wall 1 (2)", wall.assembly(), wall.exposure()) : wall);
+        Body body = Houses.body(Houses.flat(), Houses.outlined(storey, storey.footprint(), storey.courts(), walls));
+        Opening wide = window("hall wall 1", 9, 0.5, 0.9);
+        ImmutableList<String> faults = assertThrows(
+                        ShellException.class,
+                        () -> ShellBuilder.build(Houses.house(body, Lists.immutable.of(wide), Lists.immutable.empty())))
+                .faults();
+        assertEquals(1, faults.size(), faults::makeString);
+        assertTrue(faults.getFirst().contains("\"hall wall 1\""), faults::getFirst);
+    }
+
     @Test
     void doorsStandOnThresholds() {
         Shell plain = build();

@@ -39,11 +39,13 @@ import java.util.regex.Pattern;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the trade asks of every option of the catalogue, as far as a rule can say it. */
+@Tag("slow")
 final class CatalogueTradeTest {
 
     private static final Catalogue CATALOGUE = CatalogueFile.builtIn();

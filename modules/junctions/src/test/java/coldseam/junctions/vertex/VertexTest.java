@@ -18,6 +18,7 @@ import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
@@ -41,6 +42,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 class VertexTest {
 
     private static final Accuracy ACCURACY = new Accuracy(3e-4, 800_000);
+
+    /** Both remember what one test has solved for the next. */
+    private static final VertexComputer CORNERS =
+            new VertexComputer(ACCURACY, BodySolver::solve, Conduction::solve, BuiltIn.LIBRARY);
+
+    private static final BridgeComputer EDGES = BridgeComputers.computer(Accuracy.standard());
 
     /** 180 mm of brick and 200 mm of board, as in the reference corner. */
     private static final Assembly WALL = Samples.assembly(
@@ -113,7 +120,7 @@ class VertexTest {
     }
 
     private static VertexResult computed(VertexSetup setup) {
-        return new VertexComputer(ACCURACY, BodySolver::solve, Conduction::solve, BuiltIn.LIBRARY).compute(setup);
+        return CORNERS.compute(setup);
     }
 
     private static VertexResult.Heat heat(VertexResult result) {
@@ -266,8 +273,7 @@ class VertexTest {
                                         * composed.length(end.second(), 0, true)
                                 - composed.band(end.second()).orElseThrow().transmittance()
                                         * composed.length(end.first(), 0, true));
-                JunctionResult own =
-                        BridgeComputers.computer(Accuracy.standard()).compute(end.detail(), end.setup());
+                JunctionResult own = EDGES.compute(end.detail(), end.setup());
                 // Both are intervals of one value, but for cuts at other distances: 1e-5 W/(m·K) past a metre.
                 assertEquals(
                         own.psiInternal().middle(),
@@ -310,7 +316,7 @@ class VertexTest {
         VertexBody composed = VertexBody.of("v", setup, BuiltIn.LIBRARY);
         SolidBody body = composed.heatFlow();
         EdgeEnd end = setup.edges().getFirst();
-        JunctionResult own = BridgeComputers.computer(Accuracy.standard()).compute(end.detail(), end.setup());
+        JunctionResult own = EDGES.compute(end.detail(), end.setup());
         for (int axis = 0; axis < 2; axis++) {
             Interval plane = Conduction.solve(
                             CutPlanes.section(body, composed.side(axis, 0)), new Accuracy(2e-5, 400_000))
@@ -458,9 +464,7 @@ class VertexTest {
                 < 0.1 * heat(result).coupling().middle());
         // No corner is warmer than its edges far away from it.
         for (EdgeEnd end : setup.edges()) {
-            double edge = BridgeComputers.computer(Accuracy.standard())
-                    .compute(end.detail(), end.setup())
-                    .temperatureFactor();
+            double edge = EDGES.compute(end.detail(), end.setup()).temperatureFactor();
             assertTrue(result.temperatureFactor() < edge + 0.003, end.detail().id());
         }
     }
@@ -541,8 +545,7 @@ class VertexTest {
     }
 
     private static double edge(Assembly wall) {
-        return BridgeComputers.computer(Accuracy.standard())
-                .compute(corner(), setup(JunctionKind.OUTSIDE_CORNER, wall, Optional.of(wall), 90))
+        return EDGES.compute(corner(), setup(JunctionKind.OUTSIDE_CORNER, wall, Optional.of(wall), 90))
                 .temperatureFactor();
     }
 }
