@@ -9,6 +9,7 @@ import coldseam.envelope.Limits;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Provenance;
+import coldseam.envelope.Retrofit;
 import coldseam.envelope.Seam;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.file.house.MaterialLibrary;
@@ -31,6 +32,7 @@ import org.eclipse.collections.api.list.MutableList;
  * @param withoutProduct how many conductivities in use are generic ones, of the built-in list or by the house file's own words
  * @param conductivities how many are in use
  * @param undeclared windows and doors whose U has no source
+ * @param foundUndeclared how many windows and doors as found have a U without a source
  * @param ownSeams edges whose psi is the house file's own
  * @param overrides materials of the house file that are said to insulate, to control air, water or vapour, or to bear ground,
  *     splash or load, beyond what their values or the built-in list say
@@ -47,6 +49,7 @@ public record Assumed(
         int withoutProduct,
         int conductivities,
         ImmutableList<Opening> undeclared,
+        int foundUndeclared,
         ImmutableList<JunctionRow> ownSeams,
         ImmutableList<Material> overrides,
         Unlikely unlikely) {
@@ -111,6 +114,11 @@ public record Assumed(
                 used.count(Assumed::isGeneric),
                 used.size(),
                 house.openings().select(opening -> opening.rating().source().isEmpty()),
+                house.retrofit()
+                        .flatMap(Retrofit::found)
+                        .map(found -> found.windows()
+                                .count(window -> window.rating().source().isEmpty()))
+                        .orElse(0),
                 audit.junctions().select(row -> row.source() instanceof BridgeSource.Own),
                 used.select(Assumed::isOverride),
                 Unlikely.of(audit, used));

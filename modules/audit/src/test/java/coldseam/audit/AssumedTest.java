@@ -171,6 +171,20 @@ class AssumedTest {
     }
 
     @Test
+    void windowsAsFoundOfNoSourceAreCounted() {
+        String house = Sample.yaml()
+                        .replace(
+                                "junctions:\n",
+                                "openings:\n  pane: {kind: window, surface: ground floor south wall, width: 1 m, height: 1 m,"
+                                        + " sill: 1 m, transmittance: 1.2 W/(m²·K)}\njunctions:\n")
+                + "retrofit:\n  found:\n    assemblies: {wall: wall}\n    openings: {pane: {transmittance: 5 W/(m²·K)SOURCE}}\n";
+        assertEquals(1, of(house.replace("SOURCE", "")).foundUndeclared());
+        assertEquals(
+                0, of(house.replace("SOURCE", ", source: measured in the hall")).foundUndeclared());
+        assertEquals(0, of(Sample.yaml()).foundUndeclared());
+    }
+
+    @Test
     void ownPsisAreTold() {
         Assumed own = changed(
                 "junctions:\n",

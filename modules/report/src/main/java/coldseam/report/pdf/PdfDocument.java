@@ -51,7 +51,7 @@ final class PdfDocument implements AutoCloseable {
     private PDPageContentStream stream;
 
     /** Pages whose steps wait at most, with as many that are being written: their drawings are in memory. */
-    private static final int WAITING = 4;
+    private static final int WAITING = 8;
 
     /**
      * Opens a document. Whatever PDFBox does is a step, since it knows no threads.

@@ -5,6 +5,7 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Alternatives.About;
+import coldseam.envelope.Alternatives.Change;
 import coldseam.envelope.Alternatives.Option;
 import coldseam.envelope.House;
 import coldseam.files.quantity.Dimension;
@@ -166,6 +167,10 @@ public record CompareWords(UnitSystem units) {
         built.payback().ifPresent(years -> parts.add("paid back in " + years(years) + " years"));
         if (built.cost().isEmpty()) {
             parts.add("no cost given");
+        }
+        if (alternative.option().change() instanceof Change.Windows windows
+                && windows.rating().source().isEmpty()) {
+            parts.add("its U without a product's source");
         }
         return parts.makeString("; ");
     }

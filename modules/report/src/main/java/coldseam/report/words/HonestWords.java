@@ -87,6 +87,10 @@ public final class HonestWords {
             parts.add("the U of " + Phrases.count(assumed.undeclared().size(), "window or door", "windows and doors")
                     + " without a product's source");
         }
+        if (assumed.foundUndeclared() > 0) {
+            parts.add("the U of " + Phrases.count(assumed.foundUndeclared(), "window or door", "windows and doors")
+                    + " as found without a source");
+        }
         return parts.isEmpty() ? Optional.empty() : Optional.of("Of it assumed: " + parts.makeString("; ") + ".");
     }
 
