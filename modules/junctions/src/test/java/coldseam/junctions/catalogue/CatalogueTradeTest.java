@@ -197,7 +197,8 @@ final class CatalogueTradeTest {
     }
 
     /** Words for taking something away. */
-    private static final Pattern TAKEN = Pattern.compile("\\b([Tt]ake|[Cc]ut|[Ss]aw|short bays|bays of)\\b");
+    private static final Pattern TAKEN = Pattern.compile(
+            "\\b([Tt]ake\\b.*\\b(down|off|out)|[Cc]ut\\b.*\\b(off|back|free)|[Ss]aw|short bays|bays of)\\b");
 
     /** Whoever has parts of an old house taken down says when, and how the rest stands meanwhile. */
     @Test
