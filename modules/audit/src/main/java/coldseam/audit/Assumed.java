@@ -8,6 +8,8 @@ import coldseam.envelope.House;
 import coldseam.envelope.Limits;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
+import coldseam.envelope.Provenance;
+import coldseam.envelope.Retrofit;
 import coldseam.envelope.Seam;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.file.house.MaterialLibrary;
@@ -26,9 +28,11 @@ import org.eclipse.collections.api.list.MutableList;
  * @param nothingMeets m², of walls insulated inside on which hardly a seam of an inner wall, stair or joist bay is listed, gross
  * @param notThere kinds of opening of which the house has none: who leaves them out has less to lose and fewer seams
  * @param relaxed limits that are laxer than the defaults
- * @param withoutProduct how many conductivities in use are generic ones of the built-in list
+ * @param nothingThrough whether no point is listed: nothing goes through the insulation at a spot
+ * @param withoutProduct how many conductivities in use are generic ones, of the built-in list or by the house file's own words
  * @param conductivities how many are in use
  * @param undeclared windows and doors whose U has no source
+ * @param foundUndeclared how many windows and doors as found have a U without a source
  * @param ownSeams edges whose psi is the house file's own
  * @param overrides materials of the house file that are said to insulate, to control air, water or vapour, or to bear ground,
  *     splash or load, beyond what their values or the built-in list say
@@ -41,9 +45,11 @@ public record Assumed(
         double nothingMeets,
         ImmutableList<Opening.Kind> notThere,
         ImmutableList<Limit> relaxed,
+        boolean nothingThrough,
         int withoutProduct,
         int conductivities,
         ImmutableList<Opening> undeclared,
+        int foundUndeclared,
         ImmutableList<JunctionRow> ownSeams,
         ImmutableList<Material> overrides,
         Unlikely unlikely) {
@@ -104,9 +110,15 @@ public record Assumed(
                         .with(Opening.Kind.values())
                         .reject(kind -> house.openings().anySatisfy(opening -> opening.kind() == kind)),
                 relaxed(house.limits(), Limits.defaults(house.site().heatingDegreeDays())),
-                used.count(Assumed::isBuiltIn),
+                house.points().isEmpty(),
+                used.count(Assumed::isGeneric),
                 used.size(),
                 house.openings().select(opening -> opening.rating().source().isEmpty()),
+                house.retrofit()
+                        .flatMap(Retrofit::found)
+                        .map(found -> found.windows()
+                                .count(window -> window.rating().source().isEmpty()))
+                        .orElse(0),
                 audit.junctions().select(row -> row.source() instanceof BridgeSource.Own),
                 used.select(Assumed::isOverride),
                 Unlikely.of(audit, used));
@@ -138,6 +150,11 @@ public record Assumed(
 
     static boolean isBuiltIn(Material material) {
         return MaterialLibrary.named(material.name()).filter(material::equals).isPresent();
+    }
+
+    /** Of the built-in list, or of the house file that itself says that no product stands behind the value. */
+    private static boolean isGeneric(Material material) {
+        return isBuiltIn(material) || material.provenance().sureness() != Provenance.Sureness.DECLARED;
     }
 
     private static boolean isOverride(Material material) {

@@ -5,6 +5,7 @@ import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.detail.Detail;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -17,6 +18,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param best the best option of the catalogue for the same setup; empty where it is this one, or where none fits
  * @param options all of the catalogue that fit the same setup, from worst to best as it ranks them; those that are
  *     neither the result nor the best are solved to a wider interval
+ * @param withheld those of the kind that ask for parts taken down which the house keeps, from worst to best; whether they
+ *     fit these layers is not looked at
  * @param places names of the shell's edges, or of the house file's sets of points
  * @param size of all of them: m in the site's dimension system, or how many
  * @param chosen whether the house file chose the detail
@@ -29,6 +32,7 @@ public record BridgeSheet<R extends BridgeResult>(
         R result,
         Optional<R> best,
         ImmutableList<R> options,
+        ImmutableList<Detail> withheld,
         ImmutableList<String> places,
         double size,
         boolean chosen,

@@ -4,6 +4,7 @@ import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
@@ -11,6 +12,7 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.Role;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.hand.HandDrawing;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -18,9 +20,12 @@ import org.eclipse.collections.api.list.ImmutableList;
  *
  * @param byHand edges whose section is drawn by hand: that it carries, and controls air, water and vapour, its file alone says
  * @param ownDetails edges built by a detail's file of the house's own: how it is built and holds, that file alone says
+ * @param ownPoints points built by such a file
+ * @param ownCorners corners at which such a file says what meets
  * @param bare assemblies that boards alone carry: studs, rafters or joists are left out
  * @param tall walls so high indoors that a floor is likely to meet them, and none does
- * @param best windows and doors that lose less than the best that are usual
+ * @param platform edges at which floors meet old framed walls whose studs are not said to run past them
+ * @param best windows and doors that, or whose frames, lose less than the best that are usual
  * @param steps doors whose sill nobody steps over
  * @param large windows and doors that are larger than one usually is
  * @param still materials of the house file that conduct less than boards without a vacuum do
@@ -28,8 +33,11 @@ import org.eclipse.collections.api.list.ImmutableList;
 public record Unlikely(
         ImmutableList<JunctionRow> byHand,
         ImmutableList<JunctionRow> ownDetails,
+        int ownPoints,
+        int ownCorners,
         ImmutableList<Assembly> bare,
         ImmutableList<Surface> tall,
+        ImmutableList<JunctionRow> platform,
         ImmutableList<Opening> best,
         ImmutableList<Opening> steps,
         ImmutableList<Opening> large,
@@ -73,6 +81,17 @@ public record Unlikely(
                                 .map(sheet -> sheet.result().detail())
                                 .filter(detail -> !(detail.drawing() instanceof HandDrawing) && detail.own())
                                 .isPresent()),
+                (int) audit.points()
+                        .select(row -> row.sheet()
+                                .filter(sheet -> sheet.result().detail().own())
+                                .isPresent())
+                        .sumOfInt(PointRow::number),
+                (int) audit.vertexSheets()
+                        .select(sheet -> sheet.result()
+                                .corner()
+                                .filter(corner -> corner.detail().own())
+                                .isPresent())
+                        .sumOfInt(sheet -> sheet.places().size()),
                 audit.shell()
                         .surfaces()
                         .flatCollect(surface -> surface.assembly().stream().toList())
@@ -81,7 +100,14 @@ public record Unlikely(
                         .toSortedListBy(Assembly::name)
                         .toImmutable(),
                 audit.shell().surfaces().select(Unlikely::isTall),
-                audit.house().openings().select(opening -> WindowTransmittance.transmittance(opening) < BEST),
+                audit.house()
+                        .retrofit()
+                        .map(old -> audit.junctions()
+                                .select(row -> row.edge().kind() == JunctionKind.INTERMEDIATE_FLOOR
+                                        && old.keeps(row.edge().first().name())
+                                        && row.edge().first().isFramed()))
+                        .orElse(Lists.immutable.empty()),
+                audit.house().openings().select(opening -> least(opening) < BEST),
                 audit.shell()
                         .surfaces()
                         .select(surface -> surface.use() == Body.Use.WALL)
@@ -91,6 +117,11 @@ public record Unlikely(
                         .select(opening -> opening.kind() == Opening.Kind.DOOR && opening.sill() > STEP),
                 audit.house().openings().select(Unlikely::isLarge),
                 used.select(material -> material.conductivity() < STILL && !Assumed.isBuiltIn(material)));
+    }
+
+    /** W/(m²·K), of the whole or of its frame. */
+    public static double least(Opening opening) {
+        return Math.min(WindowTransmittance.transmittance(opening), opening.frameTransmittance());
     }
 
     private static boolean isLarge(Opening opening) {

@@ -1,6 +1,8 @@
 package coldseam.audit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.engine.Sample;
 import coldseam.audit.engine.Sample.Made;
@@ -44,6 +46,7 @@ class AssumedTest {
         assertEquals(0, box.nothingMeets());
         assertEquals(Lists.immutable.of(Opening.Kind.WINDOW, Opening.Kind.DOOR), box.notThere());
         assertEquals(Lists.immutable.empty(), box.relaxed());
+        assertTrue(box.nothingThrough());
         // Plaster, brick, wool, render, concrete, extruded and polyisocyanurate board, bitumen.
         assertEquals(8, box.conductivities());
         assertEquals(8, box.withoutProduct());
@@ -160,6 +163,28 @@ class AssumedTest {
     }
 
     @Test
+    void pointsThatAreListedAreNotMissed() {
+        assertFalse(changed(
+                        "junctions:\n",
+                        "points:\n  pipe: {kind: pipe, surface: ground floor south wall, number: 1}\njunctions:\n")
+                .nothingThrough());
+    }
+
+    @Test
+    void windowsAsFoundOfNoSourceAreCounted() {
+        String house = Sample.yaml()
+                        .replace(
+                                "junctions:\n",
+                                "openings:\n  pane: {kind: window, surface: ground floor south wall, width: 1 m, height: 1 m,"
+                                        + " sill: 1 m, transmittance: 1.2 W/(m²·K)}\njunctions:\n")
+                + "retrofit:\n  found:\n    assemblies: {wall: wall}\n    openings: {pane: {transmittance: 5 W/(m²·K)SOURCE}}\n";
+        assertEquals(1, of(house.replace("SOURCE", "")).foundUndeclared());
+        assertEquals(
+                0, of(house.replace("SOURCE", ", source: measured in the hall")).foundUndeclared());
+        assertEquals(0, of(Sample.yaml()).foundUndeclared());
+    }
+
+    @Test
     void ownPsisAreTold() {
         Assumed own = changed(
                 "junctions:\n",
@@ -180,6 +205,10 @@ class AssumedTest {
         assertEquals(8, plain.conductivities());
         assertEquals(7, plain.withoutProduct());
         assertEquals(Lists.immutable.empty(), plain.overrides());
+        assertEquals(
+                8, own("conductivity: 0.035 W/(m·K), sureness: common practice").withoutProduct());
+        assertEquals(
+                8, own("conductivity: 0.035 W/(m·K), sureness: from memory").withoutProduct());
         for (String claim : new String[] {
             "conductivity: 0.035 W/(m·K), controls: {air: a leaflet}",
             "conductivity: 0.035 W/(m·K), bears: {ground: a leaflet}",

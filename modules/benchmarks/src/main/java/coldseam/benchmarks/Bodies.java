@@ -1,6 +1,6 @@
 package coldseam.benchmarks;
 
-import coldseam.conduction.solid.Body;
+import coldseam.conduction.solid.SolidBody;
 import coldseam.junctions.hand.Drawn;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -31,8 +31,8 @@ final class Bodies {
     }
 
     /** Those bodies by their files' names. */
-    static Map<String, Body> all() throws IOException {
-        Map<String, Body> bodies = new LinkedHashMap<>();
+    static Map<String, SolidBody> all() throws IOException {
+        Map<String, SolidBody> bodies = new LinkedHashMap<>();
         references()
                 .keySet()
                 .forEach(name -> Drawn.load(SECTIONS.resolve(name + ".yaml"))

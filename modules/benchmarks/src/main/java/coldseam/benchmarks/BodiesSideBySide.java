@@ -1,13 +1,13 @@
 package coldseam.benchmarks;
 
 import coldseam.conduction.Accuracy;
-import coldseam.conduction.solid.Body;
 import coldseam.conduction.solid.BodyEnvironment;
 import coldseam.conduction.solid.BodyField;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BodySolver;
-import coldseam.conduction.solid.Box;
+import coldseam.conduction.solid.Cuboid;
 import coldseam.conduction.solid.Place;
+import coldseam.conduction.solid.SolidBody;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
@@ -49,13 +49,13 @@ public final class BodiesSideBySide {
 
     private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
 
-    private final Body body;
+    private final SolidBody body;
     private final double[] reference;
     private final Path folder;
     private final String command;
     private final int rounds;
 
-    private BodiesSideBySide(Body body, double[] reference, Path folder, String command, int rounds) {
+    private BodiesSideBySide(SolidBody body, double[] reference, Path folder, String command, int rounds) {
         this.body = body;
         this.reference = reference;
         this.folder = folder;
@@ -68,7 +68,7 @@ public final class BodiesSideBySide {
         Path folder = Files.createDirectories(Path.of(arguments[0]));
         PrintStream out =
                 new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.out), true, StandardCharsets.UTF_8);
-        Map<String, Body> bodies = new LinkedHashMap<>();
+        Map<String, SolidBody> bodies = new LinkedHashMap<>();
         Bodies.all().forEach((name, body) -> bodies.put(name, drawn(name, body)));
         long until = System.nanoTime() + Long.parseLong(arguments[2]) * 1_000_000_000L;
         while (System.nanoTime() < until) {
@@ -77,7 +77,7 @@ public final class BodiesSideBySide {
         out.println(
                 "| body | error | ratio | here, s | unknowns | memory, MB | FreeFEM, s | FreeFEM unknowns | its error |");
         out.println("|---|---|---|---|---|---|---|---|---|");
-        for (Body body : bodies.values()) {
+        for (SolidBody body : bodies.values()) {
             double[] reference = losses(BodySolver.solve(body, new Accuracy(4e-5, MOST_UNKNOWNS)));
             for (double error : ERRORS) {
                 out.println(new BodiesSideBySide(body, reference, folder, arguments[1], Integer.parseInt(arguments[3]))
@@ -87,8 +87,8 @@ public final class BodiesSideBySide {
     }
 
     /** The part that is drawn, with its couplings alone to find. */
-    private static Body drawn(String name, Body body) {
-        return new Body(
+    private static SolidBody drawn(String name, SolidBody body) {
+        return new SolidBody(
                 name,
                 body.extent(),
                 1,
@@ -309,7 +309,7 @@ public final class BodiesSideBySide {
                 .toString();
     }
 
-    private static Place corner(Box box, int bits) {
+    private static Place corner(Cuboid box, int bits) {
         return new Place(
                 (bits & 1) == 0 ? box.low(0) : box.high(0),
                 (bits & 2) == 0 ? box.low(1) : box.high(1),

@@ -2,9 +2,9 @@ package coldseam.benchmarks;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Coupling;
-import coldseam.conduction.solid.Body;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BodySolver;
+import coldseam.conduction.solid.SolidBody;
 import coldseam.files.AtomicFiles;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -42,7 +42,7 @@ public final class BodyTable {
     /** Runs everything and writes the table. */
     public static void main(String[] arguments) throws IOException {
         Map<String, Map<String, Double>> references = Bodies.references();
-        Map<String, Body> bodies = Bodies.all();
+        Map<String, SolidBody> bodies = Bodies.all();
         long until = System.nanoTime() + Long.parseLong(arguments[0]) * 1_000_000_000L;
         do {
             bodies.values().forEach(body -> BodySolver.solve(body, new Accuracy(WIDTHS[0], MOST_UNKNOWNS)));
@@ -74,7 +74,7 @@ public final class BodyTable {
             """;
 
     private static String row(
-            String name, Body body, Map<String, Double> references, double width, List<String> measured) {
+            String name, SolidBody body, Map<String, Double> references, double width, List<String> measured) {
         double[] times = new double[ROUNDS];
         long bytes = 0;
         BodySolution solution = null;

@@ -50,6 +50,10 @@ final class ChoiceLines {
                 .distinctBy(ChoiceLines::names)
                 .forEach(row -> choose(lines, kind, names(row), best(row)));
         choose(lines, kind, Lists.immutable.empty(), most);
+        rows.flatCollect(row -> row.sheet().orElseThrow().withheld())
+                .distinct()
+                .forEach(each -> lines.add("  # " + each.id() + " once taken down: "
+                        + each.suits().takesDown().makeString(", ")));
     }
 
     /** What a selector needs to mean this edge. */

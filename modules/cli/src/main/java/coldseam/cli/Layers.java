@@ -51,18 +51,21 @@ record Layers(
      * A junction, or a surface, to look at.
      *
      * @param setup what details are computed for
-     * @param parameters m, of the house's own detail there
+     * @param chosen details that the house chooses there, with the lengths it gives them
+     * @param parameters m, that the house gives whatever stands there
      * @param origin where it comes from, in words
      */
-    record Place<S extends BridgeSetup>(S setup, ImmutableMap<String, Double> parameters, String origin) {
+    record Place<S extends BridgeSetup>(
+            S setup, ImmutableList<Detail> chosen, ImmutableMap<String, Double> parameters, String origin) {
 
         Place(S setup, String origin) {
-            this(setup, Maps.immutable.empty(), origin);
+            this(setup, Lists.immutable.empty(), Maps.immutable.empty(), origin);
         }
 
-        /** A detail with those of the lengths there that it has too and allows. */
+        /** A detail as the house would build it there: with those of its lengths that it has too and allows. */
         Detail laid(Detail detail) {
-            return detail.withAllowed(parameters);
+            return chosen.detectOptional(each -> each.id().equals(detail.id()))
+                    .orElseGet(() -> detail.withAllowed(parameters));
         }
 
         /** Its build-ups in words. */
@@ -93,7 +96,8 @@ record Layers(
         return new Layers(
                 house.map(HouseAudit::catalogue).orElseGet(CatalogueFile::builtIn),
                 known,
-                house.map(each -> HouseJunctions.of(each.house(), each.shell())).orElse(Lists.immutable.empty()),
+                house.map(each -> HouseJunctions.of(each.house(), each.shell(), each.catalogue()))
+                        .orElse(Lists.immutable.empty()),
                 house.map(each -> HousePoints.of(each.house(), each.shell())).orElse(Lists.immutable.empty()),
                 house.isPresent(),
                 house.map(each -> each.house().site()),
@@ -127,7 +131,8 @@ record Layers(
         if (fromHouse && first.isEmpty() && second.isEmpty()) {
             return junctions
                     .select(each -> each.setup().kind() == kind)
-                    .collect(each -> new Place<>(each.setup(), edges(each.edges())));
+                    .collect(each ->
+                            new Place<>(each.setup(), each.chosen(), Maps.immutable.empty(), edges(each.edges())));
         }
         JunctionSetup setup = build.setup(kind);
         Optional<Assembly> other = setup.second().isPresent() ? second.or(setup::second) : Optional.empty();
@@ -144,6 +149,7 @@ record Layers(
             return points.select(set -> set.setup().isPresent() && set.kind(catalogue) == kind)
                     .collect(set -> new Place<>(
                             set.setup().orElseThrow(),
+                            Lists.immutable.empty(),
                             set.points().parameters(),
                             set.points().name() + ", " + set.surface().name()));
         }

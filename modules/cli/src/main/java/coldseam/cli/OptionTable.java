@@ -12,6 +12,7 @@ import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.NearestDefaultPsi;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Suits;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -112,6 +113,12 @@ final class OptionTable {
                 Lists.immutable.fromStream(options.castToList().parallelStream().map(detail -> outcome(detail, place)));
         options.zip(outcomes).forEach(pair -> {
             lines.option(pair.getOne());
+            if (place.chosen().anySatisfy(each -> each.id().equals(pair.getOne().id()))) {
+                lines.under("chosen by the house file");
+            }
+            if (!pair.getOne().suits().equals(Suits.EVERYWHERE)) {
+                lines.under("for " + pair.getOne().suits().words());
+            }
             pair.getOne().cost().ifPresent(cost -> lines.under("cost " + cost.sourced(units)));
             pair.getTwo().result().ifPresent(this::numbers);
             pair.getTwo().misfits().forEach(reason -> lines.under("does not fit: " + reason));

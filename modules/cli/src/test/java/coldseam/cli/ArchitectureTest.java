@@ -4,6 +4,10 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPac
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.mapping;
+import static java.util.stream.Collectors.toList;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.solve.Conduction;
@@ -23,6 +27,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -53,6 +58,16 @@ class ArchitectureTest {
             long seen = CLASSES.stream().filter(in("coldseam." + room)).count();
             assertTrue(seen >= 10, () -> room + ": only " + seen + " classes");
         }
+    }
+
+    /** A name says which: two classes of one name are told apart by their imports alone. */
+    @Test
+    void noNameExistsTwice() {
+        Map<String, List<String>> named = CLASSES.stream()
+                .filter(each -> each.isTopLevelClass() && !each.getSimpleName().equals("package-info"))
+                .collect(groupingBy(JavaClass::getSimpleName, TreeMap::new, mapping(JavaClass::getName, toList())));
+        named.values().removeIf(all -> all.size() == 1);
+        assertEquals(Map.of(), named);
     }
 
     private static DescribedPredicate<JavaClass> in(String room) {

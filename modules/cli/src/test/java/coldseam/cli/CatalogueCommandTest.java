@@ -198,6 +198,20 @@ class CatalogueCommandTest {
     }
 
     @Test
+    void drawsADetailWithTheLengthsThatTheHouseGivesIt() {
+        String house =
+                CommittedReport.ROOT.resolve("fixtures/houses/larch-house.yaml").toString();
+        assertEquals(0, run("detail", "slab-edge-raft", "--house", house), err::toString);
+        assertTrue(out.toString().contains("set back       60 mm"), out::toString);
+        out.getBuffer().setLength(0);
+        assertEquals(0, run("catalogue", "--kind", "wall to terrace", "--house", house), err::toString);
+        String kerb = out.toString().substring(out.toString().indexOf("wall-to-terrace-kerb"));
+        assertTrue(kerb.contains("chosen by the house file"), kerb);
+        assertTrue(kerb.contains("for new build; retrofit, once taken down: foot of the wall"), kerb);
+        assertEquals(1, out.toString().split("chosen by", -1).length - 1, out::toString);
+    }
+
+    @Test
     void computesThePointsOfAKindAndDrawsOne(@TempDir Path folder) throws Exception {
         assertEquals(0, run("catalogue", "--kind", "steel post"), err::toString);
         assertTrue(out.toString().contains("steel-post-on-block"), out.toString());

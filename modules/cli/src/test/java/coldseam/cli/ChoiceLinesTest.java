@@ -8,10 +8,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What {@code check} prints to be added to a house file. */
+@Tag("slow")
 class ChoiceLinesTest {
 
     @TempDir
@@ -43,7 +45,7 @@ class ChoiceLinesTest {
     @Test
     void linesAsPrintedChooseForEverySeamWhatIsBestThere() throws IOException {
         Path file = Files.writeString(folder.resolve("house.yaml"), house());
-        Run open = Run.of("check", file.toString());
+        Run open = Run.with(Bench.SHARED, "check", file.toString());
         assertEquals(1, open.code(), open::err);
         assertTrue(open.out().contains("[detail-not-chosen]"), open::out);
         List<String> lines = open.out()
@@ -58,7 +60,7 @@ class ChoiceLinesTest {
         assertTrue(all.indexOf("- {kinds: [jamb]") > all.indexOf("- kinds: [jamb]"), all);
 
         Files.writeString(file, house() + all);
-        Run chosen = Run.of("check", file.toString());
+        Run chosen = Run.with(Bench.SHARED, "check", file.toString());
         assertFalse(chosen.out().contains("[detail-not-chosen]"), () -> all + chosen.out() + chosen.err());
         assertTrue(chosen.code() < 2 && !chosen.out().contains("\njunctions:"), chosen::err);
     }

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -320,6 +321,7 @@ class CommandTest {
     }
 
     @Test
+    @Tag("slow")
     void anOwnPointFileBesideTheHouseIsComputedAndListed() throws IOException {
         String own;
         try (InputStream in = CommandTest.class.getResourceAsStream("/points/bracket-steel.yaml")) {

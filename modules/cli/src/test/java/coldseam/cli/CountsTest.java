@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,6 +45,7 @@ class CountsTest {
 
     /** None fits: all are told at once, and soon. */
     @Test
+    @Tag("slow")
     void openingsThatDoNotFitAreRefusedSoon() throws Exception {
         StringBuilder openings = new StringBuilder("openings:\n");
         for (int i = 0; i < 200; i++) {

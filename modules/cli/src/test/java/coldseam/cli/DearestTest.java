@@ -95,7 +95,7 @@ class DearestTest {
     @Test
     void smallHousesTakeLittle() throws Exception {
         Mutator mutator = FuzzTest.mutator(Probe.HOUSE);
-        Tally tally = new Tally("dearest", FROM);
+        Tally tally = new Tally("dearest", FROM, 10_000);
         List<Tried> dearest = new ArrayList<>();
         ExecutorService one = Executors.newSingleThreadExecutor();
         try {

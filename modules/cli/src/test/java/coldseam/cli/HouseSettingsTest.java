@@ -25,7 +25,7 @@ class HouseSettingsTest {
     private final StringWriter err = new StringWriter();
 
     private int run(String... arguments) {
-        return Coldseam.run(Terminal.of(out, err), Run.REAL, arguments);
+        return Coldseam.run(Terminal.of(out, err), Bench.SHARED, arguments);
     }
 
     private Path house(String parapet, String prices) throws IOException {

@@ -8,6 +8,7 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.house.HouseAudit;
+import coldseam.audit.house.Workshop;
 import coldseam.conduction.Solution;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
@@ -46,7 +47,9 @@ class HousesTest {
 
     private static Audit audit(String house) throws IOException {
         if (!AUDITS.containsKey(house)) {
-            AUDITS.put(house, HouseAudit.of(file(house), Run.REAL).compute());
+            // The bungalow's work is counted by another test, the row's audits are many tests'.
+            Workshop workshop = house.equals("marsh-bungalow") ? Bench.NARROW : Run.REAL;
+            AUDITS.put(house, HouseAudit.of(file(house), workshop).compute());
         }
         return AUDITS.get(house);
     }
@@ -66,7 +69,7 @@ class HousesTest {
     /** Thin boards before deep studs: what the slab's edge and the floor's edge draw of a frame is what keeps it so. */
     @Test
     void aFrameWithATerraceOverARoomIsUnbroken() throws IOException {
-        Audit audit = audit("larch-house");
+        Audit audit = HouseAudit.of(file("larch-house"), Bench.SHARED).compute();
         assertEquals(Lists.immutable.empty(), audit.findings().collect(WORDS::title));
         assertEquals(Exit.UNBROKEN, Exit.of(audit));
     }

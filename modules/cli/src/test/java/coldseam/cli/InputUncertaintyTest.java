@@ -29,7 +29,7 @@ class InputUncertaintyTest {
     @TempDir
     Path folder;
 
-    private Workshop workshop = Run.REAL;
+    private Workshop workshop = Bench.OF_HEAT;
 
     private Audit audit(Path house, String material, double conductivity, double factor) throws IOException {
         Path file = folder.resolve("house" + factor + material.replace(' ', '-') + ".yaml");

@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.factory.Lists;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -115,6 +116,7 @@ class KeptRunTest {
     }
 
     @Test
+    @Tag("slow")
     void whateverDecidesTheAnswerIsInItsName() throws IOException {
         assertTrue(!whole(check()));
         assertTrue(!whole(check("--units", "us")));
@@ -134,6 +136,7 @@ class KeptRunTest {
 
     /** What the house names is read as well, and so is in the name: by its content, which a house file does not show. */
     @Test
+    @Tag("slow")
     void aDetailBesideTheHouseCounts() throws IOException {
         Path own = folder.resolve("own.yaml");
         try (InputStream in = CatalogueFile.class.getResourceAsStream("/details/outside-corner-unbroken.yaml")) {

@@ -150,7 +150,7 @@ class ProcessesTest {
         }
     }
 
-    /** Processors, heap, collector, locale, time zone, charset and working folder change no byte. */
+    /** Processors, compilers, heap, collector, locale, time zone, charset and working folder change no byte. */
     @Test
     void sameBytesOnEveryMachine() throws Exception {
         Files.copy(house, folder.resolve("house.yaml"));
@@ -166,6 +166,7 @@ class ProcessesTest {
         assertWanted(folder);
         List<String> german = List.of(
                 "-XX:ActiveProcessorCount=8",
+                "-XX:TieredStopAtLevel=1",
                 "-XX:+UseG1GC",
                 "-Xmx1g",
                 "-Duser.language=de",

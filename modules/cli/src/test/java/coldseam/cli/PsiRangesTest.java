@@ -11,7 +11,6 @@ import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
-import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import java.util.Locale;
 import java.util.Map;
@@ -31,7 +30,7 @@ class PsiRangesTest {
     private static final double HALF_A_DIGIT = 0.005;
 
     /** Narrower than that digit. */
-    private static final BridgeComputer COMPUTER = BridgeComputers.computer(new Accuracy(1e-3, 100_000));
+    private static final BridgeComputer COMPUTER = Bench.computer(new Accuracy(1e-3, 100_000), 100);
 
     private static final Catalogue CATALOGUE = CatalogueFile.builtIn();
 

@@ -35,6 +35,7 @@ class RestartTest {
         assertEquals("java", line.get(0));
         assertTrue(line.contains("-XX:TieredStopAtLevel=1"), line.toString());
         assertTrue(line.contains("-Xms16m"), line.toString());
+        assertTrue(line.contains("-Xbootclasspath/a:some.jar"), line.toString());
         assertEquals(
                 List.of("-Duser.language=tr", "-cp", "some.jar", "coldseam.cli.Main", "check", "a house.yaml"),
                 line.subList(line.size() - 6, line.size()));

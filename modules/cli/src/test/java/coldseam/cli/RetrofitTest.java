@@ -43,7 +43,7 @@ class RetrofitTest {
     Path folder;
 
     private Audit audit(String retrofit, String slabEdge) throws IOException {
-        return HouseAudit.of(written(retrofit, slabEdge), Run.REAL).compute();
+        return HouseAudit.of(written(retrofit, slabEdge), Bench.SHARED).compute();
     }
 
     private Path written(String retrofit, String slabEdge) throws IOException {
@@ -68,6 +68,24 @@ class RetrofitTest {
         return slabEdge(audit)
                 .options()
                 .collect(option -> ((BridgeResult) option).detail().id());
+    }
+
+    /** Overhangs belong to the roof; without it, what asks for them to come down is told beside what fits. */
+    @Test
+    void whatComesDownWithTheRoofNeedNotBeNamed() throws IOException {
+        String chosen = "- {kinds: [eaves of an insulated roof], detail: eaves-boards-meet}\n";
+        String larch = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/larch-house.yaml"));
+        assertTrue(larch.contains(chosen));
+        Path down = Files.writeString(
+                folder.resolve("down.yaml"), larch.replace("body:\n", "retrofit: {taken-down: [roof]}\nbody:\n"));
+        Run roof = Run.with(Bench.SHARED, "check", down.toString());
+        assertFalse(roof.out().contains("eaves overhang"), roof::out);
+        Path kept = Files.writeString(
+                folder.resolve("kept.yaml"),
+                larch.replace("body:\n", "retrofit: {taken-down: [foot of the wall]}\nbody:\n")
+                        .replace(chosen, ""));
+        Run run = Run.with(Bench.SHARED, "check", kept.toString());
+        assertTrue(run.out().contains("# eaves-boards-meet once taken down: eaves overhang"), run::out);
     }
 
     @Test
@@ -124,7 +142,7 @@ class RetrofitTest {
                 file,
                 Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/old/boards-over-siding.yaml"))
                         .replace("retrofit: {taken-down", retrofit));
-        return HouseAudit.of(file, Run.REAL)
+        return HouseAudit.of(file, Bench.SHARED)
                 .shell()
                 .edges()
                 .count(edge -> edge.kind() == JunctionKind.BALLOON_FRAME_AT_FLOOR
@@ -134,7 +152,7 @@ class RetrofitTest {
     @Test
     void namesOfWhatComesDownAreKnown() throws IOException {
         Path file = written("retrofit: {built-new: [lowest flor], taken-down: [parapets]}\n", "slab-edge-raft");
-        FileFaultException refused = assertThrows(FileFaultException.class, () -> HouseAudit.of(file, Run.REAL));
+        FileFaultException refused = assertThrows(FileFaultException.class, () -> HouseAudit.of(file, Bench.SHARED));
         assertEquals(2, refused.faults().size());
         assertEquals(
                 "did you mean \"lowest floor\"?", refused.faults().getFirst().next());
@@ -153,7 +171,7 @@ class RetrofitTest {
                         .replace(
                                 "  slab:",
                                 layers.replace("wall:", "old wall:").replace("200 mm", "60 mm") + "  slab:"));
-        return HouseAudit.of(file, Run.REAL);
+        return HouseAudit.of(file, Bench.SHARED);
     }
 
     private static String found(String junctions) {
@@ -176,7 +194,7 @@ class RetrofitTest {
                 Files.readString(BOX)
                         .replace("mineral wool board, thickness: 200 mm", "mineral wool board, thickness: 60 mm")
                         .replace("outside-corner-unbroken", "outside-corner-solid-post"));
-        return HouseAudit.of(stood, Run.REAL);
+        return HouseAudit.of(stood, Bench.SHARED);
     }
 
     /** What was found is what the audit of the house as it stood says of it. */
@@ -249,7 +267,7 @@ class RetrofitTest {
     /** The cottage's walls are bare: there is no insulation for a detail to ask for, and mould grows at any usual humidity. */
     @Test
     void bareWallsHaveNumbersToo() {
-        Audit cottage = HouseAudit.of(CommittedReport.ROOT.resolve("fixtures/houses/ferry-cottage.yaml"), Run.REAL)
+        Audit cottage = HouseAudit.of(CommittedReport.ROOT.resolve("fixtures/houses/ferry-cottage.yaml"), Bench.SHARED)
                 .compute();
         BridgeSheet<JunctionResult> jamb = seam(cottage, "jamb").sheet().orElseThrow();
         assertTrue(jamb.chosen());

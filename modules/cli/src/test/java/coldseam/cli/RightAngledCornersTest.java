@@ -7,11 +7,6 @@ import coldseam.audit.Audit;
 import coldseam.audit.VertexRow;
 import coldseam.audit.house.HouseAudit;
 import coldseam.conduction.Accuracy;
-import coldseam.conduction.solid.BodySolver;
-import coldseam.conduction.solve.Conduction;
-import coldseam.envelope.file.house.MaterialLibrary;
-import coldseam.junctions.compute.BridgeComputers;
-import coldseam.junctions.vertex.VertexComputer;
 import coldseam.report.words.VertexWords;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -31,9 +26,7 @@ class RightAngledCornersTest {
     /** What fills a corner is asked, not how much it loses. */
     private static final Accuracy COARSE = new Accuracy(0.2, 100_000);
 
-    private static final Bench BENCH = new Bench(
-            BridgeComputers.computer(COARSE),
-            new VertexComputer(COARSE, BodySolver::solve, Conduction::solve, MaterialLibrary::named));
+    private static final Bench BENCH = new Bench(COARSE, COARSE, 100);
 
     /** Those in the ground, at a change of walls, where a floor ends in an inside corner, under a bay. */
     @ParameterizedTest

@@ -3,12 +3,20 @@ package coldseam.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldseam.envelope.JunctionKind;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.JunctionResult;
+import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.catalogue.CatalogueFile;
+import coldseam.junctions.detail.Detail;
+import coldseam.report.DetailSvg;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -52,6 +60,45 @@ class RobustTest {
             Files.writeString(expected, said, StandardCharsets.UTF_8);
         }
         assertEquals(Files.readString(expected, StandardCharsets.UTF_8), said);
+    }
+
+    /** What was read and then could not be drawn: it is, and no number of it is none. */
+    @Test
+    void aDetailIsDrawn() throws IOException {
+        Files.copy(FOLDER.resolve("detail-drawn.yaml"), folder.resolve("detail-drawn.yaml"));
+        Detail detail = CatalogueFile.withOwn(
+                        CatalogueFile.builtIn(), folder, List.of("detail-drawn.yaml"), List.of(), List.of())
+                .find("detail-drawn.yaml")
+                .orElseThrow();
+        JunctionResult result =
+                Bench.SHARED.computer().compute(detail, TypicalBuild.MASONRY.setup(JunctionKind.of("shutter box")));
+        Path svg = folder.resolve("detail.svg");
+        DetailSvg.write(result, Optional.empty(), svg, UnitSystem.SI);
+        assertNumbers(Files.readString(svg));
+    }
+
+    @Test
+    void aCouplingWithoutEndIsNullWithItsReason() throws IOException {
+        Path json = folder.resolve("section.json");
+        Path svg = folder.resolve("section.svg");
+        Run run = Run.of(
+                "section",
+                FOLDER.resolve("section-two-prescribed-temperatures-meet.yaml").toString(),
+                "--json",
+                json.toString(),
+                "--svg",
+                svg.toString());
+        assertEquals(Exit.UNBROKEN.code(), run.code(), run::err);
+        assertTrue(run.out().contains("two temperatures are prescribed without surface resistance and meet"), run::out);
+        assertTrue(!run.out().contains("-1.25"), "a prescribed side is at its temperature");
+        String data = Files.readString(json);
+        assertTrue(data.contains("\"lower\": null") && data.contains("meet"), data);
+        assertNumbers(data);
+        assertNumbers(Files.readString(svg));
+    }
+
+    private static void assertNumbers(String text) {
+        assertTrue(!text.contains("NaN") && !text.contains("Infinity"), text);
     }
 
     @Test

@@ -93,7 +93,7 @@ class SameHouseTest {
     @MethodSource("houses")
     void everyHouseCanBeDrawn(Path file) {
         Shell shell = HouseAudit.of(file, BENCH).shell();
-        for (int azimuth = 0; azimuth < 360; azimuth += 10) {
+        for (int azimuth = 0; azimuth < 360; azimuth += 15) {
             assertFalse(ShellView.of(shell, azimuth + 5.5, 30).patches().isEmpty());
             assertFalse(ShellView.of(shell, azimuth, 28).patches().isEmpty());
         }

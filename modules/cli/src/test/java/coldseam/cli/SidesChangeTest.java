@@ -66,7 +66,7 @@ class SidesChangeTest {
                         .replace("  slab:\n", inside + "  slab:\n")
                         .replace("    walls: wall\n", "    walls: {all: wall, " + side + ": inner wall}\n")
                         .replace("junctions:\n", "junctions:\n" + own)));
-        return HouseAudit.of(file, Run.REAL).compute();
+        return HouseAudit.of(file, Bench.SHARED).compute();
     }
 
     private static double worstCorner(Audit audit) {

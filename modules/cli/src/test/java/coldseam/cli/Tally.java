@@ -13,10 +13,10 @@ import java.util.stream.Stream;
 final class Tally {
 
     private static final Path FOLDER = Path.of("target", "fuzz");
-    private static final int BETWEEN_LINES = 10_000;
 
     private final String what;
     private final long from;
+    private final int between;
     private final long start = System.nanoTime();
     private final Map<String, String> finds = new TreeMap<>();
     private int count;
@@ -26,10 +26,14 @@ final class Tally {
     private Spent largest = new Spent(0, 0);
     private long largestNumber;
 
-    /** @param from the first mutant's number */
-    Tally(String what, long from) {
+    /**
+     * @param from the first mutant's number
+     * @param between so many mutants a line is written, for whoever looks on
+     */
+    Tally(String what, long from, int between) {
         this.what = what;
         this.from = from;
+        this.between = between;
     }
 
     /** One was accepted, or refused in words. */
@@ -69,7 +73,7 @@ final class Tally {
     }
 
     private void counted() throws IOException {
-        if (++count % BETWEEN_LINES == 0) {
+        if (++count % between == 0) {
             write();
         }
     }

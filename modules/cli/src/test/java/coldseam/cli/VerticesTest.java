@@ -15,14 +15,10 @@ import coldseam.audit.house.HouseAudit;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.solid.BodySolver;
-import coldseam.conduction.solve.Conduction;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.FileFaultException;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BodySolving;
-import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.store.KeptFolder;
-import coldseam.junctions.vertex.VertexComputer;
 import coldseam.junctions.vertex.VertexResult;
 import coldseam.report.AuditCsv;
 import coldseam.report.AuditJson;
@@ -269,9 +265,7 @@ class VerticesTest {
     /** For what does not hang on the width of intervals. */
     private static Bench wide(BodySolving bodies) {
         Accuracy accuracy = new Accuracy(1e-2, 100_000);
-        return new Bench(
-                BridgeComputers.computer(accuracy),
-                new VertexComputer(accuracy, bodies, Conduction::solve, MaterialLibrary::named));
+        return new Bench(Bench.computer(accuracy, 10), Bench.corners(accuracy, 1, bodies));
     }
 
     /** Saturation pressure by Magnus' formula with the constants of the WMO's guide to instruments (from memory), Pa; from 0 °C on. */

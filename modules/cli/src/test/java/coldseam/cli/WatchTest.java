@@ -61,7 +61,7 @@ class WatchTest {
         String worse = box().replace("walls: {all: wall}", "walls: {all: wall, east: bare wall}");
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int code = new Watch(file, Run.REAL, UnitSystem.SI, Terminal.of(out, err), false)
+        int code = new Watch(file, Bench.SHARED, UnitSystem.SI, Terminal.of(out, err), false)
                 .run(new Saving(
                         file,
                         new ArrayDeque<>(List.of(worse, worse.replace("height: 3 m", "height: tall"), box(), box()))));
@@ -95,7 +95,7 @@ class WatchTest {
     /** Phases are of one run: an option that would be passed over in silence is refused. */
     @Test
     void timesNoWatching() {
-        Run run = Run.of("check", folder.resolve("box.yaml").toString(), "--watch", "--timings");
+        Run run = Run.with(Bench.SHARED, "check", folder.resolve("box.yaml").toString(), "--watch", "--timings");
         assertEquals(Exit.REFUSED.code(), run.code());
         assertTrue(run.err().startsWith("--watch: got it with --timings"), run::err);
     }

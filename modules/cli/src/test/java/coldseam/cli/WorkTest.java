@@ -7,17 +7,8 @@ import coldseam.audit.Work;
 import coldseam.audit.engine.Progress;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
-import coldseam.conduction.Accuracy;
-import coldseam.conduction.Solution;
-import coldseam.conduction.solid.BodySolution;
-import coldseam.conduction.solid.BodySolver;
-import coldseam.conduction.solve.Conduction;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.SectionSolving;
-import coldseam.junctions.compute.BridgeComputers;
-import coldseam.junctions.path.WeakestPaths;
-import coldseam.junctions.vertex.VertexComputer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -78,23 +69,17 @@ class WorkTest {
     /** Counts what is solved; what several houses have in common is solved once, and counts for each. */
     private static final class Counting {
 
-        private static final Map<List<Object>, Solution> SECTIONS = new ConcurrentHashMap<>();
-        private static final Map<List<Object>, BodySolution> BODIES = new ConcurrentHashMap<>();
-
         private final AtomicLong unknowns = new AtomicLong();
         private final SectionSolving sections = (section, accuracy) -> {
-            var solution =
-                    SECTIONS.computeIfAbsent(List.of(section, accuracy), asked -> Conduction.solve(section, accuracy));
+            var solution = Bench.once(section, accuracy);
             unknowns.addAndGet(solution.unknowns());
             return solution;
         };
         private final BodySolving bodies = (body, accuracy) -> {
-            var solution = BODIES.computeIfAbsent(List.of(body, accuracy), asked -> BodySolver.solve(body, accuracy));
+            var solution = Bench.once(body, accuracy);
             unknowns.addAndGet(solution.unknowns());
             return solution;
         };
-        private final Workshop workshop = new Bench(
-                BridgeComputers.computer(Accuracy.standard(), sections, bodies, WeakestPaths::of),
-                new VertexComputer(BodySolver.STANDARD, bodies, sections, MaterialLibrary::named));
+        private final Workshop workshop = Bench.narrow(sections, bodies);
     }
 }

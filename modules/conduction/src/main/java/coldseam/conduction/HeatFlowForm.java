@@ -100,8 +100,8 @@ public final class HeatFlowForm {
      * @param sets as of {@link #couplings}
      * @param temperatures of each environment of this form, °C
      */
-    public ImmutableList<HeatFlow> heatFlows(ImmutableList<String> names, double[][] sets, double[] temperatures) {
-        return names.collectWithIndex((name, i) -> new HeatFlow(name, between(sets[i], temperatures)));
+    public ImmutableList<NetHeatFlow> heatFlows(ImmutableList<String> names, double[][] sets, double[] temperatures) {
+        return names.collectWithIndex((name, i) -> new NetHeatFlow(name, between(sets[i], temperatures)));
     }
 
     /** The sets of n environments that stand for themselves. */

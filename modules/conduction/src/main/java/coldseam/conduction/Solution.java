@@ -20,7 +20,7 @@ import org.eclipse.collections.api.list.ImmutableList;
 public record Solution(
         Section section,
         ImmutableList<Coupling> couplings,
-        ImmutableList<HeatFlow> heatFlows,
+        ImmutableList<NetHeatFlow> heatFlows,
         ImmutableList<SurfaceTemperature<Point>> surfaces,
         ImmutableList<ProbeTemperature> probes,
         TemperatureField field,

@@ -17,7 +17,7 @@ public interface Solved<P> {
     ImmutableList<Coupling> couplings();
 
     /** One for each environment, positive into what is solved; {@link #flowUnit}. */
-    ImmutableList<HeatFlow> heatFlows();
+    ImmutableList<NetHeatFlow> heatFlows();
 
     /** One for each environment that faces a surface. */
     ImmutableList<SurfaceTemperature<P>> surfaces();
@@ -73,7 +73,7 @@ public interface Solved<P> {
 
     /** The flow out of an environment; it throws like {@link #coupling}. */
     default Interval heatFlow(String environment) {
-        return one(heatFlows(), HeatFlow::environment, environment, "heat flow from")
+        return one(heatFlows(), NetHeatFlow::environment, environment, "heat flow from")
                 .value();
     }
 

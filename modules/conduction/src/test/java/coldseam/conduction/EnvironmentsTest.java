@@ -171,7 +171,7 @@ class EnvironmentsTest {
         Interval cold = solution.coupling("third", "cold");
         assertTrue(warm.upper() < 1.01 * one.upper() && cold.upper() < 1.01 * one.upper(), warm + " " + cold);
         assertTrue(warm.lower() + cold.lower() <= one.upper() && one.lower() <= warm.upper() + cold.upper());
-        HeatFlow flow = solution.heatFlows().getFirst();
+        NetHeatFlow flow = solution.heatFlows().getFirst();
         assertTrue(
                 Double.isFinite(flow.value().lower())
                         && Double.isFinite(flow.value().upper()),

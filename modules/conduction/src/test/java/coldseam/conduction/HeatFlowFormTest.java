@@ -73,7 +73,7 @@ class HeatFlowFormTest {
             HeatFlowForm form = new HeatFlowForm(upper, lower);
             double[][] units = HeatFlowForm.units(4);
             ImmutableList<Coupling> couplings = form.couplings(NAMES, units);
-            ImmutableList<HeatFlow> flows = form.heatFlows(NAMES, units, temperatures);
+            ImmutableList<NetHeatFlow> flows = form.heatFlows(NAMES, units, temperatures);
             int pair = 0;
             for (int i = 0; i < 4; i++) {
                 double flow = 0;

@@ -8,6 +8,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * A house as its file describes it, checked and in SI.
  *
  * @param name of the house
+ * @param submittal what its audit is handed in with
  * @param site climate, ground and conventions
  * @param retrofit what stays of an old house; empty where everything is built new
  * @param materials by name: the built-in ones that are used and the house's own
@@ -24,6 +25,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  */
 public record House(
         String name,
+        Submittal submittal,
         Site site,
         Optional<Retrofit> retrofit,
         ImmutableMap<String, Material> materials,
@@ -72,6 +74,7 @@ public record House(
             ImmutableList<PointBridges> itsPoints) {
         return new House(
                 name,
+                submittal,
                 site,
                 retrofit,
                 materials,

@@ -3,6 +3,7 @@ package coldseam.envelope;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.set.ImmutableSet;
@@ -67,6 +68,14 @@ public record Retrofit(
 
     /** Those that are no build-up. */
     public static final ImmutableList<String> OTHER_MEASURES = Lists.immutable.of(OPENINGS, POINTS, DETAILS);
+
+    /** What stands out from the roof and comes down with it. */
+    private static final ImmutableSet<String> OF_THE_ROOF = Sets.immutable.of("eaves overhang", "verge overhang");
+
+    /** Whether a part comes down, by itself or with the roof that it belongs to. */
+    public boolean takesDown(String part) {
+        return takenDown.contains(part) || OF_THE_ROOF.contains(part) && takenDown.contains("roof");
+    }
 
     /** Whether a surface's old structure stays. */
     public boolean keeps(String surface) {

@@ -216,10 +216,14 @@ public final class Binder {
                     .map(Optional::get);
             faults.add(
                     node.place(),
-                    what + " needs exactly one of the keys " + keys.makeString(", "),
+                    keys.size() == 1
+                            ? what + " is needed"
+                            : what + " needs exactly one of the keys " + keys.makeString(", "),
                     got.isEmpty() ? "no key" : "the keys " + got,
-                    "",
-                    fitting.isEmpty() ? near.orElse("add one of them") : "remove all but one of them");
+                    all.size() > keys.size() ? forms(all) : "",
+                    fitting.isEmpty()
+                            ? near.orElse(keys.size() == 1 ? "write it so" : "add one of them")
+                            : "remove all but one of them");
             return Optional.empty();
         }
         faults.add(node.place(), what + " is needed", node.shown(), forms(all), "write it so");
@@ -233,7 +237,7 @@ public final class Binder {
                         return "a list " + positions(each);
                     }
                     if (each.isAnnotationPresent(Whole.class)) {
-                        return Shape.isWholeList(each) ? "a list" : "a mapping from names";
+                        return Shape.isWholeList(each) ? listOf(each) : "a mapping from names";
                     }
                     return each.isAnnotationPresent(Marked.class)
                             ? "a mapping with the key "
@@ -242,6 +246,11 @@ public final class Binder {
                 })
                 .distinct()
                 .makeString(", or ");
+    }
+
+    private static String listOf(Class<?> whole) {
+        Class<?> item = Shape.raw(Shape.argument(Shape.parts(whole).getOnly().type(), 0));
+        return "a list" + (item.isAnnotationPresent(Positional.class) ? " [" + positions(item) + ", …]" : "");
     }
 
     private static String positions(Class<?> record) {

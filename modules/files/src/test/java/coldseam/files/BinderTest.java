@@ -158,7 +158,8 @@ class BinderTest {
                 x.yaml:5:7: flag is needed; got "on"; allowed: true, false; write one of them
                 x.yaml:6:9: colour is needed; got "dark rde"; allowed: dark red, green; did you mean "dark red"?
                 x.yaml:7:6: few is out of range; got 10; allowed: at least 1 and less than 10; check value and unit
-                x.yaml:8:10: a shape2 needs exactly one of the keys radius; got the keys radios; did you mean "radius"?
+                x.yaml:8:10: a shape2 is needed; got the keys radios; allowed: a mapping with the key radius, or a list \
+                [[x, y], …], or one value; did you mean "radius"?
                 x.yaml:8:23: a spot is needed; got a list of 1; allowed: a list [x, y]; write all of them
                 x.yaml:9:5: in is needed; got "middle"; allowed: a list [x, y]; write it so""", faults("""
                         name:  7

@@ -89,11 +89,11 @@ public final class Comparer {
         Front all = Front.of(combinations.scenarios());
         ImmutableList<Alternative> alternatives = alternatives(combinations, all);
         // 5. With their corners, which add up over no parts: only the houses that are told of.
-        Whole whole = new Whole(variants, (step, at, of) -> {
+        WholeAudits whole = new WholeAudits(variants, (step, at, of) -> {
             HouseAudit.refuseCancelled(cancelled);
             progress.at(step, at, of);
         });
-        return new Answers(variants, this::audited, whole, combinations, all, wish)
+        return new FrontAnswers(variants, this::audited, whole, combinations, all, wish)
                 .comparison(alternatives, sections.all().size());
     }
 

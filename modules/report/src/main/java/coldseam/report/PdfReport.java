@@ -56,15 +56,17 @@ public final class PdfReport {
             HoldPointPages.write(page);
             InputPages.write(page);
             Method.write(page);
+            byte[] data = AuditJson.text(audit).getBytes(StandardCharsets.UTF_8);
             cover.writeContents(page);
-            flow.attach(
-                    "audit.json",
-                    "The audit as data",
-                    "application/json",
-                    AuditJson.text(audit).getBytes(StandardCharsets.UTF_8));
+            flow.attach("audit.json", "The audit as data", "application/json", data);
             String digest = audit.inputDigest();
             return flow.finish(
-                    audit.house().name(),
+                    audit.house().name()
+                            + audit.house()
+                                    .submittal()
+                                    .revision()
+                                    .map(", revision "::concat)
+                                    .orElse(""),
                     tool + " · house file SHA-256 " + digest.substring(0, Math.min(DIGEST_SHOWN, digest.length())));
         }
     }

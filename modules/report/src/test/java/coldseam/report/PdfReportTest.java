@@ -74,6 +74,8 @@ class PdfReportTest {
         assertTrue(cover.contains(VerdictWords.below(AUDIT.verdict())), cover);
         assertTrue(cover.contains(AUDIT.house().name()), cover);
         assertTrue(cover.contains("96.7 W/K"), cover);
+        assertTrue(cover.contains("Linnet Lane, plot 4"), cover);
+        assertTrue(cover.contains("prepared by the rater · 2026-10-03 · revision B"), cover);
     }
 
     /** Where the first page is full, the list of contents goes with its heading, not over what stands there. */

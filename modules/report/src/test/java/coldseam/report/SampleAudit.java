@@ -51,11 +51,13 @@ import coldseam.envelope.Prices;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
 import coldseam.envelope.Site;
+import coldseam.envelope.Submittal;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Side;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.JunctionResult;
+import java.time.LocalDate;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
@@ -141,6 +143,7 @@ final class SampleAudit {
                         SampleJunctions.slabEdge(false),
                         Optional.of(SampleJunctions.slabEdge(true)),
                         Lists.immutable.of(SampleJunctions.slabEdge(false), SampleJunctions.slabEdge(true)),
+                        Lists.immutable.empty(),
                         shell.edges()
                                 .select(e -> e.kind() == JunctionKind.SLAB_EDGE)
                                 .collect(Edge::name),
@@ -154,6 +157,7 @@ final class SampleAudit {
                         // As good as itself: what saves nothing gets no page.
                         Optional.of(SampleJunctions.roofEdge()),
                         Lists.immutable.of(SampleJunctions.roofEdge()),
+                        Lists.immutable.empty(),
                         shell.edges()
                                 .select(e -> e.kind() == JunctionKind.FLAT_ROOF_EDGE)
                                 .collect(Edge::name),
@@ -308,6 +312,12 @@ final class SampleAudit {
     private static House house(String name) {
         return new House(
                 name,
+                new Submittal(
+                        Optional.of("Linnet Lane, plot 4"),
+                        Optional.empty(),
+                        Optional.of("the rater"),
+                        Optional.of(LocalDate.of(2026, 10, 3)),
+                        Optional.of("B")),
                 new Site(
                         20,
                         -10,

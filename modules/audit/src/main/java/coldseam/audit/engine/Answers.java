@@ -1,8 +1,8 @@
 package coldseam.audit.engine;
 
+import coldseam.conduction.AllCores;
 import coldseam.junctions.DetailDoesNotFit;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
@@ -42,17 +42,8 @@ record Answers<Q, R>(ImmutableMap<Q, Answer<R>> all) {
         if (questions.isEmpty()) {
             return none();
         }
-        AtomicInteger done = new AtomicInteger();
-        Object turn = new Object();
-        progress.at(what, 0, questions.size());
-        ImmutableList<Answer<R>> computed = Lists.immutable.fromStream(questions.castToList().parallelStream()
-                .map(question -> {
-                    Answer<R> answer = answer(question, compute);
-                    synchronized (turn) {
-                        progress.at(what, done.incrementAndGet(), questions.size());
-                    }
-                    return answer;
-                }));
+        ImmutableList<Answer<R>> computed = AllCores.collect(
+                questions, question -> answer(question, compute), done -> progress.at(what, done, questions.size()));
         return new Answers<>(questions.zip(computed).toImmutableMap(pair -> pair.getOne(), pair -> pair.getTwo()));
     }
 

@@ -20,10 +20,13 @@ import coldseam.envelope.House;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.shell.Shell;
 import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.PointSetup;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.vertex.VertexComputing;
+import coldseam.junctions.vertex.VertexSetup;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
 import java.util.function.Function;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -64,16 +67,66 @@ public final class Auditor {
         this.version = version;
     }
 
-    private Work work(House house, Shell shell, ImmutableList<PlannedEdge> edges, Optional<FoundSeams> found) {
-        ImmutableList<HousePoints> points =
-                house.points().isEmpty() ? Lists.immutable.empty() : HousePoints.of(house, shell);
+    /** A house before anything of it is solved: what there is to ask. */
+    private record Asked(
+            House house,
+            Shell shell,
+            ImmutableList<PlannedEdge> edges,
+            Optional<FoundSeams> found,
+            ImmutableList<PlannedBridge<PointSetup>> points) {}
+
+    /** What was solved, in the order in which the one needs the other. */
+    private record Solved(
+            ComputedJunctions junctions,
+            Optional<AsFound> before,
+            SurfaceHeats surfaces,
+            ImmutableList<SurfaceHeat> heats,
+            ComputedPoints points,
+            ComputedVertices corners) {}
+
+    private Work work(Asked asked) {
         return new Work(
-                ComputedBridges.questions(ComputedJunctions.planned(house, edges))
+                ComputedBridges.questions(ComputedJunctions.planned(asked.house, asked.edges))
                         .size(),
-                found.map(FoundSeams::count).orElse(0),
-                ComputedBridges.questions(ComputedPoints.planned(house, points, catalogue))
-                        .size(),
-                withVertices ? ComputedVertices.count(shell, edges) : 0);
+                asked.found.map(FoundSeams::count).orElse(0),
+                ComputedBridges.questions(asked.points).size(),
+                withVertices ? corners(asked, false).size() : 0);
+    }
+
+    private ImmutableList<VertexSetup> corners(Asked asked, boolean chosen) {
+        return ComputedVertices.expected(asked.house, asked.shell, asked.edges, catalogue, chosen);
+    }
+
+    /**
+     * Begins what does not wait for the junctions, as far as it is known before them: corners, which take longest, and points.
+     * While the last junctions are computed no core is idle. Points go from the last on, since whoever asks them in their turn
+     * begins with the first.
+     */
+    private void begin(Ahead ahead, Asked asked, Solving solving, VertexComputing vertices) {
+        corners(asked, true).forEach(setup -> ahead.begin(() -> vertices.compute(setup)));
+        ComputedBridges.questions(asked.points)
+                .toReversed()
+                .forEach(question -> ahead.begin(() -> ComputedPoints.first(question, solving.computer())));
+    }
+
+    private Solved solve(Asked asked, Solving solving, Progress progress) {
+        House house = asked.house;
+        Shell shell = asked.shell;
+        BridgeComputer computer = solving.computer();
+        try (Ahead ahead = new Ahead(ForkJoinPool.commonPool())) {
+            solving.vertices().ifPresent(vertices -> begin(ahead, asked, solving, vertices));
+            ComputedJunctions junctions = ComputedJunctions.of("junctions", house, asked.edges, computer, progress);
+            Optional<AsFound> before = asked.found.map(each -> each.compute(junctions, computer, progress));
+            SurfaceHeats surfaces = new SurfaceHeats(house, shell, rimsComputed(junctions.rows()));
+            ImmutableList<SurfaceHeat> heats = surfaces.compute();
+            ComputedPoints points = ComputedPoints.of(
+                    house, HousePoints.of(house, shell, surfaces, heats), catalogue, computer, progress);
+            ComputedVertices corners = solving.vertices()
+                    .map(computing ->
+                            ComputedVertices.of(house, shell, junctions.rows(), catalogue, computing, progress))
+                    .orElseGet(() -> ComputedVertices.notAsked(shell));
+            return new Solved(junctions, before, surfaces, heats, points, corners);
+        }
     }
 
     /** The audit of a house without its seams as they were found; see the other. */
@@ -92,20 +145,23 @@ public final class Auditor {
      */
     public Audit audit(House house, Shell shell, Optional<Shell> found, String inputDigest, Progress progress) {
         ImmutableList<PlannedEdge> edges = new JunctionPlan(house, shell, catalogue).plan();
-        Optional<FoundSeams> old = found.map(before -> new FoundSeams(house, edges, before, catalogue));
-        Work work = work(house, shell, edges, old);
+        Asked asked = new Asked(
+                house,
+                shell,
+                edges,
+                found.map(before -> new FoundSeams(house, edges, before, catalogue)),
+                ComputedPoints.planned(
+                        house,
+                        house.points().isEmpty() ? Lists.immutable.empty() : HousePoints.of(house, shell),
+                        catalogue));
+        Work work = work(asked);
         progress.begins(work);
         Solving solving = within.apply(work);
-        BridgeComputer computer = solving.computer();
-        ComputedJunctions junctions = ComputedJunctions.of("junctions", house, edges, computer, progress);
-        Optional<AsFound> before = old.map(each -> each.compute(junctions, computer, progress));
-        SurfaceHeats surfaceHeats = new SurfaceHeats(house, shell, rimsComputed(junctions.rows()));
-        ImmutableList<SurfaceHeat> heats = surfaceHeats.compute();
-        ComputedPoints points = ComputedPoints.of(
-                house, HousePoints.of(house, shell, surfaceHeats, heats), catalogue, computer, progress);
-        ComputedVertices corners = solving.vertices()
-                .map(computing -> ComputedVertices.of(house, shell, junctions.rows(), catalogue, computing, progress))
-                .orElseGet(() -> ComputedVertices.notAsked(shell));
+        Solved solved = solve(asked, solving, progress);
+        ComputedJunctions junctions = solved.junctions;
+        ImmutableList<SurfaceHeat> heats = solved.heats;
+        ComputedPoints points = solved.points;
+        ComputedVertices corners = solved.corners;
         HeatLoss loss = new HeatLossTable(house, heats, junctions.rows(), points.rows(), corners.rows()).compute();
         ImmutableList<TerraceLine> terraces = Terraces.of(house, heats);
         Moisture moisture = new Moisture(house);
@@ -133,7 +189,7 @@ public final class Auditor {
                 assemblies,
                 junctions.sheets(),
                 junctions.rows(),
-                before,
+                solved.before,
                 points.sheets(),
                 points.rows(),
                 corners.sheets(),
@@ -143,7 +199,7 @@ public final class Auditor {
                 mould,
                 terraces,
                 HoldPoints.of(sheets, corners.ownDetails(), house.retrofit().isPresent()),
-                surfaceHeats
+                solved.surfaces
                         .notes()
                         .newWithAll(warnings(heats))
                         .newWithAll(solving.vertices().isPresent() ? nowhere(house, corners) : Lists.immutable.empty()),

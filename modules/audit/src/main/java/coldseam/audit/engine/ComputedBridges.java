@@ -89,7 +89,7 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
     }
 
     /** The result of the first of a question's details that fits. */
-    private R first(Question<S> question, BiFunction<Detail, S, R> computer) {
+    static <S, R> R first(Question<S> question, BiFunction<Detail, S, R> computer) {
         MutableList<String> reasons = Lists.mutable.empty();
         for (Detail detail : question.details()) {
             try {
@@ -188,6 +188,7 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
                 result,
                 best,
                 options,
+                first.withheld(),
                 places.collect(PlannedBridge::name).toImmutable(),
                 places.sumOfDouble(PlannedBridge::size),
                 first.chosen(),

@@ -47,6 +47,7 @@ record ComputedJunctions(ImmutableList<BridgeSheet<JunctionResult>> sheets, Immu
                 each.setup(),
                 each.candidates(),
                 each.options(),
+                each.withheld(),
                 each.hindrances(),
                 each.chosen()));
     }

@@ -2,6 +2,7 @@ package coldseam.audit.engine;
 
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.PointRow;
+import coldseam.audit.engine.PlannedBridge.Question;
 import coldseam.conduction.Interval;
 import coldseam.envelope.House;
 import coldseam.junctions.BridgeComputer;
@@ -36,6 +37,11 @@ record ComputedPoints(ImmutableList<BridgeSheet<PointResult>> sheets, ImmutableL
                 sets.zip(planned).collect(pair -> row(pair.getOne(), pair.getTwo(), catalogue, computed)));
     }
 
+    /** What comes of one question. */
+    static PointResult first(Question<PointSetup> question, BridgeComputer computer) {
+        return ComputedBridges.first(question, question.compared() ? computer.comparing()::compute : computer::compute);
+    }
+
     /** What is to be computed of each set. */
     static ImmutableList<PlannedBridge<PointSetup>> planned(
             House house, ImmutableList<HousePoints> sets, Catalogue catalogue) {
@@ -56,6 +62,10 @@ record ComputedPoints(ImmutableList<BridgeSheet<PointResult>> sheets, ImmutableL
                 set.setup(),
                 chosen.map(Lists.immutable::of).orElse(options),
                 options.select(each -> hindrance(each, set, house).isEmpty()),
+                options.select(each -> each.suits()
+                        .waitsForParts(
+                                house.retrofit(),
+                                Lists.immutable.of(set.points().surface()))),
                 chosen.flatMap(each -> hindrance(each, set, house))
                         .map(Lists.immutable::of)
                         .orElse(Lists.immutable.empty()),

@@ -80,7 +80,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                             || edge.candidates().isEmpty()
                             || edge.hindrances().notEmpty()
                     ? Optional.empty()
-                    : edge.setup().map(setup -> new Drawn(edge.candidates().getFirst(), setup, true, ""));
+                    : edge.setup().map(setup -> new Drawn(edge.candidates().getFirst(), setup, edge.chosen(), ""));
         }
     }
 
@@ -129,12 +129,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
             Progress progress) {
         ImmutableMap<String, JunctionRow> rows =
                 junctions.toImmutableMap(row -> row.edge().name(), row -> row);
-        ImmutableList<Detail> named =
-                house.corners().flatCollect(id -> catalogue.find(id).stream().toList());
-        ImmutableList<Planned> planned = Corners.of(shell)
-                .collect(corner -> plan(corner, edge -> Drawn.of(rows.get(edge.name())))
-                        .with(setup -> CornerDetail.find(setup, named, true)
-                                .or(() -> CornerDetail.find(setup, catalogue.corners(), false))));
+        ImmutableList<Planned> planned = plan(house, shell, catalogue, edge -> Drawn.of(rows.get(edge.name())));
         Answers<VertexSetup, VertexResult> answers = Answers.compute(
                 "vertices", planned.flatCollect(each -> each.setup().stream().toList()), computing::compute, progress);
         Map<Key, VertexSheet> sheets = new LinkedHashMap<>();
@@ -147,15 +142,29 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                 Lists.immutable.ofAll(sheets.values()), planned.collect(each -> row(each, answers, sheets)));
     }
 
-    /** How many different ones there are to compute, as long as nothing is: no fewer than come of it but by chance. */
-    static int count(Shell shell, ImmutableList<PlannedEdge> edges) {
+    /**
+     * What is to be computed, as long as nothing is: different ones no fewer than come of it but by chance.
+     *
+     * @param chosen whether only those count of whose edges' details somebody chose all
+     */
+    static ImmutableList<VertexSetup> expected(
+            House house, Shell shell, ImmutableList<PlannedEdge> edges, Catalogue catalogue, boolean chosen) {
         ImmutableMap<String, PlannedEdge> planned =
                 edges.toImmutableMap(each -> each.edge().name(), each -> each);
+        return plan(house, shell, catalogue, edge -> Drawn.expected(planned.get(edge.name())))
+                .select(each -> each.chosen() || !chosen)
+                .flatCollect(each -> each.setup().stream().toList())
+                .distinct();
+    }
+
+    private static ImmutableList<Planned> plan(
+            House house, Shell shell, Catalogue catalogue, Function<Edge, Optional<Drawn>> drawn) {
+        ImmutableList<Detail> named =
+                house.corners().flatCollect(id -> catalogue.find(id).stream().toList());
         return Corners.of(shell)
-                .flatCollect(corner -> plan(corner, edge -> Drawn.expected(planned.get(edge.name()))).setup().stream()
-                        .toList())
-                .distinct()
-                .size();
+                .collect(corner -> plan(corner, drawn)
+                        .with(setup -> CornerDetail.find(setup, named, true)
+                                .or(() -> CornerDetail.find(setup, catalogue.corners(), false))));
     }
 
     private static VertexRow row(

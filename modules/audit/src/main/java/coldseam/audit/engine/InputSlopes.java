@@ -12,7 +12,7 @@ import coldseam.audit.PointRow;
 import coldseam.audit.VertexSheet;
 import coldseam.conduction.Region;
 import coldseam.conduction.Solution;
-import coldseam.conduction.solid.Painted;
+import coldseam.conduction.solid.PaintedBox;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
@@ -127,7 +127,7 @@ final class InputSlopes {
         ImmutableList<String> materials = result.body()
                 .map(body -> body.body()
                         .painted()
-                        .collect(each -> each.match(Painted.Solid::material, air -> "", none -> "")))
+                        .collect(each -> each.match(PaintedBox.Solid::material, air -> "", none -> "")))
                 .orElseGet(() -> result.solution().section().regions().collect(Region::material));
         materials.forEachWithIndex((material, i) -> {
             if (!material.isEmpty() && !material.equals(PointSection.GROUND)) {

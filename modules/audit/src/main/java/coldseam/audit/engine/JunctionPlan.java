@@ -69,6 +69,8 @@ final class JunctionPlan {
                 setup(edge),
                 candidates,
                 all.select(detail -> hindrance(detail, edge).isEmpty()),
+                all.select(detail -> innerStep(detail, edge).isEmpty()
+                        && detail.suits().waitsForParts(house.retrofit(), names(edge))),
                 candidates
                         .getFirstOptional()
                         .flatMap(detail -> chosen.isPresent() ? hindrance(detail, edge) : innerStep(detail, edge))
@@ -116,15 +118,13 @@ final class JunctionPlan {
     }
 
     private Optional<String> unsuited(Detail detail, Edge edge) {
-        return detail.suits()
-                .hindrance(
-                        detail.who(),
-                        house.retrofit(),
-                        Lists.immutable
-                                .of(edge.first().name())
-                                .newWithAll(edge.second().stream()
-                                        .map(Surface::name)
-                                        .toList()));
+        return detail.suits().hindrance(detail.who(), house.retrofit(), names(edge));
+    }
+
+    private static ImmutableList<String> names(Edge edge) {
+        return Lists.immutable
+                .of(edge.first().name())
+                .newWithAll(edge.second().stream().map(Surface::name).toList());
     }
 
     private Optional<Detail> detail(JunctionChoice choice) {

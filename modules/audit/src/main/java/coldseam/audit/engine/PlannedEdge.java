@@ -16,6 +16,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param candidates the detail to take: the chosen one alone, or else all of the kind, from the worst on, of which the
  *     first that fits stands in
  * @param options those of the kind that can be built there, from the worst on
+ * @param withheld those of the kind that ask for parts taken down which the house keeps, from the worst on
  * @param hindrances why the chosen detail cannot be built there, or none can stand in; empty where one can
  * @param chosen whether the house file chose the detail
  * @param own psi of its own, which goes before the computed one
@@ -25,6 +26,7 @@ record PlannedEdge(
         Optional<JunctionSetup> setup,
         ImmutableList<Detail> candidates,
         ImmutableList<Detail> options,
+        ImmutableList<Detail> withheld,
         ImmutableList<String> hindrances,
         boolean chosen,
         Optional<OwnPsi> own) {
@@ -35,6 +37,7 @@ record PlannedEdge(
                 edge,
                 setup,
                 candidates.collect(Detail::asFound),
+                Lists.immutable.empty(),
                 Lists.immutable.empty(),
                 edge.innerStep() > Edge.FLUSH ? hindrances : Lists.immutable.empty(),
                 chosen,

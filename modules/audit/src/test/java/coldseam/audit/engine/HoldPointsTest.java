@@ -131,6 +131,7 @@ class HoldPointsTest {
                 result,
                 sheet.best(),
                 sheet.options(),
+                sheet.withheld(),
                 sheet.places(),
                 sheet.size(),
                 sheet.chosen(),

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
 import coldseam.audit.TerraceLine;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The box with a smaller second storey, whose ground floor is open above as a terrace. */
@@ -16,6 +17,7 @@ class TerracesTest {
     }
 
     @Test
+    @Tag("slow")
     void underInsulationOnTopTheStructureIsAsWarmAsTheCeiling() {
         TerraceLine line = audit(
                         "    - {material: reinforced concrete, thickness: 160 mm, role: structure, controls: [air, vapour]}\n"

@@ -20,6 +20,7 @@ import coldseam.files.quantity.Dimension;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Points in the box: each rule with a set that keeps it and one that breaks it, and their part of the sum. */
@@ -233,6 +234,7 @@ class PointFindingsTest {
     }
 
     @Test
+    @Tag("slow")
     void workStopsBeforePostsAndPipesAreCovered() {
         Audit audit = audit(
                 "conduit: {surface: ground floor north wall, detail: pipe-in-insulated-collar, number: 1}",

@@ -9,19 +9,19 @@ import org.eclipse.collections.api.list.MutableList;
 /** The faults of a body that show before anything is painted: numbers out of range, names that do not fit. */
 final class BodyCheck {
 
-    private final Body body;
+    private final SolidBody body;
     private final MutableList<DrawingFault> faults;
 
     private DrawingFault.About about = DrawingFault.About.WHOLE;
     private int index;
 
-    private BodyCheck(Body body, MutableList<DrawingFault> faults) {
+    private BodyCheck(SolidBody body, MutableList<DrawingFault> faults) {
         this.body = body;
         this.faults = faults;
     }
 
     /** (Output) every fault found. */
-    static void run(Body body, MutableList<DrawingFault> faults) {
+    static void run(SolidBody body, MutableList<DrawingFault> faults) {
         BodyCheck check = new BodyCheck(body, faults);
         check.extent();
         check.painted();
@@ -58,7 +58,7 @@ final class BodyCheck {
         for (int i = 0; i < body.painted().size(); i++) {
             look(DrawingFault.About.PAINTED, i);
             String what = piece(body, i);
-            Painted painted = body.painted().get(i);
+            PaintedBox painted = body.painted().get(i);
             box(what, painted.box());
             painted.match(
                     solid -> {
@@ -77,13 +77,13 @@ final class BodyCheck {
         }
     }
 
-    private void solid(String what, Painted.Solid solid) {
+    private void solid(String what, PaintedBox.Solid solid) {
         if (!(solid.conductivity() > 0 && solid.conductivity() < Double.POSITIVE_INFINITY)) {
             add(what + " has conductivity " + solid.conductivity() + " W/(m·K); it must be a number greater than 0");
         }
-        for (Side side : Side.values()) {
+        for (BoxSide side : BoxSide.values()) {
             double beyond = side.of(solid.box()) - side.of(body.extent());
-            if ((side.high() ? beyond : -beyond) > Body.SNAP) {
+            if ((side.high() ? beyond : -beyond) > SolidBody.SNAP) {
                 add(String.format(
                         Locale.ROOT,
                         "%s reaches to %s = %s m, past the face of the body at %s m; nothing is solid outside the"
@@ -97,7 +97,7 @@ final class BodyCheck {
     }
 
     private void resistances(String what, Faces own) {
-        for (Side side : Side.values()) {
+        for (BoxSide side : BoxSide.values()) {
             if (!(own.of(side) >= 0 && own.of(side) < Double.POSITIVE_INFINITY)) {
                 add(what + " has surface resistance " + own.of(side) + " m²·K/W; it must be a number, 0 or greater");
                 return;
@@ -167,20 +167,20 @@ final class BodyCheck {
         }
     }
 
-    private void box(String what, Box box) {
+    private void box(String what, Cuboid box) {
         if (!finite(box.from()) || !finite(box.to())) {
             add(what + " has a corner that is not a number; give six coordinates");
             return;
         }
         for (int d = 0; d < 3; d++) {
-            if (!(box.size(d) >= 2 * Body.SNAP)) {
+            if (!(box.size(d) >= 2 * SolidBody.SNAP)) {
                 add(String.format(
                         Locale.ROOT,
                         "%s is %s mm thick in %s; a box must be at least %s mm thick in each direction",
                         what,
                         number(1e3 * box.size(d)),
                         "xyz".charAt(d),
-                        number(2e3 * Body.SNAP)));
+                        number(2e3 * SolidBody.SNAP)));
             }
         }
     }
@@ -192,11 +192,11 @@ final class BodyCheck {
     }
 
     /** What a painted box is called in messages: its number in the drawing and what it is. */
-    static String piece(Body body, int index) {
+    static String piece(SolidBody body, int index) {
         return "box " + (index + 1) + " ("
                 + body.painted()
                         .get(index)
-                        .match(Painted.Solid::material, Painted.Air::environment, none -> "adiabatic")
+                        .match(PaintedBox.Solid::material, PaintedBox.Air::environment, none -> "adiabatic")
                 + ")";
     }
 

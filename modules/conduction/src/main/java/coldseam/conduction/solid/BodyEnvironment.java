@@ -23,7 +23,7 @@ public record BodyEnvironment(String name, double temperature, double up, double
      * @param outward where the air lies, seen from the body
      * @param receives whether heat flows from the body into this environment: so in the coldest one
      */
-    double resistance(Side outward, boolean receives) {
+    double resistance(BoxSide outward, boolean receives) {
         if (outward.direction() < 2) {
             return horizontal;
         }

@@ -44,7 +44,7 @@ public final class BodyField {
     }
 
     /** The field of a body that was written. */
-    static BodyField read(DataInputStream from, Body body) throws IOException {
+    static BodyField read(DataInputStream from, SolidBody body) throws IOException {
         double[][] plane = new double[3][];
         for (int d = 0; d < 3; d++) {
             plane[d] = new double[from.readInt()];
@@ -102,7 +102,7 @@ public final class BodyField {
         int[] found = new int[2];
         int count = 0;
         for (int i = 0; i < grid.n[d] && count < 2; i++) {
-            if (at >= plane[i] - Body.SNAP && at <= plane[i + 1] + Body.SNAP) {
+            if (at >= plane[i] - SolidBody.SNAP && at <= plane[i + 1] + SolidBody.SNAP) {
                 found[count++] = i;
             }
         }
@@ -207,10 +207,10 @@ public final class BodyField {
      *     own, then along the one after
      */
     public record Face(
-            Side side,
+            BoxSide side,
             Optional<String> environment,
             int piece,
-            Box cell,
+            Cuboid cell,
             ImmutableList<Double> temperatures,
             ImmutableList<Boolean> rims) {}
 
@@ -219,7 +219,7 @@ public final class BodyField {
      *
      * @param piece index of the painted box
      */
-    public record Cell(int piece, Box box) {}
+    public record Cell(int piece, Cuboid box) {}
 
     /** All solid cells, x fastest. */
     public ImmutableList<Cell> cells() {
@@ -230,14 +230,14 @@ public final class BodyField {
         return all.toImmutable();
     }
 
-    private Box box(int cell) {
+    private Cuboid box(int cell) {
         double[] low = new double[3];
         double[] high = new double[3];
         for (int d = 0; d < 3; d++) {
             low[d] = grid.plane[d][grid.slab[d][cell]];
             high[d] = grid.plane[d][grid.slab[d][cell] + 1];
         }
-        return Box.of(low[0], low[1], low[2], high[0], high[1], high[2]);
+        return Cuboid.of(low[0], low[1], low[2], high[0], high[1], high[2]);
     }
 
     /** The outside of the body. */
@@ -257,7 +257,7 @@ public final class BodyField {
         int e = (face % 6 / 2 + 1) % 3;
         int f = (face % 6 / 2 + 2) % 3;
         return new Face(
-                Side.values()[face % 6],
+                BoxSide.values()[face % 6],
                 surface < 0 ? Optional.empty() : Optional.of(environment(surface)),
                 piece(cell),
                 box(cell),

@@ -2,8 +2,8 @@ package coldseam.conduction.solid;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Coupling;
-import coldseam.conduction.HeatFlow;
 import coldseam.conduction.Interval;
+import coldseam.conduction.NetHeatFlow;
 import coldseam.conduction.Outcome;
 import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.Solved;
@@ -27,9 +27,9 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param notes what was made one, left out or given up, in plain words
  */
 public record BodySolution(
-        Body body,
+        SolidBody body,
         ImmutableList<Coupling> couplings,
-        ImmutableList<HeatFlow> heatFlows,
+        ImmutableList<NetHeatFlow> heatFlows,
         ImmutableList<SurfaceTemperature<Place>> surfaces,
         ImmutableList<ProbeTemperature> probes,
         ImmutableList<PatchTemperature> patches,

@@ -4,9 +4,9 @@ import coldseam.conduction.Accuracy;
 import coldseam.conduction.Budget;
 import coldseam.conduction.Coupling;
 import coldseam.conduction.DrawingFault;
-import coldseam.conduction.HeatFlow;
 import coldseam.conduction.HeatFlowForm;
 import coldseam.conduction.Interval;
+import coldseam.conduction.NetHeatFlow;
 import coldseam.conduction.Outcome;
 import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.SectionException;
@@ -42,7 +42,7 @@ public final class BodySolver {
     /** Of both systems, at most: a cell's corners, middles of its edges and faces as far as they are its own, and its fluxes. */
     private static final int UNKNOWNS_A_CELL = 16;
 
-    private final Body body;
+    private final SolidBody body;
     private final Accuracy accuracy;
     private final MutableList<String> notes = Lists.mutable.empty();
     private final PaintedGrid painted;
@@ -51,7 +51,7 @@ public final class BodySolver {
     /** K, by which the temperature aimed at may be off where nothing more could be cut; 0 where it is known. */
     private double unsure;
 
-    private BodySolver(Body body, Accuracy accuracy, int allowed) {
+    private BodySolver(SolidBody body, Accuracy accuracy, int allowed) {
         this.body = body;
         this.accuracy = accuracy.checked();
         this.mostUnknowns = Math.min(accuracy.maximumUnknowns(), allowed);
@@ -63,7 +63,7 @@ public final class BodySolver {
     }
 
     /** Every fault of a body; one that has none can be solved. */
-    public static ImmutableList<DrawingFault> faults(Body body) {
+    public static ImmutableList<DrawingFault> faults(SolidBody body) {
         MutableList<DrawingFault> faults = Lists.mutable.empty();
         BodyCheck.run(body, faults);
         if (faults.isEmpty()) {
@@ -81,7 +81,7 @@ public final class BodySolver {
      *
      * @throws SectionException with every fault of the body at once
      */
-    public static BodySolution solve(Body body, Accuracy accuracy) {
+    public static BodySolution solve(SolidBody body, Accuracy accuracy) {
         return solve(body, accuracy, Budget.ofThisJvm());
     }
 
@@ -90,7 +90,7 @@ public final class BodySolver {
      *
      * @throws SectionException likewise, and where the coarsest solution needs more memory than there is
      */
-    public static BodySolution solve(Body body, Accuracy accuracy, Budget budget) {
+    public static BodySolution solve(SolidBody body, Accuracy accuracy, Budget budget) {
         return Budget.halving(
                 Math.min(budget.body(), accuracy.maximumUnknowns()),
                 allowed -> {
@@ -165,7 +165,7 @@ public final class BodySolver {
                 level.form
                         .heatFlows(names, sets(), ambient())
                         .collect(each ->
-                                new HeatFlow(each.environment(), each.value().times(body.multiplicity()))),
+                                new NetHeatFlow(each.environment(), each.value().times(body.multiplicity()))),
                 lowest,
                 probes,
                 patches(level.form, field),

@@ -25,7 +25,7 @@ public final class CutPlanes {
      *
      * @param body without faults
      */
-    public static Section section(Body body, Side side) {
+    public static Section section(SolidBody body, BoxSide side) {
         PaintedGrid grid = new PaintedGrid(body, Lists.mutable.empty());
         int d = side.direction();
         int e = d == 0 ? 1 : 0;
@@ -45,7 +45,7 @@ public final class CutPlanes {
                 double y0 = grid.plane[f][at[f]];
                 double y1 = grid.plane[f][at[f] + 1];
                 regions.add(new Region(
-                        body.painted().get(grid.piece[cell]).match(Painted.Solid::material, air -> "", none -> ""),
+                        body.painted().get(grid.piece[cell]).match(PaintedBox.Solid::material, air -> "", none -> ""),
                         grid.conductivity(cell),
                         Polygon.rectangle(x0, y0, x1, y1)));
                 boundary(grid, cell, 2 * e, new Point(x0, y0), new Point(x0, y1), boundaries);
@@ -84,7 +84,7 @@ public final class CutPlanes {
      * @param body without faults
      * @return empty where that line does not lead from one environment through solids alone into another
      */
-    public static OptionalDouble transmittance(Body body, Side one, Side other) {
+    public static OptionalDouble transmittance(SolidBody body, BoxSide one, BoxSide other) {
         PaintedGrid grid = new PaintedGrid(body, Lists.mutable.empty());
         int d = 3 - one.direction() - other.direction();
         int[] at = new int[3];

@@ -19,18 +19,18 @@ public record Faces(double x0, double x1, double y0, double y1, double z0, doubl
     }
 
     /** The same with another resistance for one side. */
-    public Faces with(Side side, double resistance) {
+    public Faces with(BoxSide side, double resistance) {
         return new Faces(
-                side == Side.X0 ? resistance : x0,
-                side == Side.X1 ? resistance : x1,
-                side == Side.Y0 ? resistance : y0,
-                side == Side.Y1 ? resistance : y1,
-                side == Side.Z0 ? resistance : z0,
-                side == Side.Z1 ? resistance : z1);
+                side == BoxSide.X0 ? resistance : x0,
+                side == BoxSide.X1 ? resistance : x1,
+                side == BoxSide.Y0 ? resistance : y0,
+                side == BoxSide.Y1 ? resistance : y1,
+                side == BoxSide.Z0 ? resistance : z0,
+                side == BoxSide.Z1 ? resistance : z1);
     }
 
     /** Of a surface that faces a side. */
-    public double of(Side outward) {
+    public double of(BoxSide outward) {
         return switch (outward) {
             case X0 -> x0;
             case X1 -> x1;

@@ -7,7 +7,7 @@ import java.util.Arrays;
  *
  * <p>Cells are numbered with x fastest, then y, then z, solids only. Of a cell's side: the neighbouring cell's number,
  * {@link PaintedGrid#ADIABATIC}, or {@code PaintedGrid.FIRST_SURFACE − s} for surface s; six sides in the order of
- * {@link Side}.
+ * {@link BoxSide}.
  */
 final class Grid {
 

@@ -2,8 +2,8 @@ package coldseam.conduction.solid;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Coupling;
-import coldseam.conduction.HeatFlow;
 import coldseam.conduction.Interval;
+import coldseam.conduction.NetHeatFlow;
 import coldseam.conduction.Outcome;
 import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.SurfaceTemperature;
@@ -32,7 +32,7 @@ public final class KeptBody {
             for (Coupling each : solution.couplings()) {
                 interval(to, each.value());
             }
-            for (HeatFlow each : solution.heatFlows()) {
+            for (NetHeatFlow each : solution.heatFlows()) {
                 interval(to, each.value());
             }
             for (SurfaceTemperature<Place> each : solution.surfaces()) {
@@ -80,7 +80,7 @@ public final class KeptBody {
      * @param body that was solved
      * @param accuracy that was asked
      */
-    public static BodySolution read(byte[] bytes, Body body, Accuracy accuracy) {
+    public static BodySolution read(byte[] bytes, SolidBody body, Accuracy accuracy) {
         try (DataInputStream from = new DataInputStream(new ByteArrayInputStream(bytes))) {
             ImmutableList<String> names = body.environments().collect(BodyEnvironment::name);
             MutableList<Coupling> couplings = Lists.mutable.empty();
@@ -89,9 +89,9 @@ public final class KeptBody {
                     couplings.add(new Coupling(names.get(i), names.get(j), interval(from)));
                 }
             }
-            MutableList<HeatFlow> flows = Lists.mutable.empty();
+            MutableList<NetHeatFlow> flows = Lists.mutable.empty();
             for (String name : names) {
-                flows.add(new HeatFlow(name, interval(from)));
+                flows.add(new NetHeatFlow(name, interval(from)));
             }
             MutableList<SurfaceTemperature<Place>> surfaces = Lists.mutable.empty();
             for (String name : names) {

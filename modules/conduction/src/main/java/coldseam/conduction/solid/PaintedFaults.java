@@ -71,7 +71,7 @@ final class PaintedFaults {
                         if (grid.exposed(x, y, z, s)) {
                             int[] at = {x, y, z};
                             int piece = grid.piece[cell];
-                            String key = "the " + Side.values()[s] + " face of "
+                            String key = "the " + BoxSide.values()[s] + " face of "
                                     + BodyCheck.piece(grid.body, grid.piece[cell]) + " at " + "xyz".charAt(s / 2)
                                     + " = " + BodyCheck.number(grid.plane[s / 2][at[s / 2] + s % 2]) + " m";
                             Extent extent = found.computeIfAbsent(key, any -> new Extent(piece));

@@ -23,7 +23,7 @@ final class PaintedGrid {
     static final int FIRST_SURFACE = -2;
     private static final int NOTHING = -1;
 
-    final Body body;
+    final SolidBody body;
     /** m, ascending, of each direction; from face to face of the extent. */
     final double[][] plane = new double[3][];
     /** How many slabs there are in each direction. */
@@ -50,7 +50,7 @@ final class PaintedGrid {
     private boolean airPastCut;
 
     /** (Output) what was made one or left out. Faults are found by {@link PaintedFaults}. */
-    PaintedGrid(Body body, MutableList<String> notes) {
+    PaintedGrid(SolidBody body, MutableList<String> notes) {
         this.body = body;
         this.notes = notes;
         for (int d = 0; d < 3; d++) {
@@ -79,7 +79,7 @@ final class PaintedGrid {
     private void planes(int d) {
         MutableDoubleList at =
                 DoubleLists.mutable.of(body.extent().low(d), body.extent().high(d));
-        for (Painted each : body.painted()) {
+        for (PaintedBox each : body.painted()) {
             at.addAll(each.box().low(d), each.box().high(d));
         }
         for (Patch each : body.patches()) {
@@ -90,7 +90,7 @@ final class PaintedGrid {
         for (int i = 0; i < at.size(); i++) {
             double here = at.get(i);
             double last = distinct.isEmpty() ? Double.NEGATIVE_INFINITY : distinct.getLast();
-            if (here - last > Body.SNAP) {
+            if (here - last > SolidBody.SNAP) {
                 distinct.add(here);
             } else if (here != last) {
                 if (here - last > 1e-9) {
@@ -100,7 +100,7 @@ final class PaintedGrid {
                             "xyz".charAt(d),
                             last,
                             here,
-                            BodyCheck.number(1e3 * Body.SNAP)));
+                            BodyCheck.number(1e3 * SolidBody.SNAP)));
                 }
                 if (here == body.extent().low(d) || here == body.extent().high(d)) {
                     distinct.set(distinct.size() - 1, here);
@@ -125,9 +125,9 @@ final class PaintedGrid {
 
     private double[] own() {
         MutableDoubleList all = DoubleLists.mutable.empty();
-        for (Painted each : body.painted()) {
+        for (PaintedBox each : body.painted()) {
             ownOf(each).ifPresent(faces -> {
-                for (Side side : Side.values()) {
+                for (BoxSide side : BoxSide.values()) {
                     if (!all.contains(faces.of(side))) {
                         all.add(faces.of(side));
                     }
@@ -137,8 +137,8 @@ final class PaintedGrid {
         return all.toArray();
     }
 
-    private static Optional<Faces> ownOf(Painted painted) {
-        return painted instanceof Painted.Air air ? air.own() : Optional.empty();
+    private static Optional<Faces> ownOf(PaintedBox painted) {
+        return painted instanceof PaintedBox.Air air ? air.own() : Optional.empty();
     }
 
     private double[] resistances() {
@@ -150,7 +150,7 @@ final class PaintedGrid {
             BodyEnvironment faced = body.environments().get(environmentOf(p));
             boolean receives = faced.temperature() == coldest;
             for (int way = 0; way < 3; way++) {
-                Side outward = way == 0 ? Side.X0 : way == 1 ? Side.Z0 : Side.Z1;
+                BoxSide outward = way == 0 ? BoxSide.X0 : way == 1 ? BoxSide.Z0 : BoxSide.Z1;
                 all[ways * p + way] = faced.resistance(outward, receives);
             }
             System.arraycopy(own, 0, all, ways * p + 3, own.length);
@@ -159,7 +159,7 @@ final class PaintedGrid {
     }
 
     /** Fills a box; where only the air of one environment is to be covered, all else stays. */
-    private void fill(Box box, int with, int onlyAirOf) {
+    private void fill(Cuboid box, int with, int onlyAirOf) {
         int[] from = new int[3];
         int[] to = new int[3];
         for (int d = 0; d < 3; d++) {
@@ -202,7 +202,7 @@ final class PaintedGrid {
         int there = atFace ? NOTHING : cell(at[0], at[1], at[2]);
         at[d] -= s % 2 == 0 ? -1 : 1;
         int part = beyond < 0 ? NOTHING : partOf(beyond);
-        if (atFace && body.cutPlanes().contains(Side.values()[s])) {
+        if (atFace && body.cutPlanes().contains(BoxSide.values()[s])) {
             airPastCut |= part >= 0;
             return ADIABATIC;
         }
@@ -220,7 +220,7 @@ final class PaintedGrid {
         if (faces.isEmpty()) {
             return s < 4 ? 0 : s - 3;
         }
-        double wanted = faces.get().of(Side.values()[s]);
+        double wanted = faces.get().of(BoxSide.values()[s]);
         int i = 0;
         while (own[i] != wanted) {
             i++;
@@ -233,8 +233,8 @@ final class PaintedGrid {
         return one == other
                 || one >= 0
                         && other >= 0
-                        && body.painted().get(one) instanceof Painted.Solid a
-                        && body.painted().get(other) instanceof Painted.Solid b
+                        && body.painted().get(one) instanceof PaintedBox.Solid a
+                        && body.painted().get(other) instanceof PaintedBox.Solid b
                         && a.material().equals(b.material())
                         && a.conductivity() == b.conductivity();
     }
@@ -247,7 +247,7 @@ final class PaintedGrid {
         at[d] += s % 2 == 0 ? -1 : 1;
         return side[6 * cell(x, y, z) + s] == ADIABATIC
                 && codeAt(at) == NOTHING
-                && !(atFace && body.cutPlanes().contains(Side.values()[s]));
+                && !(atFace && body.cutPlanes().contains(BoxSide.values()[s]));
     }
 
     private int codeAt(int[] at) {
@@ -269,7 +269,7 @@ final class PaintedGrid {
     double conductivity(int cell) {
         return piece[cell] < 0
                 ? 0
-                : body.painted().get(piece[cell]).match(Painted.Solid::conductivity, air -> 0.0, none -> 0.0);
+                : body.painted().get(piece[cell]).match(PaintedBox.Solid::conductivity, air -> 0.0, none -> 0.0);
     }
 
     private boolean solid(int filled) {

@@ -7,4 +7,4 @@ package coldseam.conduction.solid;
  * @param environment which it faces
  * @param box of air: surfaces facing that environment's air inside it belong to the patch
  */
-public record Patch(String name, String environment, Box box) {}
+public record Patch(String name, String environment, Cuboid box) {}

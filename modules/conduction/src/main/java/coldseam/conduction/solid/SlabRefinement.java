@@ -92,7 +92,7 @@ final class SlabRefinement {
     }
 
     private static double beside(double low, double high, double at, double thinnest) {
-        boolean touches = at > low - Body.SNAP && at < high + Body.SNAP;
+        boolean touches = at > low - SolidBody.SNAP && at < high + SolidBody.SNAP;
         double share = at - low < high - at ? AT[1] : 1 - AT[1];
         return touches && AT[1] * (high - low) >= thinnest ? share : 0;
     }
@@ -105,10 +105,10 @@ final class SlabRefinement {
         for (int l = LEAN.length - 1; l >= 0; l--) {
             place = Math.abs(lean) > LEAN[l] ? AT[l] : place;
         }
-        if (place * thickness < Body.SNAP) {
+        if (place * thickness < SolidBody.SNAP) {
             place = 0.5;
         }
-        if (place * thickness < Body.SNAP) {
+        if (place * thickness < SolidBody.SNAP) {
             return 0;
         }
         return lean > 0 ? 1 - place : place;

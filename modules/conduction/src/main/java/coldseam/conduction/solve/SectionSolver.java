@@ -3,9 +3,9 @@ package coldseam.conduction.solve;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Coupling;
 import coldseam.conduction.Environment;
-import coldseam.conduction.HeatFlow;
 import coldseam.conduction.HeatFlowForm;
 import coldseam.conduction.Interval;
+import coldseam.conduction.NetHeatFlow;
 import coldseam.conduction.Outcome;
 import coldseam.conduction.Point;
 import coldseam.conduction.ProbeTemperature;
@@ -124,7 +124,7 @@ final class SectionSolver {
         ImmutableList<String> names = section.environments().collect(Environment::name);
         double[][] sets = HeatFlowForm.units(names.size());
         ImmutableList<Coupling> couplings = refinement.jumps() ? couplingsByDifferences() : form.couplings(names, sets);
-        ImmutableList<HeatFlow> flows =
+        ImmutableList<NetHeatFlow> flows =
                 refinement.jumps() ? sums(couplings) : form.heatFlows(names, sets, temperatures);
         return new Solution(
                 section,
@@ -229,7 +229,7 @@ final class SectionSolver {
         return all.toImmutable();
     }
 
-    private ImmutableList<HeatFlow> sums(ImmutableList<Coupling> couplings) {
+    private ImmutableList<NetHeatFlow> sums(ImmutableList<Coupling> couplings) {
         return section.environments().collect(e -> {
             Interval sum = Interval.of(0);
             for (Coupling c : couplings) {
@@ -243,7 +243,7 @@ final class SectionSolver {
                     sum = difference == 0 ? sum : sum.plus(c.value().times(difference));
                 }
             }
-            return new HeatFlow(e.name(), sum);
+            return new NetHeatFlow(e.name(), sum);
         });
     }
 }

@@ -10,7 +10,7 @@ import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Every integral over a triangle and its sides against Gauss's rule with many points, worked out apart from the definitions in
@@ -21,8 +21,23 @@ class ElementsTest {
     /** Relative to the largest value of its kind: sums of a few hundred products; the rules with 1/r promise 1e-15 each. */
     private static final double ROUND_OFF = 1e-12;
 
-    /** Points across a triangle: a quintic over r from 0.3 m to 0.9 m needs ten of them for 1e-15. */
-    private static final int POINTS = 20;
+    /** Points across a triangle: a quintic over r from 20 mm to 900 mm needs sixty of them for 1e-15. */
+    private static final int POINTS = 60;
+
+    /** What is drawn: corners, mm, of which the side from the first to the second faces indoors, the next outdoors. */
+    private enum Shape {
+        PLANAR(300, 0, 900, 100, 500, 700),
+        TURNED(300, 0, 900, 100, 500, 700),
+        NEAR_THE_AXIS(20, 0, 900, 100, 500, 700),
+        UPRIGHT_INSIDE(40, 700, 40, 0, 800, 300),
+        UPRIGHT_OUTSIDE(800, 0, 800, 600, 30, 200);
+
+        private final double[] corners;
+
+        Shape(double... corners) {
+            this.corners = corners;
+        }
+    }
 
     /** Of matrices whose largest entries are some tens. */
     private static final double MATRIX = 50 * ROUND_OFF;
@@ -46,14 +61,16 @@ class ElementsTest {
     private final double[] fx = new double[6];
     private final double[] fy = new double[6];
 
-    private void draw(boolean axisymmetric) {
+    private void draw(Shape shape) {
+        boolean axisymmetric = shape != Shape.PLANAR;
         turned = axisymmetric;
+        double[] c = shape.corners;
         Sketch sketch = Sketch.of("triangle")
-                .polygon(CONDUCTIVITY, 300, 0, 900, 100, 500, 700)
+                .polygon(CONDUCTIVITY, c)
                 .environment("indoor", 21, 0.13)
                 .environment("outdoor", -7, 0.04)
-                .boundary("indoor", 300, 0, 900, 100)
-                .boundary("outdoor", 900, 100, 500, 700);
+                .boundary("indoor", c[0], c[1], c[2], c[3])
+                .boundary("outdoor", c[2], c[3], c[4], c[5]);
         drawing = new MeshedSection((axisymmetric ? sketch.axisymmetric() : sketch).section());
         double step = drawing.lattice.step();
         elements = axisymmetric
@@ -184,9 +201,9 @@ class ElementsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(booleans = {false, true})
-    void theMatricesAreTheIntegralsOfTheirShapeFunctions(boolean axisymmetric) {
-        draw(axisymmetric);
+    @EnumSource
+    void theMatricesAreTheIntegralsOfTheirShapeFunctions(Shape shape) {
+        draw(shape);
         IntStream.range(0, drawing.mesh.triangles).forEach(t -> {
             double[] temperature = new double[36];
             double[] stream = new double[36];
@@ -221,9 +238,9 @@ class ElementsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(booleans = {false, true})
-    void theLoadIsOfTheEnvironmentAskedFor(boolean axisymmetric) {
-        draw(axisymmetric);
+    @EnumSource
+    void theLoadIsOfTheEnvironmentAskedFor(Shape shape) {
+        draw(shape);
         for (int environment = 0; environment < 2; environment++) {
             double total = 0;
             for (int t = 0; t < drawing.mesh.triangles; t++) {
@@ -244,18 +261,20 @@ class ElementsTest {
                     total += load[i];
                 }
             }
-            // All of them together are the side over its film: 0.6 m by 0.1 m indoors, 0.4 m by 0.6 m outdoors.
-            double length = environment == 0 ? Math.hypot(0.6, 0.1) : Math.hypot(0.4, 0.6);
-            double middle = axisymmetric ? environment == 0 ? 0.6 : 0.7 : 1;
+            // All of them together are the side over its film, times how far its middle is from the axis.
+            double[] c = shape.corners;
+            int from = environment == 0 ? 0 : 2;
+            double length = 1e-3 * Math.hypot(c[from + 2] - c[from], c[from + 3] - c[from + 1]);
+            double middle = turned ? 1e-3 * (c[from] + c[from + 2]) / 2 : 1;
             assertEquals(length * middle / (environment == 0 ? 0.13 : 0.04), total, 1e-4 * total);
         }
     }
 
     @ParameterizedTest
-    @ValueSource(booleans = {false, true})
-    void theEnergiesAreTheIntegralsOfTheirFields(boolean axisymmetric) {
-        draw(axisymmetric);
-        assertEquals(axisymmetric ? 2 * Math.PI : 1, elements.form(), 0);
+    @EnumSource
+    void theEnergiesAreTheIntegralsOfTheirFields(Shape shape) {
+        draw(shape);
+        assertEquals(turned ? 2 * Math.PI : 1, elements.form(), 0);
         for (int t = 0; t < drawing.mesh.triangles; t++) {
             double[] out = new double[5];
             elements.energies(t, U, S, AMBIENT, out);

@@ -10,10 +10,10 @@ import org.eclipse.collections.impl.factory.Sets;
 final class Blocks {
 
     private final String name;
-    private Box extent;
+    private Cuboid extent;
     private double multiplicity = 1;
-    private final MutableSet<Side> cutPlanes = Sets.mutable.empty();
-    private final MutableList<Painted> painted = Lists.mutable.empty();
+    private final MutableSet<BoxSide> cutPlanes = Sets.mutable.empty();
+    private final MutableList<PaintedBox> painted = Lists.mutable.empty();
     private final MutableList<BodyEnvironment> environments = Lists.mutable.empty();
     private final MutableList<Patch> patches = Lists.mutable.empty();
     private final MutableList<BodyProbe> probes = Lists.mutable.empty();
@@ -28,8 +28,8 @@ final class Blocks {
         return blocks;
     }
 
-    private static Box box(double[] mm) {
-        return Box.of(1e-3 * mm[0], 1e-3 * mm[1], 1e-3 * mm[2], 1e-3 * mm[3], 1e-3 * mm[4], 1e-3 * mm[5]);
+    private static Cuboid box(double[] mm) {
+        return Cuboid.of(1e-3 * mm[0], 1e-3 * mm[1], 1e-3 * mm[2], 1e-3 * mm[3], 1e-3 * mm[4], 1e-3 * mm[5]);
     }
 
     Blocks times(double multiplicity) {
@@ -37,23 +37,23 @@ final class Blocks {
         return this;
     }
 
-    Blocks cut(Side... sides) {
+    Blocks cut(BoxSide... sides) {
         cutPlanes.addAll(Lists.mutable.of(sides));
         return this;
     }
 
     Blocks solid(double conductivity, double... mm) {
-        painted.add(new Painted.Solid("material " + conductivity, conductivity, box(mm)));
+        painted.add(new PaintedBox.Solid("material " + conductivity, conductivity, box(mm)));
         return this;
     }
 
     Blocks air(String environment, double... mm) {
-        painted.add(new Painted.Air(environment, box(mm)));
+        painted.add(new PaintedBox.Air(environment, box(mm)));
         return this;
     }
 
     Blocks adiabatic(double... mm) {
-        painted.add(new Painted.Adiabatic(box(mm)));
+        painted.add(new PaintedBox.Adiabatic(box(mm)));
         return this;
     }
 
@@ -77,8 +77,8 @@ final class Blocks {
         return this;
     }
 
-    Body body() {
-        return new Body(
+    SolidBody body() {
+        return new SolidBody(
                 name,
                 extent,
                 multiplicity,

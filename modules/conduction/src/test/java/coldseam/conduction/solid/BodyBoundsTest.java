@@ -88,7 +88,7 @@ class BodyBoundsTest {
     @Test
     void layersAreExact() {
         BodySolution solution = Blocks.of("layers", 0, 0, 0, 700, 300, 250)
-                .cut(Side.X0, Side.X1, Side.Y0, Side.Y1)
+                .cut(BoxSide.X0, BoxSide.X1, BoxSide.Y0, BoxSide.Y1)
                 .air("indoor", 0, 0, -1, 700, 300, 0)
                 .air("outdoor", 0, 0, 250, 700, 300, 251)
                 .solid(2.3, 0, 0, 0, 700, 300, 150)

@@ -13,7 +13,7 @@ class BodyBudgetTest {
 
     @Test
     void aBodyStaysWiderAndHoldsTheExactValue() {
-        Body body = SolidCases.corner().body();
+        SolidBody body = SolidCases.corner().body();
         Accuracy asked = new Accuracy(1e-3, 800_000);
         BodySolution narrow = BodySolver.solve(body, asked);
         BodySolution wide = BodySolver.solve(body, asked, Budget.of(3000));

@@ -2,16 +2,18 @@ package coldseam.conduction.solid;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The energies of a body's boxes, which say how its coupling follows their conductivities. */
+@Tag("slow")
 class BodyEnergiesTest {
 
     /** A quarter of a wall with a rod in it. */
     private static BodySolution rod(double conductivity, int half) {
         return Blocks.of("rod", 0, 0, 0, 300, 300, 200)
                 .times(4)
-                .cut(Side.X0, Side.X1, Side.Y0, Side.Y1)
+                .cut(BoxSide.X0, BoxSide.X1, BoxSide.Y0, BoxSide.Y1)
                 .air("indoor", 0, 0, -10, 300, 300, 0)
                 .air("outdoor", 0, 0, 200, 300, 300, 210)
                 .solid(0.5, 0, 0, 0, 300, 300, 100)

@@ -15,7 +15,7 @@ class BodyFaultsTest {
 
     private static Blocks wall() {
         return Blocks.of("wall", 0, 0, 0, 1000, 1000, 300)
-                .cut(Side.X0, Side.X1, Side.Y0, Side.Y1)
+                .cut(BoxSide.X0, BoxSide.X1, BoxSide.Y0, BoxSide.Y1)
                 .air("indoor", 0, 0, -10, 1000, 1000, 0)
                 .air("outdoor", 0, 0, 300, 1000, 1000, 310)
                 .solid(0.035, 0, 0, 0, 1000, 1000, 300)
@@ -38,7 +38,7 @@ class BodyFaultsTest {
                         + " nothing; paint air of an environment or an adiabatic box there, or name the face among the"
                         + " cut-planes",
                 Blocks.of("wall", 0, 0, 0, 1000, 1000, 300)
-                        .cut(Side.X0, Side.X1, Side.Y0, Side.Y1)
+                        .cut(BoxSide.X0, BoxSide.X1, BoxSide.Y0, BoxSide.Y1)
                         .air("indoor", 0, 0, -10, 1000, 1000, 0)
                         .air("outdoor", 0, 0, 300, 500, 1000, 310)
                         .solid(0.035, 0, 0, 0, 1000, 1000, 300)
@@ -49,7 +49,7 @@ class BodyFaultsTest {
     @Test
     void aCutPlaneStaysAdiabaticAndSaysSo() {
         BodySolution over = Blocks.of("wall", 0, 0, 0, 1000, 1000, 300)
-                .cut(Side.X0, Side.X1, Side.Y0, Side.Y1)
+                .cut(BoxSide.X0, BoxSide.X1, BoxSide.Y0, BoxSide.Y1)
                 .air("indoor", 0, 0, -10, 1000, 1000, 0)
                 .air("outdoor", 0, 0, 0, 1010, 1000, 310)
                 .solid(0.035, 0, 0, 0, 1000, 1000, 300)
@@ -82,7 +82,7 @@ class BodyFaultsTest {
     @Test
     void aPartThatFacesNoEnvironment() {
         assertTrue(faults(Blocks.of("two", 0, 0, 0, 1000, 1000, 700)
-                        .cut(Side.X0, Side.X1, Side.Y0, Side.Y1, Side.Z1)
+                        .cut(BoxSide.X0, BoxSide.X1, BoxSide.Y0, BoxSide.Y1, BoxSide.Z1)
                         .air("indoor", 0, 0, -10, 1000, 1000, 0)
                         .air("outdoor", 0, 0, 300, 1000, 1000, 310)
                         .adiabatic(0, 0, 310, 1000, 1000, 500)
@@ -100,7 +100,7 @@ class BodyFaultsTest {
                 "the surfaces of hot and cold have no surface resistance and meet at (0, 0, 0) m: the heat flow there is"
                         + " infinite; give one of them a resistance or part them",
                 Blocks.of("cube", 0, 0, 0, 1000, 1000, 1000)
-                        .cut(Side.X1, Side.Y0, Side.Y1, Side.Z1)
+                        .cut(BoxSide.X1, BoxSide.Y0, BoxSide.Y1, BoxSide.Z1)
                         .air("hot", -10, 0, 0, 0, 1000, 1000)
                         .air("cold", 0, 0, -10, 1000, 1000, 0)
                         .solid(1, 0, 0, 0, 1000, 1000, 1000)

@@ -26,7 +26,7 @@ class BodyInvariantsTest {
     /** A place of one of six faces after the axes were swapped and some of them turned round. */
     private record Turn(int[] axis, boolean[] mirror) {
 
-        Box box(Box box) {
+        Cuboid box(Cuboid box) {
             double[] low = new double[3];
             double[] high = new double[3];
             for (int d = 0; d < 3; d++) {
@@ -35,13 +35,13 @@ class BodyInvariantsTest {
                 low[d] = mirror[d] ? -b : a;
                 high[d] = mirror[d] ? -a : b;
             }
-            return Box.of(low[0], low[1], low[2], high[0], high[1], high[2]);
+            return Cuboid.of(low[0], low[1], low[2], high[0], high[1], high[2]);
         }
 
-        Side side(Side side) {
+        BoxSide side(BoxSide side) {
             for (int d = 0; d < 3; d++) {
                 if (axis[d] == side.direction()) {
-                    return Side.values()[2 * d + (side.high() != mirror[d] ? 1 : 0)];
+                    return BoxSide.values()[2 * d + (side.high() != mirror[d] ? 1 : 0)];
                 }
             }
             throw new IllegalStateException();
@@ -49,34 +49,34 @@ class BodyInvariantsTest {
     }
 
     /** A wall of 600 × 400 × 300 mm between two environments at z = 0 and z = 300 mm, with two boxes in it. */
-    record Wall(double wall, double first, double second, Box one, Box two) {
+    record Wall(double wall, double first, double second, Cuboid one, Cuboid two) {
 
-        Body body(double conductance, double scale) {
+        SolidBody body(double conductance, double scale) {
             Blocks blocks = Blocks.of("wall", 0, 0, 0, 600, 400, 300)
-                    .cut(Side.X0, Side.X1, Side.Y0, Side.Y1)
+                    .cut(BoxSide.X0, BoxSide.X1, BoxSide.Y0, BoxSide.Y1)
                     .air("indoor", 0, 0, -10, 600, 400, 0)
                     .air("outdoor", 0, 0, 300, 600, 400, 310)
                     .solid(conductance * wall, 0, 0, 0, 600, 400, 300)
                     .environment("indoor", 20, 0.13 / conductance)
                     .environment("outdoor", -5, 0.04 / conductance);
-            Body body = blocks.body();
+            SolidBody body = blocks.body();
             return scaled(
-                    new Body(
+                    new SolidBody(
                             body.name(),
                             body.extent(),
                             1,
                             body.cutPlanes(),
                             body.painted()
-                                    .newWith(new Painted.Solid("first", conductance * first, one))
-                                    .newWith(new Painted.Solid("second", conductance * second, two)),
+                                    .newWith(new PaintedBox.Solid("first", conductance * first, one))
+                                    .newWith(new PaintedBox.Solid("second", conductance * second, two)),
                             body.environments(),
                             body.patches(),
                             body.probes()),
                     scale);
         }
 
-        private static Body scaled(Body body, double scale) {
-            return new Body(
+        private static SolidBody scaled(SolidBody body, double scale) {
+            return new SolidBody(
                     body.name(),
                     times(body.extent(), scale),
                     1,
@@ -88,8 +88,8 @@ class BodyInvariantsTest {
                     body.probes());
         }
 
-        private static Box times(Box box, double scale) {
-            return Box.of(
+        private static Cuboid times(Cuboid box, double scale) {
+            return Cuboid.of(
                     box.low(0) * scale,
                     box.low(1) * scale,
                     box.low(2) * scale,
@@ -98,18 +98,18 @@ class BodyInvariantsTest {
                     box.high(2) * scale);
         }
 
-        private static Painted on(Painted painted, Box box) {
+        private static PaintedBox on(PaintedBox painted, Cuboid box) {
             return painted.match(
-                    solid -> new Painted.Solid(solid.material(), solid.conductivity(), box),
-                    air -> new Painted.Air(air.environment(), box),
-                    none -> new Painted.Adiabatic(box));
+                    solid -> new PaintedBox.Solid(solid.material(), solid.conductivity(), box),
+                    air -> new PaintedBox.Air(air.environment(), box),
+                    none -> new PaintedBox.Adiabatic(box));
         }
 
-        Body turned(Turn turn) {
-            Body body = body(1, 1);
-            MutableSet<Side> cuts = Sets.mutable.empty();
+        SolidBody turned(Turn turn) {
+            SolidBody body = body(1, 1);
+            MutableSet<BoxSide> cuts = Sets.mutable.empty();
             body.cutPlanes().forEach(each -> cuts.add(turn.side(each)));
-            return new Body(
+            return new SolidBody(
                     body.name(),
                     turn.box(body.extent()),
                     1,
@@ -124,14 +124,14 @@ class BodyInvariantsTest {
     @Provide
     Arbitrary<Wall> walls() {
         Arbitrary<Double> k = Arbitraries.doubles().between(-1.5, 1.7).map(e -> Math.pow(10, e));
-        Arbitrary<Box> box = Combinators.combine(
+        Arbitrary<Cuboid> box = Combinators.combine(
                         Arbitraries.integers().between(0, 5),
                         Arbitraries.integers().between(0, 3),
                         Arbitraries.integers().between(0, 5),
                         Arbitraries.integers().between(1, 3),
                         Arbitraries.integers().between(1, 3),
                         Arbitraries.integers().between(1, 6))
-                .as((x, y, z, a, b, c) -> Box.of(
+                .as((x, y, z, a, b, c) -> Cuboid.of(
                         0.1 * x,
                         0.1 * y,
                         0.05 * z,
@@ -142,7 +142,7 @@ class BodyInvariantsTest {
         return Combinators.combine(k, k, k, box, box).as(Wall::new).filter(wall -> !linesTouch(wall.one, wall.two));
     }
 
-    private static boolean linesTouch(Box a, Box b) {
+    private static boolean linesTouch(Cuboid a, Cuboid b) {
         int touching = 0;
         for (int d = 0; d < 3; d++) {
             touching += a.high(d) < b.low(d) + 1e-9 || b.high(d) < a.low(d) + 1e-9 ? 1 : 0;
@@ -150,7 +150,7 @@ class BodyInvariantsTest {
         return touching > 1;
     }
 
-    private static Interval solve(Body body) {
+    private static Interval solve(SolidBody body) {
         return BodySolver.solve(body, new Accuracy(WIDTH, 400_000)).coupling("indoor", "outdoor");
     }
 

@@ -60,25 +60,25 @@ class ExtrusionTest {
         meet(planar, SolidCases.ext().solve(1e-5).coupling("indoor", "outdoor"));
         meet(
                 planar,
-                Conduction.solve(CutPlanes.section(SolidCases.ext().body(), Side.Y0), accuracy)
+                Conduction.solve(CutPlanes.section(SolidCases.ext().body(), BoxSide.Y0), accuracy)
                         .coupling("indoor", "outdoor"));
     }
 
     /** The lines where cut planes meet are the plane parts' stacks; closed forms. */
     @Test
     void linesWhereCutPlanesMeetAreStacks() {
-        Body body = SolidCases.ext().body();
+        SolidBody body = SolidCases.ext().body();
         assertEquals(
                 1 / (0.04 + 0.2 / 0.035 + 0.18 / 0.8 + 0.13),
-                CutPlanes.transmittance(body, Side.Y1, Side.Z0).orElseThrow(),
+                CutPlanes.transmittance(body, BoxSide.Y1, BoxSide.Z0).orElseThrow(),
                 1e-12);
         assertEquals(
                 1 / (0.13 + 0.15 / 2.3 + 0.25 / 0.035 + 0.04),
-                CutPlanes.transmittance(body, Side.X1, Side.Y0).orElseThrow(),
+                CutPlanes.transmittance(body, BoxSide.X1, BoxSide.Y0).orElseThrow(),
                 1e-12);
         // Along the joist's floor there is indoor air on both sides.
         assertEquals(
                 OptionalDouble.empty(),
-                CutPlanes.transmittance(SolidCases.joist().body(), Side.X0, Side.Y1));
+                CutPlanes.transmittance(SolidCases.joist().body(), BoxSide.X0, BoxSide.Y1));
     }
 }

@@ -9,7 +9,7 @@ final class SolidCases {
     static Blocks bracket() {
         return Blocks.of("steel bracket 10x50 through 200 mm insulation on concrete, quarter", 0, 0, 0, 500, 500, 480)
                 .times(4)
-                .cut(Side.X0, Side.X1, Side.Y0, Side.Y1)
+                .cut(BoxSide.X0, BoxSide.X1, BoxSide.Y0, BoxSide.Y1)
                 .air("indoor", 0, 0, -10, 500, 500, 0)
                 .air("outdoor", 0, 0, 380, 500, 500, 490)
                 .solid(2.3, 0, 0, 0, 500, 500, 180)
@@ -23,7 +23,7 @@ final class SolidCases {
     /** Three-way corner wall/wall/flat roof, boards outside. */
     static Blocks corner() {
         return Blocks.of("three-way corner wall/wall/flat roof, boards outside", 0, 0, 0, 1580, 1580, 1600)
-                .cut(Side.X1, Side.Y1, Side.Z0)
+                .cut(BoxSide.X1, BoxSide.Y1, BoxSide.Z0)
                 .air("outdoor", -10, -10, 0, 1580, 1580, 1610)
                 .solid(0.035, 0, 0, 0, 1580, 1580, 1600)
                 .solid(0.8, 200, 200, 0, 1580, 1580, 1200)
@@ -37,7 +37,7 @@ final class SolidCases {
     /** Three-way corner, roof slab run out through the wall boards. */
     static Blocks corner2() {
         return Blocks.of("three-way corner, roof slab run out through the wall boards", 0, 0, 0, 1580, 1580, 1600)
-                .cut(Side.X1, Side.Y1, Side.Z0)
+                .cut(BoxSide.X1, BoxSide.Y1, BoxSide.Z0)
                 .air("outdoor", -10, -10, 0, 1580, 1580, 1610)
                 .solid(0.035, 0, 0, 0, 1580, 1580, 1600)
                 .solid(0.8, 200, 200, 0, 1580, 1580, 1200)
@@ -51,7 +51,7 @@ final class SolidCases {
     /** Homogeneous cube, one hot face, three cold faces. */
     static Blocks cube() {
         return Blocks.of("homogeneous cube, one hot face, three cold faces", 0, 0, 0, 1000, 1000, 1000)
-                .cut(Side.Y0, Side.Z0)
+                .cut(BoxSide.Y0, BoxSide.Z0)
                 .air("cold", -10, -10, -10, 1010, 1010, 1010)
                 .air("hot", -10, -10, -10, 0, 1010, 1010)
                 .adiabatic(0, -10, 0, 1000, 0, 1000)
@@ -64,7 +64,7 @@ final class SolidCases {
     /** Wall/roof section of the corner, extruded 1 m. */
     static Blocks ext() {
         return Blocks.of("wall/roof section of the corner, extruded 1 m", 0, 0, 0, 1580, 1000, 1600)
-                .cut(Side.X1, Side.Y0, Side.Y1, Side.Z0)
+                .cut(BoxSide.X1, BoxSide.Y0, BoxSide.Y1, BoxSide.Z0)
                 .air("outdoor", -10, 0, 0, 1580, 1000, 1610)
                 .solid(0.035, 0, 0, 0, 1580, 1000, 1600)
                 .solid(0.8, 200, 0, 0, 1580, 1000, 1200)
@@ -77,7 +77,7 @@ final class SolidCases {
     /** ISO 10211 case 3. */
     static Blocks iso3() {
         return Blocks.of("ISO 10211 case 3", -100, -700, 0, 1200, 1200, 2150)
-                .cut(Side.X1, Side.Y1, Side.Z0, Side.Z1)
+                .cut(BoxSide.X1, BoxSide.Y1, BoxSide.Z0, BoxSide.Z1)
                 .air("gamma", -200, -800, 0, 0, 1200, 2150)
                 .air("gamma", -200, -800, 0, 1200, 0, 2150)
                 .solid(1.0, -100, -100, 0, 0, 1200, 2150)
@@ -103,7 +103,7 @@ final class SolidCases {
     static Blocks iso4() {
         return Blocks.of("ISO 10211 case 4, quarter", 0, 0, 0, 500, 500, 600)
                 .times(4)
-                .cut(Side.X0, Side.X1, Side.Y0, Side.Y1)
+                .cut(BoxSide.X0, BoxSide.X1, BoxSide.Y0, BoxSide.Y1)
                 .air("outside", 0, 0, -10, 500, 500, 0)
                 .air("inside", 0, 0, 200, 500, 500, 700)
                 .solid(0.1, 0, 0, 0, 500, 500, 200)
@@ -116,7 +116,7 @@ final class SolidCases {
     /** Joist end in brick wall with inside insulation. */
     static Blocks joist() {
         return Blocks.of("joist end in brick wall with inside insulation", 0, -380, 0, 300, 1200, 1420)
-                .cut(Side.X0, Side.X1, Side.Y1, Side.Z0, Side.Z1)
+                .cut(BoxSide.X0, BoxSide.X1, BoxSide.Y1, BoxSide.Z0, BoxSide.Z1)
                 .air("outdoor", 0, -390, 0, 300, -380, 1420)
                 .solid(0.8, 0, -380, 0, 300, 0, 1420)
                 .air("indoor", 0, 0, 0, 300, 1200, 1420)

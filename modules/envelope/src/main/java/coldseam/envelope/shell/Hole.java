@@ -39,11 +39,11 @@ public record Hole(ImmutableList<OpenEdge> edges, double area, Side side) {
     }
 
     private static Side side(Point3 direction) {
-        double rise = direction.z() / Vectors.length(direction);
-        if (Math.abs(rise) <= STEEP) {
-            return Places.side(Body.Use.WALL, direction);
+        Point3 unit = Vectors.unit(direction);
+        if (Math.abs(unit.z()) <= STEEP) {
+            return Places.side(Body.Use.WALL, unit);
         }
-        return rise > 0 ? Side.ABOVE : Side.BELOW;
+        return unit.z() > 0 ? Side.ABOVE : Side.BELOW;
     }
 
     /** The corners one after the other; fewer than three where the edges are no closed ring. */

@@ -15,6 +15,7 @@ import coldseam.envelope.shell.mesh.Facet;
 import coldseam.envelope.shell.mesh.FacetMesh;
 import coldseam.envelope.shell.mesh.Joint;
 import coldseam.envelope.shell.plan.StepZones;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -111,6 +112,15 @@ final class Openings {
                     && other.a + rounding <= c
                     && b + rounding <= other.d
                     && other.b + rounding <= d;
+        }
+
+        Placed raisedTo(double bottom) {
+            return new Placed(opening, facet, axes, a, bottom, c, bottom + d - b);
+        }
+
+        boolean within(Polygon outside, Polygon inside) {
+            Polygon rectangle = rectangle(ROUNDING);
+            return outside.covers(rectangle) && (!inside.isValid() || inside.covers(rectangle));
         }
 
         Polygon rectangle(double shrink) {
@@ -253,12 +263,9 @@ final class Openings {
     }
 
     private boolean names(Opening opening, int facet) {
-        String name = mesh.facets().get(facet).name();
-        String rest = name.startsWith(opening.surface())
-                ? name.substring(opening.surface().length())
-                : "-";
-        return rest.matches("(, below ground)?( \\(\\d+\\))?")
-                && !mesh.facets().get(facet).step();
+        Facet named = mesh.facets().get(facet);
+        return !named.step()
+                && (named.whole().equals(opening.surface()) || named.name().equals(opening.surface()));
     }
 
     private Placed placed(Opening opening, int f) {
@@ -285,14 +292,14 @@ final class Openings {
         Facet facet = mesh.facets().get(p.facet());
         Polygon outside = p.axes().polygon(facet.outline().collect(Vertex::point));
         Polygon inside = p.axes().polygon(inner.get(p.facet()));
-        Polygon rectangle = p.rectangle(ROUNDING);
-        if (outside.covers(rectangle) && (!inside.isValid() || inside.covers(rectangle))) {
+        if (p.within(outside, inside)) {
             return Optional.empty();
         }
         var out = outside.getEnvelopeInternal();
         var in = inside.getEnvelopeInternal();
         boolean upright = p.axes().v().z() > 0.99;
         double zero = upright ? floor(p.facet()) - p.axes().origin().z() : out.getMinY();
+        double foot = foot(p, outside, inside);
         return Optional.of(String.format(
                 Locale.ROOT,
                 "Opening \"%s\" does not fit in \"%s\": it would reach from %.3f m to %.3f m from the left end and from"
@@ -309,13 +316,22 @@ final class Openings {
                 shown(Math.min(out.getMaxX(), in.getMaxX()) - out.getMinX()),
                 shown(Math.max(out.getMinY(), in.getMinY()) - zero),
                 shown(Math.min(out.getMaxY(), in.getMaxY()) - zero),
-                upright && p.b() < out.getMinY() - ROUNDING && shown(out.getMinY() - zero) > 0
+                upright && p.b() < foot - ROUNDING && shown(foot - zero) > 0
                         ? String.format(
                                 Locale.ROOT,
                                 " Outside, what lies before this wall (a deck with all its layers, a roof, a base) ends"
-                                        + " %.3f m above the floor: raise the sill by that, or lower what lies there.",
-                                shown(out.getMinY() - zero))
+                                        + " %.3f m above the floor: raise the sill to that, or lower what lies there.",
+                                shown(foot - zero))
                         : ""));
+    }
+
+    /** The least height at which the opening would fit where it stands; where it would at none, that of the surface's lower end. */
+    private static double foot(Placed p, Polygon outside, Polygon inside) {
+        return Arrays.stream(outside.getCoordinates())
+                .mapToDouble(each -> each.y)
+                .filter(y -> y > p.b() && p.raisedTo(y).within(outside, inside))
+                .min()
+                .orElse(outside.getEnvelopeInternal().getMinY());
     }
 
     /** To the millimetre, and never minus nothing. */

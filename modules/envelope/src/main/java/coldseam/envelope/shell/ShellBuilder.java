@@ -4,7 +4,6 @@ import coldseam.envelope.Body;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Retrofit;
-import coldseam.envelope.Role;
 import coldseam.envelope.shell.fault.ShellException;
 import coldseam.envelope.shell.fault.ShellFaults;
 import coldseam.envelope.shell.mesh.BodyFacets;
@@ -55,16 +54,10 @@ public final class ShellBuilder {
         if (edge.kind() == JunctionKind.SLAB_EDGE && edge.second().isPresent()) {
             return JunctionKind.EXISTING_SLAB_EDGE;
         }
-        return edge.kind() == JunctionKind.INTERMEDIATE_FLOOR && old.balloonFrame() && framed(edge.first())
+        return edge.kind() == JunctionKind.INTERMEDIATE_FLOOR
+                        && old.balloonFrame()
+                        && edge.first().isFramed()
                 ? JunctionKind.BALLOON_FRAME_AT_FLOOR
                 : edge.kind();
-    }
-
-    private static boolean framed(Surface wall) {
-        return wall.assembly()
-                .filter(built -> built.layers()
-                        .anySatisfy(layer -> layer.role() == Role.STRUCTURE
-                                && layer.framing().isPresent()))
-                .isPresent();
     }
 }

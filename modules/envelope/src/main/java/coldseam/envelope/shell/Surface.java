@@ -5,6 +5,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
+import coldseam.envelope.Role;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -38,6 +39,14 @@ public record Surface(
         double internalArea,
         double openingArea,
         String storey) {
+
+    /** Whether what carries it stands or lies apart, as studs do. */
+    public boolean isFramed() {
+        return assembly.filter(built -> built.layers()
+                        .anySatisfy(layer -> layer.role() == Role.STRUCTURE
+                                && layer.framing().isPresent()))
+                .isPresent();
+    }
 
     /** Whether an opening in it is a skylight at the top of a shaft through the cold loft over it: its pane faces open air. */
     public boolean underSkylight(Opening opening) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Body;
+import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point2;
 import coldseam.envelope.Vectors;
@@ -14,6 +15,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Tag;
@@ -35,45 +37,51 @@ class AnyAngleTest {
     }
 
     static Body.Storeys turned(Body.Storeys body, double degrees) {
+        return moved(body, p -> turned(p, degrees));
+    }
+
+    /** Every corner carried elsewhere by the same way. */
+    static Body.Storeys moved(Body.Storeys body, UnaryOperator<Point2> way) {
         return new Body.Storeys(
                 body.line(),
-                body.storeys().collect(s -> turned(s, degrees)),
+                body.storeys().collect(s -> moved(s, way)),
                 body.base(),
                 body.roof(),
-                turnedBases(body.otherBases(), degrees),
+                movedBases(body.otherBases(), way),
                 body.ground(),
                 body.wings()
                         .collect(wing -> new Body.Stack(
                                 wing.name(),
-                                wing.storeys().collect(s -> turned(s, degrees)),
+                                wing.storeys().collect(s -> moved(s, way)),
                                 wing.base(),
                                 wing.roof(),
-                                turnedBases(wing.otherBases(), degrees),
+                                movedBases(wing.otherBases(), way),
                                 wing.ground())));
     }
 
-    private static ImmutableList<Body.AreaBase> turnedBases(ImmutableList<Body.AreaBase> bases, double degrees) {
-        return bases.collect(other -> new Body.AreaBase(other.area().collect(p -> turned(p, degrees)), other.base()));
+    private static ImmutableList<Body.AreaBase> movedBases(
+            ImmutableList<Body.AreaBase> bases, UnaryOperator<Point2> way) {
+        return bases.collect(other -> new Body.AreaBase(other.area().collect(way::apply), other.base()));
     }
 
-    private static Body.Storey turned(Body.Storey s, double degrees) {
+    private static Body.Storey moved(Body.Storey s, UnaryOperator<Point2> way) {
         return new Body.Storey(
                 s.name(),
-                s.footprint().collect(p -> turned(p, degrees)),
-                s.courts().collect(court -> court.collect(p -> turned(p, degrees))),
+                s.footprint().collect(way::apply),
+                s.courts().collect(court -> court.collect(way::apply)),
                 s.height(),
                 s.walls(),
                 s.terrace(),
                 s.terraceIsWalkedOn(),
                 s.overhang(),
                 s.floorThickness(),
-                s.lowerRoof().map(roof -> turned(roof, degrees)),
+                s.lowerRoof().map(roof -> moved(roof, way)),
                 s.base());
     }
 
-    private static Body.LowerRoof turned(Body.LowerRoof roof, double degrees) {
+    private static Body.LowerRoof moved(Body.LowerRoof roof, UnaryOperator<Point2> way) {
         return new Body.LowerRoof(
-                roof.area().map(area -> area.collect(p -> turned(p, degrees))),
+                roof.area().map(area -> area.collect(way::apply)),
                 roof.assembly(),
                 roof.pitch(),
                 roof.lowSide(),
@@ -192,23 +200,28 @@ class AnyAngleTest {
         Body.Storeys body = (Body.Storeys) house.body();
         Map<String, Double> straight = takeOff(ShellBuilder.build(house));
         for (int degrees = 1; degrees < 90; degrees++) {
-            var turned = new coldseam.envelope.House(
-                    house.name(),
-                    house.site(),
-                    house.retrofit(),
-                    house.materials(),
-                    house.assemblies(),
-                    turned(body, degrees),
-                    house.openings(),
-                    house.choices(),
-                    house.ownPsi(),
-                    house.seams(),
-                    house.points(),
-                    house.corners(),
-                    house.limits(),
-                    house.prices());
+            House turned = with(house, turned(body, degrees));
             assertSame(straight, takeOff(ShellBuilder.build(turned)), "at " + degrees + "°");
         }
+    }
+
+    static House with(House house, Body body) {
+        return new House(
+                house.name(),
+                house.submittal(),
+                house.site(),
+                house.retrofit(),
+                house.materials(),
+                house.assemblies(),
+                body,
+                house.openings(),
+                house.choices(),
+                house.ownPsi(),
+                house.seams(),
+                house.points(),
+                house.corners(),
+                house.limits(),
+                house.prices());
     }
 
     private static Body.Storey without(Body.Storey s, boolean terrace) {

@@ -15,6 +15,7 @@ import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
 import coldseam.envelope.Seam;
 import coldseam.envelope.Site;
+import coldseam.envelope.Submittal;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
@@ -75,6 +76,7 @@ final class Houses {
     static House house(Body body, ImmutableList<Opening> openings, ImmutableList<Seam> seams) {
         return new House(
                 "test",
+                Submittal.NONE,
                 new Site(
                         20,
                         -10,

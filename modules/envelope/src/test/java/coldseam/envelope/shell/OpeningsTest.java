@@ -88,6 +88,23 @@ class OpeningsTest {
         assertEquals(3, centred.from().y(), ROUND_OFF);
     }
 
+    /** A wall's pieces are told apart by numbers; a wall whose name looks like such a piece's is another wall all the same. */
+    @Test
+    void aWallOfASimilarNameIsAnother() {
+        Body.Storey storey = Houses.storey("hall", Houses.rectangle(0, 0, 10, 8), 3, "wall");
+        ImmutableList<Body.Wall> walls = storey.walls()
+                .collectWithIndex((wall, i) ->
+                        i == 0 ? new Body.Wall("hall wall 1 (2)", wall.assembly(), wall.exposure()) : wall);
+        Body body = Houses.body(Houses.flat(), Houses.outlined(storey, storey.footprint(), storey.courts(), walls));
+        Opening wide = window("hall wall 1", 9, 0.5, 0.9);
+        ImmutableList<String> faults = assertThrows(
+                        ShellException.class,
+                        () -> ShellBuilder.build(Houses.house(body, Lists.immutable.of(wide), Lists.immutable.empty())))
+                .faults();
+        assertEquals(1, faults.size(), faults::makeString);
+        assertTrue(faults.getFirst().contains("\"hall wall 1\""), faults::getFirst);
+    }
+
     @Test
     void doorsStandOnThresholds() {
         Shell plain = build();
@@ -220,6 +237,25 @@ class OpeningsTest {
         assertTrue(faults(one, two).get(0).contains("\"W1\" and \"W2\" overlap"));
         Opening beside = Houses.opening("W3", Opening.Kind.WINDOW, "ground floor wall 1", 1, 1, 3, 1);
         assertTrue(build(one, beside).closed(), "openings may touch");
+    }
+
+    /** On each of four sides another touches, and 10 mm further in overlaps, whichever is named first. */
+    @Test
+    void openingsOverlapOnWhicheverSide() {
+        Opening middle = at("W1", 3, 1);
+        double[][] besides = {{2, 1, 0.01, 0}, {4, 1, -0.01, 0}, {3, 1.6, 0, -0.01}, {3, 0.4, 0, 0.01}};
+        for (double[] b : besides) {
+            Opening touching = at("W2", b[0], b[1]);
+            Opening over = at("W2", b[0] + b[2], b[1] + b[3]);
+            assertTrue(build(middle, touching).closed());
+            assertTrue(build(touching, middle).closed());
+            assertTrue(faults(middle, over).getOnly().contains("\"W1\" and \"W2\" overlap"));
+            assertTrue(faults(over, middle).getOnly().contains("overlap"));
+        }
+    }
+
+    private static Opening at(String name, double left, double sill) {
+        return Houses.opening(name, Opening.Kind.WINDOW, "ground floor wall 1", 1, 0.6, left, sill);
     }
 
     @Test

@@ -18,6 +18,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import org.eclipse.collections.api.bag.ImmutableBag;
 import org.eclipse.collections.api.factory.Bags;
 import org.eclipse.collections.api.factory.Lists;
@@ -26,6 +27,7 @@ import org.eclipse.collections.api.list.MutableList;
 import org.junit.jupiter.api.Test;
 
 /** Invariants over random stacks of rectilinear storeys: columns of whole metres over a common base line. */
+@Tag("slow")
 class ShellPropertiesTest {
 
     private static final int COLUMNS = 4;

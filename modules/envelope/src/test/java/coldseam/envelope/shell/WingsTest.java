@@ -15,12 +15,14 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
 
 /** Stacks beside one another and into one another, against volumes of columns worked out apart. */
+@Tag("slow")
 class WingsTest {
 
     /** m, side of a column; corners lie on multiples of it. */

@@ -1,5 +1,6 @@
 package coldseam.junctions.atlas;
 
+import coldseam.conduction.AllCores;
 import coldseam.conduction.SectionException;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
@@ -7,7 +8,6 @@ import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.detail.Detail;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -45,17 +45,8 @@ public final class Atlas {
         ImmutableList<Task> tasks = sweeps.flatCollect(sweep -> catalogue
                 .options(sweep.setup().kind())
                 .flatCollect(detail -> thicknesses.collect(each -> new Task(sweep, detail, each))));
-        AtomicInteger done = new AtomicInteger();
-        Object turn = new Object();
-        progress.at(0, tasks.size());
         ImmutableList<AtlasCurve.AtlasPoint> points =
-                Lists.immutable.fromStream(tasks.castToList().parallelStream().map(task -> {
-                    AtlasCurve.AtlasPoint point = point(task, computer);
-                    synchronized (turn) {
-                        progress.at(done.incrementAndGet(), tasks.size());
-                    }
-                    return point;
-                }));
+                AllCores.collect(tasks, task -> point(task, computer), done -> progress.at(done, tasks.size()));
         int each = thicknesses.size();
         return Lists.immutable.fromStream(java.util.stream.IntStream.range(0, tasks.size() / each)
                 .mapToObj(i -> new AtlasCurve(

@@ -8,16 +8,14 @@ import coldseam.junctions.BridgeResult;
 import coldseam.junctions.BridgeSetup;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.Once;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.PointSetup;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.path.PathFinding;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
-import java.util.function.Supplier;
 
 /** Answers equal questions once. Equal means equal content: two files with the same text are one detail. */
 final class RememberingComputer implements BridgeComputer {
@@ -27,7 +25,7 @@ final class RememberingComputer implements BridgeComputer {
     private final BodySolving bodies;
     private final PathFinding paths;
     private final Function<String, Optional<Material>> library;
-    private final Map<Question, BridgeResult> answers = new ConcurrentHashMap<>();
+    private final Once<Question, BridgeResult> answers = new Once<>(this::computed);
     private final BridgeComputer comparing;
 
     private record Question(Detail detail, BridgeSetup setup) {}
@@ -55,18 +53,18 @@ final class RememberingComputer implements BridgeComputer {
 
     @Override
     public JunctionResult compute(Detail detail, JunctionSetup setup) {
-        return answer(detail, setup, () -> BridgeComputers.compute(detail, setup, accuracy, solving, paths, library));
+        // A setup's sort decides the result's.
+        return (JunctionResult) answers.answer(new Question(detail, setup));
     }
 
     @Override
     public PointResult compute(Detail detail, PointSetup setup) {
-        return answer(detail, setup, () -> BridgeComputers.compute(detail, setup, accuracy, solving, bodies));
+        return (PointResult) answers.answer(new Question(detail, setup));
     }
 
-    /** Computed inside the map, so that of two threads with one question the second waits for the first. */
-    @SuppressWarnings("unchecked")
-    private <R extends BridgeResult> R answer(Detail detail, BridgeSetup setup, Supplier<R> computed) {
-        // A setup's sort decides the result's.
-        return (R) answers.computeIfAbsent(new Question(detail, setup), question -> computed.get());
+    private BridgeResult computed(Question question) {
+        return question.setup instanceof JunctionSetup junction
+                ? BridgeComputers.compute(question.detail, junction, accuracy, solving, paths, library)
+                : BridgeComputers.compute(question.detail, (PointSetup) question.setup, accuracy, solving, bodies);
     }
 }

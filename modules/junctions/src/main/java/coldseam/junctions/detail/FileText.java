@@ -4,6 +4,7 @@ import coldseam.envelope.Material;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.file.house.FileBears;
 import coldseam.envelope.file.house.InsulationClaim;
+import coldseam.envelope.file.house.SourceText;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Located;
@@ -74,14 +75,19 @@ record FileText(
     /**
      * A material of the detail's own.
      *
-     * @param conductivity W/(m·K)
+     * @param conductivity W/(m·K); what conducts less than 0.018 holds a vacuum (common practice, no source), which nobody saws to
+     *     the shape of a detail
      * @param insulates whether it counts for the pen line
      * @param insulatesSource the source that says so, where it conducts more than insulation does
      * @param bears where it may stand as insulation
      * @param source where the conductivity comes from
      */
     record FileOwnMaterial(
-            @Unit(Dimension.CONDUCTIVITY) @Bounds(above = "0 W/(m·K)")
+            @Unit(Dimension.CONDUCTIVITY)
+            @Bounds(
+                    atLeast = "0.018 W/(m·K)",
+                    atMost = "500 W/(m·K)",
+                    usual = "boards 0.022 to 0.045, insulating blocks 0.05 to 0.2, metals 15 to 380 W/(m·K)")
             double conductivity,
 
             Optional<Boolean> insulates,
@@ -92,6 +98,7 @@ record FileText(
 
         public FileOwnMaterial {
             InsulationClaim.check(conductivity, insulates, insulatesSource);
+            SourceText.require("source", source);
         }
 
         Material named(String name) {

@@ -35,6 +35,18 @@ public record Suits(ImmutableSet<Work> work, ImmutableList<String> takesDown) {
                 .makeString("; ");
     }
 
+    /** Whether an option could be built at a junction, were but the parts taken down that it asks for and that the house keeps. */
+    public boolean waitsForParts(Optional<Retrofit> house, ImmutableList<String> beside) {
+        return work.contains(Work.RETROFIT)
+                && house.filter(old ->
+                                beside.anySatisfy(old::keeps) && standing(old).notEmpty())
+                        .isPresent();
+    }
+
+    private ImmutableList<String> standing(Retrofit house) {
+        return takesDown.reject(house::takesDown);
+    }
+
     /**
      * Why an option cannot be built at a junction.
      *
@@ -55,8 +67,7 @@ public record Suits(ImmutableSet<Work> work, ImmutableList<String> takesDown) {
                     who + " needs new structure; here old structure stays. Choose an option for a retrofit, or name"
                             + " what is built new under retrofit.");
         }
-        ImmutableList<String> standing =
-                takesDown.reject(part -> house.orElseThrow().takenDown().contains(part));
+        ImmutableList<String> standing = standing(house.orElseThrow());
         return standing.isEmpty()
                 ? Optional.empty()
                 : Optional.of(who + " needs taken down: " + standing.makeString(", ")

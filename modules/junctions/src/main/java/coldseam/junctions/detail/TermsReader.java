@@ -1,6 +1,7 @@
 package coldseam.junctions.detail;
 
 import coldseam.envelope.Role;
+import coldseam.envelope.file.house.MaterialChecks;
 import coldseam.files.Faults;
 import coldseam.files.Located;
 import coldseam.files.Named;
@@ -65,6 +66,8 @@ abstract class TermsReader {
         ImmutableList<DetailParameter> parameters = collected(file.parameters(), this::parameter);
         beforeLines = names.toImmutable();
         ImmutableList<DrawingTerms.OwnLine> lines = collected(file.lines(), this::line);
+        file.materials()
+                .forEach(own -> MaterialChecks.like(own.name(), own.value().conductivity(), own.place(), faults));
         return new DrawingTerms(
                 collected(
                         file.needs(),

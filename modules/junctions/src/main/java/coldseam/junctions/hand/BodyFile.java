@@ -1,14 +1,14 @@
 package coldseam.junctions.hand;
 
 import coldseam.conduction.DrawingFault;
-import coldseam.conduction.solid.Body;
 import coldseam.conduction.solid.BodyEnvironment;
 import coldseam.conduction.solid.BodyProbe;
 import coldseam.conduction.solid.BodySolver;
-import coldseam.conduction.solid.Box;
-import coldseam.conduction.solid.Painted;
+import coldseam.conduction.solid.Cuboid;
+import coldseam.conduction.solid.PaintedBox;
 import coldseam.conduction.solid.Patch;
 import coldseam.conduction.solid.Place;
+import coldseam.conduction.solid.SolidBody;
 import coldseam.files.Binder;
 import coldseam.files.Faults;
 import coldseam.files.Position;
@@ -24,16 +24,16 @@ import org.eclipse.collections.impl.factory.Sets;
  * @param unit m, of the file's coordinates
  * @param chi what the corner or the point adds, where the file asks for it
  */
-public record BodyFile(Body body, double unit, Optional<DrawnChi> chi) implements Drawn {
+public record BodyFile(SolidBody body, double unit, Optional<DrawnChi> chi) implements Drawn {
 
     /** Reads a tree; every fault of it and of the body it draws is added, each with its place. */
     static Optional<Drawn> bind(SourceNode node, Faults faults) {
-        return Binder.bind(node, FileBody.class, faults).flatMap(file -> of(file, faults));
+        return Binder.bind(node, FileDrawnBody.class, faults).flatMap(file -> of(file, faults));
     }
 
-    private static Optional<Drawn> of(FileBody file, Faults faults) {
+    private static Optional<Drawn> of(FileDrawnBody file, Faults faults) {
         double unit = file.lengths().metres();
-        Body body = new Body(
+        SolidBody body = new SolidBody(
                 file.section(),
                 box(file.body(), unit),
                 file.multiplicity(),
@@ -61,7 +61,7 @@ public record BodyFile(Body body, double unit, Optional<DrawnChi> chi) implement
         return faults.count() > before ? Optional.empty() : Optional.of(new BodyFile(body, unit, chi));
     }
 
-    private static Position place(FileBody file, DrawingFault fault) {
+    private static Position place(FileDrawnBody file, DrawingFault fault) {
         return switch (fault.about()) {
             case WHOLE, BOUNDARY -> file.place();
             case PAINTED -> file.painted().get(fault.index()).place();
@@ -71,42 +71,42 @@ public record BodyFile(Body body, double unit, Optional<DrawnChi> chi) implement
         };
     }
 
-    private static Painted painted(FileBody.FilePainted painted, double unit) {
-        Box box = box(painted.box(), unit);
-        if (painted instanceof FileBody.FilePainted.FileSolid solid) {
-            return new Painted.Solid(solid.material(), solid.conductivity(), box);
+    private static PaintedBox painted(FileDrawnBody.FilePainted painted, double unit) {
+        Cuboid box = box(painted.box(), unit);
+        if (painted instanceof FileDrawnBody.FilePainted.FileSolid solid) {
+            return new PaintedBox.Solid(solid.material(), solid.conductivity(), box);
         }
-        return painted instanceof FileBody.FilePainted.FileAirBox air
-                ? new Painted.Air(air.environment(), box)
-                : new Painted.Adiabatic(box);
+        return painted instanceof FileDrawnBody.FilePainted.FileAirBox air
+                ? new PaintedBox.Air(air.environment(), box)
+                : new PaintedBox.Adiabatic(box);
     }
 
-    private static BodyEnvironment environment(String name, FileBody.FileAir air) {
-        if (air.surfaceResistance() instanceof FileBody.FileResistance.ByWay way) {
+    private static BodyEnvironment environment(String name, FileDrawnBody.FileAir air) {
+        if (air.surfaceResistance() instanceof FileDrawnBody.FileResistance.ByWay way) {
             return new BodyEnvironment(name, air.temperature(), way.up(), way.horizontal(), way.down());
         }
         return BodyEnvironment.of(
-                name, air.temperature(), ((FileBody.FileResistance.Same) air.surfaceResistance()).all());
+                name, air.temperature(), ((FileDrawnBody.FileResistance.Same) air.surfaceResistance()).all());
     }
 
-    private static DrawnChi chi(FileBody.FileChi chi, double unit) {
-        if (chi instanceof FileBody.FileChi.Corner corner) {
+    private static DrawnChi chi(FileDrawnBody.FileChi chi, double unit) {
+        if (chi instanceof FileDrawnBody.FileChi.Corner corner) {
             return new DrawnChi.OfCorner(
-                    place(corner.corner(), unit), corner.dimensions() == FileBody.Dimensions.INTERNAL);
+                    place(corner.corner(), unit), corner.dimensions() == FileDrawnBody.Dimensions.INTERNAL);
         }
-        return chi instanceof FileBody.FileChi.Edge edge
+        return chi instanceof FileDrawnBody.FileChi.Edge edge
                 ? new DrawnChi.OnEdge(edge.edge())
                 : new DrawnChi.OnSurface(
-                        ((FileBody.FileChi.Surface) chi).surface().getFirst(),
-                        ((FileBody.FileChi.Surface) chi).surface().getLast());
+                        ((FileDrawnBody.FileChi.Surface) chi).surface().getFirst(),
+                        ((FileDrawnBody.FileChi.Surface) chi).surface().getLast());
     }
 
-    private static Box box(FileBody.FileBox box, double unit) {
-        return Box.of(
+    private static Cuboid box(FileDrawnBody.FileBox box, double unit) {
+        return Cuboid.of(
                 unit * box.x0(), unit * box.y0(), unit * box.z0(), unit * box.x1(), unit * box.y1(), unit * box.z1());
     }
 
-    private static Place place(FileBody.FileSpot at, double unit) {
+    private static Place place(FileDrawnBody.FileSpot at, double unit) {
         return new Place(unit * at.x(), unit * at.y(), unit * at.z());
     }
 

@@ -3,11 +3,11 @@ package coldseam.junctions.hand;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Coupling;
 import coldseam.conduction.Interval;
-import coldseam.conduction.solid.Body;
 import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.BoxSide;
 import coldseam.conduction.solid.CutPlanes;
 import coldseam.conduction.solid.Place;
-import coldseam.conduction.solid.Side;
+import coldseam.conduction.solid.SolidBody;
 import coldseam.conduction.solve.Conduction;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -41,10 +41,10 @@ public sealed interface DrawnChi {
     Accuracy SECTIONS = new Accuracy(2e-5, 400_000);
 
     /** What stands in the way of it, in words; empty where nothing does. */
-    ImmutableList<String> faults(Body body);
+    ImmutableList<String> faults(SolidBody body);
 
     /** What is taken from the coupling, and added where it was taken twice. */
-    ImmutableList<Term> taken(Body body);
+    ImmutableList<Term> taken(SolidBody body);
 
     /** The sum for a solved body. */
     default Sum of(BodySolution solution) {
@@ -57,14 +57,14 @@ public sealed interface DrawnChi {
         return new Sum(terms.toImmutable(), terms.collect(Term::value).injectInto(Interval.of(0), Interval::plus));
     }
 
-    private static void twoEnvironments(Body body, MutableList<String> faults) {
+    private static void twoEnvironments(SolidBody body, MutableList<String> faults) {
         if (body.environments().size() != 2) {
             faults.add("chi is the share of one coupling, and needs exactly two environments; there are "
                     + body.environments().size());
         }
     }
 
-    private static void stack(Body body, Side one, Side other, MutableList<String> faults) {
+    private static void stack(SolidBody body, BoxSide one, BoxSide other, MutableList<String> faults) {
         if (!body.cutPlanes().contains(one)
                 || !body.cutPlanes().contains(other)
                 || one.direction() == other.direction()) {
@@ -78,7 +78,7 @@ public sealed interface DrawnChi {
         }
     }
 
-    private static Term section(Body body, Side side, double length) {
+    private static Term section(SolidBody body, BoxSide side, double length) {
         return new Term(
                 String.format(Locale.ROOT, "section at %s × %.4g m", side, length),
                 Conduction.solve(CutPlanes.section(body, side), SECTIONS)
@@ -88,7 +88,7 @@ public sealed interface DrawnChi {
                         .times(-length));
     }
 
-    private static Term surface(Body body, Side one, Side other, double area, double sign) {
+    private static Term surface(SolidBody body, BoxSide one, BoxSide other, double area, double sign) {
         double u = CutPlanes.transmittance(body, one, other).orElseThrow();
         return new Term(
                 String.format(Locale.ROOT, "layers at %s and %s, U %.5g W/(m²·K) × %.4g m²", one, other, u, area),
@@ -104,23 +104,23 @@ public sealed interface DrawnChi {
      */
     record OfCorner(Place corner, boolean internal) implements DrawnChi {
 
-        private ImmutableList<Side> cuts(Body body) {
+        private ImmutableList<BoxSide> cuts(SolidBody body) {
             return body.cutPlanes()
-                    .select(side -> length(body, side) > Body.SNAP)
+                    .select(side -> length(body, side) > SolidBody.SNAP)
                     .toSortedList()
                     .toImmutable();
         }
 
-        private double length(Body body, Side side) {
+        private double length(SolidBody body, BoxSide side) {
             return Math.abs(side.of(body.extent()) - corner.along(side.direction()));
         }
 
         @Override
-        public ImmutableList<String> faults(Body body) {
+        public ImmutableList<String> faults(SolidBody body) {
             MutableList<String> faults = Lists.mutable.empty();
             twoEnvironments(body, faults);
-            ImmutableList<Side> cuts = cuts(body);
-            if (cuts.size() != 3 || cuts.collect(Side::direction).distinct().size() != 3) {
+            ImmutableList<BoxSide> cuts = cuts(body);
+            if (cuts.size() != 3 || cuts.collect(BoxSide::direction).distinct().size() != 3) {
                 faults.add("a corner where three edges meet is cut three times, once in each direction; the cut planes"
                         + " away from it are " + cuts.makeString(", "));
             } else {
@@ -132,13 +132,13 @@ public sealed interface DrawnChi {
         }
 
         @Override
-        public ImmutableList<Term> taken(Body body) {
-            ImmutableList<Side> cuts = cuts(body);
+        public ImmutableList<Term> taken(SolidBody body) {
+            ImmutableList<BoxSide> cuts = cuts(body);
             MutableList<Term> terms = Lists.mutable.empty();
             cuts.forEach(each -> terms.add(section(body, each, length(body, each))));
             for (int i = 0; i < 3; i++) {
-                Side one = cuts.get(i);
-                Side other = cuts.get((i + 1) % 3);
+                BoxSide one = cuts.get(i);
+                BoxSide other = cuts.get((i + 1) % 3);
                 terms.add(surface(body, one, other, length(body, one) * length(body, other), 1));
             }
             return terms.toImmutable();
@@ -151,10 +151,10 @@ public sealed interface DrawnChi {
      * @param one cut plane
      * @param other cut plane; where the two meet lies the undisturbed surface
      */
-    record OnSurface(Side one, Side other) implements DrawnChi {
+    record OnSurface(BoxSide one, BoxSide other) implements DrawnChi {
 
         @Override
-        public ImmutableList<String> faults(Body body) {
+        public ImmutableList<String> faults(SolidBody body) {
             MutableList<String> faults = Lists.mutable.empty();
             twoEnvironments(body, faults);
             stack(body, one, other, faults);
@@ -162,7 +162,7 @@ public sealed interface DrawnChi {
         }
 
         @Override
-        public ImmutableList<Term> taken(Body body) {
+        public ImmutableList<Term> taken(SolidBody body) {
             double area = body.extent().size(one.direction()) * body.extent().size(other.direction());
             return Lists.immutable.of(surface(body, one, other, area, -1));
         }
@@ -173,10 +173,10 @@ public sealed interface DrawnChi {
      *
      * @param cut plane that shows the undisturbed edge
      */
-    record OnEdge(Side cut) implements DrawnChi {
+    record OnEdge(BoxSide cut) implements DrawnChi {
 
         @Override
-        public ImmutableList<String> faults(Body body) {
+        public ImmutableList<String> faults(SolidBody body) {
             MutableList<String> faults = Lists.mutable.empty();
             twoEnvironments(body, faults);
             if (!body.cutPlanes().contains(cut)) {
@@ -188,7 +188,7 @@ public sealed interface DrawnChi {
         }
 
         @Override
-        public ImmutableList<Term> taken(Body body) {
+        public ImmutableList<Term> taken(SolidBody body) {
             return Lists.immutable.of(section(body, cut, body.extent().size(cut.direction())));
         }
     }

@@ -47,6 +47,12 @@ public final class ControlLines {
     /** m; a face this near to a surface's end lies on it. */
     private static final double TOUCHING = 1e-5;
 
+    /** m; a longer strip is a layer of its own, which must be drawn. */
+    private static final double LONGEST = 1.5;
+
+    /** m, of a tape indoors in a detail that nobody has looked at: the layer of a surface may not stop before it has to (judgement). */
+    private static final double OWN = 0.5;
+
     private final SectionPlan plan;
     private final ImmutableList<Geometry> ends;
     private final Detail detail;
@@ -100,7 +106,8 @@ public final class ControlLines {
                 able::contains,
                 from,
                 to,
-                edge -> isBarred(edge) || outdoors && penLine.unbroken() && indoors(edge.middle()));
+                edge -> isBarred(edge) || outdoors && penLine.unbroken() && indoors(edge.middle()),
+                detail.own() && control != Control.WATER ? OWN : LONGEST);
         // Taped joints alone lead nowhere through the insulation; a sheet that is drawn does, and may be taped at its
         // ends.
         boolean joins = !first.opposite(second) || penLine.unbroken() && carries(control);

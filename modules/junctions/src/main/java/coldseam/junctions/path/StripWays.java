@@ -21,9 +21,6 @@ import org.eclipse.collections.impl.factory.primitive.IntSets;
 /** The ways from some faces of a section to others, through faces that may be used and along edges between the rest. */
 final class StripWays {
 
-    /** m; a longer strip is a layer of its own, which must be drawn. */
-    static final double LONGEST = 1.5;
-
     /** What a metre inside a face weighs against a metre of strip: only enough to keep the way short. */
     private static final double INSIDE = 1e-3;
 
@@ -35,6 +32,7 @@ final class StripWays {
     private final MutableList<MutableIntList> facesOf = Lists.mutable.empty();
     private final MutableList<MutableList<Strip>> strips = Lists.mutable.empty();
     private final ImmutableList<Integer> from;
+    private final double longest;
 
     /** Middles of edges where two usable faces touch. */
     private final MutableIntSet portals = IntSets.mutable.empty();
@@ -101,13 +99,16 @@ final class StripWays {
      * @param from faces it may begin in
      * @param to faces it must arrive in
      * @param barred edges that no strip may use
+     * @param longest m, of all strips of a way together
      */
     StripWays(
             SectionPlan plan,
             IntPredicate usable,
             ImmutableList<Integer> from,
             ImmutableList<Integer> to,
-            Predicate<PlanarSubdivision.Edge> barred) {
+            Predicate<PlanarSubdivision.Edge> barred,
+            double longest) {
+        this.longest = longest;
         this.usable = usable;
         this.from = from;
         this.to = to;
@@ -222,7 +223,7 @@ final class StripWays {
         return Optional.empty();
     }
 
-    private static void relax(
+    private void relax(
             int state,
             int next,
             double length,
@@ -233,7 +234,7 @@ final class StripWays {
             PriorityQueue<double[]> queue) {
         double total = cost[state] + length;
         double strip = taped[state] + tape;
-        if (total < cost[next] && strip <= LONGEST) {
+        if (total < cost[next] && strip <= longest) {
             cost[next] = total;
             taped[next] = strip;
             before[next] = state;

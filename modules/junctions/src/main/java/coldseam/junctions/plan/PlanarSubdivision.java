@@ -4,6 +4,7 @@ import coldseam.conduction.Point;
 import coldseam.conduction.Polygon;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.noding.NodedSegmentString;
 import org.locationtech.jts.noding.SegmentString;
 import org.locationtech.jts.noding.snap.SnappingNoder;
@@ -252,14 +254,44 @@ public final class PlanarSubdivision {
             });
             SnappingNoder noder = new SnappingNoder(TOUCHING);
             noder.computeNodes(strings);
+            List<SegmentString> noded = new ArrayList<>();
             for (Object each : noder.getNodedSubstrings()) {
                 SegmentString string = (SegmentString) each;
+                noded.add(string);
+                for (Coordinate at : string.getCoordinates()) {
+                    number(at);
+                }
+            }
+            for (SegmentString string : noded) {
                 int outline = (Integer) string.getData();
                 Coordinate[] along = string.getCoordinates();
                 for (int i = 1; i < along.length; i++) {
-                    piece(number(along[i - 1]), number(along[i]), outline, turns[outline]);
+                    pieces(number(along[i - 1]), number(along[i]), outline, turns[outline]);
                 }
             }
+        }
+
+        /**
+         * A segment cut at every vertex on it: of two sides that run in one line but for rounding, the noder may cut one alone, in
+         * the middle of both.
+         */
+        private void pieces(int from, int to, int outline, int turn) {
+            LineSegment segment = new LineSegment(vertices.get(from), vertices.get(to));
+            List<Integer> on = new ArrayList<>();
+            for (int v = 0; v < vertices.size(); v++) {
+                Coordinate at = vertices.get(v);
+                double share = segment.projectionFactor(at);
+                if (v != from && v != to && share > 0 && share < 1 && segment.distance(at) < TOUCHING) {
+                    on.add(v);
+                }
+            }
+            on.sort(Comparator.comparingDouble(v -> segment.projectionFactor(vertices.get(v))));
+            int before = from;
+            for (int v : on) {
+                piece(before, v, outline, turn);
+                before = v;
+            }
+            piece(before, to, outline, turn);
         }
 
         private static Coordinate[] ring(Polygon outline) {

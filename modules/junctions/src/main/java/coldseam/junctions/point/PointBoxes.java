@@ -5,13 +5,13 @@ import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
 import coldseam.conduction.Solution;
 import coldseam.conduction.SurfaceTemperature;
-import coldseam.conduction.solid.Body;
 import coldseam.conduction.solid.BodyEnvironment;
 import coldseam.conduction.solid.BodySolution;
-import coldseam.conduction.solid.Box;
-import coldseam.conduction.solid.Painted;
+import coldseam.conduction.solid.BoxSide;
+import coldseam.conduction.solid.Cuboid;
+import coldseam.conduction.solid.PaintedBox;
 import coldseam.conduction.solid.Place;
-import coldseam.conduction.solid.Side;
+import coldseam.conduction.solid.SolidBody;
 import coldseam.envelope.Material;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.PointSetup;
@@ -66,7 +66,7 @@ public record PointBoxes(
     private static final double OF_CHI = 0.01;
 
     /** A box of a material. */
-    record Block(Material material, Box box) {}
+    record Block(Material material, Cuboid box) {}
 
     /** What a block leaves in the plane through the axis. */
     record Crossed(Material material, PointSection.Body body) {}
@@ -115,7 +115,7 @@ public record PointBoxes(
                 for (double[] p : pieces) {
                     all.add(new Block(
                             body.material(),
-                            Box.of(
+                            Cuboid.of(
                                     sideways + p[0],
                                     upwards + p[1],
                                     body.from(),
@@ -141,7 +141,7 @@ public record PointBoxes(
         return all.select(found::contains);
     }
 
-    private static boolean touch(Box one, Box other) {
+    private static boolean touch(Cuboid one, Cuboid other) {
         for (int d = 0; d < 3; d++) {
             if (one.low(d) > other.high(d) + PointLaying.SLACK || other.low(d) > one.high(d) + PointLaying.SLACK) {
                 return false;
@@ -172,7 +172,7 @@ public record PointBoxes(
     }
 
     /** What is solved. */
-    Body body(double interior, String suffix) {
+    SolidBody body(double interior, String suffix) {
         double thickness = sheets.sumOfDouble(PointSection.Sheet::thickness);
         double bottom = quarter ? 0 : -half;
         double inner =
@@ -181,32 +181,34 @@ public record PointBoxes(
                         thickness,
                         blocks.collectDouble(each -> each.box().high(2)).maxIfEmpty(0))
                 + MARGIN;
-        MutableList<Painted> painted = Lists.mutable.empty();
-        painted.add(new Painted.Air(PointSection.INDOOR, Box.of(0, bottom, inner, half, half, 0)));
-        painted.add(new Painted.Air(PointSection.OUTDOOR, Box.of(0, bottom, thickness, half, half, outer)));
+        MutableList<PaintedBox> painted = Lists.mutable.empty();
+        painted.add(new PaintedBox.Air(PointSection.INDOOR, Cuboid.of(0, bottom, inner, half, half, 0)));
+        painted.add(new PaintedBox.Air(PointSection.OUTDOOR, Cuboid.of(0, bottom, thickness, half, half, outer)));
         double z = 0;
         for (PointSection.Sheet sheet : sheets) {
-            painted.add(new Painted.Solid(
-                    sheet.material(), sheet.conductivity(), Box.of(0, bottom, z, half, half, z + sheet.thickness())));
+            painted.add(new PaintedBox.Solid(
+                    sheet.material(),
+                    sheet.conductivity(),
+                    Cuboid.of(0, bottom, z, half, half, z + sheet.thickness())));
             z += sheet.thickness();
         }
         for (Block block : blocks) {
-            Box box = block.box();
+            Cuboid box = block.box();
             double x0 = Math.max(0, box.low(0));
             double y0 = Math.max(bottom, box.low(1));
             if (box.high(0) > x0 && box.high(1) > y0) {
-                painted.add(new Painted.Solid(
+                painted.add(new PaintedBox.Solid(
                         block.material().name(),
                         block.material().conductivity(),
-                        Box.of(x0, y0, box.low(2), box.high(0), box.high(1), box.high(2))));
+                        Cuboid.of(x0, y0, box.low(2), box.high(0), box.high(1), box.high(2))));
             }
         }
-        return new Body(
+        return new SolidBody(
                 name + suffix,
-                Box.of(0, bottom, inner, half, half, outer),
+                Cuboid.of(0, bottom, inner, half, half, outer),
                 quarter ? 4 : 2,
                 Lists.immutable
-                        .with(Side.values())
+                        .with(BoxSide.values())
                         .select(side -> side.direction() < 2)
                         .toImmutableSet(),
                 painted.toImmutable(),
@@ -232,7 +234,7 @@ public record PointBoxes(
      * @param compared whether it is only compared with another
      */
     public Solved solve(PointSection section, int maximumUnknowns, boolean compared, BodySolving solving) {
-        Body body = body(interiorResistance, "");
+        SolidBody body = body(interiorResistance, "");
         Accuracy first = new Accuracy(FIRST, maximumUnknowns);
         BodySolution solution = solving.solve(body, first);
         double plane = section.transmittance() * area();

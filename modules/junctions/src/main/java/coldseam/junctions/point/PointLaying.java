@@ -185,6 +185,10 @@ final class PointLaying {
         double from = value(drawn.from());
         double to = value(drawn.to());
         Material material = material(drawn);
+        if (detail.own() && drawn.drawnOnly() && from < band.outside(Role.INSULATION) - SLACK && to > SLACK) {
+            reasons.add(detail.who() + " draws " + drawn.what() + " inside the insulation of \""
+                    + setup.host().name() + "\" and lets it conduct nothing. Leave out drawn-only.");
+        }
         if (setup.ground().isPresent()) {
             double deepest = band.solvedThickness() + INTO_GROUND * ground;
             if (to > deepest) {

@@ -16,6 +16,7 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.kind.Chart;
 import coldseam.junctions.plan.SectionPlan;
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -234,9 +235,21 @@ public final class Composer {
                 notes.distinct().toImmutable());
     }
 
+    /** Of a parapet's height that something in the drawing must have; the rest may be a capping. */
+    private static final double HIGH = 0.8;
+
     /** Refuses a drawing in which something that carries floats: its layers were not made to meet. */
     private void refuseFloating(SectionPlan plan) {
-        if (FloatingStructure.bodies(plan) > 1) {
+        double upstand =
+                scene.form().second() == KindForm.Second.SURFACE ? scene.setup().upstand() : 0;
+        if (detail.own()
+                && upstand > 0
+                && FloatingStructure.nothingStands(plan, scene.first().thickness() + HIGH * upstand)) {
+            throw new DetailDoesNotFit(Lists.immutable.of(detail.who()
+                    + String.format(Locale.ROOT, " draws no parapet, and one of %.0f mm stands there.", 1000 * upstand)
+                    + " Draw it, with what it bears on."));
+        }
+        if (FloatingStructure.bodies(plan, upstand > 0) > 1) {
             throw new DetailDoesNotFit(Lists.immutable.of("\"" + detail.name() + "\" (" + detail.id()
                     + ") cuts what carries one surface off what carries the other with these layers: the structure would"
                     + " float. Choose a detail for insulation that changes sides, or draw one whose structures meet."));

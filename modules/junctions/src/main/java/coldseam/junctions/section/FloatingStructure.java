@@ -1,6 +1,7 @@
 package coldseam.junctions.section;
 
 import coldseam.envelope.Duty;
+import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.plan.SectionPlan.Origin;
@@ -23,13 +24,18 @@ final class FloatingStructure {
     /** m²; less of a part than this is a sliver of the drawing. */
     private static final double SLIVER = 1e-3;
 
+    /** m²; what is smaller of a parapet is a capping or a batten, which screws hold (judgement). */
+    private static final double WEIGHT = 0.04;
+
     private FloatingStructure() {}
 
     /**
      * How many bodies that hold what carries a surface do not touch one another; one or none is as it should be. Of a surface
      * with two leaves the thicker one carries.
+     *
+     * @param parapet whether one stands on the roof: then whatever heavy the detail adds must bear on the rest, too
      */
-    static int bodies(SectionPlan plan) {
+    static int bodies(SectionPlan plan, boolean parapet) {
         double first = thickest(plan, true);
         double second = thickest(plan, false);
         MutableList<Geometry> bearing = Lists.mutable.empty();
@@ -40,12 +46,14 @@ final class FloatingStructure {
                 continue;
             }
             Geometry area = Shapes.of(piece.outline().corners());
-            if (bears(piece)) {
+            boolean heavy = parapet && piece.origin() instanceof Origin.OfDetail && isHeavy(piece, area);
+            if (heavy || bears(piece, plan)) {
                 Geometry seen = Shapes.difference(area, covered);
                 if (!seen.isEmpty()) {
                     bearing.add(seen.buffer(BED / 2));
-                    if (piece.origin() instanceof Origin.OfLayer of
-                            && of.layer().thickness() == (of.first() ? first : second)) {
+                    if (heavy
+                            || piece.origin() instanceof Origin.OfLayer of
+                                    && of.layer().thickness() == (of.first() ? first : second)) {
                         leaves.add(seen);
                     }
                 }
@@ -53,6 +61,18 @@ final class FloatingStructure {
             covered = Shapes.union(Lists.immutable.of(covered, area));
         }
         return bodies(Shapes.union(bearing), leaves.toImmutable());
+    }
+
+    /** Whether nothing drawn that could be a parapet stands as high as that; {@code top} is m in the section. */
+    static boolean nothingStands(SectionPlan plan, double top) {
+        return plan.pieces()
+                .select(piece -> isHeavy(piece, Shapes.of(piece.outline().corners())))
+                .flatCollect(piece -> piece.outline().corners())
+                .noneSatisfy(corner -> corner.y() > top);
+    }
+
+    private static boolean isHeavy(Piece piece, Geometry area) {
+        return !piece.material().insulates() && area.getArea() > WEIGHT;
     }
 
     private static double thickest(SectionPlan plan, boolean first) {
@@ -76,9 +96,18 @@ final class FloatingStructure {
         return count;
     }
 
-    private static boolean bears(Piece piece) {
+    /** Of what a detail adds, insulation carries only where its material bears loads, whatever its role is called. */
+    private static boolean bears(Piece piece, SectionPlan plan) {
         return piece.origin() instanceof Origin.OfGround
-                || piece.role() == Role.STRUCTURE
+                || piece.role() == Role.STRUCTURE && (!piece.material().insulates() || isALeafs(piece.material(), plan))
                 || piece.origin() instanceof Origin.OfDetail && piece.material().canBear(Duty.LOAD);
+    }
+
+    /** What is between the studs of a frame. */
+    private static boolean isALeafs(Material material, SectionPlan plan) {
+        return plan.pieces()
+                .anySatisfy(each -> each.origin() instanceof Origin.OfLayer
+                        && each.role() == Role.STRUCTURE
+                        && each.material().equals(material));
     }
 }

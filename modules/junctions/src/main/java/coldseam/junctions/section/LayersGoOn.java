@@ -1,5 +1,6 @@
 package coldseam.junctions.section;
 
+import coldseam.assemblies.EquivalentLayer;
 import coldseam.envelope.KindForm;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.detail.Detail;
@@ -14,7 +15,8 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
 
 /**
  * Whether a drawing shows each surface, where it stops, as the house has it: there psi takes off the loss of all its layers, and
- * there each control layer comes in. A layer that is left out, or painted over to the end, would be nobody's.
+ * there each control layer comes in. A layer that is left out, or painted over to the end, would be nobody's. What lies outside a
+ * ventilated air layer conducts and controls nothing and may end before.
  */
 final class LayersGoOn {
 
@@ -52,8 +54,8 @@ final class LayersGoOn {
     private static ImmutableList<String> missing(Band band, boolean first, SectionPlan plan, Geometry end) {
         Geometry strip = end.buffer(NEAR, 1, BufferParameters.CAP_FLAT);
         return band.strata()
-                .selectWithIndex((stratum, index) ->
-                        seen(first, index, plan, strip) < SEEN * (stratum.outside() - stratum.inside()))
+                .selectWithIndex((stratum, index) -> stratum.layer().part() != EquivalentLayer.Part.VENTILATED
+                        && seen(first, index, plan, strip) < SEEN * (stratum.outside() - stratum.inside()))
                 .collect(stratum -> "\"" + stratum.layer().layer().material().name() + "\" of the " + band.name());
     }
 

@@ -1,5 +1,6 @@
 package coldseam.junctions.section;
 
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Opening;
@@ -181,7 +182,7 @@ record Scene(
     /** m, where the house says how deep the frame stands; overhead it stands on its kerb, whatever the house says. */
     private static OptionalDouble setBack(JunctionSetup setup) {
         boolean overhead = setup.kind().form().second() == KindForm.Second.FRAME
-                && !setup.kind().first().equals("wall");
+                && setup.kind().faces().getFirst() != BridgeKind.Facing.SIDE;
         return overhead
                 ? OptionalDouble.empty()
                 : setup.opening().map(Opening::setBack).orElse(OptionalDouble.empty());

@@ -1,9 +1,9 @@
 package coldseam.junctions.store;
 
 import coldseam.conduction.Accuracy;
-import coldseam.conduction.solid.Body;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.KeptBody;
+import coldseam.conduction.solid.SolidBody;
 import coldseam.junctions.BodySolving;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
@@ -20,7 +20,7 @@ public final class BodyStore implements BodySolving {
     }
 
     @Override
-    public BodySolution solve(Body body, Accuracy accuracy) {
+    public BodySolution solve(SolidBody body, Accuracy accuracy) {
         return folder.answer(
                 name(body, accuracy),
                 content -> KeptBody.read(content, body, accuracy),
@@ -29,7 +29,7 @@ public final class BodyStore implements BodySolving {
     }
 
     /** The hash of a question; a set has no order of its own. */
-    static String name(Body body, Accuracy accuracy) {
+    static String name(SolidBody body, Accuracy accuracy) {
         String question = body.name() + "\n" + body.extent() + body.multiplicity()
                 + body.cutPlanes().toSortedList() + body.painted() + body.environments() + body.patches()
                 + body.probes() + accuracy;

@@ -3,8 +3,8 @@ package coldseam.junctions.store;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Boundary;
 import coldseam.conduction.Coupling;
-import coldseam.conduction.HeatFlow;
 import coldseam.conduction.Interval;
+import coldseam.conduction.NetHeatFlow;
 import coldseam.conduction.Outcome;
 import coldseam.conduction.Point;
 import coldseam.conduction.ProbeTemperature;
@@ -134,7 +134,7 @@ public final class SolutionBytes {
                 interval(coupling.value(), out);
             }
             out.writeInt(solution.heatFlows().size());
-            for (HeatFlow flow : solution.heatFlows()) {
+            for (NetHeatFlow flow : solution.heatFlows()) {
                 out.writeUTF(flow.environment());
                 interval(flow.value(), out);
             }
@@ -170,7 +170,7 @@ public final class SolutionBytes {
         try (DataInputStream in = new DataInputStream(
                 new BufferedInputStream(new InflaterInputStream(new ByteArrayInputStream(content)), BUFFER))) {
             ImmutableList<Coupling> couplings = list(in, () -> new Coupling(in.readUTF(), in.readUTF(), interval(in)));
-            ImmutableList<HeatFlow> flows = list(in, () -> new HeatFlow(in.readUTF(), interval(in)));
+            ImmutableList<NetHeatFlow> flows = list(in, () -> new NetHeatFlow(in.readUTF(), interval(in)));
             ImmutableList<SurfaceTemperature<Point>> surfaces =
                     list(in, () -> new SurfaceTemperature<>(in.readUTF(), in.readDouble(), point(in), in.readDouble()));
             ImmutableList<ProbeTemperature> probes =

@@ -1,11 +1,11 @@
 package coldseam.junctions.vertex;
 
-import coldseam.conduction.solid.Body;
 import coldseam.conduction.solid.BodyEnvironment;
-import coldseam.conduction.solid.Box;
+import coldseam.conduction.solid.BoxSide;
+import coldseam.conduction.solid.Cuboid;
 import coldseam.conduction.solid.Faces;
-import coldseam.conduction.solid.Painted;
-import coldseam.conduction.solid.Side;
+import coldseam.conduction.solid.PaintedBox;
+import coldseam.conduction.solid.SolidBody;
 import coldseam.envelope.Material;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.section.Band;
@@ -90,12 +90,12 @@ public final class VertexBody {
     }
 
     /** With the surface resistances of ISO 6946. */
-    public Body heatFlow() {
+    public SolidBody heatFlow() {
         return body(name, indoors());
     }
 
     /** With 0.25 m²·K/W indoors (ISO 13788). */
-    public Body surfaceTemperature() {
+    public SolidBody surfaceTemperature() {
         return body(name + ", for surface temperatures", Faces.all(WarmFaces.WALL_RSI));
     }
 
@@ -117,9 +117,9 @@ public final class VertexBody {
     }
 
     /** The face of the body at an axis' end. */
-    Side side(int axis, int side) {
+    BoxSide side(int axis, int side) {
         boolean high = axis < 2 || setup.upwards() ? side == 1 : side == 0;
-        return Side.values()[2 * axis + (high ? 1 : 0)];
+        return BoxSide.values()[2 * axis + (high ? 1 : 0)];
     }
 
     private Faces indoors() {
@@ -147,8 +147,8 @@ public final class VertexBody {
         return new Outside(space, faces);
     }
 
-    private Body body(String title, Faces indoors) {
-        MutableList<Painted> painted = Lists.mutable.empty();
+    private SolidBody body(String title, Faces indoors) {
+        MutableList<PaintedBox> painted = Lists.mutable.empty();
         Object[] fill = new Object[cells.size(0) * cells.size(1) * cells.size(2)];
         cells.each(cell -> fill[cells.index(cell)] = switch (air.at(cell)) {
             case VertexAir.INDOOR -> indoors;
@@ -160,11 +160,11 @@ public final class VertexBody {
         cells.each(cell -> {
             if (!done[cells.index(cell)]) {
                 int kind = air.at(cell);
-                Box box = grown(cell, kind, fill, done);
+                Cuboid box = grown(cell, kind, fill, done);
                 painted.add(painted(cell, kind, fill[cells.index(cell)], box));
             }
         });
-        return new Body(
+        return new SolidBody(
                 title,
                 box(new int[3], new int[] {cells.size(0), cells.size(1), cells.size(2)}),
                 1,
@@ -175,14 +175,14 @@ public final class VertexBody {
                 Lists.immutable.empty());
     }
 
-    private Painted painted(int[] cell, int kind, Object filling, Box box) {
+    private PaintedBox painted(int[] cell, int kind, Object filling, Cuboid box) {
         return switch (kind) {
             case VertexAir.SOLID -> solid(cells.at(cell), box);
-            case VertexAir.ENCLOSED -> new Painted.Adiabatic(box);
-            case VertexAir.INDOOR -> new Painted.Air(Surroundings.INDOOR, box, Optional.of((Faces) filling));
+            case VertexAir.ENCLOSED -> new PaintedBox.Adiabatic(box);
+            case VertexAir.INDOOR -> new PaintedBox.Air(Surroundings.INDOOR, box, Optional.of((Faces) filling));
             default -> {
                 Outside outside = (Outside) filling;
-                yield new Painted.Air(outside.space().name(), box, Optional.of(outside.faces()));
+                yield new PaintedBox.Air(outside.space().name(), box, Optional.of(outside.faces()));
             }
         };
     }
@@ -198,8 +198,8 @@ public final class VertexBody {
                                 each.surfaceResistance())));
     }
 
-    private MutableSet<Side> cutPlanes() {
-        MutableSet<Side> planes = Sets.mutable.empty();
+    private MutableSet<BoxSide> cutPlanes() {
+        MutableSet<BoxSide> planes = Sets.mutable.empty();
         for (int axis = 0; axis < 3; axis++) {
             for (int side = 0; side < 2; side++) {
                 if (isCut(axis, side) || side == 1 && sections.earth[axis]) {
@@ -216,12 +216,12 @@ public final class VertexBody {
         return new Substance(filling.material(), filling.conductivity());
     }
 
-    private static Painted.Solid solid(Filling filling, Box box) {
-        return new Painted.Solid(filling.material(), filling.conductivity(), box);
+    private static PaintedBox.Solid solid(Filling filling, Cuboid box) {
+        return new PaintedBox.Solid(filling.material(), filling.conductivity(), box);
     }
 
     /** The largest box of one filling from a cell on: first along axis 0, then 1, then 2. */
-    private Box grown(int[] from, int kind, Object[] fill, boolean[] done) {
+    private Cuboid grown(int[] from, int kind, Object[] fill, boolean[] done) {
         Object wanted = fill[cells.index(from)];
         int[] to = {from[0] + 1, from[1] + 1, from[2] + 1};
         for (int axis = 0; axis < 3; axis++) {
@@ -259,9 +259,9 @@ public final class VertexBody {
         }
     }
 
-    private Box box(int[] from, int[] to) {
+    private Cuboid box(int[] from, int[] to) {
         double up = setup.upwards() ? 1 : -1;
-        return Box.of(
+        return Cuboid.of(
                 sections.line[0][from[0]],
                 sections.line[1][from[1]],
                 up * sections.line[2][from[2]],

@@ -5,11 +5,11 @@ import coldseam.conduction.Interval;
 import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
-import coldseam.conduction.solid.Body;
 import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.BoxSide;
 import coldseam.conduction.solid.CutPlanes;
-import coldseam.conduction.solid.Painted;
-import coldseam.conduction.solid.Side;
+import coldseam.conduction.solid.PaintedBox;
+import coldseam.conduction.solid.SolidBody;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.section.Band;
 import coldseam.junctions.section.Surroundings;
@@ -64,10 +64,10 @@ final class VertexChi {
 
     /** What there is to tell. */
     VertexResult.Heat heat() {
-        Body body = solution.body();
+        SolidBody body = solution.body();
         Sloped coupling = Sloped.of(
                 weighted(composed.spaces(), solution::coupling),
-                body.painted().collect(each -> each.match(Painted.Solid::material, air -> "", none -> "")),
+                body.painted().collect(each -> each.match(PaintedBox.Solid::material, air -> "", none -> "")),
                 solution.field().energies(),
                 scale());
         return new VertexResult.Heat(solution, coupling.value(), chi(coupling, false), chi(coupling, true));
@@ -79,7 +79,7 @@ final class VertexChi {
     }
 
     /** L2D of a cut plane; nothing where it joins no room with what lies outside. */
-    private Sloped plane(Body body, Side side) {
+    private Sloped plane(SolidBody body, BoxSide side) {
         Section section = CutPlanes.section(body, side);
         ImmutableSet<String> faced =
                 section.boundaries().collect(each -> each.environment()).toImmutableSet();

@@ -8,11 +8,10 @@ import coldseam.conduction.solid.Place;
 import coldseam.envelope.Material;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.Once;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.section.Surroundings;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /** Computes vertices and remembers what it has computed. */
@@ -28,7 +27,7 @@ public final class VertexComputer implements VertexComputing {
     private final BodySolving bodies;
     private final SectionSolving sections;
     private final Function<String, Optional<Material>> library;
-    private final Map<VertexSetup, VertexResult> answers = new ConcurrentHashMap<>();
+    private final Once<VertexSetup, VertexResult> answers = new Once<>(this::fitting);
 
     /**
      * @param accuracy of the coupling
@@ -47,10 +46,9 @@ public final class VertexComputer implements VertexComputing {
         this.library = library;
     }
 
-    /** Computed inside the map, so that of two threads with one question the second waits for the first. */
     @Override
     public VertexResult compute(VertexSetup setup) {
-        return answers.computeIfAbsent(setup, this::fitting);
+        return answers.answer(setup);
     }
 
     private VertexResult fitting(VertexSetup setup) {

@@ -36,10 +36,12 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.list.Interval;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Geometry;
 
 /** What a detail's text tells the builder to make is in its drawing, as far as the words say it. */
+@Tag("slow")
 final class CatalogueDrawnTest {
 
     /** Parts that shed water or keep the wind out: how the text names each, and how the drawing does. */

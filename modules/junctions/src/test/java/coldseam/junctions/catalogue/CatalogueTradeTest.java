@@ -15,6 +15,7 @@ import coldseam.envelope.Role;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.ControlLine.NotShown;
+import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.TypicalBuild;
@@ -39,9 +40,13 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the trade asks of every option of the catalogue, as far as a rule can say it. */
+@Tag("slow")
 final class CatalogueTradeTest {
 
     private static final Catalogue CATALOGUE = CatalogueFile.builtIn();
@@ -116,6 +121,33 @@ final class CatalogueTradeTest {
             without(CATALOGUE.options(kind), true).forEach(fault -> faults.add(kind.label() + ", " + fault));
         }
         assertEquals("", faults.makeString("\n"));
+    }
+
+    /** At the angles that such seams have in houses, not only at the typical one: something fits that carries every layer. */
+    @ParameterizedTest
+    @CsvSource({
+        "high eaves of a mono-pitch, 75",
+        "abutment, 225",
+        "dormer cheek, 270",
+        "foot of a knee wall, 270",
+        "step between heights, 270",
+        "slope to collar ceiling, 130",
+        "slope to collar ceiling, 150"
+    })
+    void someOptionFitsTheAnglesOfHouses(String label, double angle) {
+        JunctionKind kind = JunctionKind.of(label);
+        for (TypicalBuild build : BUILDS) {
+            JunctionSetup setup = build.setup(kind).at(angle);
+            assertTrue(CATALOGUE.options(kind).anySatisfy(each -> carries(each, setup)), () -> build + ": none fits");
+        }
+    }
+
+    private static boolean carries(Detail detail, JunctionSetup setup) {
+        try {
+            return lost(detail, setup, true).isEmpty();
+        } catch (DetailDoesNotFit misfit) {
+            return false;
+        }
     }
 
     /**

@@ -6,12 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
-import coldseam.conduction.solid.Body;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BodySolver;
-import coldseam.conduction.solid.Painted;
+import coldseam.conduction.solid.BoxSide;
+import coldseam.conduction.solid.PaintedBox;
 import coldseam.conduction.solid.Place;
-import coldseam.conduction.solid.Side;
+import coldseam.conduction.solid.SolidBody;
 import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
 import java.io.IOException;
@@ -66,13 +66,13 @@ class BodyFileTest {
 
     @Test
     void readsInItsUnit() throws IOException {
-        Body body = load(WALL).body();
+        SolidBody body = load(WALL).body();
         assertEquals(0.2, body.extent().high(2), 1e-12);
-        assertEquals(Sets.immutable.of(Side.X0, Side.X1, Side.Y0, Side.Y1), body.cutPlanes());
+        assertEquals(Sets.immutable.of(BoxSide.X0, BoxSide.X1, BoxSide.Y0, BoxSide.Y1), body.cutPlanes());
         assertEquals(4, body.multiplicity());
         assertEquals(0.17, body.environments().getFirst().down());
         assertEquals(0.04, body.environments().getLast().up());
-        assertTrue(body.painted().getLast() instanceof Painted.Solid);
+        assertTrue(body.painted().getLast() instanceof PaintedBox.Solid);
         assertEquals(new Place(0, 0, 0), body.probes().getFirst().at());
     }
 

@@ -118,4 +118,47 @@ class PlanarSubdivisionTest {
         }
         return -1;
     }
+
+    /** The boards over rafters, a wall's boards under them and a sheet on both, whose sides run in one line but for rounding. */
+    @Test
+    void sidesInOneLineAreCutAlike() {
+        ImmutableList<Polygon> outlines = Lists.immutable.of(
+                polygon(
+                        0.255,
+                        -2.104503589851694,
+                        0.255,
+                        0.27229380932606745,
+                        0.455,
+                        0.10447388309061145,
+                        0.455,
+                        -2.104503589851694),
+                polygon(
+                        -0.841054665185458,
+                        0.930911416766867,
+                        -0.71249714324815,
+                        1.0841203053906625,
+                        0.455,
+                        0.10447388309061145,
+                        0.455,
+                        -0.15660757477584433),
+                polygon(
+                        -0.71249714324815,
+                        1.0841203053906625,
+                        -0.7121757494433067,
+                        1.084503327612222,
+                        0.8649999999999999,
+                        -0.23890426204740728,
+                        0.8649999999999999,
+                        -0.2395569656920734));
+        PlanarSubdivision eaves = PlanarSubdivision.of(outlines);
+        assertEquals(Lists.immutable.of(0, 1, 2), eaves.faces().collect(PlanarSubdivision.Face::painted));
+        // Nothing is painted over the boards but a sheet beside them.
+        assertEquals(
+                PlanarSubdivision.of(outlines.subList(1, 2).toImmutable())
+                        .faces()
+                        .getOnly()
+                        .area(),
+                eaves.faces().get(1).area(),
+                1e-6);
+    }
 }

@@ -80,7 +80,7 @@ class PointBoxesTest {
         double near = computed("body: rods, " + ROD + ", sideways: 50 mm, upwards: 50 mm, below-too: true")
                 .chi()
                 .middle();
-        double far = computed("body: rods, " + ROD + ", sideways: 500 mm, upwards: 500 mm, below-too: true")
+        double far = computed("body: rods, " + ROD + ", sideways: 300 mm, upwards: 300 mm, below-too: true")
                 .chi()
                 .middle();
         assertEquals(4, far / one, 0.02);

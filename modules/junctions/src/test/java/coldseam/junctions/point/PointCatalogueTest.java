@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 @Tag("slow")
 class PointCatalogueTest {
 
-    private static final BridgeComputer COMPUTER = BridgeComputers.computer(new Accuracy(3e-4, 200_000));
+    private static final BridgeComputer COMPUTER = BridgeComputers.computer(new Accuracy(1e-3, 200_000));
     private static final Catalogue CATALOGUE = CatalogueFile.builtIn();
 
     @Test

@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.DrawingFault;
-import coldseam.conduction.solid.Body;
 import coldseam.conduction.solid.BodySolver;
-import coldseam.conduction.solid.Box;
-import coldseam.conduction.solid.Painted;
+import coldseam.conduction.solid.Cuboid;
+import coldseam.conduction.solid.PaintedBox;
+import coldseam.conduction.solid.SolidBody;
 import coldseam.envelope.CornerKind;
 import coldseam.envelope.Material;
 import coldseam.files.Fault;
@@ -97,7 +97,7 @@ class CornerFileTest {
         assertTrue(faults.anySatisfy(fault -> fault.text().contains("touch along a line only")), faults::toString);
     }
 
-    private static Body body(String drawing) {
+    private static SolidBody body(String drawing) {
         return VertexBody.of("v", parapet(read(drawing)), BuiltIn.LIBRARY).heatFlow();
     }
 
@@ -148,8 +148,8 @@ class CornerFileTest {
         Optional<CornerDetail> found = CornerDetail.find(turned, Lists.immutable.of(own), true);
         assertEquals(Lists.immutable.of(0, 1, 2), setup.corner().orElseThrow().axes());
         assertEquals(Lists.immutable.of(1, 0, 2), found.orElseThrow().axes());
-        Box straight = steel(setup);
-        Box over = steel(turned.with(found));
+        Cuboid straight = steel(setup);
+        Cuboid over = steel(turned.with(found));
         for (int axis = 0; axis < 3; axis++) {
             assertEquals(straight.low(axis), over.low(over(axis)), 1e-12);
             assertEquals(straight.high(axis), over.high(over(axis)), 1e-12);
@@ -162,11 +162,11 @@ class CornerFileTest {
         return axis == 2 ? 2 : 1 - axis;
     }
 
-    private static Box steel(VertexSetup setup) {
+    private static Cuboid steel(VertexSetup setup) {
         return VertexBody.of("v", setup, BuiltIn.LIBRARY)
                 .heatFlow()
                 .painted()
-                .selectInstancesOf(Painted.Solid.class)
+                .selectInstancesOf(PaintedBox.Solid.class)
                 .detect(each -> each.material().equals("steel"))
                 .box();
     }

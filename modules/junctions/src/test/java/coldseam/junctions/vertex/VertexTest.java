@@ -6,18 +6,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
-import coldseam.conduction.solid.Body;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BodySolver;
 import coldseam.conduction.solid.CutPlanes;
-import coldseam.conduction.solid.Painted;
+import coldseam.conduction.solid.PaintedBox;
 import coldseam.conduction.solid.Place;
+import coldseam.conduction.solid.SolidBody;
 import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
+import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
@@ -41,6 +42,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 class VertexTest {
 
     private static final Accuracy ACCURACY = new Accuracy(3e-4, 800_000);
+
+    /** Both remember what one test has solved for the next. */
+    private static final VertexComputer CORNERS =
+            new VertexComputer(ACCURACY, BodySolver::solve, Conduction::solve, BuiltIn.LIBRARY);
+
+    private static final BridgeComputer EDGES = BridgeComputers.computer(Accuracy.standard());
 
     /** 180 mm of brick and 200 mm of board, as in the reference corner. */
     private static final Assembly WALL = Samples.assembly(
@@ -113,7 +120,7 @@ class VertexTest {
     }
 
     private static VertexResult computed(VertexSetup setup) {
-        return new VertexComputer(ACCURACY, BodySolver::solve, Conduction::solve, BuiltIn.LIBRARY).compute(setup);
+        return CORNERS.compute(setup);
     }
 
     private static VertexResult.Heat heat(VertexResult result) {
@@ -121,15 +128,16 @@ class VertexTest {
     }
 
     /** The body with 0.13 m²·K/W on all indoor surfaces, as the reference has it. */
-    private static Body sameIndoors(Body body) {
-        return new Body(
+    private static SolidBody sameIndoors(SolidBody body) {
+        return new SolidBody(
                 body.name(),
                 body.extent(),
                 1,
                 body.cutPlanes(),
                 body.painted()
-                        .collect(each ->
-                                each instanceof Painted.Air air ? new Painted.Air(air.environment(), air.box()) : each),
+                        .collect(each -> each instanceof PaintedBox.Air air
+                                ? new PaintedBox.Air(air.environment(), air.box())
+                                : each),
                 body.environments(),
                 body.patches(),
                 body.probes());
@@ -144,7 +152,7 @@ class VertexTest {
     @ParameterizedTest
     @CsvSource({"wall.structure.outside, 0.0186, 0.0119, 17.85", "wall.outside, 0.0752, -0.3437, 9.79"})
     void meetsTheReferenceCorner(String slabTo, double internal, double external, double temperature) {
-        Body body = sameIndoors(
+        SolidBody body = sameIndoors(
                 VertexBody.of("corner", three(corner(), deckEdge(slabTo), deckEdge(slabTo)), BuiltIn.LIBRARY)
                         .heatFlow());
         BodySolution solution = BodySolver.solve(body, ACCURACY.aimedAt("indoor", 0.025));
@@ -254,7 +262,7 @@ class VertexTest {
                 underParapet("parapet-wrapped"),
                 underParapet("parapet-bare"))) {
             VertexBody composed = VertexBody.of("v", setup, BuiltIn.LIBRARY);
-            Body body = composed.heatFlow();
+            SolidBody body = composed.heatFlow();
             for (EdgeEnd end : setup.edges()) {
                 int side = end.growing() ? 1 : 0;
                 Interval plane = Conduction.solve(
@@ -265,8 +273,7 @@ class VertexTest {
                                         * composed.length(end.second(), 0, true)
                                 - composed.band(end.second()).orElseThrow().transmittance()
                                         * composed.length(end.first(), 0, true));
-                JunctionResult own =
-                        BridgeComputers.computer(Accuracy.standard()).compute(end.detail(), end.setup());
+                JunctionResult own = EDGES.compute(end.detail(), end.setup());
                 // Both are intervals of one value, but for cuts at other distances: 1e-5 W/(m·K) past a metre.
                 assertEquals(
                         own.psiInternal().middle(),
@@ -307,9 +314,9 @@ class VertexTest {
     void standsOnTheGroundAsItsSlabEdgesDo(String slabEdge, boolean framed) {
         VertexSetup setup = onGround(slabEdge, framed);
         VertexBody composed = VertexBody.of("v", setup, BuiltIn.LIBRARY);
-        Body body = composed.heatFlow();
+        SolidBody body = composed.heatFlow();
         EdgeEnd end = setup.edges().getFirst();
-        JunctionResult own = BridgeComputers.computer(Accuracy.standard()).compute(end.detail(), end.setup());
+        JunctionResult own = EDGES.compute(end.detail(), end.setup());
         for (int axis = 0; axis < 2; axis++) {
             Interval plane = Conduction.solve(
                             CutPlanes.section(body, composed.side(axis, 0)), new Accuracy(2e-5, 400_000))
@@ -457,9 +464,7 @@ class VertexTest {
                 < 0.1 * heat(result).coupling().middle());
         // No corner is warmer than its edges far away from it.
         for (EdgeEnd end : setup.edges()) {
-            double edge = BridgeComputers.computer(Accuracy.standard())
-                    .compute(end.detail(), end.setup())
-                    .temperatureFactor();
+            double edge = EDGES.compute(end.detail(), end.setup()).temperatureFactor();
             assertTrue(result.temperatureFactor() < edge + 0.003, end.detail().id());
         }
     }
@@ -540,8 +545,7 @@ class VertexTest {
     }
 
     private static double edge(Assembly wall) {
-        return BridgeComputers.computer(Accuracy.standard())
-                .compute(corner(), setup(JunctionKind.OUTSIDE_CORNER, wall, Optional.of(wall), 90))
+        return EDGES.compute(corner(), setup(JunctionKind.OUTSIDE_CORNER, wall, Optional.of(wall), 90))
                 .temperatureFactor();
     }
 }

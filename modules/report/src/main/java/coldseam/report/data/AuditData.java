@@ -19,6 +19,9 @@ record AuditData(
         @Says("SHA-256 of the house file, hexadecimal") String inputDigest,
         @Says("name of the house") String house,
 
+        @Says("what it is handed in with, in the house file's words")
+        Submittal submittal,
+
         @Says("to which faces areas and lengths are measured: external or internal")
         String dimensions,
 
@@ -58,6 +61,13 @@ record AuditData(
         ImmutableList<Input> inputs,
         ImmutableList<String> method,
         ImmutableList<String> cautions) {
+
+    record Submittal(
+            Optional<String> address,
+            Optional<String> client,
+            Optional<String> preparedBy,
+            @Says("year-month-day") Optional<String> date,
+            Optional<String> revision) {}
 
     record Site(
             double indoorTemperature_degC,

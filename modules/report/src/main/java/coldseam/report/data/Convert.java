@@ -33,6 +33,7 @@ import coldseam.report.words.MethodWords;
 import coldseam.report.words.SourceWords;
 import coldseam.report.words.TerraceWords;
 import coldseam.report.words.VerdictWords;
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -52,6 +53,7 @@ final class Convert {
     private Convert() {}
 
     static AuditData audit(Audit audit) {
+        var submittal = audit.house().submittal();
         var site = audit.house().site();
         var limits = audit.house().limits();
         HonestWords honest = new HonestWords(audit, UnitSystem.SI);
@@ -63,6 +65,12 @@ final class Convert {
                 audit.version(),
                 audit.inputDigest(),
                 audit.house().name(),
+                new AuditData.Submittal(
+                        submittal.address(),
+                        submittal.client(),
+                        submittal.preparedBy(),
+                        submittal.date().map(LocalDate::toString),
+                        submittal.revision()),
                 word(audit.heatLoss().system()),
                 new AuditData.Site(
                         site.indoorTemperature(),

@@ -72,7 +72,7 @@ public final class BridgeSheets {
                         MarkedTemperatures.of(page.audit().house().site()),
                         Blocks.panel(said(), Palette.FROST, Palette.DEEP));
         places();
-        FoundSeams.write(page, sheet);
+        FoundSeamsBlock.write(page, sheet);
         OptionList.write(page, sheet);
         sheet.best().filter(this::drawn).ifPresent(best -> new BestOption(page, sheet, best).write());
     }

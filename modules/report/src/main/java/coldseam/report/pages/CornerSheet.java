@@ -1,7 +1,7 @@
 package coldseam.report.pages;
 
 import coldseam.conduction.solid.BodySolution;
-import coldseam.conduction.solid.Box;
+import coldseam.conduction.solid.Cuboid;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -27,7 +27,7 @@ public final class CornerSheet {
     private static final double GAP = 6;
 
     /** m; what is shown of a corner that stands on metres of ground. */
-    private static final Box NEAR = Box.of(-1.2, -1.2, -1.2, 1.2, 1.2, 1.2);
+    private static final Cuboid NEAR = Cuboid.of(-1.2, -1.2, -1.2, 1.2, 1.2, 1.2);
 
     private final Print print;
     private final VertexResult result;

@@ -6,6 +6,7 @@ import coldseam.audit.HeatLoss;
 import coldseam.audit.Mould;
 import coldseam.audit.Sheet;
 import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.Submittal;
 import coldseam.files.quantity.Dimension;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
@@ -28,7 +29,9 @@ import coldseam.report.words.HonestWords;
 import coldseam.report.words.Phrases;
 import coldseam.report.words.VerdictWords;
 import coldseam.report.words.VertexWords;
+import java.time.LocalDate;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -61,6 +64,9 @@ public final class Cover {
         flow.add(Blocks.text("Continuous insulation audit", Style.LEAD.with(Palette.SLATE)));
         flow.add(Blocks.space(2));
         flow.add(Blocks.text(audit.house().name(), Style.TITLE));
+        flow.add(Blocks.space(2));
+        submittal(audit.house().submittal())
+                .forEach(line -> flow.add(Blocks.text(line, Style.BODY.with(Palette.SLATE))));
         flow.add(Blocks.space(14));
         flow.add(verdict(page));
         flow.add(Blocks.space(14));
@@ -76,6 +82,20 @@ public final class Cover {
         contentsTop = flow.top();
         contentsPage = flow.page();
         flow.reserveContents();
+    }
+
+    /** The address, and for whom, by whom and when. */
+    private static ImmutableList<String> submittal(Submittal submittal) {
+        ImmutableList<String> facts = Lists.immutable.withAll(Stream.of(
+                        submittal.client().map("for "::concat),
+                        submittal.preparedBy().map("prepared by "::concat),
+                        submittal.date().map(LocalDate::toString),
+                        submittal.revision().map("revision "::concat))
+                .flatMap(Optional::stream)
+                .toList());
+        return Lists.immutable
+                .withAll(submittal.address().stream().toList())
+                .newWithAll(facts.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(facts.makeString(" · ")));
     }
 
     /** As many as hold so many entries in so many columns. */

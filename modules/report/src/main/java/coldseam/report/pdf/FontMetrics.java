@@ -71,14 +71,21 @@ public final class FontMetrics implements TextMetrics {
     @Override
     public double width(String text, Type type) {
         Widths face = widths.get(type.face());
+        String set = settable(text);
+        double sum = 0;
         synchronized (face) {
-            return settable(text).codePoints().mapToDouble(face::of).sum() * type.size() / 1000;
+            for (int i = 0; i < set.length(); ) {
+                int codePoint = set.codePointAt(i);
+                sum += face.of(codePoint);
+                i += Character.charCount(codePoint);
+            }
         }
+        return sum * type.size() / 1000;
     }
 
     @Override
     public String settable(String text) {
-        if (text.chars().allMatch(c -> c >= ' ' && c <= '~' && c != '-')) {
+        if (plain(text)) {
             return text;
         }
         Widths face = widths.get(Face.REGULAR);
@@ -92,5 +99,16 @@ public final class FontMetrics implements TextMetrics {
             }
         });
         return out.toString();
+    }
+
+    /** Whether nothing in a text could be set otherwise; every word comes by here, so no stream. */
+    private static boolean plain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c < ' ' || c > '~' || c == '-') {
+                return false;
+            }
+        }
+        return true;
     }
 }

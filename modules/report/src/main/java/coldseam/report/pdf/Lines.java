@@ -117,13 +117,17 @@ final class Lines {
         while (end > 0 && fragments.get(end - 1).text.isBlank()) {
             end--;
         }
-        for (Fragment fragment : fragments.subList(0, end)) {
-            Fragment last = out.isEmpty() ? null : out.get(out.size() - 1);
-            if (last != null && last.type.equals(fragment.type) && last.rise == fragment.rise) {
-                out.set(out.size() - 1, fragment(last.text + fragment.text, last.type, last.rise));
-            } else {
-                out.add(fragment);
+        int from = 0;
+        while (from < end) {
+            Fragment first = fragments.get(from);
+            StringBuilder text = new StringBuilder(first.text);
+            int to = from + 1;
+            while (to < end && fragments.get(to).type.equals(first.type) && fragments.get(to).rise == first.rise) {
+                text.append(fragments.get(to).text);
+                to++;
             }
+            out.add(to == from + 1 ? first : fragment(text.toString(), first.type, first.rise));
+            from = to;
         }
         return new Line(Lists.immutable.ofAll(out));
     }

@@ -50,14 +50,19 @@ final class PdfDocument implements AutoCloseable {
     private final Steps steps = Steps.onAllCores();
     private PDPageContentStream stream;
 
-    /** Pages whose steps wait at most: their drawings are in memory. */
-    private static final int WAITING = 16;
+    /** Pages whose steps wait at most, with as many that are being written: their drawings are in memory. */
+    private static final int WAITING = 8;
 
     /**
-     * Opens a document.
+     * Opens a document. Whatever PDFBox does is a step, since it knows no threads.
      */
     PdfDocument(Paper paper, DocumentInfo info) {
         this.paper = paper;
+        this.structure = new StructureTree(document);
+        steps.add(() -> open(info));
+    }
+
+    private void open(DocumentInfo info) {
         for (Face face : Face.values()) {
             attempt(() -> {
                 TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(FontFiles.read(face)));
@@ -77,7 +82,6 @@ final class PdfDocument implements AutoCloseable {
         attempt(() -> new Archive(document).declare(info));
         document.getDocumentCatalog().setDocumentOutline(outline);
         document.getDocumentCatalog().setLanguage("en");
-        structure = new StructureTree(document);
         PDViewerPreferences shown = new PDViewerPreferences(new COSDictionary());
         shown.setDisplayDocTitle(true);
         document.getDocumentCatalog().setViewerPreferences(shown);
@@ -102,12 +106,12 @@ final class PdfDocument implements AutoCloseable {
             steps.take();
         }
         PDPage page = new PDPage(new PDRectangle((float) paper.width(), (float) paper.height()));
-        document.addPage(page);
         pages.add(page);
         titles.add(title);
         AtomicReference<Canvas> own = new AtomicReference<>();
         steps.add(() -> {
             closePage();
+            document.addPage(page);
             attempt(() -> stream = new PDPageContentStream(document, page));
             own.set(new PdfCanvas(stream, fonts, structure, page));
         });
@@ -125,8 +129,13 @@ final class PdfDocument implements AutoCloseable {
 
     /** Adds a bookmark to the open page. */
     void bookmark(int level, String text, double top) {
+        PDPage page = pages.get(pages.size() - 1);
+        steps.add(() -> bookmark(level, text, page, top));
+    }
+
+    private void bookmark(int level, String text, PDPage page, double top) {
         PDPageXYZDestination target = new PDPageXYZDestination();
-        target.setPage(pages.get(pages.size() - 1));
+        target.setPage(page);
         target.setLeft(0);
         target.setTop((int) Math.ceil(top));
         PDOutlineItem item = new PDOutlineItem();
@@ -142,7 +151,7 @@ final class PdfDocument implements AutoCloseable {
 
     /** Writes all pages so far. */
     private void written() {
-        steps.take();
+        steps.finish();
         closePage();
     }
 
@@ -155,6 +164,7 @@ final class PdfDocument implements AutoCloseable {
 
     /** Puts a file inside. */
     void attach(String name, String says, String type, byte[] content) {
+        written();
         attempt(() -> new Archive(document).attach(name, says, type, content));
     }
 
@@ -184,18 +194,24 @@ final class PdfDocument implements AutoCloseable {
 
     /** Lets a box of a page lead to another page. */
     void link(int page, Box box, int target) {
+        PDPage from = pages.get(page);
+        PDPage to = pages.get(target);
+        steps.add(() -> link(from, box, to));
+    }
+
+    private void link(PDPage from, Box box, PDPage to) {
         PDAnnotationLink link = new PDAnnotationLink();
         link.setRectangle(
                 new PDRectangle((float) box.x0(), (float) box.y0(), (float) box.width(), (float) box.height()));
         PDPageFitWidthDestination there = new PDPageFitWidthDestination();
-        there.setPage(pages.get(target));
+        there.setPage(to);
         there.setTop((int) paper.height());
         link.setDestination(there);
         PDBorderStyleDictionary none = new PDBorderStyleDictionary();
         none.setWidth(0);
         link.setBorderStyle(none);
         link.setPrinted(true);
-        attempt(() -> pages.get(page).getAnnotations().add(link));
+        attempt(() -> from.getAnnotations().add(link));
     }
 
     /** Heads and feet of all pages but the head of the first; then the bytes. */

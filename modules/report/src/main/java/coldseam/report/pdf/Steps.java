@@ -7,35 +7,58 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 
 /**
  * Steps that are taken later, in the order in which they were added, whenever what they wait for was done: so drawings are made
- * on all cores and the document is the same, byte for byte.
+ * on all cores, pages are written while others are set, and the document is the same, byte for byte.
  */
 final class Steps implements AutoCloseable {
 
-    private final Optional<ExecutorService> others;
+    /** s; a step is done long before. */
+    private static final int ENDS = 60;
+
+    /**
+     * Other threads.
+     *
+     * @param drawing does what steps wait for
+     * @param taking one thread, which takes the steps
+     */
+    private record Others(ExecutorService drawing, ExecutorService taking) {
+
+        static ExecutorService threads(int count, String name) {
+            return Executors.newFixedThreadPool(count, work -> {
+                Thread thread = new Thread(work, name);
+                thread.setDaemon(true);
+                return thread;
+            });
+        }
+    }
+
+    private final Optional<Others> others;
     private List<Runnable> waiting = new ArrayList<>();
     private int depth;
+
+    /** The end of the steps that are being taken. */
+    private Runnable taken = () -> {};
 
     /** Without another thread. */
     Steps() {
         this(Optional.empty());
     }
 
-    private Steps(Optional<ExecutorService> others) {
+    private Steps(Optional<Others> others) {
         this.others = others;
     }
 
-    /** With as many other threads as there are other cores, one at least; they end with {@link #close}. */
+    /**
+     * With a thread that takes them, and as many to draw as there are other cores, one at least; they end with {@link #close}.
+     */
     static Steps onAllCores() {
+        int cores = Runtime.getRuntime().availableProcessors();
         return new Steps(Optional.of(
-                Executors.newFixedThreadPool(Math.max(1, Runtime.getRuntime().availableProcessors() - 1), work -> {
-                    Thread thread = new Thread(work, "drawing");
-                    thread.setDaemon(true);
-                    return thread;
-                })));
+                new Others(Others.threads(Math.max(1, cores - 1), "drawing"), Others.threads(1, "writing"))));
     }
 
     void add(Runnable step) {
@@ -68,7 +91,11 @@ final class Steps implements AutoCloseable {
         if (others.isEmpty()) {
             return work;
         }
-        Future<?> begun = others.get().submit(work);
+        return begun(others.get().drawing, work);
+    }
+
+    private static Runnable begun(ExecutorService threads, Runnable work) {
+        Future<?> begun = threads.submit(work);
         return () -> await(begun);
     }
 
@@ -77,7 +104,7 @@ final class Steps implements AutoCloseable {
             begun.get();
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
-            throw new IllegalStateException("interrupted while a drawing was made", ended);
+            throw new IllegalStateException("interrupted while a page was made", ended);
         } catch (ExecutionException failed) {
             if (failed.getCause() instanceof Error error) {
                 throw error;
@@ -86,18 +113,44 @@ final class Steps implements AutoCloseable {
         }
     }
 
-    /** Takes all that wait, but for the inner ones of what is being added. */
+    /**
+     * Takes all that wait, but for the inner ones of what is being added; goes on at once where there is another thread, as soon
+     * as those before are taken.
+     *
+     * @throws RuntimeException what a step failed with that was taken before
+     */
     void take() {
         if (depth > 0) {
             return;
         }
         List<Runnable> now = waiting;
         waiting = new ArrayList<>();
-        now.forEach(Runnable::run);
+        Runnable all = () -> now.forEach(Runnable::run);
+        taken.run();
+        if (others.isEmpty()) {
+            all.run();
+        } else {
+            taken = begun(others.get().taking, all);
+        }
     }
 
+    /** Takes all that wait, and waits until they are taken. */
+    void finish() {
+        take();
+        taken.run();
+    }
+
+    /** Ends all threads; nothing is taken any more once this returns. */
     @Override
     public void close() {
-        others.ifPresent(ExecutorService::shutdownNow);
+        others.ifPresent(threads -> {
+            threads.drawing.shutdownNow();
+            threads.taking.shutdownNow();
+            try {
+                threads.taking.awaitTermination(ENDS, TimeUnit.SECONDS);
+            } catch (InterruptedException ended) {
+                Thread.currentThread().interrupt();
+            }
+        });
     }
 }

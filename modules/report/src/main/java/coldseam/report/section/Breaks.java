@@ -13,15 +13,15 @@ final class Breaks {
     private static final Pen PEN = Pen.of(0.6, Palette.INK);
 
     private final View view;
-    private final ImmutableList<Cuts.Cut> cuts;
+    private final ImmutableList<CutLines.Cut> cuts;
 
-    Breaks(View view, ImmutableList<Cuts.Cut> cuts) {
+    Breaks(View view, ImmutableList<CutLines.Cut> cuts) {
         this.view = view;
         this.cuts = cuts;
     }
 
     void draw(Canvas canvas) {
-        for (Cuts.Cut cut : cuts) {
+        for (CutLines.Cut cut : cuts) {
             Spot from = view.at(cut.at(cut.from())).plus(-4 * cut.dx(), -4 * cut.dy());
             Spot to = view.at(cut.at(cut.to())).plus(4 * cut.dx(), 4 * cut.dy());
             double length = from.distance(to);

@@ -128,7 +128,7 @@ final class Crop {
 
     /** Everything that is painted. */
     private static Box solid(PaintedParts parts) {
-        ImmutableList<Part> solid = parts.parts().reject(part -> part.look() == Look.AIR);
+        ImmutableList<PaintedPart> solid = parts.parts().reject(part -> part.look() == Look.AIR);
         return (solid.isEmpty() ? parts.parts() : solid)
                 .collect(PaintedParts::box)
                 .reduce(Box::joinedWith)

@@ -41,10 +41,10 @@ final class Dimensions {
         this.occupied = occupied;
     }
 
-    void draw(Canvas canvas, ImmutableList<Cuts.Cut> cuts) {
+    void draw(Canvas canvas, ImmutableList<CutLines.Cut> cuts) {
         Set<String> drawn = new HashSet<>();
-        for (Cuts.Cut cut : cuts) {
-            ImmutableList<Cuts.Layer> layers = measured(cut);
+        for (CutLines.Cut cut : cuts) {
+            ImmutableList<CutLines.Layer> layers = measured(cut);
             if (layers.isEmpty() || !cut.square()) {
                 continue;
             }
@@ -62,20 +62,20 @@ final class Dimensions {
     }
 
     /** The layers that are cut whole, without ground; foils go with the layer they lie on. */
-    private ImmutableList<Cuts.Layer> measured(Cuts.Cut cut) {
-        List<Cuts.Layer> out = new ArrayList<>();
-        for (Cuts.Layer layer : cut.layers()) {
+    private ImmutableList<CutLines.Layer> measured(CutLines.Cut cut) {
+        List<CutLines.Layer> out = new ArrayList<>();
+        for (CutLines.Layer layer : cut.layers()) {
             if (parts.parts().get(layer.part()).look() == Look.GROUND || !layer.whole()) {
                 if (!out.isEmpty()) {
                     break;
                 }
                 continue;
             }
-            Cuts.Layer last = out.isEmpty() ? null : out.get(out.size() - 1);
+            CutLines.Layer last = out.isEmpty() ? null : out.get(out.size() - 1);
             if (last != null && (layer.thickness() < FOIL || last.thickness() < FOIL)) {
                 out.set(
                         out.size() - 1,
-                        new Cuts.Layer(
+                        new CutLines.Layer(
                                 layer.thickness() < FOIL ? last.part() : layer.part(), last.from(), layer.to(), true));
             } else {
                 out.add(layer);
@@ -84,14 +84,14 @@ final class Dimensions {
         return Lists.immutable.ofAll(out);
     }
 
-    private void chain(Canvas canvas, Cuts.Cut cut, ImmutableList<Cuts.Layer> layers) {
+    private void chain(Canvas canvas, CutLines.Cut cut, ImmutableList<CutLines.Layer> layers) {
         double first = layers.getFirst().from();
         double last = layers.getLast().to();
         line(canvas, cut, first, last, OFFSET);
         tick(canvas, cut, first, OFFSET);
         double free = Double.NEGATIVE_INFINITY;
         double deepest = 0;
-        for (Cuts.Layer layer : layers) {
+        for (CutLines.Layer layer : layers) {
             tick(canvas, cut, layer.to(), OFFSET);
             double k = view.scale().pointsPerMetre();
             String text = text(layer.to() - layer.from());
@@ -126,11 +126,11 @@ final class Dimensions {
         return system.format(shown, Dimension.THICKNESS).replace(" mm", "").replace(" in", "");
     }
 
-    private Spot spot(Cuts.Cut cut, double points, double off) {
+    private Spot spot(CutLines.Cut cut, double points, double off) {
         return view.at(cut.origin()).plus(points * cut.dx() + off * cut.outX(), points * cut.dy() + off * cut.outY());
     }
 
-    private void line(Canvas canvas, Cuts.Cut cut, double from, double to, double off) {
+    private void line(Canvas canvas, CutLines.Cut cut, double from, double to, double off) {
         double k = view.scale().pointsPerMetre();
         Spot a = spot(cut, from * k - 2, off);
         Spot b = spot(cut, to * k + 2, off);
@@ -138,14 +138,14 @@ final class Dimensions {
         occupied.take(Box.around(Lists.immutable.of(a, b)).grown(2));
     }
 
-    private void tick(Canvas canvas, Cuts.Cut cut, double at, double off) {
+    private void tick(Canvas canvas, CutLines.Cut cut, double at, double off) {
         Spot middle = spot(cut, at * view.scale().pointsPerMetre(), off);
         double tx = (cut.dx() + cut.outX()) * 1.8;
         double ty = (cut.dy() + cut.outY()) * 1.8;
         canvas.line(middle.x() - tx, middle.y() - ty, middle.x() + tx, middle.y() + ty, Pen.of(0.7, Palette.SLATE));
     }
 
-    private void number(Canvas canvas, Cuts.Cut cut, double points, double off, String text, boolean across) {
+    private void number(Canvas canvas, CutLines.Cut cut, double points, double off, String text, boolean across) {
         double angle = Math.toDegrees(Math.atan2(cut.dy(), cut.dx())) + (across ? 90 : 0);
         while (angle > 90 + 1e-9) {
             angle -= 180;

@@ -13,7 +13,7 @@ final class PaintedParts {
     /** Nothing is painted here. */
     static final int NOTHING = PlanarSubdivision.NOTHING;
 
-    private final ImmutableList<Part> parts;
+    private final ImmutableList<PaintedPart> parts;
     private final ImmutableList<Seen> all;
     private final ImmutableList<Seen> seen;
 
@@ -29,7 +29,7 @@ final class PaintedParts {
     }
 
     /** @param subdivision of the parts' outlines */
-    PaintedParts(ImmutableList<Part> parts, PlanarSubdivision subdivision) {
+    PaintedParts(ImmutableList<PaintedPart> parts, PlanarSubdivision subdivision) {
         this.parts = parts;
         this.all = subdivision
                 .edges()
@@ -42,11 +42,11 @@ final class PaintedParts {
         return face == NOTHING ? NOTHING : subdivision.faces().get(face).painted();
     }
 
-    static Box box(Part part) {
+    static Box box(PaintedPart part) {
         return Box.around(part.outline().corners().collect(corner -> new Spot(corner.x(), corner.y())));
     }
 
-    ImmutableList<Part> parts() {
+    ImmutableList<PaintedPart> parts() {
         return parts;
     }
 

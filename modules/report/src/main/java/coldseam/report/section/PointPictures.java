@@ -71,12 +71,12 @@ final class PointPictures {
         double indoor = result.setup().indoorTemperature();
         double outdoor = result.setup().outdoorTemperature();
         double coldest = outdoor + result.temperatureFactor() * (indoor - outdoor);
-        ImmutableList<Part> parts = result.pieces().flatCollect(this::parts);
+        ImmutableList<PaintedPart> parts = result.pieces().flatCollect(this::parts);
         Solution whole = solution();
         return new SectionPicture(
                 parts,
                 Lists.immutable.empty(),
-                PlanarSubdivision.of(parts.collect(Part::outline)),
+                PlanarSubdivision.of(parts.collect(PaintedPart::outline)),
                 SectionEnd.of(whole.section()),
                 whole,
                 system,
@@ -87,9 +87,9 @@ final class PointPictures {
                 Optional.of(new SectionPicture.Coldest(turned(result.coldest()), coldest)));
     }
 
-    private ImmutableList<Part> parts(Piece piece) {
+    private ImmutableList<PaintedPart> parts(Piece piece) {
         return mirrored(piece.outline())
-                .collect(outline -> new Part(
+                .collect(outline -> new PaintedPart(
                         outline,
                         piece.material().name(),
                         piece.material().conductivity(),

@@ -80,7 +80,7 @@ public final class SectionDrawing {
                         box.y0() + view.page().y1()),
                 view.scale());
         Occupied occupied = new Occupied();
-        ImmutableList<Cuts.Cut> cuts = new Cuts(parts, picture.ends(), placed.window()).all();
+        ImmutableList<CutLines.Cut> cuts = new CutLines(parts, picture.ends(), placed.window()).all();
         PageGrid grid = new PageGrid(parts, placed);
         canvas.clipped(placed.page().corners(), () -> {
             paint(canvas, placed);
@@ -116,7 +116,7 @@ public final class SectionDrawing {
     }
 
     private void paint(Canvas canvas, View placed) {
-        for (Part part : parts.parts()) {
+        for (PaintedPart part : parts.parts()) {
             Box onWindow = PaintedParts.box(part).cutWith(placed.window());
             if (onWindow.x1() < onWindow.x0() || onWindow.y1() < onWindow.y0()) {
                 continue;
@@ -130,7 +130,7 @@ public final class SectionDrawing {
         }
     }
 
-    private void lines(Canvas canvas, View placed, ImmutableList<Cuts.Cut> cuts) {
+    private void lines(Canvas canvas, View placed, ImmutableList<CutLines.Cut> cuts) {
         List<ImmutableList<Spot>> inner = new ArrayList<>();
         List<ImmutableList<Spot>> outer = new ArrayList<>();
         for (PaintedParts.Seen edge : parts.seen(placed.window())) {
@@ -178,7 +178,8 @@ public final class SectionDrawing {
     }
 
     private ImmutableList<Key> visibleKeys() {
-        ImmutableList<Part> seen = parts.visible(view.window().grown(-HAIR)).collect(parts.parts()::get);
+        ImmutableList<PaintedPart> seen =
+                parts.visible(view.window().grown(-HAIR)).collect(parts.parts()::get);
         return seen.distinctBy(SectionDrawing::likeness)
                 .collectWithIndex((part, i) -> new Key(
                         i + 1,
@@ -188,7 +189,7 @@ public final class SectionDrawing {
                         seen.anySatisfy(p -> p.solved() && likeness(p).equals(likeness(part)))));
     }
 
-    private static String likeness(Part part) {
+    private static String likeness(PaintedPart part) {
         return part.material() + "\n" + part.look();
     }
 }

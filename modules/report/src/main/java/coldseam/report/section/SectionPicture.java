@@ -36,7 +36,7 @@ import org.eclipse.collections.impl.list.Interval;
  * @param coldest the coldest point of the indoor surface
  */
 public record SectionPicture(
-        ImmutableList<Part> parts,
+        ImmutableList<PaintedPart> parts,
         ImmutableList<Integer> own,
         PlanarSubdivision seen,
         ImmutableList<SectionEnd> ends,
@@ -92,7 +92,7 @@ public record SectionPicture(
         return new SectionPicture(
                 result.plan()
                         .pieces()
-                        .collect(piece -> new Part(
+                        .collect(piece -> new PaintedPart(
                                 piece.outline(),
                                 piece.material().name(),
                                 piece.material().conductivity(),
@@ -122,7 +122,7 @@ public record SectionPicture(
     public static SectionPicture of(Section section, Solution solution, UnitSystem system) {
         return new SectionPicture(
                 section.regions()
-                        .collect(region -> new Part(
+                        .collect(region -> new PaintedPart(
                                 region.outline(),
                                 region.material(),
                                 region.conductivity(),

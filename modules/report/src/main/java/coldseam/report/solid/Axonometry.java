@@ -2,8 +2,8 @@ package coldseam.report.solid;
 
 import coldseam.conduction.solid.BodyField;
 import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.BoxSide;
 import coldseam.conduction.solid.Place;
-import coldseam.conduction.solid.Side;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
 import coldseam.report.drawing.Ink;
@@ -132,7 +132,7 @@ final class Axonometry {
         }
     }
 
-    private boolean sees(Side side) {
+    private boolean sees(BoxSide side) {
         return side.high() == eye[side.direction()] > 0;
     }
 

@@ -1,7 +1,7 @@
 package coldseam.report.solid;
 
 import coldseam.conduction.solid.BodySolution;
-import coldseam.conduction.solid.Painted;
+import coldseam.conduction.solid.PaintedBox;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.Align;
@@ -25,7 +25,7 @@ public final class BodyPicture {
     private static final double TOP = 34;
 
     private final BodySolution solution;
-    private final coldseam.conduction.solid.Box shown;
+    private final coldseam.conduction.solid.Cuboid shown;
     /** m, where the cut at right angles to each direction lies. */
     private final double[] planes;
 
@@ -43,7 +43,7 @@ public final class BodyPicture {
      *
      * @param shown what cuts show, as far as the body reaches
      */
-    public BodyPicture(BodySolution solution, UnitSystem units, coldseam.conduction.solid.Box shown) {
+    public BodyPicture(BodySolution solution, UnitSystem units, coldseam.conduction.solid.Cuboid shown) {
         this(
                 solution,
                 units,
@@ -54,7 +54,7 @@ public final class BodyPicture {
     }
 
     private BodyPicture(
-            BodySolution solution, UnitSystem units, coldseam.conduction.solid.Box shown, double... planes) {
+            BodySolution solution, UnitSystem units, coldseam.conduction.solid.Cuboid shown, double... planes) {
         this.solution = solution;
         this.units = units;
         this.planes = planes;
@@ -66,14 +66,14 @@ public final class BodyPicture {
                         palettes.solid(piece).material() + palettes.solid(piece).conductivity());
     }
 
-    private static coldseam.conduction.solid.Box common(
-            coldseam.conduction.solid.Box one, coldseam.conduction.solid.Box other) {
+    private static coldseam.conduction.solid.Cuboid common(
+            coldseam.conduction.solid.Cuboid one, coldseam.conduction.solid.Cuboid other) {
         double[] at = new double[6];
         for (int d = 0; d < 3; d++) {
             at[d] = Math.max(one.low(d), other.low(d));
             at[3 + d] = Math.min(one.high(d), other.high(d));
         }
-        return coldseam.conduction.solid.Box.of(at[0], at[1], at[2], at[3], at[4], at[5]);
+        return coldseam.conduction.solid.Cuboid.of(at[0], at[1], at[2], at[3], at[4], at[5]);
     }
 
     /** Points it takes. */
@@ -163,10 +163,12 @@ public final class BodyPicture {
      * @param solution of a body whose layers reach to its far ends sideways
      */
     public static BodyPicture through(BodySolution solution, UnitSystem units) {
-        coldseam.conduction.solid.Box whole = solution.body().extent();
-        ImmutableList<coldseam.conduction.solid.Box> solids =
-                solution.body().painted().selectInstancesOf(Painted.Solid.class).collect(Painted.Solid::box);
-        ImmutableList<coldseam.conduction.solid.Box> pieces = solids.select(each -> each.high(0) < whole.high(0));
+        coldseam.conduction.solid.Cuboid whole = solution.body().extent();
+        ImmutableList<coldseam.conduction.solid.Cuboid> solids = solution.body()
+                .painted()
+                .selectInstancesOf(PaintedBox.Solid.class)
+                .collect(PaintedBox.Solid::box);
+        ImmutableList<coldseam.conduction.solid.Cuboid> pieces = solids.select(each -> each.high(0) < whole.high(0));
         if (pieces.isEmpty()) {
             return new BodyPicture(solution, units);
         }
@@ -177,7 +179,7 @@ public final class BodyPicture {
         return new BodyPicture(
                 solution,
                 units,
-                coldseam.conduction.solid.Box.of(
+                coldseam.conduction.solid.Cuboid.of(
                         whole.low(0),
                         pieces.collectDouble(each -> each.low(1)).min() - BESIDE,
                         whole.low(2),
@@ -192,7 +194,7 @@ public final class BodyPicture {
                 layer);
     }
 
-    private static double middle(coldseam.conduction.solid.Box box, int direction) {
+    private static double middle(coldseam.conduction.solid.Cuboid box, int direction) {
         return (box.low(direction) + box.high(direction)) / 2;
     }
 

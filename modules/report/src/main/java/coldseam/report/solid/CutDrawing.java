@@ -39,7 +39,7 @@ final class CutDrawing {
     private final double at;
     private final BodyCut cut;
     /** The part of the body that is shown. */
-    private final coldseam.conduction.solid.Box shown;
+    private final coldseam.conduction.solid.Cuboid shown;
 
     private final int across;
     private final int up;
@@ -49,7 +49,8 @@ final class CutDrawing {
      * @param at where, m
      * @param shown the part of the body that is drawn
      */
-    CutDrawing(BodySolution solution, UnitSystem units, int direction, double at, coldseam.conduction.solid.Box shown) {
+    CutDrawing(
+            BodySolution solution, UnitSystem units, int direction, double at, coldseam.conduction.solid.Cuboid shown) {
         this.solution = solution;
         this.units = units;
         this.direction = direction;

@@ -1,12 +1,12 @@
 package coldseam.report.solid;
 
-import coldseam.conduction.solid.Body;
-import coldseam.conduction.solid.Painted;
+import coldseam.conduction.solid.PaintedBox;
+import coldseam.conduction.solid.SolidBody;
 import coldseam.report.drawing.Look;
 import coldseam.report.section.Looks;
 
 /** How the painted boxes of a body look. */
-record Palettes(Body body) {
+record Palettes(SolidBody body) {
 
     /** @param piece index of a painted box of material */
     Look of(int piece) {
@@ -15,7 +15,7 @@ record Palettes(Body body) {
                 .match(solid -> Looks.of(solid.material(), solid.conductivity()), air -> Look.AIR, none -> Look.AIR);
     }
 
-    Painted.Solid solid(int piece) {
-        return (Painted.Solid) body.painted().get(piece);
+    PaintedBox.Solid solid(int piece) {
+        return (PaintedBox.Solid) body.painted().get(piece);
     }
 }

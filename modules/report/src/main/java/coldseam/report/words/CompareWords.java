@@ -5,6 +5,7 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Alternatives.About;
+import coldseam.envelope.Alternatives.Change;
 import coldseam.envelope.Alternatives.Option;
 import coldseam.envelope.House;
 import coldseam.files.quantity.Dimension;
@@ -69,19 +70,21 @@ public record CompareWords(UnitSystem units) {
                 : units.readable(total.lower(), total.upper(), Dimension.HEAT_LOSS_COEFFICIENT);
     }
 
-    /** "72 EUR a year saved", "… more to heat"; empty without degree days or a price. */
+    /** "72 EUR a year saved", "… more to heat"; empty without degree days or a price, and of nothing. */
     public static Optional<String> yearly(Interval more, House house) {
-        return Yearly.money(more.times(-1), house).map(saved -> {
-            double amount = Math.abs(saved.middle());
-            return (amount < 1
-                            ? "less than 1 " + house.prices().currency()
-                            : String.format(
-                                    Locale.ROOT,
-                                    "%.0f %s",
-                                    amount,
-                                    house.prices().currency()))
-                    + " a year " + (saved.middle() < 0 ? "more to heat" : "saved");
-        });
+        return more.equals(Interval.of(0))
+                ? Optional.empty()
+                : Yearly.money(more.times(-1), house).map(saved -> {
+                    double amount = Math.abs(saved.middle());
+                    return (amount < 1
+                                    ? "less than 1 " + house.prices().currency()
+                                    : String.format(
+                                            Locale.ROOT,
+                                            "%.0f %s",
+                                            amount,
+                                            house.prices().currency()))
+                            + " a year " + (saved.middle() < 0 ? "more to heat" : "saved");
+                });
     }
 
     /** "better", "as good" or "worse". */
@@ -164,6 +167,10 @@ public record CompareWords(UnitSystem units) {
         built.payback().ifPresent(years -> parts.add("paid back in " + years(years) + " years"));
         if (built.cost().isEmpty()) {
             parts.add("no cost given");
+        }
+        if (alternative.option().change() instanceof Change.Windows windows
+                && windows.rating().source().isEmpty()) {
+            parts.add("its U without a product's source");
         }
         return parts.makeString("; ");
     }

@@ -1,6 +1,5 @@
 package coldseam.report.words;
 
-import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.audit.Assumed;
 import coldseam.audit.Audit;
 import coldseam.audit.HeldByMemory;
@@ -74,6 +73,9 @@ public final class HonestWords {
                             .collect(kind -> "no " + kind.name().toLowerCase(Locale.ROOT))
                             .makeString(" and "));
         }
+        if (assumed.nothingThrough()) {
+            parts.add("that nothing goes through the insulation at a spot");
+        }
         if (assumed.withoutProduct() > 0) {
             parts.add((assumed.withoutProduct() == assumed.conductivities() && assumed.conductivities() > 1
                             ? "all " + assumed.conductivities()
@@ -85,6 +87,10 @@ public final class HonestWords {
             parts.add("the U of " + Phrases.count(assumed.undeclared().size(), "window or door", "windows and doors")
                     + " without a product's source");
         }
+        if (assumed.foundUndeclared() > 0) {
+            parts.add("the U of " + Phrases.count(assumed.foundUndeclared(), "window or door", "windows and doors")
+                    + " as found without a source");
+        }
         return parts.isEmpty() ? Optional.empty() : Optional.of("Of it assumed: " + parts.makeString("; ") + ".");
     }
 
@@ -93,9 +99,18 @@ public final class HonestWords {
             parts.add("that " + say(what.byHand().sumOfDouble(JunctionRow::length), Dimension.LENGTH)
                     + " of seams drawn by hand carry, and control air, water and vapour, as their files say");
         }
+        MutableList<String> own = Lists.mutable.empty();
         if (what.ownDetails().notEmpty()) {
-            parts.add("that " + say(what.ownDetails().sumOfDouble(JunctionRow::length), Dimension.LENGTH)
-                    + " of seams are built, and hold, as details of the house's own say");
+            own.add(say(what.ownDetails().sumOfDouble(JunctionRow::length), Dimension.LENGTH) + " of seams");
+        }
+        if (what.ownPoints() > 0) {
+            own.add(Phrases.count(what.ownPoints(), "point", "points"));
+        }
+        if (what.ownCorners() > 0) {
+            own.add(Phrases.count(what.ownCorners(), "corner", "corners"));
+        }
+        if (own.notEmpty()) {
+            parts.add("that " + own.makeString(" and ") + " are built, and hold, as details of the house's own say");
         }
         what.bare()
                 .forEach(assembly -> parts.add("that \"" + assembly.name() + "\" is carried by "
@@ -110,15 +125,19 @@ public final class HonestWords {
                     + say(what.tall().sumOfDouble(Surface::internalArea), Dimension.AREA)
                     + " of walls higher indoors than one storey");
         }
+        if (what.platform().notEmpty()) {
+            parts.add("that old studs stop at the floors, "
+                    + say(what.platform().sumOfDouble(JunctionRow::length), Dimension.LENGTH)
+                    + " (no balloon-frame is said)");
+        }
         if (what.best().notEmpty()) {
             parts.add("that "
-                    + Phrases.count(what.best().size(), "window or door loses", "windows or doors lose")
+                    + Phrases.count(
+                            what.best().size(),
+                            "window or door, or its frame, loses",
+                            "windows or doors, or their frames, lose")
                     + " less than the best usual ones, U from "
-                    + say(
-                            what.best()
-                                    .collectDouble(WindowTransmittance::transmittance)
-                                    .min(),
-                            Dimension.TRANSMITTANCE));
+                    + say(what.best().collectDouble(Unlikely::least).min(), Dimension.TRANSMITTANCE));
         }
         what.steps()
                 .forEach(door -> parts.add("that the door \"" + door.name() + "\" has its sill "

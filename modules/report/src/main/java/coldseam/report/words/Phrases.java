@@ -74,17 +74,29 @@ public record Phrases(UnitSystem units) {
     /** What the catalogue would do instead, as a next step. */
     String better(BridgeSheet<?> sheet) {
         return sheet.best()
-                .map(best -> String.format(
-                        Locale.ROOT,
-                        "the catalogue's best here is \"%s\" (%s), %s%s",
-                        best.detail().name(),
-                        best.detail().id(),
-                        transmittance(sheet, best.psiOrChi(DimensionSystem.EXTERNAL)),
-                        best.detail()
-                                .cost()
-                                .map(cost -> ", " + cost.sourced(units))
-                                .orElse("")))
-                .orElseGet(() -> "the catalogue has nothing better for these layers" + lengths(sheet));
+                        .map(best -> String.format(
+                                Locale.ROOT,
+                                "the catalogue's best here is \"%s\" (%s), %s%s",
+                                best.detail().name(),
+                                best.detail().id(),
+                                transmittance(sheet, best.psiOrChi(DimensionSystem.EXTERNAL)),
+                                best.detail()
+                                        .cost()
+                                        .map(cost -> ", " + cost.sourced(units))
+                                        .orElse("")))
+                        .orElseGet(() -> "the catalogue has nothing better for these layers" + lengths(sheet))
+                + withheld(sheet);
+    }
+
+    /** What asks for old parts to come down. */
+    private static String withheld(BridgeSheet<?> sheet) {
+        return sheet.withheld().isEmpty()
+                ? ""
+                : "; once taken down (named under taken-down), these may be built, too: "
+                        + listed(sheet.withheld()
+                                .toReversed()
+                                .collect(each -> "\"" + each.name() + "\" (" + each.id() + ": "
+                                        + each.suits().takesDown().makeString(", ") + ")"));
     }
 
     /** What the detail that was chosen lets a house change. */

@@ -36,7 +36,16 @@ class ConvertPointsTest {
                                         detail.parameters().getFirst().value())),
                         wall));
         PointSheetData data = ConvertPoints.sheet(new BridgeSheet<>(
-                "P1", options.getLast(), Optional.empty(), options, Lists.immutable.of("brackets"), 4, true, 0.5, 0.4));
+                "P1",
+                options.getLast(),
+                Optional.empty(),
+                options,
+                Lists.immutable.empty(),
+                Lists.immutable.of("brackets"),
+                4,
+                true,
+                0.5,
+                0.4));
         assertEquals(
                 options.collect(option -> option.detail().id()),
                 data.options().collect(PointSheetData.OptionPoint::detail));

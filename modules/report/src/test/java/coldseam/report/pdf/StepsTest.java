@@ -65,9 +65,62 @@ class StepsTest {
             });
             steps.add(says("c"));
             assertTrue(begun.await(60, TimeUnit.SECONDS), "nothing was begun before its turn");
-            steps.take();
+            steps.finish();
             assertEquals("abc", taken.toString());
         }
+    }
+
+    /** One step waits for what only comes after all were given: nobody waits for it before. */
+    @Test
+    void othersAreSetWhileTheyAreTaken() {
+        CountDownLatch set = new CountDownLatch(1);
+        try (Steps steps = Steps.onAllCores()) {
+            steps.add(() -> {
+                awaited(set);
+                taken.append('a');
+            });
+            steps.take();
+            steps.add(says("b"));
+            assertEquals("", taken.toString());
+            set.countDown();
+            steps.take();
+            steps.add(says("c"));
+            steps.finish();
+            assertEquals("abc", taken.toString());
+        }
+    }
+
+    @Test
+    void stepThatFailsFailsWhenTheNextAreTakenAndNoneIsAfterwards() {
+        try (Steps steps = Steps.onAllCores()) {
+            steps.add(() -> {
+                throw new IllegalArgumentException("a fault");
+            });
+            steps.take();
+            steps.add(says("b"));
+            assertEquals(
+                    "a fault",
+                    assertThrows(IllegalArgumentException.class, steps::finish).getMessage());
+        }
+        assertEquals("", taken.toString());
+    }
+
+    @Test
+    void nothingIsTakenOnceTheyAreClosed() {
+        CountDownLatch begun = new CountDownLatch(1);
+        Steps steps = Steps.onAllCores();
+        steps.add(begun::countDown);
+        steps.add(() -> {
+            try {
+                Thread.sleep(60_000);
+            } catch (InterruptedException ended) {
+                taken.append('a');
+            }
+        });
+        steps.take();
+        awaited(begun);
+        steps.close();
+        assertEquals("a", taken.toString());
     }
 
     @Test

@@ -24,7 +24,8 @@ class HonestWordsTest {
             """;
 
     private static final String LAST =
-            "that the house has no window and no door; all 8 conductivities, generic ones without a product's source.";
+            "that the house has no window and no door; that nothing goes through the insulation at a spot; "
+                    + "all 8 conductivities, generic ones without a product's source.";
 
     private static String assumed(String yaml) {
         return new HonestWords(Sample.audit(yaml, Sample.good()), UnitSystem.SI)
@@ -84,14 +85,15 @@ class HonestWordsTest {
     }
 
     private static final String NO_DOOR =
-            "that the house has no door; all 8 conductivities, generic ones without a product's source";
+            "that the house has no door; that nothing goes through the insulation at a spot; "
+                    + "all 8 conductivities, generic ones without a product's source";
 
     private static final String UNDECLARED = "; the U of 1 window or door without a product's source.";
 
     @Test
     void windowsBetterThanThereAreUsuallyAreCounted() {
         assertEquals(
-                "Of it assumed: that 1 window or door loses less than the best usual ones, U from 0.590 W/(m²·K); "
+                "Of it assumed: that 1 window or door, or its frame, loses less than the best usual ones, U from 0.590 W/(m²·K); "
                         + NO_DOOR + UNDECLARED,
                 assumed(Sample.yaml() + window(0.59, "")));
         assertEquals("Of it assumed: " + NO_DOOR + UNDECLARED, assumed(Sample.yaml() + window(0.6, "")));
@@ -111,7 +113,8 @@ class HonestWordsTest {
 
     @Test
     void doorsWithASillAndOpeningsLargerThanUsualAreNamed() {
-        String said = "that the house has no window; all 8 conductivities, generic ones without a product's source.";
+        String said = "that the house has no window; that nothing goes through the insulation at a spot; "
+                + "all 8 conductivities, generic ones without a product's source.";
         assertEquals(
                 "Of it assumed: that the door \"door\" has its sill 510 mm over the floor; that \"door\" is 3.01 m wide and"
                         + " 2.00 m high; " + said,
@@ -133,10 +136,12 @@ class HonestWordsTest {
                         "materials: {leaflet board: {conductivity: 0.017 W/(m·K), source: a leaflet}}\nassemblies:");
         assertEquals(
                 "Of it assumed: that \"leaflet board\" conducts 0.017 W/(m·K), less than boards without a vacuum do; "
-                        + "that the house has no window and no door; 7 of 8 conductivities, generic ones without a product's source.",
+                        + "that the house has no window and no door; that nothing goes through the insulation at a spot; "
+                        + "7 of 8 conductivities, generic ones without a product's source.",
                 assumed(yaml));
         assertEquals(
-                "Of it assumed: that the house has no window and no door; 7 of 8 conductivities, generic ones without a"
+                "Of it assumed: that the house has no window and no door; that nothing goes through the insulation at a spot; "
+                        + "7 of 8 conductivities, generic ones without a"
                         + " product's source.",
                 assumed(yaml.replace("0.017", "0.018")));
     }

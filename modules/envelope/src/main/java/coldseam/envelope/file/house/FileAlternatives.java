@@ -232,6 +232,9 @@ record FileAlternatives(
             @Doc("Instead of transmittance: what it follows from.")
             Optional<FileGlazing> glazing,
 
+            @Doc("Where its thermal transmittance is declared; source is where its cost comes from.")
+            Optional<String> declared,
+
             @Doc("Depth of the frame across the wall; as described where it is missing.")
             @Unit(Dimension.THICKNESS)
             @Bounds(atLeast = "20 mm", atMost = "300 mm", usual = "60 to 120 mm")
@@ -255,6 +258,7 @@ record FileAlternatives(
 
         OpeningOption {
             FileOpening.requireRating(transmittance, frameTransmittance, glazing);
+            declared.ifPresent(text -> SourceText.require("declared", text));
         }
 
         @Override
@@ -269,8 +273,7 @@ record FileAlternatives(
 
         Change change() {
             return new Change.Windows(
-                    // Its source is that of its cost.
-                    FileOpening.rating(transmittance, frameTransmittance, glazing, Optional.empty()),
+                    FileOpening.rating(transmittance, frameTransmittance, glazing, declared),
                     boxed(frameDepth),
                     boxed(setBack));
         }

@@ -65,12 +65,18 @@ record FileFound(
             @Doc("From the old wall's outer face to the frame's; where the detail has it if it is missing.")
             @Unit(Dimension.THICKNESS)
             @Bounds(atLeast = "0 mm", atMost = "2 m")
-            OptionalDouble setBack) {
+            OptionalDouble setBack,
+
+            @Doc("Where its thermal transmittance comes from, such as a measurement or the maker's papers.")
+            Optional<String> source) {
+
+        FileFoundOpening {
+            source.ifPresent(text -> SourceText.require("source", text));
+        }
 
         Window window() {
             return new Window(
-                    FileOpening.rating(
-                            OptionalDouble.of(transmittance), frameTransmittance, Optional.empty(), Optional.empty()),
+                    FileOpening.rating(OptionalDouble.of(transmittance), frameTransmittance, Optional.empty(), source),
                     setBack);
         }
     }

@@ -19,6 +19,10 @@ import org.eclipse.collections.api.list.ImmutableList;
 @Doc("A house: its site, what it is built of, its shape, and the choices made for its junctions.")
 record FileHouse(
         @Doc("Name of the house, as the audit prints it.") String house,
+
+        @Doc("For whom the audit is made, and by whom.") @Default("")
+        FileSubmittal submittal,
+
         @Doc("Climate, ground and conventions.") FileSite site,
 
         @Doc("Of an old house, what is built new or taken down; left out, everything is built new.")

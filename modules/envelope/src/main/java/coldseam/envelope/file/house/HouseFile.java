@@ -111,6 +111,7 @@ public final class HouseFile {
                 .toImmutableMap(Named::name, each -> each.value().assembly(each.name(), materials));
         House house = new House(
                 file.house(),
+                file.submittal().submittal(),
                 file.site().site(),
                 file.retrofit().map(each -> each.retrofit(assemblies, file.openings())),
                 usedMaterials(own, assemblies),

@@ -3,7 +3,6 @@ package coldseam.envelope.file.house;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.files.Faults;
-import coldseam.files.Named;
 import coldseam.files.Position;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -13,8 +12,8 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** Whether a house's own materials are like the built-in ones whose names they take, and which thicknesses there are of each. */
-final class MaterialChecks {
+/** Whether a house's or a detail's own materials are like the built-in ones whose names they take, and which thicknesses there are of each. */
+public final class MaterialChecks {
 
     /**
      * How many times more or less than the built-in material one of the same name may conduct: kinds of one material differ by
@@ -38,7 +37,7 @@ final class MaterialChecks {
 
     /** Adds a fault for each material that only borrows a name, and for edge insulation that does not insulate. */
     void check() {
-        house.materials().forEach(own -> MaterialLibrary.filed(own.name()).ifPresent(known -> like(own, known)));
+        house.materials().forEach(own -> like(own.name(), own.value().conductivity(), own.place(), faults));
         if (house.body() instanceof FileBody.FileStoreys storeys) {
             bases(storeys).forEach(this::edge);
         }
@@ -56,18 +55,25 @@ final class MaterialChecks {
                         .flatCollect(storey -> storey.base().stream().toList()));
     }
 
-    private void like(Named<FileMaterial> own, FileMaterial known) {
-        double ratio = own.value().conductivity() / known.conductivity();
-        double less = least(known.material(own.name()));
-        if (ratio > ALIKE || ratio < less) {
-            faults.add(
-                    own.place(),
-                    "a material of a built-in one's name conducts like it",
-                    conductivity(own.value().conductivity()),
-                    conductivity(known.conductivity() * less) + " to " + conductivity(known.conductivity() * ALIKE)
-                            + "; built in: " + conductivity(known.conductivity()),
-                    "correct it, or give the product a name of its own");
-        }
+    /**
+     * Adds a fault where a material only borrows a built-in one's name.
+     *
+     * @param conductivity W/(m·K)
+     */
+    public static void like(String name, double conductivity, Position place, Faults faults) {
+        MaterialLibrary.named(name).ifPresent(known -> {
+            double least = known.conductivity() * least(known);
+            double most = known.conductivity() * ALIKE;
+            if (conductivity < least || conductivity > most) {
+                faults.add(
+                        place,
+                        "a material of a built-in one's name conducts like it",
+                        conductivity(conductivity),
+                        conductivity(least) + " to " + conductivity(most) + "; built in: "
+                                + conductivity(known.conductivity()),
+                        "correct it, or give the product a name of its own");
+            }
+        });
     }
 
     /** The least share of a built-in material's conductivity that one of its name, or a layer of it, may have. */

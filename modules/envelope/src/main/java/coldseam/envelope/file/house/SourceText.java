@@ -3,7 +3,7 @@ package coldseam.envelope.file.house;
 import coldseam.files.BadValueException;
 
 /** What a file gives as a source: enough that somebody could ask for it. */
-final class SourceText {
+public final class SourceText {
 
     /** Fewer letters and digits than this name nothing (judgement). */
     private static final int LEAST = 3;
@@ -25,7 +25,7 @@ final class SourceText {
      * @param component of the record, as Java writes it
      * @throws BadValueException at that key
      */
-    static void require(String component, String text) {
+    public static void require(String component, String text) {
         if (isNone(text)) {
             throw new BadValueException(component, ASKED, '"' + text + '"', "", NEXT);
         }

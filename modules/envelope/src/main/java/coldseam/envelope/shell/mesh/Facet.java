@@ -14,6 +14,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * A surface in the making: its outline on the lattice and what its neighbours must know of it.
  *
  * @param name unique
+ * @param whole what the file may call it by: all pieces of one surface bear one
  * @param use what it is to the house
  * @param assembly empty where none is given or the facet is a step
  * @param exposure what it faces
@@ -24,6 +25,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 public record Facet(
         String name,
+        String whole,
         Body.Use use,
         Optional<Assembly> assembly,
         Exposure exposure,
@@ -57,6 +59,19 @@ public record Facet(
      */
     public record Traits(String storey, int level, double floor, Mark mark) {}
 
+    /** One that is no piece of anything. */
+    public Facet(
+            String name,
+            Body.Use use,
+            Optional<Assembly> assembly,
+            Exposure exposure,
+            ImmutableList<Vertex> outline,
+            double inset,
+            boolean missing,
+            Traits traits) {
+        this(name, name, use, assembly, exposure, outline, inset, missing, traits);
+    }
+
     public boolean step() {
         return traits.mark() == Mark.STEP;
     }
@@ -66,15 +81,20 @@ public record Facet(
     }
 
     public Facet withOutline(ImmutableList<Vertex> corners) {
-        return new Facet(name, use, assembly, exposure, corners, inset, missing, traits);
+        return new Facet(name, whole, use, assembly, exposure, corners, inset, missing, traits);
     }
 
     public Facet withName(String other) {
-        return new Facet(other, use, assembly, exposure, outline, inset, missing, traits);
+        return new Facet(other, other, use, assembly, exposure, outline, inset, missing, traits);
+    }
+
+    /** A piece of what it was: told apart by its name, and called by the old one as well. */
+    public Facet pieceNamed(String other) {
+        return new Facet(other, whole, use, assembly, exposure, outline, inset, missing, traits);
     }
 
     public Facet withTraits(Traits other) {
-        return new Facet(name, use, assembly, exposure, outline, inset, missing, other);
+        return new Facet(name, whole, use, assembly, exposure, outline, inset, missing, other);
     }
 
     /** Twice the area vector, lattice units squared, exact. */

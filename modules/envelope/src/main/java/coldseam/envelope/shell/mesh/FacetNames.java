@@ -31,14 +31,20 @@ public final class FacetNames {
             return name + ", " + Compass.of(away.x(), away.y()).word() + (level ? " side" : " slope");
         });
         ImmutableList<String> numbered = numbered(names.toImmutable());
-        return facets.collectWithIndex((facet, i) -> facet.withName(numbered.get(i)))
+        return facets.collectWithIndex(
+                        (facet, i) -> facet.withName(names.get(i)).pieceNamed(numbered.get(i)))
                 .toImmutable();
     }
 
     /** One name for all, numbered from the second on. */
     public static ImmutableList<Facet> numbered(String name, MutableList<Facet> facets) {
-        ImmutableList<String> names = numbered(facets.collect(facet -> name).toImmutable());
-        return facets.collectWithIndex((facet, i) -> facet.withName(names.get(i)))
+        return numbered(facets.collect(facet -> facet.withName(name)));
+    }
+
+    /** Adds (2), (3) … to the names of what comes again. */
+    public static ImmutableList<Facet> numbered(MutableList<Facet> facets) {
+        ImmutableList<String> names = numbered(facets.collect(Facet::name).toImmutable());
+        return facets.collectWithIndex((facet, i) -> facet.pieceNamed(names.get(i)))
                 .toImmutable();
     }
 

@@ -98,20 +98,19 @@ final class StoreyWalls {
             };
             walls.forEachWithIndex((outline, i) -> {
                 String name = wall(owner).name() + part;
-                facets.add(wallFacet(owner, walls.size() == 1 ? name : name + " (" + (i + 1) + ")", outline));
+                Facet wall = wallFacet(owner, outline);
+                facets.add((owner.part() == WallPieces.Part.UNDER_FLOOR ? wall.withName(name) : wall)
+                        .pieceNamed(walls.size() == 1 ? name : name + " (" + (i + 1) + ")"));
             });
             String step = "step of the walls, " + stacks.storey(owner.storey()).name();
             list.reject(walls::contains)
                     .forEach(outline -> steps.add(
                             LevelFaces.step(step, levels.traits(stacks, owner.storey(), Facet.Mark.STEP), outline, 0)));
         });
-        ImmutableList<String> names =
-                FacetNames.numbered(steps.collect(Facet::name).toImmutable());
-        steps.forEachWithIndex((step, i) -> facets.add(step.withName(names.get(i))));
-        ImmutableList<String> over =
-                FacetNames.numbered(gables.collect(Facet::name).toImmutable());
+        facets.addAllIterable(FacetNames.numbered(steps));
+        ImmutableList<Facet> over = FacetNames.numbered(gables);
         for (int i = 0; i < gables.size(); i++) {
-            gables.set(i, gables.get(i).withName(over.get(i)));
+            gables.set(i, over.get(i));
         }
     }
 
@@ -172,7 +171,7 @@ final class StoreyWalls {
         };
     }
 
-    private Facet wallFacet(WallPieces.Owner owner, String name, ImmutableList<Vertex> outline) {
+    private Facet wallFacet(WallPieces.Owner owner, ImmutableList<Vertex> outline) {
         Body.Wall wall = wall(owner);
         Optional<Assembly> assembly = find(wall.assembly());
         Facet.Mark mark = Facet.Mark.NONE;
@@ -185,7 +184,7 @@ final class StoreyWalls {
             mark = Facet.Mark.UNDER_GABLE;
         }
         return new Facet(
-                name,
+                wall.name(),
                 Body.Use.WALL,
                 assembly,
                 exposure(owner, wall),

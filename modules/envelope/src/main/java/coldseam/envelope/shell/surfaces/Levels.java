@@ -98,9 +98,7 @@ final class Levels {
         ImmutableList<Facet> floors = whole.select(Levels::under);
         whole.forEach(facet ->
                 all.addAllIterable(facet.use() == Body.Use.WALL ? cut(facet, floors) : Lists.immutable.of(of(facet))));
-        ImmutableList<String> names =
-                FacetNames.numbered(all.collect(Facet::name).toImmutable());
-        return all.collectWithIndex((facet, i) -> facet.withName(names.get(i))).toImmutable();
+        return FacetNames.numbered(all);
     }
 
     /** Index of the storey that a height belongs to. */

@@ -10,13 +10,13 @@ import org.eclipse.collections.api.list.primitive.ImmutableIntList;
  * Audits of sets with their corners. What a corner loses follows from the details of all edges that meet there, so it is no
  * part of any one decision and does not add up with others; it is solved for the few sets that are told of.
  */
-final class Whole {
+final class WholeAudits {
 
     private final Variants variants;
     private final Progress progress;
     private final Map<ImmutableIntList, Audit> audits = new HashMap<>();
 
-    Whole(Variants variants, Progress progress) {
+    WholeAudits(Variants variants, Progress progress) {
         this.variants = variants;
         this.progress = progress;
     }

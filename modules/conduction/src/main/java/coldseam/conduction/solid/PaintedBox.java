@@ -4,10 +4,10 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /** A painted box; a later one covers an earlier one, solids and air alike. */
-public sealed interface Painted {
+public sealed interface PaintedBox {
 
     /** Where. */
-    Box box();
+    Cuboid box();
 
     /** The result of the function that fits this kind. */
     <T> T match(Function<Solid, T> solid, Function<Air, T> air, Function<Adiabatic, T> adiabatic);
@@ -18,7 +18,7 @@ public sealed interface Painted {
      * @param material its name
      * @param conductivity W/(m·K), greater than 0
      */
-    record Solid(String material, double conductivity, Box box) implements Painted {
+    record Solid(String material, double conductivity, Cuboid box) implements PaintedBox {
 
         @Override
         public <T> T match(Function<Solid, T> solid, Function<Air, T> air, Function<Adiabatic, T> adiabatic) {
@@ -32,10 +32,10 @@ public sealed interface Painted {
      * @param environment its name
      * @param own resistances of the surfaces that face this box; the environment's where empty
      */
-    record Air(String environment, Box box, Optional<Faces> own) implements Painted {
+    record Air(String environment, Cuboid box, Optional<Faces> own) implements PaintedBox {
 
         /** Air whose surfaces have the environment's resistances. */
-        public Air(String environment, Box box) {
+        public Air(String environment, Cuboid box) {
             this(environment, box, Optional.empty());
         }
 
@@ -46,7 +46,7 @@ public sealed interface Painted {
     }
 
     /** Nothing that takes or gives heat. */
-    record Adiabatic(Box box) implements Painted {
+    record Adiabatic(Cuboid box) implements PaintedBox {
 
         @Override
         public <T> T match(Function<Solid, T> solid, Function<Air, T> air, Function<Adiabatic, T> adiabatic) {

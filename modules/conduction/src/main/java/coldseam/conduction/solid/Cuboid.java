@@ -6,11 +6,11 @@ package coldseam.conduction.solid;
  * @param from the corner of the smaller coordinates
  * @param to the corner of the larger ones
  */
-public record Box(Place from, Place to) {
+public record Cuboid(Place from, Place to) {
 
     /** The box between two opposite corners, in whatever order their coordinates come. */
-    public static Box of(double x0, double y0, double z0, double x1, double y1, double z1) {
-        return new Box(
+    public static Cuboid of(double x0, double y0, double z0, double x1, double y1, double z1) {
+        return new Cuboid(
                 new Place(Math.min(x0, x1), Math.min(y0, y1), Math.min(z0, z1)),
                 new Place(Math.max(x0, x1), Math.max(y0, y1), Math.max(z0, z1)));
     }

@@ -12,7 +12,7 @@ import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
 /** Finds the lines along which the drawing stops and the house goes on. */
-final class Cuts {
+final class CutLines {
 
     private static final double ON = 1e-4;
 
@@ -26,7 +26,7 @@ final class Cuts {
     private final ImmutableList<SectionEnd> ends;
     private final Box window;
 
-    Cuts(PaintedParts parts, ImmutableList<SectionEnd> ends, Box window) {
+    CutLines(PaintedParts parts, ImmutableList<SectionEnd> ends, Box window) {
         this.parts = parts;
         this.ends = ends;
         this.window = window;

@@ -3,7 +3,7 @@ package coldseam.conduction.solid;
 import java.util.Locale;
 
 /** A face of a box by its outward direction; the order is that of the sides of a grid's cell. */
-public enum Side {
+public enum BoxSide {
     X0,
     X1,
     Y0,
@@ -22,7 +22,7 @@ public enum Side {
     }
 
     /** Where the face of a box lies on its axis. */
-    public double of(Box box) {
+    public double of(Cuboid box) {
         return high() ? box.high(direction()) : box.low(direction());
     }
 

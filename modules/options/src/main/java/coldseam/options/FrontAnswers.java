@@ -28,7 +28,7 @@ import org.eclipse.collections.api.set.ImmutableSet;
 /**
  * Asks the front, and audits each set that it answers with as a whole: an answer stands only where the audit says the same.
  */
-final class Answers {
+final class FrontAnswers {
 
     /** Sets that are audited for one answer, at most; past it none is proven. */
     private static final int MOST_TRIED = 12;
@@ -47,17 +47,17 @@ final class Answers {
 
     private final Variants variants;
     private final Function<ImmutableIntList, Audit> audited;
-    private final Whole whole;
+    private final WholeAudits whole;
     private final Combinations combinations;
     private final Front front;
     private final Wish wish;
     private final Audit described;
     private final House house;
 
-    Answers(
+    FrontAnswers(
             Variants variants,
             Function<ImmutableIntList, Audit> audited,
-            Whole whole,
+            WholeAudits whole,
             Combinations combinations,
             Front front,
             Wish wish) {

@@ -6,4 +6,4 @@ package coldseam.conduction;
  * @param environment its name
  * @param value W/m of a planar section, W of an axisymmetric one and of a body
  */
-public record HeatFlow(String environment, Interval value) {}
+public record NetHeatFlow(String environment, Interval value) {}

@@ -12,4 +12,4 @@ import coldseam.report.drawing.Look;
  * @param look how it is drawn
  * @param solved whether heat flow was computed in it
  */
-record Part(Polygon outline, String material, double conductivity, Look look, boolean solved) {}
+record PaintedPart(Polygon outline, String material, double conductivity, Look look, boolean solved) {}

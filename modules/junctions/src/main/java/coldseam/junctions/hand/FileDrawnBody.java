@@ -1,6 +1,6 @@
 package coldseam.junctions.hand;
 
-import coldseam.conduction.solid.Side;
+import coldseam.conduction.solid.BoxSide;
 import coldseam.files.Bounds;
 import coldseam.files.Default;
 import coldseam.files.Defines;
@@ -33,7 +33,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param chi what is taken from the coupling
  */
 @Noun("a body")
-record FileBody(
+record FileDrawnBody(
         Position place,
         String section,
         FileSection.Lengths lengths,
@@ -41,7 +41,7 @@ record FileBody(
 
         @Default("1") @Bounds(atLeast = "1") double multiplicity,
 
-        @Default("") ImmutableList<Side> cutPlanes,
+        @Default("") ImmutableList<BoxSide> cutPlanes,
         @Size(min = 1) ImmutableList<Located<FilePainted>> painted,
         @Size(min = 1) @Defines("environment") ImmutableList<Named<FileAir>> environments,
         @Default("") ImmutableList<Located<FilePatch>> patches,
@@ -121,12 +121,12 @@ record FileBody(
         /** Of a point on a plane: the two cut planes whose common line is the undisturbed stack of layers. */
         @Marked("surface")
         @Noun("the surface chi is counted from")
-        record Surface(@Size(min = 2, max = 2) ImmutableList<Side> surface) implements FileChi {}
+        record Surface(@Size(min = 2, max = 2) ImmutableList<BoxSide> surface) implements FileChi {}
 
         /** Of a point on an edge: the cut plane that is the undisturbed section. */
         @Marked("edge")
         @Noun("the edge chi is counted from")
-        record Edge(Side edge) implements FileChi {}
+        record Edge(BoxSide edge) implements FileChi {}
     }
 
     /** Which lengths are counted. */

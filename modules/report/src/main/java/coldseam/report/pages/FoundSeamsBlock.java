@@ -14,13 +14,13 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What was found at a seam, in one table with what is planned there, and drawn. */
-final class FoundSeams {
+final class FoundSeamsBlock {
 
     private final Page page;
     private final BridgeSheet<JunctionResult> planned;
     private final ImmutableList<AsFound.Seam> seams;
 
-    private FoundSeams(Page page, BridgeSheet<JunctionResult> planned, AsFound found) {
+    private FoundSeamsBlock(Page page, BridgeSheet<JunctionResult> planned, AsFound found) {
         this.page = page;
         this.planned = planned;
         this.seams = found.of(planned);
@@ -32,7 +32,7 @@ final class FoundSeams {
         if (sheet.junction().isPresent()) {
             page.audit()
                     .found()
-                    .ifPresent(found -> new FoundSeams(page, (BridgeSheet<JunctionResult>) sheet, found).write());
+                    .ifPresent(found -> new FoundSeamsBlock(page, (BridgeSheet<JunctionResult>) sheet, found).write());
         }
     }
 

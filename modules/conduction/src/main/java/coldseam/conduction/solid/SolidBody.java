@@ -16,12 +16,12 @@ import org.eclipse.collections.api.set.ImmutableSet;
  * @param patches may be empty; of one environment they do not overlap
  * @param probes may be empty
  */
-public record Body(
+public record SolidBody(
         String name,
-        Box extent,
+        Cuboid extent,
         double multiplicity,
-        ImmutableSet<Side> cutPlanes,
-        ImmutableList<Painted> painted,
+        ImmutableSet<BoxSide> cutPlanes,
+        ImmutableList<PaintedBox> painted,
         ImmutableList<BodyEnvironment> environments,
         ImmutableList<Patch> patches,
         ImmutableList<BodyProbe> probes) {
