@@ -34,6 +34,7 @@ final class BandDrawingReader extends TermsReader {
     private static final String AWAY = "away";
     private static final String BEYOND = "beyond";
     private static final String SET_BACK = "set-back";
+    private static final String PART = "part";
 
     /** Which layers of a role end somewhere: the nth from the inside, or the outermost, or all. */
     private static final Pattern WHICH = Pattern.compile("(innermost|outermost) (.+)|(.+?)(?: ([1-9][0-9]?))?");
@@ -55,7 +56,7 @@ final class BandDrawingReader extends TermsReader {
     BandDrawing drawing() {
         DrawingTerms terms = terms();
         MutableList<Statement> statements = Lists.mutable.empty();
-        file.drawing().each(each -> statement(each).ifPresent(statements::add));
+        file.drawing().flatCollect(this::parts).each(each -> statement(each).ifPresent(statements::add));
         if (form.framed() && statements.noneSatisfy(Statement.Frame.class::isInstance)) {
             faults.add(file.place(), "the drawing needs its frame", "", "", "add \"- frame: set-back\"");
         }
@@ -114,9 +115,32 @@ final class BandDrawingReader extends TermsReader {
 
     // Statements.
 
+    /** What stands in a drawing's place of a part that many drawings have; anything else as it is. */
+    private ImmutableList<SourceNode> parts(SourceNode node) {
+        Optional<SourceNode.Entry> named =
+                node instanceof SourceNode.Mapping mapping ? mapping.entry(PART) : Optional.empty();
+        if (named.isEmpty()) {
+            return Lists.immutable.of(node);
+        }
+        Keys keys = new Keys((SourceNode.Mapping) node, faults);
+        Optional<Keys.Text> name = keys.text(PART);
+        keys.refuseOthers("a part");
+        ImmutableList<String> known = SharedParts.names();
+        if (name.isEmpty() || !known.contains(name.get().text())) {
+            name.ifPresent(text -> faults.add(
+                    text.place(),
+                    "a part that comes with the catalogue is needed",
+                    '"' + text.text() + '"',
+                    known.makeString(", "),
+                    "draw anything else as a block"));
+            return Lists.immutable.empty();
+        }
+        return SharedParts.statements(name.get().text());
+    }
+
     private Optional<Statement> statement(SourceNode node) {
         ImmutableList<String> words =
-                Lists.immutable.of("band", "block", "shape", "strip", "clear", "divide", "ground", "frame");
+                Lists.immutable.of("band", "block", "shape", "strip", "clear", "divide", "ground", "frame", PART);
         if (node instanceof SourceNode.Mapping mapping && mapping.entries().notEmpty()) {
             // A later key may have the same word: the range along a seam is called "frame" where a frame meets a wall.
             String first = mapping.entries().getFirst().key();

@@ -38,6 +38,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -186,21 +187,63 @@ final class CatalogueTradeTest {
     void worstAndBestStandOneDoorInOnePlane() {
         for (Rank rank : new Rank[] {Rank.WORST, Rank.BEST}) {
             ImmutableList<String> planes = Lists.immutable
-                    .of(
-                            JunctionKind.JAMB,
-                            JunctionKind.HEAD,
-                            JunctionKind.SILL,
-                            JunctionKind.SLAB_THRESHOLD,
-                            JunctionKind.of("door threshold over a cold space"),
-                            JunctionKind.of("door threshold over a heated room"),
-                            JunctionKind.of("garage slab at the door"),
-                            JunctionKind.of("cellar door threshold"),
-                            JunctionKind.TERRACE_THRESHOLD)
+                    .of(JunctionKind.JAMB, JunctionKind.HEAD, JunctionKind.SILL)
+                    .newWithAll(THRESHOLDS)
                     .flatCollect(kind -> CATALOGUE.options(kind).select(each -> each.rank() == rank))
                     .collect(CatalogueTradeTest::frame)
                     .distinct();
             assertEquals(1, planes.size(), rank + " options: " + planes);
         }
+    }
+
+    /** Kinds of a door's lower edge. */
+    private static final ImmutableList<JunctionKind> THRESHOLDS = Lists.immutable.of(
+            JunctionKind.SLAB_THRESHOLD,
+            JunctionKind.of("door threshold over a cold space"),
+            JunctionKind.of("door threshold over a heated room"),
+            JunctionKind.of("garage slab at the door"),
+            JunctionKind.of("cellar door threshold"),
+            JunctionKind.TERRACE_THRESHOLD);
+
+    /** Whatever threshold, sill or shutter box is taken, there are a jamb and a head whose frames stand in its plane. */
+    @Test
+    void everyOpeningHasAllItsSidesInOnePlane() {
+        ImmutableSet<String> jambs = planes(JunctionKind.JAMB);
+        assertEquals(jambs, planes(JunctionKind.HEAD), "heads");
+        assertEquals(jambs, planes(JunctionKind.SILL), "sills");
+        MutableList<String> faults = Lists.mutable.empty();
+        THRESHOLDS
+                .newWith(JunctionKind.of("shutter box"))
+                .flatCollect(CATALOGUE::options)
+                .reject(each -> jambs.contains(frame(each)))
+                .forEach(each -> faults.add(each.id() + ": " + frame(each)));
+        assertEquals("", faults.makeString("\n"));
+    }
+
+    private static ImmutableSet<String> planes(JunctionKind kind) {
+        return CATALOGUE
+                .options(kind)
+                .collect(CatalogueTradeTest::frame)
+                .toSet()
+                .toImmutable();
+    }
+
+    /** Words for taking something away. */
+    private static final Pattern TAKEN = Pattern.compile(
+            "\\b([Tt]ake\\b.*\\b(down|off|out)|[Cc]ut\\b.*\\b(off|back|free)|[Ss]aw|short bays|bays of)\\b");
+
+    /** Whoever has parts of an old house taken down says when, and how the rest stands meanwhile. */
+    @Test
+    void whatComesDownIsToldInTheOrder() {
+        ImmutableList<Detail> down =
+                CATALOGUE.junctions().select(each -> each.suits().takesDown().notEmpty());
+        assertTrue(down.size() > 25, down.size() + " options");
+        assertEquals(
+                "",
+                down.reject(each -> each.order()
+                                .anySatisfy(line -> TAKEN.matcher(line).find()))
+                        .collect(Detail::id)
+                        .makeString("\n"));
     }
 
     private static String frame(Detail detail) {
@@ -358,6 +401,23 @@ final class CatalogueTradeTest {
             JunctionKind.of("terrace to roof"),
             JunctionKind.of("flat roof edge"),
             JunctionKind.of("parapet"));
+
+    /** Kinds for which rain comes in while an old roof or deck lies open. */
+    private static final ImmutableList<JunctionKind> OPENED = UPSTANDS.newWithAll(EDGES)
+            .newWithAll(Lists.immutable
+                    .of("eaves of an insulated roof", "high eaves of a mono-pitch", "verge", "ridge", "hip", "valley")
+                    .newWithAll(Lists.immutable.of("abutment", "dormer cheek", "rooflight", "knee wall"))
+                    .collect(JunctionKind::of));
+
+    @Test
+    void openedRoofsAndDecksAreCoveredEveryEvening() {
+        assertEquals(
+                "",
+                built(OPENED)
+                        .reject(each -> each.cautions().anySatisfy(line -> line.contains("covered every evening")))
+                        .collect(Detail::id)
+                        .makeString("\n"));
+    }
 
     /** What a part of a sentence has the builder lay or set, by the first of these that it names. */
     private enum Laid {
