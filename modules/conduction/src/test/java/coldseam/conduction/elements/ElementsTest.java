@@ -292,6 +292,56 @@ class ElementsTest {
         }
     }
 
+    /**
+     * Whichever node alone is off, what is allowed for rounding is more than the sum's own roundings, which are given it in any
+     * case, and less than would be seen; of twice the field it is four times as much, as the energies are.
+     */
+    @ParameterizedTest
+    @EnumSource
+    void everyNodesRoundingIsAllowedFor(Shape shape) {
+        draw(shape);
+        double own = (turned ? 64 : 32) * 0x1p-53;
+        for (int t = 0; t < drawing.mesh.triangles; t++) {
+            for (int i = 0; i < 6; i++) {
+                double[] once = energies(t, unit(i, 3));
+                double[] twice = energies(t, unit(i, 6));
+                for (int each : new int[] {Elements.UPPER_ALLOWANCE, Elements.LOWER_ALLOWANCE}) {
+                    double energy = once[each == Elements.UPPER_ALLOWANCE ? Elements.UPPER : Elements.LOWER];
+                    assertTrue(energy > 0);
+                    assertTrue(once[each] > own * energy, "too little: node " + i + ", " + once[each] / energy);
+                    assertTrue(once[each] < 1e-12 * energy, "too much: node " + i + ", " + once[each] / energy);
+                    assertEquals(4 * once[each], twice[each], 0);
+                }
+            }
+        }
+    }
+
+    private static double[] unit(int node, double value) {
+        double[] field = new double[6];
+        field[node] = value;
+        return field;
+    }
+
+    private double[] energies(int t, double[] field) {
+        double[] out = new double[5];
+        elements.energies(t, field, field, new double[2], out);
+        return out;
+    }
+
+    /** Where all is as warm as the air on both sides nothing flows, and nothing is rounded; of a constant s likewise. */
+    @ParameterizedTest
+    @EnumSource
+    void ofALevelFieldThereIsNothing(Shape shape) {
+        draw(shape);
+        double[] level = new double[6];
+        Arrays.fill(level, 5);
+        for (int t = 0; t < drawing.mesh.triangles; t++) {
+            double[] out = new double[5];
+            elements.energies(t, level, level, new double[] {5, 5}, out);
+            assertEquals("[0.0, 0.0, 0.0, 0.0, 0.0]", Arrays.toString(out));
+        }
+    }
+
     private double upper(int t) {
         double sum = over(t, () -> CONDUCTIVITY * radius * (square(sum(U, i -> fx[i])) + square(sum(U, i -> fy[i]))));
         for (int side = 0; side < 3; side++) {
