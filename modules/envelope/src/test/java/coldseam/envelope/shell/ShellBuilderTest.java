@@ -568,4 +568,27 @@ class ShellBuilderTest {
                         < names.indexOf(edge.second().orElseThrow().name()),
                 edge.name()));
     }
+
+    /** A tower with one corner on the outer wall's line: the terrace touches itself there, whichever side it is on. */
+    @Test
+    void aTerraceMayTouchItselfInAPoint() {
+        double[][] towers = {
+            {5, 0, 8, 4, 5, 7, 2, 4}, {8, 5, 4, 8, 1, 5, 4, 2}, {5, 8, 2, 4, 5, 1, 8, 4}, {0, 5, 4, 2, 7, 5, 4, 8}
+        };
+        for (int i = 0; i < towers.length; i++) {
+            Body.Storey below =
+                    i % 2 == 0 ? BOX : Houses.storey("ground floor", Houses.rectangle(0, 0, 8, 10), 3, "wall");
+            Body.Storey tower = Houses.storey("tower", Houses.points(towers[i]), 2.8, "wall");
+            Shell shell = build(Houses.body(Houses.flat(), below, tower));
+            assertEquals(Lists.immutable.empty(), shell.openEdges());
+            // The tower's diagonals are 7 m and 6 m.
+            assertEquals(
+                    80 - 21,
+                    shell.surfaces()
+                            .select(each -> each.use() == Body.Use.TERRACE)
+                            .sumOfDouble(Surface::externalArea),
+                    1e-5);
+            assertEquals(80 * 3.55 + 21 * (6.15 - 3.05), shell.externalVolume(), 1e-4);
+        }
+    }
 }
