@@ -72,14 +72,8 @@ class SameHouseTest {
         HouseAudit straight = HouseAudit.of(file, BENCH);
         Audit expected = straight.compute();
         if (file.getParent().endsWith("shapes")) {
-            // Whatever else is found: every seam is of a kind, its detail is chosen and fits.
-            assertEquals(
-                    List.of(),
-                    titles(expected)
-                            .select(title -> title.startsWith("No detail chosen")
-                                    || title.startsWith("Detail does not fit")
-                                    || title.startsWith("A surface is missing"))
-                            .castToList());
+            // People start from these: weak spots there may be, but no gap.
+            assertTrue(expected.verdict().unbroken(), () -> titles(expected).makeString("\n"));
         }
         Object fromTheRight = fromTheRight(
                 tree, straight.shell().surfaces().newWithAll(straight.shell().steps()));

@@ -229,6 +229,25 @@ class RuleLimitsTest {
                 ((Subject.Surfaces) finding.subject()).all().collect(Surface::name));
     }
 
+    /** Two build-ups without the layer are two findings, each of its own surfaces. */
+    @Test
+    void eachBuildUpWithoutALayerHasItsOwnSurfaces() {
+        Audit audit = audit(Sample.yaml()
+                .replace("membrane, controls: [water]", "membrane")
+                .replace("cladding, controls: [water]", "cladding"));
+        ImmutableList<ImmutableList<String>> surfaces = audit.findings()
+                .select(each -> each.rule().equals("surface-without-water-layer"))
+                .collect(each -> ((Subject.Surfaces) each.subject())
+                        .all()
+                        .collect(surface -> surface.assembly().orElseThrow().name()));
+        assertEquals(
+                Lists.immutable
+                        .of(Lists.immutable.of("roof"), Lists.immutable.of("wall", "wall", "wall", "wall"))
+                        .toSet(),
+                surfaces.toSet());
+        assertEquals(2, surfaces.size());
+    }
+
     @Test
     void rainThatIsCountedIsNoFinding() {
         String inverted = Sample.yaml()

@@ -39,6 +39,12 @@ class CornersTest {
             assertEquals(Lists.immutable.of(90.0, 90.0, 90.0), corner.angles(), corner.name());
             assertEquals(3, corner.surfaces().size());
         });
+        corners.forEach(corner -> {
+            boolean east = corner.at().x() > 5;
+            boolean north = corner.at().y() > 4;
+            String way = (north ? "north" : "south") + (east ? "-east" : "-west");
+            assertEquals(way + " corner, at the " + (corner.at().z() > 1 ? "roof" : "lowest floor"), corner.place());
+        });
         assertEquals(Lists.immutable.of(1, 1, 1, 1, 1, 1, 1, 1), rooms(corners));
         assertEquals(
                 4, corners.count(corner -> CornerFrame.of(corner).orElseThrow().upwards()));
