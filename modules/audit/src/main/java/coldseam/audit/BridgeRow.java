@@ -32,8 +32,13 @@ public sealed interface BridgeRow permits JunctionRow, PointRow {
     /** Where its transmittance comes from. */
     BridgeSource source();
 
-    /** Why the detail chosen for it does not fit; empty where it does, or where none is chosen. */
+    /** Why the detail chosen for it does not fit, or none that might stand in; empty where one does. */
     ImmutableList<String> misfits();
+
+    /** Whether nobody chose a detail for it, and none of the catalogue fits. */
+    default boolean noneFits() {
+        return source().equals(new BridgeSource.None(BridgeSource.Reason.NONE_FITS));
+    }
 
     /** Transmittance times size times factor, W/K. */
     default Interval loss() {

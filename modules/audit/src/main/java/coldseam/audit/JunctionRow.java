@@ -17,7 +17,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param length m, in the site's dimension system
  * @param factor temperature factor b that weighs it
  * @param source of psi
- * @param misfits why the detail chosen for it does not fit; empty where it does, or where none is chosen
+ * @param misfits why the detail chosen for it does not fit, or none that might stand in; empty where one does
  */
 public record JunctionRow(
         Edge edge,

@@ -20,7 +20,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param chi W/K, of one
  * @param factor temperature factor b that weighs it
  * @param source of chi
- * @param misfits why the detail chosen for it does not fit; empty where it does, or where none is chosen
+ * @param misfits why the detail chosen for it does not fit, or none that might stand in; empty where one does
  */
 public record PointRow(
         PointBridges points,

@@ -165,7 +165,8 @@ public final class Mutants {
                 console.println(line);
             }
         }
-        double rate = 100.0 * killed / Math.max(1, sample.size());
+        // With -am a room below may have none of the classes asked for.
+        double rate = sample.isEmpty() ? 100 : 100.0 * killed / sample.size();
         console.printf("%d mutants, %d tried, %d killed: %.1f %%%n", all.size(), sample.size(), killed, rate);
         return rate;
     }

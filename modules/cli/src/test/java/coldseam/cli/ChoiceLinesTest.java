@@ -64,4 +64,31 @@ class ChoiceLinesTest {
         assertFalse(chosen.out().contains("[detail-not-chosen]"), () -> all + chosen.out() + chosen.err());
         assertTrue(chosen.code() < 2 && !chosen.out().contains("\njunctions:"), chosen::err);
     }
+
+    /** Where nothing of the catalogue fits, what hinders it is told, once for all the edges of a kind. */
+    @Test
+    void whereNothingFitsTheReasonIsTold() throws IOException {
+        String text = Files.readString(CommittedReport.ROOT.resolve("fixtures/houses/first-house.yaml"));
+        Path file = Files.writeString(
+                folder.resolve("house.yaml"),
+                text.replace("footprint-line: outer face", "footprint-line: structure")
+                        .replace("  storeys:\n", """
+                          storeys:
+                          - {name: cellar, footprint: {rectangle: [10 m, 8 m]}, height: 2.6 m, walls: thick}
+                        """)
+                        .replace("height: 2.8 m, walls", "height: 2.8 m, floor-thickness: 300 mm, walls")
+                        .replace("  slab:\n", """
+                          thick:
+                            layers:
+                            - {material: lime plaster, thickness: 15 mm, role: finish, controls: [air, vapour]}
+                            - {material: old solid brick, thickness: 380 mm, role: structure}
+                            - {material: mineral wool board, thickness: 160 mm, role: insulation, controls: [heat]}
+                            - {material: thin-coat render, thickness: 10 mm, role: cladding, controls: [water]}
+                          slab:
+                        """));
+        Run run = Run.with(Bench.SHARED, "check", file.toString());
+        String told = run.out().replaceAll("\\s+", " ");
+        assertTrue(told.contains("nothing stands in for it: \"") && told.contains("lie 140 mm apart"), run::out);
+        assertEquals(1, told.split("lie 140 mm apart", -1).length - 1, run::out);
+    }
 }

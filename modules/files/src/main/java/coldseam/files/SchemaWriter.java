@@ -80,11 +80,16 @@ public final class SchemaWriter {
         text.put("type", "string");
         text.put("pattern", QUANTITY);
         text.put("examples", dimension.get().examples());
-        if (!dimension.get().allowsBareNumber()) {
+        Optional<Range> range = part.flatMap(each -> each.note(Bounds.class)).map(each -> Range.of(each, dimension));
+        if (dimension.get().allowsBareNumber()) {
+            schema.put("type", "number");
+            range.ifPresent(each -> bound(schema, each));
+        } else if (dimension.get() == Dimension.LENGTH
+                && range.filter(each -> !each.holds(0)).isEmpty()) {
+            schema.put("const", 0);
+        } else {
             return text;
         }
-        schema.put("type", "number");
-        part.flatMap(each -> each.note(Bounds.class)).ifPresent(bounds -> bound(schema, Range.of(bounds, dimension)));
         Map<String, Object> either = new LinkedHashMap<>();
         either.put("anyOf", Lists.immutable.with(text, schema));
         return either;

@@ -126,9 +126,9 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
                                         : BridgeSource.Reason.NONE_FITS);
     }
 
-    /** Why the detail chosen for a place does not fit; empty where it does, or where none is chosen. */
+    /** Why the detail chosen for a place does not fit, or none that might stand in; empty where one does. */
     ImmutableList<String> misfits(PlannedBridge<S> planned) {
-        return planned.chosen() && result(planned).isEmpty()
+        return planned.setup().isPresent() && result(planned).isEmpty()
                 ? planned.hindrances()
                         .newWithAll(planned.question().map(answers::reasons).orElse(Lists.immutable.empty()))
                 : Lists.immutable.empty();

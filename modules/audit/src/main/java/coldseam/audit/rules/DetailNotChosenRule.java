@@ -44,7 +44,9 @@ public final class DetailNotChosenRule implements Rule {
 
     /** What does not fit is another rule's. */
     private static boolean undecided(BridgeRow row) {
-        return row.sheet().map(sheet -> !sheet.chosen()).orElse(row.misfits().isEmpty());
+        return row.sheet()
+                .map(sheet -> !sheet.chosen())
+                .orElse(row.noneFits() || row.misfits().isEmpty());
     }
 
     private Draft draft(Facts facts, String kind, ImmutableList<BridgeRow> rows) {

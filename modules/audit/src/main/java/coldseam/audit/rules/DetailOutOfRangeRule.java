@@ -32,7 +32,7 @@ public final class DetailOutOfRangeRule implements Rule {
     @Override
     public ImmutableList<Draft> find(Facts facts) {
         ImmutableList<BridgeRow> misfits =
-                facts.rows().select(row -> row.misfits().notEmpty());
+                facts.rows().select(row -> row.misfits().notEmpty() && !row.noneFits());
         return misfits.collect(BridgeRow::misfits)
                 .distinct()
                 .collect(reasons ->

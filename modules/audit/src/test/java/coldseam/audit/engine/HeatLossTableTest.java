@@ -11,16 +11,22 @@ import coldseam.audit.HeatLoss.Line;
 import coldseam.audit.JunctionRow;
 import coldseam.audit.engine.Sample.Made;
 import coldseam.conduction.Interval;
+import coldseam.conduction.solid.Place;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
+import coldseam.junctions.vertex.Sloped;
+import coldseam.junctions.vertex.VertexResult;
+import coldseam.junctions.vertex.VertexSetup;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Arrays;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
 
@@ -371,6 +377,89 @@ class HeatLossTableTest {
                         junction -> "junction",
                         points -> "points",
                         vertices -> "vertices")));
+    }
+
+    /** What made-up corners add, W/K, in external and in internal dimensions. */
+    private static VertexResult corner(VertexSetup setup, boolean heat) {
+        return new VertexResult(
+                setup,
+                Optional.empty(),
+                heat
+                        ? Optional.of(new VertexResult.Heat(null, Interval.of(1), chi(0.02), chi(-0.3)))
+                        : Optional.empty(),
+                null,
+                0.9,
+                new Place(0, 0, 0),
+                Lists.immutable.empty());
+    }
+
+    private static Sloped chi(double value) {
+        return new Sloped(Interval.of(value), Maps.immutable.empty());
+    }
+
+    /** Eight corners of 0.02 W/K outside and −0.3 W/K inside: they count in the total of either system, and in their difference. */
+    @Test
+    void cornersCountWithTheirHeatInTheirSystem() {
+        HeatLoss with = Sample.audit(Sample.yaml(), Sample.good(), setup -> corner(setup, true))
+                .heatLoss();
+        ImmutableList<Line> lines = with.lines().select(line -> line.group() == Group.VERTICES);
+        assertEquals(8, lines.sumOfDouble(Line::size));
+        for (Line line : lines) {
+            assertEquals(Interval.of(0.02), line.transmittance());
+            assertEquals(1, line.factor());
+            assertEquals(0.02 * line.size(), line.loss().middle(), ROUND_OFF);
+        }
+        assertEquals(8 * 0.02, with.vertices().middle(), ROUND_OFF);
+        assertEquals(loss.total().middle() + 8 * 0.02, with.total().middle(), ROUND_OFF);
+        assertEquals(
+                loss.otherSystemTotal().middle() - 8 * 0.3,
+                with.otherSystemTotal().middle(),
+                ROUND_OFF);
+        assertEquals(
+                loss.vertexRemainder().middle() + 8 * 0.32,
+                with.vertexRemainder().middle(),
+                ROUND_OFF);
+    }
+
+    /** Whose temperature alone is computed has no line: what it adds is counted elsewhere, and is not nothing. */
+    @Test
+    void cornersWithoutHeatHaveNoLine() {
+        HeatLoss without = Sample.audit(Sample.yaml(), Sample.good(), setup -> corner(setup, false))
+                .heatLoss();
+        assertEquals(0, without.lines().count(line -> line.group() == Group.VERTICES));
+        assertEquals(loss.total(), without.total());
+        assertEquals(loss.otherSystemTotal(), without.otherSystemTotal());
+        assertEquals(loss.vertexRemainder(), without.vertexRemainder());
+    }
+
+    /** Sections that differ are a line each, though their psi be the same; an own psi is one whatever they show. */
+    @Test
+    void aLineIsOfOneSheetOrOfOneOwnPsi() {
+        assertEquals(Lists.immutable.of(2, 2), edges(GARAGE));
+        assertEquals(Lists.immutable.of(4), edges(GARAGE + "own-psi:\n- {kinds: [outside corner], " + PSI));
+    }
+
+    private static ImmutableList<Integer> edges(String yaml) {
+        return Sample.audit(yaml, Sample.good())
+                .heatLoss()
+                .lines()
+                .collect(Line::part)
+                .selectInstancesOf(HeatLoss.Part.OfJunction.class)
+                .collect(HeatLoss.Part.OfJunction::edges)
+                .select(rows -> rows.getFirst().edge().kind() == JunctionKind.OUTSIDE_CORNER)
+                .collect(ImmutableList::size);
+    }
+
+    /** Where a stated psi makes the whole house gain there is nothing to have a share of. */
+    @Test
+    void ofNoLossNothingHasAShare() {
+        HeatLoss gains = Sample.audit(
+                        Sample.yaml()
+                                + "own-psi:\n- {kinds: [slab edge], psi: -5 W/(m·K), source: our own computation}\n",
+                        Sample.good())
+                .heatLoss();
+        assertTrue(gains.total().upper() < 0, gains.total()::toString);
+        assertEquals(Interval.of(0), gains.junctionShare());
     }
 
     private static Point3 minus(Point3 a, Point3 b) {

@@ -166,6 +166,11 @@ public final class Sample {
         return audit(yaml, details, Optional.of(setup -> corner(setup, cornerFactor)));
     }
 
+    /** The same with its corners computed so. */
+    public static Audit audit(String yaml, ImmutableList<Made> details, VertexComputing corners) {
+        return audit(yaml, details, Optional.of(corners));
+    }
+
     private static VertexResult corner(VertexSetup setup, double factor) {
         return new VertexResult(
                 setup, Optional.empty(), Optional.empty(), null, factor, new Place(0, 0, 0), Lists.immutable.empty());

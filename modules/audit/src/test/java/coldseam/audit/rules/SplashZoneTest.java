@@ -9,10 +9,15 @@ import coldseam.audit.engine.Progress;
 import coldseam.audit.engine.Sample;
 import coldseam.audit.rules.InsulationUnfitRule.Unfit;
 import coldseam.conduction.Accuracy;
+import coldseam.conduction.Boundary;
+import coldseam.conduction.Point;
+import coldseam.conduction.Polygon;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Duty;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Role;
 import coldseam.envelope.shell.ShellBuilder;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.JunctionResult;
@@ -20,6 +25,11 @@ import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.plan.SectionPlan;
+import coldseam.junctions.plan.SectionPlan.Origin;
+import coldseam.junctions.plan.SectionPlan.Piece;
+import coldseam.junctions.plan.SectionPlan.Zone;
+import coldseam.junctions.section.Surroundings;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -36,6 +46,10 @@ final class SplashZoneTest {
 
     private static final Unfit WET = new Unfit(Duty.GROUND, "mineral wool board");
     private static final Unfit SPLASHED = new Unfit(Duty.SPLASH, "mineral wool board");
+
+    /** Where its ground lies is where that of the rectangles lies. */
+    private static final JunctionResult BARE =
+            compute("slab-edge-bare", TypicalBuild.MASONRY.setup(JunctionKind.SLAB_EDGE));
 
     private static JunctionResult compute(String detail, JunctionSetup setup) {
         return BridgeComputers.computer(new Accuracy(1e-2, 60_000))
@@ -81,21 +95,7 @@ final class SplashZoneTest {
                 return made;
             }
             JunctionResult drawn = compute("slab-edge-bare", setup);
-            return new JunctionResult(
-                    made.detail(),
-                    made.setup(),
-                    drawn.solution(),
-                    drawn.plan(),
-                    made.legs(),
-                    made.coupling(),
-                    made.psiExternal(),
-                    made.psiInternal(),
-                    made.temperatureFactor(),
-                    made.coldest(),
-                    made.penLine(),
-                    made.weakestPath(),
-                    made.controls(),
-                    made.notes());
+            return with(made, drawn, drawn.plan());
         });
         Finding finding = new Auditor(Sample.catalogue(Sample.good()), computer, "test")
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT)
@@ -116,5 +116,72 @@ final class SplashZoneTest {
     @Test
     void woolDoesNotBearTheGroundAtAStepInIt() {
         assertEquals(Lists.immutable.of(WET), unfit(STEP.between(STEP.first(), Optional.of(WOOL_OUTSIDE))));
+    }
+
+    /** The wall's structure is painted left of 0, its insulation from so far right and so far above the ground. */
+    private static ImmutableList<Unfit> board(double beside, double above) {
+        JunctionResult drawn = BARE;
+        Layer wool = WOOL_OUTSIDE.layers().detect(Layer::insulates);
+        Layer brick = WOOL_OUTSIDE.layers().detect(each -> each.role() == Role.STRUCTURE);
+        double ground = drawn.solution()
+                .section()
+                .boundaries()
+                .select(each -> each.environment().equals(Surroundings.OUTDOOR))
+                .flatCollect(Boundary::path)
+                .collectDouble(Point::y)
+                .min();
+        SectionPlan plan = SectionPlan.of(
+                Lists.immutable.of(
+                        piece(brick, Role.STRUCTURE, -0.24, 0, ground - 1),
+                        piece(wool, Role.INSULATION, beside, 0.1 + beside, ground + above)),
+                Lists.immutable.empty());
+        return SplashZone.of(with(drawn, drawn, plan), Maps.immutable.empty());
+    }
+
+    private static Piece piece(Layer layer, Role role, double left, double right, double low) {
+        return new Piece(
+                Polygon.rectangle(left, low, right, low + 1),
+                layer.material(),
+                role,
+                true,
+                new Origin.OfLayer(false, 0, layer, Zone.OUTSIDE));
+    }
+
+    private static JunctionResult with(JunctionResult made, JunctionResult drawn, SectionPlan plan) {
+        return new JunctionResult(
+                made.detail(),
+                made.setup(),
+                drawn.solution(),
+                plan,
+                made.legs(),
+                made.coupling(),
+                made.psiExternal(),
+                made.psiInternal(),
+                made.temperatureFactor(),
+                made.coldest(),
+                made.penLine(),
+                made.weakestPath(),
+                made.controls(),
+                made.notes());
+    }
+
+    /** Wet below the ground, splashed up to 0.3 m above it, each but for 20 mm that drawings round. */
+    @Test
+    void rainSplashesThirtyCentimetresUp() {
+        assertEquals(Lists.immutable.of(WET, SPLASHED), board(0, -1));
+        assertEquals(Lists.immutable.of(WET, SPLASHED), board(0, -0.0201));
+        assertEquals(Lists.immutable.of(SPLASHED), board(0, -0.0199));
+        assertEquals(Lists.immutable.of(SPLASHED), board(0, 0.2799));
+        assertEquals(Lists.immutable.empty(), board(0, 0.2801));
+        assertEquals(Lists.immutable.empty(), board(0, 0.5));
+    }
+
+    /** What lies on the rooms' side of the structure stays dry, but for 20 mm by which a coat may reach into it. */
+    @Test
+    void whatLiesInsideTheStructureIsNotSplashed() {
+        assertEquals(Lists.immutable.of(SPLASHED), board(0.3, 0.1));
+        assertEquals(Lists.immutable.of(SPLASHED), board(-0.0199, 0.1));
+        assertEquals(Lists.immutable.empty(), board(-0.0201, 0.1));
+        assertEquals(Lists.immutable.empty(), board(-0.34, 0.1));
     }
 }

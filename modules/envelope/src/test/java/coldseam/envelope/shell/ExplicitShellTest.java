@@ -397,4 +397,63 @@ class ExplicitShellTest {
                 refused().anySatisfy(f -> f.contains("\"kite\": its outline crosses or touches itself")),
                 refused().toString());
     }
+
+    /** A box of 6 m whose south wall is of two parts, one over the other, in one plane. */
+    private void stacked(double ground, String low, Exposure lowFaces, String high, Exposure highFaces) {
+        surfaces.clear();
+        points.clear();
+        box("a", 0, 0, -ground);
+        point("w", 0, 0, 1 - ground);
+        point("e", 4, 0, 1 - ground);
+        surfaces.removeIf(each -> each.name().matches("a wall [013]"));
+        surface("a wall 1", Body.Use.WALL, "wall", "a1", "a2", "at2", "at1", "e");
+        surface("a wall 3", Body.Use.WALL, "wall", "a3", "a0", "w", "at0", "at3");
+        surface("low", Body.Use.WALL, low, "a0", "a1", "e", "w");
+        surface("high", Body.Use.WALL, high, "w", "e", "at1", "at0");
+        change("low", Body.Use.WALL, lowFaces);
+        change("high", Body.Use.WALL, highFaces);
+        levels.set(0, new Body.Level("ground floor", 0.5 - ground, 0));
+    }
+
+    private String between() {
+        return build().edges()
+                .select(edge -> edge.name().contains("low") && edge.name().contains("high"))
+                .collect(edge -> edge.kind().label() + ", " + edge.first().name() + " first")
+                .makeString();
+    }
+
+    /** Where a wall leaves the ground and is built otherwise above is a foundation's top; within the ground, or above it, a change. */
+    @Test
+    void aFoundationEndsWhereItsWallLeavesTheGround() {
+        Exposure in = Exposure.ground();
+        Exposure out = Exposure.outdoors();
+        stacked(1, "thin", in, "wall", out);
+        assertEquals(JunctionKind.FOUNDATION_WALL_TOP.label() + ", low first", between());
+        stacked(1, "wall", in, "wall", out);
+        assertEquals("", between(), "one wall goes on");
+        stacked(3, "thin", in, "wall", in);
+        assertTrue(between().startsWith(JunctionKind.WALL_THICKNESS_CHANGE.label()), between());
+        stacked(0, "thin", out, "wall", out);
+        assertTrue(between().startsWith(JunctionKind.WALL_THICKNESS_CHANGE.label()), between());
+    }
+
+    /** A floor more than half a metre under the ground is a cellar's, which shows where a cold room is beside it. */
+    @Test
+    void aCellarLiesMoreThanHalfAMetreDown() {
+        assertEquals(JunctionKind.SLAB_EDGE, besideAColdRoom(0.49));
+        assertEquals(JunctionKind.CELLAR_SLAB_EDGE, besideAColdRoom(0.51));
+    }
+
+    private JunctionKind besideAColdRoom(double depth) {
+        surfaces.clear();
+        points.clear();
+        // The floor's upper face lies 0.5 m over its outer one.
+        box("a", 0, 0, -0.5 - depth);
+        change("a wall 2", Body.Use.WALL, new Exposure(Exposure.Kind.UNHEATED, "store", 0.6));
+        levels.set(0, new Body.Level("ground floor", -depth, 0));
+        return build().edges()
+                .detect(edge -> edge.first().name().equals("a floor")
+                        && edge.second().orElseThrow().name().startsWith("a wall 2"))
+                .kind();
+    }
 }

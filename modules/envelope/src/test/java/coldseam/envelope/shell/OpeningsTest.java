@@ -299,4 +299,18 @@ class OpeningsTest {
         assertTrue(
                 full.startsWith("Seam \"slab\": its length is 1000.00 m; \"upper floor wall 2\" has room for "), full);
     }
+
+    /** What the message says of the sill is true: at that height the door fits, a millimetre lower it does not. */
+    @Test
+    void theSillThatIsNamedFits() {
+        String low = faults(door("upper floor wall 0", 4, 0)).getOnly();
+        assertTrue(
+                low.contains("ends 0.050 m above the floor: raise the sill to that, or lower what lies there."), low);
+        assertTrue(faults(door("upper floor wall 0", 4, 0.049)).getOnly().contains("ends 0.050 m above the floor"));
+        assertTrue(build(door("upper floor wall 0", 4, 0.05)).closed());
+        // One that is too high at any sill is told nothing of it that would not help.
+        Opening tall = Houses.opening("D1", Opening.Kind.DOOR, "upper floor wall 0", 1, 9, 4, 0.2);
+        String never = faults(tall).getOnly();
+        assertTrue(!never.contains("raise the sill"), never);
+    }
 }

@@ -10,6 +10,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.api.Test;
 
 /** Bodies whose shells can be worked out by hand. Houses' assemblies: 0.1 m structure inside, insulation outside. */
@@ -537,5 +538,34 @@ class ShellBuilderTest {
         Body body = new Body.Storeys(
                 Body.FootprintLine.STRUCTURE, Lists.immutable.of(lower, upper), Houses.slab(), Houses.flat());
         assertClosed(build(body));
+    }
+
+    /** Surfaces stand as a house is built: floor, what hangs over, walls storey by storey, decks, roof. */
+    @Test
+    void surfacesStandAsAHouseIsBuilt() {
+        Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0, 3, 10, 7), 2.8, "wall");
+        Body.Storey top = Houses.storey("top floor", Houses.rectangle(0, 3, 10, 7), 2.8, "wall");
+        ImmutableList<Surface> surfaces =
+                build(Houses.body(Houses.flat(), BOX, upper, top)).surfaces();
+        assertEquals(
+                Lists.immutable.of(Body.Use.FLOOR, Body.Use.OVERHANG, Body.Use.WALL, Body.Use.TERRACE, Body.Use.ROOF),
+                surfaces.collect(Surface::use).distinct());
+        ImmutableList<Surface> walls = surfaces.select(each -> each.use() == Body.Use.WALL);
+        assertEquals(12, walls.size());
+        walls.forEachWithIndex((wall, i) -> assertEquals(
+                Lists.immutable.of("ground floor", "upper floor", "top floor").get(i / 4), wall.storey()));
+    }
+
+    /** Of two walls alike the one that stands first in the shell is the edge's first, all round. */
+    @Test
+    void ofTwoWallsAlikeTheFirstComesFirst() {
+        Shell shell = build(Houses.body(Houses.flat(), BOX));
+        ImmutableList<String> names = shell.surfaces().collect(Surface::name);
+        ImmutableList<Edge> corners = shell.edges().select(edge -> edge.kind() == JunctionKind.OUTSIDE_CORNER);
+        assertEquals(4, corners.size());
+        corners.forEach(edge -> assertTrue(
+                names.indexOf(edge.first().name())
+                        < names.indexOf(edge.second().orElseThrow().name()),
+                edge.name()));
     }
 }

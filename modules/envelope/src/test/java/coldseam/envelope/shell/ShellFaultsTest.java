@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.shell.fault.ShellException;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -119,5 +121,34 @@ class ShellFaultsTest {
         assertTrue(faults.anySatisfy(f -> f.contains("89.00°")));
         assertTrue(faults.anySatisfy(f -> f.contains("side 7")));
         assertEquals(4, faults.count(f -> f.contains("\"unknown wall\" is not among the house's assemblies")));
+    }
+
+    /** A heated cellar lies below the ground, and a suspended floor has a crawl space, whoever makes the body. */
+    @Test
+    void basesAreWhole() {
+        for (double depth : new double[] {0, -1}) {
+            refused(
+                    based(Houses.base(Body.Base.Kind.HEATED_CELLAR, depth, Exposure.ground())),
+                    "Lowest floor: a heated cellar with its floor",
+                    "m below ground level; it must be more than 0 m. Give the depth, or a slab on ground.");
+        }
+        Body.Base suspended = Houses.base(Body.Base.Kind.SUSPENDED, 0, Exposure.ground());
+        refused(
+                based(new Body.Base(
+                        suspended.kind(),
+                        suspended.assembly(),
+                        suspended.edge(),
+                        suspended.depth(),
+                        Optional.empty(),
+                        suspended.exposure())),
+                "Lowest floor: a suspended floor without its crawl space. Give the crawl space's height and vents.");
+    }
+
+    private static Body based(Body.Base base) {
+        return new Body.Storeys(
+                Body.FootprintLine.OUTER_FACE,
+                Lists.immutable.of(Houses.storey("a", Houses.rectangle(0, 0, 5, 5), 3, "wall")),
+                base,
+                Houses.flat());
     }
 }

@@ -10,6 +10,8 @@ import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.file.house.HouseFile;
+import coldseam.envelope.shell.corners.Corner;
+import coldseam.envelope.shell.corners.Corners;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -176,5 +178,34 @@ class ShellTruthsTest {
             }
         }
         return true;
+    }
+
+    /** Wherever ends of three edges come together there is a corner, which has them all. */
+    @ParameterizedTest
+    @MethodSource("houses")
+    void threeEdgesMakeACorner(Path file) {
+        Shell shell = shell(file);
+        ImmutableList<Edge> edges = shell.edges()
+                .select(edge -> edge.second().isPresent() && edge.opening().isEmpty());
+        ImmutableList<Corner> corners = Corners.of(shell);
+        for (Point3 end : edges.flatCollect(edge -> List.of(edge.from(), edge.to()))) {
+            ImmutableList<Edge> here = edges.select(edge -> near(edge.from(), end) || near(edge.to(), end));
+            if (here.size() > 2) {
+                assertTrue(
+                        corners.anySatisfy(corner -> here.allSatisfy(edge -> corner.ends()
+                                .anySatisfy(each -> each.edge().name().equals(edge.name())))),
+                        () -> here.collect(Edge::name).makeString());
+            }
+        }
+        for (Corner corner : corners) {
+            assertTrue(corner.ends().size() > 2, corner.name());
+            for (Corner.End end : corner.ends()) {
+                assertEquals(1, Vectors.length(end.away()), 1e-9, corner.name());
+            }
+        }
+    }
+
+    private static boolean near(Point3 one, Point3 other) {
+        return Vectors.length(Vectors.minus(one, other)) < 1e-6;
     }
 }

@@ -234,6 +234,9 @@ public final class QuantityParser {
             if (dimension.allowsBareNumber()) {
                 return number(match.group(1));
             }
+            if (dimension == Dimension.LENGTH && number(match.group(1)) == 0) {
+                return 0; // in whatever unit
+            }
             throw refused(dimension, written + " without a unit", "write the unit after the number");
         }
         if (unitText.equals("psi")) {

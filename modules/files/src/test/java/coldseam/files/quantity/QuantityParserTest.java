@@ -160,6 +160,7 @@ class QuantityParserTest {
                 "0.2 MPa   | PRESSURE               | 200000",
                 "35 mW/(m·K) | CONDUCTIVITY         | 0.035",
                 "10 mph    | SPEED                  | 4.4704",
+                "0         | LENGTH                 | 0",
             })
     void readsOthers(String written, Dimension dimension, double expected) {
         double value = QuantityParser.parse(written, dimension);
@@ -183,6 +184,7 @@ class QuantityParserTest {
                 "thick        | LENGTH        | a length is needed; got thick; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; write a number first",
                 "1/0 in       | LENGTH        | a length is needed; got 1/0 in; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; the number is too large or divides by zero: write a finite number",
                 "1e999 m      | LENGTH        | a length is needed; got 1e999 m; allowed: a number with its unit, such as 2.9 m or 9 ft 2 in; the number is too large or divides by zero: write a finite number",
+                "0            | THICKNESS     | a thickness is needed; got 0 without a unit; allowed: a number with its unit, such as 200 mm or 8 in or 5/8 in; write the unit after the number",
                 "20           | TEMPERATURE   | a temperature is needed; got 20 without a unit; allowed: a number with its unit, such as 20 °C or 72 °F; write the unit after the number",
                 "3600 K       | DEGREE_DAYS   | a number of degree days is needed; got 3600 K; allowed: a number with its unit, such as 3600 K·d or 6500 °F·d; this is a temperature",
                 "5 m          | SHARE         | a share is needed; got 5 m; allowed: a number, such as 15 % or 0.15; this is a length",

@@ -505,6 +505,11 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
             return start + "; the worst option stands in, \""
                     + sheet.result().detail().name() + "\" with " + say.transmittance(sheet, sheet.external());
         }
+        ImmutableList<String> misfits =
+                found.rows().flatCollect(BridgeRow::misfits).distinct();
+        if (misfits.notEmpty()) {
+            return start + "; nothing stands in for it: " + Phrases.bare(misfits.getFirst());
+        }
         return found.rows().anySatisfy(row -> !row.source().known())
                 ? start + "; nothing stands in for it, since no detail of the catalogue is for it"
                 : start + "; its psi is given, yet not how the layers pass";
