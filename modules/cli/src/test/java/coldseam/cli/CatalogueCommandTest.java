@@ -202,7 +202,7 @@ class CatalogueCommandTest {
         String house =
                 CommittedReport.ROOT.resolve("fixtures/houses/larch-house.yaml").toString();
         assertEquals(0, run("detail", "slab-edge-raft", "--house", house), err::toString);
-        assertTrue(out.toString().contains("set back       60 mm"), out::toString);
+        assertTrue(out.toString().contains("set back       80 mm"), out::toString);
         out.getBuffer().setLength(0);
         assertEquals(0, run("catalogue", "--kind", "wall to terrace", "--house", house), err::toString);
         String kerb = out.toString().substring(out.toString().indexOf("wall-to-terrace-kerb"));

@@ -1,7 +1,9 @@
 package coldseam.envelope;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.impl.factory.Maps;
 
@@ -72,6 +74,15 @@ public record Material(
     /** Whether it is air, whose resistance follows from the layer it fills (ISO 6946) and not from a conductivity. */
     public boolean isAir() {
         return name.equals(AIR);
+    }
+
+    /** Words in the names of wood that carries. */
+    private static final Pattern TIMBER =
+            Pattern.compile("\\b(softwood|hardwood|timber|glulam|logs?|spruce|pine|fir|larch|oak|beech)\\b");
+
+    /** Whether its name says that it is timber; boards of fibres or chips are none. */
+    public boolean isTimber() {
+        return TIMBER.matcher(name.toLowerCase(Locale.ROOT)).find() && !insulates;
     }
 
     /** Whether a source says that a layer of it can control this. */

@@ -15,6 +15,7 @@ import coldseam.junctions.language.Keys;
 import coldseam.junctions.language.LineRange;
 import coldseam.junctions.language.Measured;
 import coldseam.junctions.language.Statement;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -33,6 +34,10 @@ final class BandDrawingReader extends TermsReader {
 
     private static final String AWAY = "away";
     private static final String BEYOND = "beyond";
+
+    /** How far what lies across two bands end to end reaches into the room. */
+    private static final String INTO_THE_ROOM = "1 m";
+
     private static final String SET_BACK = "set-back";
     private static final String PART = "part";
 
@@ -135,7 +140,21 @@ final class BandDrawingReader extends TermsReader {
                     "draw anything else as a block"));
             return Lists.immutable.empty();
         }
-        return SharedParts.statements(name.get().text());
+        return SharedParts.statements(name.get().text()).collect(this::inAxes);
+    }
+
+    /** A part's statement with this kind's names of its ranges for {@code across} and {@code along}. */
+    private SourceNode inAxes(SourceNode statement) {
+        if (!(statement instanceof SourceNode.Mapping mapping)) {
+            return statement;
+        }
+        Map<String, String> axes =
+                Map.of("across", kind.axes().getFirst(), "along", kind.axes().getLast());
+        return new SourceNode.Mapping(
+                mapping.place(),
+                mapping.entries()
+                        .collect(each -> new SourceNode.Entry(
+                                axes.getOrDefault(each.key(), each.key()), each.place(), each.value())));
     }
 
     private Optional<Statement> statement(SourceNode node) {
@@ -193,7 +212,7 @@ final class BandDrawingReader extends TermsReader {
                 text.get().place(),
                 "a band's build is needed",
                 '"' + text.get().text() + '"',
-                kind.bands().makeString(", ") + ", followed by framed, solid, insulated inside or insulated outside",
+                kind.bands().makeString(", ") + ", followed by one of: " + Statement.Build.choice(),
                 "write such as: where: wall framed");
         return Optional.empty();
     }
@@ -265,6 +284,9 @@ final class BandDrawingReader extends TermsReader {
     private Optional<LineRange.End> end(Keys.Text text, Measured axis) {
         boolean endToEnd = form.meeting() == KindForm.Meeting.END_TO_END;
         boolean acrossFirst = axis == Measured.FIRST;
+        if (text.text().equals(AWAY) && endToEnd && acrossFirst) {
+            return end(new Keys.Text(kind.first() + ".inside - " + INTO_THE_ROOM, text.place()), axis);
+        }
         if (text.text().equals(AWAY) && !endToEnd) {
             return Optional.of(LineRange.End.cut(acrossFirst ? Chart.Cut.SECOND_AWAY : Chart.Cut.FIRST_AWAY));
         }

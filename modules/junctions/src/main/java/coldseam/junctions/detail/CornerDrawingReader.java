@@ -118,7 +118,7 @@ final class CornerDrawingReader extends TermsReader {
                     text.place(),
                     "a surface's build is needed",
                     '"' + text.value() + '"',
-                    surfaces.makeString(", ") + ", followed by framed, solid, insulated inside or insulated outside",
+                    surfaces.makeString(", ") + ", followed by one of: " + Statement.Build.choice(),
                     "write such as: where: " + surfaces.getFirst() + " framed");
         }
         return found;

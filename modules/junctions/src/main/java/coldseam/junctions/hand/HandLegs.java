@@ -10,6 +10,7 @@ import coldseam.files.Position;
 import coldseam.junctions.kind.Vector;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
+import coldseam.junctions.section.Shapes;
 import coldseam.junctions.section.Surroundings;
 import java.util.Locale;
 import java.util.Optional;
@@ -94,6 +95,47 @@ final class HandLegs {
     /** The layers along a leg's cut, from the inside; like ones that touch are one. */
     ImmutableList<Sheet> sheets(FileSection.FileLeg leg) {
         return cut(leg).map(Cut::sheets).orElse(Lists.immutable.empty());
+    }
+
+    /**
+     * All that lies further out than a leg's outer face.
+     *
+     * @param on a point of the face
+     * @param out unit vector
+     */
+    record Beyond(Point on, Vector out) {
+
+        /** m, farther than anything is drawn. */
+        private static final double FAR = 1000;
+
+        Geometry of(Geometry area) {
+            Vector along = new Vector(-out.y(), out.x());
+            return Shapes.intersection(
+                    area,
+                    Shapes.of(Lists.immutable.of(
+                            at(0, -FAR, along), at(0, FAR, along), at(FAR, FAR, along), at(FAR, -FAR, along))));
+        }
+
+        /** m, how far out something reaches; 0 where it is nothing. */
+        double height(Geometry area) {
+            double most = 0;
+            for (Coordinate each : area.getCoordinates()) {
+                most = Math.max(most, vector(on, new Point(each.x, each.y)).dot(out));
+            }
+            return most;
+        }
+
+        private Point at(double outwards, double sideways, Vector along) {
+            return new Point(
+                    on.x() + outwards * out.x() + sideways * along.x(),
+                    on.y() + outwards * out.y() + sideways * along.y());
+        }
+    }
+
+    Beyond beyond(FileSection.FileLeg leg) {
+        Cut cut = cut(leg).orElseThrow();
+        Vector through = vector(cut.inner(), cut.outer());
+        return new Beyond(cut.outer(), through.times(1 / length(through)));
     }
 
     /** Degrees between the legs, measured indoors, as drawn; 180 in a plane. */

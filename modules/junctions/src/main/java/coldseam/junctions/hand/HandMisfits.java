@@ -1,10 +1,13 @@
 package coldseam.junctions.hand;
 
+import coldseam.assemblies.EquivalentLayer;
 import coldseam.envelope.KindForm.Second;
+import coldseam.envelope.Role;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.hand.HandLegs.Sheet;
 import coldseam.junctions.section.Band;
 import coldseam.junctions.section.Composition;
+import coldseam.junctions.section.FloatingStructure;
 import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -53,6 +56,8 @@ final class HandMisfits {
             if (!(Math.abs(drawing.angle() - setup.angle()) <= ANGLE)) {
                 reasons.add(number("its legs meet at %.0f°, ", drawing.angle())
                         + number("the house's surfaces at %.0f°", setup.angle()));
+            } else if (setup.upstand() > 0 && nothingStands(drawing.beyond(first), faces, setup)) {
+                reasons.add(number("it draws no parapet, and one of %.0f mm stands there", 1000 * setup.upstand()));
             }
         } else if (other == Second.THING) {
             band(drawing, second, band, ground(setup, band), reasons);
@@ -60,6 +65,21 @@ final class HandMisfits {
             setup.opening().ifPresent(opening -> transmittance(second, opening.frameTransmittance(), reasons));
         }
         return reasons.toImmutable();
+    }
+
+    /** Whether nothing that could be a parapet reaches beyond the roof: what is as solid as the wall's structure, and as high. */
+    private static boolean nothingStands(
+            HandLegs.Beyond roof, ImmutableList<Composition.Face> faces, JunctionSetup setup) {
+        ImmutableList<Band.Stratum> structure = setup.second()
+                .map(wall ->
+                        Band.of(setup.kind(), 1, wall, setup.secondExposure()).strata())
+                .orElse(Lists.immutable.empty())
+                .select(each -> each.role() == Role.STRUCTURE);
+        double high = FloatingStructure.HIGH * setup.upstand();
+        return faces.select(face -> !face.insulates()
+                        || structure.anySatisfy(each -> same(face.conductivity(), each.conductivity())))
+                .collect(face -> roof.of(face.area()))
+                .noneSatisfy(above -> roof.height(above) >= high && above.getArea() > FloatingStructure.PARAPET * high);
     }
 
     private static double ground(JunctionSetup setup, Band band) {
@@ -78,11 +98,9 @@ final class HandMisfits {
                     + number(" faces a temperature factor of %.2f, ", leg.factor())
                     + number("the house's surface one of %.2f", band.exposure().factor()));
         }
-        ImmutableList<Sheet> has = drawing.sheets(leg).select(sheet -> sheet.thickness() > MEMBRANE);
-        ImmutableList<Sheet> needs = layers(band).select(sheet -> sheet.thickness() > MEMBRANE);
-        boolean same =
-                has.size() == needs.size() && has.zip(needs).allSatisfy(pair -> same(pair.getOne(), pair.getTwo()));
-        if (!same) {
+        ImmutableList<Sheet> has = thick(drawing.sheets(leg));
+        ImmutableList<Sheet> needs = thick(layers(band));
+        if (!same(has, needs) && !same(has, thick(built(band, false))) && !same(has, thick(built(band, true)))) {
             reasons.add(said(leg) + " is drawn of " + said(has) + "; the house's layers are " + said(needs));
         }
     }
@@ -105,6 +123,22 @@ final class HandMisfits {
             sheets.add(new Sheet(before + thickness, stratum.conductivity()));
         }
         return sheets.toImmutable();
+    }
+
+    /** The layers as they are built: their membranes left out, or drawn as thick as they are. */
+    private static ImmutableList<Sheet> built(Band band, boolean membranes) {
+        return band.strata()
+                .select(each -> each.solved() || membranes && each.layer().part() == EquivalentLayer.Part.NEGLIGIBLE)
+                .collect(
+                        each -> new Sheet(each.layer().thickness(), each.layer().conductivity()));
+    }
+
+    private static ImmutableList<Sheet> thick(ImmutableList<Sheet> sheets) {
+        return sheets.select(sheet -> sheet.thickness() > MEMBRANE);
+    }
+
+    private static boolean same(ImmutableList<Sheet> some, ImmutableList<Sheet> others) {
+        return some.size() == others.size() && some.zip(others).allSatisfy(pair -> same(pair.getOne(), pair.getTwo()));
     }
 
     private static boolean same(Sheet one, Sheet other) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.set.ImmutableSet;
+import org.eclipse.collections.impl.factory.Lists;
 
 /** One statement of a drawing; a later one covers an earlier one. */
 public sealed interface Statement {
@@ -127,6 +128,10 @@ public sealed interface Statement {
         /** Its structure is framed. */
         FRAMED("framed"),
         SOLID("solid"),
+        /** Framed, or of solid timber. */
+        WOODEN("wooden"),
+        /** Of anything else. */
+        MASONRY("masonry"),
         /** All its insulation lies inside its structure. */
         INSULATED_INSIDE("insulated inside"),
         INSULATED_OUTSIDE("insulated outside");
@@ -140,6 +145,11 @@ public sealed interface Statement {
         /** As details write it. */
         public String words() {
             return words;
+        }
+
+        /** All there are, as details write them. */
+        public static String choice() {
+            return Lists.immutable.of(values()).collect(Build::words).makeString(", ");
         }
     }
 

@@ -50,7 +50,7 @@ public final class ControlLines {
     /** m; a longer strip is a layer of its own, which must be drawn. */
     private static final double LONGEST = 1.5;
 
-    /** m, of a tape indoors in a detail that nobody has looked at: the layer of a surface may not stop before it has to (judgement). */
+    /** m, of the same in a detail that nobody has looked at: the layer of a surface may not stop before it has to (judgement). */
     private static final double OWN = 0.5;
 
     private final SectionPlan plan;
@@ -107,7 +107,7 @@ public final class ControlLines {
                 from,
                 to,
                 edge -> isBarred(edge) || outdoors && penLine.unbroken() && indoors(edge.middle()),
-                detail.own() && control != Control.WATER ? OWN : LONGEST);
+                detail.own() ? OWN : LONGEST);
         // Taped joints alone lead nowhere through the insulation; a sheet that is drawn does, and may be taped at its
         // ends.
         boolean joins = !first.opposite(second) || penLine.unbroken() && carries(control);

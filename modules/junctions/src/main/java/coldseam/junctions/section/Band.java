@@ -8,6 +8,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.junctions.language.DrawingNames;
@@ -220,13 +221,17 @@ public record Band(
 
     /** Whether a band is built so; one that has no layers of its own is solid, and insulated outside. */
     public static boolean built(Optional<Band> band, Statement.Build build) {
-        boolean framed = band.flatMap(each -> each.main(Role.STRUCTURE))
-                .filter(structure -> structure.layer().layer().framing().isPresent())
-                .isPresent();
+        Optional<Layer> structure = band.flatMap(each -> each.main(Role.STRUCTURE))
+                .map(each -> each.layer().layer());
+        boolean framed = structure.flatMap(Layer::framing).isPresent();
+        boolean wooden =
+                framed || structure.filter(each -> each.material().isTimber()).isPresent();
         boolean inside = band.map(Band::carrying).filter(Zone.OUTSIDE::equals).isPresent();
         return switch (build) {
             case FRAMED -> framed;
             case SOLID -> !framed;
+            case WOODEN -> wooden;
+            case MASONRY -> !wooden;
             case INSULATED_INSIDE -> inside;
             case INSULATED_OUTSIDE -> !inside;
         };

@@ -235,16 +235,16 @@ public final class Composer {
                 notes.distinct().toImmutable());
     }
 
-    /** Of a parapet's height that something in the drawing must have; the rest may be a capping. */
-    private static final double HIGH = 0.8;
-
     /** Refuses a drawing in which something that carries floats: its layers were not made to meet. */
     private void refuseFloating(SectionPlan plan) {
         double upstand =
                 scene.form().second() == KindForm.Second.SURFACE ? scene.setup().upstand() : 0;
         if (detail.own()
                 && upstand > 0
-                && FloatingStructure.nothingStands(plan, scene.first().thickness() + HIGH * upstand)) {
+                && FloatingStructure.nothingStands(
+                        plan,
+                        scene.first().thickness(),
+                        scene.first().thickness() + FloatingStructure.HIGH * upstand)) {
             throw new DetailDoesNotFit(Lists.immutable.of(detail.who()
                     + String.format(Locale.ROOT, " draws no parapet, and one of %.0f mm stands there.", 1000 * upstand)
                     + " Draw it, with what it bears on."));

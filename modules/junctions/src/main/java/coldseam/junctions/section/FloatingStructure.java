@@ -9,6 +9,7 @@ import coldseam.junctions.plan.SectionPlan.Piece;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -16,9 +17,18 @@ import org.locationtech.jts.geom.Geometry;
  * structural block, insulation that bears loads, the ground). Layers that turn a corner by their roles cut one another where the
  * two surfaces hold them in another order, such as a wall insulated inside beside one insulated outside.
  */
-final class FloatingStructure {
+public final class FloatingStructure {
 
-    /** m; mortar, a bed, a sheathing board or a membrane may lie between two parts that bear on each other (judgement). */
+    /** Of a parapet's height that something in the drawing must have; the rest may be a capping. */
+    public static final double HIGH = 0.8;
+
+    /** m; what is thinner on the mean is a board or a capping, and no parapet (judgement). */
+    public static final double PARAPET = 0.05;
+
+    /**
+     * m; mortar, a bed, a sheathing board or a membrane may lie between two parts that bear on each other (judgement), but no
+     * insulation that gives way under a load.
+     */
     private static final double BED = 0.032;
 
     /** m²; less of a part than this is a sliver of the drawing. */
@@ -40,6 +50,7 @@ final class FloatingStructure {
         double second = thickest(plan, false);
         MutableList<Geometry> bearing = Lists.mutable.empty();
         MutableList<Geometry> leaves = Lists.mutable.empty();
+        MutableList<Geometry> soft = Lists.mutable.empty();
         Geometry covered = Shapes.nothing();
         for (Piece piece : plan.pieces().toReversed()) {
             if (piece.origin() instanceof Origin.OfStrip) {
@@ -57,18 +68,43 @@ final class FloatingStructure {
                         leaves.add(seen);
                     }
                 }
+            } else if (piece.material().insulates()) {
+                soft.add(Shapes.difference(area, covered));
             }
             covered = Shapes.union(Lists.immutable.of(covered, area));
         }
-        return bodies(Shapes.union(bearing), leaves.toImmutable());
+        return bodies(Shapes.difference(Shapes.union(bearing), Shapes.union(soft)), leaves.toImmutable());
     }
 
-    /** Whether nothing drawn that could be a parapet stands as high as that; {@code top} is m in the section. */
-    static boolean nothingStands(SectionPlan plan, double top) {
-        return plan.pieces()
-                .select(piece -> isHeavy(piece, Shapes.of(piece.outline().corners())))
-                .flatCollect(piece -> piece.outline().corners())
-                .noneSatisfy(corner -> corner.y() > top);
+    /**
+     * Whether nothing that is seen could be a parapet: what is outside of a wall's boards is none, nor what insulates, unless the
+     * wall's own studs stand in it.
+     *
+     * @param from m in the section, where it begins
+     * @param top m, how high it reaches at least
+     */
+    static boolean nothingStands(SectionPlan plan, double from, double top) {
+        Geometry covered = Shapes.nothing();
+        for (Piece piece : plan.pieces().toReversed()) {
+            Geometry area = Shapes.of(piece.outline().corners());
+            boolean cladding = piece.origin() instanceof Origin.OfLayer && piece.role() == Role.CLADDING;
+            boolean solid = !cladding && (!piece.material().insulates() || isALeafs(piece.material(), plan));
+            if (solid && isAParapet(Shapes.difference(area, covered), from, top)) {
+                return false;
+            }
+            covered = Shapes.union(Lists.immutable.of(covered, area));
+        }
+        return true;
+    }
+
+    private static boolean isAParapet(Geometry seen, double from, double top) {
+        Envelope extent = seen.getEnvelopeInternal();
+        if (seen.isEmpty() || extent.getMaxY() < top) {
+            return false;
+        }
+        Geometry above =
+                Shapes.FACTORY.toGeometry(new Envelope(extent.getMinX(), extent.getMaxX(), from, extent.getMaxY()));
+        return Shapes.intersection(seen, above).getArea() > PARAPET * (top - from);
     }
 
     private static boolean isHeavy(Piece piece, Geometry area) {

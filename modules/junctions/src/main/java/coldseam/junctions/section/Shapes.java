@@ -89,7 +89,7 @@ public final class Shapes {
                 ((org.locationtech.jts.geom.Polygon) ribbon.getGeometryN(0).norm()).getExteriorRing());
     }
 
-    static Geometry intersection(Geometry a, Geometry b) {
+    public static Geometry intersection(Geometry a, Geometry b) {
         return areal(overlay(a, b, OverlayNG.INTERSECTION));
     }
 

@@ -1,11 +1,13 @@
 package coldseam.junctions.catalogue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Point;
 import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
+import coldseam.files.ResourceFolder;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.DetailDoesNotFit;
@@ -31,6 +33,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentSkipListSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -93,6 +96,50 @@ final class CatalogueDrawnTest {
                             .forEach(line -> faults.add(detail.id() + ": " + line)));
         }
         assertEquals("", faults.sortThis().makeString("\n"));
+    }
+
+    /** A length that is told, or a range of them; one that only says when something else is needed is none of the drawing's. */
+    private static final Pattern LENGTH =
+            Pattern.compile("(?<!less than )(?<!lower than )(?:\\b(\\d+) to )?\\b(\\d+) mm\\b(?! lower)");
+
+    /** m, of what a detail's file gives between its parameters and its order. */
+    private static final Pattern SIZE = Pattern.compile("\\b(\\d+(?:\\.\\d+)?) (mm|m)\\b");
+
+    /** A lap, an upstand or a height over the ground is as long in the text as in the drawing, or a parameter of it. */
+    @Test
+    void lengthsThatAreToldAreInTheDrawing() {
+        ResourceFolder files = new ResourceFolder("/details/");
+        MutableList<String> faults = Lists.mutable.empty();
+        int compared = 0;
+        for (Detail detail : CatalogueFile.builtIn().junctions()) {
+            String file = files.text(detail.id() + ".yaml");
+            int parameters = file.indexOf("\nparameters:");
+            String drawing =
+                    file.substring(parameters < 0 ? file.indexOf("\ndrawing:") : parameters, file.indexOf("\norder:"));
+            boolean ground = drawing.contains("- ground:");
+            MutableList<Double> sizes = Lists.mutable.empty();
+            SIZE.matcher(drawing)
+                    .results()
+                    .forEach(size -> sizes.add(
+                            Double.parseDouble(size.group(1)) * (size.group(2).equals("m") ? 1000 : 1)));
+            for (String line : Lists.immutable
+                    .of(detail.looksLike())
+                    .newWithAll(detail.order())
+                    .newWithAll(detail.photographs().collect(Photograph::shows))
+                    // Of the ground, where none is drawn, the drawing says nothing.
+                    .reject(line -> !ground && line.contains("ground"))) {
+                for (MatchResult told : LENGTH.matcher(line).results().toList()) {
+                    compared++;
+                    double most = Double.parseDouble(told.group(2));
+                    double least = told.group(1) == null ? most : Double.parseDouble(told.group(1));
+                    if (sizes.noneSatisfy(size -> least <= size && size <= most)) {
+                        faults.add(detail.id() + ": " + told.group() + " in: " + line);
+                    }
+                }
+            }
+        }
+        assertEquals("", faults.makeString("\n"));
+        assertTrue(compared >= 30, compared + " lengths");
     }
 
     /** What goes through at a spot: how the text names each of its own parts, and how a body or what was left out does. */
