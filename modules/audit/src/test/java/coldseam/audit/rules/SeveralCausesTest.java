@@ -49,7 +49,10 @@ class SeveralCausesTest {
     /** What an audit found is found again from the audit alone, whatever it is. */
     @Test
     void theFactsOfEveryAuditGiveItsFindings() {
-        for (Supplier<Audit> house : RuleHouses.breaking().values()) {
+        Supplier<Audit> oneBareSide = () ->
+                Sample.audit(Sample.yaml().replace("{all: wall}", "{all: wall, south: bare wall}"), Sample.good());
+        for (Supplier<Audit> house :
+                Lists.mutable.ofAll(RuleHouses.breaking().values()).with(oneBareSide)) {
             Audit audit = house.get();
             ImmutableList<Finding> again = Findings.of(Facts.of(audit));
             assertEquals(audit.findings().collect(Finding::rule), again.collect(Finding::rule));
@@ -227,6 +230,15 @@ class SeveralCausesTest {
                             .rows()
                             .size());
         }
+    }
+
+    /** A line that merely stops lies on one side, and is not told as one that changes it. */
+    @Test
+    void aLineThatStopsDoesNotChangeSides() {
+        ControlLine stops =
+                new ControlLine.Broken(Control.AIR, Lists.immutable.empty(), ControlLine.Broken.Reason.OUT_OF_REACH);
+        assertFalse(new ControlLineBrokenRule.Found(null, Lists.immutable.of(stops), Lists.immutable.of(Control.AIR))
+                .changesSide());
     }
 
     /** A layer need not be joined where one of the surfaces does not need it, nor where one lacks it, which is found as that. */
