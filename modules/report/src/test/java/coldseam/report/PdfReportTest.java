@@ -75,6 +75,12 @@ class PdfReportTest {
         assertTrue(cover.contains(AUDIT.house().name()), cover);
         assertTrue(cover.contains("96.7 W/K"), cover);
         assertTrue(cover.contains("Linnet Lane, plot 4"), cover);
+        assertTrue(
+                packed(cover)
+                        .contains(
+                                packed(
+                                        "; mould and, by diffusion alone, condensation by months, but for condensation inside \"slab on foam\".")),
+                cover);
         assertTrue(cover.contains("prepared by the rater · 2026-10-03 · revision B"), cover);
     }
 

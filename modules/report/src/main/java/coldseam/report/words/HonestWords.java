@@ -172,7 +172,7 @@ public final class HonestWords {
                                 u(most.window()) + " (windows)",
                                 u(most.door()) + " (doors)")
                         .makeString(", ")
-                + " " + units.label(Dimension.TRANSMITTANCE) + notJudged() + "."
+                + " " + units.label(Dimension.TRANSMITTANCE) + byMonths() + "."
                 + held().map(held -> " " + held).orElse("");
     }
 
@@ -196,10 +196,16 @@ public final class HonestWords {
         return sheets.collect(Sheet::id).makeString(", ");
     }
 
-    private String notJudged() {
-        return audit.house().site().climate().isPresent()
-                ? ""
-                : "; mould by months and condensation not judged, since the house file gives no climate";
+    private String byMonths() {
+        if (audit.house().site().climate().isEmpty()) {
+            return "; mould by months and condensation not judged, since the house file gives no climate";
+        }
+        ImmutableList<String> unchecked = audit.assemblies()
+                .select(row -> row.moisture().year().isEmpty())
+                .collect(row -> "\"" + row.assembly().name() + "\"")
+                .distinct();
+        return "; mould and, by diffusion alone, condensation by months"
+                + (unchecked.isEmpty() ? "" : ", but for condensation inside " + Phrases.listed(unchecked));
     }
 
     /** Why the heat-loss coefficient is a least value only; empty where it is known. */
