@@ -10,6 +10,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -198,10 +201,16 @@ class CatalogueCommandTest {
     }
 
     @Test
-    void drawsADetailWithTheLengthsThatTheHouseGivesIt() {
+    void drawsADetailWithTheLengthsThatTheHouseGivesIt(@TempDir Path folder) throws Exception {
         String house =
                 CommittedReport.ROOT.resolve("fixtures/houses/larch-house.yaml").toString();
-        assertEquals(0, run("detail", "slab-edge-raft", "--house", house), err::toString);
+        Path pdf = folder.resolve("raft.pdf");
+        assertEquals(0, run("detail", "slab-edge-raft", "--house", house, "--pdf", pdf.toString()), err::toString);
+        try (PDDocument sheet = Loader.loadPDF(pdf.toFile())) {
+            String text = new PDFTextStripper().getText(sheet).replaceAll("\\s+", " ");
+            assertTrue(text.contains("plinth 150 mm: how far"), text);
+            assertTrue(text.contains("set back 80 mm: how far") && text.contains("(set by the house file)"), text);
+        }
         assertTrue(out.toString().contains("set back       80 mm"), out::toString);
         out.getBuffer().setLength(0);
         assertEquals(0, run("catalogue", "--kind", "wall to terrace", "--house", house), err::toString);

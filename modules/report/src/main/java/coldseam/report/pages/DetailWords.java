@@ -8,7 +8,6 @@ import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Photograph;
-import coldseam.junctions.language.DetailParameter;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
@@ -79,11 +78,10 @@ final class DetailWords {
         list(out, "Order of building", told(detail.order(), print), true, Style.BODY);
         list(
                 out,
-                "Set by the house file",
+                "Lengths in the drawing",
                 detail.parameters()
-                        .select(DetailParameter::given)
-                        .collect(each -> each.name() + " " + print.units().format(each.value(), Dimension.LENGTH) + ": "
-                                + each.says()),
+                        .collect(each -> each.name() + " " + print.units().format(each.value(), Dimension.THICKNESS)
+                                + ": " + each.says() + (each.given() ? " (set by the house file)" : "")),
                 false,
                 Style.BODY);
         detail.cost().ifPresent(cost -> out.add(Blocks.text("Cost: " + cost.sourced(print.units()) + ".", Style.BODY)));
