@@ -108,6 +108,14 @@ final class LayerChecks {
             layer.framing()
                     .ifPresent(framing -> material(framing.material())
                             .ifPresent(members -> framing(layer, members, framing.share())));
+            if (air && isWellVentilated(layer) && layers.take(i).allSatisfy(each -> each.role() == Role.MEMBRANE)) {
+                faults.add(
+                        layer.place(),
+                        "a build-up has nothing that holds heat back between the rooms and outdoor air",
+                        "a well ventilated air layer as the innermost but for membranes",
+                        "",
+                        "write the layers from inside to outside");
+            }
             if (air && i > 0 && isAir(layers.get(i - 1))) {
                 faults.add(
                         layer.place(),
@@ -249,16 +257,19 @@ final class LayerChecks {
 
     /** What fasteners hold, as ISO 6946 counts it: insulation by its role, or whatever insulates, inside any well-ventilated air. */
     private ImmutableList<FileLayer> pierced(FileAssembly assembly) {
-        ImmutableList<FileLayer> counted = assembly.layers()
-                .takeWhile(layer -> layer.air()
-                        .filter(air -> air.ventilation() == Layer.Ventilation.WELL_VENTILATED)
-                        .isEmpty())
-                .reject(this::isAir);
+        ImmutableList<FileLayer> counted =
+                assembly.layers().takeWhile(layer -> !isWellVentilated(layer)).reject(this::isAir);
         ImmutableList<FileLayer> byRole = counted.select(layer -> layer.role() == Role.INSULATION);
         return byRole.notEmpty()
                 ? byRole
                 : counted.select(layer ->
                         material(layer.material()).filter(Material::insulates).isPresent());
+    }
+
+    private static boolean isWellVentilated(FileLayer layer) {
+        return layer.air()
+                .filter(air -> air.ventilation() == Layer.Ventilation.WELL_VENTILATED)
+                .isPresent();
     }
 
     private void resistance(FileLayer layer, Material filling, double declared) {
