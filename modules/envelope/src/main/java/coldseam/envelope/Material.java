@@ -80,9 +80,12 @@ public record Material(
     private static final Pattern TIMBER =
             Pattern.compile("\\b(softwood|hardwood|timber|glulam|logs?|spruce|pine|fir|larch|oak|beech)\\b");
 
-    /** Whether its name says that it is timber; boards of fibres or chips are none. */
+    /** W/(m·K); hardwood has 0.18, and what conducts more is none, whatever it is called (judgement). */
+    private static final double TIMBER_AT_MOST = 0.25;
+
+    /** Whether its name says that it is timber, and it conducts no more than that; boards of fibres or chips are none. */
     public boolean isTimber() {
-        return TIMBER.matcher(name.toLowerCase(Locale.ROOT)).find() && !insulates;
+        return TIMBER.matcher(name.toLowerCase(Locale.ROOT)).find() && !insulates && conductivity <= TIMBER_AT_MOST;
     }
 
     /** Whether a source says that a layer of it can control this. */

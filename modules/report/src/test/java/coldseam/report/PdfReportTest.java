@@ -79,7 +79,7 @@ class PdfReportTest {
                 packed(cover)
                         .contains(
                                 packed(
-                                        "; mould and, by diffusion alone, condensation by months, but for condensation inside \"slab on foam\".")),
+                                        "; mould and condensation (by diffusion alone) judged by months, condensation inside \"slab on foam\" not judged.")),
                 cover);
         assertTrue(cover.contains("prepared by the rater · 2026-10-03 · revision B"), cover);
     }

@@ -111,21 +111,7 @@ class HoldPointsTest {
                 plain.cautions(),
                 plain.cost(),
                 plain.drawing());
-        JunctionResult result = new JunctionResult(
-                detail,
-                old.setup(),
-                old.solution(),
-                old.plan(),
-                old.legs(),
-                old.coupling(),
-                old.psiExternal(),
-                old.psiInternal(),
-                old.temperatureFactor(),
-                old.coldest(),
-                old.penLine(),
-                old.weakestPath(),
-                old.controls(),
-                old.notes());
+        JunctionResult result = new Altered(old).ofDetail(detail);
         return new BridgeSheet<>(
                 sheet.id(),
                 result,

@@ -6,6 +6,7 @@ import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
 import coldseam.conduction.solid.Place;
 import coldseam.envelope.Control;
+import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.file.house.HouseFile;
@@ -184,6 +185,20 @@ public final class Sample {
                         corners.isPresent(),
                         "test")
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
+    }
+
+    /** The box, of which two corners have a garage on one side, with these answers for its junctions. */
+    public static Audit besideAGarage(String yaml, BiFunction<Detail, JunctionSetup, JunctionResult> junctions) {
+        House house = house(yaml.replace("{all: wall}", "{all: wall, south: {assembly: wall, faces: garage}}")
+                .replace("body:\n", "neighbours: {garage: {temperature-factor: 0.7}}\nbody:\n"));
+        return new Auditor(catalogue(good()), computer(junctions), "test")
+                .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
+    }
+
+    /** Whether one of the surfaces faces that garage. */
+    public static boolean isBesideGarage(JunctionSetup setup) {
+        return setup.firstExposure().kind() == Exposure.Kind.UNHEATED
+                || setup.secondExposure().kind() == Exposure.Kind.UNHEATED;
     }
 
     /**

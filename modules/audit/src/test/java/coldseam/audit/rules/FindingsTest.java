@@ -11,19 +11,12 @@ import coldseam.audit.Finding;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
 import coldseam.audit.Value;
-import coldseam.audit.engine.Auditor;
-import coldseam.audit.engine.Progress;
 import coldseam.audit.engine.Sample;
 import coldseam.audit.engine.Sample.Made;
 import coldseam.envelope.Control;
-import coldseam.envelope.Exposure;
-import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.shell.ShellBuilder;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
-import coldseam.junctions.BridgeComputer;
-import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Rank;
 import java.util.OptionalDouble;
@@ -337,21 +330,11 @@ class FindingsTest {
 
     /** The box beside a garage: two corners have it on one side, and all four have one detail. */
     private static Audit corners(Made outdoors, Made besideGarage) {
-        House house = Sample.house(Sample.yaml()
-                .replace("{all: wall}", "{all: wall, south: {assembly: wall, faces: garage}}")
-                .replace("body:\n", "neighbours: {garage: {temperature-factor: 0.7}}\nbody:\n"));
-        BridgeComputer computer = Sample.computer((detail, setup) -> {
-            Made corner = isBesideGarage(setup) ? besideGarage : outdoors;
+        return Sample.besideAGarage(Sample.yaml(), (detail, setup) -> {
+            Made corner = Sample.isBesideGarage(setup) ? besideGarage : outdoors;
             return Sample.computer()
                     .compute(setup.kind() == JunctionKind.OUTSIDE_CORNER ? corner.detail() : detail, setup);
         });
-        return new Auditor(Sample.catalogue(Sample.good()), computer, "test")
-                .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
-    }
-
-    private static boolean isBesideGarage(JunctionSetup setup) {
-        return setup.firstExposure().kind() == Exposure.Kind.UNHEATED
-                || setup.secondExposure().kind() == Exposure.Kind.UNHEATED;
     }
 
     /** Whichever of two sheets of one detail is the worse one leads, and its numbers are told. */
@@ -369,7 +352,8 @@ class FindingsTest {
             Finding finding = only(audit.findings().select(each -> each.rule().equals(rule)));
             assertEquals(4, ((Subject.Bridges) finding.subject()).rows().size());
             BridgeSheet<?> worst = (BridgeSheet<?>) finding.sheet().orElseThrow();
-            assertEquals(garage, isBesideGarage(worst.junction().orElseThrow().setup()), rule);
+            assertEquals(
+                    garage, Sample.isBesideGarage(worst.junction().orElseThrow().setup()), rule);
         }
     }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Finding;
+import coldseam.audit.engine.Altered;
 import coldseam.audit.engine.Auditor;
 import coldseam.audit.engine.Progress;
 import coldseam.audit.engine.Sample;
@@ -53,20 +54,6 @@ class PsiOfTheSystemTest {
     private static JunctionResult result(Detail detail, JunctionSetup setup, double external, double internal) {
         JunctionResult made = Sample.computer().compute(detail, setup);
         boolean corner = setup.kind() == JunctionKind.OUTSIDE_CORNER;
-        return new JunctionResult(
-                made.detail(),
-                made.setup(),
-                made.solution(),
-                made.plan(),
-                made.legs(),
-                made.coupling(),
-                Interval.of(corner ? external : -0.2),
-                Interval.of(corner ? internal : -0.2),
-                made.temperatureFactor(),
-                made.coldest(),
-                made.penLine(),
-                made.weakestPath(),
-                made.controls(),
-                made.notes());
+        return new Altered(made).withPsi(Interval.of(corner ? external : -0.2), Interval.of(corner ? internal : -0.2));
     }
 }

@@ -8,15 +8,11 @@ import coldseam.audit.Audit;
 import coldseam.audit.Breach;
 import coldseam.audit.Finding;
 import coldseam.audit.Subject;
-import coldseam.audit.engine.Auditor;
-import coldseam.audit.engine.Progress;
+import coldseam.audit.engine.Altered;
 import coldseam.audit.engine.Sample;
 import coldseam.audit.engine.Sample.Made;
 import coldseam.envelope.Control;
-import coldseam.envelope.Exposure;
-import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.shell.ShellBuilder;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.JunctionResult;
@@ -174,37 +170,15 @@ class SeveralCausesTest {
 
     /** The box beside a garage, with lines of control in its corners that change sides. */
     private static Audit lines(String yaml, Function<JunctionSetup, ImmutableList<Control>> changing) {
-        House house = Sample.house(yaml.replace("{all: wall}", "{all: wall, south: {assembly: wall, faces: garage}}")
-                .replace("body:\n", "neighbours: {garage: {temperature-factor: 0.7}}\nbody:\n"));
-        var computer = Sample.computer((detail, setup) -> {
+        return Sample.besideAGarage(yaml, (detail, setup) -> {
             JunctionResult made = Sample.computer().compute(detail, setup);
             return setup.kind() != JunctionKind.OUTSIDE_CORNER
                     ? made
-                    : new JunctionResult(
-                            made.detail(),
-                            made.setup(),
-                            made.solution(),
-                            made.plan(),
-                            made.legs(),
-                            made.coupling(),
-                            made.psiExternal(),
-                            made.psiInternal(),
-                            made.temperatureFactor(),
-                            made.coldest(),
-                            made.penLine(),
-                            made.weakestPath(),
-                            changing.apply(setup)
+                    : new Altered(made)
+                            .withControls(changing.apply(setup)
                                     .collect(control -> new ControlLine.ChangesSide(
-                                            control, Lists.immutable.empty(), Zone.INSIDE, Zone.OUTSIDE)),
-                            made.notes());
+                                            control, Lists.immutable.empty(), Zone.INSIDE, Zone.OUTSIDE)));
         });
-        return new Auditor(Sample.catalogue(Sample.good()), computer, "test")
-                .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT);
-    }
-
-    private static boolean besideGarage(JunctionSetup setup) {
-        return setup.firstExposure().kind() == Exposure.Kind.UNHEATED
-                || setup.secondExposure().kind() == Exposure.Kind.UNHEATED;
     }
 
     /** The sheet on which most lines stop leads, whichever it is, and every layer that stops on any of them is named. */
@@ -213,13 +187,14 @@ class SeveralCausesTest {
         for (boolean garage : new boolean[] {false, true}) {
             Audit audit = lines(
                     Sample.yaml(),
-                    setup -> besideGarage(setup) == garage
+                    setup -> Sample.isBesideGarage(setup) == garage
                             ? Lists.immutable.of(Control.AIR, Control.VAPOUR)
                             : Lists.immutable.of(Control.AIR));
             ControlLineBrokenRule.Found found = (ControlLineBrokenRule.Found)
                     breach(audit, "control-line-broken").evidence();
             assertEquals(
-                    garage, besideGarage(found.worst().junction().orElseThrow().setup()));
+                    garage,
+                    Sample.isBesideGarage(found.worst().junction().orElseThrow().setup()));
             assertEquals(
                     Lists.immutable.of(Control.AIR, Control.VAPOUR),
                     found.lines().collect(ControlLine::control));

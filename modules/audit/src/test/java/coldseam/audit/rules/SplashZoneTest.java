@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import coldseam.audit.Finding;
 import coldseam.audit.Finding.Severity;
+import coldseam.audit.engine.Altered;
 import coldseam.audit.engine.Auditor;
 import coldseam.audit.engine.Progress;
 import coldseam.audit.engine.Sample;
@@ -95,7 +96,7 @@ final class SplashZoneTest {
                 return made;
             }
             JunctionResult drawn = compute("slab-edge-bare", setup);
-            return with(made, drawn, drawn.plan());
+            return new Altered(made).drawn(drawn.solution(), drawn.plan());
         });
         Finding finding = new Auditor(Sample.catalogue(Sample.good()), computer, "test")
                 .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT)
@@ -135,7 +136,7 @@ final class SplashZoneTest {
                         piece(brick, Role.STRUCTURE, -0.24, 0, ground - 1),
                         piece(wool, Role.INSULATION, beside, 0.1 + beside, ground + above)),
                 Lists.immutable.empty());
-        return SplashZone.of(with(drawn, drawn, plan), Maps.immutable.empty());
+        return SplashZone.of(new Altered(drawn).drawn(drawn.solution(), plan), Maps.immutable.empty());
     }
 
     private static Piece piece(Layer layer, Role role, double left, double right, double low) {
@@ -145,24 +146,6 @@ final class SplashZoneTest {
                 role,
                 true,
                 new Origin.OfLayer(false, 0, layer, Zone.OUTSIDE));
-    }
-
-    private static JunctionResult with(JunctionResult made, JunctionResult drawn, SectionPlan plan) {
-        return new JunctionResult(
-                made.detail(),
-                made.setup(),
-                drawn.solution(),
-                plan,
-                made.legs(),
-                made.coupling(),
-                made.psiExternal(),
-                made.psiInternal(),
-                made.temperatureFactor(),
-                made.coldest(),
-                made.penLine(),
-                made.weakestPath(),
-                made.controls(),
-                made.notes());
     }
 
     /** Wet below the ground, splashed up to 0.3 m above it, each but for 20 mm that drawings round. */

@@ -1,6 +1,7 @@
 package coldseam.report.solid;
 
 import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.Cuboid;
 import coldseam.conduction.solid.PaintedBox;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -25,7 +26,7 @@ public final class BodyPicture {
     private static final double TOP = 34;
 
     private final BodySolution solution;
-    private final coldseam.conduction.solid.Cuboid shown;
+    private final Cuboid shown;
     /** m, where the cut at right angles to each direction lies. */
     private final double[] planes;
 
@@ -43,7 +44,7 @@ public final class BodyPicture {
      *
      * @param shown what cuts show, as far as the body reaches
      */
-    public BodyPicture(BodySolution solution, UnitSystem units, coldseam.conduction.solid.Cuboid shown) {
+    public BodyPicture(BodySolution solution, UnitSystem units, Cuboid shown) {
         this(
                 solution,
                 units,
@@ -53,8 +54,7 @@ public final class BodyPicture {
                 CutDrawing.at(solution, 2));
     }
 
-    private BodyPicture(
-            BodySolution solution, UnitSystem units, coldseam.conduction.solid.Cuboid shown, double... planes) {
+    private BodyPicture(BodySolution solution, UnitSystem units, Cuboid shown, double... planes) {
         this.solution = solution;
         this.units = units;
         this.planes = planes;
@@ -66,14 +66,13 @@ public final class BodyPicture {
                         palettes.solid(piece).material() + palettes.solid(piece).conductivity());
     }
 
-    private static coldseam.conduction.solid.Cuboid common(
-            coldseam.conduction.solid.Cuboid one, coldseam.conduction.solid.Cuboid other) {
+    private static Cuboid common(Cuboid one, Cuboid other) {
         double[] at = new double[6];
         for (int d = 0; d < 3; d++) {
             at[d] = Math.max(one.low(d), other.low(d));
             at[3 + d] = Math.min(one.high(d), other.high(d));
         }
-        return coldseam.conduction.solid.Cuboid.of(at[0], at[1], at[2], at[3], at[4], at[5]);
+        return Cuboid.of(at[0], at[1], at[2], at[3], at[4], at[5]);
     }
 
     /** Points it takes. */
@@ -163,12 +162,12 @@ public final class BodyPicture {
      * @param solution of a body whose layers reach to its far ends sideways
      */
     public static BodyPicture through(BodySolution solution, UnitSystem units) {
-        coldseam.conduction.solid.Cuboid whole = solution.body().extent();
-        ImmutableList<coldseam.conduction.solid.Cuboid> solids = solution.body()
+        Cuboid whole = solution.body().extent();
+        ImmutableList<Cuboid> solids = solution.body()
                 .painted()
                 .selectInstancesOf(PaintedBox.Solid.class)
                 .collect(PaintedBox.Solid::box);
-        ImmutableList<coldseam.conduction.solid.Cuboid> pieces = solids.select(each -> each.high(0) < whole.high(0));
+        ImmutableList<Cuboid> pieces = solids.select(each -> each.high(0) < whole.high(0));
         if (pieces.isEmpty()) {
             return new BodyPicture(solution, units);
         }
@@ -179,7 +178,7 @@ public final class BodyPicture {
         return new BodyPicture(
                 solution,
                 units,
-                coldseam.conduction.solid.Cuboid.of(
+                Cuboid.of(
                         whole.low(0),
                         pieces.collectDouble(each -> each.low(1)).min() - BESIDE,
                         whole.low(2),
@@ -194,7 +193,7 @@ public final class BodyPicture {
                 layer);
     }
 
-    private static double middle(coldseam.conduction.solid.Cuboid box, int direction) {
+    private static double middle(Cuboid box, int direction) {
         return (box.low(direction) + box.high(direction)) / 2;
     }
 

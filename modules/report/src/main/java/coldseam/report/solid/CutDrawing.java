@@ -3,6 +3,7 @@ package coldseam.report.solid;
 import coldseam.conduction.solid.BodyCut;
 import coldseam.conduction.solid.BodyEnvironment;
 import coldseam.conduction.solid.BodySolution;
+import coldseam.conduction.solid.Cuboid;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.Align;
@@ -39,7 +40,7 @@ final class CutDrawing {
     private final double at;
     private final BodyCut cut;
     /** The part of the body that is shown. */
-    private final coldseam.conduction.solid.Cuboid shown;
+    private final Cuboid shown;
 
     private final int across;
     private final int up;
@@ -49,8 +50,7 @@ final class CutDrawing {
      * @param at where, m
      * @param shown the part of the body that is drawn
      */
-    CutDrawing(
-            BodySolution solution, UnitSystem units, int direction, double at, coldseam.conduction.solid.Cuboid shown) {
+    CutDrawing(BodySolution solution, UnitSystem units, int direction, double at, Cuboid shown) {
         this.solution = solution;
         this.units = units;
         this.direction = direction;

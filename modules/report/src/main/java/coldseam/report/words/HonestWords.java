@@ -204,8 +204,8 @@ public final class HonestWords {
                 .select(row -> row.moisture().year().isEmpty())
                 .collect(row -> "\"" + row.assembly().name() + "\"")
                 .distinct();
-        return "; mould and, by diffusion alone, condensation by months"
-                + (unchecked.isEmpty() ? "" : ", but for condensation inside " + Phrases.listed(unchecked));
+        return "; mould and condensation (by diffusion alone) judged by months"
+                + (unchecked.isEmpty() ? "" : ", condensation inside " + Phrases.listed(unchecked) + " not judged");
     }
 
     /** Why the heat-loss coefficient is a least value only; empty where it is known. */
