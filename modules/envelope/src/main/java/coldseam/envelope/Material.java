@@ -1,9 +1,7 @@
 package coldseam.envelope;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.impl.factory.Maps;
 
@@ -20,6 +18,8 @@ import org.eclipse.collections.impl.factory.Maps;
  *     empty where the conductivity decides
  * @param controls what a layer of it can control if it is joined up, each with the source that says so; never heat
  * @param bears what places it bears as insulation, each with the source that says so
+ * @param timber whether it is wood that carries: joists bear on it, and wood spans its openings; what says nothing is none,
+ *     since concrete in its place loses more
  * @param within share of the conductivity by which it may be off to either side; empty where nothing is said
  * @param provenance where the conductivity comes from
  */
@@ -33,6 +33,7 @@ public record Material(
         Optional<String> insulatesSource,
         ImmutableMap<Control, String> controls,
         ImmutableMap<Duty, String> bears,
+        boolean timber,
         OptionalDouble within,
         Provenance provenance) {
 
@@ -55,6 +56,7 @@ public record Material(
                 Optional.empty(),
                 Maps.immutable.empty(),
                 Maps.immutable.empty(),
+                false,
                 OptionalDouble.empty(),
                 provenance);
     }
@@ -76,18 +78,6 @@ public record Material(
         return name.equals(AIR);
     }
 
-    /** Words in the names of wood that carries. */
-    private static final Pattern TIMBER =
-            Pattern.compile("\\b(softwood|hardwood|timber|glulam|logs?|spruce|pine|fir|larch|oak|beech)\\b");
-
-    /** W/(m·K); hardwood has 0.18, and what conducts more is none, whatever it is called (judgement). */
-    private static final double TIMBER_AT_MOST = 0.25;
-
-    /** Whether its name says that it is timber, and it conducts no more than that; boards of fibres or chips are none. */
-    public boolean isTimber() {
-        return TIMBER.matcher(name.toLowerCase(Locale.ROOT)).find() && !insulates && conductivity <= TIMBER_AT_MOST;
-    }
-
     /** Whether a source says that a layer of it can control this. */
     public boolean canControl(Control control) {
         return controls.containsKey(control);
@@ -96,21 +86,5 @@ public record Material(
     /** Whether a source says that it bears this as insulation. */
     public boolean canBear(Duty duty) {
         return bears.containsKey(duty);
-    }
-
-    /** This with what another material can control and bears, where nothing is said of this one. */
-    public Material ableLike(Material other) {
-        return new Material(
-                name,
-                conductivity,
-                vapourResistanceFactor,
-                density,
-                compressiveStrength,
-                insulates,
-                insulatesSource,
-                controls.notEmpty() ? controls : other.controls,
-                bears.notEmpty() ? bears : other.bears,
-                within,
-                provenance);
     }
 }

@@ -112,6 +112,7 @@ record FileText(
                     insulatesSource,
                     Maps.immutable.empty(),
                     bears.map(FileBears::sources).orElse(Maps.immutable.empty()),
+                    false,
                     OptionalDouble.empty(),
                     new Provenance(source, sureness));
         }

@@ -225,7 +225,7 @@ public record Band(
                 .map(each -> each.layer().layer());
         boolean framed = structure.flatMap(Layer::framing).isPresent();
         boolean wooden =
-                framed || structure.filter(each -> each.material().isTimber()).isPresent();
+                framed || structure.filter(each -> each.material().timber()).isPresent();
         boolean inside = band.map(Band::carrying).filter(Zone.OUTSIDE::equals).isPresent();
         return switch (build) {
             case FRAMED -> framed;

@@ -160,6 +160,7 @@ record FileLayer(
                 filling.insulatesSource(),
                 filling.controls(),
                 filling.bears(),
+                filling.timber(),
                 filling.within(),
                 new Provenance("resistance given in the house file", Provenance.Sureness.DECLARED));
     }

@@ -10,6 +10,7 @@ import coldseam.files.Doc;
 import coldseam.files.Noun;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.UnitSystem;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -58,6 +59,11 @@ record FileMaterial(
         Optional<FileBears> bears,
 
         @Doc(
+                "Whether it is wood that carries, as in a wall of logs: joists bear on it, and wood spans its openings. A built-in"
+                        + " material's own where left out, else false: floors and lintels of concrete lose more.")
+        Optional<Boolean> timber,
+
+        @Doc(
                 "Share of the conductivity by which it may be off to either side, such as its declaration's class; 10 % where"
                         + " left out (common practice, no source).")
         @Unit(Dimension.SHARE)
@@ -79,6 +85,9 @@ record FileMaterial(
 
         @Doc("How well the value is known.") @Default("declared")
         Provenance.Sureness sureness) {
+
+    /** W/(m·K); hardwood has 0.18, and what conducts more is no timber, whatever is said of it (judgement). */
+    private static final double TIMBER_AT_MOST = 0.25;
 
     /** What a layer of a material can control, each with its source. */
     @Noun("what a material controls")
@@ -117,11 +126,31 @@ record FileMaterial(
                     "remove one of the two keys");
         }
         InsulationClaim.check(conductivity, insulates, insulatesSource);
+        if (timber.orElse(false) && !mayBeTimber(conductivity)) {
+            throw new BadValueException(
+                    "timber",
+                    "timber does not conduct as little or as much",
+                    UnitSystem.SI.format(conductivity, Dimension.CONDUCTIVITY),
+                    "more than " + UnitSystem.SI.format(Material.INSULATES_UP_TO, Dimension.CONDUCTIVITY)
+                            + " and at most " + UnitSystem.SI.format(TIMBER_AT_MOST, Dimension.CONDUCTIVITY),
+                    "remove timber, or correct the conductivity");
+        }
         SourceText.require("source", source);
         insulatesSource.ifPresent(text -> SourceText.require("insulatesSource", text));
     }
 
+    /** Whether it conducts like wood. */
+    boolean mayBeTimber() {
+        return mayBeTimber(conductivity);
+    }
+
+    private static boolean mayBeTimber(double conductivity) {
+        return conductivity > Material.INSULATES_UP_TO && conductivity <= TIMBER_AT_MOST;
+    }
+
+    /** The material, with what the built-in one of its name can do where this says nothing. */
     Material material(String name) {
+        Optional<FileMaterial> known = MaterialLibrary.filed(name);
         return new Material(
                 name,
                 conductivity,
@@ -130,8 +159,13 @@ record FileMaterial(
                 compressiveStrength,
                 insulates.orElse(conductivity <= Material.INSULATES_UP_TO),
                 insulatesSource,
-                controls.map(FileControls::sources).orElse(Maps.immutable.empty()),
-                bears.map(FileBears::sources).orElse(Maps.immutable.empty()),
+                controls.or(() -> known.flatMap(FileMaterial::controls))
+                        .map(FileControls::sources)
+                        .orElse(Maps.immutable.empty()),
+                bears.or(() -> known.flatMap(FileMaterial::bears))
+                        .map(FileBears::sources)
+                        .orElse(Maps.immutable.empty()),
+                timber.or(() -> known.flatMap(FileMaterial::timber)).orElse(false),
                 within,
                 new Provenance(source, sureness));
     }

@@ -98,12 +98,7 @@ public final class HouseFile {
 
     private static LoadedHouse loaded(FileHouse file) {
         MutableMap<String, Material> own = Maps.mutable.empty();
-        file.materials().forEach(each -> {
-            Material said = each.value().material(each.name());
-            own.put(
-                    each.name(),
-                    MaterialLibrary.named(each.name()).map(said::ableLike).orElse(said));
-        });
+        file.materials().forEach(each -> own.put(each.name(), each.value().material(each.name())));
         Function<String, Material> materials = name -> own.containsKey(name)
                 ? own.get(name)
                 : MaterialLibrary.named(name).orElseThrow();

@@ -3,6 +3,7 @@ package coldseam.envelope.file.house;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.files.Faults;
+import coldseam.files.Named;
 import coldseam.files.Position;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -10,6 +11,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** Whether a house's or a detail's own materials are like the built-in ones whose names they take, and which thicknesses there are of each. */
@@ -27,6 +29,10 @@ public final class MaterialChecks {
     /** m; sheets, foils and mats are thinner (judgement). */
     private static final double THICKEST_MEMBRANE = 0.03;
 
+    /** Words in the names of wood that carries; a name decides nothing, it only asks. */
+    private static final Pattern WOOD =
+            Pattern.compile("\\b(softwood|hardwood|timber|glulam|logs?|spruce|pine|fir|larch|oak|beech)\\b");
+
     private final FileHouse house;
     private final Faults faults;
 
@@ -35,9 +41,15 @@ public final class MaterialChecks {
         this.faults = faults;
     }
 
-    /** Adds a fault for each material that only borrows a name, and for edge insulation that does not insulate. */
+    /**
+     * Adds a fault for each material that only borrows a name or leaves open whether it is timber, and for edge insulation that
+     * does not insulate.
+     */
     void check() {
-        house.materials().forEach(own -> like(own.name(), own.value().conductivity(), own.place(), faults));
+        house.materials().forEach(own -> {
+            like(own.name(), own.value().conductivity(), own.place(), faults);
+            timber(own);
+        });
         if (house.body() instanceof FileBody.FileStoreys storeys) {
             bases(storeys).forEach(this::edge);
         }
@@ -79,6 +91,41 @@ public final class MaterialChecks {
     /** The least share of a built-in material's conductivity that one of its name, or a layer of it, may have. */
     static double least(Material known) {
         return 1 / (known.insulates() ? INSULATION_ALIKE : ALIKE);
+    }
+
+    private void timber(Named<FileMaterial> own) {
+        Optional<FileMaterial> known = MaterialLibrary.filed(own.name());
+        Optional<Boolean> said = own.value().timber();
+        Optional<Boolean> builtIn = known.map(each -> each.timber().orElse(false));
+        if (said.isPresent() && builtIn.isPresent() && !said.equals(builtIn)) {
+            faults.add(
+                    own.place(),
+                    "a material of a built-in one's name is timber where that is, and only there",
+                    "timber: " + said.get(),
+                    "timber: " + builtIn.get(),
+                    "remove timber, or give the product a name of its own");
+        }
+        if (said.isEmpty()
+                && known.isEmpty()
+                && own.value().mayBeTimber()
+                && WOOD.matcher(own.name().toLowerCase(Locale.ROOT)).find()
+                && carriesAlone(own.name())) {
+            faults.add(
+                    own.place(),
+                    "a structure of a material that is called like wood is timber or masonry: floors and lintels hang on it",
+                    "\"" + own.name() + "\" without timber",
+                    "timber: true or timber: false",
+                    "say which in the material");
+        }
+    }
+
+    private boolean carriesAlone(String material) {
+        return house.assemblies()
+                .anySatisfy(assembly -> assembly.value()
+                        .layers()
+                        .anySatisfy(layer -> layer.role() == Role.STRUCTURE
+                                && layer.framing().isEmpty()
+                                && layer.material().equals(material)));
     }
 
     private void edge(FileBase base) {

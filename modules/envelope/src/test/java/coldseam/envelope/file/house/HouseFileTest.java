@@ -42,6 +42,7 @@ import org.eclipse.collections.api.factory.Sets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class HouseFileTest {
@@ -91,6 +92,28 @@ class HouseFileTest {
         Shell shell = ShellBuilder.build(
                 HouseFile.read(FIXTURES.resolve("houses").resolve(name)).house());
         assertTrue(shell.closed());
+    }
+
+    /** What a material of the house says of timber, then what its name does; the name never decides. */
+    @ParameterizedTest
+    @CsvSource({
+        "softwood, 0.13, , true",
+        "oriented strand board, 0.13, , true",
+        "plain blocks, 0.18, , false",
+        "plain blocks, 0.18, true, true",
+        "oak-coloured blocks, 0.18, false, false",
+        "brick red as oak, 0.77, , false"
+    })
+    void timberIsWhatSaysSo(String name, double conductivity, Boolean said, boolean timber) {
+        House house = read(
+                HEAD.replace("softwood", name),
+                "body: {footprint-line: structure, storeys: [{name: ground, footprint: {rectangle: [8 m, 8 m]}, height: 3 m, walls: wall}],\n",
+                "  base: {kind: slab on ground, assembly: wall}, roof: {form: flat, assembly: wall}}\n",
+                "materials: {" + name + ": {conductivity: " + conductivity + " W/(m·K), source: made up"
+                        + (said == null ? "" : ", timber: " + said) + "}}\n");
+        assertEquals(
+                timber,
+                house.assemblies().get("wall").layers().getOnly().material().timber());
     }
 
     @Test
