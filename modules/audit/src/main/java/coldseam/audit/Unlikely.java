@@ -4,7 +4,7 @@ import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
-import coldseam.envelope.JunctionKind;
+import coldseam.envelope.JunctionKind.StoreyFloor;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
@@ -12,6 +12,7 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.Role;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.hand.HandDrawing;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -70,6 +71,8 @@ public record Unlikely(
     /** W/(m·K); foams and fibres conduct more (common practice, no source). */
     private static final double STILL = 0.018;
 
+    private static final Optional<StoreyFloor> BEARS_IN = Optional.of(StoreyFloor.BEARS_IN_THE_WALL);
+
     static Unlikely of(Audit audit, ImmutableList<Material> used) {
         return new Unlikely(
                 audit.junctions()
@@ -103,7 +106,7 @@ public record Unlikely(
                 audit.house()
                         .retrofit()
                         .map(old -> audit.junctions()
-                                .select(row -> row.edge().kind() == JunctionKind.INTERMEDIATE_FLOOR
+                                .select(row -> row.edge().kind().storeyFloor().equals(BEARS_IN)
                                         && old.keeps(row.edge().first().name())
                                         && row.edge().first().isFramed()))
                         .orElse(Lists.immutable.empty()),

@@ -93,6 +93,14 @@ public final class JunctionKind extends BridgeKind implements Comparable<Junctio
         STOREYS
     }
 
+    /** How a floor between two storeys meets its wall. */
+    public enum StoreyFloor {
+        /** It bears in the wall, or the wall of each storey stops at it. */
+        BEARS_IN_THE_WALL,
+        /** The studs run past it. */
+        PASSED_BY_THE_STUDS
+    }
+
     /**
      * A junction a builder would build, for looking at options before there is a house.
      *
@@ -196,17 +204,27 @@ public final class JunctionKind extends BridgeKind implements Comparable<Junctio
 
     /** Whether it is a door's threshold, whose section shows the seam as well that the door stands on. */
     public boolean threshold() {
-        return form().second() == KindForm.Second.DOOR || equals(HEATED_THRESHOLD);
+        return file.threshold();
     }
 
     /** Whether it is a seam of what meets, indoors, a wall that is insulated inside. */
     public boolean atInsideInsulation() {
-        return typical().first().equals("wall insulated inside");
+        return file.atInsideInsulation();
     }
 
     /** Whether the roof's parapet stands on it. */
     public boolean parapet() {
         return file.parapet();
+    }
+
+    /** Whether the wall beside its floor stands free, so that the ground ends at this floor however deep that lies elsewhere. */
+    public boolean groundAtFloor() {
+        return file.groundAtFloor();
+    }
+
+    /** How its floor between two storeys meets the wall; empty where there is none. */
+    public Optional<StoreyFloor> storeyFloor() {
+        return file.storeyFloor();
     }
 
     /** Its rows in the table of ISO 14683. */

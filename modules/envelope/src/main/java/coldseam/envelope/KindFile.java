@@ -48,6 +48,10 @@ sealed interface KindFile {
             JunctionKind.Typical typical,
             @Default("false") boolean uprightSeam,
             @Default("false") boolean parapet,
+            @Default("false") boolean groundAtFloor,
+            @Default("false") boolean threshold,
+            @Default("false") boolean atInsideInsulation,
+            Optional<JunctionKind.StoreyFloor> storeyFloor,
             Optional<String> wallInPsi,
             @Default("") ImmutableList<FileDefaultPsi> defaults)
             implements KindFile {

@@ -1,6 +1,7 @@
 package coldseam.junctions;
 
 import coldseam.envelope.Assembly;
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.DefaultPsi;
 import coldseam.envelope.DefaultPsi.WallType;
 import coldseam.envelope.Layer;
@@ -19,7 +20,7 @@ public final class NearestDefaultPsi {
      */
     public static Optional<DefaultPsi> of(JunctionResult result) {
         JunctionSetup setup = result.setup();
-        Assembly wall = setup.kind().first().equals("wall")
+        Assembly wall = setup.kind().faces().getFirst() == BridgeKind.Facing.SIDE
                 ? setup.first()
                 : setup.second().orElse(setup.first());
         return wallType(wall)

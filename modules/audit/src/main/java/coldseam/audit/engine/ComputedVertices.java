@@ -7,7 +7,6 @@ import coldseam.audit.VertexRow;
 import coldseam.audit.VertexRow.Obstacle;
 import coldseam.audit.VertexSheet;
 import coldseam.envelope.House;
-import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Edge;
@@ -253,8 +252,7 @@ record ComputedVertices(ImmutableList<VertexSheet> sheets, ImmutableList<VertexR
                     int along = axis;
                     boolean grows = way == 1;
                     boolean floor = corner.ends()
-                            .anySatisfy(end -> (end.edge().kind() == JunctionKind.INTERMEDIATE_FLOOR
-                                            || end.edge().kind() == JunctionKind.BALLOON_FRAME_AT_FLOOR)
+                            .anySatisfy(end -> end.edge().kind().storeyFloor().isPresent()
                                     && frame.axis(end.away()) == along
                                     && frame.grows(end.away()) == grows);
                     some |= floor;

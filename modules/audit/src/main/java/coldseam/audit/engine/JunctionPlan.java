@@ -4,7 +4,6 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
-import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Opening;
 import coldseam.envelope.OwnPsi;
@@ -198,10 +197,7 @@ final class JunctionPlan {
         Surface inGround = first.kind() == Exposure.Kind.GROUND
                 ? edge.first()
                 : edge.second().orElseThrow();
-        // Beside a wall that stands free, and before a door, the ground ends at the floor.
-        boolean sunk = first.kind() == Exposure.Kind.GROUND
-                && edge.kind() != JunctionKind.SLAB_EDGE
-                && edge.kind().form().second() != KindForm.Second.DOOR;
+        boolean sunk = first.kind() == Exposure.Kind.GROUND && !edge.kind().groundAtFloor();
         double depth = sunk ? rounded(heats.depth(edge.first())) : 0;
         return heats.onGround(inGround)
                 .map(floor -> new JunctionSetup.GroundBlock(

@@ -1,6 +1,6 @@
 package coldseam.audit.house;
 
-import coldseam.envelope.JunctionKind;
+import coldseam.envelope.JunctionKind.StoreyFloor;
 import coldseam.envelope.Opening;
 import coldseam.envelope.file.house.LoadedHouse;
 import coldseam.envelope.shell.Shell;
@@ -11,11 +11,14 @@ import coldseam.files.Nearest;
 import coldseam.files.Position;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.ChoiceChecks;
+import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** What of a house file can be checked only with its shell and the details it names at hand. */
 final class LateChecks {
+
+    private static final Optional<StoreyFloor> PASSED = Optional.of(StoreyFloor.PASSED_BY_THE_STUDS);
 
     private LateChecks() {}
 
@@ -42,7 +45,7 @@ final class LateChecks {
                 .reject(each -> parts.contains(each.value()))
                 .forEach(each ->
                         unknown(each.place(), "a part that some detail needs taken down", each.value(), parts, faults));
-        if (shell.edges().noneSatisfy(edge -> edge.kind() == JunctionKind.BALLOON_FRAME_AT_FLOOR)) {
+        if (shell.edges().noneSatisfy(edge -> edge.kind().storeyFloor().equals(PASSED))) {
             loaded.balloonFrame()
                     .ifPresent(place -> faults.add(
                             place,

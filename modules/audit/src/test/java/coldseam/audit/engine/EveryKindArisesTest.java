@@ -224,9 +224,8 @@ class EveryKindArisesTest {
 
     /** Whether what the shape can show is shown by it, and the rest listed. */
     private static boolean isWhereItBelongs(Edge edge, ImmutableSet<String> listed) {
-        boolean ofStoreys =
-                edge.kind() == JunctionKind.INTERMEDIATE_FLOOR || edge.kind() == JunctionKind.BALLOON_FRAME_AT_FLOOR;
-        boolean thing = edge.kind().form().second() == KindForm.Second.THING && !ofStoreys;
+        boolean thing = edge.kind().form().second() == KindForm.Second.THING
+                && edge.kind().storeyFloor().isEmpty();
         return listed.contains(edge.name()) == (thing || edge.kind() == PORCH);
     }
 

@@ -18,12 +18,17 @@ import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class JunctionPlanTest {
 
@@ -95,6 +100,22 @@ class JunctionPlanTest {
                 .flatCollect(each -> each.setup().stream().toList())
                 .flatCollect(setup -> setup.ground().stream().toList())
                 .forEach(ground -> assertEquals(OptionalDouble.empty(), ground.depth()));
+    }
+
+    /** Where a cellar's wall stands free the ground ends at its floor, in a new house and where the slab is there already. */
+    @ParameterizedTest
+    @CsvSource({"'', slab edge", "'retrofit: {built-new: [cellar south wall]}\n', existing slab edge"})
+    void besideAFreeWallOfACellarTheGroundEndsAtTheFloor(String retrofit, String kind) throws IOException {
+        Path walkOut = Path.of(System.getProperty("coldseam.root"), "fixtures/houses/shapes/walk-out.yaml");
+        House house = Sample.house(retrofit + Files.readString(walkOut));
+        ImmutableList<JunctionSetup> free = new JunctionPlan(
+                        house, ShellBuilder.build(house), new Catalogue(Lists.immutable.empty()))
+                .plan()
+                .flatCollect(each -> each.setup().stream().toList())
+                .select(setup -> setup.kind() == JunctionKind.of(kind));
+        assertEquals(
+                Lists.immutable.of(OptionalDouble.empty()),
+                free.collect(setup -> setup.ground().orElseThrow().depth()).distinct());
     }
 
     @Test

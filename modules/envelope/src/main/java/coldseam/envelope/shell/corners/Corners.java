@@ -2,7 +2,6 @@ package coldseam.envelope.shell.corners;
 
 import coldseam.envelope.Body;
 import coldseam.envelope.Compass;
-import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.Edge;
@@ -77,7 +76,7 @@ public final class Corners {
     }
 
     private static boolean ofFloor(Edge edge) {
-        return edge.kind() == JunctionKind.INTERMEDIATE_FLOOR || edge.kind() == JunctionKind.BALLOON_FRAME_AT_FLOOR;
+        return edge.kind().storeyFloor().isPresent();
     }
 
     /** A floor's edge ends where others do, or straight above or below where a level one does. */
