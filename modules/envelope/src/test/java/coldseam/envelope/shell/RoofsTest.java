@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -32,7 +33,6 @@ import org.junit.jupiter.api.Test;
  * <p>Houses' assemblies: walls 0.4 m, roof 0.45 m of which 0.35 m lie outside the structure; footprints are outer faces. At 45°
  * the eaves lie 0.35·√2 − 0.4 m over the storey's height.
  */
-@Tag("slow")
 class RoofsTest {
 
     /** m, m², m³: nodes lie on a lattice of a micrometre, ridges up to twice its reach off. */
@@ -252,10 +252,24 @@ class RoofsTest {
      * the point that the outline holds is wide: half its width times the slope.
      */
     @Property(tries = 150)
+    @Tag("slow")
     void hipsAreAsHighAsTheirSquares(
             @ForAll("outlines") StackedPlansTest.Outline outline,
             @ForAll("turns") int degrees,
             @ForAll("pitches") int pitch) {
+        assertSquares(outline, degrees, pitch);
+    }
+
+    /** A few of the same. */
+    @Property(tries = 10, seed = "2026", edgeCases = EdgeCasesMode.NONE)
+    void someHipsAreAsHighAsTheirSquares(
+            @ForAll("outlines") StackedPlansTest.Outline outline,
+            @ForAll("turns") int degrees,
+            @ForAll("pitches") int pitch) {
+        assertSquares(outline, degrees, pitch);
+    }
+
+    private static void assertSquares(StackedPlansTest.Outline outline, int degrees, int pitch) {
         Shell shell = build(
                 outline.points().collect(p -> AnyAngleTest.turned(p, degrees)),
                 outline.courts().collect(court -> court.collect(p -> AnyAngleTest.turned(p, degrees))),
@@ -313,10 +327,25 @@ class RoofsTest {
 
     /** How each side rises: many outlines, every mix of gables, half-hips and pitches that closes. */
     @Property(tries = 300)
+    @Tag("slow")
     void slopesCoverTheFootprintEachWithItsPitch(
             @ForAll("outlines") StackedPlansTest.Outline outline,
             @ForAll("turns") int degrees,
             @ForAll("rises") ImmutableList<Body.RoofSide> rises) {
+        assertSlopes(outline, degrees, rises);
+    }
+
+    /** A few of the same. */
+    @Property(tries = 16, seed = "2026", edgeCases = EdgeCasesMode.NONE)
+    void someSlopesCoverTheFootprintEachWithItsPitch(
+            @ForAll("outlines") StackedPlansTest.Outline outline,
+            @ForAll("turns") int degrees,
+            @ForAll("rises") ImmutableList<Body.RoofSide> rises) {
+        assertSlopes(outline, degrees, rises);
+    }
+
+    private static void assertSlopes(
+            StackedPlansTest.Outline outline, int degrees, ImmutableList<Body.RoofSide> rises) {
         ImmutableList<Point2> plan = outline.points().collect(p -> AnyAngleTest.turned(p, degrees));
         ImmutableList<ImmutableList<Point2>> courts =
                 outline.courts().collect(court -> court.collect(p -> AnyAngleTest.turned(p, degrees)));

@@ -15,7 +15,9 @@ import coldseam.envelope.shell.corners.Corners;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,8 +38,11 @@ class ShellTruthsTest {
         }
     }
 
-    private static Shell shell(Path file) {
-        return HouseFile.read(file).shell();
+    private static final Map<Path, Shell> SHELLS = new HashMap<>();
+
+    /** Read once: what is asked of a shell changes nothing of it. */
+    static Shell shell(Path file) {
+        return SHELLS.computeIfAbsent(file, each -> HouseFile.read(each).shell());
     }
 
     @ParameterizedTest
@@ -127,7 +132,7 @@ class ShellTruthsTest {
         if (!(house.body() instanceof Body.Storeys body)) {
             return;
         }
-        Shell here = ShellBuilder.build(house);
+        Shell here = shell(file);
         Shell there = ShellBuilder.build(AnyAngleTest.with(house, AnyAngleTest.moved(body, p -> {
             Point2 turned = AnyAngleTest.turned(p, 7);
             return new Point2(turned.x() - 217.5, turned.y() + 83.25);

@@ -8,10 +8,13 @@ import coldseam.envelope.Opening;
 import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
+import java.nio.file.Path;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Sets;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -44,14 +47,21 @@ class ShellViewTest {
 
     /** Area of the shell's shadow on the picture plane: the union of all surfaces' shadows, those facing away too. */
     private static double shadow(Shell shell) {
-        double c = Math.cos(Math.toRadians(30));
+        return shadow(shell, 135, 30);
+    }
+
+    private static double shadow(Shell shell, double azimuth, double elevation) {
+        double c = Math.cos(Math.toRadians(elevation));
+        double s = Math.sin(Math.toRadians(elevation));
+        double east = Math.sin(Math.toRadians(azimuth));
+        double north = Math.cos(Math.toRadians(azimuth));
         Geometry sum = new GeometryFactory().createPolygon();
-        for (Surface surface : shell.surfaces()) {
-            // Right is north-east, up leans to the north-west: written out for an eye at 135°, 30°.
+        for (Surface surface : shell.surfaces().newWithAll(shell.steps())) {
+            // Seen from the north, right is west; up leans away from the eye.
             Coordinate[] ring = surface.outline()
                     .newWith(surface.outline().getFirst())
                     .collect(p -> new Coordinate(
-                            (p.x() + p.y()) * Math.sqrt(0.5), (p.y() - p.x()) * Math.sqrt(0.5) / 2 + p.z() * c))
+                            p.y() * east - p.x() * north, p.z() * c - (p.x() * east + p.y() * north) * s))
                     .toArray(new Coordinate[0]);
             sum = OverlayNGRobust.overlay(sum, new GeometryFactory().createPolygon(ring), OverlayNG.UNION);
         }
@@ -179,5 +189,45 @@ class ShellViewTest {
                                 rim.to().x() - rim.from().x(),
                                 rim.to().y() - rim.from().y())),
                 1e-3);
+    }
+
+    /**
+     * What shows of all surfaces is the house's shadow; every edge shows or is hidden over its whole length in the picture, and
+     * its middle is where it is said to be.
+     */
+    @ParameterizedTest
+    @MethodSource("coldseam.envelope.shell.ShellTruthsTest#houses")
+    void allThatShowsIsTheShadow(Path file) {
+        Shell shell = ShellTruthsTest.shell(file);
+        for (double[] eye : new double[][] {{127, 33}, {286, -21}}) {
+            ShellView view = ShellView.of(shell, eye[0], eye[1]);
+            double panes = view.patches().select(p -> p.opening().isPresent()).sumOfDouble(p -> area(p.outline()));
+            double patches = view.patches().sumOfDouble(ShellViewTest::area) - panes;
+            assertEquals(shadow(shell, eye[0], eye[1]), patches, 10 * ROUNDED);
+            double a = Math.toRadians(eye[0]);
+            double e = Math.toRadians(eye[1]);
+            Point3 way = new Point3(Math.cos(e) * Math.sin(a), Math.cos(e) * Math.cos(a), Math.sin(e));
+            for (Edge edge : shell.edges()) {
+                ImmutableList<ShellView.Trace> traces = view.traces().select(t -> t.edge() == edge);
+                Point3 along = Vectors.minus(edge.to(), edge.from());
+                double length = Vectors.length(Vectors.cross(along, way));
+                assertEquals(length, traces.sumOfDouble(ShellViewTest::length), ROUNDED, edge.name());
+                double sofar = 0;
+                for (ShellView.Trace trace : traces) {
+                    double middle = (sofar + length(trace) / 2) / length;
+                    Point3 at = Vectors.plus(edge.from(), Vectors.times(along, middle));
+                    assertEquals(trace.visible(), view.shows(at), edge.name());
+                    sofar += length(trace);
+                }
+            }
+        }
+    }
+
+    private static double area(ShellView.Patch patch) {
+        return area(patch.outline()) - patch.holes().sumOfDouble(h -> Math.abs(area(h)));
+    }
+
+    private static double length(ShellView.Trace t) {
+        return Math.hypot(t.to().x() - t.from().x(), t.to().y() - t.from().y());
     }
 }
