@@ -12,11 +12,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Corners of every shell against the solid that its surfaces enclose: each house of fixtures/houses/shapes. */
 class CornerTruthsTest {
+
+    private static final ImmutableMap<Path, Shell> SHELLS = Shapes.SHELLS;
 
     /** m from a corner at which it is asked whether there is a room: as near as surfaces are looked for. */
     private static final double NEAR = 0.005;
@@ -45,9 +48,9 @@ class CornerTruthsTest {
 
     /** In the octants that are rooms one is indoors, in the others not. */
     @ParameterizedTest
-    @MethodSource("coldseam.envelope.shell.ShellTruthsTest#houses")
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
     void roomsLieWhereTheFrameSays(Path file) {
-        Shell shell = ShellTruthsTest.shell(file);
+        Shell shell = SHELLS.get(file);
         for (Corner corner : Corners.of(shell)) {
             Optional<CornerFrame> found = CornerFrame.of(corner);
             if (found.isEmpty()) {
@@ -78,9 +81,9 @@ class CornerTruthsTest {
 
     /** It has a frame where all its surfaces and edges are upright or level and square to one another, and no other. */
     @ParameterizedTest
-    @MethodSource("coldseam.envelope.shell.ShellTruthsTest#houses")
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
     void squareCornersHaveAFrame(Path file) {
-        for (Corner corner : Corners.of(ShellTruthsTest.shell(file))) {
+        for (Corner corner : Corners.of(SHELLS.get(file))) {
             ImmutableList<Point3> ways = corner.surfaces()
                     .collect(Surface::normal)
                     .newWithAll(corner.ends().collect(Corner.End::away));
@@ -104,9 +107,9 @@ class CornerTruthsTest {
 
     /** Every surface around it is beside one of its edges, and every edge ends there or passes. */
     @ParameterizedTest
-    @MethodSource("coldseam.envelope.shell.ShellTruthsTest#houses")
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
     void itsEdgesLieBetweenItsSurfaces(Path file) {
-        ImmutableList<Corner> corners = Corners.of(ShellTruthsTest.shell(file));
+        ImmutableList<Corner> corners = Corners.of(SHELLS.get(file));
         assertEquals(corners.size(), corners.collect(Corner::name).distinct().size());
         for (Corner corner : corners) {
             for (Corner.End end : corner.ends()) {

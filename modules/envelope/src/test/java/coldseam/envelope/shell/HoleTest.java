@@ -95,6 +95,7 @@ class HoleTest {
         assertHole(0, Side.EAST, east.take(3));
         assertHole(0, Side.EAST, east.take(1));
         assertHole(0, Side.EAST, east.take(2));
+        assertHole(0, Side.EAST, Lists.immutable.of(east.get(1), east.get(0), east.get(2)));
         assertHole(0, Side.ABOVE, Lists.immutable.of(edge(5, 3, 3.35, 5, 5, 3.35)));
     }
 

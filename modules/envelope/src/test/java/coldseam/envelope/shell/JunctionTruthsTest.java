@@ -15,12 +15,11 @@ import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.file.house.HouseFile;
 import java.nio.file.Path;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -33,7 +32,9 @@ class JunctionTruthsTest {
     /** m; nodes of a roof lie up to a tenth of a millimetre off. */
     private static final double NODES = 1e-3;
 
-    private static final Map<Path, Shell> SHELLS = new HashMap<>();
+    private static final ImmutableMap<Path, Shell> SHELLS = Lists.immutable
+            .ofAll(Shapes.houses())
+            .toImmutableMap(file -> file, file -> ShellBuilder.build(house(file, body(file))));
 
     private static House house(Path file, Body body) {
         House house = HouseFile.read(file).house();
@@ -60,7 +61,7 @@ class JunctionTruthsTest {
     }
 
     private static Shell shell(Path file) {
-        return SHELLS.computeIfAbsent(file, each -> ShellBuilder.build(house(each, body(each))));
+        return SHELLS.get(file);
     }
 
     private static boolean between(Edge edge, Surface one, Surface other) {
@@ -122,7 +123,7 @@ class JunctionTruthsTest {
 
     /** Where two surfaces meet there is a junction, as long as that; there is none where one surface goes on, or two party walls meet. */
     @ParameterizedTest
-    @MethodSource("coldseam.envelope.shell.ShellTruthsTest#houses")
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
     void everySharedLineIsOneJunction(Path file) {
         Shell shell = shell(file);
         ImmutableList<ImmutableList<Surface>> all = wholes(shell);
@@ -159,7 +160,7 @@ class JunctionTruthsTest {
 
     /** Pieces that run on from one another are one. */
     @ParameterizedTest
-    @MethodSource("coldseam.envelope.shell.ShellTruthsTest#houses")
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
     void aJunctionEndsWhereItTurns(Path file) {
         ImmutableList<Edge> edges = shell(file).edges();
         for (Edge one : edges) {
@@ -179,7 +180,7 @@ class JunctionTruthsTest {
 
     /** Along the inner outlines, whichever of the two surfaces one looks at; nothing where none of it is indoors. */
     @ParameterizedTest
-    @MethodSource("coldseam.envelope.shell.ShellTruthsTest#houses")
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
     void aJunctionIsAsLongIndoorsAsItsInnerOutlines(Path file) {
         for (Edge edge : shell(file).edges()) {
             along(edge.first(), edge.from(), edge.to())
@@ -211,7 +212,7 @@ class JunctionTruthsTest {
 
     /** Kind, surfaces, and where a person looks for it: its storeys, and the side or corner by the way the surfaces face. */
     @ParameterizedTest
-    @MethodSource("coldseam.envelope.shell.ShellTruthsTest#houses")
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
     void junctionsAreNamedAndFound(Path file) {
         for (Edge edge : shell(file).edges()) {
             Surface first = edge.first();
@@ -248,7 +249,7 @@ class JunctionTruthsTest {
 
     /** Mirrored from east to west it is as large, with as many junctions as long. */
     @ParameterizedTest
-    @MethodSource("coldseam.envelope.shell.ShellTruthsTest#houses")
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
     void mirroredItIsTheSame(Path file) {
         Shell here = shell(file);
         Shell there = ShellBuilder.build(house(file, Mirror.of(body(file))));
@@ -275,7 +276,7 @@ class JunctionTruthsTest {
 
     /** Indoors nothing is open, either; and the rooms are what the inner faces enclose. */
     @ParameterizedTest
-    @MethodSource("coldseam.envelope.shell.ShellTruthsTest#houses")
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
     void theInnerFacesEncloseTheRooms(Path file) {
         Shell shell = shell(file);
         // Beside a floor that ends at the head of a cellar's wall a wall's inner face has a spike as thick as that

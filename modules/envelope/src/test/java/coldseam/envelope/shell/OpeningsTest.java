@@ -313,4 +313,146 @@ class OpeningsTest {
         String never = faults(tall).getOnly();
         assertTrue(!never.contains("raise the sill"), never);
     }
+
+    private static Shell flatRoofed(Opening... openings) {
+        Body body = Houses.body(Houses.flat(), Houses.storey("hall", Houses.rectangle(3, 2, 10, 8), 3, "wall"));
+        return ShellBuilder.build(Houses.house(body, Lists.immutable.of(openings), Lists.immutable.empty()));
+    }
+
+    /** In a flat roof the left end is the west and the lower end the south. */
+    @Test
+    void aRooflightInAFlatRoofIsMeasuredFromTheSouthWest() {
+        Shell shell = flatRoofed(Houses.opening("R", Opening.Kind.WINDOW, "roof", 2, 1.5, 1, 4));
+        ImmutableList<Edge> sides = shell.edges().select(each -> each.kind() == JunctionKind.ROOFLIGHT);
+        assertEquals(4, sides.size());
+        ImmutableList<Point3> corners = sides.flatCollect(each -> Lists.immutable.of(each.from(), each.to()));
+        assertEquals(4, corners.collectDouble(Point3::x).min(), ROUND_OFF);
+        assertEquals(6, corners.collectDouble(Point3::x).max(), ROUND_OFF);
+        assertEquals(6, corners.collectDouble(Point3::y).min(), ROUND_OFF);
+        assertEquals(7.5, corners.collectDouble(Point3::y).max(), ROUND_OFF);
+        assertTrue(corners.allSatisfy(corner -> Math.abs(corner.z() - 3.35) < ROUND_OFF));
+        assertEquals(3, ShellBuilderTest.surface(shell, "roof").openingArea(), ROUND_OFF);
+        assertEquals(
+                "top side, hall, at the head of window \"R\"", sides.getFirst().place());
+        Edge foot = flatRoofed(Houses.opening("R", Opening.Kind.WINDOW, "roof", 2, 1.5, -1, 4))
+                .edges()
+                .detect(each -> each.name().equals("sill: R"));
+        assertEquals(7, foot.from().x(), ROUND_OFF);
+        String wide = assertThrows(
+                        ShellException.class,
+                        () -> flatRoofed(Houses.opening("R", Opening.Kind.WINDOW, "roof", 2, 1.5, 7.7, 4)))
+                .faults()
+                .getOnly();
+        assertEquals(
+                "Opening \"R\" does not fit in \"roof\": it would reach from 7.700 m to 9.700 m from the left end and from 4.000 m"
+                        + " to 5.500 m over the surface's lower end; the surface leaves room from 0.400 m to 9.600 m and from 0.400 m to"
+                        + " 7.600 m at most. Make it smaller, or move it.",
+                wide);
+    }
+
+    /** What a wall leaves is told from its left end outside and from the floor. */
+    @Test
+    void theRoomOfAWallIsTold() {
+        assertEquals(
+                Lists.immutable.of(
+                        "Opening \"W1\" does not fit in \"ground floor wall 1\": it would reach from 7.000 m to 8.500 m from the"
+                                + " left end and from 0.900 m to 2.400 m over the floor; the surface leaves room from 0.400 m to 7.600 m"
+                                + " and from 0.000 m to 3.000 m at most. Make it smaller, or move it."),
+                faults(window("ground floor wall 1", 1.5, 7, 0.9)));
+        for (double[] size : new double[][] {{0, 1}, {1, 0}, {-1, 1}}) {
+            Opening none = Houses.opening("W", Opening.Kind.WINDOW, "ground floor wall 1", size[0], size[1], 2, 1);
+            assertTrue(faults(none).getOnly().endsWith("m high; both must be more than 0 m."));
+        }
+    }
+
+    /** An opening in a wall that is left out is left out with it; another beside it stays. */
+    @Test
+    void anOpeningInAMissingWallIsMissing() {
+        Body body = Houses.body(
+                Houses.flat(),
+                Houses.storey(
+                        "hall", Houses.rectangle(0, 0, 10, 8), 3, Lists.immutable.of("wall", "", "wall", "wall")));
+        Shell shell = ShellBuilder.build(Houses.house(
+                body,
+                Lists.immutable.of(window("hall wall 1", 2, 1, 0.9), door("hall wall 0", 2, 0)),
+                Lists.immutable.empty()));
+        assertEquals(
+                Lists.immutable.of("D1"),
+                shell.edges()
+                        .flatCollect(each -> each.opening().stream().toList())
+                        .collect(Opening::name)
+                        .distinct());
+    }
+
+    @Test
+    void openingsInACeilingAreHatchesAndShafts() {
+        Body body = Houses.body(
+                Houses.roof(Body.Roof.Form.GABLE, 40, 0, true),
+                Houses.storey("hall", Houses.rectangle(0, 0, 10, 8), 3, "wall"));
+        Shell shell = ShellBuilder.build(Houses.house(
+                body,
+                Lists.immutable.of(
+                        Houses.opening("S", Opening.Kind.WINDOW, "top ceiling", 1, 1, 1, 1),
+                        Houses.opening("H", Opening.Kind.DOOR, "top ceiling", 0.8, 1.2, 5, 3)),
+                Lists.immutable.empty()));
+        assertEquals(4, ShellBuilderTest.length(shell, JunctionKind.of("skylight shaft")), ROUND_OFF);
+        assertEquals(4, ShellBuilderTest.length(shell, JunctionKind.of("attic hatch")), ROUND_OFF);
+    }
+
+    /** A window that reaches down to 20 mm over the floor stands on a threshold; at the end of a wall it takes what is there. */
+    @Test
+    void aWindowDownToTheFloorStandsOnAThreshold() {
+        for (double sill : new double[] {0, 0.02}) {
+            assertEquals(
+                    2,
+                    ShellBuilderTest.length(
+                            build(window("ground floor wall 1", 2, 1, sill)), JunctionKind.SLAB_THRESHOLD),
+                    ROUND_OFF);
+        }
+        Shell sill = build(window("ground floor wall 1", 2, 1, 0.021));
+        assertEquals(0, ShellBuilderTest.count(sill, JunctionKind.SLAB_THRESHOLD));
+        assertEquals(
+                1, ShellBuilderTest.count(build(door("ground floor wall 1", 4, 0.3)), JunctionKind.SLAB_THRESHOLD));
+        assertEquals(1, ShellBuilderTest.count(build(door("ground floor wall 1", 4, 0.301)), JunctionKind.SILL));
+        Edge threshold = build(door("ground floor wall 1", 4, 0))
+                .edges()
+                .detect(each -> each.name().equals("threshold: D1"));
+        assertEquals(0, Vectors.length(Vectors.minus(new Point3(10, 4, 0), threshold.from())), ROUND_OFF);
+        assertEquals(0, Vectors.length(Vectors.minus(new Point3(10, 5, 0), threshold.to())), ROUND_OFF);
+        assertEquals("east side, ground floor, at the threshold of door \"D1\"", threshold.place());
+        assertEquals(90, threshold.angle(), ROUND_OFF);
+        assertEquals(0.4, threshold.firstSetBack(), ROUND_OFF);
+        assertEquals(0.5, threshold.secondSetBack(), ROUND_OFF);
+    }
+
+    private static Edge seam(String kind, String surface, double length) {
+        Seam seam = new Seam("s", JunctionKind.of(kind), surface, length);
+        return ShellBuilder.build(Houses.house(BODY, Lists.immutable.empty(), Lists.immutable.of(seam)))
+                .edges()
+                .detect(each -> each.name().equals("s"));
+    }
+
+    /** Level ones are drawn along their wall, upright ones up it, both through its middle, no longer than it is. */
+    @Test
+    void seamsAreDrawnThroughTheMiddle() {
+        Edge balcony = seam("balcony", "ground floor wall 0", 3);
+        assertEquals(0, balcony.from().y(), ROUND_OFF);
+        assertEquals(5 - 1.5, balcony.from().x(), ROUND_OFF);
+        assertEquals(5 + 1.5, balcony.to().x(), ROUND_OFF);
+        assertEquals(balcony.from().z(), balcony.to().z(), ROUND_OFF);
+        assertEquals("south side, ground floor, balcony \"s\" on ground floor wall 0", balcony.place());
+        Edge partition = seam("partition", "ground floor wall 0", 2);
+        assertEquals(5, partition.from().x(), ROUND_OFF);
+        assertEquals(2, partition.to().z() - partition.from().z(), ROUND_OFF);
+        Edge several = seam("partition", "ground floor wall 0", 20);
+        assertEquals(20, several.externalLength(), ROUND_OFF);
+        // From the slab's underside to the deck's upper face.
+        assertEquals(3.55, Vectors.length(Vectors.minus(several.to(), several.from())), ROUND_OFF);
+        Edge porch = withPorch("ground floor wall 1", 3)
+                .edges()
+                .detect(each -> each.name().equals("porch"));
+        assertEquals(0, porch.from().z() + 0.5, ROUND_OFF);
+        assertEquals(3, Vectors.length(Vectors.minus(porch.to(), porch.from())), ROUND_OFF);
+        assertEquals(4, (porch.from().y() + porch.to().y()) / 2, ROUND_OFF);
+    }
 }

@@ -12,14 +12,10 @@ import coldseam.envelope.Vectors;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.shell.corners.Corner;
 import coldseam.envelope.shell.corners.Corners;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Stream;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -29,24 +25,14 @@ class ShellTruthsTest {
     /** m, m² and m³: corners lie on a lattice of a micrometre, nodes of a roof up to a tenth of a millimetre off. */
     private static final double NODES = 1e-3;
 
-    static List<Path> houses() throws IOException {
-        try (Stream<Path> files =
-                Files.list(Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes"))) {
-            return files.filter(each -> each.toString().endsWith(".yaml"))
-                    .sorted()
-                    .toList();
-        }
-    }
+    private static final ImmutableMap<Path, Shell> SHELLS = Shapes.SHELLS;
 
-    private static final Map<Path, Shell> SHELLS = new HashMap<>();
-
-    /** Read once: what is asked of a shell changes nothing of it. */
-    static Shell shell(Path file) {
-        return SHELLS.computeIfAbsent(file, each -> HouseFile.read(each).shell());
+    private static Shell shell(Path file) {
+        return SHELLS.get(file);
     }
 
     @ParameterizedTest
-    @MethodSource("houses")
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
     void surfacesAreTheirOutlines(Path file) {
         Shell shell = shell(file);
         for (Surface surface : shell.surfaces().newWithAll(shell.steps())) {
@@ -66,7 +52,7 @@ class ShellTruthsTest {
 
     /** Whatever is within the walls is their thickness within. */
     @ParameterizedTest
-    @MethodSource("houses")
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
     void innerFacesLieBehindTheirBuildUp(Path file) {
         for (Surface surface : shell(file).surfaces()) {
             double thickness = thickness(surface);
@@ -78,7 +64,7 @@ class ShellTruthsTest {
 
     /** The divergence theorem over the outer faces. */
     @ParameterizedTest
-    @MethodSource("houses")
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
     void volumeIsWhatTheOutlinesEnclose(Path file) {
         Shell shell = shell(file);
         double six = 0;
@@ -93,7 +79,7 @@ class ShellTruthsTest {
 
     /** Both surfaces pass through the edge, which a door shortens, at its angle, and their inner faces meet where their thicknesses say. */
     @ParameterizedTest
-    @MethodSource("houses")
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
     void edgesAreWhereTheirSurfacesMeet(Path file) {
         Shell shell = shell(file);
         ImmutableList<Edge> doors = shell.edges().select(ShellTruthsTest::underADoor);
@@ -126,7 +112,7 @@ class ShellTruthsTest {
 
     /** A house that is turned by a few degrees and stands elsewhere is the same, to its surfaces' and edges' names. */
     @ParameterizedTest
-    @MethodSource("houses")
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
     void elsewhereItIsTheSame(Path file) {
         House house = HouseFile.read(file).house();
         if (!(house.body() instanceof Body.Storeys body)) {
@@ -187,7 +173,7 @@ class ShellTruthsTest {
 
     /** Wherever ends of three edges come together there is a corner, which has them all. */
     @ParameterizedTest
-    @MethodSource("houses")
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
     void threeEdgesMakeACorner(Path file) {
         Shell shell = shell(file);
         ImmutableList<Edge> edges = shell.edges()

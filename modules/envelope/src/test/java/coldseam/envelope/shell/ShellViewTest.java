@@ -11,6 +11,7 @@ import coldseam.envelope.Vectors;
 import java.nio.file.Path;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.impl.factory.Sets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,6 +27,8 @@ class ShellViewTest {
 
     /** m²: pictures are rounded to 1 µm along some hundred metres of outline. */
     private static final double ROUNDED = 1e-3;
+
+    private static final ImmutableMap<Path, Shell> SHELLS = Shapes.SHELLS;
 
     private static final Body.Storey BOX = Houses.storey("ground floor", Houses.rectangle(0, 0, 10, 8), 3, "wall");
 
@@ -196,9 +199,9 @@ class ShellViewTest {
      * its middle is where it is said to be.
      */
     @ParameterizedTest
-    @MethodSource("coldseam.envelope.shell.ShellTruthsTest#houses")
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
     void allThatShowsIsTheShadow(Path file) {
-        Shell shell = ShellTruthsTest.shell(file);
+        Shell shell = SHELLS.get(file);
         for (double[] eye : new double[][] {{127, 33}, {286, -21}}) {
             ShellView view = ShellView.of(shell, eye[0], eye[1]);
             double panes = view.patches().select(p -> p.opening().isPresent()).sumOfDouble(p -> area(p.outline()));
