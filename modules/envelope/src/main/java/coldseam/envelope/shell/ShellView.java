@@ -66,18 +66,12 @@ public record ShellView(
             ImmutableList<Point2> outline,
             ImmutableList<ImmutableList<Point2>> holes) {
 
-        /** Whether a point of the picture lies in it, its rim included. */
-        private boolean covers(Coordinate at) {
-            return location(outline, at) != Location.EXTERIOR
-                    && holes.noneSatisfy(hole -> location(hole, at) == Location.INTERIOR);
-        }
-
-        private static int location(ImmutableList<Point2> ring, Coordinate at) {
-            return PointLocation.locateInRing(
-                    at,
-                    ring.newWith(ring.getFirst())
-                            .collect(p -> new Coordinate(p.x(), p.y()))
-                            .toArray(new Coordinate[0]));
+        /** Whether a point of the picture lies within its outline, the rim included; what stands in its holes is nearer. */
+        private boolean surrounds(Coordinate at) {
+            Coordinate[] ring = outline.newWith(outline.getFirst())
+                    .collect(p -> new Coordinate(p.x(), p.y()))
+                    .toArray(new Coordinate[0]);
+            return PointLocation.locateInRing(at, ring) != Location.EXTERIOR;
         }
     }
 
@@ -199,7 +193,7 @@ public record ShellView(
         Axes axes = Axes.of(azimuth, elevation);
         Coordinate at = axes.picture(point);
         double depth = Vectors.dot(point, axes.eye());
-        return patches.select(patch -> patch.opening().isEmpty() && patch.covers(at))
+        return patches.select(patch -> patch.opening().isEmpty() && patch.surrounds(at))
                 .noneSatisfy(patch -> axes.depth(patch.surface(), at) > depth + NEARER);
     }
 

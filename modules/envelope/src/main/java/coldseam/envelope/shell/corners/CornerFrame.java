@@ -40,7 +40,6 @@ public record CornerFrame(ImmutableList<Point3> axes, int rooms) {
         }
         ImmutableList<Point3> axes = distinct(upright).newWithAll(distinct(level));
         boolean square = axes.size() == 3
-                && Math.abs(axes.get(1).z()) < SQUARE
                 && square(axes.get(0), axes.get(1))
                 && square(axes.get(0), axes.get(2))
                 && square(axes.get(1), axes.get(2))

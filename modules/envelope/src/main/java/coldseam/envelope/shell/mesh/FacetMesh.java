@@ -159,7 +159,7 @@ public final class FacetMesh {
             for (Vertex corner : corners) {
                 Vertex off = corner.minus(a);
                 double t = off.dot(along) / (length * length);
-                if (t > 0 && t < 1 && !corner.equals(a) && !corner.equals(b)) {
+                if (t > 0 && t < 1 && !corner.equals(b)) {
                     double distance = off.cross(along).length() / length;
                     if (distance <= reach) {
                         between.add(corner);

@@ -226,9 +226,6 @@ public final class InnerPlanes {
             if (left > INDEPENDENT) {
                 basis.add(new Condition(Vectors.times(rest, 1 / left), move / left));
             }
-            if (basis.size() == 3) {
-                break;
-            }
         }
         return basis;
     }

@@ -104,8 +104,6 @@ final class PlanNoder {
             double place = off.dot(along);
             return place > first
                     && place < last
-                    && !node.equals(start)
-                    && !node.equals(end)
                     && Math.abs((double) along.cross(off).z()) <= Vertex.ONE * length;
         });
         between.sortThisBy(node -> node.minus(line.from()).dot(along));

@@ -37,10 +37,7 @@ record StoreyEnd(Geometry part, Geometry steps, Coordinate at, double z, Coordin
 
     /** m², of what of it lies over a height. */
     double over(double height) {
-        boolean level = Math.hypot(rise.x, rise.y) == 0;
-        return level
-                ? part.isEmpty() || z < height ? 0 : area()
-                : partOver(height).getArea();
+        return partOver(height).getArea();
     }
 
     Geometry surface() {

@@ -32,8 +32,6 @@ import org.eclipse.collections.api.list.MutableList;
  *
  * @param floors z of each storey's floor
  * @param ceilings m, z of the inner face of what lies flat and open above each storey
- * @param terraces z of the outer face of what lies flat and open above each storey, the thicker where there are two
- * @param overhangs z of the outer face of what hangs over each storey
  * @param takeOver z where the next storey's walls take over, outer faces
  * @param takeOverInside z of the same line on the inner faces
  * @param tops z to which each storey's height runs
@@ -41,8 +39,6 @@ import org.eclipse.collections.api.list.MutableList;
 record StoreyLevels(
         ImmutableList<Long> floors,
         ImmutableList<Double> ceilings,
-        ImmutableList<Long> terraces,
-        ImmutableList<Long> overhangs,
         ImmutableList<Long> takeOver,
         ImmutableList<Long> takeOverInside,
         ImmutableList<Long> tops) {
@@ -53,21 +49,16 @@ record StoreyLevels(
         /** What lies flat and open above a storey: the thicker where there are two. */
         Optional<Assembly> terrace(int storey);
 
-        /** What hangs over the air under a storey. */
+        /** What hangs over the air under a storey; empty where nothing does, as more than a step. */
         Optional<Assembly> overhang(int storey);
 
         /** Whether the next storey leaves part of this one open under something flat, as more than a step. */
         boolean hasTerrace(int storey);
-
-        /** Whether the next storey hangs over, as more than a step. */
-        boolean hasOverhang(int storey);
     }
 
     public static StoreyLevels of(Stacks stacks, Lookup lookup) {
         MutableList<Long> floors = Lists.mutable.empty();
         MutableList<Double> ceilings = Lists.mutable.empty();
-        MutableList<Long> terraces = Lists.mutable.empty();
-        MutableList<Long> overhangs = Lists.mutable.empty();
         MutableList<Long> takeOver = Lists.mutable.empty();
         MutableList<Long> takeOverInside = Lists.mutable.empty();
         MutableList<Long> tops = Lists.mutable.empty();
@@ -80,8 +71,6 @@ record StoreyLevels(
             if (stacks.top(k)) {
                 // Nothing takes over from a top storey; the lists go by storey.
                 ceilings.add(floor);
-                terraces.add(Vertex.height(floor));
-                overhangs.add(Vertex.height(floor));
                 takeOver.add(Vertex.height(floor));
                 takeOverInside.add(Vertex.height(floor));
             } else {
@@ -89,19 +78,14 @@ record StoreyLevels(
                 double deck = ceiling + Footprint.thickness(lookup.terrace(k));
                 double soffit = floor - Footprint.thickness(lookup.overhang(k + 1));
                 boolean terrace = lookup.hasTerrace(k) && deck <= floor;
-                boolean overhang = lookup.hasOverhang(k);
                 ceilings.add(ceiling);
-                terraces.add(Vertex.height(deck));
-                overhangs.add(Vertex.height(soffit));
-                takeOver.add(Vertex.height(terrace ? deck : overhang ? soffit : floor));
+                takeOver.add(Vertex.height(terrace ? deck : soffit));
                 takeOverInside.add(Vertex.height(terrace ? ceiling : floor));
             }
         }
         return new StoreyLevels(
                 floors.toImmutable(),
                 ceilings.toImmutable(),
-                terraces.toImmutable(),
-                overhangs.toImmutable(),
                 takeOver.toImmutable(),
                 takeOverInside.toImmutable(),
                 tops.toImmutable());

@@ -90,11 +90,6 @@ final class StoreyParts implements StoreyLevels.Lookup {
         return flat(storey).notEmpty();
     }
 
-    @Override
-    public boolean hasOverhang(int storey) {
-        return inTheOpen(storey).notEmpty();
-    }
-
     /** The surface that lies open above a storey in a cell, or hangs over it; empty where a step of the walls does. */
     public Optional<PlanRegions.Region> beside(int storey, boolean open, int cell) {
         return regions.beside(storey, open, false)

@@ -339,7 +339,7 @@ final class StoreySections {
             } else if (below) {
                 expected += open.get(k).sumOfDouble(each -> each.over(height));
                 around += around(k);
-            } else if (above) {
+            } else {
                 expected += under.get(k).sumOfDouble(each -> each.area() - each.over(height));
                 around += around(k);
             }
