@@ -19,6 +19,42 @@ package coldseam.conduction.solid;
 final class BodyBounds {
 
     private static final double ROUNDING = 0x1p-53;
+    /** Of a 3 × 3 × 3 array the nine places where lines of a step 1, 3 or 9 begin. */
+    private static final int[][] PLACES = {
+        {},
+        {0, 3, 6, 9, 12, 15, 18, 21, 24},
+        {},
+        {0, 1, 2, 9, 10, 11, 18, 19, 20},
+        {},
+        {},
+        {},
+        {},
+        {},
+        {0, 1, 2, 3, 4, 5, 6, 7, 8}
+    };
+    /** The weights of the 27 Gauss points, and of the nine of a face. */
+    private static final double[] WEIGHTS = new double[27];
+
+    private static final double[] FACE_WEIGHTS = new double[9];
+    /** How far in each direction those points lie from the middle, of a size of 1. */
+    private static final double[][] OFF_MIDDLE = new double[3][27];
+    /** What a line's three values are multiplied by for their part of degree 2. */
+    private static final double[] BENT = new double[3];
+
+    static {
+        for (int g = 0; g < 27; g++) {
+            WEIGHTS[g] = Basis.WEIGHT[g % 3] * Basis.WEIGHT[g / 3 % 3] * Basis.WEIGHT[g / 9];
+            OFF_MIDDLE[0][g] = Basis.POINT[g % 3] - 0.5;
+            OFF_MIDDLE[1][g] = Basis.POINT[g / 3 % 3] - 0.5;
+            OFF_MIDDLE[2][g] = Basis.POINT[g / 9] - 0.5;
+        }
+        for (int g = 0; g < 9; g++) {
+            FACE_WEIGHTS[g] = Basis.WEIGHT[g % 3] * Basis.WEIGHT[g / 3];
+        }
+        for (int g = 0; g < 3; g++) {
+            BENT[g] = Basis.WEIGHT[g] * Basis.LEGENDRE[g];
+        }
+    }
     /** Roundings of a field's value at a Gauss point, from its coefficients in the cell. */
     private static final double OF_VALUE = 24;
 
@@ -97,14 +133,14 @@ final class BodyBounds {
             for (int row = 0; row < 9; row++) {
                 System.arraycopy(u[r], temperature.row[9 * cell + row], a, 3 * row, 3);
             }
-            product(a, b, Basis.VALUE, 9, 3, 9);
-            product(b, c, Basis.VALUE, 3, 3, 3);
-            product(c, gradient[r][0], Basis.SLOPE, 1, 3, 1);
-            product(b, c, Basis.SLOPE, 3, 3, 3);
-            product(c, gradient[r][1], Basis.VALUE, 1, 3, 1);
-            product(a, b, Basis.SLOPE, 9, 3, 9);
-            product(b, c, Basis.VALUE, 3, 3, 3);
-            product(c, gradient[r][2], Basis.VALUE, 1, 3, 1);
+            product(a, b, Basis.VALUE, 9, 3);
+            product(b, c, Basis.VALUE, 3, 3);
+            product(c, gradient[r][0], Basis.SLOPE, 1, 3);
+            product(b, c, Basis.SLOPE, 3, 3);
+            product(c, gradient[r][1], Basis.VALUE, 1, 3);
+            product(a, b, Basis.SLOPE, 9, 3);
+            product(b, c, Basis.VALUE, 3, 3);
+            product(c, gradient[r][2], Basis.VALUE, 1, 3);
             for (int d = 0; d < 3; d++) {
                 scale(gradient[r][d], 1 / grid.size(cell, d));
                 densities(cell, d, q[r][d], density[r][d]);
@@ -112,18 +148,23 @@ final class BodyBounds {
         }
     }
 
-    /** Sums over one index of a 3 × 3 × 3 array: its step, how many there are, and the step of the result. */
-    private static void product(double[] from, double[] to, double[][] table, int step, int many, int toStep) {
-        int e = step == 1 ? 3 : 1;
-        int f = step == 9 ? 3 : 9;
-        for (int i = 0; i < 9; i++) {
-            int at = i % 3 * e + i / 3 * f;
-            for (int g = 0; g < 3; g++) {
-                double sum = 0;
-                for (int j = 0; j < many; j++) {
-                    sum += table[g][j] * from[at + j * step];
+    /** Sums over one index of a 3 × 3 × 3 array: its step, and how many there are. */
+    private static void product(double[] from, double[] to, double[][] table, int step, int many) {
+        for (int g = 0; g < 3; g++) {
+            double[] row = table[g];
+            double first = row[0];
+            double second = row[1];
+            int[] places = PLACES[step];
+            int shift = g * step;
+            if (many == 3) {
+                double third = row[2];
+                for (int at : places) {
+                    to[at + shift] = 0 + first * from[at] + second * from[at + step] + third * from[at + 2 * step];
                 }
-                to[at + g * toStep] = sum;
+            } else {
+                for (int at : places) {
+                    to[at + shift] = 0 + first * from[at] + second * from[at + step];
+                }
             }
         }
     }
@@ -146,9 +187,9 @@ final class BodyBounds {
                 a[t * step[d] + l % 2 * step[e] + l / 2 * step[f]] = scale * fluxes[first + 4 * t + l];
             }
         }
-        product(a, b, Basis.EDGE, step[e], 2, step[e]);
-        product(b, c, Basis.EDGE, step[f], 2, step[f]);
-        product(c, to, Basis.VALUE, step[d], 3, step[d]);
+        product(a, b, Basis.EDGE, step[e], 2);
+        product(b, c, Basis.EDGE, step[f], 2);
+        product(c, to, Basis.VALUE, step[d], 3);
     }
 
     private void volume(int cell, double[][] rowUpper, double[][] rowLower) {
@@ -160,33 +201,65 @@ final class BodyBounds {
                 continue;
             }
             double factor = (units == 1 ? 1 : 0.5) * volume / k;
-            for (int d = 0; d < 3; d++) {
-                for (int g = 0; g < 27; g++) {
-                    double sum = 0;
-                    for (int r = Math.max(0, part - 1); r < (part == 0 ? units : part); r++) {
-                        sum += k * gradient[r][d][g] + density[r][d][g];
-                    }
-                    residual[27 * d + g] = sum;
+            java.util.Arrays.fill(residual, 0);
+            for (int r = Math.max(0, part - 1); r < (part == 0 ? units : part); r++) {
+                for (int d = 0; d < 3; d++) {
+                    addResidual(k, gradient[r][d], density[r][d], residual, 27 * d);
                 }
             }
             cellGap(cell, factor);
         }
         for (int i = 0; i < units; i++) {
             for (int j = 0; j <= i; j++) {
-                double up = 0;
-                double low = 0;
-                for (int g = 0; g < 27; g++) {
-                    double w = volume * Basis.WEIGHT[g % 3] * Basis.WEIGHT[g / 3 % 3] * Basis.WEIGHT[g / 9];
-                    for (int d = 0; d < 3; d++) {
-                        up += w * k * gradient[i][d][g] * gradient[j][d][g];
-                        low += w / k * density[i][d][g] * density[j][d][g];
-                    }
-                }
-                rowUpper[i][j] += up;
-                rowLower[i][j] += low;
+                rowUpper[i][j] += energy(volume, k, gradient[i], gradient[j]);
+                rowLower[i][j] += dual(volume, k, density[i], density[j]);
             }
         }
         allow(cell, k, volume);
+    }
+
+    private static void addResidual(double k, double[] gradient, double[] density, double[] to, int first) {
+        for (int g = 0; g < 27; g++) {
+            to[first + g] += k * gradient[g] + density[g];
+        }
+    }
+
+    private static double energy(double volume, double k, double[][] one, double[][] other) {
+        double[] x = one[0];
+        double[] y = one[1];
+        double[] z = one[2];
+        double[] otherX = other[0];
+        double[] otherY = other[1];
+        double[] otherZ = other[2];
+        double sum = 0;
+        for (int g = 0; g < 27; g++) {
+            double w = weight(volume, g) * k;
+            sum += w * x[g] * otherX[g];
+            sum += w * y[g] * otherY[g];
+            sum += w * z[g] * otherZ[g];
+        }
+        return sum;
+    }
+
+    private static double dual(double volume, double k, double[][] one, double[][] other) {
+        double[] x = one[0];
+        double[] y = one[1];
+        double[] z = one[2];
+        double[] otherX = other[0];
+        double[] otherY = other[1];
+        double[] otherZ = other[2];
+        double sum = 0;
+        for (int g = 0; g < 27; g++) {
+            double w = weight(volume, g) / k;
+            sum += w * x[g] * otherX[g];
+            sum += w * y[g] * otherY[g];
+            sum += w * z[g] * otherZ[g];
+        }
+        return sum;
+    }
+
+    private static double weight(double volume, int g) {
+        return volume * Basis.WEIGHT[g % 3] * Basis.WEIGHT[g / 3 % 3] * Basis.WEIGHT[g / 9];
     }
 
     /** What rounding of the fields' values may do to the energies of a cell. */
@@ -198,16 +271,12 @@ final class BodyBounds {
             double largest = 0;
             int first = flux.fluxOf(cell, d);
             for (int r = 0; r < units; r++) {
-                for (int g = 0; g < 27; g++) {
-                    steepest = Math.max(steepest, Math.abs(gradient[r][d][g]));
-                    strongest = Math.max(strongest, Math.abs(density[r][d][g]));
+                steepest = largest(steepest, gradient[r][d], 0, 27);
+                strongest = largest(strongest, density[r][d], 0, 27);
+                for (int row = 9 * cell; row < 9 * cell + 9; row++) {
+                    most = largest(most, u[r], temperature.row[row], 3);
                 }
-                for (int row = 0; row < 27; row++) {
-                    most = Math.max(most, Math.abs(u[r][temperature.row[9 * cell + row / 3] + row % 3]));
-                }
-                for (int i = first; i < first + 12; i++) {
-                    largest = Math.max(largest, Math.abs(q[r][d][i]));
-                }
+                largest = largest(largest, q[r][d], first, 12);
             }
             double offSlope = OF_VALUE * ROUNDING * most / grid.size(cell, d);
             double offDensity = OF_VALUE * ROUNDING * 9 * largest * grid.size(cell, d) / volume;
@@ -216,17 +285,32 @@ final class BodyBounds {
         }
     }
 
+    /** The largest size of some values, or what is larger; Math.max is a call for the first compiler. */
+    private static double largest(double before, double[] values, int from, int count) {
+        double most = before;
+        int end = from + count;
+        for (int i = from; i < end; i++) {
+            double size = Math.abs(values[i]);
+            if (size > most) {
+                most = size;
+            }
+        }
+        return most;
+    }
+
     /** Adds ∫ |residual|²/k to the gap, and to the slabs as far as the modes of degree 2 in their direction carry it. */
     private void cellGap(int cell, double factor) {
         double[] mode = new double[3];
         double whole = 0;
+        double[] left = residual;
+        double[] at = gapAt;
         for (int g = 0; g < 27; g++) {
-            double w = Basis.WEIGHT[g % 3] * Basis.WEIGHT[g / 3 % 3] * Basis.WEIGHT[g / 9];
-            gapAt[g] = w
-                    * (residual[g] * residual[g]
-                            + residual[27 + g] * residual[27 + g]
-                            + residual[54 + g] * residual[54 + g]);
-            whole += gapAt[g];
+            double x = left[g];
+            double y = left[27 + g];
+            double z = left[54 + g];
+            double part = WEIGHTS[g] * (x * x + y * y + z * z);
+            at[g] = part;
+            whole += part;
         }
         for (int d = 0; d < 3; d++) {
             for (int component = 0; component < 81; component += 27) {
@@ -237,10 +321,10 @@ final class BodyBounds {
         gap += factor * whole;
         for (int d = 0; d < 3; d++) {
             double part = sum > 0 ? mode[d] / sum : 1.0 / 3;
-            int step = d == 0 ? 1 : d == 1 ? 3 : 9;
             double lean = 0;
+            double[] off = OFF_MIDDLE[d];
             for (int g = 0; g < 27; g++) {
-                lean += gapAt[g] * (Basis.POINT[g / step % 3] - 0.5);
+                lean += at[g] * off[g];
             }
             share[d][grid.slab[d][cell]] += factor * part * whole;
             moment[d][grid.slab[d][cell]] += factor * part * lean;
@@ -249,16 +333,16 @@ final class BodyBounds {
 
     private double energyOfMode(int component, int d) {
         int step = d == 0 ? 1 : d == 1 ? 3 : 9;
-        int e = d == 0 ? 3 : 1;
-        int f = d == 2 ? 3 : 9;
+        int[] places = PLACES[step];
+        double[] left = residual;
+        double first = BENT[0];
+        double second = BENT[1];
+        double third = BENT[2];
         double sum = 0;
         for (int i = 0; i < 9; i++) {
-            int at = component + i % 3 * e + i / 3 * f;
-            double coefficient = 0;
-            for (int g = 0; g < 3; g++) {
-                coefficient += Basis.WEIGHT[g] * Basis.LEGENDRE[g] * residual[at + g * step];
-            }
-            sum += Basis.WEIGHT[i % 3] * Basis.WEIGHT[i / 3] * coefficient * coefficient;
+            int at = component + places[i];
+            double coefficient = 0 + first * left[at] + second * left[at + step] + third * left[at + 2 * step];
+            sum += FACE_WEIGHTS[i] * coefficient * coefficient;
         }
         return sum;
     }

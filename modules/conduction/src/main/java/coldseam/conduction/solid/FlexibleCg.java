@@ -20,7 +20,6 @@ final class FlexibleCg {
     /** So many steps one after another must have moved no unknown farther than is asked. */
     private static final int STILL = 2;
 
-    private final int n;
     private final Operator matrix;
     private final Operator preconditioner;
     private final double[] z;
@@ -29,7 +28,6 @@ final class FlexibleCg {
     private final double[] before;
 
     FlexibleCg(int n, Operator matrix, Operator preconditioner) {
-        this.n = n;
         this.matrix = matrix;
         this.preconditioner = preconditioner;
         z = new double[n];
@@ -69,36 +67,15 @@ final class FlexibleCg {
         int step = 0;
         for (; step < Math.min(most, MOST); step++) {
             preconditioner.apply(r, z);
-            double change = 0;
-            double along = 0;
-            for (int i = 0; i < n; i++) {
-                along += z[i] * r[i];
-                change += z[i] * (r[i] - before[i]);
-            }
-            // β = zᵀ(r − r before)/(zᵀr before)
-            double beta = step == 0 || !(zr > 0) ? 0 : change / zr;
-            zr = along;
-            for (int i = 0; i < n; i++) {
-                p[i] = z[i] + beta * p[i];
-            }
+            zr = direct(r, step == 0, zr);
             matrix.apply(p, q);
-            double curvature = 0;
-            along = 0;
-            for (int i = 0; i < n; i++) {
-                curvature += p[i] * q[i];
-                along += p[i] * r[i];
-            }
+            double curvature = product(p, q);
             if (!(curvature > 0)) {
                 break;
             }
+            double along = product(p, r);
             double alpha = along / curvature;
-            double farthest = 0;
-            for (int i = 0; i < n; i++) {
-                before[i] = r[i];
-                x[i] += alpha * p[i];
-                r[i] -= alpha * q[i];
-                farthest = Math.max(farthest, Math.abs(p[i]));
-            }
+            double farthest = move(x, r, alpha);
             still = Math.abs(alpha) * farthest < size ? still + 1 : 0;
             lowered[step % STEPS] = alpha * along;
             double sum = 0;
@@ -110,5 +87,53 @@ final class FlexibleCg {
             }
         }
         return step;
+    }
+
+    /** The direction, from the preconditioned residual and the direction before; returns zᵀr. */
+    private double direct(double[] r, boolean first, double zr) {
+        double[] to = z;
+        double[] last = before;
+        double[] direction = p;
+        double change = 0;
+        double along = 0;
+        for (int i = 0; i < to.length; i++) {
+            double each = to[i];
+            along += each * r[i];
+            change += each * (r[i] - last[i]);
+        }
+        // β = zᵀ(r − r before)/(zᵀr before)
+        double beta = first || !(zr > 0) ? 0 : change / zr;
+        for (int i = 0; i < to.length; i++) {
+            direction[i] = to[i] + beta * direction[i];
+        }
+        return along;
+    }
+
+    private static double product(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+
+    /** Goes along the direction; returns its largest entry. */
+    private double move(double[] x, double[] r, double alpha) {
+        double[] direction = p;
+        double[] product = q;
+        double[] last = before;
+        double farthest = 0;
+        for (int i = 0; i < direction.length; i++) {
+            double each = direction[i];
+            double left = r[i];
+            last[i] = left;
+            x[i] += alpha * each;
+            r[i] = left - alpha * product[i];
+            double size = Math.abs(each);
+            if (size > farthest) {
+                farthest = size;
+            }
+        }
+        return farthest;
     }
 }

@@ -17,6 +17,15 @@ import java.util.Arrays;
 final class FluxSystem implements FlexibleCg.Operator {
 
     private static final int NO_PART = -1;
+    /** Of sub-cell i and side s, at 8 s + i: where among a cell's fluxes the one through that side is. */
+    private static final int[] THROUGH = new int[48];
+
+    static {
+        for (int i = 0; i < 48; i++) {
+            int d = i / 16;
+            THROUGH[i] = 4 * ((i >> d & 1) + i / 8 % 2) + (i >> (d + 1) % 3 & 1) + 2 * (i >> (d + 2) % 3 & 1);
+        }
+    }
 
     private final Grid grid;
     /** How many potentials there are. */
@@ -24,6 +33,10 @@ final class FluxSystem implements FlexibleCg.Operator {
 
     private final LineFactor[] lines = new LineFactor[3];
     private final double[] work;
+    /** W/K through a sub-face of each cell's six sides, and from half to half in its three directions. */
+    private final double[] outer;
+
+    private final double[] inner;
 
     FluxSystem(Grid grid) {
         this.grid = grid;
@@ -34,6 +47,28 @@ final class FluxSystem implements FlexibleCg.Operator {
             longest = Math.max(longest, 2 * grid.n[d] + 1);
         }
         work = new double[4 * longest];
+        outer = new double[6 * grid.cells];
+        inner = new double[3 * grid.cells];
+        for (int cell = 0; cell < grid.cells; cell++) {
+            for (int d = 0; d < 3; d++) {
+                double area = 0.25 * grid.size(cell, (d + 1) % 3) * grid.size(cell, (d + 2) % 3);
+                double here = grid.size(cell, d) / grid.k[cell];
+                inner[3 * cell + d] = area / (Basis.LUMPED[1] * here);
+                for (int s = 2 * d; s < 2 * d + 2; s++) {
+                    int beyond = grid.side[6 * cell + s];
+                    outer[6 * cell + s] = beyond == PaintedGrid.ADIABATIC
+                            ? 0
+                            : area / (Basis.LUMPED[0] * here + resistance(beyond, d));
+                }
+            }
+        }
+    }
+
+    /** m²·K/W from a sub-face to the middle of what lies beyond. */
+    private double resistance(int beyond, int d) {
+        return beyond < 0
+                ? grid.painted.resistance(PaintedGrid.FIRST_SURFACE - beyond)
+                : Basis.LUMPED[0] * grid.size(beyond, d) / grid.k[beyond];
     }
 
     /** Room for the fluxes of one solution. */
@@ -50,21 +85,22 @@ final class FluxSystem implements FlexibleCg.Operator {
 
     /** Where the flux through a sub-cell's sub-face is. */
     int fluxThrough(int potential, int s) {
-        int d = s / 2;
-        int bits = potential & 7;
-        int l = (bits >> (d + 1) % 3 & 1) + 2 * (bits >> (d + 2) % 3 & 1);
-        return fluxOf(potential >> 3, d) + 4 * ((bits >> d & 1) + s % 2) + l;
+        return fluxOf(potential >> 3, s >> 1) + THROUGH[8 * s + (potential & 7)];
     }
 
     /** The sub-cell beyond a sub-cell's side, or what {@link Grid#side} says of it. */
     int beyond(int potential, int s) {
-        int bit = 1 << s / 2;
-        boolean high = s % 2 == 1;
-        if ((potential & bit) == 0 == high) {
+        int bit = 1 << (s >> 1);
+        if (inward(potential, s)) {
             return potential ^ bit;
         }
         int next = grid.side[6 * (potential >> 3) + s];
         return next < 0 ? next : 8 * next + (potential & 7 ^ bit);
+    }
+
+    /** Whether a sub-cell's side leads to another half of its cell. */
+    private static boolean inward(int potential, int s) {
+        return (potential >> (s >> 1) & 1) != (s & 1);
     }
 
     @Override
@@ -88,14 +124,16 @@ final class FluxSystem implements FlexibleCg.Operator {
 
     private void run(int d, double[] u, int part, double[] outflow, double[] q) {
         LineFactor factor = lines[d];
+        int[] cells = factor.cell;
+        double[] w = work;
         int along = 1 << d;
         int b = 1 << (d + 1) % 3;
         int c = 1 << (d + 2) % 3;
         for (int r = 0; r < factor.runs; r++) {
             int from = factor.start[r];
             int to = factor.start[r + 1];
-            int first = factor.cell[from];
-            int last = factor.cell[to - 1];
+            int first = cells[from];
+            int last = cells[to - 1];
             int count = 2 * (to - from) + 1;
             double across = grid.size(first, (d + 1) % 3) * grid.size(first, (d + 2) % 3) / 256;
             double low = at(first, 2 * d, part);
@@ -103,15 +141,15 @@ final class FluxSystem implements FlexibleCg.Operator {
             double p1 = low;
             double p2 = low;
             double p3 = low;
-            int w = 0;
+            int node = 0;
             for (int i = from; i < to; i++) {
-                int base = 8 * factor.cell[i];
-                for (int half = 0; half < 2; half++, w += 4, base += along) {
+                int base = 8 * cells[i];
+                for (int half = 0; half < 2; half++, node += 4, base += along) {
                     double u0 = u[base];
                     double u1 = u[base + b];
                     double u2 = u[base + c];
                     double u3 = u[base + b + c];
-                    across(across, p0 - u0, p1 - u1, p2 - u2, p3 - u3, w);
+                    across(w, across, p0 - u0, p1 - u1, p2 - u2, p3 - u3, node);
                     p0 = u0;
                     p1 = u1;
                     p2 = u2;
@@ -119,20 +157,20 @@ final class FluxSystem implements FlexibleCg.Operator {
                 }
             }
             double high = at(last, 2 * d + 1, part);
-            across(across, p0 - high, p1 - high, p2 - high, p3 - high, w);
-            factor.solve(factor.nodeOfCell[first], count, work);
-            w = 0;
+            across(w, across, p0 - high, p1 - high, p2 - high, p3 - high, node);
+            factor.solve(factor.nodeOfCell[first], count, w);
+            node = 0;
             for (int i = from; i < to; i++) {
-                int base = 8 * factor.cell[i];
-                for (int half = 0; half < 2; half++, w += 4, base += along) {
-                    outflow[base] += work[w + 4] - work[w];
-                    outflow[base + b] += work[w + 5] - work[w + 1];
-                    outflow[base + c] += work[w + 6] - work[w + 2];
-                    outflow[base + b + c] += work[w + 7] - work[w + 3];
+                int base = 8 * cells[i];
+                for (int half = 0; half < 2; half++, node += 4, base += along) {
+                    outflow[base] += w[node + 4] - w[node];
+                    outflow[base + b] += w[node + 5] - w[node + 1];
+                    outflow[base + c] += w[node + 6] - w[node + 2];
+                    outflow[base + b + c] += w[node + 7] - w[node + 3];
                 }
             }
             if (q != null) {
-                System.arraycopy(work, 0, q, fluxOf(first, d), 4 * count);
+                System.arraycopy(w, 0, q, fluxOf(first, d), 4 * count);
             }
         }
     }
@@ -143,15 +181,15 @@ final class FluxSystem implements FlexibleCg.Operator {
     }
 
     /** (Ê/h ⊗ Ê/h)⁻¹ on the four lines of a node. */
-    private void across(double scale, double g0, double g1, double g2, double g3, int w) {
+    private static void across(double[] w, double scale, double g0, double g1, double g2, double g3, int at) {
         double a0 = scale * (7 * g0 + g1);
         double a1 = scale * (7 * g1 + g0);
         double a2 = scale * (7 * g2 + g3);
         double a3 = scale * (7 * g3 + g2);
-        work[w] = 7 * a0 + a2;
-        work[w + 1] = 7 * a1 + a3;
-        work[w + 2] = 7 * a2 + a0;
-        work[w + 3] = 7 * a3 + a1;
+        w[at] = 7 * a0 + a2;
+        w[at + 1] = 7 * a1 + a3;
+        w[at + 2] = 7 * a2 + a0;
+        w[at + 3] = 7 * a3 + a1;
     }
 
     /** The potentials of a temperature: ∫ u ê ê ê over each cell. */
@@ -184,21 +222,7 @@ final class FluxSystem implements FlexibleCg.Operator {
 
     /** W/K through a sub-face between the middles of what lies on both sides, as the preconditioner sees it; 0 if adiabatic. */
     double conductance(int potential, int s) {
-        int beyond = beyond(potential, s);
-        if (beyond == PaintedGrid.ADIABATIC) {
-            return 0;
-        }
-        int cell = potential >> 3;
-        int d = s / 2;
-        double area = 0.25 * grid.size(cell, (d + 1) % 3) * grid.size(cell, (d + 2) % 3);
-        double here = grid.size(cell, d) / grid.k[cell];
-        if (beyond >= 0 && beyond >> 3 == cell) {
-            return area / (Basis.LUMPED[1] * here);
-        }
-        double there = beyond < 0
-                ? grid.painted.resistance(PaintedGrid.FIRST_SURFACE - beyond)
-                : Basis.LUMPED[0] * grid.size(beyond >> 3, d) / grid.k[beyond >> 3];
-        return area / (Basis.LUMPED[0] * here + there);
+        return inward(potential, s) ? inner[3 * (potential >> 3) + (s >> 1)] : outer[6 * (potential >> 3) + s];
     }
 
     Multigrid preconditioner() {
@@ -211,11 +235,12 @@ final class FluxSystem implements FlexibleCg.Operator {
             start[i] = at;
             for (int s = 0; s < 6; s++) {
                 int other = beyond(i, s);
+                double size = conductance(i, s);
                 if (other >= 0) {
                     column[at] = other;
-                    weight[at++] = conductance(i, s);
+                    weight[at++] = size;
                 } else {
-                    extra[i] += conductance(i, s);
+                    extra[i] += size;
                 }
             }
         }

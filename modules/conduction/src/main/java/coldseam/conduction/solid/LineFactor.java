@@ -104,24 +104,36 @@ final class LineFactor {
 
     /** Solves for four lines at once, in place; w holds four values a node from the run's first node on. */
     void solve(int first, int count, double[] w) {
+        double[] near = one;
+        double[] far = two;
+        double[] whole = inverse;
         for (int t = 1; t < count; t++) {
-            double l1 = one[first + t];
-            double l2 = two[first + t];
-            int at = 4 * t;
-            for (int l = 0; l < 4; l++) {
-                double below = t > 1 ? l2 * w[at + l - 8] : 0;
-                w[at + l] -= l1 * w[at + l - 4] + below;
+            double l1 = near[first + t];
+            double l2 = far[first + t];
+            int end = 4 * t + 4;
+            if (t == 1) {
+                for (int i = 4; i < end; i++) {
+                    w[i] -= l1 * w[i - 4];
+                }
+            } else {
+                for (int i = end - 4; i < end; i++) {
+                    w[i] -= l1 * w[i - 4] + l2 * w[i - 8];
+                }
             }
         }
         for (int t = count - 1; t >= 0; t--) {
-            double l0 = inverse[first + t];
-            double l1 = t + 1 < count ? one[first + t + 1] : 0;
-            double l2 = t + 2 < count ? two[first + t + 2] : 0;
-            int at = 4 * t;
-            for (int l = 0; l < 4; l++) {
-                double above = t + 1 < count ? l1 * w[at + l + 4] : 0;
-                double twoAbove = t + 2 < count ? l2 * w[at + l + 8] : 0;
-                w[at + l] = l0 * w[at + l] - above - twoAbove;
+            double l0 = whole[first + t];
+            double l1 = t + 1 < count ? near[first + t + 1] : 0;
+            double l2 = t + 2 < count ? far[first + t + 2] : 0;
+            int end = 4 * t + 4;
+            if (t + 2 < count) {
+                for (int i = end - 4; i < end; i++) {
+                    w[i] = l0 * w[i] - l1 * w[i + 4] - l2 * w[i + 8];
+                }
+            } else {
+                for (int i = end - 4; i < end; i++) {
+                    w[i] = l0 * w[i] - (t + 1 < count ? l1 * w[i + 4] : 0);
+                }
             }
         }
     }

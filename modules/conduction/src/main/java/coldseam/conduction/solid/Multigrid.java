@@ -11,6 +11,9 @@ import java.util.Arrays;
  * of flexible conjugate gradients (K-cycle); the coarsest by Cholesky. What is one whatever the aspect ratio of the cells
  * and the jump of the conductivity is the quality of the matching: it follows the strong couplings (Y. Notay, An
  * aggregation-based algebraic multigrid method, ETNA 37, 2010; pairwise matching in its section 3).
+ *
+ * <p>Loops here and beside read what does not change into locals first: the first compiler, which short runs keep to, takes
+ * each field anew from memory at each step otherwise.
  */
 final class Multigrid implements FlexibleCg.Operator {
 
@@ -41,7 +44,6 @@ final class Multigrid implements FlexibleCg.Operator {
         final double[] c;
         final double[] v;
         final double[] c2;
-        final double[] v2;
 
         Level(int n, int[] start, int[] column, double[] weight, double[] diagonal, boolean coarse) {
             this.n = n;
@@ -49,21 +51,21 @@ final class Multigrid implements FlexibleCg.Operator {
             this.column = column;
             this.weight = weight;
             this.diagonal = diagonal;
-            after = new int[n];
-            divided();
+            after = divided(n, start, column, weight);
             int size = coarse ? n : 0;
             r = new double[size];
             x = new double[size];
             c = new double[size];
             v = new double[size];
             c2 = new double[size];
-            v2 = new double[size];
         }
 
-        private void divided() {
+        private static int[] divided(int n, int[] start, int[] column, double[] weight) {
+            int[] after = new int[n];
             for (int i = 0; i < n; i++) {
                 int low = start[i];
-                for (int j = low; j < start[i + 1]; j++) {
+                int end = start[i + 1];
+                for (int j = low; j < end; j++) {
                     int other = column[j];
                     if (other < i) {
                         double size = weight[j];
@@ -75,16 +77,15 @@ final class Multigrid implements FlexibleCg.Operator {
                 }
                 after[i] = low;
             }
+            return after;
         }
+    }
 
-        void multiply(double[] from, double[] to) {
-            for (int i = 0; i < n; i++) {
-                double sum = diagonal[i] * from[i];
-                for (int j = start[i]; j < start[i + 1]; j++) {
-                    sum -= weight[j] * from[column[j]];
-                }
-                to[i] = sum;
-            }
+    /** Where rows are summed up, for one level after another. */
+    private record Room(int[] column, double[] weight) {
+
+        Room(int size) {
+            this(new int[size], new double[size]);
         }
     }
 
@@ -101,19 +102,23 @@ final class Multigrid implements FlexibleCg.Operator {
     Multigrid(int n, int[] start, int[] column, double[] weight, double[] extra) {
         double[] diagonal = extra.clone();
         for (int i = 0; i < n; i++) {
+            double sum = diagonal[i];
             for (int j = start[i]; j < start[i + 1]; j++) {
-                diagonal[i] += weight[j];
+                sum += weight[j];
             }
+            diagonal[i] = sum;
         }
         Level[] all = new Level[MOST_LEVELS];
         all[0] = new Level(n, start, column, weight, diagonal, false);
         int depth = 0;
+        Room halves = new Room(start[n]);
+        Room groups = new Room(start[n]);
         while (all[depth].n > COARSEST && depth + 2 < MOST_LEVELS) {
             Level fine = all[depth];
             int[] first = new int[fine.n];
-            Level half = merge(fine, first, match(fine, first));
+            Level half = merge(fine, first, match(fine, first), halves, false);
             int[] second = new int[half.n];
-            Level coarse = merge(half, second, match(half, second));
+            Level coarse = merge(half, second, match(half, second), groups, true);
             for (int i = 0; i < fine.n; i++) {
                 first[i] = first[i] < 0 ? -1 : second[first[i]];
             }
@@ -129,9 +134,12 @@ final class Multigrid implements FlexibleCg.Operator {
 
     /** (Output) the group of each; returns how many groups there are. */
     private static int match(Level fine, int[] group) {
+        int[] start = fine.start;
+        int[] column = fine.column;
+        double[] weight = fine.weight;
         Arrays.fill(group, -2);
         int groups = 0;
-        for (int i = 0; i < fine.n; i++) {
+        for (int i = 0; i < group.length; i++) {
             if (group[i] != -2) {
                 continue;
             }
@@ -139,14 +147,17 @@ final class Multigrid implements FlexibleCg.Operator {
             int strongest = -1;
             double best = 0;
             int partner = -1;
-            for (int j = fine.start[i]; j < fine.start[i + 1]; j++) {
-                if (fine.weight[j] > most) {
-                    most = fine.weight[j];
-                    strongest = fine.column[j];
+            int end = start[i + 1];
+            for (int j = start[i]; j < end; j++) {
+                double size = weight[j];
+                int other = column[j];
+                if (size > most) {
+                    most = size;
+                    strongest = other;
                 }
-                if (group[fine.column[j]] == -2 && fine.weight[j] > best) {
-                    best = fine.weight[j];
-                    partner = fine.column[j];
+                if (size > best && group[other] == -2) {
+                    best = size;
+                    partner = other;
                 }
             }
             if (strongest < 0) {
@@ -162,12 +173,17 @@ final class Multigrid implements FlexibleCg.Operator {
         return groups;
     }
 
-    /** The matrix of the groups. */
-    private static Level merge(Level fine, int[] group, int groups) {
+    /**
+     * The matrix of the groups.
+     *
+     * @param room for its rows
+     * @param stays whether it is a level of its own, else it is merged again at once
+     */
+    private static Level merge(Level fine, int[] group, int groups, Room room, boolean stays) {
         int[] first = new int[groups + 1];
-        for (int i = 0; i < fine.n; i++) {
-            if (group[i] >= 0) {
-                first[group[i] + 1]++;
+        for (int each : group) {
+            if (each >= 0) {
+                first[each + 1]++;
             }
         }
         for (int g = 0; g < groups; g++) {
@@ -175,58 +191,81 @@ final class Multigrid implements FlexibleCg.Operator {
         }
         int[] member = new int[first[groups]];
         int[] next = first.clone();
-        for (int i = 0; i < fine.n; i++) {
+        for (int i = 0; i < group.length; i++) {
             if (group[i] >= 0) {
                 member[next[group[i]]++] = i;
             }
         }
+        int[] fineStart = fine.start;
+        int[] fineColumn = fine.column;
+        double[] fineWeight = fine.weight;
+        int[] column = room.column;
+        double[] weight = room.weight;
         int[] start = new int[groups + 1];
-        int[] column = new int[fine.start[fine.n]];
-        double[] weight = new double[column.length];
         double[] diagonal = new double[groups];
         int[] place = new int[groups];
         Arrays.fill(place, -1);
         int at = 0;
         for (int g = 0; g < groups; g++) {
-            start[g] = at;
-            for (int m = first[g]; m < first[g + 1]; m++) {
+            int begin = at;
+            double own = 0;
+            int past = first[g + 1];
+            for (int m = first[g]; m < past; m++) {
                 int i = member[m];
-                diagonal[g] += fine.diagonal[i];
-                for (int j = fine.start[i]; j < fine.start[i + 1]; j++) {
-                    int other = group[fine.column[j]];
+                own += fine.diagonal[i];
+                int end = fineStart[i + 1];
+                for (int j = fineStart[i]; j < end; j++) {
+                    int other = group[fineColumn[j]];
                     if (other == g) {
-                        diagonal[g] -= fine.weight[j];
+                        own -= fineWeight[j];
                     } else if (other >= 0) {
-                        if (place[other] < start[g]) {
+                        int to = place[other];
+                        if (to < begin) {
                             place[other] = at;
-                            column[at++] = other;
+                            column[at] = other;
+                            weight[at++] = fineWeight[j];
+                        } else {
+                            weight[to] += fineWeight[j];
                         }
-                        weight[place[other]] += fine.weight[j];
                     }
                 }
             }
+            start[g] = begin;
+            diagonal[g] = own;
         }
         start[groups] = at;
-        return new Level(groups, start, Arrays.copyOf(column, at), Arrays.copyOf(weight, at), diagonal, true);
+        return stays
+                ? new Level(groups, start, Arrays.copyOf(column, at), Arrays.copyOf(weight, at), diagonal, true)
+                : new Level(groups, start, column, weight, diagonal, false);
     }
 
+    /** The rows of L. Each column is taken off all rows after it at once: no step waits for the one before it. */
     private static double[][] factor(Level level) {
-        double[][] l = new double[level.n][];
-        for (int i = 0; i < level.n; i++) {
-            l[i] = new double[i + 1];
-            l[i][i] = level.diagonal[i];
+        int n = level.n;
+        double[][] l = new double[n][];
+        for (int i = 0; i < n; i++) {
+            double[] row = new double[i + 1];
+            l[i] = row;
+            row[i] = level.diagonal[i];
             for (int j = level.start[i]; j < level.start[i + 1]; j++) {
                 if (level.column[j] < i) {
-                    l[i][level.column[j]] = -level.weight[j];
+                    row[level.column[j]] = -level.weight[j];
                 }
             }
-            for (int j = 0; j <= i; j++) {
-                double sum = l[i][j];
-                for (int m = 0; m < j; m++) {
-                    sum -= l[i][m] * l[j][m];
+        }
+        double[] column = new double[n];
+        for (int m = 0; m < n; m++) {
+            // Rounding may leave nothing of a pivot; any positive one keeps the preconditioner positive.
+            double pivot = Math.sqrt(Math.max(l[m][m], 1e-14 * level.diagonal[m]));
+            l[m][m] = pivot;
+            for (int i = m + 1; i < n; i++) {
+                double[] row = l[i];
+                double size = row[m] / pivot;
+                row[m] = size;
+                column[i] = size;
+                for (int j = m + 1; j <= i; j++) {
+                    row[j] -= size * column[j];
                 }
-                // Rounding may leave nothing of a pivot; any positive one keeps the preconditioner positive.
-                l[i][j] = j < i ? sum / l[j][j] : Math.sqrt(Math.max(sum, 1e-14 * level.diagonal[i]));
             }
         }
         return l;
@@ -243,39 +282,69 @@ final class Multigrid implements FlexibleCg.Operator {
             coarsest(level, r, x);
             return;
         }
-        for (int i = 0; i < level.n; i++) {
-            double sum = r[i];
-            for (int j = level.start[i]; j < level.after[i]; j++) {
-                sum += level.weight[j] * x[level.column[j]];
-            }
-            x[i] = sum / level.diagonal[i];
-        }
         Level coarse = levels[depth + 1];
-        Arrays.fill(coarse.r, 0);
-        for (int i = 0; i < level.n; i++) {
-            // After a forward sweep from zero the residual is what the later neighbours add.
-            double sum = 0;
-            for (int j = level.after[i]; j < level.start[i + 1]; j++) {
-                sum += level.weight[j] * x[level.column[j]];
-            }
-            if (level.group[i] >= 0) {
-                coarse.r[level.group[i]] += sum;
-            }
-        }
+        sweepForward(level, r, x);
+        restrict(level, x, coarse.r);
         twoSteps(depth + 1, coarse);
-        for (int i = 0; i < level.n; i++) {
-            x[i] += level.group[i] >= 0 ? coarse.x[level.group[i]] : 0;
+        int[] group = level.group;
+        double[] change = coarse.x;
+        for (int i = 0; i < group.length; i++) {
+            x[i] += group[i] >= 0 ? change[group[i]] : 0;
         }
         sweepBackward(level, r, x);
     }
 
-    private static void sweepBackward(Level level, double[] r, double[] x) {
-        for (int i = level.n - 1; i >= 0; i--) {
+    private static void sweepForward(Level level, double[] r, double[] x) {
+        int[] start = level.start;
+        int[] after = level.after;
+        int[] column = level.column;
+        double[] weight = level.weight;
+        double[] diagonal = level.diagonal;
+        for (int i = 0; i < diagonal.length; i++) {
             double sum = r[i];
-            for (int j = level.start[i]; j < level.start[i + 1]; j++) {
-                sum += level.weight[j] * x[level.column[j]];
+            int end = after[i];
+            for (int j = start[i]; j < end; j++) {
+                sum += weight[j] * x[column[j]];
             }
-            x[i] = sum / level.diagonal[i];
+            x[i] = sum / diagonal[i];
+        }
+    }
+
+    /** After a forward sweep from zero the residual is what the later neighbours add. */
+    private static void restrict(Level level, double[] x, double[] to) {
+        int[] start = level.start;
+        int[] after = level.after;
+        int[] column = level.column;
+        double[] weight = level.weight;
+        int[] group = level.group;
+        Arrays.fill(to, 0);
+        for (int i = 0; i < group.length; i++) {
+            if (group[i] < 0) {
+                continue;
+            }
+            double sum = 0;
+            int end = start[i + 1];
+            for (int j = after[i]; j < end; j++) {
+                sum += weight[j] * x[column[j]];
+            }
+            to[group[i]] += sum;
+        }
+    }
+
+    private static void sweepBackward(Level level, double[] r, double[] x) {
+        int[] start = level.start;
+        int[] column = level.column;
+        double[] weight = level.weight;
+        double[] diagonal = level.diagonal;
+        int end = start[diagonal.length];
+        for (int i = diagonal.length - 1; i >= 0; i--) {
+            double sum = r[i];
+            int begin = start[i];
+            for (int j = begin; j < end; j++) {
+                sum += weight[j] * x[column[j]];
+            }
+            x[i] = sum / diagonal[i];
+            end = begin;
         }
     }
 
@@ -285,42 +354,64 @@ final class Multigrid implements FlexibleCg.Operator {
             coarsest(level, level.r, level.x);
             return;
         }
-        cycle(depth, level.r, level.c);
-        level.multiply(level.c, level.v);
+        int[] start = level.start;
+        int[] column = level.column;
+        double[] weight = level.weight;
+        double[] diagonal = level.diagonal;
+        double[] r = level.r;
+        double[] x = level.x;
+        double[] c = level.c;
+        double[] v = level.v;
+        int n = diagonal.length;
+        cycle(depth, r, c);
         double size = 0;
         double rho = 0;
         double alpha = 0;
-        for (int i = 0; i < level.n; i++) {
-            size += level.r[i] * level.r[i];
-            rho += level.c[i] * level.v[i];
-            alpha += level.c[i] * level.r[i];
+        for (int i = 0; i < n; i++) {
+            double sum = diagonal[i] * c[i];
+            int end = start[i + 1];
+            for (int j = start[i]; j < end; j++) {
+                sum -= weight[j] * c[column[j]];
+            }
+            v[i] = sum;
+            size += r[i] * r[i];
+            rho += c[i] * sum;
+            alpha += c[i] * r[i];
         }
         double step = rho > 0 ? alpha / rho : 0;
         double left = 0;
-        for (int i = 0; i < level.n; i++) {
-            level.r[i] -= step * level.v[i];
-            left += level.r[i] * level.r[i];
-            level.x[i] = step * level.c[i];
+        for (int i = 0; i < n; i++) {
+            double rest = r[i] - step * v[i];
+            r[i] = rest;
+            left += rest * rest;
+            x[i] = step * c[i];
         }
         if (left <= GOOD * GOOD * size || !(rho > 0)) {
             return;
         }
-        cycle(depth, level.r, level.c2);
-        level.multiply(level.c2, level.v2);
+        double[] c2 = level.c2;
+        cycle(depth, r, c2);
         double gamma = 0;
         double beta = 0;
         double along = 0;
-        for (int i = 0; i < level.n; i++) {
-            gamma += level.c2[i] * level.v[i];
-            beta += level.c2[i] * level.v2[i];
-            along += level.c2[i] * level.r[i];
+        for (int i = 0; i < n; i++) {
+            double sum = diagonal[i] * c2[i];
+            int end = start[i + 1];
+            for (int j = start[i]; j < end; j++) {
+                sum -= weight[j] * c2[column[j]];
+            }
+            gamma += c2[i] * v[i];
+            beta += c2[i] * sum;
+            along += c2[i] * r[i];
         }
         double rest = beta - gamma * gamma / rho;
         if (!(rest > 0)) {
             return;
         }
-        for (int i = 0; i < level.n; i++) {
-            level.x[i] += along / rest * (level.c2[i] - gamma / rho * level.c[i]);
+        double second = along / rest;
+        double first = gamma / rho;
+        for (int i = 0; i < n; i++) {
+            x[i] += second * (c2[i] - first * c[i]);
         }
     }
 
@@ -334,16 +425,19 @@ final class Multigrid implements FlexibleCg.Operator {
             return;
         }
         for (int i = 0; i < level.n; i++) {
+            double[] row = cholesky[i];
             double sum = r[i];
             for (int j = 0; j < i; j++) {
-                sum -= cholesky[i][j] * x[j];
+                sum -= row[j] * x[j];
             }
-            x[i] = sum / cholesky[i][i];
+            x[i] = sum / row[i];
         }
         for (int i = level.n - 1; i >= 0; i--) {
-            x[i] /= cholesky[i][i];
+            double[] row = cholesky[i];
+            double value = x[i] / row[i];
+            x[i] = value;
             for (int j = 0; j < i; j++) {
-                x[j] -= cholesky[i][j] * x[i];
+                x[j] -= row[j] * value;
             }
         }
     }

@@ -17,6 +17,34 @@ import java.util.Arrays;
 final class TemperatureSystem3 implements FlexibleCg.Operator {
 
     private static final int FREE = -1;
+    /** Of node f of a side s, at 9 s + f: the row it lies in, and its place there. */
+    private static final int[] FACE_ROW = new int[54];
+
+    private static final int[] FACE_PLACE = new int[54];
+    /** Of the i-th of the 18 halves of edges in a direction d, at 18 d + i: the row and place of its low end. */
+    private static final int[] HALF_ROW = new int[54];
+
+    private static final int[] HALF_PLACE = new int[54];
+
+    static {
+        int[] at = new int[3];
+        for (int s = 0; s < 6; s++) {
+            for (int f = 0; f < 9; f++) {
+                at[s / 2] = 2 * (s % 2);
+                at[(s / 2 + 1) % 3] = f % 3;
+                at[(s / 2 + 2) % 3] = f / 3;
+                FACE_ROW[9 * s + f] = at[1] + 3 * at[2];
+                FACE_PLACE[9 * s + f] = at[0];
+            }
+        }
+        for (int i = 0; i < 54; i++) {
+            at[i / 18] = i % 18 / 9;
+            at[(i / 18 + 1) % 3] = i % 3;
+            at[(i / 18 + 2) % 3] = i % 9 / 3;
+            HALF_ROW[i] = at[1] + 3 * at[2];
+            HALF_PLACE[i] = at[0];
+        }
+    }
 
     private final Grid grid;
     /** How many nodes there are. */
@@ -28,6 +56,13 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
 
     private final int[] held;
     private final int[] surfaces;
+    /** The nine nodes of each of those, and its area over 900 times its resistance. */
+    private final int[] onSurfaces;
+
+    private final double[] throughSurfaces;
+    /** Of each cell in each direction, at 3 cell + d: what its tables are multiplied by. */
+    private final double[] scale;
+
     private final double[] local = new double[27];
     private final double[] m = new double[27];
     private final double[] s = new double[27];
@@ -54,6 +89,25 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
         held = new int[n];
         Arrays.fill(held, FREE);
         surfaces = surfaces();
+        onSurfaces = new int[9 * surfaces.length];
+        throughSurfaces = new double[surfaces.length];
+        for (int i = 0; i < surfaces.length; i++) {
+            int face = surfaces[i];
+            throughSurfaces[i] = area(face) / grid.painted.resistance(grid.surface(face / 6, face % 6)) / 900;
+            for (int f = 0; f < 9; f++) {
+                onSurfaces[9 * i + f] = onFace(face, f);
+            }
+        }
+        scale = new double[3 * grid.cells];
+        for (int cell = 0; cell < grid.cells; cell++) {
+            double hx = grid.size(cell, 0);
+            double hy = grid.size(cell, 1);
+            double hz = grid.size(cell, 2);
+            double k = grid.k[cell] / 2700;
+            scale[3 * cell] = k * hy * hz / hx;
+            scale[3 * cell + 1] = k * hx * hz / hy;
+            scale[3 * cell + 2] = k * hx * hy / hz;
+        }
     }
 
     private int corner(int cell, int r) {
@@ -82,12 +136,8 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
 
     /** The node (b, c) of a face, b + 3 c, b along the direction after the face's own. */
     int onFace(int face, int f) {
-        int s = face % 6;
-        int[] at = new int[3];
-        at[s / 2] = 2 * (s % 2);
-        at[(s / 2 + 1) % 3] = f % 3;
-        at[(s / 2 + 2) % 3] = f / 3;
-        return row[9 * (face / 6) + at[1] + 3 * at[2]] + at[0];
+        int at = 9 * (face % 6) + f;
+        return row[9 * (face / 6) + FACE_ROW[at]] + FACE_PLACE[at];
     }
 
     /** m² of a face. */
@@ -143,98 +193,94 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
     }
 
     private void multiply(double[] x, double[] y) {
+        int[] from = row;
         Arrays.fill(y, 0, n, 0);
-        for (int cell = 0; cell < grid.cells; cell++) {
-            int first = 9 * cell;
-            for (int r = 0; r < 9; r++) {
-                int from = row[first + r];
-                local[3 * r] = x[from];
-                local[3 * r + 1] = x[from + 1];
-                local[3 * r + 2] = x[from + 2];
-            }
-            multiply(cell);
-            for (int r = 0; r < 9; r++) {
-                int to = row[first + r];
-                y[to] += local[3 * r];
-                y[to + 1] += local[3 * r + 1];
-                y[to + 2] += local[3 * r + 2];
-            }
+        for (int first = 0; first < from.length; first += 9) {
+            multiply(x, y, first);
         }
-        for (int face : surfaces) {
-            double f = area(face) / grid.painted.resistance(grid.surface(face / 6, face % 6)) / 900;
-            for (int i = 0; i < 9; i++) {
-                local[i] = x[onFace(face, i)];
+        double[] values = local;
+        for (int i = 0; i < throughSurfaces.length; i++) {
+            double through = throughSurfaces[i];
+            int first = 9 * i;
+            for (int f = 0; f < 9; f++) {
+                values[f] = x[onSurfaces[first + f]];
             }
-            massAcross(1, 3);
-            massAcross(3, 1);
-            for (int i = 0; i < 9; i++) {
-                y[onFace(face, i)] += f * local[i];
+            massAcross(values, 1, 3);
+            massAcross(values, 3, 1);
+            for (int f = 0; f < 9; f++) {
+                y[onSurfaces[first + f]] += through * values[f];
             }
         }
     }
 
     /** 30 M along one direction of the nine values of a face. */
-    private void massAcross(int step, int other) {
+    private static void massAcross(double[] values, int step, int other) {
         for (int j = 0; j < 3; j++) {
             int at = j * other;
-            double a = local[at];
-            double b = local[at + step];
-            double c = local[at + 2 * step];
-            local[at] = 4 * a + 2 * b - c;
-            local[at + step] = 2 * a + 16 * b + 2 * c;
-            local[at + 2 * step] = 4 * c + 2 * b - a;
+            double a = values[at];
+            double b = values[at + step];
+            double c = values[at + 2 * step];
+            values[at] = 4 * a + 2 * b - c;
+            values[at + step] = 2 * a + 16 * b + 2 * c;
+            values[at + 2 * step] = 4 * c + 2 * b - a;
         }
     }
 
-    /** The cell's matrix times {@code local}, in place: seven products with 30 M or 3 K. */
-    private void multiply(int cell) {
-        double hx = grid.size(cell, 0);
-        double hy = grid.size(cell, 1);
-        double hz = grid.size(cell, 2);
-        double k = grid.k[cell] / 2700;
-        double kx = k * hy * hz / hx;
-        double ky = k * hx * hz / hy;
-        double kz = k * hx * hy / hz;
+    /** Adds a cell's matrix times x: seven products with 30 M or 3 K. */
+    private void multiply(double[] x, double[] y, int first) {
+        int[] from = row;
+        double[] mass = m;
+        double[] stiff = s;
         // along z: m = M u, s = K u
-        for (int i = 0; i < 9; i++) {
-            double a = local[i];
-            double b = local[i + 9];
-            double c = local[i + 18];
-            m[i] = 4 * a + 2 * b - c;
-            m[i + 9] = 2 * a + 16 * b + 2 * c;
-            m[i + 18] = 4 * c + 2 * b - a;
-            s[i] = 7 * a - 8 * b + c;
-            s[i + 9] = 16 * b - 8 * a - 8 * c;
-            s[i + 18] = 7 * c - 8 * b + a;
+        for (int r = 0; r < 3; r++) {
+            int low = from[first + r];
+            int middle = from[first + r + 3];
+            int high = from[first + r + 6];
+            for (int i = 3 * r; i < 3 * r + 3; i++) {
+                double a = x[low++];
+                double b = x[middle++];
+                double c = x[high++];
+                mass[i] = 4 * a + 2 * b - c;
+                mass[i + 9] = 2 * a + 16 * b + 2 * c;
+                mass[i + 18] = 4 * c + 2 * b - a;
+                stiff[i] = 7 * a - 8 * b + c;
+                stiff[i + 9] = 16 * b - 8 * a - 8 * c;
+                stiff[i + 18] = 7 * c - 8 * b + a;
+            }
         }
         // along y: m = kx M m, s = ky K m + kz M s
+        double kx = scale[first / 3];
+        double ky = scale[first / 3 + 1];
+        double kz = scale[first / 3 + 2];
         for (int z = 0; z < 27; z += 9) {
             for (int i = z; i < z + 3; i++) {
-                double a = m[i];
-                double b = m[i + 3];
-                double c = m[i + 6];
-                double d = s[i];
-                double e = s[i + 3];
-                double f = s[i + 6];
-                m[i] = kx * (4 * a + 2 * b - c);
-                m[i + 3] = kx * (2 * a + 16 * b + 2 * c);
-                m[i + 6] = kx * (4 * c + 2 * b - a);
-                s[i] = ky * (7 * a - 8 * b + c) + kz * (4 * d + 2 * e - f);
-                s[i + 3] = ky * (16 * b - 8 * a - 8 * c) + kz * (2 * d + 16 * e + 2 * f);
-                s[i + 6] = ky * (7 * c - 8 * b + a) + kz * (4 * f + 2 * e - d);
+                double a = mass[i];
+                double b = mass[i + 3];
+                double c = mass[i + 6];
+                double d = stiff[i];
+                double e = stiff[i + 3];
+                double f = stiff[i + 6];
+                mass[i] = kx * (4 * a + 2 * b - c);
+                mass[i + 3] = kx * (2 * a + 16 * b + 2 * c);
+                mass[i + 6] = kx * (4 * c + 2 * b - a);
+                stiff[i] = ky * (7 * a - 8 * b + c) + kz * (4 * d + 2 * e - f);
+                stiff[i + 3] = ky * (16 * b - 8 * a - 8 * c) + kz * (2 * d + 16 * e + 2 * f);
+                stiff[i + 6] = ky * (7 * c - 8 * b + a) + kz * (4 * f + 2 * e - d);
             }
         }
         // along x: K m + M s
-        for (int i = 0; i < 27; i += 3) {
-            double a = m[i];
-            double b = m[i + 1];
-            double c = m[i + 2];
-            double d = s[i];
-            double e = s[i + 1];
-            double f = s[i + 2];
-            local[i] = 7 * a - 8 * b + c + 4 * d + 2 * e - f;
-            local[i + 1] = 16 * b - 8 * a - 8 * c + 2 * d + 16 * e + 2 * f;
-            local[i + 2] = 7 * c - 8 * b + a + 4 * f + 2 * e - d;
+        for (int r = 0; r < 9; r++) {
+            int i = 3 * r;
+            int to = from[first + r];
+            double a = mass[i];
+            double b = mass[i + 1];
+            double c = mass[i + 2];
+            double d = stiff[i];
+            double e = stiff[i + 1];
+            double f = stiff[i + 2];
+            y[to] += 7 * a - 8 * b + c + 4 * d + 2 * e - f;
+            y[to + 1] += 16 * b - 8 * a - 8 * c + 2 * d + 16 * e + 2 * f;
+            y[to + 2] += 7 * c - 8 * b + a + 4 * f + 2 * e - d;
         }
     }
 
@@ -248,12 +294,8 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
                 int f = (d + 2) % 3;
                 double whole = 2 * grid.k[cell] * grid.size(cell, e) * grid.size(cell, f) / grid.size(cell, d);
                 for (int i = 0; i < 18; i++) {
-                    int[] at = new int[3];
-                    at[d] = i / 9;
-                    at[e] = i % 3;
-                    at[f] = i % 9 / 3;
-                    ahead[3 * (row[9 * cell + at[1] + 3 * at[2]] + at[0]) + d] +=
-                            whole * Basis.LUMPED[at[e]] * Basis.LUMPED[at[f]];
+                    ahead[3 * (row[9 * cell + HALF_ROW[18 * d + i]] + HALF_PLACE[18 * d + i]) + d] +=
+                            whole * Basis.LUMPED[i % 3] * Basis.LUMPED[i % 9 / 3];
                 }
             }
         }
