@@ -16,7 +16,7 @@ final class Insulation {
      * insulates. Only what lies inside a well-ventilated air layer.
      */
     static ImmutableList<Layer> pierced(Assembly assembly) {
-        ImmutableList<Layer> counted = counted(assembly);
+        ImmutableList<Layer> counted = assembly.insideVentilation();
         ImmutableList<Layer> byRole = counted.select(layer -> layer.role() == Role.INSULATION);
         return byRole.notEmpty() ? byRole : counted.select(Layer::insulates);
     }
@@ -45,12 +45,5 @@ final class Insulation {
     static double resistance(ImmutableList<Layer> layers) {
         return layers.sumOfDouble(
                 layer -> meanThickness(layer) / layer.material().conductivity());
-    }
-
-    private static ImmutableList<Layer> counted(Assembly assembly) {
-        return assembly.layers()
-                .takeWhile(layer -> layer.air()
-                        .filter(air -> air.ventilation() == Layer.Ventilation.WELL_VENTILATED)
-                        .isEmpty());
     }
 }

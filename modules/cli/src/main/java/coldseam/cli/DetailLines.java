@@ -3,6 +3,7 @@ package coldseam.cli;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Control;
 import coldseam.envelope.DefaultPsi;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeResult;
@@ -48,16 +49,12 @@ record DetailLines(Terminal terminal, UnitSystem units) {
 
     /** One option of its kind, at the head of what is said of it. */
     void option(Detail detail) {
-        fold(
-                String.format(Locale.ROOT, "  %-7s %s: ", detail.rank().name().toLowerCase(Locale.ROOT), detail.id()),
-                detail.name(),
-                UNDER);
+        fold(String.format(Locale.ROOT, "  %-7s %s: ", Words.word(detail.rank()), detail.id()), detail.name(), UNDER);
     }
 
     /** A detail at the head of its sheet, and what it is between. */
     void head(Detail detail, String where) {
-        fold(detail.kind().label() + ": " + detail.name() + " ("
-                + detail.rank().name().toLowerCase(Locale.ROOT) + " option)");
+        fold(detail.kind().label() + ": " + detail.name() + " (" + Words.word(detail.rank()) + " option)");
         fold(Phrases.capital(where));
     }
 
@@ -167,14 +164,12 @@ record DetailLines(Terminal terminal, UnitSystem units) {
         say("How the control layers connect");
         for (Control control : Control.values()) {
             if (connections.containsKey(control)) {
-                row(control.name().toLowerCase(Locale.ROOT), word(connections.get(control)));
+                row(Words.word(control), word(connections.get(control)));
             }
         }
     }
 
     private static String word(Connection connection) {
-        return connection == Connection.NOT_SHOWN
-                ? "not shown; counts as unknown"
-                : connection.name().toLowerCase(Locale.ROOT);
+        return connection == Connection.NOT_SHOWN ? "not shown; counts as unknown" : Words.word(connection);
     }
 }

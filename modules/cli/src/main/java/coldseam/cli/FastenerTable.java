@@ -1,5 +1,6 @@
 package coldseam.cli;
 
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
@@ -33,7 +34,7 @@ record FastenerTable(DetailLines lines, UnitSystem units, BridgeComputer compute
         String unit = units.label(Dimension.POINT_TRANSMITTANCE);
         for (Fastener.Base base : Fastener.Base.values()) {
             lines.say("");
-            lines.say("into " + base.name().toLowerCase(Locale.ROOT));
+            lines.say("into " + Words.word(base));
             lines.say(ROW.formatted("board", "steel", "chi, " + unit, "ISO 6946, " + unit, "6 per m²"));
             fasteners
                     .zip(results)
@@ -45,7 +46,7 @@ record FastenerTable(DetailLines lines, UnitSystem units, BridgeComputer compute
     private void row(Fastener fastener, PointResult result) {
         lines.say(ROW.formatted(
                 units.format(fastener.board(), Dimension.THICKNESS),
-                fastener.steel().name().toLowerCase(Locale.ROOT),
+                Words.word(fastener.steel()),
                 units.intervalNumber(result.chi().lower(), result.chi().upper(), Dimension.POINT_TRANSMITTANCE),
                 units.number(fastener.correction(), Dimension.POINT_TRANSMITTANCE),
                 String.format(

@@ -16,6 +16,7 @@ import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.detail.Detail;
+import coldseam.report.pages.DetailSheet;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
@@ -70,8 +71,7 @@ record Layers(
 
         /** Its build-ups in words. */
         String words() {
-            return (setup instanceof PointSetup ? "through " : "between ")
-                    + setup.assemblies().collect(Assembly::name).makeString(" and ");
+            return DetailSheet.layers(setup);
         }
     }
 

@@ -3,6 +3,7 @@ package coldseam.cli;
 import coldseam.envelope.Duty;
 import coldseam.envelope.Material;
 import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import java.util.Locale;
@@ -38,18 +39,14 @@ record MaterialTable(Terminal terminal, UnitSystem units) {
                         material.vapourResistanceFactor().isPresent()
                                 ? factor(material.vapourResistanceFactor().getAsDouble())
                                 : "–",
-                        material.provenance()
-                                .sureness()
-                                .name()
-                                .toLowerCase(Locale.ROOT)
-                                .replace('_', ' ')));
+                        Words.word(material.provenance().sureness())));
         ImmutableList<String> said = Lists.immutable
                 .of(
                         named(
                                 "controls",
                                 material.controls()
                                         .keysView()
-                                        .collect(MaterialTable::word)
+                                        .collect(Words::word)
                                         .toSortedList()
                                         .toImmutable()),
                         named(
@@ -57,7 +54,7 @@ record MaterialTable(Terminal terminal, UnitSystem units) {
                                 Lists.immutable
                                         .with(Duty.values())
                                         .select(material::canBear)
-                                        .collect(MaterialTable::word)))
+                                        .collect(Words::word)))
                 .reject(String::isEmpty);
         if (said.notEmpty()) {
             terminal.out().println("      " + said.makeString("; "));
@@ -70,9 +67,5 @@ record MaterialTable(Terminal terminal, UnitSystem units) {
 
     private static String named(String verb, ImmutableList<String> what) {
         return what.isEmpty() ? "" : verb + " " + what.makeString(", ");
-    }
-
-    private static String word(Enum<?> each) {
-        return each.name().toLowerCase(Locale.ROOT);
     }
 }

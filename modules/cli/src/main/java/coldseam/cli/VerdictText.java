@@ -12,6 +12,7 @@ import coldseam.audit.PointRow;
 import coldseam.audit.VertexSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Site;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.words.FindingWords;
@@ -285,7 +286,7 @@ final class VerdictText {
 
     /** Severity, length, loss and money of a finding, as far as they are known. */
     private String numbers(Finding finding) {
-        MutableList<String> parts = Lists.mutable.of(finding.severity().name().toLowerCase(Locale.ROOT));
+        MutableList<String> parts = Lists.mutable.of(Words.word(finding.severity()));
         if (finding.subject().length() > 0) {
             parts.add(units.format(finding.subject().length(), Dimension.LENGTH));
         }

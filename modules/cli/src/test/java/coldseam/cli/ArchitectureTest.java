@@ -31,11 +31,13 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The rooms and the arrows between them, as DEVELOPERS.md tells them. */
+@Tag("slow")
 class ArchitectureTest {
 
     /** Fewer classes than this and the import has missed a room, so that every rule would hold for want of classes. */

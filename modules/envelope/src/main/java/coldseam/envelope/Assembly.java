@@ -63,12 +63,14 @@ public record Assembly(
         return layers.sumOfDouble(Layer::thickness);
     }
 
+    /** The layers inside a well-ventilated air layer; all where there is none. */
+    public ImmutableList<Layer> insideVentilation() {
+        return layers.takeWhile(layer -> !layer.isWellVentilated());
+    }
+
     /** Whether a layer that is named for heat can hold it: its material insulates, and no outdoor air gets behind it. */
     public boolean holdsHeat() {
-        return layers.takeWhile(layer -> layer.air()
-                        .filter(air -> air.ventilation() == Layer.Ventilation.WELL_VENTILATED)
-                        .isEmpty())
-                .anySatisfy(layer -> layer.controls().contains(Control.HEAT) && layer.insulates());
+        return insideVentilation().anySatisfy(layer -> layer.controls().contains(Control.HEAT) && layer.insulates());
     }
 
     /** Whether all that insulates it lies inside its structure: whatever meets it indoors then cuts the insulation. */

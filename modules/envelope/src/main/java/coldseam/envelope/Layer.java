@@ -40,6 +40,12 @@ public record Layer(
                                 && taper.equals(other.taper));
     }
 
+    /** Whether outdoor air runs through it, so that what lies outside it holds neither heat nor vapour back (ISO 6946). */
+    public boolean isWellVentilated() {
+        return air.filter(each -> each.ventilation() == Ventilation.WELL_VENTILATED)
+                .isPresent();
+    }
+
     /** Whether it is insulation: a solid layer of a material that insulates, whose thickness counts. */
     public boolean insulates() {
         return air.isEmpty() && role != Role.MEMBRANE && material.insulates();

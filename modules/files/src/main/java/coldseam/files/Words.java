@@ -6,8 +6,8 @@ import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
-/** How Java names read in files. */
-final class Words {
+/** How Java names read in files, and in whatever is said of what they say. */
+public final class Words {
 
     private Words() {}
 
@@ -60,7 +60,7 @@ final class Words {
     }
 
     /** The value's own {@code label()}, where its type has one, else its name in lower case with spaces. */
-    static String word(Object value) {
+    public static String word(Object value) {
         return value instanceof Enum<?> constant
                 ? LISTED.get(constant.getDeclaringClass())
                         .get(constant.ordinal())

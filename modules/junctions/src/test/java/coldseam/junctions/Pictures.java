@@ -28,7 +28,7 @@ final class Pictures {
                     .append(file.getFileName())
                     .append("</b><br>");
             try {
-                Detail detail = DetailFile.read(file);
+                Detail detail = DetailFile.read(file.toString(), Files.readString(file));
                 Composition composition = Composer.compose(
                         detail,
                         (Boolean.getBoolean("framed")

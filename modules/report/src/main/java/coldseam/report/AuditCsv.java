@@ -14,6 +14,7 @@ import coldseam.conduction.Interval;
 import coldseam.envelope.Control;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.Csv;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.words.ControlLineWords;
@@ -97,7 +98,7 @@ public enum AuditCsv {
     private static String status(ImmutableList<Finding> about, BridgeSource source) {
         return about.isEmpty()
                 ? source.known() ? "in order" : "unknown"
-                : about.collect(finding -> finding.severity().name().toLowerCase(Locale.ROOT))
+                : about.collect(finding -> Words.word(finding.severity()))
                         .distinct()
                         .makeString(" and ");
     }
@@ -108,7 +109,7 @@ public enum AuditCsv {
     private static String heatLoss(Audit audit, UnitSystem units) {
         ImmutableList<Loss> rows = audit.heatLoss()
                 .lines()
-                .collect(line -> new Loss(line.group().name().toLowerCase(Locale.ROOT), Optional.of(line), line.loss()))
+                .collect(line -> new Loss(Words.word(line.group()), Optional.of(line), line.loss()))
                 .newWith(new Loss("total", Optional.empty(), audit.heatLoss().total()));
         Csv<Loss> csv = Csv.<Loss>in(units)
                 .with("group", Loss::group)
@@ -143,15 +144,10 @@ public enum AuditCsv {
     private static String moisture(Audit audit, UnitSystem units) {
         Csv<AssemblyRow> csv = Csv.in(units);
         return csv.with("assembly", row -> row.assembly().name())
-                .with("heat flow", row -> row.build().direction().name().toLowerCase(Locale.ROOT))
+                .with("heat flow", row -> Words.word(row.build().direction()))
                 .with(
                         "verdict",
-                        row -> year(row)
-                                .map(y -> y.verdict()
-                                        .name()
-                                        .toLowerCase(Locale.ROOT)
-                                        .replace('_', ' '))
-                                .orElse("not checked"))
+                        row -> year(row).map(y -> Words.word(y.verdict())).orElse("not checked"))
                 .with(
                         csv.head("most", Dimension.MASS_PER_AREA),
                         row -> of(year(row), y -> csv.number(y.most(), Dimension.MASS_PER_AREA)))

@@ -160,7 +160,8 @@ final class SampleJunctions {
                         Photograph.of("The joint between edge board and wall board, with a rule in the picture.")),
                 Lists.immutable.of("The board carries the wall's edge: ask the structural engineer for its strength."),
                 Optional.of(Cost.perMetre(42, "EUR", "quotation")),
-                new DetailDrawing() {});
+                new DetailDrawing() {},
+                false);
     }
 
     private static JunctionResult result(

@@ -3,8 +3,10 @@ package coldseam.assemblies.load;
 import coldseam.assemblies.internal.Arguments;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Layer;
+import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import java.util.Locale;
+import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -47,10 +49,11 @@ public record BoardLoads(ImmutableList<Board> boards, ImmutableList<String> miss
     /**
      * The boards of an assembly.
      *
+     * @param shares of the strength that each board's material may carry for good
      * @param live Pa, zero or more, everywhere on top
      * @throws IllegalArgumentException where the live load is negative
      */
-    public static BoardLoads of(Assembly assembly, Top top, double live) {
+    public static BoardLoads of(Assembly assembly, Top top, Function<Material, PermanentShare> shares, double live) {
         Arguments.notNegative("the live load on an assembly", live, "Pa");
         ImmutableList<Layer> downwards =
                 top == Top.INNER_FACE ? assembly.layers() : assembly.layers().toReversed();
@@ -67,7 +70,7 @@ public record BoardLoads(ImmutableList<Board> boards, ImmutableList<String> miss
                 } else if (known) {
                     double strength = layer.material().compressiveStrength().getAsDouble();
                     boards.add(new Board(
-                            layer, new CompressionCheck(strength, PermanentShare.of(layer.material()), weight, live)));
+                            layer, new CompressionCheck(strength, shares.apply(layer.material()), weight, live)));
                 }
             }
             boolean weighs = layer.role() != Role.MEMBRANE && layer.air().isEmpty();

@@ -1,10 +1,7 @@
 package coldseam.assemblies.load;
 
-import coldseam.envelope.Material;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Provenance.Sureness;
-import java.util.Locale;
-import java.util.regex.Pattern;
 
 /** The share of the stress at 10 % strain, CS(10), that a board may carry for good without creeping too far. */
 public enum PermanentShare {
@@ -17,31 +14,12 @@ public enum PermanentShare {
     /** Anything else: dead load up to a fifth, the rule one producer of extruded board gives. */
     OTHER(0.20, "a producer's manual for extruded board, dead load", Sureness.READ);
 
-    private static final Pattern WORD_EPS = Pattern.compile("\\beps\\b");
-    private static final Pattern WORD_XPS = Pattern.compile("\\bxps\\b");
-
     private final double share;
     private final Provenance provenance;
 
     PermanentShare(double share, String source, Sureness sureness) {
         this.share = share;
         this.provenance = new Provenance(source, sureness);
-    }
-
-    /**
-     * The share for a material by the words of its name; {@link #OTHER}, the least, where they do not tell.
-     *
-     * @param material such as "extruded polystyrene board, 300 kPa"
-     */
-    public static PermanentShare of(Material material) {
-        String name = material.name().toLowerCase(Locale.ROOT);
-        if (name.contains("extruded") || WORD_XPS.matcher(name).find()) {
-            return EXTRUDED_POLYSTYRENE;
-        }
-        if (name.contains("expanded polystyrene") || WORD_EPS.matcher(name).find()) {
-            return EXPANDED_POLYSTYRENE;
-        }
-        return name.contains("mineral wool") || name.contains("stone wool") ? MINERAL_WOOL : OTHER;
     }
 
     /** 0 to 1. */

@@ -85,10 +85,10 @@ public record VapourStack(
      */
     public static ImmutableList<String> missing(Assembly assembly) {
         MutableList<String> missing = Lists.mutable.empty();
-        if (upToVentilation(assembly).isEmpty()) {
+        if (assembly.insideVentilation().isEmpty()) {
             missing.add("nothing lies inside its well-ventilated air layer; vapour passes freely");
         }
-        upToVentilation(assembly).forEachWithIndex((layer, i) -> {
+        assembly.insideVentilation().forEachWithIndex((layer, i) -> {
             if (layer.air().isEmpty()
                     && layer.material().vapourResistanceFactor().isEmpty()) {
                 missing.add(String.format(
@@ -99,14 +99,6 @@ public record VapourStack(
             }
         });
         return missing.toImmutable();
-    }
-
-    /** The layers inside a well-ventilated air layer; all where there is none. */
-    static ImmutableList<Layer> upToVentilation(Assembly assembly) {
-        return assembly.layers()
-                .takeWhile(layer -> layer.air()
-                        .filter(air -> air.ventilation() == Layer.Ventilation.WELL_VENTILATED)
-                        .isEmpty());
     }
 
     private static String name(LayerResistance layer) {

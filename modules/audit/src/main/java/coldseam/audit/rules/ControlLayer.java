@@ -33,7 +33,7 @@ record ControlLayer(Layer layer, Zone zone, boolean aired, boolean able) {
     private static ImmutableList<ControlLayer> of(Assembly assembly, Exposure exposure, Control control) {
         // The direction of heat flow changes resistances only, not which layer lies where.
         Band band = Band.of(assembly.name(), assembly, exposure, HeatFlow.HORIZONTAL);
-        int aired = assembly.layers().detectIndex(ControlLayer::wellVentilated);
+        int aired = assembly.layers().detectIndex(Layer::isWellVentilated);
         return band.strata()
                 .zipWithIndex()
                 .select(each -> each.getOne().layer().layer().controls().contains(control))
@@ -60,11 +60,5 @@ record ControlLayer(Layer layer, Zone zone, boolean aired, boolean able) {
         return exposure.kind() == Exposure.Kind.GROUND
                 && !layer.material().canControl(Control.VAPOUR)
                 && !layer.material().canBear(Duty.GROUND);
-    }
-
-    private static boolean wellVentilated(Layer layer) {
-        return layer.air()
-                .filter(air -> air.ventilation() == Layer.Ventilation.WELL_VENTILATED)
-                .isPresent();
     }
 }

@@ -110,7 +110,8 @@ class HoldPointsTest {
                 photographs,
                 plain.cautions(),
                 plain.cost(),
-                plain.drawing());
+                plain.drawing(),
+                plain.own());
         JunctionResult result = new Altered(old).ofDetail(detail);
         return new BridgeSheet<>(
                 sheet.id(),

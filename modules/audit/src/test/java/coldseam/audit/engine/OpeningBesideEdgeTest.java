@@ -31,6 +31,7 @@ import java.util.function.UnaryOperator;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -39,6 +40,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * against both in one section drawn here and solved as one: where the house says nothing of them, they are out by less than what
  * may go untold; where it says that they touch, by less than what it says.
  */
+@Tag("slow")
 class OpeningBesideEdgeTest {
 
     private static final Accuracy ACCURACY = new Accuracy(5e-4, 200_000);

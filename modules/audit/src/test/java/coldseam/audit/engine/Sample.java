@@ -113,7 +113,8 @@ public final class Sample {
                     Lists.immutable.of(Photograph.of("the " + id)),
                     Lists.immutable.empty(),
                     Optional.empty(),
-                    this);
+                    this,
+                    false);
         }
     }
 

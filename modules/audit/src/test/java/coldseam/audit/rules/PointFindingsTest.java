@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Points in the box: each rule with a set that keeps it and one that breaks it, and their part of the sum. */
+@Tag("slow")
 class PointFindingsTest {
 
     private static Audit audit(String... points) {

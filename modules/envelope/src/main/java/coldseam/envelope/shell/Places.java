@@ -5,7 +5,7 @@ import coldseam.envelope.Compass;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
-import java.util.Locale;
+import coldseam.files.Words;
 
 /** Where a person finds things, in words. */
 final class Places {
@@ -58,15 +58,15 @@ final class Places {
     }
 
     public static String of(Opening opening, Surface wall, String part) {
-        return word(wall) + " side, " + wall.storey() + ", at the " + part + " of "
-                + opening.kind().name().toLowerCase(Locale.ROOT) + " \"" + opening.name() + "\"";
+        return word(wall) + " side, " + wall.storey() + ", at the " + part + " of " + Words.word(opening.kind()) + " \""
+                + opening.name() + "\"";
     }
 
     public static String word(Side side) {
         return switch (side) {
             case BELOW -> "under";
             case ABOVE -> "top";
-            default -> side.name().toLowerCase(Locale.ROOT);
+            default -> Words.word(side);
         };
     }
 

@@ -3,7 +3,7 @@ package coldseam.envelope.shell;
 import coldseam.envelope.Body;
 import coldseam.envelope.Compass;
 import coldseam.envelope.Point3;
-import java.util.Locale;
+import coldseam.files.Words;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -89,7 +89,7 @@ public record Shell(
     public String nameOf(Side side) {
         MutableMap<Side, String> words = Maps.mutable.empty();
         for (Side each : Side.values()) {
-            words.put(each, each.name().toLowerCase(Locale.ROOT));
+            words.put(each, Words.word(each));
             ImmutableList<Surface> walls =
                     surfaces.select(surface -> surface.side() == each && surface.use() == Body.Use.WALL);
             double east = walls.sumOfDouble(
@@ -102,7 +102,7 @@ public record Shell(
             }
         }
         boolean apart = words.toSet().size() == Side.values().length;
-        return apart ? words.get(side) : side.name().toLowerCase(Locale.ROOT);
+        return apart ? words.get(side) : Words.word(side);
     }
 
     /** The characteristic dimension B' of ISO 13370, m: area over half the exposed perimeter. */

@@ -1,6 +1,7 @@
 package coldseam.junctions.atlas;
 
 import coldseam.files.Csv;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import java.math.BigDecimal;
@@ -31,7 +32,7 @@ public final class AtlasCsv {
         Csv<Row> csv = Csv.in(units);
         csv = csv.with("kind", row -> row.curve.detail().kind().label())
                 .with("option", row -> row.curve.detail().id())
-                .with("rank", row -> row.curve.detail().rank().name().toLowerCase(Locale.ROOT))
+                .with("rank", row -> Words.word(row.curve.detail().rank()))
                 .with(
                         "cost",
                         row -> row.curve

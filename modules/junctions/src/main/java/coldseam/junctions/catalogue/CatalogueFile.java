@@ -164,7 +164,7 @@ public final class CatalogueFile {
         }
         try {
             return DetailFile.read(tree.get(), Files.readString(path, StandardCharsets.UTF_8), faults)
-                    .map(detail -> detail.named(name));
+                    .map(detail -> detail.ofHouse(name));
         } catch (IOException gone) {
             faults.add(
                     new Position(path.toString(), 1, 1), "the file cannot be read", gone.toString(), "", "try again");

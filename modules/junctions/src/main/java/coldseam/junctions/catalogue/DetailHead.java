@@ -1,7 +1,7 @@
 package coldseam.junctions.catalogue;
 
+import coldseam.files.Words;
 import coldseam.junctions.detail.Rank;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -70,6 +70,6 @@ record DetailHead(String id, String kind, Rank rank, ImmutableList<String> takes
     private static Optional<Rank> rank(String word) {
         return Lists.immutable
                 .with(Rank.values())
-                .detectOptional(rank -> rank.name().toLowerCase(Locale.ROOT).equals(word));
+                .detectOptional(rank -> Words.word(rank).equals(word));
     }
 }

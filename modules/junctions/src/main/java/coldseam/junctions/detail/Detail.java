@@ -25,6 +25,7 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param cautions structure, fire, moisture: what must be asked of whom
  * @param cost by its file or the house's prices; empty where neither gives one
  * @param drawing how its section is put together
+ * @param own whether it is a file of the house's own, whose path is its id
  */
 public record Detail(
         String id,
@@ -39,12 +40,8 @@ public record Detail(
         ImmutableList<Photograph> photographs,
         ImmutableList<String> cautions,
         Optional<Cost> cost,
-        DetailDrawing drawing) {
-
-    /** Whether it is a file of the house's own: its id is that file's path, and those of the catalogue have no dot or slash. */
-    public boolean own() {
-        return id.indexOf('.') >= 0 || id.indexOf('/') >= 0;
-    }
+        DetailDrawing drawing,
+        boolean own) {
 
     /** Name and id, as reasons and faults call it. */
     public String who() {
@@ -88,7 +85,7 @@ public record Detail(
         if (!known.containsAll(values.castToMap().keySet())) {
             throw new IllegalArgumentException(id + " has the parameters " + known + "; got " + values.keysView());
         }
-        return with(id, cost, drawing.with(values));
+        return with(id, cost, drawing.with(values), own);
     }
 
     /** The same detail with those of the values that it has a parameter for and allows. */
@@ -99,20 +96,20 @@ public record Detail(
 
     /** The same detail where it stands already: nobody asks whether its layers hold insulation. */
     public Detail asFound() {
-        return with(id, cost, drawing.onBareLayers());
+        return with(id, cost, drawing.onBareLayers(), own);
     }
 
     /** The same detail at another price. */
     public Detail at(Cost other) {
-        return with(id, Optional.of(other), drawing);
+        return with(id, Optional.of(other), drawing, own);
     }
 
-    /** The same detail under another id. */
-    public Detail named(String other) {
-        return with(other, cost, drawing);
+    /** The same detail as one of the house's own, under the path of its file. */
+    public Detail ofHouse(String path) {
+        return with(path, cost, drawing, true);
     }
 
-    private Detail with(String newId, Optional<Cost> newCost, DetailDrawing newDrawing) {
+    private Detail with(String newId, Optional<Cost> newCost, DetailDrawing newDrawing, boolean newOwn) {
         return new Detail(
                 newId,
                 kind,
@@ -126,6 +123,7 @@ public record Detail(
                 photographs,
                 cautions,
                 newCost,
-                newDrawing);
+                newDrawing,
+                newOwn);
     }
 }

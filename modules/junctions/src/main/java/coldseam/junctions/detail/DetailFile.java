@@ -2,37 +2,15 @@ package coldseam.junctions.detail;
 
 import coldseam.files.Binder;
 import coldseam.files.Faults;
-import coldseam.files.FileFaultException;
 import coldseam.files.SourceDocument;
 import coldseam.files.SourceNode;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Optional;
 
 /** Reads detail files, of junctions, points and corners. */
 public final class DetailFile {
 
     private DetailFile() {}
-
-    /**
-     * Reads one detail.
-     *
-     * @throws FileFaultException with every fault of the file
-     */
-    public static Detail read(Path path) {
-        Faults faults = new Faults();
-        Optional<SourceNode> tree = SourceDocument.read(path, faults);
-        faults.throwIfAny();
-        try {
-            String content = Files.readString(path, StandardCharsets.UTF_8);
-            return read(tree.orElseThrow(), content, faults).orElseThrow(() -> refused(faults));
-        } catch (IOException gone) {
-            throw new UncheckedIOException(gone);
-        }
-    }
 
     /** Reads a detail from text; {@code name} stands in messages. */
     public static Detail read(String name, String content) {
@@ -41,10 +19,6 @@ public final class DetailFile {
                 .flatMap(tree -> read(tree, content, faults));
         faults.throwIfAny();
         return detail.orElseThrow();
-    }
-
-    private static FileFaultException refused(Faults faults) {
-        return new FileFaultException(faults.sorted());
     }
 
     /** Binds a tree; adds what is wrong to the faults. */
@@ -72,7 +46,8 @@ public final class DetailFile {
                 file.amount().isPresent()
                         ? Optional.of(new Cost(file.amount().getAsDouble(), file.per(), "", "the detail's own file"))
                         : Optional.empty(),
-                drawing);
+                drawing,
+                false);
     }
 
     private static Suits suits(FileText text) {

@@ -104,7 +104,8 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
                 Optional.empty(),
-                new HandDrawing(drawn)));
+                new HandDrawing(drawn),
+                true));
     }
 
     /**

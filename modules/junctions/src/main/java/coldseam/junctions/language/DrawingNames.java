@@ -5,7 +5,7 @@ import coldseam.envelope.CornerKind;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Role;
-import java.util.Locale;
+import coldseam.files.Words;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.MutableMap;
 import org.eclipse.collections.impl.factory.Lists;
@@ -43,7 +43,7 @@ public final class DrawingNames {
     private DrawingNames() {}
 
     public static String word(Role role) {
-        return role.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return Words.word(role);
     }
 
     /** Every name of a kind with what it measures. */
@@ -114,7 +114,7 @@ public final class DrawingNames {
             Lists.immutable.of(Control.AIR, Control.WATER, Control.VAPOUR);
 
     public static String word(Control control) {
-        return control.name().toLowerCase(Locale.ROOT);
+        return Words.word(control);
     }
 
     private static void band(MutableMap<String, Measured> names, String band, Measured axis) {

@@ -1,6 +1,7 @@
 package coldseam.report.atlas;
 
 import coldseam.envelope.JunctionKind;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionSetup;
@@ -19,7 +20,6 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.Phrases;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -149,7 +149,7 @@ final class AtlasPages {
                     sample,
                     Blocks.text(
                             Rich.of(detail.name() + " ")
-                                    .plus(Rich.of("(" + detail.rank().name().toLowerCase(Locale.ROOT) + ", "
+                                    .plus(Rich.of("(" + Words.word(detail.rank()) + ", "
                                                     + detail.id()
                                                     + detail.cost()
                                                             .map(cost -> "; " + cost.sourced(units))

@@ -3,6 +3,7 @@ package coldseam.report.compare;
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
 import coldseam.conduction.Interval;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Renovation;
@@ -130,7 +131,7 @@ public final class RenovationLines {
             last = Optional.of(part.group());
             boolean both = part.before().isPresent() && part.after().isPresent();
             rows.add(new Row(
-                    first ? part.group().name().toLowerCase(Locale.ROOT) : "",
+                    first ? Words.word(part.group()) : "",
                     part.name(),
                     Lists.immutable.of(
                             part.before().map(this::number).orElse("none"),

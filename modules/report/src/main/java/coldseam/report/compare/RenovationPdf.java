@@ -2,6 +2,7 @@ package coldseam.report.compare;
 
 import coldseam.files.AtomicFiles;
 import coldseam.files.Csv;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Renovation;
@@ -18,7 +19,6 @@ import coldseam.report.words.CompareWords;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -102,7 +102,7 @@ public final class RenovationPdf {
     /** What loses another amount than before, a line each; numbers are not rounded. */
     public static String csv(Renovation renovation, UnitSystem units) {
         Csv<Renovation.Part> csv = Csv.<Renovation.Part>in(units)
-                .with("group", part -> part.group().name().toLowerCase(Locale.ROOT))
+                .with("group", part -> Words.word(part.group()))
                 .with("part", Renovation.Part::name);
         csv = CompareCsv.interval(csv, "before", Dimension.HEAT_LOSS_COEFFICIENT, Renovation.Part::before);
         csv = CompareCsv.interval(csv, "after", Dimension.HEAT_LOSS_COEFFICIENT, Renovation.Part::after);

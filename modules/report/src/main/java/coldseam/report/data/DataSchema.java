@@ -1,13 +1,13 @@
 package coldseam.report.data;
 
 import coldseam.files.JsonText;
+import coldseam.files.Words;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -87,7 +87,7 @@ public final class DataSchema {
         } else if (raw.isEnum()) {
             List<String> words = new ArrayList<>();
             for (Object constant : raw.getEnumConstants()) {
-                words.add(((Enum<?>) constant).name().toLowerCase(Locale.ROOT).replace('_', ' '));
+                words.add(Words.word(constant));
             }
             out.put("enum", words);
         } else {

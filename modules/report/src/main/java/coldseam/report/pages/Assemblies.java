@@ -10,6 +10,7 @@ import coldseam.envelope.Layer;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Role;
 import coldseam.envelope.Site;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.report.drawing.Palette;
@@ -136,9 +137,7 @@ public final class Assemblies {
                 Table.Cell.of(print.number(build.total(), Dimension.RESISTANCE)),
                 Table.Cell.of(""));
         page.flow().need(Blocks.table(table).height(page.flow().width()) + 50);
-        page.flow()
-                .heading(Phrases.capital(row.assembly().name()) + ", heat flow "
-                        + build.direction().name().toLowerCase(Locale.ROOT));
+        page.flow().heading(Phrases.capital(row.assembly().name()) + ", heat flow " + Words.word(build.direction()));
         page.flow().add(table);
         page.flow().space(3);
         page.flow().add(Blocks.text(words(row, print), Style.SMALL));
@@ -239,9 +238,6 @@ public final class Assemblies {
     }
 
     private static String controls(Layer layer) {
-        return layer.controls()
-                .toSortedList()
-                .collect(control -> control.name().toLowerCase(Locale.ROOT))
-                .makeString(", ");
+        return layer.controls().toSortedList().collect(Words::word).makeString(", ");
     }
 }

@@ -1,6 +1,7 @@
 package coldseam.report.pages;
 
 import coldseam.envelope.Assembly;
+import coldseam.files.Words;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.BridgeSetup;
@@ -16,7 +17,6 @@ import coldseam.report.section.SectionDrawing;
 import coldseam.report.section.SectionPicture;
 import coldseam.report.solid.BodyPicture;
 import coldseam.report.words.Phrases;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -98,7 +98,7 @@ public final class DetailSheet {
         flow.section(detail.name());
         flow.add(Blocks.text(
                 Phrases.capital(detail.kind().label()) + ", "
-                        + detail.rank().name().toLowerCase(Locale.ROOT) + " option (" + detail.id() + "), " + layers
+                        + Words.word(detail.rank()) + " option (" + detail.id() + "), " + layers
                         + ".",
                 Style.BODY));
         flow.space(GAP);

@@ -1,6 +1,7 @@
 package coldseam.report.pages;
 
 import coldseam.envelope.Control;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.ControlLine;
@@ -15,7 +16,6 @@ import coldseam.report.pdf.Rich;
 import coldseam.report.pdf.Style;
 import coldseam.report.words.ControlLineWords;
 import coldseam.report.words.Phrases;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -72,7 +72,7 @@ final class DetailWords {
         for (Control control : new Control[] {Control.AIR, Control.WATER, Control.VAPOUR}) {
             Connection how = detail.connections().getIfAbsentValue(control, Connection.NOT_SHOWN);
             ControlLineWords words = ControlLineWords.of(how, line(control), print.units());
-            out.add(connection(Phrases.capital(control.name().toLowerCase(Locale.ROOT)), words.text(), words.passes()));
+            out.add(connection(Phrases.capital(Words.word(control)), words.text(), words.passes()));
         }
         out.add(Blocks.space(5));
         list(out, "Order of building", told(detail.order(), print), true, Style.BODY);

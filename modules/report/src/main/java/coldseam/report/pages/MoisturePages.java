@@ -6,6 +6,7 @@ import coldseam.audit.AssemblyRow;
 import coldseam.audit.Audit;
 import coldseam.audit.Mould;
 import coldseam.envelope.Site;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.report.drawing.Palette;
 import coldseam.report.pdf.Block;
@@ -171,7 +172,7 @@ public final class MoisturePages {
 
     private ImmutableList<Table.Cell> cells(AssemblyRow row) {
         Table.Cell name = Table.Cell.of(
-                row.assembly().name() + ", " + row.build().direction().name().toLowerCase(Locale.ROOT));
+                row.assembly().name() + ", " + Words.word(row.build().direction()));
         if (row.moisture().year().isEmpty()) {
             return Lists.immutable.of(
                     name,

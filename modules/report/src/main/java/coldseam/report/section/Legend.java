@@ -1,5 +1,6 @@
 package coldseam.report.section;
 
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.ControlLine;
@@ -12,7 +13,6 @@ import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Type;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.BiConsumer;
 
 /** What the lines of a section mean, and its scale with a bar. */
@@ -54,7 +54,7 @@ public final class Legend {
     private static void controls(Canvas canvas, double x1, double y, SectionPicture picture) {
         double x = x1;
         for (ControlLine line : picture.controls().toReversed()) {
-            String word = line.control().name().toLowerCase(Locale.ROOT);
+            String word = Words.word(line.control());
             x -= canvas.metrics().width(word, TYPE);
             canvas.text(word, x, y - 0.5, TYPE, Align.LEFT);
             x -= SAMPLE + 3;

@@ -1,6 +1,7 @@
 package coldseam.report.section;
 
 import coldseam.envelope.Control;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.PenLine;
@@ -13,7 +14,6 @@ import coldseam.report.drawing.Palette;
 import coldseam.report.drawing.Pen;
 import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Type;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -117,7 +117,7 @@ final class Overlays {
 
     /** Where a control layer does not reach the other surface. */
     private void controlMarks(Canvas canvas, ControlLine line) {
-        String word = line.control().name().toLowerCase(Locale.ROOT);
+        String word = Words.word(line.control());
         Optional<String> says = line.match(
                 continuous -> Optional.empty(),
                 broken -> Optional.of(word + " stops here"),

@@ -8,6 +8,7 @@ import coldseam.envelope.Alternatives.About;
 import coldseam.envelope.Alternatives.Change;
 import coldseam.envelope.Alternatives.Option;
 import coldseam.envelope.House;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Alternative;
@@ -89,7 +90,7 @@ public record CompareWords(UnitSystem units) {
 
     /** "better", "as good" or "worse". */
     public static String standing(Standing standing) {
-        return standing.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return Words.word(standing);
     }
 
     /** How much of the house a decision is about: "24.00 m", "4 points". */

@@ -1,10 +1,10 @@
 package coldseam.report.words;
 
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.detail.Connection;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -27,7 +27,7 @@ public record ControlLineWords(String text, boolean passes) {
      * @param line in the section; empty where none was followed
      */
     public static ControlLineWords of(Connection how, Optional<ControlLine> line, UnitSystem units) {
-        String word = how.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String word = Words.word(how);
         String said = word + line.map(ControlLineWords::sheets).orElse("");
         ControlLineWords asSaid = new ControlLineWords(said, how.carriesAcross());
         if (line.isEmpty() || !how.carriesAcross()) {

@@ -12,9 +12,9 @@ import coldseam.envelope.Limits;
 import coldseam.envelope.Role;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
-import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -70,7 +70,7 @@ public final class HonestWords {
         if (assumed.notThere().notEmpty()) {
             parts.add("that the house has "
                     + assumed.notThere()
-                            .collect(kind -> "no " + kind.name().toLowerCase(Locale.ROOT))
+                            .collect(kind -> "no " + Words.word(kind))
                             .makeString(" and "));
         }
         if (assumed.nothingThrough()) {

@@ -19,6 +19,7 @@ import coldseam.envelope.Site;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.PointResult;
@@ -85,7 +86,7 @@ public final class InputWords {
                 "Conductivity of the ground (" + site.groundName() + ")",
                 say(site.groundConductivity(), Dimension.CONDUCTIVITY),
                 "house file; named kinds by ISO 13370:2017 (from memory)");
-        row("Dimension system", site.dimensions().name().toLowerCase(Locale.ROOT), FILE);
+        row("Dimension system", Words.word(site.dimensions()), FILE);
         site.ventilationHeatLoss()
                 .ifPresent(loss -> row("Ventilation heat loss", say(loss, Dimension.HEAT_LOSS_COEFFICIENT), FILE));
         house.prices()
@@ -110,11 +111,7 @@ public final class InputWords {
                 "Rooms month by month",
                 climate.indoors() == Climate.Indoors.SITE_HUMIDITY
                         ? "the indoor humidity above, all year"
-                        : "humidity class \""
-                                + climate.indoors()
-                                        .name()
-                                        .toLowerCase(Locale.ROOT)
-                                        .replace('_', ' ') + "\"",
+                        : "humidity class \"" + Words.word(climate.indoors()) + "\"",
                 "house file, or the default; classes of ISO 13788:2012 annex A (from memory)");
         row(
                 "Vapour resistance factors μ",
@@ -289,7 +286,7 @@ public final class InputWords {
                 .toSet()
                 .toSortedListBy(named -> named.getOne() + " " + named.getTwo().name())
                 .forEach(named -> row(
-                        Phrases.capital(LayerWords.word(named.getOne())) + " control by "
+                        Phrases.capital(Words.word(named.getOne())) + " control by "
                                 + named.getTwo().name(),
                         "it can",
                         named.getTwo().controls().get(named.getOne())));
@@ -308,8 +305,7 @@ public final class InputWords {
                         .keyValuesView()
                         .toSortedListBy(pair -> pair.getOne())
                         .forEach(pair -> row(
-                                Phrases.capital(material.name()) + " bears "
-                                        + pair.getOne().name().toLowerCase(Locale.ROOT),
+                                Phrases.capital(material.name()) + " bears " + Words.word(pair.getOne()),
                                 "it does",
                                 pair.getTwo())));
     }

@@ -1,7 +1,7 @@
 package coldseam.report.words;
 
 import coldseam.envelope.Control;
-import java.util.Locale;
+import coldseam.files.Words;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -15,12 +15,7 @@ final class LayerWords {
         ImmutableList<Control> others = controls.reject(control -> control == Control.HEAT);
         ImmutableList<String> insulation =
                 controls.contains(Control.HEAT) ? Lists.immutable.of("insulation") : Lists.immutable.empty();
-        String listed = Phrases.listed(insulation.newWithAll(others.collect(LayerWords::word)));
+        String listed = Phrases.listed(insulation.newWithAll(others.collect(Words::word)));
         return others.isEmpty() ? listed : listed + " control";
-    }
-
-    /** One, such as "vapour". */
-    static String word(Control control) {
-        return control.name().toLowerCase(Locale.ROOT);
     }
 }

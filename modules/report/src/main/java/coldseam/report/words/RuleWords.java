@@ -41,6 +41,7 @@ import coldseam.envelope.Control;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Duty;
 import coldseam.envelope.shell.OpenEdge;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.ControlLine;
 import java.util.Locale;
@@ -58,11 +59,11 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * @param what was found, a sentence without its full stop
  * @param toDo what closes it, likewise
  */
-record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title, Words<F> what, Words<F> toDo) {
+record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> title, Wording<F> what, Wording<F> toDo) {
 
     /** A sentence about what a rule found. */
     @FunctionalInterface
-    interface Words<F> {
+    interface Wording<F> {
         String of(F found, Phrases say);
     }
 
@@ -245,7 +246,7 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                     OpeningOverLimitRule.Found.class,
                     (found, say) -> found.openings().size() == 1
                             ? "the "
-                                    + found.openings().getFirst().kind().name().toLowerCase(Locale.ROOT)
+                                    + Words.word(found.openings().getFirst().kind())
                                     + " \"" + found.openings().getFirst().name() + "\" lets much heat through"
                             : found.openings().size() + " windows and doors let much heat through",
                     (found, say) -> String.format(
@@ -414,12 +415,12 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
         return new RuleWords<>(
                 rule,
                 SurfaceWithoutLayer.Found.class,
-                (found, say) -> "no " + LayerWords.word(found.control()) + " layer in \"" + found.assembly() + "\"",
+                (found, say) -> "no " + Words.word(found.control()) + " layer in \"" + found.assembly() + "\"",
                 (found, say) -> String.format(
                         Locale.ROOT,
                         "no layer of \"%s\" is named for %s control, on %s of %s",
                         found.assembly(),
-                        LayerWords.word(found.control()),
+                        Words.word(found.control()),
                         say.say(found.area(), Dimension.AREA),
                         found.surfaces() == 1 ? "one surface" : found.surfaces() + " surfaces"),
                 (found, say) -> toDo);
@@ -440,7 +441,7 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
     }
 
     private static String unable(Unable layer) {
-        String named = "\"" + layer.material() + "\" is named for " + LayerWords.word(layer.control()) + " control, ";
+        String named = "\"" + layer.material() + "\" is named for " + Words.word(layer.control()) + " control, ";
         if (layer.aired()) {
             return named + "but it is ventilated or lies outside a ventilated air layer";
         }
@@ -451,7 +452,7 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
     }
 
     private static String stopped(ControlLine line) {
-        String word = LayerWords.word(line.control()) + " control";
+        String word = Words.word(line.control()) + " control";
         return line.<Optional<String>>match(
                         continuous -> Optional.empty(),
                         broken -> Optional.empty(),
@@ -460,8 +461,8 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Words<F> title
                                 "%s lies %s the insulation in one surface and %s it in the other, and nothing that is"
                                         + " drawn joins the two",
                                 word,
-                                changes.first().name().toLowerCase(Locale.ROOT),
-                                changes.second().name().toLowerCase(Locale.ROOT))),
+                                Words.word(changes.first()),
+                                Words.word(changes.second()))),
                         notShown -> Optional.empty())
                 .orElse("no tape or lap along the joints of the drawing joins the two layers of " + word);
     }

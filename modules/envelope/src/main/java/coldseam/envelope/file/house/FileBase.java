@@ -10,9 +10,9 @@ import coldseam.files.Noun;
 import coldseam.files.Position;
 import coldseam.files.Refers;
 import coldseam.files.Unit;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
-import java.util.Locale;
 import java.util.Optional;
 
 @Noun("a base")
@@ -91,7 +91,7 @@ record FileBase(
     }
 
     FileBase {
-        String name = kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String name = Words.word(kind);
         requireWith(kind == Body.Base.Kind.SUSPENDED, crawlSpace.isPresent(), "crawl-space", name);
         requireWith(kind == Body.Base.Kind.OVER_UNHEATED, faces.isPresent(), "faces", name);
         requireWith(kind == Body.Base.Kind.HEATED_CELLAR, depth > 0, "depth", name);

@@ -16,6 +16,7 @@ import coldseam.files.SelfChecking;
 import coldseam.files.Size;
 import coldseam.files.Unit;
 import coldseam.files.Whole;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -327,7 +328,7 @@ sealed interface FileBody {
                 faults.add(
                         place,
                         "only a flat roof has a parapet-height",
-                        name + ", use " + use.name().toLowerCase(Locale.ROOT),
+                        name + ", use " + Words.word(use),
                         "use: roof",
                         "remove the key, or correct the use");
             }
@@ -335,7 +336,7 @@ sealed interface FileBody {
                 faults.add(
                         place,
                         "only a wall goes on as a gable",
-                        name + ", use " + use.name().toLowerCase(Locale.ROOT),
+                        name + ", use " + Words.word(use),
                         "use: wall",
                         "remove the key, or correct the use");
             }

@@ -6,8 +6,8 @@ import coldseam.files.Marked;
 import coldseam.files.Noun;
 import coldseam.files.Short;
 import coldseam.files.Unit;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
-import java.util.Locale;
 
 @Noun("ground")
 @Doc("A kind of ground of ISO 13370, or a name with a conductivity of one's own.")
@@ -39,7 +39,7 @@ sealed interface FileGround {
             Kind kind) implements FileGround {
         @Override
         public String label() {
-            return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+            return Words.word(kind);
         }
 
         @Override

@@ -13,6 +13,7 @@ import coldseam.files.Noun;
 import coldseam.files.Position;
 import coldseam.files.Refers;
 import coldseam.files.Unit;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import java.util.Optional;
@@ -61,7 +62,7 @@ record FileLayer(
             throw new BadValueException(
                     "air",
                     "only an air layer has the key air",
-                    "role " + role.name().toLowerCase(java.util.Locale.ROOT),
+                    "role " + Words.word(role),
                     "role: air layer",
                     "change the role, or remove air");
         }

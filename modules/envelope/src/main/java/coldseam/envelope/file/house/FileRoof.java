@@ -14,9 +14,9 @@ import coldseam.files.Refers;
 import coldseam.files.Short;
 import coldseam.files.Size;
 import coldseam.files.Unit;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Maps;
@@ -106,7 +106,7 @@ record FileRoof(
                 throw new BadValueException(
                         from.isPresent() ? "from" : "rise",
                         from.isPresent() ? "only a half hip has the key from" : "a half hip needs the key from",
-                        rise.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                        Words.word(rise),
                         "",
                         from.isPresent()
                                 ? "remove the key, or write half hip"
@@ -174,7 +174,7 @@ record FileRoof(
             throw new BadValueException(
                     "sides",
                     "only a gable or hip roof has sides of their own",
-                    form.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    Words.word(form),
                     "",
                     "remove the key, or write form: hip");
         }
@@ -184,7 +184,7 @@ record FileRoof(
             throw new BadValueException(
                     "collar",
                     "only a gable or hip roof insulated at its rafters has a collar",
-                    form.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    Words.word(form),
                     "",
                     "remove the key, or change the form");
         }
@@ -192,7 +192,7 @@ record FileRoof(
             throw new BadValueException(
                     "dormers",
                     "only a gable or hip roof insulated at its rafters has dormers",
-                    form.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    Words.word(form),
                     "",
                     "remove the key, or change the form");
         }

@@ -5,6 +5,7 @@ import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.files.Faults;
 import coldseam.files.Named;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import java.util.Locale;
@@ -220,8 +221,7 @@ final class LayerChecks {
         if (share < least || share > MOST_SHARE) {
             faults.add(
                     layer.place(),
-                    "members have no such share of a layer with the role "
-                            + layer.role().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    "members have no such share of a layer with the role " + Words.word(layer.role()),
                     percent(share) + " of " + members.name(),
                     percent(least) + " to " + percent(MOST_SHARE) + "; usual: wood 9 to 25 %, steel sheet 0.1 to 0.5 %",
                     "count plates, lintels and corners in; webs of I-joists are the framing of a layer with the role"

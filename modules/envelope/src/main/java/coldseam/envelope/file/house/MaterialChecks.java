@@ -5,6 +5,7 @@ import coldseam.envelope.Role;
 import coldseam.files.Faults;
 import coldseam.files.Named;
 import coldseam.files.Position;
+import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import java.util.Locale;
@@ -155,7 +156,7 @@ public final class MaterialChecks {
                     place,
                     "there is no such layer of " + material
                             + (role == Role.MEMBRANE ? " as a " : " with the role ")
-                            + role.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                            + Words.word(role),
                     UnitSystem.SI.format(thickness, Dimension.THICKNESS),
                     (thinnest > 0 ? UnitSystem.SI.format(thinnest, Dimension.THICKNESS) + " to " : "up to ")
                             + UnitSystem.SI.format(thickest, Dimension.THICKNESS),

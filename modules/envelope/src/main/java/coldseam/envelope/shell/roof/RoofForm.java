@@ -9,6 +9,7 @@ import coldseam.envelope.shell.fault.ShellFaults;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.plan.Footprint;
 import coldseam.envelope.shell.plan.Plan;
+import coldseam.files.Words;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -109,7 +110,7 @@ public final class RoofForm {
                         ShellFault.Part.ROOF,
                         stack.name(),
                         "Roof: a %s roof cannot be built over \"%s\": %s.",
-                        roof.form().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                        Words.word(roof.form()),
                         storey.name(),
                         why));
         form.ifPresent(built -> built.misfits(storey)
