@@ -18,6 +18,8 @@ import coldseam.envelope.shell.plan.StepZones;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -48,6 +50,9 @@ final class Openings {
 
     /** m, how far a door's sill may lie from where the walls of two storeys meet: a floor's thickness (judgement). */
     private static final double A_FLOOR = 0.5;
+
+    /** m, of an opening's foot that tells where one too high might begin. */
+    private static final double A_SILL = 0.01;
 
     private static final JunctionKind COLD_THRESHOLD = JunctionKind.of("door threshold over a cold space");
 
@@ -116,6 +121,11 @@ final class Openings {
 
         Placed raisedTo(double bottom) {
             return new Placed(opening, facet, axes, a, bottom, c, bottom + d - b);
+        }
+
+        /** Its foot alone. */
+        Placed aSill() {
+            return new Placed(opening, facet, axes, a, b, c, Math.min(d, b + A_SILL));
         }
 
         boolean within(Polygon outside, Polygon inside) {
@@ -325,12 +335,19 @@ final class Openings {
                         : ""));
     }
 
-    /** The least height at which the opening would fit where it stands; where it would at none, that of the surface's lower end. */
+    /**
+     * The least height at which the opening would fit where it stands; where at none, at which its foot would, so that one too high
+     * for that is told where to begin as well; and where that fits at none, the surface's lower end.
+     */
     private static double foot(Placed p, Polygon outside, Polygon inside) {
-        return Arrays.stream(outside.getCoordinates())
-                .mapToDouble(each -> each.y)
-                .filter(y -> y > p.b() && p.raisedTo(y).within(outside, inside))
-                .min()
+        return Stream.of(p, p.aSill())
+                .map(each -> Arrays.stream(outside.getCoordinates())
+                        .mapToDouble(corner -> corner.y)
+                        .filter(y -> y > p.b() && each.raisedTo(y).within(outside, inside))
+                        .min())
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble)
+                .findFirst()
                 .orElse(outside.getEnvelopeInternal().getMinY());
     }
 
