@@ -61,7 +61,7 @@ final class AtlasRun {
             curves = Atlas.compute(
                     sweeps,
                     Sweep.thicknesses(units),
-                    layers.catalogue(),
+                    setup -> layers.options(setup.kind(), setup),
                     BridgeComputers.computer(accuracy, KeptFolder.in(folder.resolve(SOLVED))),
                     bar::at);
         } finally {

@@ -81,7 +81,7 @@ final class CatalogueSheets {
             return Lists.immutable.of(
                     () -> CornerLines.sheet(CornerLines.compute(detail, build, layers.catalogue(), corners)));
         }
-        return layers.places(kind)
+        return layers.places(detail)
                 .collect(place -> () ->
                         new DetailPdf.BridgeSheet(computer.compute(place.laid(detail), place.setup()), place.origin()));
     }

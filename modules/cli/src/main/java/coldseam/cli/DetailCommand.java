@@ -73,7 +73,7 @@ final class DetailCommand implements Callable<Integer> {
             corner(detail, layers);
             return Exit.UNBROKEN.code();
         }
-        ImmutableList<? extends Layers.Place<?>> places = layers.places(detail.kind());
+        ImmutableList<? extends Layers.Place<?>> places = layers.places(detail);
         if (places.isEmpty()) {
             throw new RefusedException(
                     Lists.immutable.of("--house: it has no " + detail.kind().label()

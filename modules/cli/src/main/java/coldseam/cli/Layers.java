@@ -16,6 +16,7 @@ import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.section.Composer;
 import coldseam.report.pages.DetailSheet;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -127,6 +128,26 @@ record Layers(
         return kind instanceof PointKind point ? surfaces(point) : junctions((JunctionKind) kind);
     }
 
+    /** The options of a kind that are meant for what is at a place: of typical build-ups those that are drawn for them. */
+    ImmutableList<Detail> options(BridgeKind kind, BridgeSetup there) {
+        return catalogue.options(kind).select(detail -> isFor(detail, there));
+    }
+
+    private boolean isFor(Detail detail, BridgeSetup there) {
+        return !(there instanceof JunctionSetup junction)
+                || (typical() ? build.setup(detail).equals(junction) : Composer.isFor(detail, junction));
+    }
+
+    /** Where a detail is to be looked at: of typical build-ups those it is drawn for, else all that it is meant for, or would refuse. */
+    ImmutableList<? extends Place<?>> places(Detail detail) {
+        if (typical() && detail.kind() instanceof JunctionKind) {
+            return Lists.immutable.of(new Place<>(build.setup(detail), "typical build-ups"));
+        }
+        ImmutableList<? extends Place<?>> all = places(detail.kind());
+        ImmutableList<? extends Place<?>> meant = all.select(place -> isFor(detail, place.setup()));
+        return meant.isEmpty() ? all : meant;
+    }
+
     private ImmutableList<Place<JunctionSetup>> junctions(JunctionKind kind) {
         if (fromHouse && first.isEmpty() && second.isEmpty()) {
             return junctions
@@ -134,11 +155,13 @@ record Layers(
                     .collect(each ->
                             new Place<>(each.setup(), each.chosen(), Maps.immutable.empty(), edges(each.edges())));
         }
+        if (typical()) {
+            return build.setups(kind, catalogue.options(kind))
+                    .collect(setup -> new Place<>(setup, "typical build-ups"));
+        }
         JunctionSetup setup = build.setup(kind);
         Optional<Assembly> other = setup.second().isPresent() ? second.or(setup::second) : Optional.empty();
-        return Lists.immutable.of(new Place<>(
-                setup.between(first.orElse(setup.first()), other),
-                first.isPresent() || second.isPresent() ? "as named" : "typical build-ups"));
+        return Lists.immutable.of(new Place<>(setup.between(first.orElse(setup.first()), other), "as named"));
     }
 
     private ImmutableList<Place<PointSetup>> surfaces(PointKind kind) {

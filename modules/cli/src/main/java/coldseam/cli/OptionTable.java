@@ -42,7 +42,7 @@ final class OptionTable {
     void names(ImmutableList<? extends BridgeKind> kinds) {
         for (BridgeKind kind : kinds) {
             lines.say(kind.label());
-            options(kind).forEach(lines::option);
+            said(layers.catalogue().options(kind)).forEach(lines::option);
         }
         lines.say("");
     }
@@ -93,8 +93,7 @@ final class OptionTable {
                 "");
     }
 
-    private ImmutableList<Detail> options(BridgeKind kind) {
-        ImmutableList<Detail> options = layers.catalogue().options(kind);
+    private ImmutableList<Detail> said(ImmutableList<Detail> options) {
         if (options.isEmpty()) {
             lines.say("  none; draw one of your own");
         }
@@ -108,7 +107,7 @@ final class OptionTable {
             lines.say(ROW.formatted("psi external", "psi internal", "fRsi", "neck", "path"));
             lines.say(ROW.formatted(unit, unit, "", "", ""));
         }
-        ImmutableList<Detail> options = options(kind);
+        ImmutableList<Detail> options = said(layers.options(kind, place.setup()));
         ImmutableList<Outcome> outcomes =
                 Lists.immutable.fromStream(options.castToList().parallelStream().map(detail -> outcome(detail, place)));
         options.zip(outcomes).forEach(pair -> {

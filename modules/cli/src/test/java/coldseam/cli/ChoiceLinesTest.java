@@ -53,7 +53,7 @@ class ChoiceLinesTest {
                 .lines()
                 .toList();
         assertTrue(lines.contains("  surfaces: [house west wall, \"west: the small one\"]"), open::out);
-        assertTrue(lines.contains("  detail: slab-edge-bare  # nothing unbroken fits"), open::out);
+        assertTrue(lines.contains("  detail: slab-edge-board-inside"), open::out);
         // What is best for few comes before what is best for the rest, and no entry twice.
         String all = String.join("\n", lines) + "\n";
         assertEquals(2, all.split("kinds: \\[jamb]", -1).length - 1, all);
@@ -63,6 +63,19 @@ class ChoiceLinesTest {
         Run chosen = Run.with(Bench.SHARED, "check", file.toString());
         assertFalse(chosen.out().contains("[detail-not-chosen]"), () -> all + chosen.out() + chosen.err());
         assertTrue(chosen.code() < 2 && !chosen.out().contains("\njunctions:"), chosen::err);
+    }
+
+    /** A deck that bears on a wall insulated inside is there in an old house. */
+    @Test
+    void whereNothingUnbrokenFitsItIsTold() throws IOException {
+        Path file = Files.writeString(
+                folder.resolve("house.yaml"), house().replace("\nbody:\n", "\nretrofit: {}\nbody:\n"));
+        Run open = Run.with(Bench.SHARED, "check", file.toString());
+        assertTrue(
+                open.out()
+                        .contains("  surfaces: [roof, house west wall]\n  detail:"
+                                + " flat-roof-edge-deck-through-inner-boards  # nothing unbroken fits\n"),
+                open::out);
     }
 
     /** Where nothing of the catalogue fits, what hinders it is told, once for all the edges of a kind. */

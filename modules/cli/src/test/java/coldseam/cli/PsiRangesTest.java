@@ -47,7 +47,7 @@ class PsiRangesTest {
     private static Interval psi(PublishedTable.Row row) {
         Detail detail = detail(row);
         TypicalBuild build = TypicalBuild.valueOf(row.text("build").toUpperCase(Locale.ROOT));
-        return COMPUTER.compute(detail, build.setup(detail.junction()))
+        return COMPUTER.compute(detail, build.setup(detail))
                 .psi(DimensionSystem.valueOf(row.text("dimensions").toUpperCase(Locale.ROOT)));
     }
 

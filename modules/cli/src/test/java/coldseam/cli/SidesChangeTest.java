@@ -14,7 +14,6 @@ import coldseam.report.words.HonestWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.function.UnaryOperator;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -24,7 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A façade insulated inside between façades insulated outside, with the details of `fixtures/houses/details` for it. */
+/** A façade insulated inside between façades insulated outside, with the details of the catalogue for it. */
 @Tag("slow")
 class SidesChangeTest {
 
@@ -44,21 +43,15 @@ class SidesChangeTest {
     }
 
     private Audit audit(String side, String corner, String top, UnaryOperator<String> change) throws IOException {
-        for (String detail : new String[] {corner, top, "slab-edge-board-inside"}) {
-            Files.copy(
-                    HOUSES.resolve("details/" + detail + ".yaml"),
-                    folder.resolve(detail + ".yaml"),
-                    StandardCopyOption.REPLACE_EXISTING);
-        }
         String inside = "  inner wall:\n    layers:\n"
                 + "    - {material: gypsum plasterboard, thickness: 12.5 mm, role: finish}\n"
                 + "    - {material: airtight membrane, thickness: 0.3 mm, role: membrane, controls: [air, vapour]}\n"
                 + "    - {material: mineral wool board, thickness: 200 mm, role: insulation, controls: [heat]}\n"
                 + "    - {material: clay brick, thickness: 240 mm, role: structure}\n"
                 + "    - {material: cement render, thickness: 20 mm, role: cladding, controls: [water]}\n\n";
-        String own = "- {kinds: [outside corner], surfaces: [room " + side + " wall], detail: " + corner + ".yaml}\n"
-                + "- {kinds: [parapet], surfaces: [room " + side + " wall], detail: " + top + ".yaml}\n"
-                + "- {kinds: [slab edge], surfaces: [room " + side + " wall], detail: slab-edge-board-inside.yaml}\n";
+        String own = "- {kinds: [outside corner], surfaces: [room " + side + " wall], detail: " + corner + "}\n"
+                + "- {kinds: [parapet], surfaces: [room " + side + " wall], detail: " + top + "}\n"
+                + "- {kinds: [slab edge], surfaces: [room " + side + " wall], detail: slab-edge-board-inside}\n";
         Path file = folder.resolve("box.yaml");
         Files.writeString(
                 file,

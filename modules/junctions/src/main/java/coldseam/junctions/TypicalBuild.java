@@ -2,15 +2,20 @@ package coldseam.junctions;
 
 import coldseam.assemblies.HeatFlow;
 import coldseam.envelope.Assembly;
+import coldseam.envelope.BridgeKind;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Opening;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.file.house.BuildUps;
+import coldseam.junctions.detail.BandDrawing;
+import coldseam.junctions.detail.Detail;
+import coldseam.junctions.language.Statement;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 import org.eclipse.collections.impl.factory.Lists;
 
 /**
@@ -36,6 +41,12 @@ public enum TypicalBuild {
 
     /** The use of the build-up that lies on the ground. */
     private static final String SLAB = "slab";
+
+    /** The use of the build-up whose insulation lies inside what carries. */
+    private static final String INSIDE = "wall insulated inside";
+
+    /** That of a floor. */
+    private static final String OLD_SLAB = "old slab";
 
     private Assembly assembly(String use) {
         BuildUps built = BuildUps.all().get(use);
@@ -70,6 +81,51 @@ public enum TypicalBuild {
                 form.ground() ? Optional.of(ground(typical)) : Optional.empty(),
                 INDOORS,
                 OUTDOORS);
+    }
+
+    /**
+     * A junction that a detail is drawn for: that of its kind, or where it asks for insulation inside what carries, that with
+     * such a wall.
+     */
+    public JunctionSetup setup(Detail detail) {
+        JunctionSetup usual = setup(detail.junction());
+        if (!(detail.drawing() instanceof BandDrawing drawing) || drawing.forAnyBuild()) {
+            return usual;
+        }
+        ImmutableSet<String> inside = drawing.only().sidesChange()
+                ? detail.junction()
+                        .bands()
+                        .select(drawing.insulatedInside()::contains)
+                        .take(1)
+                        .toImmutableSet()
+                : drawing.only()
+                        .bands()
+                        .select(each -> each.build() == Statement.Build.INSULATED_INSIDE)
+                        .collect(BandDrawing.Built::band)
+                        .toImmutableSet();
+        return usual.between(
+                inside(detail.junction(), 0, usual.first(), inside),
+                usual.second().map(each -> inside(detail.junction(), 1, each, inside)));
+    }
+
+    /** The build-up of a band, where it is among those that must be insulated inside one that is. */
+    private Assembly inside(JunctionKind kind, int which, Assembly usual, ImmutableSet<String> inside) {
+        if (!inside.contains(kind.bands().get(which)) || usual.insulatedInside()) {
+            return usual;
+        }
+        return assembly(kind.faces().get(which) == BridgeKind.Facing.SIDE ? INSIDE : OLD_SLAB);
+    }
+
+    /**
+     * The junctions that the details of a kind are drawn for, the usual one first.
+     *
+     * @param details of junctions
+     */
+    public ImmutableList<JunctionSetup> setups(JunctionKind kind, ImmutableList<Detail> details) {
+        return Lists.immutable
+                .of(setup(kind))
+                .newWithAll(details.select(detail -> detail.kind() == kind).collect(this::setup))
+                .distinct();
     }
 
     private JunctionSetup.GroundBlock ground(JunctionKind.Typical typical) {

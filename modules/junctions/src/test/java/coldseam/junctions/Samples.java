@@ -10,6 +10,7 @@ import coldseam.envelope.Opening;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
 import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.junctions.detail.Detail;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.impl.factory.Lists;
@@ -40,6 +41,11 @@ public final class Samples {
                 Optional.empty(),
                 Optional.empty(),
                 Sets.immutable.empty());
+    }
+
+    /** A junction that a detail is drawn for. */
+    public static JunctionSetup setup(Detail detail) {
+        return TypicalSetups.usual(detail) ? setup(detail.junction()) : TypicalBuild.MASONRY.setup(detail);
     }
 
     /** Of a built-in material. */

@@ -4,6 +4,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
+import coldseam.junctions.detail.Detail;
 import java.util.function.DoubleUnaryOperator;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -23,9 +24,19 @@ public record TypicalSetups(double board) {
         return with(build.setup(kind), thickness -> thickness + board);
     }
 
-    /** A typical junction whose continuous insulation is everywhere so thick, m. */
-    public static JunctionSetup of(JunctionKind kind, TypicalBuild build, double boards) {
-        return with(build.setup(kind), thickness -> boards);
+    /** A junction that a detail is drawn for. */
+    public JunctionSetup setup(Detail detail, TypicalBuild build) {
+        return with(build.setup(detail), thickness -> thickness + board);
+    }
+
+    /** A junction that a detail is drawn for, whose continuous insulation is everywhere so thick, m. */
+    public static JunctionSetup of(Detail detail, TypicalBuild build, double boards) {
+        return with(build.setup(detail), thickness -> boards);
+    }
+
+    /** Whether a detail is for the typical junctions of its kind, and not for walls insulated inside alone. */
+    public static boolean usual(Detail detail) {
+        return detail.drawing().forAnyBuild();
     }
 
     private static JunctionSetup with(JunctionSetup typical, DoubleUnaryOperator boards) {

@@ -14,6 +14,9 @@ import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.Rank;
+import coldseam.junctions.section.Composer;
+import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -59,13 +62,17 @@ final class JunctionPlan {
         Optional<Detail> chosen = Optional.ofNullable(house.choices().detect(choice -> edge.isMeantBy(choice.which())))
                 .flatMap(this::detail);
         Optional<OwnPsi> own = Optional.ofNullable(house.ownPsi().detect(psi -> edge.isMeantBy(psi.which())));
-        ImmutableList<Detail> all = catalogue.options(edge.kind());
+        Optional<JunctionSetup> setup = setup(edge);
+        ImmutableList<Detail> all = catalogue
+                .options(edge.kind())
+                .select(detail ->
+                        setup.filter(there -> !Composer.isFor(detail, there)).isEmpty());
         ImmutableList<Detail> candidates = chosen.isPresent()
                 ? Lists.immutable.of(chosen.get())
                 : own.isPresent() ? Lists.immutable.empty() : drawnAsItIs(all, edge);
         return new PlannedEdge(
                 edge,
-                setup(edge),
+                setup,
                 candidates,
                 all.select(detail -> hindrance(detail, edge).isEmpty()),
                 all.select(detail -> innerStep(detail, edge).isEmpty()
@@ -79,10 +86,17 @@ final class JunctionPlan {
                 own);
     }
 
-    /** Those that may stand in; all where none may, so that the first says why. */
+    /**
+     * Those that may stand in; all where none may, so that the first says why. Of those for one build alone the worst may, after
+     * those for any: nobody who chose nothing is given the better ones.
+     */
     private static ImmutableList<Detail> drawnAsItIs(ImmutableList<Detail> all, Edge edge) {
-        ImmutableList<Detail> rest =
-                all.select(detail -> innerStep(detail, edge).isEmpty());
+        ImmutableList<Detail> rest = all.select(detail ->
+                        detail.rank() == Rank.WORST || detail.drawing().forAnyBuild())
+                .select(detail -> innerStep(detail, edge).isEmpty())
+                .toSortedList(Comparator.comparing(Detail::rank)
+                        .thenComparing(detail -> !detail.drawing().forAnyBuild()))
+                .toImmutable();
         return rest.isEmpty() ? all : rest;
     }
 

@@ -5,9 +5,9 @@ import coldseam.conduction.SectionException;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
-import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.detail.Detail;
 import java.util.Optional;
+import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -32,18 +32,18 @@ public final class Atlas {
     private record Task(Sweep sweep, Detail detail, double thickness) {}
 
     /**
-     * Every option of each sweep's kind, at every thickness; in the sweeps' order, then the catalogue's.
+     * Every option of each sweep, at every thickness; in the sweeps' order, then the options'.
      *
+     * @param options of a sweep's junction
      * @param thicknesses m, of the insulation that changes, rising
      */
     public static ImmutableList<AtlasCurve> compute(
             ImmutableList<Sweep> sweeps,
             ImmutableList<Double> thicknesses,
-            Catalogue catalogue,
+            Function<JunctionSetup, ImmutableList<Detail>> options,
             BridgeComputer computer,
             Progress progress) {
-        ImmutableList<Task> tasks = sweeps.flatCollect(sweep -> catalogue
-                .options(sweep.setup().kind())
+        ImmutableList<Task> tasks = sweeps.flatCollect(sweep -> options.apply(sweep.setup())
                 .flatCollect(detail -> thicknesses.collect(each -> new Task(sweep, detail, each))));
         ImmutableList<AtlasCurve.AtlasPoint> points =
                 AllCores.collect(tasks, task -> point(task, computer), done -> progress.at(done, tasks.size()));

@@ -68,9 +68,19 @@ final class BandDrawingReader extends TermsReader {
         return new BandDrawing(
                 kind,
                 terms,
+                only(),
                 insulatedInside(),
                 file.angles().map(each -> new BandDrawing.Angles(each.least(), each.most())),
                 statements.toImmutable());
+    }
+
+    private BandDrawing.Only only() {
+        ImmutableList<Located<String>> builds =
+                file.where().reject(each -> form.twoSurfaces() && each.value().equals(BandDrawing.Only.SIDES_CHANGE));
+        return new BandDrawing.Only(
+                builds.flatCollect(
+                        each -> built(each.value(), each.place()).stream().toList()),
+                builds.size() < file.where().size());
     }
 
     private ImmutableSet<String> insulatedInside() {
@@ -201,17 +211,23 @@ final class BandDrawingReader extends TermsReader {
         if (text.isEmpty()) {
             return statement;
         }
+        return built(text.get().text(), text.get().place())
+                .flatMap(built -> statement.map(each -> new Statement.Where(built.first(), built.build(), each)));
+    }
+
+    /** Such as {@code wall framed}. */
+    private Optional<BandDrawing.Built> built(String text, Position place) {
         for (String band : kind.bands()) {
             for (Statement.Build build : Statement.Build.values()) {
-                if (text.get().text().equals(band + " " + build.words())) {
-                    return statement.map(each -> new Statement.Where(band.equals(kind.first()), build, each));
+                if (text.equals(band + " " + build.words())) {
+                    return Optional.of(new BandDrawing.Built(band, band.equals(kind.first()), build));
                 }
             }
         }
         faults.add(
-                text.get().place(),
+                place,
                 "a band's build is needed",
-                '"' + text.get().text() + '"',
+                '"' + text + '"',
                 kind.bands().makeString(", ") + ", followed by one of: " + Statement.Build.choice(),
                 "write such as: where: wall framed");
         return Optional.empty();

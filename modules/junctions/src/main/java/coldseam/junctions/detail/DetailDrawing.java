@@ -13,6 +13,11 @@ public interface DetailDrawing {
         return Lists.immutable.empty();
     }
 
+    /** Whether it is meant for any build, and not for one alone. */
+    default boolean forAnyBuild() {
+        return true;
+    }
+
     /** The same drawing, which takes layers without insulation as well: as they are found, not as they should be built. */
     default DetailDrawing onBareLayers() {
         return this;

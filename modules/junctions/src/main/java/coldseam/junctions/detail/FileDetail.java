@@ -24,6 +24,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param place of the file's mapping
  * @param detail its id
  * @param text what every detail file says
+ * @param where builds that it is drawn for alone; empty for any
  * @param insulatedInside bands that may be insulated inside what carries them though the other is outside it
  * @param angles degrees
  * @param drawing statements in painting order
@@ -35,6 +36,7 @@ record FileDetail(
         Located<String> detail,
         JunctionKind kind,
         @Inline FileText text,
+        @Size(max = 4) @Default("") ImmutableList<Located<String>> where,
         @Size(max = 2) @Default("") ImmutableList<Located<String>> insulatedInside,
         Optional<FileAngles> angles,
         @Size(max = 100) ImmutableList<SourceNode> drawing,

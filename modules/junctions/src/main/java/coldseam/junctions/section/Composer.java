@@ -86,6 +86,11 @@ public final class Composer {
         return new Composer(detail, scene, Painter.paint(scene, library)).composed();
     }
 
+    /** Whether a detail is meant for such layers at all; it may still not fit them. */
+    public static boolean isFor(Detail detail, JunctionSetup setup) {
+        return !(detail.drawing() instanceof BandDrawing drawing) || Scene.isFor(drawing, setup);
+    }
+
     /** The resistance of a frame without surfaces, from its U with the surface resistances it has in the section. */
     static double frameResistance(Scene scene) {
         double transmittance = scene.setup().opening().orElseThrow().frameTransmittance();

@@ -87,6 +87,10 @@ record Scene(
         if (!reasons.isEmpty()) {
             throw new DetailDoesNotFit(reasons.toImmutable());
         }
+        if (!isFor(drawing, setup)) {
+            throw new DetailDoesNotFit(Lists.immutable.of(who + " is drawn for one build alone: "
+                    + drawing.only().words() + "; the layers here are others. Choose another detail."));
+        }
         Scene scene = build(drawing, setup, form);
         scene.check(detail, reasons);
         if (!reasons.isEmpty()) {
@@ -95,12 +99,34 @@ record Scene(
         return scene;
     }
 
+    /** Whether a drawing is meant for such layers at all; it may still not fit them. */
+    static boolean isFor(BandDrawing drawing, JunctionSetup setup) {
+        BandDrawing.Only only = drawing.only();
+        if (only.anything()) {
+            return true;
+        }
+        Band first = first(setup);
+        Optional<Band> second = second(setup);
+        return only.bands().allSatisfy(each -> Band.built(each.first() ? Optional.of(first) : second, each.build()))
+                && (!only.sidesChange()
+                        || second.filter(each -> each.carrying().opposite(first.carrying()))
+                                .isPresent());
+    }
+
+    private static Band first(JunctionSetup setup) {
+        return Band.of(setup.kind(), 0, setup.first(), setup.firstExposure());
+    }
+
+    private static Optional<Band> second(JunctionSetup setup) {
+        return setup.kind().form().twoBuildUps()
+                ? setup.second().map(each -> Band.of(setup.kind(), 1, each, setup.secondExposure()))
+                : Optional.empty();
+    }
+
     private static Scene build(BandDrawing drawing, JunctionSetup setup, KindForm form) {
         JunctionKind kind = setup.kind();
-        Band first = Band.of(kind, 0, setup.first(), setup.firstExposure());
-        Optional<Band> second = form.twoBuildUps()
-                ? setup.second().map(each -> Band.of(kind, 1, each, setup.secondExposure()))
-                : Optional.empty();
+        Band first = first(setup);
+        Optional<Band> second = second(setup);
         Chart chart = Chart.of(form, angle(form, setup));
         MutableMap<String, Double> scope = Maps.mutable.empty();
         first.nameLines(kind.first(), scope);

@@ -9,6 +9,7 @@ import coldseam.junctions.TypicalBuild;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.detail.CornerDrawing;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.section.Composer;
 import coldseam.junctions.vertex.VertexSetup.EdgeEnd;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -32,7 +33,7 @@ public final class TypicalCorner {
     public static VertexSetup of(TypicalBuild build, Detail corner, Catalogue catalogue) {
         CornerDrawing drawing = (CornerDrawing) corner.drawing();
         ImmutableList<VertexSetup> all =
-                choices(drawing, catalogue).collect(details -> of(build, drawing.kind(), details));
+                choices(build, drawing, catalogue).collect(details -> of(build, drawing.kind(), details));
         Optional<VertexSetup> open = all.detectOptional(TypicalCorner::isOpen);
         VertexSetup setup = open.orElseGet(all::getFirst);
         return setup.with(CornerDetail.find(setup, Lists.immutable.of(corner), open.isEmpty()));
@@ -48,10 +49,14 @@ public final class TypicalCorner {
     }
 
     /** Every set of details of the edges that a corner's detail is for, in the edges' order. */
-    private static ImmutableList<ImmutableList<Detail>> choices(CornerDrawing drawing, Catalogue catalogue) {
+    private static ImmutableList<ImmutableList<Detail>> choices(
+            TypicalBuild build, CornerDrawing drawing, Catalogue catalogue) {
         ImmutableList<ImmutableList<Detail>> all = Lists.immutable.of(Lists.immutable.empty());
         for (CornerKind.Edge edge : drawing.kind().edges()) {
-            ImmutableList<Detail> options = catalogue.options(edge.kind()).select(drawing::meets);
+            ImmutableList<Detail> options = catalogue
+                    .options(edge.kind())
+                    .select(drawing::meets)
+                    .select(detail -> Composer.isFor(detail, build.setup(edge.kind())));
             all = all.flatCollect(before -> options.collect(before::newWith));
         }
         return all;

@@ -9,9 +9,11 @@ import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.TypicalSetups;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
+import coldseam.junctions.detail.Detail;
 import coldseam.junctions.store.KeptFolder;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,6 +32,10 @@ class AtlasTest {
     private static final Accuracy COARSE = new Accuracy(3e-3, 60_000);
 
     private static final ImmutableList<Double> METRIC = Sweep.thicknesses(UnitSystem.SI);
+
+    private static ImmutableList<Detail> usual(JunctionKind kind) {
+        return CatalogueFile.builtIn().options(kind).select(TypicalSetups::usual);
+    }
 
     private static ImmutableList<Sweep> sweeps(JunctionKind kind) {
         return Sweep.of(TypicalBuild.MASONRY.setup(kind));
@@ -57,10 +63,10 @@ class AtlasTest {
         ImmutableList<AtlasCurve> curves = Atlas.compute(
                 sweeps(JunctionKind.INTERMEDIATE_FLOOR),
                 METRIC,
-                catalogue,
+                setup -> usual(setup.kind()),
                 computer,
                 (done, of) -> heard.add(done + "/" + of));
-        assertEquals(catalogue.options(JunctionKind.INTERMEDIATE_FLOOR), curves.collect(AtlasCurve::detail));
+        assertEquals(usual(JunctionKind.INTERMEDIATE_FLOOR), curves.collect(AtlasCurve::detail));
         int points = curves.size() * METRIC.size();
         assertEquals("0/" + points, heard.getFirst());
         assertEquals(points + "/" + points, heard.getLast());
@@ -85,7 +91,7 @@ class AtlasTest {
         ImmutableList<AtlasCurve> again = Atlas.compute(
                 sweeps(JunctionKind.INTERMEDIATE_FLOOR),
                 METRIC,
-                catalogue,
+                setup -> usual(setup.kind()),
                 BridgeComputers.computer(COARSE, KeptFolder.in(folder)),
                 (done, of) -> {});
         assertEquals(AtlasCsv.write(curves, UnitSystem.SI), AtlasCsv.write(again, UnitSystem.SI));
@@ -108,7 +114,7 @@ class AtlasTest {
         ImmutableList<AtlasCurve> curves = Atlas.compute(
                 sweeps(JunctionKind.OUTSIDE_CORNER),
                 Sweep.thicknesses(UnitSystem.US),
-                CatalogueFile.builtIn(),
+                setup -> usual(setup.kind()),
                 BridgeComputers.computer(COARSE),
                 (done, of) -> {});
         String[] inches = AtlasCsv.write(curves, UnitSystem.US).split("\r\n");
@@ -134,7 +140,7 @@ class AtlasTest {
         ImmutableList<AtlasCurve> curves = Atlas.compute(
                 sweeps(JunctionKind.OUTSIDE_CORNER),
                 METRIC.take(4),
-                CatalogueFile.builtIn(),
+                setup -> usual(setup.kind()),
                 BridgeComputers.computer(COARSE),
                 (done, of) -> {});
         String[] rows = AtlasCsv.write(curves, UnitSystem.SI).split("\r\n");

@@ -322,9 +322,9 @@ final class CatalogueDrawnTest {
         for (TypicalBuild build : TypicalBuild.values()) {
             Lists.immutable
                     .of(
-                            build.setup(detail.junction()),
-                            TypicalSetups.of(detail.junction(), build, 0.05),
-                            TypicalSetups.of(detail.junction(), build, 0.30))
+                            build.setup(detail),
+                            TypicalSetups.of(detail, build, 0.05),
+                            TypicalSetups.of(detail, build, 0.30))
                     .forEach(setup -> composed(detail, setup)
                             .ifPresent(composition -> drawn.add(new Drawn(detail, build, composition))));
         }

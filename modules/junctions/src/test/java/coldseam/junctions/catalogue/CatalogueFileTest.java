@@ -16,6 +16,7 @@ import coldseam.junctions.BuiltIn;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;
+import coldseam.junctions.TypicalSetups;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Rank;
@@ -73,7 +74,7 @@ class CatalogueFileTest {
     @MethodSource("ids")
     void composesWithoutSlits(String id) {
         Detail detail = CatalogueFile.builtIn().find(id).orElseThrow();
-        Composition composition = Composer.compose(detail, Samples.setup(detail.junction()), BuiltIn.LIBRARY);
+        Composition composition = Composer.compose(detail, Samples.setup(detail), BuiltIn.LIBRARY);
         assertFalse(
                 composition.notes().anySatisfy(note -> note.startsWith("A hole") || note.startsWith("Parts")),
                 () -> composition.notes().makeString());
@@ -84,7 +85,7 @@ class CatalogueFileTest {
     @MethodSource("ids")
     void dimensionSystemsDifferByTheLegsExactly(String id) {
         Detail detail = CatalogueFile.builtIn().find(id).orElseThrow();
-        JunctionSetup setup = Samples.setup(detail.junction());
+        JunctionSetup setup = Samples.setup(detail);
         Composition composition = Composer.compose(detail, setup, BuiltIn.LIBRARY);
         double difference = 0;
         for (int i = 0; i < composition.legs().size(); i++) {
@@ -107,7 +108,7 @@ class CatalogueFileTest {
     @ParameterizedTest
     @MethodSource("kinds")
     void theWorstOptionComesOutWorst(JunctionKind kind) {
-        ImmutableList<Detail> options = CatalogueFile.builtIn().options(kind);
+        ImmutableList<Detail> options = CatalogueFile.builtIn().options(kind).select(TypicalSetups::usual);
         Detail worst = options.getFirst();
         Detail best = options.getLast();
         assertEquals(Rank.WORST, worst.rank());

@@ -1,6 +1,8 @@
 package coldseam.junctions.catalogue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Assembly;
@@ -18,6 +20,7 @@ import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -38,10 +41,15 @@ final class InsideInsulationTest {
                     Lists.immutable.of("sill-inner-bare", "sill-reveal-lined", "sill-flush-lapped"),
                     "party wall",
                     Lists.immutable.of("party-wall-insulation-stops", "party-wall-return-strip", "party-wall-lined"))
-            // A slab stays a weak spot there: nothing passes its edge indoors.
+            // A slab stays a weak spot there: nothing passes its edge indoors, as boards do between joists.
             .newWithKeyValue(
                     "intermediate floor",
-                    Lists.immutable.of("intermediate-floor-slab-through", "intermediate-floor-edge-thin-board"));
+                    Lists.immutable.of(
+                            "intermediate-floor-slab-through",
+                            "intermediate-floor-joist-bays-bare",
+                            "intermediate-floor-edge-thin-board",
+                            "intermediate-floor-joist-bays-strip",
+                            "intermediate-floor-joist-bays-boards-pass"));
 
     private static JunctionSetup setup(JunctionKind kind, double board) {
         Assembly wall = InsulationThickness.with(
@@ -86,14 +94,30 @@ final class InsideInsulationTest {
         assertTrue(bare > 0.3 && returned > 0 && returned < 0.8 * bare, returned + " of " + bare + " W/(m·K)");
     }
 
+    /** Where the wall is built otherwise they are refused, with what they are for. */
+    @Test
+    void whatIsForOneBuildAloneIsRefusedElsewhere() {
+        Detail joists =
+                CATALOGUE.find("intermediate-floor-joist-bays-boards-pass").orElseThrow();
+        JunctionSetup outside = TypicalBuild.MASONRY.setup(JunctionKind.INTERMEDIATE_FLOOR);
+        assertFalse(Composer.isFor(joists, outside));
+        assertTrue(Composer.isFor(joists, setup(JunctionKind.INTERMEDIATE_FLOOR, 0.1)));
+        DetailDoesNotFit refused =
+                assertThrows(DetailDoesNotFit.class, () -> Composer.compose(joists, outside, BuiltIn.LIBRARY));
+        assertEquals(
+                joists.who() + " is drawn for one build alone: wall insulated inside; the layers here are others."
+                        + " Choose another detail.",
+                refused.getMessage());
+    }
+
     private static double psi(String detail, JunctionSetup setup) {
         return CatalogueBreadthTest.psi(CATALOGUE.find(detail).orElseThrow(), setup)
                 .middle();
     }
 
-    /** A frame in the boards' plane keeps every layer whole, beside masonry that goes on outside of it. */
+    /** A frame in the boards' plane, and boards that pass between joists, keep every layer whole beside masonry that goes on outside. */
     @ParameterizedTest
-    @ValueSource(strings = {"jamb", "head", "sill"})
+    @ValueSource(strings = {"jamb", "head", "sill", "intermediate floor"})
     void theBestCarriesEveryLayer(String kind) {
         JunctionSetup setup = setup(JunctionKind.of(kind), 0.10);
         Detail best = CATALOGUE.find(ORDER.get(kind).getLast()).orElseThrow();

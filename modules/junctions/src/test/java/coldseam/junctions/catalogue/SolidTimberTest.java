@@ -66,7 +66,7 @@ final class SolidTimberTest {
         for (Detail detail : CatalogueFile.builtIn()
                 .junctions()
                 .reject(each -> each.junction().form().ground())) {
-            JunctionSetup masonry = TypicalBuild.MASONRY.setup(detail.junction());
+            JunctionSetup masonry = TypicalBuild.MASONRY.setup(detail);
             JunctionSetup timber =
                     masonry.between(ofTimber(masonry.first()), masonry.second().map(SolidTimberTest::ofTimber));
             try {

@@ -9,6 +9,7 @@ import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.TypicalSetups;
 import coldseam.junctions.atlas.Sweep;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.path.PenLines;
@@ -42,9 +43,12 @@ class SweepBreadthTest {
         for (TypicalBuild build : TypicalBuild.values()) {
             for (JunctionKind kind : JunctionKind.all()) {
                 ImmutableList<Detail> options = CatalogueFile.builtIn().options(kind);
-                for (Sweep sweep : Sweep.of(build.setup(kind))) {
-                    for (Detail detail : options) {
-                        boolean held = detail == options.getLast() && !WITHOUT_BOARD.contains(kind);
+                Detail best = options.select(TypicalSetups::usual).getLast();
+                for (Sweep sweep : build.setups(kind, options).flatCollect(Sweep::of)) {
+                    boolean usual = sweep.setup().equals(build.setup(kind));
+                    for (Detail detail :
+                            options.select(each -> build.setup(each).equals(sweep.setup()))) {
+                        boolean held = usual && detail == best && !WITHOUT_BOARD.contains(kind);
                         int fitting = 0;
                         for (double thickness : Sweep.thicknesses(UnitSystem.SI)) {
                             Optional<JunctionSetup> setup = sweep.at(thickness);

@@ -50,9 +50,12 @@ class EndsOfTheSweepTest {
         return Lists.immutable
                 .of(TypicalBuild.values())
                 .flatCollect(build -> JunctionKind.all()
-                        .flatCollect(kind -> Sweep.of(build.setup(kind))
+                        .flatCollect(kind -> build.setups(
+                                        kind, CatalogueFile.builtIn().options(kind))
+                                .flatCollect(Sweep::of)
                                 .flatCollect(sweep -> CatalogueFile.builtIn()
                                         .options(kind)
+                                        .select(detail -> build.setup(detail).equals(sweep.setup()))
                                         .flatCollect(detail ->
                                                 ends.collect(each -> new Task(build, sweep, detail, each))))));
     }

@@ -35,7 +35,7 @@ class LayersGoOnTest {
         for (TypicalBuild build : TypicalBuild.values()) {
             for (Detail detail : CatalogueFile.builtIn().junctions()) {
                 try {
-                    require(detail, build.setup(detail.junction()));
+                    require(detail, build.setup(detail));
                 } catch (DetailDoesNotFit refused) {
                     faults.add(build + ": " + refused.getMessage());
                 }

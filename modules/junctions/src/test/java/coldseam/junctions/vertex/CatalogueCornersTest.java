@@ -9,6 +9,7 @@ import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.TypicalBuild;
+import coldseam.junctions.TypicalSetups;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.vertex.VertexSetup.EdgeEnd;
@@ -165,7 +166,9 @@ class CatalogueCornersTest {
     static ImmutableList<ImmutableList<Detail>> choices(Shape shape) {
         ImmutableList<ImmutableList<Detail>> all = Lists.immutable.of(Lists.immutable.empty());
         for (Spec spec : shape.edges()) {
-            ImmutableList<Detail> options = CatalogueFile.builtIn().options(JunctionKind.of(spec.kind()));
+            ImmutableList<Detail> options = CatalogueFile.builtIn()
+                    .options(JunctionKind.of(spec.kind()))
+                    .select(TypicalSetups::usual);
             MutableList<ImmutableList<Detail>> longer = Lists.mutable.empty();
             all.forEach(before -> options.forEach(option -> longer.add(before.newWith(option))));
             all = longer.toImmutable();

@@ -30,7 +30,9 @@ class AtlasPdfTest {
         ImmutableList<AtlasCurve> curves = Atlas.compute(
                 Sweep.of(TypicalBuild.MASONRY.setup(JunctionKind.OUTSIDE_CORNER), "at the south corner"),
                 Sweep.thicknesses(UnitSystem.SI),
-                CatalogueFile.builtIn(),
+                setup -> CatalogueFile.builtIn()
+                        .options(setup.kind())
+                        .select(detail -> TypicalBuild.MASONRY.setup(detail).equals(setup)),
                 BridgeComputers.computer(new Accuracy(1e-2, 20_000)),
                 (done, of) -> {});
         byte[] bytes = AtlasPdf.bytes(curves, "typical build-ups", UnitSystem.SI, Paper.A4, "coldseam test");

@@ -1,0 +1,63 @@
+package coldseam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import coldseam.audit.Audit;
+import coldseam.audit.house.HouseAudit;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** An old house of stone that is insulated inside, with the details that are drawn for such walls alone. */
+@Tag("slow")
+class BoardsInsideTest {
+
+    private static final Path OLD = CommittedReport.ROOT.resolve("fixtures/houses/old");
+
+    private static final String HOUSE = "boards-inside.yaml";
+
+    @TempDir
+    Path folder;
+
+    private static ImmutableList<String> standing(Audit audit) {
+        return audit.sheets()
+                .collect(sheet -> sheet.result().detail().id())
+                .distinct()
+                .toSortedList()
+                .toImmutable();
+    }
+
+    @Test
+    void everySeamIsUnbrokenWithNothingTakenDown() {
+        Audit audit = HouseAudit.of(OLD.resolve(HOUSE), Bench.SHARED).compute();
+        assertEquals(Lists.immutable.empty(), audit.findings());
+        assertFalse(standing(audit).isEmpty());
+    }
+
+    /** Nobody who chose nothing is given the better ones; and the worst for any build goes before that for one. */
+    @Test
+    void whereNothingIsChosenTheWorstStandsIn() throws IOException {
+        String text = Files.readString(OLD.resolve(HOUSE));
+        Path bare = folder.resolve(HOUSE);
+        Files.writeString(bare, text.substring(0, text.indexOf("points:")));
+        Audit audit = HouseAudit.of(bare, Bench.SHARED).compute();
+        assertEquals(
+                Lists.immutable.of(
+                        "eaves-cold-loft-inner-boards-end-below",
+                        "existing-slab-edge-bare",
+                        "gable-cold-loft-inner-boards-end-below",
+                        "head-inner-bare",
+                        "intermediate-floor-slab-through",
+                        "jamb-inner-bare-reveal",
+                        "outside-corner-solid-post",
+                        "sill-inner-bare",
+                        "slab-threshold-on-concrete"),
+                standing(audit));
+    }
+}
