@@ -301,4 +301,27 @@ class AnyAngleTest {
             assertTrue(open.get(0).contains("\"upper floor\" does not cover"), open.get(0));
         }
     }
+
+    /** A square tower's ring of terrace is cut along the same side of it, however the house stands. */
+    @Test
+    void aRingIsCutAsItWas() {
+        Body.Storeys body = body("wall", Houses.rectangle(2, 3, 3, 3), Body.FootprintLine.OUTER_FACE);
+        ImmutableList<Double> parts = terraces(body, 0);
+        assertEquals(2, parts.size());
+        for (double degrees : new double[] {33, 90, 180, 217, 301}) {
+            ImmutableList<Double> turned = terraces(body, degrees);
+            for (int i = 0; i < 2; i++) {
+                assertEquals(parts.get(i), turned.get(i), 1e-3, "at " + degrees + "°");
+            }
+        }
+    }
+
+    private static ImmutableList<Double> terraces(Body.Storeys body, double degrees) {
+        return ShellBuilder.build(Houses.house(turned(body, degrees)))
+                .surfaces()
+                .select(each -> each.use() == Body.Use.TERRACE)
+                .collect(Surface::externalArea)
+                .toSortedList()
+                .toImmutable();
+    }
 }

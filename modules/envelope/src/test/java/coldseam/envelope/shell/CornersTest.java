@@ -112,4 +112,31 @@ class CornersTest {
         assertEquals(Lists.immutable.of(1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 3, 3), rooms(corners));
         assertTrue(corners.allSatisfy(corner -> corner.ends().size() == 3));
     }
+
+    /** A step between two walls of one storey: where it begins and ends the floor's two edges and the step's meet. */
+    @Test
+    void aStepOfTheWallsIsOneVertex() {
+        Body.Storey ground = Houses.storey(
+                "ground floor",
+                Houses.points(0, 0, 4, 0, 10, 0, 10, 8, 0, 8),
+                3,
+                Lists.immutable.of("thin", "wall", "wall", "wall", "wall"));
+        ImmutableList<Corner> corners = Corners.of(build(new Body.Storeys(
+                Body.FootprintLine.INNER_FACE, Lists.immutable.of(ground), Houses.slab(), Houses.flat())));
+        assertEquals(10, corners.size());
+        ImmutableList<Corner> steps = corners.select(
+                corner -> corner.ends().anySatisfy(end -> end.edge().kind() == JunctionKind.WALL_THICKNESS_CHANGE));
+        assertEquals(2, steps.size());
+        steps.forEach(corner -> assertEquals(3, corner.ends().size(), corner.name()));
+    }
+
+    /** Thinner walls above: at each corner of the house the edges of the step meet those of both storeys. */
+    @Test
+    void aStepBetweenStoreysIsOneVertexAtEachCorner() {
+        Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0, 0, 10, 8), 2.8, "thin");
+        ImmutableList<Corner> corners = Corners.of(build(new Body.Storeys(
+                Body.FootprintLine.INNER_FACE, Lists.immutable.of(BOX, upper), Houses.slab(), Houses.flat())));
+        assertEquals(12, corners.size());
+        assertEquals(4, corners.count(corner -> corner.ends().size() == 4));
+    }
 }

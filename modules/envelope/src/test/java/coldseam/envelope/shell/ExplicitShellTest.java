@@ -456,4 +456,71 @@ class ExplicitShellTest {
                         && edge.second().orElseThrow().name().startsWith("a wall 2"))
                 .kind();
     }
+
+    /** Two rooms that touch along one upright line: each corner of either is between two walls of its own. */
+    @Test
+    void twoBoxesMayTouchAlongALine() {
+        for (double[] at : new double[][] {{4, 4}, {-4, 4}, {4, -4}, {-4, -4}}) {
+            surfaces.clear();
+            points.clear();
+            box("a", 0, 0, 0);
+            box("b", at[0], at[1], 0);
+            Shell shell = build();
+            assertTrue(shell.closed());
+            assertEquals(96, shell.externalVolume(), ROUND_OFF);
+            ImmutableList<Edge> corners = shell.edges().select(each -> each.kind() == JunctionKind.OUTSIDE_CORNER);
+            assertEquals(8, corners.size());
+            for (Edge corner : corners) {
+                assertEquals(90, corner.angle(), ROUND_OFF);
+                assertEquals(
+                        corner.first().name().charAt(0),
+                        corner.second().orElseThrow().name().charAt(0));
+            }
+            assertEquals(0, ShellBuilderTest.count(shell, JunctionKind.INSIDE_CORNER));
+        }
+    }
+
+    /** A room of 4 m in one of 12 m is told wherever it stands there, and beside it nowhere. */
+    @Test
+    void aRoomAnywhereInARoomIsRefused() {
+        double[][] places = {
+            {1, 2, 0.5}, {7, 1, 2}, {6.5, 7.5, 5}, {0.3, 7.7, 8}, {13, 2, 1}, {-5, -4.5, 3}, {2, 3, 13}, {-4.2, 14, -8}
+        };
+        for (int i = 0; i < places.length; i++) {
+            double[] place = places[i];
+            surfaces.clear();
+            points.clear();
+            box("a", 0, 0, 0);
+            points.replaceAll((name, p) -> new Point3(3 * p.x(), 3 * p.y(), 4 * p.z()));
+            box("b", place[0], place[1], place[2]);
+            levels.set(0, new Body.Level("ground floor", Math.min(0, place[2]) + 0.5, 0));
+            if (i < 4) {
+                refusedOnce("\"b floor\": it and what it meets stand inside the room that \"a floor\" bounds");
+            } else {
+                assertEquals(12 * 12 * 12 + 48, build().externalVolume(), ROUND_OFF);
+            }
+        }
+    }
+
+    /** One lies half a metre higher than the level of the storey: it is walked on as well. */
+    @Test
+    void aFloorOverItsLevelCounts() {
+        double[][] section = {{0, 0}, {6, 0}, {6, 0.5}, {10, 0.5}, {10, 4}, {0, 4}};
+        for (int i = 0; i < section.length; i++) {
+            point("s" + i, section[i][0], 0, section[i][1]);
+            point("n" + i, section[i][0], 8, section[i][1]);
+        }
+        surface("south", Body.Use.WALL, "wall", "s0", "s1", "s2", "s3", "s4", "s5");
+        surface("north", Body.Use.WALL, "wall", "n5", "n4", "n3", "n2", "n1", "n0");
+        Body.Use[] uses = {Body.Use.FLOOR, Body.Use.WALL, Body.Use.FLOOR, Body.Use.WALL, Body.Use.ROOF, Body.Use.WALL};
+        for (int i = 0; i < 6; i++) {
+            int j = (i + 1) % 6;
+            String assembly = uses[i] == Body.Use.WALL ? "wall" : uses[i] == Body.Use.FLOOR ? "slab" : "roof";
+            surface("side " + i, uses[i], assembly, "s" + j, "s" + i, "n" + i, "n" + j);
+        }
+        Shell shell = build();
+        assertTrue(shell.closed());
+        // The lower floor from inner face to inner face of its walls, the upper one from there on.
+        assertEquals(9.2 * 7.2, shell.floorArea(), 1e-6);
+    }
 }

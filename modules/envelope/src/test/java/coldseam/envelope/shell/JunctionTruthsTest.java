@@ -20,6 +20,7 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -176,6 +177,8 @@ class JunctionTruthsTest {
             }
         }
         assertEquals(edges.size(), edges.collect(Edge::name).distinct().size());
+        ImmutableList<Integer> kinds = edges.collect(edge -> edge.kind().ordinal());
+        assertEquals(kinds.toSortedList(), kinds.toList());
     }
 
     /** Along the inner outlines, whichever of the two surfaces one looks at; nothing where none of it is indoors. */
@@ -302,5 +305,46 @@ class JunctionTruthsTest {
         assertEquals(0, east, 10 * NODES);
         assertEquals(0, north, 10 * NODES);
         assertEquals(volume, shell.internalVolume(), 50 * NODES);
+    }
+
+    /** Where one surface is cut so that it has no hole, the cut runs on indoors as it does outside. */
+    @ParameterizedTest
+    @MethodSource("coldseam.envelope.shell.Shapes#houses")
+    void cutsRunAlikeIndoors(Path file) {
+        assertCuts(shell(file));
+    }
+
+    @Test
+    void theCutsOfARingOfTerraceRunAlikeIndoors() {
+        Body.Storey box = Houses.storey("ground floor", Houses.rectangle(0, 0, 10, 8), 3, "wall");
+        Body.Storey tower = Houses.storey("tower", Houses.points(3, 3, 6, 2, 7, 5, 4, 6), 2.8, "wall");
+        assertTrue(assertCuts(ShellBuilder.build(Houses.house(Houses.body(Houses.flat(), box, tower)))) > 0);
+    }
+
+    private static int assertCuts(Shell shell) {
+        int cuts = 0;
+        for (Surface one : shell.surfaces().select(each -> each.use() != Body.Use.WALL)) {
+            ImmutableList<Surface> others = shell.surfaces().select(each -> each != one && goesOn(one, each));
+            int corners = one.outline().size();
+            for (int i = 0; i < corners; i++) {
+                Point3 a = one.outline().get(i);
+                Point3 b = one.outline().get((i + 1) % corners);
+                if (others.anySatisfy(other -> has(other, b, a))) {
+                    Point3 inner = Vectors.minus(
+                            one.innerOutline().get((i + 1) % corners),
+                            one.innerOutline().get(i));
+                    Point3 along = Vectors.unit(Vectors.minus(b, a));
+                    assertEquals(0, Vectors.length(Vectors.cross(inner, along)), NODES, one.name());
+                    cuts++;
+                }
+            }
+        }
+        return cuts;
+    }
+
+    private static boolean has(Surface surface, Point3 from, Point3 to) {
+        int first = surface.outline().indexOf(from);
+        return first >= 0
+                && surface.outline().get((first + 1) % surface.outline().size()).equals(to);
     }
 }

@@ -455,4 +455,15 @@ class OpeningsTest {
         assertEquals(3, Vectors.length(Vectors.minus(porch.to(), porch.from())), ROUND_OFF);
         assertEquals(4, (porch.from().y() + porch.to().y()) / 2, ROUND_OFF);
     }
+
+    /** Over a deck its sill is measured from the deck, which lies 50 mm over the floor behind it. */
+    @Test
+    void aDoorMayStandSoHighOverADeck() {
+        assertEquals(
+                1, ShellBuilderTest.count(build(door("upper floor wall 0", 4, 0.34)), JunctionKind.TERRACE_THRESHOLD));
+        assertEquals(1, ShellBuilderTest.count(build(door("upper floor wall 0", 4, 0.36)), JunctionKind.SILL));
+        // A door whose middle is beside the wall's end stands on what is under its middle.
+        Shell west = build(door("upper floor wall 0", 0.5, 0.1));
+        assertEquals(9, ShellBuilderTest.length(west, JunctionKind.WALL_TO_TERRACE), ROUND_OFF);
+    }
 }

@@ -591,4 +591,61 @@ class ShellBuilderTest {
             assertEquals(80 * 3.55 + 21 * (6.15 - 3.05), shell.externalVolume(), 1e-4);
         }
     }
+
+    /** Where a garage's wall ends in the plane of a house's wall, a neighbour begins. */
+    @Test
+    void anUnheatedNeighbourEndsInAWallsPlane() {
+        Exposure garage = new Exposure(Exposure.Kind.UNHEATED, "garage", 0.8);
+        Body.Storey storey = Houses.storey("ground floor", Houses.points(0, 0, 5, 0, 10, 0, 10, 8, 0, 8), 3, "wall");
+        for (int side : new int[] {0, 1}) {
+            Shell shell = build(Houses.body(Houses.flat(), Houses.facing(storey, side, garage)));
+            Edge edge = shell.edges()
+                    .select(e -> e.kind() == JunctionKind.UNHEATED_NEIGHBOUR)
+                    .getOnly();
+            assertEquals(3.85, edge.externalLength(), ROUND_OFF);
+            assertEquals(garage, edge.second().orElseThrow().exposure());
+            assertEquals(180, edge.angle(), ROUND_OFF);
+        }
+    }
+
+    /** A lower roof has the parapet of the roof, or none where that has none. */
+    @Test
+    void withoutAParapetALowerRoofHasNone() {
+        Body.Storey low = new Body.Storey(
+                BOX.name(), BOX.footprint(), 3, BOX.walls(), java.util.Optional.of("roof"), false, BOX.overhang(), 0);
+        Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0, 3, 10, 5), 2.8, "wall");
+        Shell shell = build(Houses.body(Houses.flat(), low, upper));
+        assertEquals(30 + 16, length(shell, JunctionKind.FLAT_ROOF_EDGE), ROUND_OFF);
+        assertEquals(0, count(shell, JunctionKind.PARAPET));
+    }
+
+    /** A wall under the floor beside it faces what that floor does. */
+    @Test
+    void underAFloorBesideItAWallFacesWhatThatDoes() {
+        Exposure crawl = new Exposure(Exposure.Kind.CRAWL_SPACE, "", 1);
+        for (Body.Base beside : new Body.Base[] {Houses.slab(), Houses.base(Body.Base.Kind.SUSPENDED, 0, crawl)}) {
+            Body.Storey ground = new Body.Storey(
+                    BOX.name(),
+                    BOX.footprint(),
+                    BOX.courts(),
+                    3,
+                    BOX.walls(),
+                    BOX.terrace(),
+                    true,
+                    BOX.overhang(),
+                    0.3,
+                    java.util.Optional.empty(),
+                    java.util.Optional.of(beside));
+            Body body = new Body.Storeys(
+                    Body.FootprintLine.OUTER_FACE,
+                    Lists.immutable.of(Houses.storey("cellar", Houses.rectangle(0, 0, 4, 8), 2.5, "wall"), ground),
+                    Houses.base(Body.Base.Kind.HEATED_CELLAR, 2.4, Exposure.ground()),
+                    Houses.flat());
+            Shell shell = build(body);
+            assertClosed(shell);
+            Surface under = surface(shell, "cellar wall 1, under the floor beside it");
+            assertEquals(beside.exposure().kind(), under.exposure().kind());
+            assertEquals(8 * (2.5 - 0.5 + 0.5), under.externalArea(), ROUND_OFF);
+        }
+    }
 }

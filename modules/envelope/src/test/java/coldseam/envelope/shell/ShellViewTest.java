@@ -233,4 +233,14 @@ class ShellViewTest {
     private static double length(ShellView.Trace t) {
         return Math.hypot(t.to().x() - t.from().x(), t.to().y() - t.from().y());
     }
+
+    /** Seen level from the east, what runs from east to west is a point and no line. */
+    @Test
+    void anEdgeSeenFromItsEndIsNoLine() {
+        Shell shell = ShellBuilder.build(Houses.house(Houses.body(Houses.flat(), BOX)));
+        ShellView view = ShellView.of(shell, 90, 0);
+        assertEquals(8, view.traces().collect(ShellView.Trace::edge).distinct().size());
+        assertTrue(view.traces()
+                .allSatisfy(t -> Math.abs(t.edge().from().x() - t.edge().to().x()) < 1e-9));
+    }
 }

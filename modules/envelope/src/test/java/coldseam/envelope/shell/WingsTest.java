@@ -253,4 +253,38 @@ class WingsTest {
                     0.01);
         }
     }
+
+    /** A wing under a gable roof whose slopes rise through the terrace that a storey leaves, and the wall behind it. */
+    @Test
+    void aWingsRoofRisesThroughATerrace() {
+        Wing wing = new Wing(60, -60, 80, 110, 0, 2.4, Body.Roof.Form.MONO_PITCH, 30);
+        Body.Storeys main = Houses.body(
+                Houses.flat(),
+                Houses.storey("ground", Houses.rectangle(0, 0, 10, 8), 3, "wall"),
+                Houses.storey("upper", Houses.rectangle(0, 3, 10, 5), 2.8, "wall"));
+        Body.Storeys body = new Body.Storeys(
+                main.line(),
+                main.storeys(),
+                main.base(),
+                main.roof(),
+                Lists.immutable.empty(),
+                Lists.immutable.empty(),
+                Lists.immutable.of(wing.stack(1)));
+        double sum = 0;
+        for (int i = 0; i < 200; i++) {
+            for (int j = -60; j < 160; j++) {
+                double x = COLUMN * (i + 0.5);
+                double y = COLUMN * (j + 0.5);
+                double own = y < 0 ? -0.5 : y < 3 ? 3.05 : 3 + 2.8 + 0.35;
+                double top = wing.covers(x, y) ? Math.max(own, wing.top(x, y)) : own;
+                sum += (top + 0.5) * COLUMN * COLUMN;
+            }
+        }
+        for (double degrees : new double[] {0, 23}) {
+            Shell shell = ShellBuilder.build(Houses.house(AnyAngleTest.turned(body, degrees)));
+            assertEquals(Lists.immutable.empty(), shell.openEdges());
+            assertEquals(0, Vectors.length(shell.areaVectorSum()));
+            assertEquals(sum, shell.externalVolume(), FOLDS);
+        }
+    }
 }
