@@ -76,6 +76,11 @@ class CornerTruthsTest {
                 assertTrue(!found.get().grows(Vectors.times(axes.get(axis), -1)), corner.name());
             }
             assertEquals(axes.get(2).z() > 0, found.get().upwards(), corner.name());
+            // The walls of the upright edge come first.
+            corner.ends().detectOptional(end -> Math.abs(end.away().z()) > 0.9).ifPresent(end -> {
+                assertEquals(end.edge().first().normal(), axes.get(0), corner.name());
+                assertEquals(end.edge().second().orElseThrow().normal(), axes.get(1), corner.name());
+            });
         }
     }
 
