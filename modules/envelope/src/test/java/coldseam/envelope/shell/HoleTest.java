@@ -119,6 +119,7 @@ class HoleTest {
         Shell shell = ShellBuilder.build(Houses.house(Houses.body(Houses.flat(), open)));
         Hole hole = Hole.of(shell).getOnly();
         assertEquals(8 * 3.85, hole.area(), ROUND_OFF);
+        assertEquals(-8 * 3.85, shell.areaVectorSum().x(), ROUND_OFF);
         assertEquals(Side.EAST, hole.side());
         assertEquals(4, hole.edges().size());
         assertEquals(2 * 8 + 2 * 3.85, hole.edges().sumOfDouble(OpenEdge::length), ROUND_OFF);

@@ -238,4 +238,34 @@ class DormerFormTest {
         assertFalse(SHED.meets(form(true, OptionalDouble.of(6.011), 0, 0.5, HALF)));
         assertTrue(SHED.meets(form(true, OptionalDouble.of(5), 0, 0.5, HALF)));
     }
+
+    /** On a slope of two in one, 0.5 m behind the wall is 1 m over the eaves: it ends where 2.2 + (v - 0.5)/4 is 2 v. */
+    @Test
+    void onASteeperSlopeItEndsSooner() {
+        DormerForm steep = new DormerForm(SHED.dormer(), FROM, TO, 2);
+        double ends = (2.2 - 0.125) / 1.75;
+        assertEquals(2.2 + 0.25, steep.height(0, at(5, 1.5)), ROUND_OFF);
+        assertEquals(3, steep.under(at(3, 1.5)), ROUND_OFF);
+        assertEquals(2 * (ends - 0.5), area(steep.parts()), ROUND_OFF);
+        assertLine(steep.cuts(slope(3)).get(0), at(4, 0), at(4, 0.5), 0, 1);
+        assertLine(steep.cuts(slope(3)).get(1), at(4, ends), at(4, 3), 2 * ends, 6);
+        assertEquals((1 + 2.2) / 2, steep.levels().getFirst(), ROUND_OFF);
+        assertEquals((2 * 2.2 + 2 * ends) / 3, steep.levels().get(1), ROUND_OFF);
+        assertEquals(2 * (2 / 2.0 - 0.5), steep.widens(2), ROUND_OFF);
+        DormerForm gabled = new DormerForm(GABLED.dormer(), FROM, TO, 2);
+        // Its cheeks end 1.1 m behind the wall, its ridge, half a metre higher, 1.35 m.
+        assertEquals(2 * 0.6 + 2 * 0.25 / 2, area(gabled.parts()), ROUND_OFF);
+        for (DormerForm form : new DormerForm[] {steep, gabled}) {
+            for (DormerForm.Edge edge : form.edges()) {
+                for (boolean first : new boolean[] {true, false}) {
+                    Point2 end = first ? edge.line().from() : edge.line().to();
+                    double height =
+                            first ? edge.line().fromHeight() : edge.line().toHeight();
+                    double own = Math.min(form.height(0, end), form.dormer().gabled() ? form.height(1, end) : 1e9);
+                    assertEquals(own, height, ROUND_OFF, edge.toString());
+                    assertTrue(height >= form.under(end) - ROUND_OFF);
+                }
+            }
+        }
+    }
 }
