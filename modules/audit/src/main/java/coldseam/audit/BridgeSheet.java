@@ -18,8 +18,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param best the best option of the catalogue for the same setup; empty where it is this one, or where none fits
  * @param options all of the catalogue that fit the same setup, from worst to best as it ranks them; those that are
  *     neither the result nor the best are solved to a wider interval
- * @param withheld those of the kind that ask for parts taken down which the house keeps, from worst to best; whether they
- *     fit these layers is not looked at
+ * @param withheld those of the kind that ask for parts taken down which the house keeps, and take these layers, from worst
+ *     to best; whether their drawings hold on them is not looked at
  * @param places names of the shell's edges, or of the house file's sets of points
  * @param size of all of them: m in the site's dimension system, or how many
  * @param chosen whether the house file chose the detail

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import coldseam.audit.Audit;
+import coldseam.audit.BridgeSheet;
 import coldseam.audit.house.HouseAudit;
+import coldseam.junctions.detail.Detail;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -59,5 +61,12 @@ class BoardsInsideTest {
                         "sill-inner-bare",
                         "slab-threshold-on-concrete"),
                 standing(audit));
+        // Those that would ask for a part to be taken down, and be drawn for other walls, are not told of.
+        assertEquals(
+                Lists.immutable.of("existing-slab-edge-course"),
+                audit.sheets()
+                        .flatCollect(BridgeSheet::withheld)
+                        .collect(Detail::id)
+                        .distinct());
     }
 }

@@ -76,7 +76,8 @@ final class JunctionPlan {
                 candidates,
                 all.select(detail -> hindrance(detail, edge).isEmpty()),
                 all.select(detail -> innerStep(detail, edge).isEmpty()
-                        && detail.suits().waitsForParts(house.retrofit(), names(edge))),
+                        && detail.suits().waitsForParts(house.retrofit(), names(edge))
+                        && setup.filter(there -> !Composer.takes(detail, there)).isEmpty()),
                 candidates
                         .getFirstOptional()
                         .flatMap(detail -> chosen.isPresent() ? hindrance(detail, edge) : innerStep(detail, edge))

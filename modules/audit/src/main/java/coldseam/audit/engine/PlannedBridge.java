@@ -15,7 +15,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param candidates the detail to take: the chosen one alone, or else all of the kind, from the worst on, of which the
  *     first that fits stands in; none where nothing is to be computed
  * @param options all of the kind that can be built there and that it is compared with, from the worst on
- * @param withheld those of the kind that ask for parts taken down which the house keeps, from the worst on
+ * @param withheld those of the kind that ask for parts taken down which the house keeps, and take the layers, from the worst on
  * @param hindrances why the chosen detail cannot be built there, or none can stand in; with one, nothing is computed
  * @param chosen whether the house file chose the detail
  */

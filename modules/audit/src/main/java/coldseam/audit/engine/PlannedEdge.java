@@ -16,7 +16,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param candidates the detail to take: the chosen one alone, or else all of the kind, from the worst on, of which the
  *     first that fits stands in
  * @param options those of the kind that can be built there, from the worst on
- * @param withheld those of the kind that ask for parts taken down which the house keeps, from the worst on
+ * @param withheld those of the kind that ask for parts taken down which the house keeps, and take the layers, from the worst on
  * @param hindrances why the chosen detail cannot be built there, or none can stand in; empty where one can
  * @param chosen whether the house file chose the detail
  * @param own psi of its own, which goes before the computed one

@@ -91,6 +91,18 @@ public final class Composer {
         return !(detail.drawing() instanceof BandDrawing drawing) || Scene.isFor(drawing, setup);
     }
 
+    /** Whether the layers are such as a detail asks for; its drawing may still come apart on them. */
+    public static boolean takes(Detail detail, JunctionSetup setup) {
+        if (detail.drawing() instanceof BandDrawing drawing) {
+            try {
+                Scene.of(detail, drawing, setup);
+            } catch (DetailDoesNotFit misfit) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** The resistance of a frame without surfaces, from its U with the surface resistances it has in the section. */
     static double frameResistance(Scene scene) {
         double transmittance = scene.setup().opening().orElseThrow().frameTransmittance();
