@@ -15,6 +15,9 @@ import java.util.stream.Stream;
  * collects garbage, the demo house takes half the processor time and half the memory (reports/performance.md). Whoever gives
  * options to the JVM keeps them, and the command then runs where it was started.
  *
+ * <p>What is young gets a size of its own, and what lives on little more than it needs: left to themselves both grow with the house,
+ * to a fifth more memory in all, in no less time.
+ *
  * <p>The tool's own jars are appended to the platform's: the same classes are then loaded without the detour over a class loader
  * written in Java, and not verified, which guards against foreign code and took a twelfth of a run.
  *
@@ -32,6 +35,8 @@ final class Restart {
             "-XX:TieredStopAtLevel=1",
             "-XX:+UseSerialGC",
             "-Xms16m",
+            "-Xmn24m",
+            "-XX:MinHeapFreeRatio=20",
             "-D" + MARK + "=true");
 
     private Restart() {}

@@ -34,7 +34,7 @@ class RestartTest {
                 line(List.of("-Duser.language=tr"), "check", "a house.yaml").orElseThrow();
         assertEquals("java", line.get(0));
         assertTrue(line.contains("-XX:TieredStopAtLevel=1"), line.toString());
-        assertTrue(line.contains("-Xms16m"), line.toString());
+        assertTrue(line.containsAll(List.of("-Xms16m", "-Xmn24m", "-XX:MinHeapFreeRatio=20")), line.toString());
         assertTrue(line.contains("-Xbootclasspath/a:some.jar"), line.toString());
         assertEquals(
                 List.of("-Duser.language=tr", "-cp", "some.jar", "coldseam.cli.Main", "check", "a house.yaml"),

@@ -11,22 +11,15 @@ import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.SurfaceTemperature;
-import coldseam.conduction.solve.Conduction;
 import coldseam.junctions.WeakestPath;
 import coldseam.junctions.path.PathQuestion;
 import coldseam.junctions.section.Composition;
-import java.io.BufferedInputStream;
-import java.io.BufferedOutputStream;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.util.zip.Deflater;
-import java.util.zip.DeflaterOutputStream;
-import java.util.zip.InflaterInputStream;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -35,14 +28,7 @@ import org.locationtech.jts.io.WKBWriter;
 /** Questions and answers of the solver, and of the search for weakest paths, as bytes; doubles keep every bit. */
 public final class SolutionBytes {
 
-    private static final int BUFFER = 1 << 16;
-
     private SolutionBytes() {}
-
-    /** Packed as fast as can be: the last tenth of the size costs most of the time. */
-    private static OutputStream quick(OutputStream out) {
-        return new DeflaterOutputStream(out, new Deflater(Deflater.BEST_SPEED));
-    }
 
     /** What was asked, for its hash; every part that can change the answer. */
     static byte[] question(Section section, Accuracy accuracy) {
@@ -123,10 +109,10 @@ public final class SolutionBytes {
         }
     }
 
-    /** An answer without its section and accuracy, which the reader knows. */
+    /** An answer without its section and accuracy, which the reader knows; its field last. */
     static byte[] write(Solution solution) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (DataOutputStream out = new DataOutputStream(new BufferedOutputStream(quick(bytes), BUFFER))) {
+        try (DataOutputStream out = new DataOutputStream(bytes)) {
             out.writeInt(solution.couplings().size());
             for (Coupling coupling : solution.couplings()) {
                 out.writeUTF(coupling.first());
@@ -158,7 +144,7 @@ public final class SolutionBytes {
             for (String note : solution.notes()) {
                 out.writeUTF(note);
             }
-            solution.field().write(out);
+            KeptField.pack(solution.field(), bytes);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
@@ -167,8 +153,7 @@ public final class SolutionBytes {
 
     /** The answer to a question. */
     static Solution read(byte[] content, Section section, Accuracy accuracy) {
-        try (DataInputStream in = new DataInputStream(
-                new BufferedInputStream(new InflaterInputStream(new ByteArrayInputStream(content)), BUFFER))) {
+        try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(content))) {
             ImmutableList<Coupling> couplings = list(in, () -> new Coupling(in.readUTF(), in.readUTF(), interval(in)));
             ImmutableList<NetHeatFlow> flows = list(in, () -> new NetHeatFlow(in.readUTF(), interval(in)));
             ImmutableList<SurfaceTemperature<Point>> surfaces =
@@ -185,7 +170,7 @@ public final class SolutionBytes {
                     flows,
                     surfaces,
                     probes,
-                    Conduction.readField(in, section),
+                    new KeptField(content, content.length - in.available(), section),
                     accuracy,
                     outcome,
                     unknowns,

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.conduction.Accuracy;
@@ -19,6 +20,7 @@ import coldseam.junctions.Samples;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.section.Composer;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -67,6 +69,13 @@ class SolutionStoreTest {
         try (Stream<Path> all = Files.walk(folder)) {
             return Lists.immutable.withAll(all.filter(Files::isRegularFile).toList());
         }
+    }
+
+    /** Of what is only compared nobody asks the field: it would be unpacked in vain. */
+    @Test
+    void aKeptFieldIsUnpackedWhenItIsAskedFor() {
+        TemperatureField field = new KeptField("no field at all".getBytes(StandardCharsets.UTF_8), 0, SECTION);
+        assertThrows(UncheckedIOException.class, field::energies);
     }
 
     /** A class of any of the solver's packages counts: an answer of an older solver must not be found again. */
