@@ -34,7 +34,7 @@ final class Restart {
             "-XX:+IgnoreUnrecognizedVMOptions",
             "-XX:TieredStopAtLevel=1",
             "-XX:+UseSerialGC",
-            "-Xms16m",
+            "-Xms25m",
             "-Xmn24m",
             "-XX:MinHeapFreeRatio=20",
             "-D" + MARK + "=true");

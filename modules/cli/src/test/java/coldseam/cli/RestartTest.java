@@ -34,7 +34,7 @@ class RestartTest {
                 line(List.of("-Duser.language=tr"), "check", "a house.yaml").orElseThrow();
         assertEquals("java", line.get(0));
         assertTrue(line.contains("-XX:TieredStopAtLevel=1"), line.toString());
-        assertTrue(line.containsAll(List.of("-Xms16m", "-Xmn24m", "-XX:MinHeapFreeRatio=20")), line.toString());
+        assertTrue(line.containsAll(List.of("-Xms25m", "-Xmn24m", "-XX:MinHeapFreeRatio=20")), line.toString());
         assertTrue(line.contains("-Xbootclasspath/a:some.jar"), line.toString());
         assertEquals(
                 List.of("-Duser.language=tr", "-cp", "some.jar", "coldseam.cli.Main", "check", "a house.yaml"),
@@ -86,6 +86,7 @@ class RestartTest {
         String said = Files.readString(folder.resolve("said.txt"));
         assertEquals(Exit.REFUSED.code(), process.exitValue(), said);
         assertTrue(said.contains("missing.yaml"), said);
+        assertFalse(said.contains("[warning]"), "the JVM finds fault with its options: " + said);
     }
 
     /** Nothing works on behind the back of who killed the process that was started. */
