@@ -25,7 +25,8 @@ record MaterialTable(Terminal terminal, UnitSystem units) {
                         "Generic values for a first audit: write the product's own under materials, with its source. mu is"
                                 + " the vapour resistance factor, mostly from memory. λ is read in its source, remembered from it, or"
                                 + " common practice; an audit's inputs name the source. Where a material does not say that it can control air,"
-                                + " water or vapour, or that it bears ground, splash or load, a layer of it is not taken for that.",
+                                + " water or vapour, or that it bears ground, splash or load, a layer of it is not taken for that; floors and"
+                                + " lintels are of wood in walls of timber that carries, else of concrete.",
                         "",
                         "")
                 .forEach(terminal.out()::println);
@@ -54,7 +55,8 @@ record MaterialTable(Terminal terminal, UnitSystem units) {
                                 Lists.immutable
                                         .with(Duty.values())
                                         .select(material::canBear)
-                                        .collect(Words::word)))
+                                        .collect(Words::word)),
+                        material.timber() ? "timber that carries" : "")
                 .reject(String::isEmpty);
         if (said.notEmpty()) {
             terminal.out().println("      " + said.makeString("; "));

@@ -43,6 +43,7 @@ class CatalogueCommandTest {
     @Test
     void listsMaterialsWithWhatTheyCanDo() {
         assertEquals(0, run("catalogue", "--materials", "--units", "us"), err::toString);
+        assertTrue(out.toString().contains("controls air, vapour; timber that carries"), out::toString);
         List<String> lines = out.toString().lines().toList();
         int board = lines.indexOf(lines.stream()
                 .filter(line -> line.strip().startsWith("extruded polystyrene board"))
