@@ -19,6 +19,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param first build-up of the first band
  * @param second build-up of the second band; empty where the kind has one surface
  * @param angle degrees between the surfaces, measured indoors
+ * @param innerStep m, by which the second's inner face lies farther out than the first's, where they go straight on from one
+ *     another; negative where it lies farther in, zero where they meet otherwise
  * @param firstExposure what the first surface faces
  * @param secondExposure what the second faces, or the frame; the first's where nothing else does
  * @param opening for heads, sills, jambs and thresholds
@@ -33,6 +35,7 @@ public record JunctionSetup(
         Assembly first,
         Optional<Assembly> second,
         double angle,
+        double innerStep,
         Exposure firstExposure,
         Exposure secondExposure,
         Optional<Opening> opening,
@@ -42,6 +45,36 @@ public record JunctionSetup(
         double indoorTemperature,
         double outdoorTemperature)
         implements BridgeSetup {
+
+    /** Of surfaces whose inner faces meet. */
+    public JunctionSetup(
+            JunctionKind kind,
+            Assembly first,
+            Optional<Assembly> second,
+            double angle,
+            Exposure firstExposure,
+            Exposure secondExposure,
+            Optional<Opening> opening,
+            double floorThickness,
+            double upstand,
+            Optional<GroundBlock> ground,
+            double indoorTemperature,
+            double outdoorTemperature) {
+        this(
+                kind,
+                first,
+                second,
+                angle,
+                0,
+                firstExposure,
+                secondExposure,
+                opening,
+                floorThickness,
+                upstand,
+                ground,
+                indoorTemperature,
+                outdoorTemperature);
+    }
 
     @Override
     public ImmutableList<Assembly> assemblies() {
@@ -55,6 +88,25 @@ public record JunctionSetup(
                 first,
                 second,
                 degrees,
+                innerStep,
+                firstExposure,
+                secondExposure,
+                opening,
+                floorThickness,
+                upstand,
+                ground,
+                indoorTemperature,
+                outdoorTemperature);
+    }
+
+    /** The same junction with the second's inner face so much farther out than the first's, m. */
+    public JunctionSetup stepped(double metres) {
+        return new JunctionSetup(
+                kind,
+                first,
+                second,
+                angle,
+                metres,
                 firstExposure,
                 secondExposure,
                 opening,
@@ -72,6 +124,7 @@ public record JunctionSetup(
                 newFirst,
                 newSecond,
                 angle,
+                innerStep,
                 firstExposure,
                 secondExposure,
                 opening,

@@ -12,12 +12,10 @@ import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.catalogue.Catalogue;
-import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Rank;
 import coldseam.junctions.section.Composer;
 import java.util.Comparator;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
@@ -69,18 +67,15 @@ final class JunctionPlan {
                         setup.filter(there -> !Composer.isFor(detail, there)).isEmpty());
         ImmutableList<Detail> candidates = chosen.isPresent()
                 ? Lists.immutable.of(chosen.get())
-                : own.isPresent() ? Lists.immutable.empty() : drawnAsItIs(all, edge);
+                : own.isPresent() ? Lists.immutable.empty() : standingIn(all);
         return new PlannedEdge(
                 edge,
                 setup,
                 candidates,
                 all.select(detail -> hindrance(detail, edge).isEmpty()),
-                all.select(detail -> innerStep(detail, edge).isEmpty()
-                        && detail.suits().waitsForParts(house.retrofit(), names(edge))
+                all.select(detail -> detail.suits().waitsForParts(house.retrofit(), names(edge))
                         && setup.filter(there -> !Composer.takes(detail, there)).isEmpty()),
-                candidates
-                        .getFirstOptional()
-                        .flatMap(detail -> chosen.isPresent() ? hindrance(detail, edge) : innerStep(detail, edge))
+                chosen.flatMap(detail -> hindrance(detail, edge))
                         .map(Lists.immutable::of)
                         .orElse(Lists.immutable.empty()),
                 chosen.isPresent(),
@@ -88,13 +83,12 @@ final class JunctionPlan {
     }
 
     /**
-     * Those that may stand in; all where none may, so that the first says why. Of those for one build alone the worst may, after
-     * those for any: nobody who chose nothing is given the better ones.
+     * Those that may stand in, the worst first. Of those for one build alone the worst may, after those for any: nobody who chose
+     * nothing is given the better ones.
      */
-    private static ImmutableList<Detail> drawnAsItIs(ImmutableList<Detail> all, Edge edge) {
+    private static ImmutableList<Detail> standingIn(ImmutableList<Detail> all) {
         ImmutableList<Detail> rest = all.select(detail ->
                         detail.rank() == Rank.WORST || detail.drawing().forAnyBuild())
-                .select(detail -> innerStep(detail, edge).isEmpty())
                 .toSortedList(Comparator.comparing(Detail::rank)
                         .thenComparing(detail -> !detail.drawing().forAnyBuild()))
                 .toImmutable();
@@ -103,35 +97,6 @@ final class JunctionPlan {
 
     /** Why a detail cannot be built at an edge, whatever its layers are. */
     private Optional<String> hindrance(Detail detail, Edge edge) {
-        return innerStep(detail, edge).or(() -> unsuited(detail, edge));
-    }
-
-    /** Surfaces that go straight on from one another are drawn with their inner faces in one plane. */
-    private static Optional<String> innerStep(Detail detail, Edge edge) {
-        KindForm form = edge.kind().form();
-        boolean drawn = detail.drawing() instanceof BandDrawing
-                && form.meeting() == KindForm.Meeting.END_TO_END
-                && form.second() == KindForm.Second.SURFACE
-                && edge.second().isPresent();
-        if (!drawn) {
-            return Optional.empty();
-        }
-        double step = edge.innerStep();
-        return step <= Edge.FLUSH
-                ? Optional.empty()
-                : Optional.of(String.format(
-                        Locale.ROOT,
-                        "%s is drawn with both inner faces in one plane; here those of \"%s\" and \"%s\" lie %.0f mm apart, more than"
-                                + " %.0f mm. Draw the section by hand, give its psi with a source, or bring the inner faces into one plane"
-                                + " (footprint-line: inner face).",
-                        detail.who(),
-                        edge.first().name(),
-                        edge.second().orElseThrow().name(),
-                        1000 * step,
-                        1000 * Edge.FLUSH));
-    }
-
-    private Optional<String> unsuited(Detail detail, Edge edge) {
         return detail.suits().hindrance(detail.who(), house.retrofit(), names(edge));
     }
 
@@ -173,6 +138,7 @@ final class JunctionPlan {
                 first.get(),
                 second,
                 angle,
+                innerStep(edge),
                 firstExposure,
                 secondExposure,
                 edge.opening().map(JunctionPlan::frameOnly),
@@ -181,6 +147,11 @@ final class JunctionPlan {
                 ground(edge, firstExposure, secondExposure),
                 house.site().indoorTemperature(),
                 house.site().outdoorTemperature()));
+    }
+
+    /** A step that leaves none outside, either, is none. */
+    private static double innerStep(Edge edge) {
+        return Math.abs(edge.innerStep()) <= Edge.FLUSH ? 0 : rounded(edge.innerStep());
     }
 
     /** An opening without its name, place, size and glass, on which a section does not depend. */

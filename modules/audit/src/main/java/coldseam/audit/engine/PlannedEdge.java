@@ -17,7 +17,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  *     first that fits stands in
  * @param options those of the kind that can be built there, from the worst on
  * @param withheld those of the kind that ask for parts taken down which the house keeps, and take the layers, from the worst on
- * @param hindrances why the chosen detail cannot be built there, or none can stand in; empty where one can
+ * @param hindrances why the chosen detail cannot be built there; empty where it can
  * @param chosen whether the house file chose the detail
  * @param own psi of its own, which goes before the computed one
  */
@@ -31,7 +31,7 @@ record PlannedEdge(
         boolean chosen,
         Optional<OwnPsi> own) {
 
-    /** As it stands there already: whatever it needed to be built, and whatever else might be built; but drawn as it is. */
+    /** As it stands there already: whatever it needed to be built, and whatever else might be built. */
     PlannedEdge asFound() {
         return new PlannedEdge(
                 edge,
@@ -39,7 +39,7 @@ record PlannedEdge(
                 candidates.collect(Detail::asFound),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
-                edge.innerStep() > Edge.FLUSH ? hindrances : Lists.immutable.empty(),
+                Lists.immutable.empty(),
                 chosen,
                 Optional.empty());
     }

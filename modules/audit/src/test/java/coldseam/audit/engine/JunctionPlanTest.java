@@ -2,6 +2,7 @@ package coldseam.audit.engine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.Audit;
@@ -162,21 +163,16 @@ class JunctionPlanTest {
                 .detect(each -> each.edge().kind() == JunctionKind.WALL_CHANGE_AT_FLOOR);
     }
 
-    /** Drawn with a step outside a thinner wall over one whose outer face it shares would be another wall. */
+    /** A thinner wall over one whose outer face it shares steps back indoors, by the difference of their thicknesses. */
     @Test
-    void aStepOfTheInnerFacesIsNotDrawnAsOneOutside() {
+    void aStepOfTheInnerFacesReachesItsSection() {
         String choice = "- {kinds: [change of wall at a floor], detail: floor-change-boards-overlap}\n";
         PlannedEdge chosen = change("outer face", choice);
-        assertTrue(
-                chosen.hindrances().getOnly().contains(" mm apart, more than 10 mm. Draw the section by hand"),
-                chosen.hindrances()::toString);
-        assertTrue(chosen.options().isEmpty());
-        PlannedEdge open = change("outer face", "");
-        assertFalse(open.chosen());
-        assertEquals(1, open.hindrances().size(), "none stands in, either");
-        assertEquals(1, open.asFound().hindrances().size(), "nor as found");
-        PlannedEdge flush = change("inner face", choice);
-        assertEquals(Lists.immutable.empty(), flush.hindrances());
-        assertTrue(flush.options().notEmpty());
+        assertEquals(Lists.immutable.empty(), chosen.hindrances());
+        assertTrue(chosen.options().notEmpty());
+        JunctionSetup setup = chosen.setup().orElseThrow();
+        assertEquals(setup.first().thickness() - setup.second().orElseThrow().thickness(), setup.innerStep(), 1e-6);
+        assertNotEquals(0, setup.innerStep());
+        assertEquals(0, change("inner face", choice).setup().orElseThrow().innerStep());
     }
 }

@@ -51,15 +51,18 @@ public record Edge(
     /** m, by which inner faces may be out of line and still be drawn in one plane: what leaves no step outside, either. */
     public static final double FLUSH = StepZones.HAIR;
 
-    /** m, by which the inner faces of two surfaces that go straight on from one another lie apart; zero for others. */
+    /**
+     * m, by which the second's inner face lies farther out than the first's where the two go straight on from one another;
+     * negative where it lies farther in, zero for others.
+     */
     public double innerStep() {
         return angle != 180 || second.isEmpty()
                 ? 0
-                : Math.abs(Vectors.dot(
+                : Vectors.dot(
                         first.normal(),
                         Vectors.minus(
                                 second.get().innerOutline().getFirst(),
-                                first.innerOutline().getFirst())));
+                                first.innerOutline().getFirst()));
     }
 
     /** The same line as a junction of another kind, by its name and place as well. */

@@ -11,8 +11,9 @@ import org.eclipse.collections.impl.factory.Lists;
  *
  * <p>Band k has a direction {@code run(k)}, pointing away from the junction along it, and an outward normal. The inner
  * faces meet at the origin. In a crossing, (s, t) is the place at distance s outside the first band's inner face and t
- * outside the second's. End to end, s is the distance outside the inner faces and t that along the seam's middle line:
- * negative in the first band, positive in the second; lines of equal t are parallel to the mitre.
+ * outside the second's. End to end, s is the distance outside the first band's inner face, in whose plane the second's lies
+ * but where both go straight on and step, and t that along the seam's middle line: negative in the first band, positive in the
+ * second; lines of equal t are parallel to the mitre.
  *
  * @param crossing whether the bands cross
  * @param firstRun unit vector along the first band

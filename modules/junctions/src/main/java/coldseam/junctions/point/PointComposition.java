@@ -128,7 +128,7 @@ public record PointComposition(
         if (laying.ground > 0) {
             Material soil = MaterialLibrary.named("clay or silt").orElseThrow();
             all.add(new Piece(
-                    Polygon.rectangle(0, band.thickness(), radius, band.solvedThickness() + laying.ground),
+                    Polygon.rectangle(0, band.thickness(), radius, band.solvedOutside() + laying.ground),
                     soil,
                     Role.STRUCTURE,
                     true,

@@ -107,7 +107,7 @@ final class PointLaying {
 
     /** Whether a body that stands free there is left out: outside a ventilated cladding only what is joined counts. */
     boolean inTheWind(double from) {
-        return band.ventilated() && from >= band.solvedThickness() - SLACK;
+        return band.ventilated() && from >= band.solvedOutside() - SLACK;
     }
 
     void noteInTheWind() {
@@ -129,7 +129,7 @@ final class PointLaying {
 
     private void name() {
         scope.put("inside", 0.0);
-        scope.put("outside", band.ventilated() ? band.thickness() : band.solvedThickness());
+        scope.put("outside", band.ventilated() ? band.thickness() : band.solvedOutside());
         for (Role role : Role.values()) {
             scope.put(DrawingNames.word(role) + ".inside", band.inside(role));
             scope.put(DrawingNames.word(role) + ".outside", band.outside(role));
@@ -190,7 +190,7 @@ final class PointLaying {
                     + setup.host().name() + "\" and lets it conduct nothing. Leave out drawn-only.");
         }
         if (setup.ground().isPresent()) {
-            double deepest = band.solvedThickness() + INTO_GROUND * ground;
+            double deepest = band.solvedOutside() + INTO_GROUND * ground;
             if (to > deepest) {
                 to = deepest;
                 notes.add("What goes deep into the ground is drawn no deeper than three quarters of it.");

@@ -25,8 +25,9 @@ import org.eclipse.collections.impl.factory.Lists;
  *
  * @param name in its kind
  * @param strata inside → outside
- * @param thickness m, to the outer face
- * @param solvedThickness m, to the outer face of what is solved
+ * @param inside m, where its inner face lies: zero but for a second band whose inner face is out of line with the first's
+ * @param outside m, where its outer face lies
+ * @param solvedOutside m, where the outer face of what is solved lies
  * @param rsi m²·K/W
  * @param rse m²·K/W, as large as Rsi behind a well-ventilated air layer
  * @param resistance m²·K/W, of what is solved, without surfaces
@@ -35,8 +36,9 @@ import org.eclipse.collections.impl.factory.Lists;
 public record Band(
         String name,
         ImmutableList<Stratum> strata,
-        double thickness,
-        double solvedThickness,
+        double inside,
+        double outside,
+        double solvedOutside,
         double rsi,
         double rse,
         double resistance,
@@ -46,8 +48,8 @@ public record Band(
      * One layer.
      *
      * @param layer as solved
-     * @param inside m from the band's inner face
-     * @param outside m from the band's inner face
+     * @param inside m, on the line across the section that the band's own inner face is on
+     * @param outside m, likewise
      * @param solvedInside m; differs from {@code inside} beside a membrane, whose place its neighbour takes
      * @param solvedOutside m, likewise
      * @param conductivity W/(m·K), which keeps the neighbour's resistance
@@ -71,16 +73,27 @@ public record Band(
         public boolean solved() {
             return layer.part() == EquivalentLayer.Part.CARRIES_HEAT;
         }
+
+        private Stratum moved(double metres) {
+            return new Stratum(
+                    layer,
+                    inside + metres,
+                    outside + metres,
+                    solvedInside + metres,
+                    solvedOutside + metres,
+                    conductivity,
+                    insulates);
+        }
     }
 
     /**
-     * Puts the lines of its layers among the names of a drawing, m from its inner face.
+     * Puts the lines of its layers among the names of a drawing, m.
      *
      * @param word the band's name in the drawing
      */
     public void nameLines(String word, MutableMap<String, Double> names) {
-        names.put(word + ".inside", 0.0);
-        names.put(word + ".outside", thickness());
+        names.put(word + ".inside", inside);
+        names.put(word + ".outside", outside);
         for (Role role : Role.values()) {
             names.put(word + "." + DrawingNames.word(role) + ".inside", inside(role));
             names.put(word + "." + DrawingNames.word(role) + ".outside", outside(role));
@@ -89,7 +102,7 @@ public record Band(
             Optional<Stratum> layer = strata.detectOptional(
                     each -> each.layer().layer().controls().contains(control)
                             && each.layer().layer().material().canControl(control));
-            double usual = control == Control.WATER ? thickness() : inside(Role.STRUCTURE);
+            double usual = control == Control.WATER ? outside : inside(Role.STRUCTURE);
             names.put(
                     word + "." + DrawingNames.word(control) + ".inside",
                     layer.map(Stratum::inside).orElse(usual));
@@ -137,6 +150,7 @@ public record Band(
         return new Band(
                 name,
                 strata.toImmutable(),
+                0,
                 inside,
                 solvedTo,
                 stack.interiorSurfaceResistance(),
@@ -165,6 +179,27 @@ public record Band(
         return layer.layer().framing().isEmpty()
                 ? insulating
                 : insulating && !unbridged && layer.conductivity() <= Material.INSULATES_UP_TO;
+    }
+
+    /** The same layers farther out, m. */
+    public Band moved(double metres) {
+        return metres == 0
+                ? this
+                : new Band(
+                        name,
+                        strata.collect(each -> each.moved(metres)),
+                        inside + metres,
+                        outside + metres,
+                        solvedOutside + metres,
+                        rsi,
+                        rse,
+                        resistance,
+                        exposure);
+    }
+
+    /** m, of all layers. */
+    public double thickness() {
+        return outside - inside;
     }
 
     /** U of what is solved, W/(m²·K). */
@@ -282,17 +317,17 @@ public record Band(
         Optional<Double> face = outer ? outside(alike) : inside(alike);
         return face.orElseGet(() -> switch (zone) {
             case OUTSIDE -> Math.max(place(role), run.getLast().outside());
-            default -> role == Role.FINISH ? 0 : behindFinish();
+            default -> role == Role.FINISH ? inside : behindFinish();
         });
     }
 
     private double behindFinish() {
         return inside(strata.select(each -> each.solved() && each.role() != Role.FINISH))
-                .orElse(0.0);
+                .orElse(inside);
     }
 
     private double place(Role role) {
-        double face = 0;
+        double face = inside;
         for (Stratum stratum : strata) {
             if (rank(stratum.role()) < rank(role)) {
                 face = Math.max(face, stratum.outside());

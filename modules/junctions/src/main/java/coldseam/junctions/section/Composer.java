@@ -9,6 +9,7 @@ import coldseam.conduction.Section;
 import coldseam.conduction.Symmetry;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Material;
+import coldseam.envelope.Role;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.BandDrawing;
@@ -155,7 +156,7 @@ public final class Composer {
 
     /** In the ground, half the floor's width is drawn, counted from the wall's outer face, and no more. */
     private void groundCuts(EnumMap<Chart.Cut, Double> cutAt, ImmutableList<Painted> conducting) {
-        double half = scene.setup().ground().orElseThrow().floorWidth() / 2 - scene.secondThickness();
+        double half = scene.setup().ground().orElseThrow().floorWidth() / 2 - scene.secondOutside();
         ImmutableList<Painted> house = conducting.reject(each -> each.what().equals("ground"));
         double reach = house.flatCollect(Painted::solved)
                 .select(each -> each.cut() == null)
@@ -177,7 +178,7 @@ public final class Composer {
                     .select(each -> each.cut() == null)
                     .collectDouble(each -> chart.along(false, each.in(chart)))
                     .maxIfEmpty(0);
-            double thick = CUT_THICKNESSES * scene.secondThickness();
+            double thick = CUT_THICKNESSES * scene.secondOutside();
             cutAt.put(Chart.Cut.SECOND_AWAY, Math.max(scene.depth(), up) + Math.max(CUT, thick));
         }
     }
@@ -230,6 +231,7 @@ public final class Composer {
         }
         SectionPlan plan = SectionPlan.of(drawn(), outline.ends(main));
         refuseFloating(plan);
+        refuseOverhang(plan);
         Legs legs = new Legs(scene, cuts);
         PenEnds ends = PenEnds.of(scene, cuts);
         if (detail.own()) {
@@ -270,6 +272,33 @@ public final class Composer {
             throw new DetailDoesNotFit(Lists.immutable.of("\"" + detail.name() + "\" (" + detail.id()
                     + ") cuts what carries one surface off what carries the other with these layers: the structure would"
                     + " float. Choose a detail for insulation that changes sides, or draw one whose structures meet."));
+        }
+    }
+
+    /** Refuses a wall that stands back indoors from the one under it, or out over it, where too little bears it. */
+    private void refuseOverhang(SectionPlan plan) {
+        boolean stands = scene.setup().innerStep() != 0 && scene.form().page() == KindForm.Page.FIRST_DOWN;
+        Band above = scene.second().filter(band -> stands).orElse(null);
+        if (above == null) {
+            return;
+        }
+        double borne = above.main(Role.STRUCTURE)
+                .map(leaf -> FloatingStructure.borne(plan, leaf))
+                .orElse(1.0);
+        // In whole percents, as the message has it.
+        if (Math.rint(100 * borne) < 100 * FloatingStructure.ON_ITS_FOOT) {
+            throw new DetailDoesNotFit(Lists.immutable.of(detail.who()
+                    + String.format(
+                            Locale.ROOT,
+                            " draws the %s on %.0f %% of the thickness of what carries it, with its inner face %.0f mm farther %s"
+                                    + " than that of the %s; allowed is %.0f %% or more. Choose a detail with a floor that bears it,"
+                                    + " draw the section by hand with what does, or bring the faces nearer (footprint-line).",
+                            above.name(),
+                            100 * borne,
+                            1000 * Math.abs(scene.setup().innerStep()),
+                            scene.setup().innerStep() > 0 ? "out" : "in",
+                            scene.first().name(),
+                            100 * FloatingStructure.ON_ITS_FOOT)));
         }
     }
 

@@ -31,6 +31,9 @@ public final class FloatingStructure {
      */
     private static final double BED = 0.032;
 
+    /** Of a leaf's thickness that must stand on something: a plate may overhang, but by less than half (judgement). */
+    static final double ON_ITS_FOOT = 0.5;
+
     /** m²; less of a part than this is a sliver of the drawing. */
     private static final double SLIVER = 1e-3;
 
@@ -74,6 +77,24 @@ public final class FloatingStructure {
             covered = Shapes.union(Lists.immutable.of(covered, area));
         }
         return bodies(Shapes.difference(Shapes.union(bearing), Shapes.union(soft)), leaves.toImmutable());
+    }
+
+    /**
+     * Of what carries a wall that stands on another, the share of its thickness under which something bears, from 0 to 1; at its
+     * foot the height is 0.
+     *
+     * @param leaf the thickest layer of its structure
+     */
+    static double borne(SectionPlan plan, Band.Stratum leaf) {
+        Geometry foot = Shapes.FACTORY.toGeometry(new Envelope(leaf.inside(), leaf.outside(), -2 * BED, 0));
+        Geometry bearing = Shapes.nothing();
+        for (Piece piece : plan.pieces().reject(each -> each.origin() instanceof Origin.OfStrip)) {
+            Geometry area = Shapes.intersection(Shapes.of(piece.outline().corners()), foot);
+            bearing = bears(piece, plan)
+                    ? Shapes.union(Lists.immutable.of(bearing, area))
+                    : Shapes.difference(bearing, area);
+        }
+        return bearing.getArea() / foot.getArea();
     }
 
     /**

@@ -40,7 +40,7 @@ final class GroundPieces {
 
     private ImmutableList<ImmutableList<Chart.Place>> outlines(double level, double reach) {
         double floor = scene.first().thickness();
-        double face = scene.secondThickness();
+        double face = scene.secondOutside();
         Side inner = Side.on(Chart.Cut.FIRST_AWAY);
         Side far = Side.at(face + reach);
         // Under a floor that lies above the ground outdoors, it is filled up to the floor, as far as the foundation.

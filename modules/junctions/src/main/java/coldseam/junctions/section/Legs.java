@@ -58,7 +58,7 @@ final class Legs {
     private void surfaces() {
         Band first = scene.first();
         Band second = scene.second().orElseThrow();
-        Point corner = scene.chart().corner(first.thickness(), second.thickness());
+        Point corner = scene.chart().corner(first.outside(), second.outside());
         if (scene.form().ground() && scene.depth() > LEAST_DEPTH) {
             cellar(first, second, corner);
             return;
@@ -133,8 +133,8 @@ final class Legs {
 
     private void door() {
         Band first = scene.first();
-        double wallThickness = scene.secondThickness();
-        Point corner = scene.chart().corner(first.thickness(), wallThickness);
+        double wallOutside = scene.secondOutside();
+        Point corner = scene.chart().corner(first.outside(), wallOutside);
         band(first, true, corner);
         double sill = scene.chart().along(false, scene.chart().at(scene.scope().get("door.sill"), 0));
         opening("door", cut(Chart.Cut.SECOND_AWAY) - sill);

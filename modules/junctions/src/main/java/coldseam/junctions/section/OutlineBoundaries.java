@@ -84,7 +84,7 @@ final class OutlineBoundaries {
                 Surroundings.OUTDOOR));
         planes.add(new Plane(
                 chart.secondNormal(),
-                scene.secondThickness() + GroundPieces.REACH * width,
+                scene.secondOutside() + GroundPieces.REACH * width,
                 chart.firstNormal(),
                 Surroundings.OUTDOOR,
                 Surroundings.OUTDOOR));
@@ -228,8 +228,7 @@ final class OutlineBoundaries {
             return;
         }
         // Two spaces outdoors that nothing divides: they meet at the outer corner.
-        double secondThickness = scene.secondThickness();
-        Point corner = chart.corner(scene.first().thickness(), secondThickness);
+        Point corner = chart.corner(scene.first().outside(), scene.secondOutside());
         int nearest = 0;
         for (int i = 1; i < arc.size(); i++) {
             if (arc.get(i).distance(corner) < arc.get(nearest).distance(corner)) {
@@ -306,7 +305,7 @@ final class OutlineBoundaries {
             return -1;
         }
         int far = -1;
-        double most = Math.max(scene.first().thickness(), scene.secondThickness()) + STANDS_OUT;
+        double most = Math.max(scene.first().outside(), scene.secondOutside()) + STANDS_OUT;
         for (int i = 0; i < arc.size(); i++) {
             double out = Math.min(chart.across(true, arc.get(i)), chart.across(false, arc.get(i)));
             if (out > most + SLACK) {
@@ -344,7 +343,7 @@ final class OutlineBoundaries {
                 continue;
             }
             double alike = outward.dot(chart.normal(first)) * (indoor ? -1 : 1);
-            boolean itsFace = indoor || Math.abs(chart.across(first, from) - band.solvedThickness()) < SAME_FACE;
+            boolean itsFace = indoor || Math.abs(chart.across(first, from) - band.solvedOutside()) < SAME_FACE;
             if (alike >= most - 1e-12 && itsFace) {
                 most = alike;
                 nearest = band;

@@ -21,13 +21,13 @@ record PenEnds(ImmutableList<Geometry> places, ImmutableList<String> names, Opti
     static PenEnds of(Scene scene, Map<Chart.Cut, Double> cuts) {
         String first = scene.drawing().kind().first();
         String second = scene.drawing().kind().second();
-        Geometry start = across(scene, Chart.Cut.FIRST_AWAY, scene.first().thickness(), cuts);
+        Geometry start = across(scene, Chart.Cut.FIRST_AWAY, scene.first(), cuts);
         return switch (scene.form().second()) {
             case SURFACE -> surface(scene, cuts, start, first, second);
             case THING ->
                 of(
                         start,
-                        across(scene, Chart.Cut.FIRST_BEYOND, scene.first().thickness(), cuts),
+                        across(scene, Chart.Cut.FIRST_BEYOND, scene.first(), cuts),
                         first + " on one side",
                         first + " on the other");
             case FRAME, DOOR -> frame(scene, cuts, start, first);
@@ -41,7 +41,7 @@ record PenEnds(ImmutableList<Geometry> places, ImmutableList<String> names, Opti
     private static PenEnds surface(
             Scene scene, Map<Chart.Cut, Double> cuts, Geometry start, String first, String second) {
         Band band = scene.second().orElseThrow();
-        Geometry end = across(scene, Chart.Cut.SECOND_AWAY, band.thickness(), cuts);
+        Geometry end = across(scene, Chart.Cut.SECOND_AWAY, band, cuts);
         if (band.exposure().factor() > 0 || !scene.chart().crossing()) {
             return of(start, end, first, second);
         }
@@ -52,10 +52,11 @@ record PenEnds(ImmutableList<Geometry> places, ImmutableList<String> names, Opti
         return of(start, end.union(line), first, "the neighbour's side");
     }
 
-    private static Geometry across(Scene scene, Chart.Cut cut, double thickness, Map<Chart.Cut, Double> cuts) {
+    private static Geometry across(Scene scene, Chart.Cut cut, Band band, Map<Chart.Cut, Double> cuts) {
         double at = cuts.getOrDefault(cut, 0.0) * cut.sign();
         return Composer.line(
-                scene.chart().beside(cut.ofFirst(), 0, at), scene.chart().beside(cut.ofFirst(), thickness, at));
+                scene.chart().beside(cut.ofFirst(), band.inside(), at),
+                scene.chart().beside(cut.ofFirst(), band.outside(), at));
     }
 
     private static PenEnds frame(Scene scene, Map<Chart.Cut, Double> cuts, Geometry start, String first) {

@@ -119,7 +119,8 @@ record Scene(
 
     private static Optional<Band> second(JunctionSetup setup) {
         return setup.kind().form().twoBuildUps()
-                ? setup.second().map(each -> Band.of(setup.kind(), 1, each, setup.secondExposure()))
+                ? setup.second().map(each -> Band.of(setup.kind(), 1, each, setup.secondExposure())
+                        .moved(setup.innerStep()))
                 : Optional.empty();
     }
 
@@ -336,9 +337,9 @@ record Scene(
     }
 
     /** m, of the plane in which the first axis' thing, frame or second band has its outer face. */
-    double secondThickness() {
+    double secondOutside() {
         if (second.isPresent()) {
-            return second.get().thickness();
+            return second.get().outside();
         }
         return switch (form.second()) {
             case DOOR -> scope.get("wall.outside");

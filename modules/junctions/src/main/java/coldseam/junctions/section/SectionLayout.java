@@ -87,7 +87,7 @@ public record SectionLayout(
         return new SectionLayout(
                 scene.first(),
                 scene.second(),
-                thing ? scene.secondThickness() : 0,
+                thing ? scene.secondOutside() : 0,
                 scene.chart().convex(),
                 composer.pieces()
                         .reject(each -> each.effect() == Painted.Effect.DRAWN)
@@ -96,6 +96,25 @@ public record SectionLayout(
                         .ofAll(composer.cutDistances().entrySet())
                         .collect(cut -> end(scene.chart(), cut.getKey(), cut.getValue())),
                 picture.notes());
+    }
+
+    /** The same with its lines this much farther out, m. */
+    public SectionLayout moved(double ds, double dt) {
+        return new SectionLayout(
+                first.moved(ds),
+                second.map(each -> each.moved(dt)),
+                thing,
+                convex,
+                pieces.collect(each -> new Piece(
+                        each.material(),
+                        each.s0() + ds,
+                        each.s1() + ds,
+                        each.t0() + dt,
+                        each.t1() + dt,
+                        each.conductivity(),
+                        each.origin())),
+                ends.collect(each -> new End(each.alongS(), each.at() + (each.alongS() ? ds : dt))),
+                notes);
     }
 
     private static End end(Chart chart, Chart.Cut cut, double distance) {

@@ -108,7 +108,7 @@ final class CornerBoxes {
     private void name() {
         for (String surface : drawing.kind().surfaces()) {
             // A floor that bears in has no layers here: all its lines lie at its faces.
-            double thickness = sections.thickness[axis(surface)];
+            double thickness = sections.outside[axis(surface)];
             scope.put(surface + ".inside", 0.0);
             scope.put(surface + ".outside", thickness);
             for (String layer : Lists.immutable

@@ -111,7 +111,7 @@ public final class VertexBody {
 
     /** m from where the inner or the outer faces meet to an axis' end. */
     double length(int axis, int side, boolean internal) {
-        double corner = internal ? 0 : sections.thickness[axis];
+        double corner = internal ? 0 : sections.outside[axis];
         double[] line = sections.line[axis];
         return side == 0 ? corner - line[0] : line[line.length - 1] - corner;
     }
@@ -140,7 +140,7 @@ public final class VertexBody {
         for (int axis = 0; axis < 3; axis++) {
             Band band =
                     sections.band(axis, sections.middle(2, cell[2]) < 0 ? 0 : 1).orElse(null);
-            if (band != null && Math.abs(sections.line[axis][cell[axis]] - band.solvedThickness()) < SAME_FACE) {
+            if (band != null && Math.abs(sections.line[axis][cell[axis]] - band.solvedOutside()) < SAME_FACE) {
                 faces = faces.with(side(axis, 1), band.rse());
             }
         }

@@ -231,7 +231,7 @@ final class VertexCells {
             at[q] = quadrant / 2;
             rooms += setup.room(at[0], at[1], at[2]) ? 1 : 0;
         }
-        if (rooms % 2 == 0 || Math.abs(sections.thickness[p] - sections.thickness[q]) > SAME) {
+        if (rooms % 2 == 0 || Math.abs(sections.outside[p] - sections.outside[q]) > SAME) {
             return Optional.empty();
         }
         boolean farther = sections.middle(p, cell[p]) > sections.middle(q, cell[q]);
@@ -260,7 +260,7 @@ final class VertexCells {
     /** Whether a cell lies past an axis' surface on a side. */
     private boolean far(int axis, int side, int[] cell) {
         double middle = sections.middle(axis, cell[axis]);
-        return side == 0 ? middle < 0 : middle > sections.solved[axis];
+        return side == 0 ? middle < sections.inside[axis] : middle > sections.solved[axis];
     }
 
     /** Whether the sections along the other axes change no more from a cell to a face of the box. */

@@ -37,9 +37,11 @@ final class VertexSections {
     final boolean[][] cut = new boolean[3][2];
     /** Whether ground ends at the box's high end of each axis: nothing goes on there, and no heat passes. */
     final boolean[] earth = new boolean[3];
-    /** m, of each axis' band or thing. */
-    final double[] thickness = new double[3];
-    /** m, of what of it is solved: not a ventilated air layer and what stands before it. */
+    /** m, the inner face of each axis' band; where layers change in the plane of a wall, the inmost. */
+    final double[] inside = new double[3];
+    /** m, the outer face of each axis' band or thing. */
+    final double[] outside = new double[3];
+    /** m, that of what of it is solved: not a ventilated air layer and what stands before it. */
     final double[] solved = new double[3];
 
     /** Of each axis' surface below and above the vertex along axis 2; others where layers change in the plane of a wall. */
@@ -58,7 +60,7 @@ final class VertexSections {
      */
     VertexSections(VertexSetup setup, Optional<CornerDetail> own, Function<String, Optional<Material>> library) {
         this.setup = setup;
-        this.layouts = setup.edges().collect(each -> SectionLayout.of(each.detail(), each.setup(), library));
+        this.layouts = setup.edges().collect(each -> layout(each, library));
         layouts.forEachWithIndex((layout, i) -> bands(setup.edges().get(i), layout));
         corner = own.map(each -> new CornerBoxes(each, setup, this, library));
         for (int axis = 0; axis < 3; axis++) {
@@ -68,6 +70,22 @@ final class VertexSections {
         for (int i = 0; i < filled.length; i++) {
             filled[i] = fill(setup.edges().get(i), layouts.get(i));
         }
+    }
+
+    /** A section; that of a corner over which the walls' inner faces lie farther out than under it, so much farther out. */
+    private SectionLayout layout(EdgeEnd edge, Function<String, Optional<Material>> library) {
+        SectionLayout layout = SectionLayout.of(edge.detail(), edge.setup(), library);
+        return edge.along() == 2 && edge.growing() && !edge.inPlane()
+                ? layout.moved(innerStep(edge.first()), innerStep(edge.second()))
+                : layout;
+    }
+
+    /** m, by which the inner face of an axis' wall lies farther out above the vertex than below. */
+    private double innerStep(int axis) {
+        return setup.edges()
+                .select(edge -> edge.inPlane() && edge.first() == axis)
+                .collectDouble(edge -> edge.setup().innerStep())
+                .sum();
     }
 
     private void bands(EdgeEnd edge, SectionLayout layout) {
@@ -87,7 +105,7 @@ final class VertexSections {
                 layout.second().ifPresent(second -> band(edge.second(), of, second, around.second()));
             }
         }
-        thickness[edge.second()] = Math.max(thickness[edge.second()], layout.thing());
+        outside[edge.second()] = Math.max(outside[edge.second()], layout.thing());
         solved[edge.second()] = Math.max(solved[edge.second()], layout.thing());
     }
 
@@ -104,8 +122,9 @@ final class VertexSections {
                             "the layers on the two sides of one of its surfaces differ, so no single stack reaches the corner"));
         }
         band[axis][half] = found;
-        thickness[axis] = Math.max(thickness[axis], found.thickness());
-        solved[axis] = Math.max(solved[axis], found.solvedThickness());
+        inside[axis] = Math.min(inside[axis], found.inside());
+        outside[axis] = Math.max(outside[axis], found.outside());
+        solved[axis] = Math.max(solved[axis], found.solvedOutside());
     }
 
     /** The layers of an axis' surface; those below where they change in its plane; empty where there is none. */

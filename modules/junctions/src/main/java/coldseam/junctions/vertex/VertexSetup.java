@@ -12,7 +12,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * vertices with equal setups have equal results.
  *
  * <p>There are three axes, 0, 1 and 2, each the outward normal of a surface (or, where a floor bears in, the way up); the
- * inner faces meet at the origin. Axis 2 is upright.
+ * inner faces meet at the origin, where walls step indoors from storey to storey those of the lower. Axis 2 is upright.
  *
  * @param rooms which of the eight octants are rooms: bit a + 2b + 4c, where a, b and c are 1 on the side of growing
  *     coordinates of axes 0, 1 and 2

@@ -61,7 +61,7 @@ final class VertexSpaces {
         int nearest = 0;
         double most = Double.NEGATIVE_INFINITY;
         for (int axis = 0; axis < 3; axis++) {
-            double past = sections.middle(axis, cell[axis]) - sections.thickness[axis];
+            double past = sections.middle(axis, cell[axis]) - sections.outside[axis];
             octant |= past > 0 ? 1 << axis : 0;
             if (past > most && !setup.room(octant ^ 1 << axis)) {
                 most = past;

@@ -284,6 +284,74 @@ class VertexTest {
         }
     }
 
+    /** Walls over thicker ones, and the steps of their inner faces in the two planes; outer faces are one where these are 0.12 m. */
+    private static VertexSetup overThickerWalls(double one, double other) {
+        Assembly lower = Samples.assembly(
+                "lower wall",
+                Samples.layer("stone", 1.1, 300, Role.STRUCTURE),
+                Samples.layer("board", 0.035, 150, Role.INSULATION));
+        Assembly upper = Samples.assembly(
+                "upper wall",
+                Samples.layer("stone", 1.1, 180, Role.STRUCTURE),
+                Samples.layer("board", 0.035, 150, Role.INSULATION));
+        Detail change = detail("change of wall at a floor", "- band: wall\n- band: wall above\n");
+        JunctionSetup straight = setup(JunctionKind.WALL_CHANGE_AT_FLOOR, lower, Optional.of(upper), 180);
+        return new VertexSetup(
+                0b0001_0001,
+                Lists.immutable.of(
+                        new EdgeEnd(0, false, 1, 2, change, straight.stepped(other)),
+                        new EdgeEnd(1, false, 0, 2, change, straight.stepped(one)),
+                        new EdgeEnd(
+                                2,
+                                false,
+                                0,
+                                1,
+                                corner(),
+                                setup(JunctionKind.OUTSIDE_CORNER, lower, Optional.of(lower), 90)),
+                        new EdgeEnd(
+                                2,
+                                true,
+                                0,
+                                1,
+                                corner(),
+                                setup(JunctionKind.OUTSIDE_CORNER, upper, Optional.of(upper), 90))),
+                true);
+    }
+
+    /** Where the walls step indoors from storey to storey, the corner above stands as much farther out, and each cut is its section. */
+    @ParameterizedTest
+    @CsvSource({"0.12, 0.12", "0.12, 0.05", "-0.06, 0.12"})
+    void aCornerStepsWithItsWalls(double one, double other) {
+        VertexSetup setup = overThickerWalls(one, other);
+        VertexBody composed = VertexBody.of("v", setup, BuiltIn.LIBRARY);
+        for (EdgeEnd end : setup.edges()) {
+            Interval plane = Conduction.solve(
+                            CutPlanes.section(composed.heatFlow(), composed.side(end.along(), end.growing() ? 1 : 0)),
+                            new Accuracy(2e-5, 400_000))
+                    .coupling("indoor", "outdoor");
+            JunctionResult own = EDGES.compute(end.detail(), end.setup());
+            boolean above = end.growing();
+            double straight = end.along() < 2
+                    ? own.legs().getFirst().transmittance() * composed.length(2, 0, true)
+                            + own.legs().getLast().transmittance() * composed.length(2, 1, true)
+                    : own.legs().getFirst().transmittance()
+                            * (composed.length(0, 0, true) + composed.length(1, 0, true) + (above ? one + other : 0));
+            // As above: both are intervals of one value, but for where they are cut.
+            assertEquals(
+                    own.psiInternal().middle(),
+                    plane.middle() - straight,
+                    1e-5 + (plane.width() + own.psiInternal().width()) / 2,
+                    end.along() + " " + end.growing());
+        }
+        VertexResult result = computed(setup);
+        assertTrue(result.heat().isEmpty(), "no one corner is where lengths end");
+        double worst = setup.edges()
+                .collectDouble(end -> EDGES.compute(end.detail(), end.setup()).temperatureFactor())
+                .min();
+        assertTrue(result.temperatureFactor() < worst + 0.002);
+        assertTrue(result.temperatureFactor() > worst - 0.15, "no hole in it");
+    }
+
     /** Two walls on a slab; the third axis points down. */
     private static VertexSetup onGround(String slabEdge, boolean framed) {
         JunctionSetup edge =
