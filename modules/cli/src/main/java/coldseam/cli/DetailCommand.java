@@ -144,7 +144,7 @@ final class DetailCommand implements Callable<Integer> {
             lines.fold("The house has this kind of "
                     + (detail.kind() instanceof PointKind
                             ? "point in " + places + " sets"
-                            : "junction between " + places + " different sets of layers or angles")
+                            : "junction between " + places + " different sets of layers, angles or steps")
                     + "; this is the first. \"coldseam catalogue --house … --kind …\" lists them all.");
         }
         lines.numbers(result);

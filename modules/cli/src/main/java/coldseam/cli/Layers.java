@@ -179,12 +179,13 @@ record Layers(
         return Lists.immutable.of(new Place<>(build.setup(kind), "typical build-up"));
     }
 
-    /** What a sweep of a kind is made for: of junctions between the same build-ups, spaces and frames the first. */
+    /** What a sweep of a kind is made for: of junctions between the same build-ups, spaces and frames, with one step, the first. */
     ImmutableList<Place<JunctionSetup>> swept(JunctionKind kind) {
         return junctions(kind)
                 .distinctBy(place -> Lists.immutable.of(
                         place.setup().first(),
                         place.setup().second(),
+                        place.setup().innerStep(),
                         place.setup().firstExposure(),
                         place.setup().secondExposure(),
                         place.setup().opening()));

@@ -33,6 +33,7 @@ class RightAngledCornersTest {
     @ValueSource(
             strings = {
                 "shapes/bay",
+                "shapes/cape-over-cellar",
                 "shapes/hillside",
                 "shapes/part-cellar",
                 "shapes/split-level",
@@ -52,6 +53,18 @@ class RightAngledCornersTest {
     private static boolean aslant(VertexRow row) {
         return row.obstacle().filter(VertexRow.Obstacle.ASLANT::equals).isPresent()
                 || row.reasons().notEmpty() && row.reasons().allSatisfy(each -> each.contains("aslant"));
+    }
+
+    /** Flush outside, stepped indoors: the eaves' rafters are drawn aslant, the rest is computed. */
+    @Test
+    void thoseOfWallsThatStepIndoorsAreComputed() throws IOException {
+        Audit audit = HouseAudit.of(HOUSES.resolve("shapes/cape-over-cellar.yaml"), BENCH)
+                .compute();
+        String count = VertexWords.count(audit);
+        assertTrue(
+                count.startsWith(
+                        "8 of 12 corners where edges meet are computed, 4 on the ground, 4 where walls change"),
+                count);
     }
 
     @Test

@@ -10,6 +10,7 @@ import coldseam.audit.Finding;
 import coldseam.audit.house.HouseAudit;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.JunctionResult;
 import coldseam.report.words.HonestWords;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -139,6 +140,44 @@ class SidesChangeTest {
                 .distinct();
         assertEquals(Lists.immutable.of("layer-broken"), rules);
         assertTrue(worstCorner(audit) > -0.06, "psi " + worstCorner(audit));
+    }
+
+    /** A cellar of block insulated inside, a frame wall on it outside: they overlap at the rim, lose little, and do not join. */
+    @Test
+    void boardsThatOverlapAtTheRimAreNoJoint() throws IOException {
+        Files.copy(
+                HOUSES.resolve("details/foundation-rim-board-inside.yaml"),
+                folder.resolve("foundation-rim-board-inside.yaml"));
+        String cape = Files.readString(HOUSES.resolve("shapes/cape-over-cellar.yaml"));
+        int from = cape.indexOf("  block wall:\n");
+        String inside = "  block wall:\n    layers:\n"
+                + "    - {material: gypsum plasterboard, thickness: 1/2 in, role: finish}\n"
+                + "    - {material: airtight membrane, thickness: 0.2 mm, role: membrane, controls: [air, vapour]}\n"
+                + "    - {material: extruded polystyrene board, thickness: 5 in, role: insulation, controls: [heat]}\n"
+                + "    - {material: concrete block, thickness: 7 5/8 in, role: structure}\n"
+                + "    - {material: bitumen sheet, thickness: 4 mm, role: membrane, controls: [water]}\n"
+                + "    - {material: cement render, thickness: 1/2 in, role: cladding}\n";
+        Path file = folder.resolve("cape.yaml");
+        Files.writeString(
+                file,
+                cape.substring(0, from)
+                        + inside
+                        + cape.substring(cape.indexOf("  frame wall:\n"))
+                                .replace("foundation-rim-boards-pass", "foundation-rim-board-inside.yaml"));
+        JunctionResult rim = HouseAudit.of(file, Bench.SHARED)
+                .compute()
+                .junctions()
+                .detect(row -> row.edge().kind() == JunctionKind.FOUNDATION_WALL_TOP)
+                .sheet()
+                .orElseThrow()
+                .result();
+        // The blocks' inner face lies 5 in behind the boards'; the studs' stands back from it.
+        assertEquals(8.625 * 0.0254, rim.setup().innerStep(), 0.001);
+        assertFalse(rim.penLine().unbroken());
+        assertTrue(
+                rim.controls().allSatisfy(line -> line.match(way -> true, end -> false, side -> false, not -> false)));
+        assertTrue(rim.psiExternal().upper() < 0.01, () -> "psi " + rim.psiExternal());
+        assertTrue(rim.temperatureFactor() > 0.8, () -> "fRsi " + rim.temperatureFactor());
     }
 
     /** No shape can show a house's inner walls. */

@@ -4,7 +4,6 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
-import coldseam.envelope.KindForm;
 import coldseam.envelope.Opening;
 import coldseam.envelope.OwnPsi;
 import coldseam.envelope.shell.Edge;
@@ -37,6 +36,9 @@ final class JunctionPlan {
     private static final double ALIKE = 0.01;
 
     private static final double PARTS_OF_A_METRE = 1e6;
+
+    /** m, within which two steps are one, for the same reason. */
+    private static final double ALIKE_STEPS = 5e-4;
 
     private final House house;
     private final Shell shell;
@@ -110,20 +112,22 @@ final class JunctionPlan {
         return catalogue.find(choice.detail()).map(detail -> detail.with(choice.parameters()));
     }
 
-    /** The setup of an edge: that of an edge before it where only a hair's breadth of angle sets them apart. */
+    /** The setup of an edge: that of an edge before it where only a hair's breadth of angle or step sets them apart. */
     private Optional<JunctionSetup> setup(Edge edge) {
         for (JunctionSetup before : setups) {
             if (Math.abs(before.angle() - edge.angle()) <= ALIKE
-                    && setup(edge, before.angle()).equals(Optional.of(before))) {
+                    && Math.abs(before.innerStep() - innerStep(edge)) <= ALIKE_STEPS
+                    && setup(edge, before.angle(), before.innerStep()).equals(Optional.of(before))) {
                 return Optional.of(before);
             }
         }
-        Optional<JunctionSetup> own = setup(edge, Math.rint(edge.angle() * PARTS_OF_A_DEGREE) / PARTS_OF_A_DEGREE);
+        Optional<JunctionSetup> own =
+                setup(edge, Math.rint(edge.angle() * PARTS_OF_A_DEGREE) / PARTS_OF_A_DEGREE, innerStep(edge));
         own.ifPresent(setups::add);
         return own;
     }
 
-    private Optional<JunctionSetup> setup(Edge edge, double angle) {
+    private Optional<JunctionSetup> setup(Edge edge, double angle, double innerStep) {
         Optional<Assembly> first = edge.first().assembly();
         Optional<Assembly> second = edge.second().flatMap(Surface::assembly);
         if (first.isEmpty() || edge.second().isPresent() && second.isEmpty()) {
@@ -138,7 +142,7 @@ final class JunctionPlan {
                 first.get(),
                 second,
                 angle,
-                innerStep(edge),
+                innerStep,
                 firstExposure,
                 secondExposure,
                 edge.opening().map(JunctionPlan::frameOnly),

@@ -429,6 +429,31 @@ class ShapeHousesTest {
         assertEquals(0, ShellBuilderTest.length(shell, JunctionKind.WALL_THICKNESS_CHANGE), NODES);
     }
 
+    /** In feet and inches; outer faces are 6 1/2 in outside of the structure's, below a coat and above siding alike. */
+    @Test
+    void capeOverCellar() throws IOException {
+        Shell shell = shell("cape-over-cellar");
+        double inch = 0.0254;
+        double long34 = (34 * 12 + 13) * inch;
+        double short26 = (26 * 12 + 13) * inch;
+        // The floor's underside lies 12 in and a foil below its upper face.
+        assertEquals(long34 * 96 * inch, area(shell, "cellar south wall, below ground"), long34 * 0.0003);
+        assertEquals(short26 * 18 * inch, area(shell, "cellar east wall"), NODES);
+        JunctionKind top = JunctionKind.FOUNDATION_WALL_TOP;
+        assertEquals(
+                2 * (long34 + short26) - 36 * inch, ShellBuilderTest.length(shell, top), NODES, "without the door");
+        for (Edge edge : shell.edges().select(each -> each.kind() == top)) {
+            // 1/2 in of plaster and 7 5/8 in of block, less 1/2 in of board, 3 1/2 in of studs and 1/2 in of sheathing.
+            assertEquals(3.625 * inch, edge.innerStep(), 1e-6, edge.name());
+            assertEquals(10 * inch, edge.floorThickness(), 1e-9, edge.name());
+        }
+        // Outside, the thickness of a membrane.
+        assertEquals(
+                0.0005 * 2 * (long34 + short26),
+                shell.steps().sumOfDouble(Surface::externalArea),
+                1e-4 * (long34 + short26));
+    }
+
     @Test
     void walkOut() throws IOException {
         Shell shell = shell("walk-out");

@@ -119,8 +119,9 @@ record Scene(
 
     private static Optional<Band> second(JunctionSetup setup) {
         return setup.kind().form().twoBuildUps()
-                ? setup.second().map(each -> Band.of(setup.kind(), 1, each, setup.secondExposure())
-                        .moved(setup.innerStep()))
+                ? setup.second()
+                        .map(each -> Band.of(setup.kind(), 1, each, setup.secondExposure())
+                                .moved(setup.innerStep()))
                 : Optional.empty();
     }
 

@@ -68,6 +68,13 @@ final class DetailNumbers {
                     Table.Cell.of(Rich.of("U of the " + leg.name())),
                     Table.Cell.of(print.of(leg.transmittance(), Dimension.TRANSMITTANCE)));
         }
+        double step = junction.setup().innerStep();
+        if (step != 0) {
+            table = row(
+                    table,
+                    "inner face of the " + junction.legs().getLast().name() + ", farther " + (step > 0 ? "out" : "in"),
+                    print.of(Math.abs(step), Dimension.THICKNESS));
+        }
         table = coldest(table);
         table = row(
                 table,
