@@ -14,6 +14,7 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.Photograph;
 import coldseam.junctions.section.Composer;
 import java.util.regex.Pattern;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
@@ -34,17 +35,36 @@ final class CatalogueWordsTest {
         int read = 0;
         for (Detail detail : CatalogueFile.builtIn().details().select(CatalogueWordsTest::fitsFrames)) {
             read++;
-            Lists.immutable
-                    .of(detail.name(), detail.looksLike())
-                    .newWithAll(detail.order())
-                    .newWithAll(detail.failures())
-                    .newWithAll(detail.photographs().collect(Photograph::shows))
+            told(detail)
                     .select(line -> OF_MASONRY.matcher(line).find()
                             && !BESIDE.matcher(line).find())
                     .forEach(line -> faults.add(detail.id() + ": " + line));
         }
         assertTrue(read > 150, read + " details");
         assertEquals("", faults.makeString("\n"));
+    }
+
+    private static ImmutableList<String> told(Detail detail) {
+        return Lists.immutable
+                .of(detail.name(), detail.looksLike())
+                .newWithAll(detail.order())
+                .newWithAll(detail.failures())
+                .newWithAll(detail.photographs().collect(Photograph::shows));
+    }
+
+    /** Each length has its unit, or it is not put into inches with the rest: "150 to 8 in". */
+    @Test
+    void bothEndsOfARangeHaveTheirUnit() {
+        Pattern bare = Pattern.compile("\\d to \\d+(\\.\\d+)? (mm|m)\\b");
+        assertEquals(
+                "",
+                CatalogueFile.builtIn()
+                        .details()
+                        .select(detail -> told(detail)
+                                .newWithAll(detail.cautions())
+                                .anySatisfy(line -> bare.matcher(line).find()))
+                        .collect(Detail::id)
+                        .makeString("\n"));
     }
 
     /** Whether it is laid on framed walls, or goes through what may be one; what is of masonry by its kind does not. */
