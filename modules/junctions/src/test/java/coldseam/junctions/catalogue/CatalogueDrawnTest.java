@@ -100,7 +100,7 @@ final class CatalogueDrawnTest {
 
     /** A length that is told, or a range of them; one that only says when something else is needed is none of the drawing's. */
     private static final Pattern LENGTH =
-            Pattern.compile("(?<!less than )(?<!lower than )(?:\\b(\\d+) to )?\\b(\\d+) mm\\b(?! lower)");
+            Pattern.compile("(?<!less than )(?<!lower than )(?:\\b(\\d+)(?: mm)? to )?\\b(\\d+) mm\\b(?! lower)");
 
     /** m, of what a detail's file gives between its parameters and its order. */
     private static final Pattern SIZE = Pattern.compile("\\b(\\d+(?:\\.\\d+)?) (mm|m)\\b");
