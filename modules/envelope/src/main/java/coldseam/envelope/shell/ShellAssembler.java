@@ -34,6 +34,9 @@ final class ShellAssembler {
     /** z of a unit normal, downwards, of a floor that is walked on: 8° off the level and less; our own rule. */
     private static final double WALKED = 0.99;
 
+    /** m² and m³, up to which there is nothing but round-off: corners lie on a lattice of a micrometre. */
+    private static final double NOTHING = 1e-6;
+
     private final House house;
     private final BodyFacets body;
     private final ShellFaults faults;
@@ -98,7 +101,7 @@ final class ShellAssembler {
     /** Surfaces of which nothing is left between the thicknesses of what they meet. */
     private void nothing(Shell shell) {
         for (Surface surface : shell.surfaces()) {
-            if (!(surface.internalArea() > 0)) {
+            if (!(surface.internalArea() > NOTHING)) {
                 faults.add(
                         ShellFault.Part.SURFACE,
                         surface.name(),
@@ -109,7 +112,7 @@ final class ShellAssembler {
                         surface.internalArea());
             }
         }
-        if (!(shell.floorArea() > 0 && shell.internalVolume() > 0)) {
+        if (!(shell.floorArea() > NOTHING && shell.internalVolume() > NOTHING)) {
             faults.add(
                     ShellFault.Part.BODY,
                     "",

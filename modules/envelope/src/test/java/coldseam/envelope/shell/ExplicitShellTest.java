@@ -28,6 +28,9 @@ class ExplicitShellTest {
     /** The slab's underside lies at 0 m. */
     private final MutableList<Body.Level> levels = Lists.mutable.of(new Body.Level("ground floor", 0.5, 0));
 
+    /** m, z of the ground all round. */
+    private double ground;
+
     private void point(String name, double x, double y, double z) {
         points.put(name, new Point3(x, y, z));
     }
@@ -43,7 +46,7 @@ class ExplicitShellTest {
 
     private Shell build() {
         return ShellBuilder.build(Houses.house(new Body.Explicit(
-                points.toImmutable(), surfaces.toImmutable(), 0, Lists.immutable.empty(), levels.toImmutable())));
+                points.toImmutable(), surfaces.toImmutable(), ground, Lists.immutable.empty(), levels.toImmutable())));
     }
 
     /** A room of 10 m × 4 m × 3 m under a terrace before a room of 10 m × 4 m under a roof that rises from 4 m to 6 m. */
@@ -522,5 +525,55 @@ class ExplicitShellTest {
         assertTrue(shell.closed());
         // The lower floor from inner face to inner face of its walls, the upper one from there on.
         assertEquals(9.2 * 7.2, shell.floorArea(), 1e-6);
+    }
+
+    /** The same where all ground lies elsewhere. */
+    @Test
+    void aCellarLiesSoFarUnderItsOwnGround() {
+        for (double up : new double[] {-3, 2}) {
+            ground = up;
+            assertEquals(JunctionKind.SLAB_EDGE, besideAColdRoom(0.49 - up));
+            assertEquals(JunctionKind.CELLAR_SLAB_EDGE, besideAColdRoom(0.51 - up));
+        }
+    }
+
+    /** A wall that begins or ends a hair off a level is of one storey; further off a strip of it is of the other. */
+    @Test
+    void aWallAHairOffALevelIsNotCut() {
+        for (double off : new double[] {-0.025, -0.008, 0, 0.008, 0.025}) {
+            stacked(0, "wall", Exposure.outdoors(), "thin", Exposure.outdoors());
+            levels.set(0, new Body.Level("ground floor", 0.5, 0));
+            levels.removeIf(level -> level.name().equals("upper floor"));
+            levels.add(new Body.Level("upper floor", 1 + off, 0.3));
+            ImmutableList<String> names = build().surfaces().collect(Surface::name);
+            assertEquals(off > 0.01, names.contains("high, ground floor"), names + " at " + off);
+            assertEquals(off < -0.01, names.contains("low, upper floor"), names + " at " + off);
+            assertEquals(off <= 0.01, names.contains("high"), names + " at " + off);
+            assertEquals(off >= -0.01, names.contains("low"), names + " at " + off);
+            assertTrue(names.contains("a wall 2, upper floor"), names.toString());
+        }
+    }
+
+    /** A level at which every wall begins anew is reached, as one that they all pass; a hair over or under it, too. */
+    @Test
+    void allWallsMayBeginAtALevel() {
+        box("a", 0, 0, 0);
+        surfaces.removeIf(each -> each.name().matches("a wall [0-3]"));
+        for (int i = 0; i < 4; i++) {
+            Point3 foot = points.get("a" + i);
+            point("m" + i, foot.x(), foot.y(), 1);
+        }
+        for (int i = 0; i < 4; i++) {
+            int j = (i + 1) % 4;
+            surface("low " + i, Body.Use.WALL, "wall", "a" + i, "a" + j, "m" + j, "m" + i);
+            surface("high " + i, Body.Use.WALL, "wall", "m" + i, "m" + j, "at" + j, "at" + i);
+        }
+        levels.add(new Body.Level("upper floor", 1, 0.3));
+        for (double off : new double[] {-0.008, 0, 0.008}) {
+            levels.set(1, new Body.Level("upper floor", 1 + off, 0.3));
+            Shell shell = build();
+            assertTrue(shell.closed());
+            assertEquals(16, ShellBuilderTest.length(shell, JunctionKind.INTERMEDIATE_FLOOR), ROUND_OFF);
+        }
     }
 }

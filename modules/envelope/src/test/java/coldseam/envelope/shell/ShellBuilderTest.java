@@ -8,9 +8,12 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point3;
+import coldseam.envelope.Selector;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 import org.junit.jupiter.api.Test;
 
 /** Bodies whose shells can be worked out by hand. Houses' assemblies: 0.1 m structure inside, insulation outside. */
@@ -647,5 +650,49 @@ class ShellBuilderTest {
             assertEquals(beside.exposure().kind(), under.exposure().kind());
             assertEquals(8 * (2.5 - 0.5 + 0.5), under.externalArea(), ROUND_OFF);
         }
+    }
+
+    /** Where its house stands 25° off the compass, a side's walls face 25° past its own way: nearer to the one between two. */
+    @Test
+    void sidesAreCalledByTheWayTheirWallsFace() {
+        Shell along = build(Houses.body(Houses.flat(), BOX));
+        assertEquals(Lists.immutable.of("south", "east", "north", "west"), names(along, 0));
+        for (int degrees : new int[] {25, 65}) {
+            Shell turned = build(AnyAngleTest.turned(Houses.body(Houses.flat(), BOX), degrees));
+            assertEquals(
+                    Lists.immutable.of("south-east", "north-east", "north-west", "south-west"), names(turned, degrees));
+        }
+        assertEquals(
+                Lists.immutable.of("south", "east", "north", "west"),
+                names(build(AnyAngleTest.turned(Houses.body(Houses.flat(), BOX), 20)), 20));
+    }
+
+    /** What the sides are called on which the box's walls stand, as they are numbered. */
+    private static ImmutableList<String> names(Shell shell, int degrees) {
+        return Lists.immutable
+                .of(0, 1, 2, 3)
+                .collect(i ->
+                        shell.nameOf(surface(shell, "ground floor wall " + i).side()));
+    }
+
+    /** A selector of kinds and names means what is of one of those kinds and beside all of those surfaces. */
+    @Test
+    void selectorsMeanKindsAndSurfacesAtOnce() {
+        Shell shell = build(Houses.body(Houses.flat(), BOX));
+        assertEquals(4, meant(shell, Sets.immutable.of(JunctionKind.OUTSIDE_CORNER)));
+        assertEquals(8, meant(shell, Sets.immutable.of(JunctionKind.OUTSIDE_CORNER, JunctionKind.SLAB_EDGE)));
+        assertEquals(0, meant(shell, Sets.immutable.of(JunctionKind.INSIDE_CORNER)));
+        assertEquals(12, meant(shell, Sets.immutable.empty()));
+        assertEquals(4, meant(shell, Sets.immutable.empty(), "ground floor wall 0"));
+        assertEquals(2, meant(shell, Sets.immutable.of(JunctionKind.OUTSIDE_CORNER), "ground floor wall 0"));
+        assertEquals(1, meant(shell, Sets.immutable.empty(), "ground floor wall 0", "ground floor wall 1"));
+        assertEquals(0, meant(shell, Sets.immutable.empty(), "ground floor wall 0", "ground floor wall 2"));
+        assertEquals(
+                0,
+                meant(shell, Sets.immutable.of(JunctionKind.SLAB_EDGE), "ground floor wall 0", "ground floor wall 1"));
+    }
+
+    private static int meant(Shell shell, ImmutableSet<JunctionKind> kinds, String... surfaces) {
+        return shell.edges().count(edge -> edge.isMeantBy(new Selector(kinds, Lists.immutable.of(surfaces))));
     }
 }

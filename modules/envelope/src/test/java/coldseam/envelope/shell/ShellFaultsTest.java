@@ -110,6 +110,11 @@ class ShellFaultsTest {
         assertTrue(faults.get(0).contains("Surface \"a wall 0\": nothing is left of it"), faults.get(0));
         assertTrue(faults.get(0).contains("inside. Make it larger"), faults.get(0));
         assertTrue(faults.getLast().contains("nothing is left indoors"), faults.getLast());
+        // Up to the ceiling's inner face there is exactly nothing of each wall.
+        assertEquals(
+                4 + 1,
+                faults(Houses.body(Houses.flat(), Houses.storey("a", Houses.rectangle(0, 0, 5, 5), 0.1, "wall")))
+                        .size());
     }
 
     @Test

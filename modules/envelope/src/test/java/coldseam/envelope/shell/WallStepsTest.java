@@ -104,4 +104,31 @@ class WallStepsTest {
             assertTrue(shell.closed());
         }
     }
+
+    /** A jog of walls in ground with heights of its own: the ground at either side of it is that of the corner it stands at. */
+    @Test
+    void aJogStandsInTheGroundOfItsCorner() {
+        Body.Storey storey =
+                ground(Houses.points(0, 0, 4, 0, 10, 0, 10, 8, 0, 8), "thin", "wall", "wall", "wall", "wall");
+        Shell shell = ShellBuilder.build(Houses.house(new Body.Storeys(
+                Body.FootprintLine.INNER_FACE,
+                Lists.immutable.of(storey),
+                Houses.slab(),
+                Houses.flat(),
+                Lists.immutable.empty(),
+                Lists.immutable.of(1.0, 0.8, 1.0, 0.0, 0.0))));
+        assertTrue(shell.closed());
+        // From the slab's underside up, 1.5 m, 1.3 m, 1.5 m, 0.5 m; the north wall stands on level ground.
+        double[] below = {4.4 * 1.4, 6.4 * 1.4, 8.8 * 1.0, 0, 8.7 * 1.0};
+        for (int i = 0; i < 5; i++) {
+            String name = "ground floor wall " + i + ", below ground";
+            assertEquals(
+                    below[i],
+                    shell.surfaces()
+                            .select(surface -> surface.name().equals(name))
+                            .sumOfDouble(Surface::externalArea),
+                    ROUND_OFF,
+                    name);
+        }
+    }
 }

@@ -31,9 +31,9 @@ public final class StepZones {
      * @param from its start, counterclockwise around the storey
      * @param to its end
      * @param wall its build-up
-     * @param next its neighbour at its end where no jog lies between, by its number in the list
+     * @param next its neighbour at its end by its number in the list; negative where a jog lies between
      */
-    public record Side(Vertex from, Vertex to, Optional<Assembly> wall, Optional<Integer> next) {
+    public record Side(Vertex from, Vertex to, Optional<Assembly> wall, int next) {
 
         public double length() {
             return to.minus(from).length();
@@ -128,29 +128,27 @@ public final class StepZones {
         for (Strip strip : strips.toImmutable()) {
             Side in = inner.get(strip.inner());
             Side out = outer.get(strip.outer());
-            in.next().ifPresent(next -> {
-                for (Strip other : strips.select(s -> s.inner() == next)) {
-                    Side inNext = inner.get(next);
-                    Side outNext = outer.get(other.outer());
-                    Vertex corner = crossing(out, outNext);
-                    if (corner == null) {
-                        continue;
-                    }
-                    double end = Math.min(in.length(), in.place(corner));
-                    double start = Math.max(0, inNext.place(corner));
-                    // A hair: where the outer storey has its corner elsewhere, what lies there is no step.
-                    double near = HAIR * Vertex.PER_METRE;
-                    if (Math.abs(strip.to() - end) <= near && Math.abs(other.from() - start) <= near) {
-                        add(Lists.immutable.of(
-                                in.to(),
-                                corner,
-                                out.across(in, strip.to()),
-                                outNext.across(inNext, other.from()),
-                                in.at(strip.to()),
-                                inNext.at(other.from())));
-                    }
+            for (Strip other : strips.select(s -> s.inner() == in.next())) {
+                Side inNext = inner.get(in.next());
+                Side outNext = outer.get(other.outer());
+                Vertex corner = crossing(out, outNext);
+                if (corner == null) {
+                    continue;
                 }
-            });
+                double end = Math.min(in.length(), in.place(corner));
+                double start = Math.max(0, inNext.place(corner));
+                // A hair: where the outer storey has its corner elsewhere, what lies there is no step.
+                double near = HAIR * Vertex.PER_METRE;
+                if (Math.abs(strip.to() - end) <= near && Math.abs(other.from() - start) <= near) {
+                    add(Lists.immutable.of(
+                            in.to(),
+                            corner,
+                            out.across(in, strip.to()),
+                            outNext.across(inNext, other.from()),
+                            in.at(strip.to()),
+                            inNext.at(other.from())));
+                }
+            }
         }
     }
 

@@ -247,8 +247,7 @@ final class StoreyPlan implements PlanRegions.Areas {
             if (side >= 0) {
                 Body.Wall wall = stacks.storey(storey).walls().get(side);
                 // In the list sides stand in their own order.
-                Optional<Integer> follower =
-                        Optional.of(outer.sides().get(next)).filter(each -> each >= 0);
+                int follower = outer.sides().get(next);
                 sides.add(new StepZones.Side(corners.get(i), corners.get(next), find(wall.assembly()), follower));
             }
         }

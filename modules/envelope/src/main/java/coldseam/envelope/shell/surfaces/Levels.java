@@ -76,7 +76,7 @@ final class Levels {
                         floor.inset()));
         ImmutableList<Facet> walls = facets.select(facet -> facet.use() == Body.Use.WALL);
         for (Body.Level level : levels.drop(1)) {
-            if (walls.noneSatisfy(wall -> low(wall) < level.height() && high(wall) > level.height() + NEAR)) {
+            if (walls.noneSatisfy(wall -> low(wall) <= level.height() + NEAR && high(wall) > level.height() + NEAR)) {
                 faults.add(
                         ShellFault.Part.STOREY,
                         level.name(),

@@ -116,4 +116,21 @@ class FootprintTest {
         }
         return all.toImmutable();
     }
+
+    /** So it is with whichever side the outline begins, and at every angle. */
+    @Test
+    void whereverASideIsGoneItRunsBack() {
+        ImmutableList<Point2> outline = points(0, 0, 10, 0, 10, 8, 6, 8, 6, 4, 4, 4, 4, 8, 0, 8);
+        for (int first = 0; first < 8; first++) {
+            ImmutableList<Point2> begun = outline.drop(first).newWithAll(outline.take(first));
+            for (int degrees = 0; degrees < 360; degrees += 15) {
+                double sine = Math.sin(Math.toRadians(degrees));
+                double cosine = Math.cos(Math.toRadians(degrees));
+                Footprint plan = of(
+                        begun.collect(p -> new Point2(p.x() * cosine - p.y() * sine, p.x() * sine + p.y() * cosine)));
+                assertFalse(plan.moved(alike(8, 0.999)).turnsBack(plan), first + ", " + degrees);
+                assertTrue(plan.moved(alike(8, 1.001)).turnsBack(plan), first + ", " + degrees);
+            }
+        }
+    }
 }

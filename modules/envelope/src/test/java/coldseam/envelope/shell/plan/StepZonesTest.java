@@ -1,0 +1,66 @@
+package coldseam.envelope.shell.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import coldseam.envelope.Point2;
+import coldseam.envelope.shell.lattice.Vertex;
+import java.util.Optional;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+
+/** Steps along the south side of a storey, 10 m long, whose walls are as thick as those of the storey that reaches further out. */
+class StepZonesTest {
+
+    /** m; corners lie on a lattice of a micrometre. */
+    private static final double LATTICE = 2e-6;
+
+    /** The step beside a side that runs from some place south of 0 m to some place south of 10 m, in mm. */
+    private static StepZones beside(double from, double to) {
+        return new StepZones(
+                Lists.immutable.of(side(0, -from / 1000, 10, -to / 1000)), Lists.immutable.of(side(0, 0, 10, 0)));
+    }
+
+    private static StepZones.Side side(double x, double y, double otherX, double otherY) {
+        return new StepZones.Side(
+                Vertex.inPlan(new Point2(x, y)), Vertex.inPlan(new Point2(otherX, otherY)), Optional.empty(), -1);
+    }
+
+    /** m along the side, of the step's two ends. */
+    private static void assertRuns(double from, double to, StepZones zones) {
+        ImmutableList<ImmutableList<Vertex>> ends = zones.ends();
+        assertEquals(2, ends.size());
+        for (int i = 0; i < 2; i++) {
+            for (Vertex end : ends.get(i)) {
+                assertEquals(i == 0 ? from : to, end.point().x(), LATTICE);
+            }
+        }
+    }
+
+    @Test
+    void aStepIsAsWideAsItsWidestEnd() {
+        assertRuns(0, 10, beside(4, 8));
+        assertEquals(0.008, beside(4, 8).widest(), LATTICE);
+        assertEquals(0.009, beside(9, 1).widest(), LATTICE);
+        assertEquals(0, beside(4, 11).ends().size(), "more than a hair has a room under or over it");
+        assertEquals(0, beside(-4, -8).ends().size());
+    }
+
+    /** Where the sides cross there is a step only as far as the outer one lies outside. */
+    @Test
+    void aStepEndsWhereTheSidesCross() {
+        assertRuns(2, 10, beside(-2, 8));
+        assertEquals(0.008, beside(-2, 8).widest(), LATTICE);
+        assertRuns(0, 7.5, beside(6, -2));
+        assertEquals(0.006, beside(6, -2).widest(), LATTICE);
+    }
+
+    /** Beside a part of the side, from 3 m to 7 m, it crosses 1 m from its western end. */
+    @Test
+    void aShorterSideCrossesWhereItIs() {
+        StepZones zones =
+                new StepZones(Lists.immutable.of(side(3, 0.002, 7, -0.006)), Lists.immutable.of(side(0, 0, 10, 0)));
+        assertRuns(4, 7, zones);
+        assertEquals(0.006, zones.widest(), LATTICE);
+    }
+}
