@@ -31,6 +31,9 @@ class ExplicitShellTest {
     /** m, z of the ground all round. */
     private double ground;
 
+    /** Points of ground that lies uneven. */
+    private final MutableList<String> terrain = Lists.mutable.empty();
+
     private void point(String name, double x, double y, double z) {
         points.put(name, new Point3(x, y, z));
     }
@@ -46,7 +49,7 @@ class ExplicitShellTest {
 
     private Shell build() {
         return ShellBuilder.build(Houses.house(new Body.Explicit(
-                points.toImmutable(), surfaces.toImmutable(), ground, Lists.immutable.empty(), levels.toImmutable())));
+                points.toImmutable(), surfaces.toImmutable(), ground, terrain.toImmutable(), levels.toImmutable())));
     }
 
     /** A room of 10 m × 4 m × 3 m under a terrace before a room of 10 m × 4 m under a roof that rises from 4 m to 6 m. */
@@ -317,6 +320,12 @@ class ExplicitShellTest {
         assertEquals(4 * 3 + 4 * 8, ShellBuilderTest.length(shell, JunctionKind.INTERMEDIATE_FLOOR), ROUND_OFF);
         assertEquals(9.2 * 7.2 + 2 * 2.2 * 7.2, shell.floorArea(), 1e-6);
         ShellPropertiesTest.assertSetBacks(shell);
+        // The terrace, 2 m high and 0.45 m thick, covers what lies under a level of 1.8 m.
+        levels.set(1, new Body.Level("towers", 1.8, 0.3));
+        Shell lower = build();
+        assertEquals("ground floor", ShellBuilderTest.surface(lower, "side 4").storey());
+        assertEquals("towers", ShellBuilderTest.surface(lower, "side 2").storey());
+        assertEquals("ground floor", ShellBuilderTest.surface(lower, "side 0").storey());
     }
 
     @Test
@@ -575,5 +584,39 @@ class ExplicitShellTest {
             assertTrue(shell.closed());
             assertEquals(16, ShellBuilderTest.length(shell, JunctionKind.INTERMEDIATE_FLOOR), ROUND_OFF);
         }
+    }
+
+    /**
+     * Two rooms on ground 2 m apart, floors 0.4 m and 0.6 m under their own: only the higher one's is a cellar's. Its walls stand
+     * beside its floor and are not cut at that level, which the lower room's pass.
+     */
+    @Test
+    void eachFloorLiesUnderItsOwnGround() {
+        box("a", 0, 0, -0.9);
+        box("b", 20, 0, 0.9);
+        for (String box : new String[] {"a", "b"}) {
+            for (int i = 0; i < 4; i++) {
+                Point3 foot = points.get(box + i);
+                point("g" + box + i, foot.x(), foot.y(), box.equals("a") ? 0 : 2);
+                terrain.add("g" + box + i);
+            }
+            change(box + " wall 2", Body.Use.WALL, new Exposure(Exposure.Kind.UNHEATED, "store", 0.6));
+        }
+        levels.set(0, new Body.Level("lower room", -0.4, 0));
+        levels.add(new Body.Level("higher room", 1.4, 0.5));
+        Shell shell = build();
+        assertEquals(JunctionKind.SLAB_EDGE, underTheColdRoom(shell, "a"));
+        assertEquals(JunctionKind.CELLAR_SLAB_EDGE, underTheColdRoom(shell, "b"));
+        ImmutableList<String> names = shell.surfaces().collect(Surface::name);
+        assertTrue(names.contains("b wall 2"), names.toString());
+        assertTrue(names.contains("a wall 2, lower room") && names.contains("a wall 2, higher room"), names.toString());
+        assertEquals("higher room", ShellBuilderTest.surface(shell, "b floor").storey());
+    }
+
+    private static JunctionKind underTheColdRoom(Shell shell, String box) {
+        return shell.edges()
+                .detect(edge -> edge.first().name().equals(box + " floor")
+                        && edge.second().orElseThrow().name().startsWith(box + " wall 2"))
+                .kind();
     }
 }

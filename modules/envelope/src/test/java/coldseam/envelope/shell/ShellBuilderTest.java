@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Selector;
 import java.util.OptionalDouble;
@@ -690,6 +691,18 @@ class ShellBuilderTest {
         assertEquals(
                 0,
                 meant(shell, Sets.immutable.of(JunctionKind.SLAB_EDGE), "ground floor wall 0", "ground floor wall 1"));
+    }
+
+    /** An opening's name means the four edges round it. */
+    @Test
+    void selectorsMeanOpenings() {
+        Shell shell = ShellBuilder.build(Houses.house(
+                Houses.body(Houses.flat(), BOX),
+                Lists.immutable.of(Houses.opening("window", Opening.Kind.WINDOW, "ground floor wall 0", 1, 1, -1, 1)),
+                Lists.immutable.empty()));
+        assertEquals(4, meant(shell, Sets.immutable.empty(), "window"));
+        assertEquals(4, meant(shell, Sets.immutable.empty(), "window", "ground floor wall 0"));
+        assertEquals(0, meant(shell, Sets.immutable.empty(), "window", "ground floor wall 1"));
     }
 
     private static int meant(Shell shell, ImmutableSet<JunctionKind> kinds, String... surfaces) {

@@ -133,4 +133,22 @@ class FootprintTest {
             }
         }
     }
+
+    /** A jog is square to its sides at every angle. */
+    @Test
+    void aJogAtAnyAngleIsSquare() {
+        ImmutableList<Point2> outline = points(0, 0, 4, 0, 10, 0, 10, 8, 0, 8);
+        for (int degrees = 0; degrees < 360; degrees += 15) {
+            double sine = Math.sin(Math.toRadians(degrees));
+            double cosine = Math.cos(Math.toRadians(degrees));
+            Footprint jog = of(outline.collect(
+                            p -> new Point2(p.x() * cosine - p.y() * sine, p.x() * sine + p.y() * cosine)))
+                    .moved(Lists.immutable.of(0.4, 0.3, 0.4, 0.4, 0.4));
+            assertEquals(10.8 * 8.8 - 6.4 * 0.1, jog.area(), ROUND_OFF);
+            int start = jog.sides().indexOf(-2);
+            Point2 a = jog.corners().get(start);
+            Point2 b = jog.end(start);
+            assertEquals(0.1, Math.hypot(b.x() - a.x(), b.y() - a.y()), ROUND_OFF);
+        }
+    }
 }

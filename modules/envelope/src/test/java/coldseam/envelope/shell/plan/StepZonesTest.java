@@ -63,4 +63,23 @@ class StepZonesTest {
         assertRuns(4, 7, zones);
         assertEquals(0.006, zones.widest(), LATTICE);
     }
+
+    /** A tenth of a millimetre is none, either way; a hair still is one. */
+    @Test
+    void whatIsTooSmallIsNoStep() {
+        assertEquals(0, beside(0.1, 0.1).ends().size());
+        assertEquals(2, beside(0.101, 0.101).ends().size());
+        assertEquals(2, beside(10, 10).ends().size());
+        StepZones.Side inner = side(0, 0, 10, 0);
+        assertEquals(0, steps(side(9.9999, -0.005, 15, -0.005), inner));
+        assertEquals(2, steps(side(9.9998, -0.005, 15, -0.005), inner));
+        assertEquals(0, steps(side(12, -0.005, 15, -0.005), inner), "beside it");
+        assertEquals(0, steps(side(15, -0.005, 0, -0.005), inner), "it runs the other way");
+    }
+
+    private static int steps(StepZones.Side outer, StepZones.Side inner) {
+        return new StepZones(Lists.immutable.of(outer), Lists.immutable.of(inner))
+                .ends()
+                .size();
+    }
 }
