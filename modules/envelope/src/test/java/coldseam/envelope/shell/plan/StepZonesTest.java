@@ -1,9 +1,12 @@
 package coldseam.envelope.shell.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Point2;
 import coldseam.envelope.shell.lattice.Vertex;
+import java.util.BitSet;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -81,5 +84,34 @@ class StepZonesTest {
         return new StepZones(Lists.immutable.of(outer), Lists.immutable.of(inner))
                 .ends()
                 .size();
+    }
+
+    /** Beyond a corner with a step on both sides, where the outer storey has its own no more than a hair from there. */
+    @Test
+    void betweenTwoStepsLiesOne() {
+        assertTrue(atTheCorner(10.009, 0, 1));
+        assertTrue(atTheCorner(9.99, 0, 1));
+        assertFalse(atTheCorner(9.989, 0, 1));
+        assertTrue(atTheCorner(10.009, 0.01, 1));
+        assertFalse(atTheCorner(10.009, 0.011, 1));
+        assertFalse(atTheCorner(10.009, 0, -1), "a jog lies between");
+    }
+
+    /** Whether the step covers the place beyond the south-eastern corner. */
+    private static boolean atTheCorner(double southEnds, double eastBegins, int next) {
+        StepZones.Side south = side(0, 0, 10, 0);
+        StepZones zones = new StepZones(
+                Lists.immutable.of(side(0, -0.008, southEnds, -0.008), side(10.009, eastBegins, 10.009, 8)),
+                Lists.immutable.of(
+                        new StepZones.Side(south.from(), south.to(), south.wall(), next), side(10, 0, 10, 8)));
+        return zones.covers(new Plan.Cell(
+                Plan.polygon(Lists.immutable
+                        .of(
+                                new Point2(10.003, -0.004),
+                                new Point2(10.005, -0.004),
+                                new Point2(10.005, -0.002),
+                                new Point2(10.003, -0.002))
+                        .collect(Vertex::inPlan)),
+                new BitSet()));
     }
 }
