@@ -83,48 +83,26 @@ public record JunctionSetup(
 
     /** The same junction at another angle, degrees. */
     public JunctionSetup at(double degrees) {
-        return new JunctionSetup(
-                kind,
-                first,
-                second,
-                degrees,
-                innerStep,
-                firstExposure,
-                secondExposure,
-                opening,
-                floorThickness,
-                upstand,
-                ground,
-                indoorTemperature,
-                outdoorTemperature);
+        return with(first, second, degrees, innerStep);
     }
 
     /** The same junction with the second's inner face so much farther out than the first's, m. */
     public JunctionSetup stepped(double metres) {
-        return new JunctionSetup(
-                kind,
-                first,
-                second,
-                angle,
-                metres,
-                firstExposure,
-                secondExposure,
-                opening,
-                floorThickness,
-                upstand,
-                ground,
-                indoorTemperature,
-                outdoorTemperature);
+        return with(first, second, angle, metres);
     }
 
     /** The same junction between other build-ups. */
     public JunctionSetup between(Assembly newFirst, Optional<Assembly> newSecond) {
+        return with(newFirst, newSecond, angle, innerStep);
+    }
+
+    private JunctionSetup with(Assembly newFirst, Optional<Assembly> newSecond, double newAngle, double newStep) {
         return new JunctionSetup(
                 kind,
                 newFirst,
                 newSecond,
-                angle,
-                innerStep,
+                newAngle,
+                newStep,
                 firstExposure,
                 secondExposure,
                 opening,

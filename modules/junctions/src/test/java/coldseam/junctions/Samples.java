@@ -151,19 +151,7 @@ public final class Samples {
     /** The same junction in a framed house: studs and rafters with wool between, boards outside, a ventilated cladding. */
     public static JunctionSetup framedSetup(JunctionKind kind) {
         JunctionSetup masonry = setup(kind);
-        return new JunctionSetup(
-                kind,
-                framed(kind.first()),
-                masonry.second().map(each -> framed(kind.second())),
-                masonry.angle(),
-                masonry.firstExposure(),
-                masonry.secondExposure(),
-                masonry.opening(),
-                masonry.floorThickness(),
-                masonry.upstand(),
-                masonry.ground(),
-                masonry.indoorTemperature(),
-                masonry.outdoorTemperature());
+        return masonry.between(framed(kind.first()), masonry.second().map(each -> framed(kind.second())));
     }
 
     private static Assembly framed(String band) {

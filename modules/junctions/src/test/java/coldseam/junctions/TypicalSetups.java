@@ -2,7 +2,6 @@ package coldseam.junctions;
 
 import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
 import coldseam.junctions.detail.Detail;
 import java.util.function.DoubleUnaryOperator;
@@ -40,19 +39,7 @@ public record TypicalSetups(double board) {
     }
 
     private static JunctionSetup with(JunctionSetup typical, DoubleUnaryOperator boards) {
-        return new JunctionSetup(
-                typical.kind(),
-                with(typical.first(), boards),
-                typical.second().map(each -> with(each, boards)),
-                typical.angle(),
-                typical.firstExposure(),
-                typical.secondExposure(),
-                typical.opening(),
-                typical.floorThickness(),
-                typical.upstand(),
-                typical.ground(),
-                typical.indoorTemperature(),
-                typical.outdoorTemperature());
+        return typical.between(with(typical.first(), boards), typical.second().map(each -> with(each, boards)));
     }
 
     /** Both ways of building. */
@@ -65,14 +52,7 @@ public record TypicalSetups(double board) {
                 assembly.name(),
                 assembly.layers()
                         .collect(layer -> layer.role() == Role.INSULATION
-                                ? new Layer(
-                                        layer.material(),
-                                        boards.applyAsDouble(layer.thickness()),
-                                        layer.role(),
-                                        layer.framing(),
-                                        layer.air(),
-                                        layer.taper(),
-                                        layer.controls())
+                                ? layer.thick(boards.applyAsDouble(layer.thickness()))
                                 : layer),
                 assembly.fasteners(),
                 assembly.gaps(),

@@ -66,7 +66,7 @@ final class JunctionPlan {
         ImmutableList<Detail> all = catalogue
                 .options(edge.kind())
                 .select(detail ->
-                        setup.filter(there -> !Composer.isFor(detail, there)).isEmpty());
+                        setup.map(there -> Composer.isFor(detail, there)).orElse(true));
         ImmutableList<Detail> candidates = chosen.isPresent()
                 ? Lists.immutable.of(chosen.get())
                 : own.isPresent() ? Lists.immutable.empty() : standingIn(all);
@@ -76,7 +76,7 @@ final class JunctionPlan {
                 candidates,
                 all.select(detail -> hindrance(detail, edge).isEmpty()),
                 all.select(detail -> detail.suits().waitsForParts(house.retrofit(), names(edge))
-                        && setup.filter(there -> !Composer.takes(detail, there)).isEmpty()),
+                        && setup.map(there -> Composer.takes(detail, there)).orElse(true)),
                 chosen.flatMap(detail -> hindrance(detail, edge))
                         .map(Lists.immutable::of)
                         .orElse(Lists.immutable.empty()),
@@ -89,12 +89,11 @@ final class JunctionPlan {
      * nothing is given the better ones.
      */
     private static ImmutableList<Detail> standingIn(ImmutableList<Detail> all) {
-        ImmutableList<Detail> rest = all.select(detail ->
+        return all.select(detail ->
                         detail.rank() == Rank.WORST || detail.drawing().forAnyBuild())
                 .toSortedList(Comparator.comparing(Detail::rank)
                         .thenComparing(detail -> !detail.drawing().forAnyBuild()))
                 .toImmutable();
-        return rest.isEmpty() ? all : rest;
     }
 
     /** Why a detail cannot be built at an edge, whatever its layers are. */

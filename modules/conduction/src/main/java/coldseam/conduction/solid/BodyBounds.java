@@ -1,5 +1,7 @@
 package coldseam.conduction.solid;
 
+import java.util.Arrays;
+
 /**
  * Both functionals of a set of unit solutions, evaluated from the fields alone, and the gap between them, cell by cell.
  *
@@ -195,13 +197,13 @@ final class BodyBounds {
     private void volume(int cell, double[][] rowUpper, double[][] rowLower) {
         double k = grid.k[cell];
         double volume = grid.size(cell, 0) * grid.size(cell, 1) * grid.size(cell, 2);
-        java.util.Arrays.fill(gapAt, 0);
+        Arrays.fill(gapAt, 0);
         for (int part = 0; part <= units; part++) {
             if (part == 0 && units == 1) {
                 continue;
             }
             double factor = (units == 1 ? 1 : 0.5) * volume / k;
-            java.util.Arrays.fill(residual, 0);
+            Arrays.fill(residual, 0);
             for (int r = Math.max(0, part - 1); r < (part == 0 ? units : part); r++) {
                 for (int d = 0; d < 3; d++) {
                     addResidual(k, gradient[r][d], density[r][d], residual, 27 * d);
@@ -211,8 +213,8 @@ final class BodyBounds {
         }
         for (int i = 0; i < units; i++) {
             for (int j = 0; j <= i; j++) {
-                rowUpper[i][j] += energy(volume, k, gradient[i], gradient[j]);
-                rowLower[i][j] += dual(volume, k, density[i], density[j]);
+                rowUpper[i][j] += product(volume, k, false, gradient[i], gradient[j]);
+                rowLower[i][j] += product(volume, k, true, density[i], density[j]);
             }
         }
         allow(cell, k, volume);
@@ -224,7 +226,8 @@ final class BodyBounds {
         }
     }
 
-    private static double energy(double volume, double k, double[][] one, double[][] other) {
+    /** The integral of two fields' product over a cell: times k of two gradients, by k of two densities. */
+    private static double product(double volume, double k, boolean densities, double[][] one, double[][] other) {
         double[] x = one[0];
         double[] y = one[1];
         double[] z = one[2];
@@ -233,24 +236,7 @@ final class BodyBounds {
         double[] otherZ = other[2];
         double sum = 0;
         for (int g = 0; g < 27; g++) {
-            double w = weight(volume, g) * k;
-            sum += w * x[g] * otherX[g];
-            sum += w * y[g] * otherY[g];
-            sum += w * z[g] * otherZ[g];
-        }
-        return sum;
-    }
-
-    private static double dual(double volume, double k, double[][] one, double[][] other) {
-        double[] x = one[0];
-        double[] y = one[1];
-        double[] z = one[2];
-        double[] otherX = other[0];
-        double[] otherY = other[1];
-        double[] otherZ = other[2];
-        double sum = 0;
-        for (int g = 0; g < 27; g++) {
-            double w = weight(volume, g) / k;
+            double w = densities ? weight(volume, g) / k : weight(volume, g) * k;
             sum += w * x[g] * otherX[g];
             sum += w * y[g] * otherY[g];
             sum += w * z[g] * otherZ[g];

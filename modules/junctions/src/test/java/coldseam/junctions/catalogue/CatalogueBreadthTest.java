@@ -376,7 +376,8 @@ final class CatalogueBreadthTest {
         CATALOGUE.junctions().castToList().parallelStream().forEach(detail -> {
             for (double[] odd : new double[][] {{-0.06, 0}, {0.02, -9}, {0.02, 9}}) {
                 try {
-                    JunctionSetup setup = turned(new TypicalSetups(odd[0]).setup(detail, TypicalBuild.FRAME), odd[1]);
+                    JunctionSetup typical = new TypicalSetups(odd[0]).setup(detail, TypicalBuild.FRAME);
+                    JunctionSetup setup = typical.at(typical.angle() + odd[1]);
                     Conduction.solve(
                             Composer.compose(detail, setup, BuiltIn.LIBRARY).heatFlow(), sketch);
                     solved.incrementAndGet();
@@ -389,21 +390,5 @@ final class CatalogueBreadthTest {
         });
         assertTrue(faults.isEmpty(), String.join("\n", faults));
         assertTrue(solved.get() > 2 * CATALOGUE.junctions().size(), solved + " solved, most were refused");
-    }
-
-    private static JunctionSetup turned(JunctionSetup setup, double degrees) {
-        return new JunctionSetup(
-                setup.kind(),
-                setup.first(),
-                setup.second(),
-                setup.angle() + degrees,
-                setup.firstExposure(),
-                setup.secondExposure(),
-                setup.opening(),
-                setup.floorThickness(),
-                setup.upstand(),
-                setup.ground(),
-                setup.indoorTemperature(),
-                setup.outdoorTemperature());
     }
 }

@@ -296,26 +296,7 @@ class VertexTest {
                 Samples.layer("board", 0.035, 150, Role.INSULATION));
         Detail change = detail("change of wall at a floor", "- band: wall\n- band: wall above\n");
         JunctionSetup straight = setup(JunctionKind.WALL_CHANGE_AT_FLOOR, lower, Optional.of(upper), 180);
-        return new VertexSetup(
-                0b0001_0001,
-                Lists.immutable.of(
-                        new EdgeEnd(0, false, 1, 2, change, straight.stepped(other)),
-                        new EdgeEnd(1, false, 0, 2, change, straight.stepped(one)),
-                        new EdgeEnd(
-                                2,
-                                false,
-                                0,
-                                1,
-                                corner(),
-                                setup(JunctionKind.OUTSIDE_CORNER, lower, Optional.of(lower), 90)),
-                        new EdgeEnd(
-                                2,
-                                true,
-                                0,
-                                1,
-                                corner(),
-                                setup(JunctionKind.OUTSIDE_CORNER, upper, Optional.of(upper), 90))),
-                true);
+        return over(change, straight.stepped(other), straight.stepped(one), lower, upper);
     }
 
     /** Where the walls step indoors from storey to storey, the corner above stands as much farther out, and each cut is its section. */
@@ -573,11 +554,17 @@ class VertexTest {
         JunctionKind change = JunctionKind.of("foundation wall to frame wall");
         Detail seam = detail(change.label(), "- band: foundation\n- band: wall\n");
         JunctionSetup edge = setup(change, below, Optional.of(above), 180);
+        return over(seam, edge, edge, below, above);
+    }
+
+    /** A corner of walls over which others go on, with the seams in its two planes. */
+    private static VertexSetup over(
+            Detail seam, JunctionSetup one, JunctionSetup other, Assembly below, Assembly above) {
         return new VertexSetup(
                 0b0001_0001,
                 Lists.immutable.of(
-                        new EdgeEnd(0, false, 1, 2, seam, edge),
-                        new EdgeEnd(1, false, 0, 2, seam, edge),
+                        new EdgeEnd(0, false, 1, 2, seam, one),
+                        new EdgeEnd(1, false, 0, 2, seam, other),
                         new EdgeEnd(
                                 2,
                                 false,

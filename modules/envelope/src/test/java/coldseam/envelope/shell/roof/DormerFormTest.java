@@ -106,20 +106,23 @@ class DormerFormTest {
         }
     }
 
+    private static void assertInItsPlanes(DormerForm form, DormerForm.Edge edge) {
+        for (boolean first : new boolean[] {true, false}) {
+            Point2 end = first ? edge.line().from() : edge.line().to();
+            double height = first ? edge.line().fromHeight() : edge.line().toHeight();
+            double own = Math.min(form.height(0, end), form.dormer().gabled() ? form.height(1, end) : 1e9);
+            assertEquals(own, height, ROUND_OFF, edge.toString());
+            assertTrue(height >= form.under(end) - ROUND_OFF);
+        }
+    }
+
     /** Every line's ends lie on a plane of its own, and where it meets the slope on that, too. */
     @Test
     void itsLinesLieInItsPlanes() {
         for (DormerForm form : new DormerForm[] {SHED, GABLED}) {
             double length = 0;
             for (DormerForm.Edge edge : form.edges()) {
-                for (boolean first : new boolean[] {true, false}) {
-                    Point2 end = first ? edge.line().from() : edge.line().to();
-                    double height =
-                            first ? edge.line().fromHeight() : edge.line().toHeight();
-                    double own = Math.min(form.height(0, end), form.dormer().gabled() ? form.height(1, end) : 1e9);
-                    assertEquals(own, height, ROUND_OFF, edge.toString());
-                    assertTrue(height >= form.under(end) - ROUND_OFF);
-                }
+                assertInItsPlanes(form, edge);
                 length += Math.hypot(
                         edge.line().to().x() - edge.line().from().x(),
                         edge.line().to().y() - edge.line().from().y());
@@ -257,14 +260,7 @@ class DormerFormTest {
         assertEquals(2 * 0.6 + 2 * 0.25 / 2, area(gabled.parts()), ROUND_OFF);
         for (DormerForm form : new DormerForm[] {steep, gabled}) {
             for (DormerForm.Edge edge : form.edges()) {
-                for (boolean first : new boolean[] {true, false}) {
-                    Point2 end = first ? edge.line().from() : edge.line().to();
-                    double height =
-                            first ? edge.line().fromHeight() : edge.line().toHeight();
-                    double own = Math.min(form.height(0, end), form.dormer().gabled() ? form.height(1, end) : 1e9);
-                    assertEquals(own, height, ROUND_OFF, edge.toString());
-                    assertTrue(height >= form.under(end) - ROUND_OFF);
-                }
+                assertInItsPlanes(form, edge);
             }
         }
     }

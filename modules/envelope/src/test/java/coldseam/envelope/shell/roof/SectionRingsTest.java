@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import coldseam.envelope.Point2;
 import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 import org.junit.jupiter.api.Test;
 
 /** Level sections of a roof taken apart; places in m, sides numbered in order. */
@@ -47,13 +49,17 @@ class SectionRingsTest {
                     Lists.immutable
                             .of(Lists.immutable.of(0, 1, 6, 7), Lists.immutable.of(2, 3, 4, 5))
                             .toSet(),
-                    apart.rings()
-                            .collect(ring -> ring.collect(SectionRings.Start::side)
-                                    .toSortedList()
-                                    .toImmutable())
-                            .toSet());
+                    sides(apart));
             assertEquals(0, apart.ridges().size());
         }
+    }
+
+    /** Of each ring the sides that begin it, in order. */
+    private static ImmutableSet<ImmutableList<Integer>> sides(SectionRings apart) {
+        return apart.rings()
+                .collect(ring ->
+                        ring.collect(SectionRings.Start::side).toSortedList().toImmutable())
+                .toImmutableSet();
     }
 
     /** A corner that has come to lie on a side parts it: the side goes on on both hands. */
@@ -65,11 +71,7 @@ class SectionRingsTest {
                 Lists.immutable
                         .of(Lists.immutable.of(0, 1, 2), Lists.immutable.of(0, 3, 4))
                         .toSet(),
-                apart.rings()
-                        .collect(ring -> ring.collect(SectionRings.Start::side)
-                                .toSortedList()
-                                .toImmutable())
-                        .toSet());
+                sides(apart));
         assertEquals(12, apart.rings().sumOfDouble(SectionRingsTest::area), 1e-9);
         // Two millimetres off it lies beside.
         assertEquals(
