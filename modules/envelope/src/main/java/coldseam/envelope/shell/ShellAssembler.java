@@ -177,14 +177,11 @@ final class ShellAssembler {
         Vertex sum = new Vertex(0, 0, 0);
         double outer = 0;
         double inside = 0;
-        // With storeys the inner steps between walls of different thickness are level and have no surface, so only
-        // upright components count; explicit bodies use all three.
-        boolean level = !body.measured();
         for (int f = 0; f < mesh.facets().size(); f++) {
             Facet facet = mesh.facets().get(f);
             sum = facet.missing() ? sum : sum.plus(facet.doubleArea());
-            outer += flux(facet.outline().collect(Vertex::point), level);
-            inside += flux(inner.get(f), level);
+            outer += flux(facet.outline().collect(Vertex::point));
+            inside += flux(inner.get(f)) + frame(f);
         }
         ImmutableList<Surface> grounded = surfaces.select(s -> s.use() == Body.Use.FLOOR
                 && (s.exposure().kind() == Exposure.Kind.GROUND || s.exposure().kind() == Exposure.Kind.CRAWL_SPACE));
@@ -225,16 +222,32 @@ final class ShellAssembler {
         return mesh.facets().detect(f -> f.name().equals(surface.name())).step();
     }
 
-    /** m³ that an outline adds to the volume it bounds: the flux of (x, y)/2, or of (x, y, z)/3, through it. */
-    private static double flux(ImmutableList<Point3> outline, boolean level) {
-        Point3 origin = outline.get(0);
+    /** m³ that an outline adds to the volume it bounds. */
+    private static double flux(ImmutableList<Point3> outline) {
         double sum = 0;
         for (int i = 1; i + 1 < outline.size(); i++) {
-            Point3 a = outline.get(i);
-            Point3 b = outline.get(i + 1);
-            Point3 area = Vectors.times(Vectors.cross(Vectors.minus(a, origin), Vectors.minus(b, origin)), 0.5);
-            Point3 middle = Vectors.times(Vectors.plus(Vectors.plus(origin, a), b), 1.0 / 3);
-            sum += level ? (middle.x() * area.x() + middle.y() * area.y()) / 2 : Vectors.dot(middle, area) / 3;
+            sum += Vectors.dot(outline.getFirst(), Vectors.cross(outline.get(i), outline.get(i + 1)));
+        }
+        return sum / 6;
+    }
+
+    /**
+     * m³, likewise of what joins a facet's inner outline to its outer. What two neighbours have of it is nothing together where their
+     * inner faces meet; where walls of two thicknesses stand in one plane it closes the step indoors.
+     */
+    private double frame(int f) {
+        ImmutableList<Vertex> outline = mesh.facets().get(f).outline();
+        double sum = 0;
+        for (int i = 0; i < outline.size(); i++) {
+            int next = (i + 1) % outline.size();
+            Point3 a = outline.get(i).point();
+            Point3 b = outline.get(next).point();
+            Point3 p = corners.get(f).get(i).leaving();
+            InnerPlanes.Corner end = corners.get(f).get(next);
+            Point3 q = end.arriving();
+            // Its corners need not lie in one plane: both ways to halve it count alike.
+            sum += (flux(Lists.immutable.of(p, a, b, q)) + flux(Lists.immutable.of(a, b, q, p))) / 2;
+            sum += flux(Lists.immutable.of(end.leaving(), q, b));
         }
         return sum;
     }

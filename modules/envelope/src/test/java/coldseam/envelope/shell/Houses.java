@@ -33,6 +33,7 @@ final class Houses {
     static final ImmutableMap<String, Assembly> ASSEMBLIES = Maps.immutable
             .with("wall", 0.4, "thin", 0.3, "slab", 0.5, "deck", 0.35)
             .newWithKeyValue("roof", 0.45)
+            .newWithKeyValue("other roof", 0.45)
             .newWithKeyValue("soffit", 0.55)
             .newWithKeyValue("thick", 0.9)
             .collect((name, thickness) ->

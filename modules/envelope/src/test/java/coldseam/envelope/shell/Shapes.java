@@ -1,5 +1,6 @@
 package coldseam.envelope.shell;
 
+import coldseam.envelope.House;
 import coldseam.envelope.file.house.HouseFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -11,23 +12,36 @@ import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.map.ImmutableMap;
 
 /**
- * The houses of fixtures/houses/shapes. Their shells are made when a class of tests is loaded, not by the first of its tests that asks:
- * so each test is known to go through all the code that makes them (DEVELOPERS.md, Mutation testing).
+ * The houses of fixtures/houses/shapes by their files' names, and those of {@link RareHouses}. Their shells are made when a class of tests
+ * is loaded, not by the first of its tests that asks: so each test is known to go through all the code that makes them (DEVELOPERS.md,
+ * Mutation testing).
  */
 final class Shapes {
 
-    static final ImmutableMap<Path, Shell> SHELLS = Lists.immutable
-            .ofAll(houses())
-            .toImmutableMap(file -> file, file -> HouseFile.read(file).shell());
+    private static final ImmutableMap<String, House> HOUSES = houses();
+
+    static final ImmutableMap<String, Shell> SHELLS = HOUSES.collectValues((name, house) -> ShellBuilder.build(house));
 
     private Shapes() {}
 
-    static List<Path> houses() {
+    static House house(String name) {
+        return HOUSES.get(name);
+    }
+
+    static List<String> names() {
+        return HOUSES.keysView().toSortedList();
+    }
+
+    private static ImmutableMap<String, House> houses() {
         try (Stream<Path> files =
                 Files.list(Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", "shapes"))) {
-            return files.filter(each -> each.toString().endsWith(".yaml"))
-                    .sorted()
-                    .toList();
+            return Lists.immutable
+                    .fromStream(files.filter(each -> each.toString().endsWith(".yaml")))
+                    .toMap(
+                            each -> each.getFileName().toString().replace(".yaml", ""),
+                            each -> HouseFile.read(each).house())
+                    .withMap(RareHouses.all().toMap())
+                    .toImmutable();
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

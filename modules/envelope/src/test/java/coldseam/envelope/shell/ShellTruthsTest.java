@@ -9,32 +9,30 @@ import coldseam.envelope.House;
 import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
-import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.shell.corners.Corner;
 import coldseam.envelope.shell.corners.Corners;
-import java.nio.file.Path;
 import java.util.List;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What must be true of every shell, reckoned from its outlines alone: each house of fixtures/houses/shapes. */
+/** What must be true of every shell, reckoned from its outlines alone: each house of {@link Shapes}. */
 class ShellTruthsTest {
 
     /** m, m² and m³: corners lie on a lattice of a micrometre, nodes of a roof up to a tenth of a millimetre off. */
     private static final double NODES = 1e-3;
 
-    private static final ImmutableMap<Path, Shell> SHELLS = Shapes.SHELLS;
+    private static final ImmutableMap<String, Shell> SHELLS = Shapes.SHELLS;
 
-    private static Shell shell(Path file) {
-        return SHELLS.get(file);
+    private static Shell shell(String house) {
+        return SHELLS.get(house);
     }
 
     @ParameterizedTest
-    @MethodSource("coldseam.envelope.shell.Shapes#houses")
-    void surfacesAreTheirOutlines(Path file) {
-        Shell shell = shell(file);
+    @MethodSource("coldseam.envelope.shell.Shapes#names")
+    void surfacesAreTheirOutlines(String house) {
+        Shell shell = shell(house);
         for (Surface surface : shell.surfaces().newWithAll(shell.steps())) {
             Point3 vector = Vectors.areaVector(surface.outline());
             assertEquals(Vectors.length(vector), surface.externalArea(), NODES, surface.name());
@@ -52,9 +50,9 @@ class ShellTruthsTest {
 
     /** Whatever is within the walls is their thickness within. */
     @ParameterizedTest
-    @MethodSource("coldseam.envelope.shell.Shapes#houses")
-    void innerFacesLieBehindTheirBuildUp(Path file) {
-        for (Surface surface : shell(file).surfaces()) {
+    @MethodSource("coldseam.envelope.shell.Shapes#names")
+    void innerFacesLieBehindTheirBuildUp(String house) {
+        for (Surface surface : shell(house).surfaces()) {
             double thickness = thickness(surface);
             for (Point3 each : surface.innerOutline()) {
                 assertEquals(-thickness, height(surface, each), NODES, surface.name());
@@ -64,9 +62,9 @@ class ShellTruthsTest {
 
     /** The divergence theorem over the outer faces. */
     @ParameterizedTest
-    @MethodSource("coldseam.envelope.shell.Shapes#houses")
-    void volumeIsWhatTheOutlinesEnclose(Path file) {
-        Shell shell = shell(file);
+    @MethodSource("coldseam.envelope.shell.Shapes#names")
+    void volumeIsWhatTheOutlinesEnclose(String house) {
+        Shell shell = shell(house);
         double six = 0;
         for (Surface surface : shell.surfaces().newWithAll(shell.steps())) {
             ImmutableList<Point3> outline = surface.outline();
@@ -79,9 +77,9 @@ class ShellTruthsTest {
 
     /** Both surfaces pass through the edge, which a door shortens, at its angle, and their inner faces meet where their thicknesses say. */
     @ParameterizedTest
-    @MethodSource("coldseam.envelope.shell.Shapes#houses")
-    void edgesAreWhereTheirSurfacesMeet(Path file) {
-        Shell shell = shell(file);
+    @MethodSource("coldseam.envelope.shell.Shapes#names")
+    void edgesAreWhereTheirSurfacesMeet(String house) {
+        Shell shell = shell(house);
         ImmutableList<Edge> doors = shell.edges().select(ShellTruthsTest::underADoor);
         for (Edge edge : shell.edges()
                 .select(each -> each.opening().isEmpty() && each.second().isPresent())) {
@@ -112,18 +110,18 @@ class ShellTruthsTest {
 
     /** A house that is turned by a few degrees and stands elsewhere is the same, to its surfaces' and edges' names. */
     @ParameterizedTest
-    @MethodSource("coldseam.envelope.shell.Shapes#houses")
-    void elsewhereItIsTheSame(Path file) {
-        House house = HouseFile.read(file).house();
+    @MethodSource("coldseam.envelope.shell.Shapes#names")
+    void elsewhereItIsTheSame(String name) {
+        House house = Shapes.house(name);
         if (!(house.body() instanceof Body.Storeys body)) {
             return;
         }
-        Shell here = shell(file);
+        Shell here = shell(name);
         Shell there = ShellBuilder.build(AnyAngleTest.with(house, AnyAngleTest.moved(body, p -> {
             Point2 turned = AnyAngleTest.turned(p, 7);
             return new Point2(turned.x() - 217.5, turned.y() + 83.25);
         })));
-        AnyAngleTest.assertSame(AnyAngleTest.takeOff(here), AnyAngleTest.takeOff(there), NODES, file.toString());
+        AnyAngleTest.assertSame(AnyAngleTest.takeOff(here), AnyAngleTest.takeOff(there), NODES, name);
         assertEquals(
                 here.surfaces().collect(Surface::name).toSet(),
                 there.surfaces().collect(Surface::name).toSet());
@@ -173,9 +171,9 @@ class ShellTruthsTest {
 
     /** Wherever ends of three edges come together there is a corner, which has them all. */
     @ParameterizedTest
-    @MethodSource("coldseam.envelope.shell.Shapes#houses")
-    void threeEdgesMakeACorner(Path file) {
-        Shell shell = shell(file);
+    @MethodSource("coldseam.envelope.shell.Shapes#names")
+    void threeEdgesMakeACorner(String house) {
+        Shell shell = shell(house);
         ImmutableList<Edge> edges = shell.edges()
                 .select(edge -> edge.second().isPresent() && edge.opening().isEmpty());
         ImmutableList<Corner> corners = Corners.of(shell);

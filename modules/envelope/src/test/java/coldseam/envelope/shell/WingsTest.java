@@ -287,4 +287,25 @@ class WingsTest {
             assertEquals(sum, shell.externalVolume(), FOLDS);
         }
     }
+
+    /** Walls of 0.4 m and of 0.3 m stand in one plane: the rooms are as wide as each leaves them, wherever the house stands. */
+    @Test
+    void theRoomsOfWallsOfTwoThicknessesInOnePlane() {
+        Body.Stack thick = new Wing(0, 0, 120, 100, 0, 3, Body.Roof.Form.FLAT, 0).stack(0);
+        Body.Stack plain = new Wing(120, 0, 80, 100, 0, 3, Body.Roof.Form.FLAT, 0).stack(1);
+        Body.Stack thin = new Body.Stack(
+                plain.name(),
+                Lists.immutable.of(
+                        Houses.storey("thin", plain.storeys().getOnly().footprint(), 3, "thin")),
+                plain.base(),
+                plain.roof(),
+                plain.otherBases(),
+                plain.ground());
+        for (double east : new double[] {0, 300}) {
+            Shell shell = ShellBuilder.build(Houses.house(AnyAngleTest.moved(
+                    body(thick, thin), p -> new coldseam.envelope.Point2(p.x() + east, p.y() - 2 * east))));
+            assertEquals(50 * 3.85, shell.externalVolume(), 1e-6);
+            assertEquals((5.6 * 4.2 + 3.7 * 4.4) * 2.9, shell.internalVolume(), 1e-6, east + " m east");
+        }
+    }
 }

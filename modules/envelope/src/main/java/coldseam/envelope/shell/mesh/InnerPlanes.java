@@ -51,7 +51,9 @@ public final class InnerPlanes {
                 takeOvers.computeIfAbsent(line.b(), v -> Lists.mutable.empty()).add(condition);
             }
         }
-        mesh.lines().forEach(this::keepParallel);
+        while (mesh.lines().anySatisfy(this::keepParallel)) {
+            // One line at a time: what follows a fixed end fixes the next.
+        }
     }
 
     /** An upright step in the plane of a wall's outer face, facing either way, follows that wall's inner face. */
@@ -72,30 +74,40 @@ public final class InnerPlanes {
         }
     }
 
-    /** A cut line in a plane has no plane of its own to follow: where one end is fixed, the other end moves alike. */
-    private void keepParallel(FacetMesh.Line line) {
+    /** A cut line in a plane has no plane of its own to follow: where one end is fixed across it, the other end moves alike. */
+    private boolean keepParallel(FacetMesh.Line line) {
         if (!line.shared()) {
-            return;
+            return false;
         }
         int one = line.forward().get(0);
         int other = line.backward().get(0);
         if (!alike(one, other) || takesOver(one, other, line)) {
-            return;
+            return false;
         }
-        MutableList<Condition> atA = basis(everyPlane(line.a()));
-        MutableList<Condition> atB = basis(everyPlane(line.b()));
-        if (atA.size() == 3 ^ atB.size() == 3) {
-            Point3 across = inward(one, line.a(), line.b());
-            double move = Vectors.dot(sum(atA.size() == 3 ? atA : atB), across);
-            Vertex loose = atA.size() == 3 ? line.b() : line.a();
-            alongCuts.computeIfAbsent(loose, v -> Lists.mutable.empty()).add(new Condition(across, move));
+        Point3 across = inward(one, line.a(), line.b());
+        boolean fixedAtA = fixes(line.a(), across);
+        if (fixedAtA == fixes(line.b(), across)) {
+            return false;
         }
+        Vertex fixed = fixedAtA ? line.a() : line.b();
+        Vertex loose = fixedAtA ? line.b() : line.a();
+        double move = Vectors.dot(sum(basis(everyPlane(fixed))), across);
+        alongCuts.computeIfAbsent(loose, v -> Lists.mutable.empty()).add(new Condition(across, move));
+        return true;
+    }
+
+    /** Whether the planes at a corner say how far it moves in a direction. */
+    private boolean fixes(Vertex corner, Point3 direction) {
+        MutableList<Condition> planes = everyPlane(corner);
+        return basis(planes).size()
+                == basis(planes.with(new Condition(direction, 0))).size();
     }
 
     private MutableList<Condition> everyPlane(Vertex corner) {
         MutableList<Condition> conditions =
                 mesh.around(corner).collect(this::plane).toList();
         conditions.addAllIterable(takeOvers.getOrDefault(corner, Lists.mutable.empty()));
+        conditions.addAllIterable(alongCuts.getOrDefault(corner, Lists.mutable.empty()));
         return conditions;
     }
 
@@ -143,7 +155,6 @@ public final class InnerPlanes {
         conditions.addAllIterable(nearer);
         conditions.addAllIterable(other);
         conditions.addAllIterable(everyPlane(corner));
-        conditions.addAllIterable(alongCuts.getOrDefault(corner, Lists.mutable.empty()));
         return Vectors.plus(corner.point(), sum(basis(conditions)));
     }
 
