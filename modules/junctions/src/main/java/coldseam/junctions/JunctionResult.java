@@ -57,6 +57,7 @@ public record JunctionResult(
     /**
      * A plane part of the section.
      *
+     * @param part which of the setup's it is
      * @param name the band's name in its kind
      * @param transmittance U of the stack as drawn (or of ISO 13370 for a floor on ground), W/(m²·K)
      * @param externalLength m, in the section, to the outer faces
@@ -64,11 +65,25 @@ public record JunctionResult(
      * @param insulationThickness m, of its insulation
      */
     public record Leg(
+            Part part,
             String name,
             double transmittance,
             double externalLength,
             double internalLength,
-            double insulationThickness) {}
+            double insulationThickness) {
+
+        /** What a plane part is of. */
+        public enum Part {
+            /** The first build-up. */
+            FIRST,
+            /** The second build-up; beside a cellar above the ground. */
+            SECOND,
+            /** The second build-up below the ground. */
+            IN_THE_GROUND,
+            /** A window's frame or a door. */
+            OPENING
+        }
+    }
 
     @Override
     public Interval psiOrChi(DimensionSystem system) {

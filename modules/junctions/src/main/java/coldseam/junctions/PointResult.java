@@ -8,6 +8,7 @@ import coldseam.conduction.solid.BodySolution;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.plan.SectionPlan.Fill;
 import coldseam.junctions.plan.SectionPlan.Piece;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -20,6 +21,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param solution of the heat-flow section; of boxes what the plane through the axis shows of it
  * @param body what was solved where not all is round; empty for a body of revolution
  * @param pieces what is drawn, in painting order
+ * @param fills what the section's regions are, in their order; of boxes what those of the body are, empty where air is
  * @param radius m, of the disc; half the side of the square where not all is round
  * @param transmittance W/(m²·K), of the surface as drawn
  * @param coupling L3D over disc or square, W/K
@@ -34,6 +36,7 @@ public record PointResult(
         Solution solution,
         Optional<BodySolution> body,
         ImmutableList<Piece> pieces,
+        ImmutableList<Optional<Fill>> fills,
         double radius,
         double transmittance,
         Interval coupling,

@@ -17,6 +17,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionResult.Leg.Part;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.WeakestPath;
@@ -191,10 +192,10 @@ final class SampleJunctions {
                         20,
                         -10),
                 solution,
-                SectionPlan.of(pieces, SectionEnd.of(solution.section())),
+                SectionPlan.of(pieces, pieces.collect(SectionPlan.Piece::fill), SectionEnd.of(solution.section())),
                 Lists.immutable.of(
-                        new JunctionResult.Leg(ground ? "floor" : "roof", 0.2, 1.8, 1.365, 0.12),
-                        new JunctionResult.Leg("wall", 0.2, 1.65, 1.24, 0.16)),
+                        new JunctionResult.Leg(Part.FIRST, ground ? "floor" : "roof", 0.2, 1.8, 1.365, 0.12),
+                        new JunctionResult.Leg(Part.SECOND, "wall", 0.2, 1.65, 1.24, 0.16)),
                 new Interval(psi.lower() + 0.92, psi.upper() + 0.92),
                 psi,
                 psi.plus(0.17),

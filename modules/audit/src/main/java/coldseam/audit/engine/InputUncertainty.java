@@ -3,13 +3,14 @@ package coldseam.audit.engine;
 import coldseam.audit.Audit;
 import coldseam.conduction.Interval;
 import coldseam.envelope.Layer;
-import coldseam.envelope.Material;
-import java.util.LinkedHashMap;
+import coldseam.junctions.plan.HeatInput;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
-import org.eclipse.collections.api.map.ImmutableMap;
+import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.impl.factory.Lists;
 
 /**
  * What the uncertainty of the inputs does to the heat-loss coefficient: to first order, each within its class. The solver's interval
@@ -18,19 +19,19 @@ import org.eclipse.collections.api.map.ImmutableMap;
  * <p>{@link InputSlopes} says how each slope is worked out. Left out is what nobody can call an input of known class, such as
  * lengths and workmanship.
  *
- * @param inputs by name
+ * @param inputs in their order
  */
 public record InputUncertainty(ImmutableList<Input> inputs) {
 
     /**
      * One input.
      *
-     * @param material the name of a material, or what else it is
+     * @param of what it is
      * @param within share of the value, by which it may be off to either side
      * @param given whether the material says so itself
      * @param effect W/K, that H_T moves when it is off by that
      */
-    public record Input(String material, double within, boolean given, double effect) {}
+    public record Input(HeatInput of, double within, boolean given, double effect) {}
 
     /** Share of a value where nothing says more (common practice, no source). */
     public static final double USUAL = 0.1;
@@ -40,23 +41,19 @@ public record InputUncertainty(ImmutableList<Input> inputs) {
 
     /** Of an audit. */
     public static InputUncertainty of(Audit audit) {
-        ImmutableMap<String, Double> slopes = new InputSlopes(audit).sum();
-        Map<String, Material> materials = new LinkedHashMap<>();
+        Map<HeatInput, OptionalDouble> materials = new HashMap<>();
         audit.house()
                 .assemblies()
                 .forEachValue(assembly -> assembly.layers()
                         .collect(Layer::material)
-                        .forEach(material -> materials.put(material.name(), material)));
-        return new InputUncertainty(slopes.keysView()
-                .toSortedList()
-                .toImmutable()
-                .collect(name -> {
-                    OptionalDouble given = Optional.ofNullable(materials.get(name))
-                            .map(Material::within)
-                            .orElse(OptionalDouble.empty());
-                    double within = given.orElse(name.equals(InputSlopes.GROUND) ? OF_THE_GROUND : USUAL);
-                    return new Input(name, within, given.isPresent(), within * slopes.get(name));
-                }));
+                        .forEach(material -> materials.put(HeatInput.of(material), material.within())));
+        MutableList<Input> inputs = Lists.mutable.empty();
+        new InputSlopes(audit).sum().forEach((of, slope) -> {
+            OptionalDouble given = materials.getOrDefault(of, OptionalDouble.empty());
+            double within = given.orElse(of == HeatInput.Other.GROUND ? OF_THE_GROUND : USUAL);
+            inputs.add(new Input(of, within, given.isPresent(), within * slope));
+        });
+        return new InputUncertainty(inputs.toImmutable());
     }
 
     /** W/K to either side, where the inputs are off independently of one another: the root of the sum of squares. */
@@ -82,11 +79,11 @@ public record InputUncertainty(ImmutableList<Input> inputs) {
 
     /** Share by which the ground's conductivity may be off; empty where no part of the house meets it. */
     public Optional<Double> ofTheGround() {
-        return inputs.detectOptional(each -> each.material().equals(InputSlopes.GROUND))
+        return inputs.detectOptional(each -> each.of() == HeatInput.Other.GROUND)
                 .map(Input::within);
     }
 
-    /** Those with the largest shares first; of equal ones by name. */
+    /** Those with the largest shares first; of equal ones in their order. */
     public ImmutableList<Input> largestFirst() {
         return inputs.toSortedListBy(each -> -Math.abs(each.effect())).toImmutable();
     }

@@ -241,7 +241,7 @@ public final class Sample {
                 detail,
                 setup,
                 null,
-                SectionPlan.of(Lists.immutable.empty(), Lists.immutable.empty()),
+                SectionPlan.of(Lists.immutable.empty(), Lists.immutable.empty(), Lists.immutable.empty()),
                 Lists.immutable.empty(),
                 Interval.of(1),
                 external,

@@ -135,6 +135,7 @@ final class SplashZoneTest {
                 Lists.immutable.of(
                         piece(brick, Role.STRUCTURE, -0.24, 0, ground - 1),
                         piece(wool, Role.INSULATION, beside, 0.1 + beside, ground + above)),
+                Lists.immutable.empty(),
                 Lists.immutable.empty());
         return SplashZone.of(new Altered(drawn).drawn(drawn.solution(), plan), Maps.immutable.empty());
     }

@@ -8,6 +8,7 @@ import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Symmetry;
 import java.util.OptionalDouble;
+import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
@@ -23,14 +24,22 @@ public final class CutPlanes {
     /**
      * The section on a cut plane: its x is the body's first direction that lies in the plane, its y the second.
      *
+     * @param boxes which of the body's painted boxes each region is cut from
+     */
+    public record Cut(Section section, ImmutableList<Integer> boxes) {}
+
+    /**
+     * Cuts a body.
+     *
      * @param body without faults
      */
-    public static Section section(SolidBody body, BoxSide side) {
+    public static Cut cut(SolidBody body, BoxSide side) {
         PaintedGrid grid = new PaintedGrid(body, Lists.mutable.empty());
         int d = side.direction();
         int e = d == 0 ? 1 : 0;
         int f = d == 2 ? 1 : 2;
         MutableList<Region> regions = Lists.mutable.empty();
+        MutableList<Integer> boxes = Lists.mutable.empty();
         MutableList<Boundary> boundaries = Lists.mutable.empty();
         int[] at = new int[3];
         at[d] = side.high() ? grid.n[d] - 1 : 0;
@@ -44,6 +53,7 @@ public final class CutPlanes {
                 double x1 = grid.plane[e][at[e] + 1];
                 double y0 = grid.plane[f][at[f]];
                 double y1 = grid.plane[f][at[f] + 1];
+                boxes.add(grid.piece[cell]);
                 regions.add(new Region(
                         body.painted().get(grid.piece[cell]).match(PaintedBox.Solid::material, air -> "", none -> ""),
                         grid.conductivity(cell),
@@ -54,7 +64,7 @@ public final class CutPlanes {
                 boundary(grid, cell, 2 * f + 1, new Point(x0, y1), new Point(x1, y1), boundaries);
             }
         }
-        return new Section(
+        Section section = new Section(
                 body.name() + ", cut at " + side,
                 Symmetry.PLANAR,
                 regions.toImmutable(),
@@ -62,6 +72,12 @@ public final class CutPlanes {
                         .collect(each -> new Environment(each.name(), each.temperature(), each.horizontal())),
                 boundaries.toImmutable(),
                 Lists.immutable.empty());
+        return new Cut(section, boxes.toImmutable());
+    }
+
+    /** The section on a cut plane of a body without faults. */
+    public static Section section(SolidBody body, BoxSide side) {
+        return cut(body, side).section();
     }
 
     private static void boundary(

@@ -124,6 +124,7 @@ public final class BridgeComputers {
                 solved.solution(),
                 ofBoxes.map(PointBoxes.Solved::solution),
                 composition.pieces(),
+                composition.fills(),
                 solved.section().radius(),
                 solved.section().transmittance(),
                 solved.coupling(),

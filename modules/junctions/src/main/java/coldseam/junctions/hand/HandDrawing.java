@@ -4,12 +4,14 @@ import coldseam.conduction.Boundary;
 import coldseam.conduction.Point;
 import coldseam.conduction.Region;
 import coldseam.conduction.Section;
+import coldseam.envelope.KindForm;
 import coldseam.envelope.Material;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
 import coldseam.files.Faults;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionResult.Leg.Part;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailDrawing;
@@ -126,7 +128,8 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
             ImmutableList<Point> cut = SectionFile.points(leg.cut(), drawn.unit());
             return Composer.line(cut.getFirst(), cut.getLast());
         });
-        ImmutableList<JunctionResult.Leg> plane = legs.collect(leg -> new JunctionResult.Leg(
+        ImmutableList<JunctionResult.Leg> plane = legs.collectWithIndex((leg, i) -> new JunctionResult.Leg(
+                part(setup, i),
                 leg.name(),
                 leg.transmittance(),
                 drawn.unit() * leg.external(),
@@ -134,10 +137,11 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                 drawn.unit() * leg.insulation()));
         double weakest = legs.collectDouble(leg -> 1 / leg.transmittance() - resistances())
                 .min();
+        ImmutableList<SectionPlan.Piece> pieces = section.regions().collect(HandDrawing::piece);
         return new Composition(
                 section,
                 surfaceSection(),
-                SectionPlan.of(section.regions().collect(HandDrawing::piece), SectionEnd.of(section)),
+                SectionPlan.of(pieces, pieces.collect(SectionPlan.Piece::fill), SectionEnd.of(section)),
                 plane,
                 legs.collect(FileSection.FileLeg::factor),
                 surroundings(legs),
@@ -159,6 +163,15 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                                                 "fRsi is read with 0.25 m²·K/W on the frame, too: a drawing by"
                                                         + " hand does not say which part is the frame.")
                                         : Lists.immutable.empty()));
+    }
+
+    /** Both legs of a thing are of the one build-up; of two the first is the first. */
+    private static Part part(JunctionSetup setup, int leg) {
+        KindForm form = setup.kind().form();
+        if (leg == 0 || form.second() == KindForm.Second.THING) {
+            return Part.FIRST;
+        }
+        return form.framed() ? Part.OPENING : Part.SECOND;
     }
 
     private double resistances() {

@@ -12,14 +12,40 @@ import org.eclipse.collections.api.set.ImmutableSet;
  * A section as it is drawn: kept from where it was composed, for whoever draws it or follows a layer through it.
  *
  * @param pieces in painting order
+ * @param fills what the regions of the section that is solved are, in their order
  * @param seen of their outlines
  * @param ends where the section stops and the house goes on
  */
-public record SectionPlan(ImmutableList<Piece> pieces, PlanarSubdivision seen, ImmutableList<SectionEnd> ends) {
+public record SectionPlan(
+        ImmutableList<Piece> pieces,
+        ImmutableList<Fill> fills,
+        PlanarSubdivision seen,
+        ImmutableList<SectionEnd> ends) {
 
     /** The plan of pieces. */
-    public static SectionPlan of(ImmutableList<Piece> pieces, ImmutableList<SectionEnd> ends) {
-        return new SectionPlan(pieces, PlanarSubdivision.of(pieces.collect(Piece::outline)), ends);
+    public static SectionPlan of(
+            ImmutableList<Piece> pieces, ImmutableList<Fill> fills, ImmutableList<SectionEnd> ends) {
+        return new SectionPlan(pieces, fills, PlanarSubdivision.of(pieces.collect(Piece::outline)), ends);
+    }
+
+    /**
+     * What a region that is solved is.
+     *
+     * @param material that fills it
+     * @param origin what it was painted for
+     */
+    public record Fill(Material material, Origin origin) {
+
+        /** What its conductivity follows. */
+        public HeatInput input() {
+            if (origin instanceof Origin.OfLayer of) {
+                return HeatInput.of(of.layer());
+            }
+            if (origin instanceof Origin.OfFrame) {
+                return HeatInput.Other.FRAMES;
+            }
+            return origin instanceof Origin.OfGround ? HeatInput.Other.GROUND : HeatInput.of(material);
+        }
     }
 
     /**
@@ -31,7 +57,13 @@ public record SectionPlan(ImmutableList<Piece> pieces, PlanarSubdivision seen, I
      * @param solved whether it takes part in the conduction; false for what lies outside a ventilated cavity
      * @param origin what it was painted for
      */
-    public record Piece(Polygon outline, Material material, Role role, boolean solved, Origin origin) {}
+    public record Piece(Polygon outline, Material material, Role role, boolean solved, Origin origin) {
+
+        /** What it is, wherever it lies. */
+        public Fill fill() {
+            return new Fill(material, origin);
+        }
+    }
 
     /** Where a layer lies in respect of its surface's thickest run of insulation. */
     public enum Zone {

@@ -16,6 +16,8 @@ import coldseam.envelope.Material;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.PointSetup;
 import coldseam.junctions.SectionSolving;
+import coldseam.junctions.plan.SectionPlan.Fill;
+import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.set.MutableSet;
@@ -171,6 +173,31 @@ public record PointBoxes(
         return 4 * half * half;
     }
 
+    /** The blocks cut to what is solved of the square, in painting order. */
+    private ImmutableList<Block> solved() {
+        double bottom = quarter ? 0 : -half;
+        return blocks.select(each -> each.box().high(0) > Math.max(0, each.box().low(0))
+                        && each.box().high(1) > Math.max(bottom, each.box().low(1)))
+                .collect(each -> new Block(
+                        each.material(),
+                        Cuboid.of(
+                                Math.max(0, each.box().low(0)),
+                                Math.max(bottom, each.box().low(1)),
+                                each.box().low(2),
+                                each.box().high(0),
+                                each.box().high(1),
+                                each.box().high(2))));
+    }
+
+    /** What the body's boxes are: two of air, the sheets, the blocks. */
+    ImmutableList<Optional<Fill>> fills(ImmutableList<Fill> ofSheets) {
+        return Lists.immutable
+                .of(Optional.<Fill>empty(), Optional.<Fill>empty())
+                .newWithAll(
+                        ofSheets.newWithAll(solved().collect(Block::material).collect(PointComposition::fill))
+                                .collect(Optional::of));
+    }
+
     /** What is solved. */
     SolidBody body(double interior, String suffix) {
         double thickness = sheets.sumOfDouble(PointSection.Sheet::thickness);
@@ -192,17 +219,8 @@ public record PointBoxes(
                     Cuboid.of(0, bottom, z, half, half, z + sheet.thickness())));
             z += sheet.thickness();
         }
-        for (Block block : blocks) {
-            Cuboid box = block.box();
-            double x0 = Math.max(0, box.low(0));
-            double y0 = Math.max(bottom, box.low(1));
-            if (box.high(0) > x0 && box.high(1) > y0) {
-                painted.add(new PaintedBox.Solid(
-                        block.material().name(),
-                        block.material().conductivity(),
-                        Cuboid.of(x0, y0, box.low(2), box.high(0), box.high(1), box.high(2))));
-            }
-        }
+        solved().forEach(block -> painted.add(
+                new PaintedBox.Solid(block.material().name(), block.material().conductivity(), block.box())));
         return new SolidBody(
                 name + suffix,
                 Cuboid.of(0, bottom, inner, half, half, outer),

@@ -3,11 +3,11 @@ package coldseam.junctions.point;
 import coldseam.conduction.Polygon;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
-import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.PointSetup;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.PointDrawing;
+import coldseam.junctions.plan.SectionPlan.Fill;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.plan.SectionPlan.Piece;
 import coldseam.junctions.section.Band;
@@ -25,10 +25,15 @@ import org.eclipse.collections.impl.factory.Lists;
  * @param section a body of revolution; or, where bodies are boxes, what the plane through the axis cuts, sideways and outwards
  * @param boxes what is solved instead of the section where not all bodies are round
  * @param pieces what is drawn in that plane, in painting order
+ * @param fills what the section's regions are, in their order; of boxes what those of their body are, empty where air is
  * @param notes what was simplified, in plain words
  */
 public record PointComposition(
-        PointSection section, Optional<PointBoxes> boxes, ImmutableList<Piece> pieces, ImmutableList<String> notes) {
+        PointSection section,
+        Optional<PointBoxes> boxes,
+        ImmutableList<Piece> pieces,
+        ImmutableList<Optional<Fill>> fills,
+        ImmutableList<String> notes) {
 
     /**
      * Composes a detail's section.
@@ -49,15 +54,7 @@ public record PointComposition(
                 detail,
                 setup,
                 laying,
-                laying.bodies
-                        .select(PointLaying.Laid::solved)
-                        .collect(each -> new PointSection.Body(
-                                each.material().name(),
-                                each.material().conductivity(),
-                                each.hole(),
-                                each.halfWidth(),
-                                each.from(),
-                                each.to())));
+                laying.bodies.select(PointLaying.Laid::solved).collect(PointComposition::body));
         ImmutableList<PointSection.Body> floating = section.floating();
         ImmutableList<PointSection.Body> inTheWind = floating.select(body -> laying.inTheWind(body.from()));
         laying.refuseFloating(floating.reject(inTheWind::contains).collect(PointSection.Body::material));
@@ -72,7 +69,29 @@ public record PointComposition(
                 section.without(inTheWind),
                 Optional.empty(),
                 pieces(laying, section.radius(), painted),
+                laying.fills
+                        .toImmutable()
+                        .newWithAll(laying.bodies
+                                .select(each -> each.solved() && !inTheWind.contains(body(each)))
+                                .collect(each -> each.material())
+                                .collect(PointComposition::fill))
+                        .collect(Optional::of),
                 laying.notes.distinct().toImmutable());
+    }
+
+    private static PointSection.Body body(PointLaying.Laid laid) {
+        return new PointSection.Body(
+                laid.material().name(),
+                laid.material().conductivity(),
+                laid.hole(),
+                laid.halfWidth(),
+                laid.from(),
+                laid.to());
+    }
+
+    /** Something of a detail's own. */
+    static Fill fill(Material material) {
+        return new Fill(material, new Origin.OfDetail(material.name()));
     }
 
     private static PointComposition ofBoxes(Detail detail, PointSetup setup, PointLaying laying) {
@@ -91,6 +110,7 @@ public record PointComposition(
                                 each.body().from(),
                                 each.body().to(),
                                 true))),
+                boxes.fills(laying.fills.toImmutable()),
                 laying.notes.distinct().toImmutable());
     }
 
@@ -119,17 +139,12 @@ public record PointComposition(
                     stratum.layer().layer().material(),
                     stratum.role(),
                     stratum.solved(),
-                    new Origin.OfLayer(
-                            true,
-                            band.strata().indexOf(stratum),
-                            stratum.layer().layer(),
-                            band.zoneOf(stratum))));
+                    laying.origin(stratum)));
         }
         if (laying.ground > 0) {
-            Material soil = MaterialLibrary.named("clay or silt").orElseThrow();
             all.add(new Piece(
                     Polygon.rectangle(0, band.thickness(), radius, band.solvedOutside() + laying.ground),
-                    soil,
+                    PointLaying.SOIL,
                     Role.STRUCTURE,
                     true,
                     new Origin.OfGround()));
@@ -141,7 +156,7 @@ public record PointComposition(
                         ? Role.AIR_LAYER
                         : each.material().insulates() ? Role.INSULATION : Role.STRUCTURE,
                 each.solved(),
-                new Origin.OfDetail(each.material().name()))));
+                fill(each.material()).origin())));
         return all.toImmutable();
     }
 }

@@ -10,6 +10,8 @@ import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.PointDrawing;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
+import coldseam.junctions.plan.SectionPlan.Fill;
+import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.section.Band;
 import coldseam.junctions.section.TermsCheck;
 import java.util.Locale;
@@ -32,6 +34,9 @@ final class PointLaying {
     /** Share of the ground's thickness that may be drawn into it. */
     private static final double INTO_GROUND = 0.75;
 
+    /** What ground is drawn as, whatever it is. */
+    static final Material SOIL = MaterialLibrary.named("clay or silt").orElseThrow();
+
     private final Detail detail;
     private final PointDrawing drawing;
     private final PointSetup setup;
@@ -40,6 +45,9 @@ final class PointLaying {
     final Band band;
     final MutableList<String> notes = Lists.mutable.empty();
     final MutableList<PointSection.Sheet> sheets = Lists.mutable.empty();
+    /** What the sheets are. */
+    final MutableList<Fill> fills = Lists.mutable.empty();
+
     final MutableList<Laid> bodies = Lists.mutable.empty();
     /** m, thickness of the ground; zero without. */
     final double ground;
@@ -157,10 +165,17 @@ final class PointLaying {
                 stratum.layer().layer().material().name(),
                 stratum.conductivity(),
                 stratum.solvedOutside() - stratum.solvedInside()));
+        fills.add(new Fill(stratum.layer().layer().material(), origin(stratum)));
         if (stratum.layer().layer().framing().isPresent()) {
             notes.add(stratum.layer().layer().material().name()
                     + " between members is drawn even, with the conductivity of both together.");
         }
+    }
+
+    /** What a layer of the surface is painted for. */
+    Origin origin(Band.Stratum stratum) {
+        return new Origin.OfLayer(
+                true, band.strata().indexOf(stratum), stratum.layer().layer(), band.zoneOf(stratum));
     }
 
     /** Adds the ground; returns how thick it is, m. */
@@ -170,7 +185,8 @@ final class PointLaying {
             return 0;
         }
         double thickness = resistance * below.conductivity();
-        sheets.add(new PointSection.Sheet(PointSection.GROUND, below.conductivity(), thickness));
+        sheets.add(new PointSection.Sheet("ground", below.conductivity(), thickness));
+        fills.add(new Fill(SOIL, new Origin.OfGround()));
         notes.add(String.format(
                 Locale.ROOT, "The ground is drawn %.1f m thick, so that the floor has its U of ISO 13370.", thickness));
         return thickness;

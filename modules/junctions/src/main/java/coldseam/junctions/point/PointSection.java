@@ -40,9 +40,6 @@ public record PointSection(
     static final String INDOOR = "indoor";
     static final String OUTDOOR = "outdoor";
 
-    /** What the soil under a floor is called among its materials. */
-    public static final String GROUND = "ground";
-
     /** m, how exactly faces must meet. */
     private static final double SAME = 1e-9;
 

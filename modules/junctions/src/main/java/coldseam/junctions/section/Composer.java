@@ -157,7 +157,7 @@ public final class Composer {
     /** In the ground, half the floor's width is drawn, counted from the wall's outer face, and no more. */
     private void groundCuts(EnumMap<Chart.Cut, Double> cutAt, ImmutableList<Painted> conducting) {
         double half = scene.setup().ground().orElseThrow().floorWidth() / 2 - scene.secondOutside();
-        ImmutableList<Painted> house = conducting.reject(each -> each.what().equals("ground"));
+        ImmutableList<Painted> house = conducting.reject(each -> each.origin() instanceof SectionPlan.Origin.OfGround);
         double reach = house.flatCollect(Painted::solved)
                 .select(each -> each.cut() == null)
                 .collectDouble(each -> chart.along(true, each.in(chart)))
@@ -220,7 +220,8 @@ public final class Composer {
             notes.add("Parts that touch the rest nowhere are left out of the heat flow.");
             faces = faces.select(face -> face.area().buffer(-TOUCH).intersects(main));
         }
-        ImmutableList<Region> regions = regions(areas);
+        ImmutableList<Conducting> conducting = conducting(areas);
+        ImmutableList<Region> regions = conducting.collect(Conducting::region);
         OutlineBoundaries outline = new OutlineBoundaries(scene, surroundings, cuts, notes);
         ImmutableList<Boundary> heatFlow = outline.of(main);
         ImmutableList<Boundary> surface = new WarmFaces(opening(areas)).of(heatFlow);
@@ -229,7 +230,8 @@ public final class Composer {
                     + (scene.form().second() == KindForm.Second.DOOR ? "door" : "frame")
                     + ", which itself has 0.13 m²·K/W indoors; the edge of the glass is not computed.");
         }
-        SectionPlan plan = SectionPlan.of(drawn(), outline.ends(main));
+        SectionPlan plan =
+                SectionPlan.of(drawn(), conducting.collect(each -> each.piece().fill()), outline.ends(main));
         refuseFloating(plan);
         refuseOverhang(plan);
         Legs legs = new Legs(scene, cuts);
@@ -349,8 +351,16 @@ public final class Composer {
         return faces.reverseThis().toImmutable();
     }
 
-    private ImmutableList<Region> regions(ImmutableList<Geometry> areas) {
-        MutableList<Region> regions = Lists.mutable.empty();
+    /** What is left of a piece that conducts. */
+    private record Conducting(Painted piece, Polygon outline) {
+
+        Region region() {
+            return new Region(piece.what(), piece.conductivity(), outline);
+        }
+    }
+
+    private ImmutableList<Conducting> conducting(ImmutableList<Geometry> areas) {
+        MutableList<Conducting> regions = Lists.mutable.empty();
         for (int i = 0; i < pieces.size(); i++) {
             Painted piece = pieces.get(i);
             if (piece.effect() != Painted.Effect.CONDUCTS) {
@@ -367,7 +377,7 @@ public final class Composer {
             }
             ImmutableList<Polygon> outlines =
                     whole ? Lists.immutable.of(new Polygon(outline(piece.solved(), 0))) : Shapes.outlines(kept);
-            outlines.each(each -> regions.add(new Region(piece.what(), piece.conductivity(), each)));
+            outlines.each(each -> regions.add(new Conducting(piece, each)));
         }
         return regions.toImmutable();
     }

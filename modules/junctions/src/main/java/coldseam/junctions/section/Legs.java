@@ -4,6 +4,7 @@ import coldseam.assemblies.ground.Basement;
 import coldseam.conduction.Point;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
+import coldseam.junctions.JunctionResult.Leg.Part;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.kind.Chart;
 import java.util.Map;
@@ -73,10 +74,16 @@ final class Legs {
         JunctionSetup.GroundBlock ground = scene.setup().ground().orElseThrow();
         Basement basement = Basement.of(ground.strip(), depth, floor.resistance(), wall.resistance());
         double inwards = cut(Chart.Cut.FIRST_AWAY);
-        add(floor, basement.floorTransmittance(), inwards - scene.chart().along(true, corner), inwards);
+        add(
+                Part.FIRST,
+                floor,
+                basement.floorTransmittance(),
+                inwards - scene.chart().along(true, corner),
+                inwards);
         double above = cut(Chart.Cut.SECOND_AWAY) - depth;
-        add(wall, wall.transmittance(), above, above);
+        add(Part.SECOND, wall, wall.transmittance(), above, above);
         list.add(new JunctionResult.Leg(
+                Part.IN_THE_GROUND,
                 wall.name() + " in the ground",
                 basement.wallTransmittance(),
                 depth - scene.chart().along(false, corner),
@@ -88,7 +95,12 @@ final class Legs {
     private void band(Band band, boolean first, Point corner) {
         double cut = cut(first ? Chart.Cut.FIRST_AWAY : Chart.Cut.SECOND_AWAY);
         double outer = cut - scene.chart().along(first, corner);
-        add(band, first && scene.form().ground() ? groundTransmittance(scene) : band.transmittance(), outer, cut);
+        add(
+                first ? Part.FIRST : Part.SECOND,
+                band,
+                first && scene.form().ground() ? groundTransmittance(scene) : band.transmittance(),
+                outer,
+                cut);
     }
 
     private double cut(Chart.Cut cut) {
@@ -103,8 +115,9 @@ final class Legs {
         return at;
     }
 
-    private void add(Band band, double transmittance, double external, double internal) {
-        list.add(new JunctionResult.Leg(band.name(), transmittance, external, internal, band.insulationThickness()));
+    private void add(Part part, Band band, double transmittance, double external, double internal) {
+        list.add(new JunctionResult.Leg(
+                part, band.name(), transmittance, external, internal, band.insulationThickness()));
         factors.add(band.exposure().factor());
         if (band.exposure().factor() > 0) {
             weakest = Math.min(weakest, band.resistance());
@@ -114,19 +127,21 @@ final class Legs {
     private void through() {
         Band band = scene.first();
         double length = cut(Chart.Cut.FIRST_AWAY) + cuts.getOrDefault(Chart.Cut.FIRST_BEYOND, 0.0);
-        add(band, scene.form().ground() ? groundTransmittance(scene) : band.transmittance(), length, length);
+        double transmittance = scene.form().ground() ? groundTransmittance(scene) : band.transmittance();
+        add(Part.FIRST, band, transmittance, length, length);
     }
 
     private void frame() {
         Band band = scene.first();
         double length = cut(Chart.Cut.FIRST_AWAY);
-        add(band, band.transmittance(), length, length);
+        add(Part.FIRST, band, band.transmittance(), length, length);
         opening("frame", Composer.FRAME_WIDTH);
     }
 
     private void opening(String name, double length) {
         var opening = scene.setup().opening().orElseThrow();
-        list.add(new JunctionResult.Leg(name, opening.frameTransmittance(), length, length, opening.frameDepth()));
+        list.add(new JunctionResult.Leg(
+                Part.OPENING, name, opening.frameTransmittance(), length, length, opening.frameDepth()));
         factors.add(scene.setup().secondExposure().factor());
         weakest = Math.min(weakest, Composer.frameResistance(scene));
     }
@@ -141,6 +156,7 @@ final class Legs {
         scene.second().ifPresent(wall -> {
             // What lies between the planes' meeting and the sill is wall in the take-off of areas.
             list.add(new JunctionResult.Leg(
+                    Part.SECOND,
                     wall.name(),
                     wall.transmittance(),
                     sill - scene.chart().along(false, corner),

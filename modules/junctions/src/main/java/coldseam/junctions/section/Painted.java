@@ -30,6 +30,11 @@ record Painted(
         Effect effect,
         SectionPlan.Origin origin) {
 
+    /** What it is, wherever it lies. */
+    SectionPlan.Fill fill() {
+        return new SectionPlan.Fill(material, origin);
+    }
+
     /** Whether its outline is a way and not an area. */
     boolean strip() {
         return origin instanceof SectionPlan.Origin.OfStrip;

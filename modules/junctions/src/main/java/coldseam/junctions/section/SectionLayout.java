@@ -8,7 +8,7 @@ import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.BandDrawing;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.kind.Chart;
-import coldseam.junctions.plan.SectionPlan.Origin;
+import coldseam.junctions.plan.SectionPlan.Fill;
 import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -42,12 +42,10 @@ public record SectionLayout(
     /**
      * A painted rectangle.
      *
-     * @param material that fills it
+     * @param fill what it is
      * @param conductivity W/(m·K); 0 where it is air
-     * @param origin what it was painted for
      */
-    public record Piece(
-            String material, double s0, double s1, double t0, double t1, double conductivity, Origin origin) {}
+    public record Piece(Fill fill, double s0, double s1, double t0, double t1, double conductivity) {}
 
     /**
      * A side on which the section is cut and the house goes on.
@@ -106,13 +104,12 @@ public record SectionLayout(
                 thing,
                 convex,
                 pieces.collect(each -> new Piece(
-                        each.material(),
+                        each.fill(),
                         each.s0() + ds,
                         each.s1() + ds,
                         each.t0() + dt,
                         each.t1() + dt,
-                        each.conductivity(),
-                        each.origin())),
+                        each.conductivity())),
                 ends.collect(each -> new End(each.alongS(), each.at() + (each.alongS() ? ds : dt))),
                 notes);
     }
@@ -137,13 +134,12 @@ public record SectionLayout(
             throw refused(detail, "draws \"" + painted.what() + "\" aslant");
         }
         return new Piece(
-                painted.material().name(),
+                painted.fill(),
                 s.min(),
                 s.max(),
                 t.min(),
                 t.max(),
-                painted.effect() == Painted.Effect.CONDUCTS ? painted.conductivity() : 0,
-                painted.origin());
+                painted.effect() == Painted.Effect.CONDUCTS ? painted.conductivity() : 0);
     }
 
     /** Whether the corners of a rectangle lie at more than its two sides. */

@@ -8,6 +8,7 @@ import coldseam.junctions.detail.CornerDrawing;
 import coldseam.junctions.detail.DrawingTerms;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
+import coldseam.junctions.plan.HeatInput;
 import coldseam.junctions.section.Band;
 import coldseam.junctions.section.TermsCheck;
 import java.util.Optional;
@@ -159,7 +160,10 @@ final class CornerBoxes {
                         + "; it has none. Choose another detail.");
             }
             layer.ifPresent(each -> materials.add(each.layer().layer().material()));
-            return layer.map(each -> Filling.of(each.layer().layer().material().name(), each.conductivity()));
+            return layer.map(each -> Filling.of(
+                    each.layer().layer().material().name(),
+                    HeatInput.of(each.layer().layer()),
+                    each.conductivity()));
         }
         String name = box.material().name().orElseThrow();
         DrawingTerms terms = drawing.terms();
@@ -175,6 +179,7 @@ final class CornerBoxes {
                     + " material.");
         }
         found.ifPresent(materials::add);
-        return found.map(each -> each.isAir() ? Filling.AIR : Filling.of(each.name(), each.conductivity()));
+        return found.map(
+                each -> each.isAir() ? Filling.AIR : Filling.of(each.name(), HeatInput.of(each), each.conductivity()));
     }
 }

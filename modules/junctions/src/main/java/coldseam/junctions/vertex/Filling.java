@@ -1,24 +1,28 @@
 package coldseam.junctions.vertex;
 
+import coldseam.junctions.plan.HeatInput;
+
 /**
  * What fills a place.
  *
- * @param material that fills it
+ * @param material that fills it, for drawings and messages
+ * @param input what its conductivity follows
  * @param conductivity W/(m·K); 0 for air
  * @param axis of the surface whose layer it is; -1 for something of a detail's own
  * @param layer of that surface, from the inside, those above a change in its plane counted on; -1 for something of a detail's own
  * @param turned axis of the other surface into whose like layer it turns there, so that it is both's; -1 where it does not
  * @param turnedLayer of that surface; -1 likewise
  */
-record Filling(String material, double conductivity, int axis, int layer, int turned, int turnedLayer) {
+record Filling(
+        String material, HeatInput input, double conductivity, int axis, int layer, int turned, int turnedLayer) {
 
     private static final double ROUNDING = 1e-9;
 
-    static final Filling AIR = of("air", 0);
+    static final Filling AIR = of("air", HeatInput.Other.AIR_LAYERS, 0);
 
     /** Something of a detail's own, or air. */
-    static Filling of(String material, double conductivity) {
-        return new Filling(material, conductivity, -1, -1, -1, -1);
+    static Filling of(String material, HeatInput input, double conductivity) {
+        return new Filling(material, input, conductivity, -1, -1, -1, -1);
     }
 
     boolean air() {

@@ -8,6 +8,7 @@ import coldseam.conduction.solid.PaintedBox;
 import coldseam.conduction.solid.SolidBody;
 import coldseam.envelope.Material;
 import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.plan.HeatInput;
 import coldseam.junctions.section.Band;
 import coldseam.junctions.section.Surroundings;
 import coldseam.junctions.section.WarmFaces;
@@ -147,8 +148,16 @@ public final class VertexBody {
         return new Outside(space, faces);
     }
 
-    private SolidBody body(String title, Faces indoors) {
-        MutableList<PaintedBox> painted = Lists.mutable.empty();
+    /** What each box of {@link #heatFlow()} follows, in painting order; empty where none is solid. */
+    ImmutableList<Optional<HeatInput>> inputs() {
+        return parts(indoors()).collect(Part::input);
+    }
+
+    /** A painted box, and what its conductivity follows. */
+    private record Part(PaintedBox box, Optional<HeatInput> input) {}
+
+    private ImmutableList<Part> parts(Faces indoors) {
+        MutableList<Part> painted = Lists.mutable.empty();
         Object[] fill = new Object[cells.size(0) * cells.size(1) * cells.size(2)];
         cells.each(cell -> fill[cells.index(cell)] = switch (air.at(cell)) {
             case VertexAir.INDOOR -> indoors;
@@ -161,15 +170,23 @@ public final class VertexBody {
             if (!done[cells.index(cell)]) {
                 int kind = air.at(cell);
                 Cuboid box = grown(cell, kind, fill, done);
-                painted.add(painted(cell, kind, fill[cells.index(cell)], box));
+                painted.add(new Part(
+                        painted(cell, kind, fill[cells.index(cell)], box),
+                        Optional.of(cells.at(cell))
+                                .filter(each -> kind == VertexAir.SOLID)
+                                .map(Filling::input)));
             }
         });
+        return painted.toImmutable();
+    }
+
+    private SolidBody body(String title, Faces indoors) {
         return new SolidBody(
                 title,
                 box(new int[3], new int[] {cells.size(0), cells.size(1), cells.size(2)}),
                 1,
                 cutPlanes().toImmutable(),
-                painted.toImmutable(),
+                parts(indoors).collect(Part::box),
                 environments(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty());
@@ -210,10 +227,10 @@ public final class VertexBody {
         return planes;
     }
 
-    private record Substance(String material, double conductivity) {}
+    private record Substance(String material, HeatInput input, double conductivity) {}
 
     private static Substance substance(Filling filling) {
-        return new Substance(filling.material(), filling.conductivity());
+        return new Substance(filling.material(), filling.input(), filling.conductivity());
     }
 
     private static PaintedBox.Solid solid(Filling filling, Cuboid box) {

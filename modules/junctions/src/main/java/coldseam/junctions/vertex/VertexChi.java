@@ -2,17 +2,17 @@ package coldseam.junctions.vertex;
 
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
-import coldseam.conduction.Region;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.BoxSide;
 import coldseam.conduction.solid.CutPlanes;
-import coldseam.conduction.solid.PaintedBox;
 import coldseam.conduction.solid.SolidBody;
 import coldseam.junctions.SectionSolving;
+import coldseam.junctions.plan.HeatInput;
 import coldseam.junctions.section.Band;
 import coldseam.junctions.section.Surroundings;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
@@ -37,6 +37,7 @@ final class VertexChi {
     private final SectionSolving sections;
     private final Accuracy accuracy;
     private final BodySolution solution;
+    private final ImmutableList<Optional<HeatInput>> inputs;
 
     /** The common temperature factor of what lies outside; 1 where there are several. */
     private final double factor;
@@ -49,6 +50,7 @@ final class VertexChi {
         this.setup = setup;
         this.composed = composed;
         this.solution = solution;
+        this.inputs = composed.inputs();
         this.sections = sections;
         this.accuracy = new Accuracy(PLANES, accuracy.maximumUnknowns());
         ImmutableList<Double> factors =
@@ -64,10 +66,9 @@ final class VertexChi {
 
     /** What there is to tell. */
     VertexResult.Heat heat() {
-        SolidBody body = solution.body();
         Sloped coupling = Sloped.of(
                 weighted(composed.spaces(), solution::coupling),
-                body.painted().collect(each -> each.match(PaintedBox.Solid::material, air -> "", none -> "")),
+                inputs,
                 solution.field().energies(),
                 scale());
         return new VertexResult.Heat(solution, coupling.value(), chi(coupling, false), chi(coupling, true));
@@ -80,7 +81,8 @@ final class VertexChi {
 
     /** L2D of a cut plane; nothing where it joins no room with what lies outside. */
     private Sloped plane(SolidBody body, BoxSide side) {
-        Section section = CutPlanes.section(body, side);
+        CutPlanes.Cut cut = CutPlanes.cut(body, side);
+        Section section = cut.section();
         ImmutableSet<String> faced =
                 section.boundaries().collect(each -> each.environment()).toImmutableSet();
         if (!faced.contains(Surroundings.INDOOR) || faced.size() == 1) {
@@ -89,7 +91,7 @@ final class VertexChi {
         Solution solved = sections.solve(section, accuracy);
         return Sloped.of(
                 weighted(composed.spaces().select(space -> faced.contains(space.name())), solved::coupling),
-                section.regions().collect(Region::material),
+                cut.boxes().collect(inputs::get),
                 solved.field().energies(),
                 scale());
     }
@@ -138,7 +140,7 @@ final class VertexChi {
         ImmutableList<Band.Stratum> layers = band.strata().select(Band.Stratum::solved);
         return Sloped.of(
                 Interval.of(b * u),
-                layers.collect(each -> each.layer().layer().material().name()),
+                layers.collect(each -> Optional.of(HeatInput.of(each.layer().layer()))),
                 layers.collectDouble(
                                 each -> b * b / factor * u * u * each.layer().resistance())
                         .toArray(),

@@ -180,7 +180,7 @@ final class VertexSections {
     /** Where the ground of a section ends, m along s or t; endless where it has none. */
     private static double soil(SectionLayout layout, boolean alongS) {
         return layout.pieces()
-                .select(each -> each.origin() instanceof Origin.OfGround)
+                .select(each -> each.fill().origin() instanceof Origin.OfGround)
                 .collectDouble(each -> rounded(alongS ? each.s1() : each.t1()))
                 .maxIfEmpty(Double.POSITIVE_INFINITY);
     }
@@ -234,22 +234,29 @@ final class VertexSections {
             return Filling.AIR;
         }
         Piece seen = there.getFirst();
-        if (!(seen.origin() instanceof Origin.OfLayer layer)) {
-            return Filling.of(seen.material(), seen.conductivity());
+        if (!(seen.fill().origin() instanceof Origin.OfLayer layer)) {
+            return Filling.of(seen.fill().material().name(), seen.fill().input(), seen.conductivity());
         }
         // Whichever is drawn last: where like layers of two surfaces turn into one another, what lies there is both's.
         Optional<Origin.OfLayer> turned = there.size() > 1 && !edge.inPlane()
                 ? Optional.of(there.get(1))
                         .filter(each -> each.conductivity() == seen.conductivity()
-                                && each.material().equals(seen.material()))
-                        .map(Piece::origin)
+                                && each.fill().material().equals(seen.fill().material()))
+                        .map(each -> each.fill().origin())
                         .filter(Origin.OfLayer.class::isInstance)
                         .map(Origin.OfLayer.class::cast)
                         .filter(each -> each.first() != layer.first())
                 : Optional.empty();
         int[] own = layer(edge, layer);
         int[] other = turned.map(each -> layer(edge, each)).orElse(new int[] {-1, -1});
-        return new Filling(seen.material(), seen.conductivity(), own[0], own[1], other[0], other[1]);
+        return new Filling(
+                seen.fill().material().name(),
+                seen.fill().input(),
+                seen.conductivity(),
+                own[0],
+                own[1],
+                other[0],
+                other[1]);
     }
 
     /** The axis of the surface that a layer of an edge's section is of, and the layer's number there. */

@@ -29,6 +29,7 @@ import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.detail.DetailFile;
 import coldseam.junctions.hand.DrawnChi;
+import coldseam.junctions.plan.HeatInput;
 import coldseam.junctions.vertex.VertexSetup.EdgeEnd;
 import java.util.Optional;
 import org.eclipse.collections.impl.factory.Lists;
@@ -491,7 +492,7 @@ class VertexTest {
         VertexResult.Heat here = ofConductivities(0.035, 2.3, exposure);
         for (DimensionSystem system : DimensionSystem.values()) {
             double quotient = (more.chi(system).middle() - less.chi(system).middle()) / (2 * step);
-            double slope = here.sloped(system).slopes().get(material);
+            double slope = here.sloped(system).slopes().get(new HeatInput.OfMaterial(material, board ? 0.035 : 2.3));
             // The middles of intervals move by less than a tenth of their widths where a conductivity moves a little.
             double most = 0.1 * here.chi(system).width() / step;
             assertEquals(quotient, slope, most, system + " " + here.chi(system));

@@ -32,6 +32,7 @@ import coldseam.report.words.InputWords;
 import coldseam.report.words.MethodWords;
 import coldseam.report.words.SourceWords;
 import coldseam.report.words.TerraceWords;
+import coldseam.report.words.UncertaintyWords;
 import coldseam.report.words.VerdictWords;
 import java.time.LocalDate;
 import java.util.Locale;
@@ -341,7 +342,10 @@ final class Convert {
                 BoundsData.of(inputs.range(h.total())),
                 inputs.largestFirst()
                         .collect(each -> new HeatLossData.InputData(
-                                each.material(), each.within(), each.effect(), inputs.share(each))),
+                                UncertaintyWords.name(each, inputs, UnitSystem.SI),
+                                each.within(),
+                                each.effect(),
+                                inputs.share(each))),
                 h.surfaces(),
                 h.ground(),
                 h.unheated(),

@@ -14,6 +14,7 @@ import coldseam.report.pdf.Style;
 import coldseam.report.pdf.Table;
 import coldseam.report.words.HeatLossWords;
 import coldseam.report.words.HonestWords;
+import coldseam.report.words.UncertaintyWords;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -119,8 +120,7 @@ public final class HeatLossPages {
                                 + " to either side (root of the sum of squares), and within "
                                 + print.number(inputs.together(), d)
                                 + " if all were off at once to one side. To first order, by the fields' energies and the standards'"
-                                + " formulas. Left out: corners, points, lengths and"
-                                + " workmanship; temperature factors of unheated spaces count as they are given."),
+                                + " formulas. Left out: lengths and workmanship; temperature factors of unheated spaces count as they are given."),
                 Style.SMALL));
         Table table = Table.of(
                 Table.Column.share("input (conductivity of a material)", 1),
@@ -129,7 +129,7 @@ public final class HeatLossPages {
                 Table.Column.number("share", 60));
         for (InputUncertainty.Input input : inputs.largestFirst().select(each -> inputs.share(each) >= LEAST_SHARE)) {
             table = table.row(
-                    input.material(),
+                    UncertaintyWords.name(input, inputs, print.units()),
                     print.of(input.within(), Dimension.SHARE),
                     print.number(input.effect(), d),
                     print.of(inputs.share(input), Dimension.SHARE));

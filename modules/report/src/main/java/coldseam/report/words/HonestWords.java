@@ -245,7 +245,7 @@ public final class HonestWords {
                 + units.label(Dimension.HEAT_LOSS_COEFFICIENT) + " where each input may be off by "
                 + say(InputUncertainty.USUAL, Dimension.SHARE)
                 + (usual ? "" : ", or as its material says,") + ground(inputs) + " by itself; most of it by \""
-                + most.material()
+                + UncertaintyWords.name(most, inputs, units)
                 + "\", "
                 + say(inputs.share(most), Dimension.SHARE));
     }

@@ -1,0 +1,50 @@
+package coldseam.junctions.plan;
+
+import coldseam.envelope.Layer;
+import coldseam.envelope.Material;
+import java.util.Comparator;
+
+/** What a heat loss follows that somebody gave, and may have given a little wrong: one conductivity, or something else of its kind. */
+public sealed interface HeatInput {
+
+    /** Materials by name, those of one name by conductivity; then the others. */
+    Comparator<HeatInput> ORDER = Comparator.comparing((HeatInput input) -> input instanceof Other)
+            .thenComparing(input -> input instanceof OfMaterial of ? of.name() : "")
+            .thenComparingDouble(input -> input instanceof OfMaterial of ? of.conductivity() : 0)
+            .thenComparingInt(input -> input instanceof Other other ? other.ordinal() : 0);
+
+    /** What a layer's resistance follows. */
+    static HeatInput of(Layer layer) {
+        return layer.air().isPresent() ? Other.AIR_LAYERS : of(layer.material());
+    }
+
+    /** What follows a material's conductivity. */
+    static HeatInput of(Material material) {
+        return material.isAir() ? Other.AIR_LAYERS : new OfMaterial(material.name(), material.conductivity());
+    }
+
+    /**
+     * A material's conductivity. Whatever file says it, a product of one name that conducts alike is one product: what is wrong of
+     * it is wrong of it everywhere.
+     *
+     * @param name as its file names it
+     * @param conductivity W/(m·K)
+     */
+    record OfMaterial(String name, double conductivity) implements HeatInput {}
+
+    /** What is no material's conductivity. */
+    enum Other implements HeatInput {
+        /** The ground's conductivity. */
+        GROUND,
+        /** Resistances of air layers. */
+        AIR_LAYERS,
+        /** U of windows and doors as it is declared. */
+        OPENINGS,
+        /** U of glass. */
+        GLASS,
+        /** psi of the glass's edges. */
+        EDGES,
+        /** U of frames and of doors' leaves. */
+        FRAMES
+    }
+}
