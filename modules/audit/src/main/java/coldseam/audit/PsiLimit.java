@@ -1,5 +1,6 @@
 package coldseam.audit;
 
+import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Limits;
 import coldseam.junctions.JunctionResult;
 
@@ -7,6 +8,17 @@ import coldseam.junctions.JunctionResult;
 public final class PsiLimit {
 
     private PsiLimit() {}
+
+    /**
+     * In a system of dimensions: where geometry alone makes its psi the larger of the two (external at more than 180° measured
+     * indoors, internal at less) it has a limit of its own, if that is larger.
+     */
+    public static double of(JunctionResult junction, Limits limits, DimensionSystem system) {
+        double toInternal =
+                junction.psiInternal().middle() - junction.psiExternal().middle();
+        boolean larger = system == DimensionSystem.EXTERNAL ? toInternal < 0 : toInternal > 0;
+        return larger ? Math.max(of(junction, limits), limits.geometryPsi()) : of(junction, limits);
+    }
 
     /**
      * Where geometry does not make it the larger one: the limit of seams, or of openings. Where psi holds a wall that no surface

@@ -107,7 +107,7 @@ public record Unlikely(
                         .retrofit()
                         .map(old -> audit.junctions()
                                 .select(row -> row.edge().kind().storeyFloor().equals(BEARS_IN)
-                                        && old.keeps(row.edge().first().name())
+                                        && row.edge().first().staysIn(old)
                                         && row.edge().first().isFramed()))
                         .orElse(Lists.immutable.empty()),
                 audit.house().openings().select(opening -> least(opening) < BEST),

@@ -282,7 +282,7 @@ public sealed interface Body {
      * @param insulatedAtCeiling true where the insulation lies on the top ceiling and the loft is cold
      * @param assembly name; empty where left out
      * @param gableAssembly of gable triangles, name; the wall's below where empty
-     * @param pitch degrees; zero for flat roofs
+     * @param pitch degrees; zero for level roofs
      * @param lowSide index of the footprint side on which a mono-pitch is lowest, or along which the eaves of a gable run
      * @param parapetHeight m above the roof's outer face; zero without parapet
      * @param loftFactor temperature factor of a cold loft
@@ -330,9 +330,15 @@ public sealed interface Body {
         /** Roof forms. */
         public enum Form {
             FLAT,
+            /** Level, and walked out on. */
+            TERRACE,
             MONO_PITCH,
             GABLE,
-            HIP
+            HIP;
+
+            public boolean isLevel() {
+                return this == FLAT || this == TERRACE;
+            }
         }
     }
 

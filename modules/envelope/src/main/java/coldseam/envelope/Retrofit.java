@@ -11,7 +11,7 @@ import org.eclipse.collections.api.set.ImmutableSet;
 /**
  * What stays of an old house: the structure of every surface that is not built new.
  *
- * @param builtNew names of the surfaces whose structure is new
+ * @param builtNew names of the surfaces whose structure is new, or of storeys all of whose surfaces are
  * @param balloonFrame whether the studs of framed walls that stay run past the floors
  * @param takenDown parts that come down all the same, such as a parapet, in the words of the details that ask for it
  * @param found what is there before anything is built; empty where the file does not say
@@ -75,10 +75,5 @@ public record Retrofit(
     /** Whether a part comes down, by itself or with the roof that it belongs to. */
     public boolean takesDown(String part) {
         return takenDown.contains(part) || OF_THE_ROOF.contains(part) && takenDown.contains("roof");
-    }
-
-    /** Whether a surface's old structure stays. */
-    public boolean keeps(String surface) {
-        return !builtNew.contains(surface);
     }
 }

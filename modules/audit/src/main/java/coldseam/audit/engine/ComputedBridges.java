@@ -5,12 +5,11 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.BridgeSource;
 import coldseam.audit.engine.PlannedBridge.Question;
 import coldseam.conduction.Interval;
-import coldseam.envelope.DimensionSystem;
+import coldseam.envelope.House;
 import coldseam.envelope.Site;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.BridgeSetup;
 import coldseam.junctions.DetailDoesNotFit;
-import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Detail;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -32,13 +31,8 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
     /** What makes two places one sheet: the result (a detail and a setup), whether somebody chose it, what else could be. */
     private record Key(Detail detail, BridgeSetup setup, boolean chosen, ImmutableList<Detail> options) {}
 
-    /** An unbroken pen line goes before a broken one, then the least psi or chi does. */
-    private static final Comparator<BridgeResult> BEST = Comparator.comparing(
-                    (BridgeResult result) -> result instanceof JunctionResult junction
-                            && !junction.penLine().unbroken())
-            .thenComparing(result -> result.psiOrChi(DimensionSystem.EXTERNAL).middle());
-
     private final Site site;
+    private final Comparator<BridgeResult> bestFirst;
     private final Answers<Question<S>, R> answers;
 
     /** What closes gaps is printed with its psi: solved as narrowly as what is built, once it is known which it is. */
@@ -55,12 +49,13 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
      */
     ComputedBridges(
             String what,
-            Site site,
+            House house,
             ImmutableList<PlannedBridge<S>> planned,
             BiFunction<Detail, S, R> computer,
             BiFunction<Detail, S, R> comparing,
             Progress progress) {
-        this.site = site;
+        this.site = house.site();
+        this.bestFirst = new Merit(house).bestFirst();
         this.answers = Answers.compute(
                 what,
                 questions(planned),
@@ -163,7 +158,7 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
         return Lists.immutable
                 .of(result)
                 .newWithAll(answers.results(planned.comparisons()))
-                .minOptional(BEST)
+                .minOptional(bestFirst)
                 .map(BridgeResult::detail)
                 .filter(best -> !best.equals(result.detail()))
                 .map(best -> planned.about(best, false));

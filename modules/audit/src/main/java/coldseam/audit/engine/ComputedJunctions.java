@@ -32,8 +32,8 @@ record ComputedJunctions(ImmutableList<BridgeSheet<JunctionResult>> sheets, Immu
             String what, House house, ImmutableList<PlannedEdge> edges, BridgeComputer computer, Progress progress) {
         DimensionSystem system = house.site().dimensions();
         ImmutableList<PlannedBridge<JunctionSetup>> planned = planned(house, edges);
-        ComputedBridges<JunctionSetup, JunctionResult> computed = new ComputedBridges<>(
-                what, house.site(), planned, computer::compute, computer.comparing()::compute, progress);
+        ComputedBridges<JunctionSetup, JunctionResult> computed =
+                new ComputedBridges<>(what, house, planned, computer::compute, computer.comparing()::compute, progress);
         return new ComputedJunctions(
                 computed.sheets(),
                 edges.zip(planned).collect(pair -> row(pair.getOne(), pair.getTwo(), computed, system)));

@@ -31,7 +31,7 @@ record ComputedPoints(ImmutableList<BridgeSheet<PointResult>> sheets, ImmutableL
             Progress progress) {
         ImmutableList<PlannedBridge<PointSetup>> planned = planned(house, sets, catalogue);
         ComputedBridges<PointSetup, PointResult> computed = new ComputedBridges<>(
-                "points", house.site(), planned, computer::compute, computer.comparing()::compute, progress);
+                "points", house, planned, computer::compute, computer.comparing()::compute, progress);
         return new ComputedPoints(
                 computed.sheets(),
                 sets.zip(planned).collect(pair -> row(pair.getOne(), pair.getTwo(), catalogue, computed)));
@@ -62,10 +62,7 @@ record ComputedPoints(ImmutableList<BridgeSheet<PointResult>> sheets, ImmutableL
                 set.setup(),
                 chosen.map(Lists.immutable::of).orElse(options),
                 options.select(each -> hindrance(each, set, house).isEmpty()),
-                options.select(each -> each.suits()
-                        .waitsForParts(
-                                house.retrofit(),
-                                Lists.immutable.of(set.points().surface()))),
+                options.select(each -> each.suits().waitsForParts(house.retrofit(), Lists.immutable.of(set.surface()))),
                 chosen.flatMap(each -> hindrance(each, set, house))
                         .map(Lists.immutable::of)
                         .orElse(Lists.immutable.empty()),
@@ -73,11 +70,7 @@ record ComputedPoints(ImmutableList<BridgeSheet<PointResult>> sheets, ImmutableL
     }
 
     private static Optional<String> hindrance(Detail detail, HousePoints set, House house) {
-        return detail.suits()
-                .hindrance(
-                        detail.who(),
-                        house.retrofit(),
-                        Lists.immutable.of(set.points().surface()));
+        return detail.suits().hindrance(detail.who(), house.retrofit(), Lists.immutable.of(set.surface()));
     }
 
     private static PointRow row(

@@ -75,7 +75,7 @@ final class JunctionPlan {
                 setup,
                 candidates,
                 all.select(detail -> hindrance(detail, edge).isEmpty()),
-                all.select(detail -> detail.suits().waitsForParts(house.retrofit(), names(edge))
+                all.select(detail -> detail.suits().waitsForParts(house.retrofit(), beside(edge))
                         && setup.map(there -> Composer.takes(detail, there)).orElse(true)),
                 chosen.flatMap(detail -> hindrance(detail, edge))
                         .map(Lists.immutable::of)
@@ -98,13 +98,13 @@ final class JunctionPlan {
 
     /** Why a detail cannot be built at an edge, whatever its layers are. */
     private Optional<String> hindrance(Detail detail, Edge edge) {
-        return detail.suits().hindrance(detail.who(), house.retrofit(), names(edge));
+        return detail.suits().hindrance(detail.who(), house.retrofit(), beside(edge));
     }
 
-    private static ImmutableList<String> names(Edge edge) {
+    private static ImmutableList<Surface> beside(Edge edge) {
         return Lists.immutable
-                .of(edge.first().name())
-                .newWithAll(edge.second().stream().map(Surface::name).toList());
+                .of(edge.first())
+                .newWithAll(edge.second().stream().toList());
     }
 
     private Optional<Detail> detail(JunctionChoice choice) {

@@ -31,15 +31,24 @@ final class LateChecks {
         Faults faults = new Faults();
         SizeChecks.check(loaded, shell, faults);
         ChoiceChecks.check(loaded, catalogue, faults);
+        ImmutableList<String> surfaces = shell.surfaces().collect(Surface::name);
         ImmutableList<String> names = Lists.mutable
-                .withAll(shell.surfaces().collect(Surface::name))
+                .withAll(surfaces)
                 .withAll(loaded.house().openings().collect(Opening::name))
                 .withAll(loaded.house().seams().collect(seam -> seam.name()))
                 .toImmutable();
         loaded.choices().forEach(each -> check(each.surfaces(), names, faults));
         loaded.ownPsi().forEach(each -> check(each.surfaces(), names, faults));
         OwnPsiChecks.check(loaded, shell, faults);
-        check(loaded.builtNew(), shell.surfaces().collect(Surface::name), faults);
+        ImmutableList<String> whole = shell.surfaces().collect(Surface::storey).distinct();
+        loaded.builtNew()
+                .reject(each -> surfaces.contains(each.value()) || whole.contains(each.value()))
+                .forEach(each -> unknown(
+                        each.place(),
+                        "the name of a surface of this house, or of a storey for all of its surfaces",
+                        each.value(),
+                        surfaces.newWithAll(whole),
+                        faults));
         ImmutableList<String> parts = catalogue.partsTakenDown();
         loaded.takenDown()
                 .reject(each -> parts.contains(each.value()))

@@ -14,6 +14,7 @@ public final class Rules {
             new CornerUnderLimitRule(),
             new DetailNotChosenRule(),
             new DetailOutOfRangeRule(),
+            new FramesApartRule(),
             new HumidityOverLimitRule(),
             new InsulationUnfitRule(),
             new LayerBrokenRule(),

@@ -74,16 +74,9 @@ public final class TransmittanceOverLimitRule extends SheetRule {
     private static double limit(Facts facts, BridgeSheet<?> sheet) {
         Limits limits = facts.house().limits();
         return sheet.junction()
-                .map(junction -> {
-                    double own = PsiLimit.of(junction, limits);
-                    return largerByGeometry(facts, sheet) ? Math.max(own, limits.geometryPsi()) : own;
-                })
+                .map(junction ->
+                        PsiLimit.of(junction, limits, facts.house().site().dimensions()))
                 .orElse(limits.chi());
-    }
-
-    private static boolean largerByGeometry(Facts facts, BridgeSheet<?> sheet) {
-        boolean external = facts.house().site().dimensions() == DimensionSystem.EXTERNAL;
-        return external ? sheet.toInternal() < 0 : sheet.toInternal() > 0;
     }
 
     /** What is held to the limit: the largest of the sheet's places. */

@@ -145,6 +145,27 @@ class JunctionPlanTest {
         assertEquals("slab-better", slab.best().orElseThrow().detail().id());
     }
 
+    /** What no rule finds goes before what loses less and is pinched, or passes what resists little. */
+    @Test
+    void theBestOptionIsOneThatKeepsTheLimits() {
+        Made good = Made.good("slab-better", JunctionKind.SLAB_EDGE).psi(0.005);
+        for (Made lessLoss : Lists.immutable.of(
+                Made.good("slab-pinched", JunctionKind.SLAB_EDGE).psi(-0.5).share(0.4),
+                Made.good("slab-short", JunctionKind.SLAB_EDGE).psi(-0.5).ratio(0.4),
+                Made.good("slab-cold", JunctionKind.SLAB_EDGE).psi(-0.5).fRsi(0.6),
+                Made.good("slab-changing-side", JunctionKind.SLAB_EDGE).psi(-0.5))) {
+            Audit audit = Sample.audit(
+                    Sample.yaml().replace("detail: slab-good", "detail: " + lessLoss.id()),
+                    Sample.good()
+                            .reject(made -> made.kind() == JunctionKind.SLAB_EDGE)
+                            .newWith(lessLoss)
+                            .newWith(good));
+            BridgeSheet<JunctionResult> slab =
+                    audit.sheets().detect(sheet -> sheet.result().setup().kind() == JunctionKind.SLAB_EDGE);
+            assertEquals("slab-better", slab.best().orElseThrow().detail().id(), lessLoss.id());
+        }
+    }
+
     private static PlannedEdge change(String line, String choice) {
         House house = Sample.house(Sample.yaml()
                 .replace(

@@ -4,11 +4,13 @@ import coldseam.audit.Audit;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
+import coldseam.conduction.Polygon;
 import coldseam.conduction.solid.Place;
 import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Role;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.shell.ShellBuilder;
 import coldseam.junctions.BridgeComputer;
@@ -39,6 +41,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
@@ -203,7 +206,7 @@ public final class Sample {
     }
 
     /**
-     * Gives what the made-up detail says; those with "misfit" in their id fit nothing, and with "changing-side" in it air
+     * Gives what the made-up detail says; those with "misfit" in their id fit nothing, those with "frame-in" and "frame-out" draw one, and with "changing-side" in it air
      * control lies inside the insulation in one surface and outside it in the other.
      */
     public static BridgeComputer computer() {
@@ -241,7 +244,7 @@ public final class Sample {
                 detail,
                 setup,
                 null,
-                SectionPlan.of(Lists.immutable.empty(), Lists.immutable.empty(), Lists.immutable.empty()),
+                SectionPlan.of(frame(made), Lists.immutable.empty(), Lists.immutable.empty()),
                 Lists.immutable.empty(),
                 Interval.of(1),
                 external,
@@ -260,6 +263,20 @@ public final class Sample {
                                 Control.AIR, Lists.immutable.empty(), Zone.INSIDE, Zone.OUTSIDE))
                         : Lists.immutable.empty(),
                 Lists.immutable.empty());
+    }
+
+    /** A frame that is set back as the id says. */
+    private static ImmutableList<SectionPlan.Piece> frame(Made made) {
+        if (!made.id().contains("frame")) {
+            return Lists.immutable.empty();
+        }
+        double setBack = made.id().contains("frame-out") ? 0.1 : 0.2;
+        return Lists.immutable.of(new SectionPlan.Piece(
+                Polygon.rectangle(0, 0, 0.07, 0.1),
+                house(yaml()).assemblies().get("wall").layers().getFirst().material(),
+                Role.STRUCTURE,
+                true,
+                new SectionPlan.Origin.OfFrame(OptionalDouble.of(setBack))));
     }
 
     /** Σ U·Δl at a right angle: each surface is longer outside by the other's thickness. */

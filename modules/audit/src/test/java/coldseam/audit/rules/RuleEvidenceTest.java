@@ -174,6 +174,22 @@ class RuleEvidenceTest {
         assertTrue(found.accumulates() || found.year().most() > 1);
     }
 
+    /** Both windows are drawn alike, so they are one finding; with all sides in one plane there is none. */
+    @Test
+    void framesInTwoPlanesAreTold() {
+        FramesApartRule.Found found = (FramesApartRule.Found)
+                breach(finding(RuleHouses.breaking().get("frames-apart").get(), "frames-apart"), "frames-apart")
+                        .evidence();
+        assertEquals(Lists.immutable.of("one", "other"), found.openings());
+        assertEquals("head-frame-out", found.outer().result().detail().id());
+        assertEquals(0.1, found.values().getFirst().value().middle(), 1e-9);
+        assertEquals(0.2, found.values().getLast().value().middle(), 1e-9);
+        assertTrue(
+                RuleHouses.windows("jamb-frame-in", "head-frame-in").findings().isEmpty());
+        // What draws no frame, as a section by hand, is not held to another.
+        assertTrue(RuleHouses.windows("jamb-frame-in", "head-good").findings().isEmpty());
+    }
+
     @Test
     void seamsThatTouchAreTold() {
         SeamsTouchRule.Found found = (SeamsTouchRule.Found)
@@ -236,6 +252,7 @@ class RuleEvidenceTest {
                 [own-psi-below-computed]
                 [transmittance-over-limit]
                 [opening-over-limit]
+                [frames-apart]
                 [seams-touch]
                 [rain-not-counted]""";
         ImmutableList<Integer> gravities =

@@ -61,6 +61,7 @@ public final class RuleHouses {
                 () -> Sample.audit(
                         Sample.yaml().replace("corner-good", "corner-misfit"),
                         Sample.good().newWith(Made.good("corner-misfit", JunctionKind.OUTSIDE_CORNER))));
+        houses.put("frames-apart", () -> windows("jamb-frame-in", "head-frame-out"));
         houses.put(
                 "humidity-over-limit",
                 () -> Sample.audit(
@@ -125,6 +126,21 @@ public final class RuleHouses {
     private static String window(String name, String left) {
         return "  " + name + ": {kind: window, surface: ground floor south wall, width: 1 m, height: 1 m, left: " + left
                 + ", sill: 1 m, transmittance: 0.9 W/(m²·K)}\n";
+    }
+
+    /** Two windows whose jambs and heads are built so. */
+    static Audit windows(String jamb, String head) {
+        return Sample.audit(
+                Sample.yaml()
+                        .replace(
+                                "junctions:\n",
+                                "openings:\n" + window("one", "1 m") + window("other", "5 m") + "junctions:\n"
+                                        + "- {kinds: [jamb], detail: " + jamb + "}\n- {kinds: [head], detail: " + head
+                                        + "}\n- {kinds: [sill], detail: sill-frame-in}\n"),
+                Sample.good()
+                        .newWith(Made.good(jamb, JunctionKind.JAMB))
+                        .newWith(Made.good(head, JunctionKind.HEAD))
+                        .newWith(Made.good("sill-frame-in", JunctionKind.SILL)));
     }
 
     static String withMonths(String yaml) {

@@ -48,7 +48,7 @@ public final class ShellBuilder {
      * studs that stay run past a floor, so do the bays between them.
      */
     private static JunctionKind kind(Edge edge, Retrofit old) {
-        if (!old.keeps(edge.first().name())) {
+        if (!edge.first().staysIn(old)) {
             return edge.kind();
         }
         if (edge.kind() == JunctionKind.SLAB_EDGE && edge.second().isPresent()) {

@@ -5,6 +5,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
+import coldseam.envelope.Retrofit;
 import coldseam.envelope.Role;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -46,6 +47,11 @@ public record Surface(
                         .anySatisfy(layer -> layer.role() == Role.STRUCTURE
                                 && layer.framing().isPresent()))
                 .isPresent();
+    }
+
+    /** Whether its structure stays in an old house. */
+    public boolean staysIn(Retrofit old) {
+        return !old.builtNew().contains(name) && !old.builtNew().contains(storey);
     }
 
     /** Whether an opening in it is a skylight at the top of a shaft through the cold loft over it: its pane faces open air. */

@@ -90,6 +90,8 @@ class RetrofitEdgesTest {
         assertKinds(old(true, false), 36, 0, 0, 36);
         assertKinds(old(false, true), 36, 0, 0, 36);
         assertKinds(old(true, true, "ground floor wall 0"), 36, 0, 26, 10);
+        // A storey's name stands for all of its surfaces, the floor under it too.
+        assertKinds(old(true, true, "ground floor"), 0, 36, 0, 36);
     }
 
     /** Where a floor bears in behind a balloon frame is a corner of the walls as behind any other. */

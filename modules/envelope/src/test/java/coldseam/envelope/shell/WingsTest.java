@@ -53,7 +53,7 @@ class WingsTest {
         /** m, z of its outer face over a place in its outline, as RoofForm says it in words: "wall" is 0.4 m, "roof" 0.35 m outside. */
         double top(double px, double py) {
             double tan = Math.tan(Math.toRadians(pitch));
-            if (form == Body.Roof.Form.FLAT) {
+            if (form.isLevel()) {
                 return level + height + 0.35;
             }
             double south = py - COLUMN * y;
@@ -64,7 +64,7 @@ class WingsTest {
                 case MONO_PITCH -> south;
                 case GABLE -> Math.min(south, north);
                 case HIP -> Math.min(Math.min(south, north), Math.min(west, east));
-                case FLAT -> throw new IllegalStateException();
+                case FLAT, TERRACE -> throw new IllegalStateException();
             };
             return level + height + 0.35 / Math.cos(Math.toRadians(pitch)) - 0.4 * tan + in * tan;
         }

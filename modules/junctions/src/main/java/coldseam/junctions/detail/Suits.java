@@ -1,6 +1,7 @@
 package coldseam.junctions.detail;
 
 import coldseam.envelope.Retrofit;
+import coldseam.envelope.shell.Surface;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
@@ -36,10 +37,10 @@ public record Suits(ImmutableSet<Work> work, ImmutableList<String> takesDown) {
     }
 
     /** Whether an option could be built at a junction, were but the parts taken down that it asks for and that the house keeps. */
-    public boolean waitsForParts(Optional<Retrofit> house, ImmutableList<String> beside) {
+    public boolean waitsForParts(Optional<Retrofit> house, ImmutableList<Surface> beside) {
         return work.contains(Work.RETROFIT)
-                && house.filter(old ->
-                                beside.anySatisfy(old::keeps) && standing(old).notEmpty())
+                && house.filter(old -> beside.anySatisfy(each -> each.staysIn(old))
+                                && standing(old).notEmpty())
                         .isPresent();
     }
 
@@ -52,10 +53,10 @@ public record Suits(ImmutableSet<Work> work, ImmutableList<String> takesDown) {
      *
      * @param who the option, for the message
      * @param house what stays of it; empty for a new build
-     * @param beside names of the surfaces that meet there
+     * @param beside the surfaces that meet there
      */
-    public Optional<String> hindrance(String who, Optional<Retrofit> house, ImmutableList<String> beside) {
-        if (house.filter(old -> beside.anySatisfy(old::keeps)).isEmpty()) {
+    public Optional<String> hindrance(String who, Optional<Retrofit> house, ImmutableList<Surface> beside) {
+        if (house.filter(old -> beside.anySatisfy(each -> each.staysIn(old))).isEmpty()) {
             return work.contains(Work.NEW_BUILD)
                     ? Optional.empty()
                     : Optional.of(who

@@ -444,7 +444,7 @@ final class Painter {
                 Role.STRUCTURE,
                 false,
                 Painted.Effect.CONDUCTS,
-                new Origin.OfFrame())));
+                new Origin.OfFrame(scene.setBack()))));
         notes.add("The " + material.name() + " is a homogeneous body of the same depth and U.");
     }
 }

@@ -172,7 +172,7 @@ record Scene(
             Optional<Band> second,
             MutableMap<String, Double> scope) {
         Opening opening = setup.opening().orElseThrow();
-        Optional<Band> wall = form.second() == KindForm.Second.DOOR ? second : Optional.of(first);
+        Optional<Band> wall = wall(form, first, second);
         double depth = opening.frameDepth();
         double thickness = wall.map(Band::thickness).orElse(depth);
         if (form.second() == KindForm.Second.DOOR) {
@@ -214,6 +214,17 @@ record Scene(
         return overhead
                 ? OptionalDouble.empty()
                 : setup.opening().map(Opening::setBack).orElse(OptionalDouble.empty());
+    }
+
+    /** m, from the outer face of the wall that the frame stands in to the frame's; empty where that wall is no band of the section. */
+    OptionalDouble setBack() {
+        return wall(form, first, second).stream()
+                .mapToDouble(wall -> wall.outside() - frameOutside)
+                .findFirst();
+    }
+
+    private static Optional<Band> wall(KindForm form, Band first, Optional<Band> second) {
+        return form.second() == KindForm.Second.DOOR ? second : Optional.of(first);
     }
 
     private void checkFrame(MutableList<String> reasons) {

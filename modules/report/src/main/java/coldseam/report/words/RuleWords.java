@@ -20,6 +20,7 @@ import coldseam.audit.rules.ControlLineBrokenRule;
 import coldseam.audit.rules.CornerUnderLimitRule;
 import coldseam.audit.rules.DetailNotChosenRule;
 import coldseam.audit.rules.DetailOutOfRangeRule;
+import coldseam.audit.rules.FramesApartRule;
 import coldseam.audit.rules.HumidityOverLimitRule;
 import coldseam.audit.rules.InsulationUnfitRule;
 import coldseam.audit.rules.LayerBrokenRule;
@@ -144,6 +145,23 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             + bare(found.reasons().makeString("; ")),
                     (found, say) ->
                             "choose another detail for it under " + key(found.rows()) + ", or change the layers"),
+            new RuleWords<>(
+                    "frames-apart",
+                    FramesApartRule.Found.class,
+                    (found, say) ->
+                            "one frame drawn in two planes: " + found.openings().makeString("\"", "\", \"", "\""),
+                    (found, say) -> String.format(
+                            Locale.ROOT,
+                            "it is set back %s from the wall's outer face in \"%s\" (%s) and %s in \"%s\" (%s); no frame is both, so"
+                                    + " that psi of one or both is of another house",
+                            say.say(found.from(), Dimension.THICKNESS),
+                            found.outer().result().detail().name(),
+                            found.outer().result().detail().id(),
+                            say.say(found.to(), Dimension.THICKNESS),
+                            found.inner().result().detail().name(),
+                            found.inner().result().detail().id()),
+                    (found, say) -> "choose details that set it in one plane, or say under openings where it stands"
+                            + " (set-back)"),
             new RuleWords<>(
                     "humidity-over-limit",
                     HumidityOverLimitRule.Found.class,

@@ -27,7 +27,8 @@ import org.eclipse.collections.api.map.MutableMap;
 @Noun("a roof")
 @Doc("What lies over the top storey.")
 record FileRoof(
-        @Doc("Its form.") Body.Roof.Form form,
+        @Doc("Its form; a terrace is a flat roof that one walks out on.")
+        Body.Roof.Form form,
 
         @Doc("Name of the assembly that is insulated: the roof's or the ceiling's; none leaves a hole.")
         @Refers(value = "assembly", or = HouseFile.NONE)
@@ -39,7 +40,7 @@ record FileRoof(
         @Doc("Assembly of gable triangles; that of the wall below where it is missing.") @Refers("assembly")
         Optional<String> gableAssembly,
 
-        @Doc("Its pitch, such as 35 ° or 8:12; none for a flat roof.")
+        @Doc("Its pitch, such as 35 ° or 8:12; none for a flat roof or a terrace.")
         @Default("0 °")
         @Unit(Dimension.ANGLE)
         @Bounds(atLeast = "0 °", atMost = "75 °")
@@ -144,11 +145,13 @@ record FileRoof(
     }
 
     FileRoof {
-        boolean flat = form == Body.Roof.Form.FLAT;
+        boolean flat = form.isLevel();
         if (flat != (pitch == 0)) {
             throw new BadValueException(
                     "pitch",
-                    flat ? "a flat roof has no pitch" : "a pitched roof needs a pitch",
+                    flat
+                            ? (form == Body.Roof.Form.FLAT ? "a flat roof" : "a terrace") + " has no pitch"
+                            : "a pitched roof needs a pitch",
                     UnitSystem.SI.format(pitch, Dimension.ANGLE),
                     flat ? "0 °" : "more than 0 ° and at most 75 °",
                     flat ? "remove the key, or write mono pitch, gable or hip" : "add it, such as pitch: 35 °");
@@ -195,6 +198,14 @@ record FileRoof(
                     Words.word(form),
                     "",
                     "remove the key, or change the form");
+        }
+        if (form == Body.Roof.Form.TERRACE && insulatedAt == InsulatedAt.CEILING) {
+            throw new BadValueException(
+                    "insulatedAt",
+                    "a terrace has no loft under it",
+                    Words.word(insulatedAt),
+                    Words.word(InsulatedAt.ROOF),
+                    "remove the key, or write form: flat");
         }
         if (loftFactor.isPresent() && insulatedAt == InsulatedAt.ROOF) {
             throw new BadValueException(

@@ -88,7 +88,7 @@ public final class RoofForm {
 
     /** Whether nothing of it slopes. */
     static boolean flatTop(Body.Roof roof) {
-        return roof.insulatedAtCeiling() || roof.form() == Body.Roof.Form.FLAT;
+        return roof.insulatedAtCeiling() || roof.form().isLevel();
     }
 
     /**
@@ -306,7 +306,7 @@ public final class RoofForm {
         MutableList<Body.RoofSide> rises = Lists.mutable.empty();
         for (int side = 0; side < footprint.corners().size(); side++) {
             boolean upright = switch (roof.form()) {
-                case FLAT, HIP -> false;
+                case FLAT, TERRACE, HIP -> false;
                 case MONO_PITCH -> side != roof.lowSide();
                 case GABLE -> across(footprint, side, roof.lowSide());
             };

@@ -218,7 +218,7 @@ final class BodyChecks {
 
     private void roof(Body.Stack stack) {
         Body.Roof roof = stack.roof();
-        boolean pitched = roof.form() != Body.Roof.Form.FLAT;
+        boolean pitched = !roof.form().isLevel();
         if (pitched && !roof.insulatedAtCeiling() && !(roof.pitch() >= FLATTEST && roof.pitch() <= STEEPEST)) {
             fault(
                     ShellFault.Part.ROOF,

@@ -63,6 +63,7 @@ final class StoreyRoof {
         Exposure exposure = cold
                 ? new Exposure(Exposure.Kind.UNHEATED, "loft", r.loftFactor().orElse(1))
                 : Exposure.outdoors();
+        boolean walked = r.form() == Body.Roof.Form.TERRACE;
         boolean parapet = !cold && r.form() == Body.Roof.Form.FLAT && r.parapetHeight() > 0;
         MutableList<Facet> slopes = Lists.mutable.empty();
         MutableList<Facet> collars = Lists.mutable.empty();
@@ -93,7 +94,7 @@ final class StoreyRoof {
             }
             slopes.add(new Facet(
                     "",
-                    cold ? Body.Use.CEILING : Body.Use.ROOF,
+                    cold ? Body.Use.CEILING : walked ? Body.Use.TERRACE : Body.Use.ROOF,
                     assembly,
                     exposure,
                     outline,
@@ -101,7 +102,7 @@ final class StoreyRoof {
                     assembly.isEmpty(),
                     traits(parapet ? Facet.Mark.PARAPET : Facet.Mark.NONE)));
         }
-        return FacetNames.apart(slopes, (cold ? "top ceiling" : "roof") + stacks.of(top), centre)
+        return FacetNames.apart(slopes, (cold ? "top ceiling" : walked ? "terrace" : "roof") + stacks.of(top), centre)
                 .newWithAll(FacetNames.apart(collars, "collar ceiling" + stacks.of(top), centre))
                 .newWithAll(r.dormers()
                         .flatCollect(dormer -> FacetNames.apart(dormers.get(dormer), dormer.name() + " roof", centre)));

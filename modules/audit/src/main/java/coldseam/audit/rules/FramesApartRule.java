@@ -1,0 +1,112 @@
+package coldseam.audit.rules;
+
+import coldseam.audit.Breach.Evidence;
+import coldseam.audit.BridgeRow;
+import coldseam.audit.BridgeSheet;
+import coldseam.audit.Finding.Severity;
+import coldseam.audit.JunctionRow;
+import coldseam.audit.Subject;
+import coldseam.audit.Value;
+import coldseam.envelope.Opening;
+import coldseam.files.quantity.Dimension;
+import coldseam.junctions.plan.SectionPlan.Origin;
+import java.util.OptionalDouble;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.tuple.primitive.ObjectDoublePair;
+import org.eclipse.collections.impl.tuple.primitive.PrimitiveTuples;
+
+/** The frame of a window or door stands in one plane in the details of all its sides. */
+public final class FramesApartRule implements Rule {
+
+    /** m, that packers take up and that a wall of other layers below a threshold may shift it by (judgement). */
+    private static final double ALIKE = 0.01;
+
+    /**
+     * One frame in two planes.
+     *
+     * @param openings that are drawn alike, by name
+     * @param outer the sheet that draws the frame farthest out
+     * @param inner the one that draws it farthest in
+     * @param from m, from the outer face of the wall to the frame's in the outer one
+     * @param to the same in the inner one
+     */
+    public record Found(
+            ImmutableList<String> openings, BridgeSheet<?> outer, BridgeSheet<?> inner, double from, double to)
+            implements Evidence {
+        @Override
+        public ImmutableList<Value> values() {
+            return Lists.immutable.of(
+                    Value.of("set back at the least", from, Dimension.THICKNESS),
+                    Value.of("at the most", to, Dimension.THICKNESS));
+        }
+    }
+
+    @Override
+    public int gravity() {
+        return 39;
+    }
+
+    @Override
+    public ImmutableList<Draft> find(Facts facts) {
+        ImmutableList<JunctionRow> beside = facts.rows()
+                .selectInstancesOf(JunctionRow.class)
+                .select(row -> row.sheet().filter(BridgeSheet::chosen).isPresent()
+                        && row.edge().opening().isPresent());
+        ImmutableList<ImmutableList<JunctionRow>> apart = facts.house()
+                .openings()
+                .collect(opening -> beside.select(
+                        row -> row.edge().opening().orElseThrow().name().equals(opening.name())))
+                .select(rows -> apart(frames(rows)));
+        return apart.collect(FramesApartRule::drawnBy)
+                .distinct()
+                .collect(sheets -> draft(apart.select(rows -> drawnBy(rows).equals(sheets))));
+    }
+
+    private static ImmutableList<String> drawnBy(ImmutableList<JunctionRow> rows) {
+        return frames(rows).collect(frame -> frame.getOne().id());
+    }
+
+    private Draft draft(ImmutableList<ImmutableList<JunctionRow>> alike) {
+        ImmutableList<ObjectDoublePair<BridgeSheet<?>>> frames = frames(alike.getFirst());
+        ObjectDoublePair<BridgeSheet<?>> outer = frames.getFirst();
+        ObjectDoublePair<BridgeSheet<?>> inner = frames.getLast();
+        ImmutableList<BridgeRow> rows = Lists.immutable.ofAll(alike.flatCollect(each -> each));
+        ImmutableList<String> openings = alike.collect(
+                each -> each.getFirst().edge().opening().map(Opening::name).orElseThrow());
+        return new Draft(
+                this,
+                "frames apart " + openings.getFirst(),
+                Severity.WEAK,
+                new Found(openings, outer.getOne(), inner.getOne(), outer.getTwo(), inner.getTwo()),
+                new Subject.Bridges(rows));
+    }
+
+    private static boolean apart(ImmutableList<ObjectDoublePair<BridgeSheet<?>>> frames) {
+        return frames.size() > 1
+                && frames.getLast().getTwo() - frames.getFirst().getTwo() > ALIKE;
+    }
+
+    /** An opening's sheets that draw its frame, with its set-back in m; from the outside in. */
+    private static ImmutableList<ObjectDoublePair<BridgeSheet<?>>> frames(ImmutableList<JunctionRow> rows) {
+        return rows.flatCollect(row -> row.sheet().stream().toList())
+                .distinct()
+                .flatCollect(sheet -> {
+                    OptionalDouble setBack = setBack(sheet);
+                    return setBack.isPresent()
+                            ? Lists.immutable.of(PrimitiveTuples.<BridgeSheet<?>>pair(sheet, setBack.getAsDouble()))
+                            : Lists.immutable.empty();
+                })
+                .toSortedListBy(ObjectDoublePair::getTwo)
+                .toImmutable();
+    }
+
+    private static OptionalDouble setBack(BridgeSheet<?> sheet) {
+        return sheet.junction().stream()
+                .flatMap(junction -> junction.plan().pieces().castToList().stream())
+                .map(piece -> piece.origin() instanceof Origin.OfFrame frame ? frame.setBack() : OptionalDouble.empty())
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble)
+                .findFirst();
+    }
+}
