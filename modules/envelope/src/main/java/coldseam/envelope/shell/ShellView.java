@@ -306,14 +306,12 @@ public record ShellView(
 
     private static ImmutableList<Stretch> cut(Coordinate a, Coordinate b, MutableList<double[]> behind) {
         MutableList<Stretch> traces = Lists.mutable.empty();
-        double shownTo = 0;
         double hiddenFrom = 0;
         double hiddenTo = 0;
         for (double[] stretch : behind.sortThisByDouble(s -> s[0]).with(new double[] {1, 1})) {
             if (stretch[0] > hiddenTo + 1e-9 || stretch[0] == 1) {
                 add(traces, a, b, hiddenFrom, hiddenTo, false);
-                shownTo = hiddenTo;
-                add(traces, a, b, shownTo, stretch[0], true);
+                add(traces, a, b, hiddenTo, stretch[0], true);
                 hiddenFrom = stretch[0];
             }
             hiddenTo = Math.max(hiddenTo, stretch[1]);

@@ -192,19 +192,22 @@ final class RareHouses {
                 Optional.empty(),
                 Lists.immutable.of(
                         new Body.Dormer(
-                                "gabled dormer", 0, true, OptionalDouble.empty(), -3, 2, 0, 1.3, 30, "thin", "deck"),
+                                "gabled dormer", 0, true, OptionalDouble.empty(), -3, 2, 0, 1.3, 30, "wall", "deck"),
                         new Body.Dormer(
-                                "shed dormer", 0, false, OptionalDouble.of(9), 0, 3, 0, 1.2, 10, "thin", "deck")));
+                                "shed dormer", 0, false, OptionalDouble.of(9), 0, 3, 0, 1.2, 10, "wall", "deck")));
         return Houses.body(roof, Houses.storey("tee", tee, 3, "wall"));
     }
 
     /** Storeys that step back all round and out again: terraces in a ring, overhangs, a court through the upper two. */
     static Body.Storeys terraces() {
-        ImmutableList<ImmutableList<Point2>> court = Lists.immutable.of(Houses.points(5, 4, 5, 6.5, 8, 6.4, 8, 4));
+        ImmutableList<ImmutableList<Point2>> court = Lists.immutable.of(Houses.points(5, 4, 5, 6.5, 7, 6.5, 8, 4));
         return Houses.body(
                 Houses.flat(),
                 Houses.storey("low", Houses.rectangle(0, 0, 14, 12), 3, "wall"),
-                Houses.around(Houses.storey("middle", Houses.rectangle(2, 1.5, 9, 7), 2.8, "wall"), court),
+                Houses.around(
+                        Houses.storey(
+                                "middle", Houses.points(2, 1.5, 11, 1.5, 11, 8.5, 4, 8.5, 4, 7, 2, 7), 2.8, "wall"),
+                        court),
                 Houses.around(Houses.storey("top", Houses.rectangle(2, 0.5, 10.5, 8), 2.8, "wall"), court));
     }
 }

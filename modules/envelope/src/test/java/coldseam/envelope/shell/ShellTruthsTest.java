@@ -123,11 +123,16 @@ class ShellTruthsTest {
         })));
         AnyAngleTest.assertSame(AnyAngleTest.takeOff(here), AnyAngleTest.takeOff(there), NODES, name);
         assertEquals(
-                here.surfaces().collect(Surface::name).toSet(),
-                there.surfaces().collect(Surface::name).toSet());
+                here.surfaces().collect(ShellTruthsTest::nameOf).toSet(),
+                there.surfaces().collect(ShellTruthsTest::nameOf).toSet());
         assertEquals(here.floorArea(), there.floorArea(), 10 * NODES);
         assertEquals(here.groundFloorArea(), there.groundFloorArea(), 10 * NODES);
         assertEquals(here.exposedPerimeter(), there.exposedPerimeter(), 10 * NODES);
+    }
+
+    /** Without the side of the house on which a part of something level lies: a few degrees further it may be another. */
+    private static String nameOf(Surface surface) {
+        return surface.name().replaceAll(", [a-z-]+ side( .*)?$", "");
     }
 
     private static double height(Surface surface, Point3 point) {

@@ -16,7 +16,7 @@ import org.eclipse.collections.impl.factory.Lists;
  */
 public record CornerFrame(ImmutableList<Point3> axes, int rooms) {
 
-    /** Of a cosine: 0.06°, as closely as the shell's corners lie on their lattice. */
+    /** Of a sine: 0.06°, as closely as the shell's corners lie on their lattice. */
     private static final double SQUARE = 1e-3;
 
     /** m from the vertex at which a surface is looked for. */
@@ -39,16 +39,14 @@ public record CornerFrame(ImmutableList<Point3> axes, int rooms) {
             level.add(Vectors.UP);
         }
         ImmutableList<Point3> axes = distinct(upright).newWithAll(distinct(level));
+        // An edge lies in both its surfaces: where each runs along an axis, the axes are square to one another.
         boolean square = axes.size() == 3
-                && square(axes.get(0), axes.get(1))
-                && square(axes.get(0), axes.get(2))
-                && square(axes.get(1), axes.get(2))
                 && corner.ends().allSatisfy(end -> axes.anySatisfy(axis -> parallel(axis, end.away())));
         return square ? rooms(corner, axes).map(rooms -> new CornerFrame(axes, rooms)) : Optional.empty();
     }
 
     private static boolean isUpright(Point3 direction) {
-        return Math.abs(direction.z()) > 1 - SQUARE;
+        return parallel(direction, Vectors.UP);
     }
 
     private static ImmutableList<Point3> distinct(MutableList<Point3> normals) {
@@ -61,12 +59,8 @@ public record CornerFrame(ImmutableList<Point3> axes, int rooms) {
         return found.toImmutable();
     }
 
-    private static boolean square(Point3 one, Point3 other) {
-        return Math.abs(Vectors.dot(one, other)) < SQUARE;
-    }
-
     private static boolean parallel(Point3 one, Point3 other) {
-        return Math.abs(Vectors.dot(one, other)) > 1 - SQUARE;
+        return Vectors.length(Vectors.cross(one, other)) < SQUARE;
     }
 
     /** The axis along which a direction runs; -1 where it runs along none. */

@@ -26,6 +26,9 @@ public final class Corners {
     /** m; the shell's corners lie on a lattice of 0.1 mm. */
     private static final double ONE = 0.001;
 
+    /** m, by which the way over a point is longer than an edge that passes it: a millimetre beside one of some metres. */
+    private static final double DETOUR = 1e-6;
+
     /** m; the widest end of a step at which two places are one vertex. */
     private static final double STEP = 0.25;
 
@@ -135,13 +138,7 @@ public final class Corners {
     }
 
     private static boolean passes(Edge edge, Point3 point) {
-        Point3 whole = Vectors.minus(edge.to(), edge.from());
-        Point3 part = Vectors.minus(point, edge.from());
-        double length = Vectors.length(whole);
-        double along = Vectors.dot(part, whole) / length;
-        return along > ONE
-                && along < length - ONE
-                && Vectors.length(Vectors.minus(part, Vectors.times(whole, along / length))) < ONE;
+        return distance(edge.from(), point) + distance(point, edge.to()) - distance(edge.from(), edge.to()) < DETOUR;
     }
 
     private static String words(ImmutableList<Surface> around) {

@@ -24,10 +24,10 @@ public final class FacetNames {
             return facets.collect(facet -> facet.withName(name)).toImmutable();
         }
         MutableList<String> names = facets.collect(facet -> {
-            Point3 normal = facet.normal();
-            boolean level = Math.hypot(normal.x(), normal.y()) < 0.01;
+            Vertex area = facet.doubleArea();
+            boolean level = area.x() == 0 && area.y() == 0;
             Point3 middle = Vectors.mean(facet.outline().collect(Vertex::point));
-            Point3 away = level ? Vectors.minus(middle, centre.point()) : normal;
+            Point3 away = level ? Vectors.minus(middle, centre.point()) : facet.normal();
             return name + ", " + Compass.of(away.x(), away.y()).word() + (level ? " side" : " slope");
         });
         ImmutableList<String> numbered = numbered(names.toImmutable());

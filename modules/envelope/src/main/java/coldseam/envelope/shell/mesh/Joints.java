@@ -258,13 +258,8 @@ public final class Joints {
         return Vertex.metres(1) * point.minus(edge.from()).dot(along) / along.length();
     }
 
+    /** Whether two edges of one step and of walls that face alike lie across it from one another: they run opposite ways. */
     private boolean opposite(Joint edge, Joint other) {
-        Vertex one = edge.to().minus(edge.from());
-        Vertex two = other.to().minus(other.from());
-        boolean parallel = one.cross(two).length() <= 0.02 * one.length() * two.length() && one.dot(two) < 0;
-        if (!parallel) {
-            return false;
-        }
         double overlap =
                 Math.min(place(edge, other.from()), edge.externalLength()) - Math.max(place(edge, other.to()), 0);
         return apart(edge, other) < widestStep && overlap > 0;

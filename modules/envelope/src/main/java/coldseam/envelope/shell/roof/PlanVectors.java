@@ -13,6 +13,10 @@ final class PlanVectors {
         return new Point2((b.x() - a.x()) / length, (b.y() - a.y()) / length);
     }
 
+    static Point2 minus(Point2 a, Point2 b) {
+        return new Point2(a.x() - b.x(), a.y() - b.y());
+    }
+
     static double dot(Point2 a, Point2 b) {
         return a.x() * b.x() + a.y() * b.y();
     }

@@ -40,9 +40,9 @@ public final class RoofForm {
      * A plane.
      *
      * @param side of the storey that it rises from; of a level roof zero, of a collar {@link #COLLAR}, of dormers {@link #DORMER}
-     * @param stage which part of that side's rise
+     * @param part which of a dormer's planes; zero elsewhere
      */
-    public record Plane(int side, int stage) {}
+    public record Plane(int side, int part) {}
 
     /** In the place of a side: the level ceiling that ends the slopes. */
     public static final int COLLAR = -1;
@@ -146,7 +146,10 @@ public final class RoofForm {
                     .orElse(Double.POSITIVE_INFINITY);
             skeleton = limit > 0
                     ? Optional.of(RoofSkeleton.of(
-                            outer, rises.collect(RoofForm::stages), limit, dormers.flatCollect(DormerForm::levels)))
+                            outer,
+                            rises.collect(rise -> new RoofSkeleton.Rise(rise.gable(), run(rise))),
+                            limit,
+                            dormers.flatCollect(DormerForm::levels)))
                     : Optional.empty();
             fault = skeleton.map(shape -> why(shape, roof).or(() -> noHip(shape, rises, outer, storey)))
                     .orElse(Optional.of("its collar would lie under its eaves. Raise the collar, or lower the storey"));
@@ -196,8 +199,7 @@ public final class RoofForm {
     private Geometry slope(int side) {
         ImmutableList<Geometry> swept = skeleton.orElseThrow()
                 .sweeps()
-                .select(sweep ->
-                        sweep.stage() == 0 && (sweep.side() == side || coplanar(sides.get(sweep.side()), side)))
+                .select(sweep -> coplanar(sides.get(sweep.side()), side))
                 .collect(sweep -> Plan.outline(sweep.corners()));
         return UnaryUnionNG.union(swept.castToList(), DormerForm.COARSE);
     }
@@ -223,7 +225,7 @@ public final class RoofForm {
             int side = outer.sides().get(i);
             double from = rises.get(side).gable();
             boolean half = from > 0 && Double.isFinite(from);
-            if (half && shape.sweeps().noneSatisfy(sweep -> sweep.side() == own && sweep.stage() == 1)) {
+            if (half && shape.sweeps().noneSatisfy(sweep -> sweep.side() == own)) {
                 return Optional.of(String.format(
                         Locale.ROOT,
                         "its half hip over \"%s\" would begin %.3f m over the eaves outside, but no slope rises so far beside it;"
@@ -325,14 +327,6 @@ public final class RoofForm {
     private static Vertex along(Footprint footprint, int corner) {
         return Vertex.inPlan(footprint.end(corner))
                 .minus(Vertex.inPlan(footprint.corners().get(corner)));
-    }
-
-    private static ImmutableList<RoofSkeleton.Stage> stages(Body.RoofSide rise) {
-        RoofSkeleton.Stage slope = new RoofSkeleton.Stage(rise.gable(), run(rise));
-        RoofSkeleton.Stage upright = new RoofSkeleton.Stage(0, 0);
-        return rise.gable() == 0
-                ? Lists.immutable.of(slope)
-                : Double.isFinite(rise.gable()) ? Lists.immutable.of(upright, slope) : Lists.immutable.of(upright);
     }
 
     private static double run(Body.RoofSide rise) {
@@ -465,10 +459,8 @@ public final class RoofForm {
         MutableList<Sheet> sheets = Lists.mutable.empty();
         skeleton.get()
                 .sweeps()
-                .forEach(sweep -> sheets.add(new Sheet(
-                        Plan.outline(apart(sweep.corners())),
-                        new Plane(sides.get(sweep.side()), sweep.stage()),
-                        false)));
+                .forEach(sweep -> sheets.add(
+                        new Sheet(Plan.outline(apart(sweep.corners())), new Plane(sides.get(sweep.side()), 0), false)));
         skeleton.get().tops().forEach(top -> sheets.add(new Sheet(top, new Plane(COLLAR, 0), false)));
         dormers.forEachWithIndex((dormer, i) -> dormer.parts()
                 .forEachWithIndex((part, p) -> sheets.add(new Sheet(part, new Plane(DORMER - i, p), true))));
@@ -513,7 +505,7 @@ public final class RoofForm {
         int same = Lists.immutable
                 .fromStream(java.util.stream.IntStream.range(0, side).boxed())
                 .detectIfNone(other -> coplanar(other, side), () -> side);
-        return new Plane(same, over.stage());
+        return new Plane(same, 0);
     }
 
     private boolean coplanar(int one, int other) {
@@ -557,11 +549,10 @@ public final class RoofForm {
         }
         if (plane.side() <= DORMER) {
             DormerForm dormer = dormers.get(DORMER - plane.side());
-            return eaves + Vertex.units(dormer.height(plane.stage(), inPlan(point)));
+            return eaves + Vertex.units(dormer.height(plane.part(), inPlan(point)));
         }
         Body.RoofSide rise = rises.get(plane.side());
-        double from = plane.stage() == 0 ? 0 : rise.gable();
-        return eaves + Math.round(from * Vertex.PER_METRE + inwards(plane.side(), point) / run(rise));
+        return eaves + Math.round(rise.gable() * Vertex.PER_METRE + inwards(plane.side(), point) / run(rise));
     }
 
     /** Lattice units inwards of a side's line. */

@@ -3,6 +3,7 @@ package coldseam.envelope.shell.roof;
 import static coldseam.envelope.shell.roof.PlanVectors.cross;
 import static coldseam.envelope.shell.roof.PlanVectors.distance;
 import static coldseam.envelope.shell.roof.PlanVectors.dot;
+import static coldseam.envelope.shell.roof.PlanVectors.minus;
 import static coldseam.envelope.shell.roof.PlanVectors.unit;
 
 import coldseam.envelope.Point2;
@@ -24,7 +25,7 @@ import org.locationtech.jts.geom.Polygon;
  *
  * <p>A level section through the roof is the outline with each side moved inwards by its run at that height. It shrinks from
  * height to height; between two events each side keeps its neighbours, and each corner runs straight in plan, along a hip, a
- * valley or a ridge. At an event a side ends, a corner meets another side, a side changes its pitch, or the roof ends in a
+ * valley or a ridge. At an event a side ends, a corner meets another side, an upright side begins to slope, or the roof ends in a
  * level top. All events of one height are settled at once: corners that coincide are made one, corners that lie on a side part
  * it, and the outline is taken apart wherever it comes twice to one point; parts without area are ridges.
  *
@@ -47,15 +48,15 @@ public final class RoofSkeleton {
     private static final int EVENTS = 5_000;
 
     /**
-     * Part of a side's rise.
+     * How a side rises.
      *
-     * @param from m over the eaves
-     * @param run m in plan for each metre of height; zero for an upright part
+     * @param from m over the eaves, up to which it stands upright; infinite for a gable
+     * @param run m in plan for each metre of height from there on
      */
-    public record Stage(double from, double run) {}
+    public record Rise(double from, double run) {}
 
     /**
-     * A line in which two planes meet, or where one changes its pitch.
+     * A line in which two planes meet, or one with a level top.
      *
      * @param from in plan
      * @param to in plan
@@ -69,10 +70,9 @@ public final class RoofSkeleton {
      * What a side sweeps between two events.
      *
      * @param side index
-     * @param stage index
      * @param corners in plan, counterclockwise
      */
-    record Sweep(int side, int stage, ImmutableList<Point2> corners) {}
+    record Sweep(int side, ImmutableList<Point2> corners) {}
 
     /**
      * A level section.
@@ -102,7 +102,7 @@ public final class RoofSkeleton {
     }
 
     private final Footprint outline;
-    private final ImmutableList<ImmutableList<Stage>> stages;
+    private final ImmutableList<Rise> rises;
     private final double limit;
     private final ImmutableList<Double> levels;
     private final MutableList<MutableList<Corner>> rings = Lists.mutable.empty();
@@ -114,24 +114,23 @@ public final class RoofSkeleton {
     private double height;
     private Optional<String> failure = Optional.empty();
 
-    private RoofSkeleton(
-            Footprint outline, ImmutableList<ImmutableList<Stage>> stages, double limit, ImmutableList<Double> levels) {
+    private RoofSkeleton(Footprint outline, ImmutableList<Rise> rises, double limit, ImmutableList<Double> levels) {
         this.outline = outline;
         this.courts = outline.next().indexOf(0) + 1 < outline.corners().size();
-        this.stages = stages;
+        this.rises = rises;
         this.limit = limit;
         this.levels = levels;
     }
 
     /**
      * @param outline with its courts, no side of it a jog
-     * @param stages of each side, the first from zero on
+     * @param rises of each side
      * @param limit m over the eaves, where a level top ends the roof; infinite for none
      * @param levels m over the eaves, where its section is wanted as well
      */
     public static RoofSkeleton of(
-            Footprint outline, ImmutableList<ImmutableList<Stage>> stages, double limit, ImmutableList<Double> levels) {
-        RoofSkeleton skeleton = new RoofSkeleton(outline, stages, limit, levels);
+            Footprint outline, ImmutableList<Rise> rises, double limit, ImmutableList<Double> levels) {
+        RoofSkeleton skeleton = new RoofSkeleton(outline, rises, limit, levels);
         skeleton.grow();
         return skeleton;
     }
@@ -218,28 +217,14 @@ public final class RoofSkeleton {
         return new Corner(before, after, at, height, upright);
     }
 
-    private int stage(int side, double at) {
-        ImmutableList<Stage> own = stages.get(side);
-        int stage = 0;
-        while (stage + 1 < own.size() && own.get(stage + 1).from() <= at + LATER) {
-            stage++;
-        }
-        return stage;
-    }
-
     private double run(int side) {
-        return stages.get(side).get(stage(side, height)).run();
+        Rise rise = rises.get(side);
+        return rise.from() <= height + LATER ? rise.run() : 0;
     }
 
     /** m, how far a side has moved inwards at a height. */
     private double moved(int side, double at) {
-        ImmutableList<Stage> own = stages.get(side);
-        double sum = 0;
-        for (int s = 0; s < own.size() && own.get(s).from() < at; s++) {
-            double to = s + 1 < own.size() ? Math.min(at, own.get(s + 1).from()) : at;
-            sum += (to - own.get(s).from()) * own.get(s).run();
-        }
-        return sum;
+        return Math.max(0, at - rises.get(side).from()) * rises.get(side).run();
     }
 
     private Point2 along(int side) {
@@ -248,8 +233,7 @@ public final class RoofSkeleton {
 
     /** m, inwards from a side's own line. */
     double inwards(int side, Point2 point) {
-        Point2 a = outline.corners().get(side);
-        return cross(along(side), new Point2(point.x() - a.x(), point.y() - a.y()));
+        return cross(along(side), minus(point, outline.corners().get(side)));
     }
 
     /** Where a corner lies at a height, no event between. */
@@ -277,10 +261,8 @@ public final class RoofSkeleton {
     /** The height of the next event. */
     private double next() {
         double next = limit;
-        for (ImmutableList<Stage> own : stages) {
-            for (Stage stage : own) {
-                next = stage.from() > height + LATER ? Math.min(next, stage.from()) : next;
-            }
+        for (Rise rise : rises) {
+            next = rise.from() > height + LATER ? Math.min(next, rise.from()) : next;
         }
         MutableList<ImmutableList<Point2>> speeds =
                 rings.collect(ring -> ring.collect(corner -> move(corner, run(corner.before), run(corner.after)))
@@ -306,9 +288,8 @@ public final class RoofSkeleton {
         Corner a = ring.get(i);
         Corner b = ring.get(j);
         Point2 along = along(a.after);
-        double length = (b.at.x() - a.at.x()) * along.x() + (b.at.y() - a.at.y()) * along.y();
-        double growth = (speed.get(j).x() - speed.get(i).x()) * along.x()
-                + (speed.get(j).y() - speed.get(i).y()) * along.y();
+        double length = dot(along, minus(b.at, a.at));
+        double growth = dot(along, minus(speed.get(j), speed.get(i)));
         return growth < 0 ? height + Math.max(LATER, length / -growth) : Double.POSITIVE_INFINITY;
     }
 
@@ -322,7 +303,7 @@ public final class RoofSkeleton {
                 continue;
             }
             Point2 along = along(a.after);
-            double off = cross(along, new Point2(corner.at.x() - a.at.x(), corner.at.y() - a.at.y()));
+            double off = cross(along, minus(corner.at, a.at));
             double away = cross(along, corners) - run(a.after);
             if (!(away < 0) || off < 0) {
                 continue;
@@ -339,7 +320,7 @@ public final class RoofSkeleton {
     }
 
     private static double along(Point2 along, Point2 at, Point2 speed, double wait) {
-        return along.x() * (at.x() + wait * speed.x()) + along.y() * (at.y() + wait * speed.y());
+        return dot(along, at) + wait * dot(along, speed);
     }
 
     /** Moves every section to a height, and keeps what its sides sweep on their way. */
@@ -354,9 +335,7 @@ public final class RoofSkeleton {
                 int side = ring.get(i).after;
                 if (run(side) > 0) {
                     sweeps.add(new Sweep(
-                            side,
-                            stage(side, height),
-                            Lists.immutable.of(ring.get(i).at, ring.get(j).at, then.get(j), then.get(i))));
+                            side, Lists.immutable.of(ring.get(i).at, ring.get(j).at, then.get(j), then.get(i))));
                 }
             }
             ring.forEachWithIndex((corner, i) -> corner.at = then.get(i));
@@ -382,8 +361,8 @@ public final class RoofSkeleton {
     /** Takes the sections apart where they touch themselves, and begins new corners where sides have new neighbours. */
     private void settle() {
         TreeSet<Integer> changed = new TreeSet<>();
-        for (int side = 0; side < stages.size(); side++) {
-            if (stages.get(side).anySatisfy(s -> s.from() > LATER && Math.abs(s.from() - height) <= LATER)) {
+        for (int side = 0; side < rises.size(); side++) {
+            if (rises.get(side).from() > LATER && Math.abs(rises.get(side).from() - height) <= LATER) {
                 changed.add(side);
             }
         }
@@ -411,7 +390,6 @@ public final class RoofSkeleton {
                 }
                 next.add(same != null ? same : straightened(corner(before, here.side(), here.at())));
             }
-            breaks(next, changed);
             double area = area(next.collect(c -> c.at).toImmutable());
             if (next.size() >= 3 && (area > 0 || courts && area < -ONE)) {
                 check(next);
@@ -443,16 +421,6 @@ public final class RoofSkeleton {
                         "two sides in one line need one pitch, but at [%.3f m, %.3f m] of the outer faces two meet that differ",
                         corner.at.x(),
                         corner.at.y()));
-            }
-        }
-    }
-
-    /** Level lines where a side changes its pitch. */
-    private void breaks(MutableList<Corner> ring, TreeSet<Integer> changed) {
-        for (int i = 0; i < ring.size(); i++) {
-            Corner a = ring.get(i);
-            if (changed.contains(a.after) && moved(a.after, height) > 0) {
-                lines.add(new Line(a.at, ring.get((i + 1) % ring.size()).at, height, height, -1));
             }
         }
     }

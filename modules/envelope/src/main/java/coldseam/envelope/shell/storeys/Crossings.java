@@ -3,7 +3,6 @@ package coldseam.envelope.shell.storeys;
 import coldseam.envelope.shell.lattice.Vertex;
 import coldseam.envelope.shell.plan.Footprint;
 import coldseam.envelope.shell.plan.Plan;
-import coldseam.envelope.shell.plan.StepZones;
 import coldseam.envelope.shell.roof.RoofForm;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -120,11 +119,10 @@ final class Crossings {
         for (int g = 0; g < both.getNumGeometries(); g++) {
             if (both.getGeometryN(g) instanceof Polygon polygon && polygon.getArea() > 0) {
                 MutableList<Vertex> ends = ends(polygon.getExteriorRing().getCoordinates(), over);
-                if (ends.size() > 1) {
-                    Vertex from = ends.getFirst();
-                    Vertex to = ends.maxBy(end -> end.minus(from).length());
+                if (ends.notEmpty()) {
+                    Vertex to = ends.maxBy(end -> end.minus(ends.getFirst()).length());
                     Vertex start = ends.maxBy(end -> end.minus(to).length());
-                    if (start.minus(to).length() > StepZones.HAIR) {
+                    if (!start.equals(to)) {
                         lines.add(new Plan.Line(start, to, new Plan.Tag(Plan.Kind.CROSSING, storey, lines.size())));
                     }
                 }

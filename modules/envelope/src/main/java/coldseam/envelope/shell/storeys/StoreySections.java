@@ -317,11 +317,7 @@ final class StoreySections {
 
     /** m, of all its outlines. */
     double around() {
-        double sum = 0;
-        for (int k = first; k <= last; k++) {
-            sum += around(k);
-        }
-        return sum;
+        return under.keySet().stream().mapToDouble(this::around).sum();
     }
 
     private void section(double height) {
