@@ -26,6 +26,7 @@ public final class Rules {
             new OwnPsiBelowComputedRule(),
             new RainNotCountedRule(),
             new SeamsTouchRule(),
+            new SurfacePiercedRule(),
             new SurfacePoorlyInsulatedRule(),
             new SurfaceWithoutAirLayerRule(),
             new SurfaceWithoutHeatLayerRule(),

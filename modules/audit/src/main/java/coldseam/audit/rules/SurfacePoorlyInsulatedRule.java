@@ -27,7 +27,7 @@ import org.eclipse.collections.impl.list.primitive.IntInterval;
 public final class SurfacePoorlyInsulatedRule implements Rule {
 
     /** How many times the limit the layer counts as missing. */
-    private static final double HARDLY_THERE = 2;
+    static final double HARDLY_THERE = 2;
 
     /** m: boards are sold in these. */
     private static final double STEP = 0.005;
@@ -95,7 +95,7 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
     }
 
     /** What has no heat layer at all is another rule's. */
-    private static boolean isHeld(Surface surface) {
+    static boolean isHeld(Surface surface) {
         return surface.assembly().isPresent()
                 && surface.exposure().kind() != Exposure.Kind.PARTY
                 && Facts.has(surface, Control.HEAT);
@@ -137,22 +137,26 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
                 * surface.exposure().factor();
     }
 
-    private static double limit(Facts facts, Surface surface) {
+    static double limit(Facts facts, Surface surface) {
         return facts.house()
                 .limits()
                 .surfaces()
                 .of(surface.use(), surface.exposure().kind());
     }
 
-    private static double held(Surface surface) {
+    static double held(Surface surface) {
         return held(surface, surface.assembly().orElseThrow());
     }
 
     /** What a surface would be held to the limit with, were it built so. */
     private static double held(Surface surface, Assembly assembly) {
+        return Facts.transmittance(surface, assembly) * factor(surface);
+    }
+
+    /** What U is multiplied with before it is held to the limit. */
+    static double factor(Surface surface) {
         Exposure exposure = surface.exposure();
-        double factor = exposure.kind() == Exposure.Kind.UNHEATED ? Math.max(LEAST_FACTOR, exposure.factor()) : 1;
-        return Facts.transmittance(surface, assembly) * factor;
+        return exposure.kind() == Exposure.Kind.UNHEATED ? Math.max(LEAST_FACTOR, exposure.factor()) : 1;
     }
 
     private static Optional<Double> more(Surface surface, double limit) {
@@ -165,7 +169,7 @@ public final class SurfacePoorlyInsulatedRule implements Rule {
                         .isPresent());
     }
 
-    private static boolean isOver(Facts facts, Surface surface) {
+    static boolean isOver(Facts facts, Surface surface) {
         return Limits.over(held(surface), limit(facts, surface));
     }
 

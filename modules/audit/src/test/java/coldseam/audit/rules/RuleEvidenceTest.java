@@ -249,6 +249,7 @@ class RuleEvidenceTest {
                 [temperature-factor-under-limit]
                 [humidity-over-limit, mould-by-month]
                 [corner-under-limit]
+                [surface-pierced]
                 [own-psi-below-computed]
                 [transmittance-over-limit]
                 [opening-over-limit]

@@ -105,6 +105,7 @@ public final class RuleHouses {
                                         "openings:\n" + window("one", "1 m") + window("other", "2.01 m")
                                                 + "junctions:\n- {kinds: [jamb], detail: jamb-good}\n"),
                         Sample.good().newWith(Made.good("jamb-good", JunctionKind.JAMB))));
+        houses.put("surface-pierced", () -> Sample.audit(Sample.yaml() + brackets("6 per m²"), Sample.good()));
         houses.put(
                 "surface-poorly-insulated",
                 () -> changed("mineral wool board, thickness: 200 mm", "mineral wool board, thickness: 1 mm"));
@@ -141,6 +142,11 @@ public final class RuleHouses {
                         .newWith(Made.good(jamb, JunctionKind.JAMB))
                         .newWith(Made.good(head, JunctionKind.HEAD))
                         .newWith(Made.good("sill-frame-in", JunctionKind.SILL)));
+    }
+
+    static String brackets(String perArea) {
+        return "points:\n  brackets: {surface: ground floor north wall, detail: cladding-bracket-aluminium, per-area: "
+                + perArea + "}\n";
     }
 
     static String withMonths(String yaml) {

@@ -188,6 +188,50 @@ class RuleLimitsTest {
         assertEquals(0, finding.loss().orElseThrow().middle());
     }
 
+    /** 6 brackets on each square metre keep the limit of chi one by one, and more than double U. */
+    @Test
+    void whatGoesThroughAgainAndAgainCountsInU() {
+        String limited = Sample.yaml() + RuleHouses.brackets("6 per m²") + "limits: {walls: MOST W/(m²·K)}\n";
+        Audit audit = audit(limited.replace("MOST", "0.3"));
+        SurfacePiercedRule.Found found = found(SurfacePiercedRule.Found.class, audit);
+        double u = 1 / (BARE + 0.04 + 0.2 / 0.035);
+        double chi = audit.points().getOnly().chi().lower();
+        int number = (int) Math.ceil(6 * 8 * HEIGHT);
+        double all = u + number * chi / (8 * HEIGHT);
+        assertEquals(number, found.number());
+        assertEquals(u, found.layers(), 1e-9);
+        assertEquals(all, found.transmittance(), 1e-6);
+        assertEquals(
+                (all - 0.3) * 8 * HEIGHT,
+                finding(audit, "surface-pierced")
+                        .orElseThrow()
+                        .loss()
+                        .orElseThrow()
+                        .middle(),
+                1e-3);
+        assertEquals(Optional.empty(), finding(audit(limited.replace("MOST", "" + (all + 0.001))), "surface-pierced"));
+        assertEquals(
+                Severity.GAP,
+                finding(audit(limited.replace("MOST", "" + (all / 2 - 0.001))), "surface-pierced")
+                        .orElseThrow()
+                        .severity());
+        // Layers that miss the limit themselves are the other rule's.
+        assertEquals(Optional.empty(), finding(audit(limited.replace("MOST", "" + (u - 0.001))), "surface-pierced"));
+    }
+
+    /** What is there once on more than two square metres is held to the limit of chi alone. */
+    @Test
+    void singleThingsDoNotCountInU() {
+        double limit = 1 / (BARE + 0.04 + 0.2 / 0.035) + 0.001;
+        String points =
+                Sample.yaml() + RuleHouses.brackets("0.5 per m²").replace("per-area: 0.5 per m²", "number: MANY")
+                        + "limits: {walls: " + limit + " W/(m²·K)}\n";
+        int few = (int) Math.floor(0.5 * 8 * HEIGHT);
+        assertEquals(Optional.empty(), finding(audit(points.replace("MANY", "" + few)), "surface-pierced"));
+        assertTrue(finding(audit(points.replace("MANY", "" + (few + 1))), "surface-pierced")
+                .isPresent());
+    }
+
     @Test
     void aBareSideBesideAGarageLosesWithItsFactor() {
         Finding bare = finding(

@@ -32,6 +32,7 @@ import coldseam.audit.rules.OpeningOverLimitRule;
 import coldseam.audit.rules.OwnPsiBelowComputedRule;
 import coldseam.audit.rules.RainNotCountedRule;
 import coldseam.audit.rules.SeamsTouchRule;
+import coldseam.audit.rules.SurfacePiercedRule;
 import coldseam.audit.rules.SurfacePoorlyInsulatedRule;
 import coldseam.audit.rules.SurfaceWithoutLayer;
 import coldseam.audit.rules.TemperatureFactorUnderLimitRule;
@@ -311,6 +312,18 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                                     ? ", a third of it still " + say.say(found.decay(), Dimension.LENGTH) + " away"
                                     : ""),
                     (found, say) -> "move them apart, make them one, or draw both in one section by hand"),
+            new RuleWords<>(
+                    "surface-pierced",
+                    SurfacePiercedRule.Found.class,
+                    (found, say) -> "insulation of \"" + found.surface() + "\" pierced by "
+                            + Phrases.count(found.number(), "point", "points"),
+                    (found, say) -> "its layers have a U of " + say.say(found.layers(), Dimension.TRANSMITTANCE)
+                            + ", with all that goes through them "
+                            + say.say(found.transmittance(), Dimension.TRANSMITTANCE) + "; the limit is "
+                            + say.say(found.limit(), Dimension.TRANSMITTANCE) + " (house file, or " + found.source()
+                            + ")",
+                    (found, say) -> "take fewer of them or break the way their heat takes, or insulate the surface"
+                            + " better"),
             new RuleWords<>(
                     "surface-poorly-insulated",
                     SurfacePoorlyInsulatedRule.Found.class,
