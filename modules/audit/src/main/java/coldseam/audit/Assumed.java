@@ -36,6 +36,7 @@ import org.eclipse.collections.api.list.MutableList;
  * @param ownSeams edges whose psi is the house file's own
  * @param overrides materials of the house file that are said to insulate, to control air, water or vapour, or to bear ground,
  *     splash or load, beyond what their values or the built-in list say
+ * @param rain what becomes of it on flat roofs and decks
  * @param unlikely what is there, but is seldom so
  */
 public record Assumed(
@@ -52,6 +53,7 @@ public record Assumed(
         int foundUndeclared,
         ImmutableList<JunctionRow> ownSeams,
         ImmutableList<Material> overrides,
+        Rain rain,
         Unlikely unlikely) {
 
     /**
@@ -121,6 +123,7 @@ public record Assumed(
                         .orElse(0),
                 audit.junctions().select(row -> row.source() instanceof BridgeSource.Own),
                 used.select(Assumed::isOverride),
+                Rain.of(audit),
                 Unlikely.of(audit, used));
     }
 

@@ -1,11 +1,15 @@
 package coldseam.audit;
 
+import coldseam.assemblies.HeatFlow;
+import coldseam.assemblies.OuterSurface;
+import coldseam.assemblies.Transmittance;
 import coldseam.assemblies.window.WindowTransmittance;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind.StoreyFloor;
 import coldseam.envelope.Layer;
+import coldseam.envelope.Limits;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
@@ -29,6 +33,9 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param best windows and doors that, or whose frames, lose less than the best that are usual
  * @param steps doors whose sill nobody steps over
  * @param large windows and doors that are larger than one usually is
+ * @param thin flat roofs and decks that miss the limit of their U where what is cut to falls is thinnest, though not as a whole
+ * @param dry whether the rooms are said to be drier than rooms in use are
+ * @param mild whether the coldest days are said to be milder than winters are
  * @param still materials of the house file that conduct less than boards without a vacuum do
  */
 public record Unlikely(
@@ -42,7 +49,23 @@ public record Unlikely(
         ImmutableList<Opening> best,
         ImmutableList<Opening> steps,
         ImmutableList<Opening> large,
+        ImmutableList<Thin> thin,
+        boolean dry,
+        boolean mild,
         ImmutableList<Material> still) {
+
+    /** Of rooms in use, in winter and without a humidifier, hardly any is drier (common practice, no source). */
+    private static final double DRY = 0.30;
+
+    /** °C; design temperatures of places that heat are seldom milder (judgement). */
+    private static final double MILD = 5;
+
+    /**
+     * A surface cut to falls.
+     *
+     * @param transmittance W/(m²·K), where it is thinnest
+     */
+    public record Thin(Surface surface, double transmittance) {}
 
     /** m; solid boards of wood and slabs of concrete that carry a wall or a roof begin here (common practice, no source). */
     private static final double CARRIES = 0.06;
@@ -119,6 +142,9 @@ public record Unlikely(
                                 .select(opening -> opening.surface().equals(surface.name())))
                         .select(opening -> opening.kind() == Opening.Kind.DOOR && opening.sill() > STEP),
                 audit.house().openings().select(Unlikely::isLarge),
+                audit.shell().surfaces().flatCollect(surface -> thin(audit, surface)),
+                audit.house().site().indoorHumidity() < DRY,
+                audit.house().site().outdoorTemperature() > MILD,
                 used.select(material -> material.conductivity() < STILL && !Assumed.isBuiltIn(material)));
     }
 
@@ -130,6 +156,20 @@ public record Unlikely(
     private static boolean isLarge(Opening opening) {
         return opening.width() > (opening.kind() == Opening.Kind.DOOR ? WIDE_DOOR : WIDE_WINDOW)
                 || opening.height() > HIGH;
+    }
+
+    private static ImmutableList<Thin> thin(Audit audit, Surface surface) {
+        double limit = audit.house()
+                .limits()
+                .surfaces()
+                .of(surface.use(), surface.exposure().kind());
+        return Lists.immutable.fromStream(surface.assembly().stream()
+                .map(assembly -> Transmittance.of(
+                        assembly, HeatFlow.through(surface.normal()), OuterSurface.of(surface.exposure())))
+                .filter(u -> !Limits.over(u.corrected(), limit))
+                .flatMap(u -> u.taper().stream())
+                .map(taper -> new Thin(surface, 1 / taper.rest()))
+                .filter(thin -> Limits.over(thin.transmittance(), limit)));
     }
 
     private static boolean isBare(Assembly assembly) {

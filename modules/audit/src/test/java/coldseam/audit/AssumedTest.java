@@ -219,6 +219,19 @@ class AssumedTest {
         }
     }
 
+    /** It has no source of its own, so that it is no better known than what it is of. */
+    @Test
+    void aLayersDeclaredResistanceIsNoProductsSource() {
+        String board = "material: mineral wool board, thickness: 200 mm";
+        assertEquals(8, changed(board, board + ", resistance: 6 m²·K/W").withoutProduct());
+        String product =
+                "materials:\n  mineral wool board: {conductivity: 0.035 W/(m·K), source: made up}\nassemblies:\n";
+        assertEquals(
+                7,
+                of(Sample.yaml().replace("assemblies:\n", product).replace(board, board + ", resistance: 6 m²·K/W"))
+                        .withoutProduct());
+    }
+
     /** A product of a listed name has the list's word for what it can; its own word is told. */
     @Test
     void aProductOfAListedNameIsToldWhereItClaimsForItself() {

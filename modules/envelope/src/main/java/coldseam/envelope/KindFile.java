@@ -94,7 +94,8 @@ sealed interface KindFile {
             String typical,
             BridgeKind.Facing faces,
             @Size(min = 1) ImmutableList<Stop> holdPoints,
-            @Default("false") boolean countedInU)
+            @Default("false") boolean countedInU,
+            @Default("false") boolean drains)
             implements KindFile {}
 
     /** A kind of corner. */

@@ -43,4 +43,9 @@ public final class PointKind extends BridgeKind {
     public boolean countedInU() {
         return file.countedInU();
     }
+
+    /** Whether rain leaves a roof or a deck by it. */
+    public boolean drains() {
+        return file.drains();
+    }
 }

@@ -4,6 +4,7 @@ import coldseam.audit.Assumed;
 import coldseam.audit.Audit;
 import coldseam.audit.HeldByMemory;
 import coldseam.audit.JunctionRow;
+import coldseam.audit.Rain;
 import coldseam.audit.Sheet;
 import coldseam.audit.Unlikely;
 import coldseam.audit.engine.InputUncertainty;
@@ -66,6 +67,7 @@ public final class HonestWords {
                             .makeString(", ")
                     + " can do");
         }
+        rain(assumed.rain(), parts);
         unlikely(assumed.unlikely(), parts);
         if (assumed.notThere().notEmpty()) {
             parts.add("that the house has "
@@ -92,6 +94,26 @@ public final class HonestWords {
                     + " as found without a source");
         }
         return parts.isEmpty() ? Optional.empty() : Optional.of("Of it assumed: " + parts.makeString("; ") + ".");
+    }
+
+    private void rain(Rain rain, MutableList<String> parts) {
+        rain.low()
+                .forEach(sill -> parts.add("that the sill of \"" + sill.door().name() + "\" keeps water out "
+                        + say(sill.height(), Dimension.THICKNESS) + " over the deck before it"
+                        + (sill.least() < sill.height()
+                                ? ", " + say(sill.least(), Dimension.THICKNESS) + " where that is thickest"
+                                : "")
+                        + " (" + say(Rain.UPTURN, Dimension.THICKNESS) + " are usual)"));
+        if (rain.enclosed().notEmpty()) {
+            parts.add("that rain leaves "
+                    + Phrases.listed(rain.enclosed().collect(surface -> "\"" + surface.name() + "\""))
+                    + ", walls or parapets all round (no drain or scupper is listed there)");
+        }
+        if (rain.level().notEmpty()) {
+            parts.add("that "
+                    + say(rain.level().sumOfDouble(Surface::externalArea), Dimension.AREA)
+                    + " of flat roofs and decks fall to where rain leaves them (no layer is cut to falls)");
+        }
     }
 
     private void unlikely(Unlikely what, MutableList<String> parts) {
@@ -146,6 +168,17 @@ public final class HonestWords {
                 .forEach(opening -> parts.add("that \"" + opening.name() + "\" is "
                         + say(opening.width(), Dimension.LENGTH) + " wide and "
                         + say(opening.height(), Dimension.LENGTH) + " high"));
+        what.thin()
+                .forEach(thin -> parts.add("that \"" + thin.surface().name() + "\", cut to falls, may have a U of "
+                        + say(thin.transmittance(), Dimension.TRANSMITTANCE) + " where it is thinnest"));
+        if (what.dry()) {
+            parts.add("that the rooms have no more than "
+                    + say(audit.house().site().indoorHumidity(), Dimension.SHARE) + " of humidity in winter");
+        }
+        if (what.mild()) {
+            parts.add("that it is no colder outdoors than "
+                    + say(audit.house().site().outdoorTemperature(), Dimension.TEMPERATURE));
+        }
         what.still()
                 .forEach(material -> parts.add("that \"" + material.name() + "\" conducts "
                         + say(material.conductivity(), Dimension.CONDUCTIVITY)
@@ -159,7 +192,9 @@ public final class HonestWords {
         return "Measured by: every layer able by its material, and in each seam's drawing without a break; neck and"
                 + " weakest path from " + say(limits.neckShare(), Dimension.SHARE) + " and "
                 + say(limits.pathShare(), Dimension.SHARE)
-                + ", psi up to " + say(limits.psi(), Dimension.LINEAR_TRANSMITTANCE) + ", at openings "
+                + ", psi up to " + say(limits.psi(), Dimension.LINEAR_TRANSMITTANCE) + ", "
+                + units.number(limits.geometryPsi(), Dimension.LINEAR_TRANSMITTANCE)
+                + " where geometry makes it larger, at openings "
                 + units.number(limits.openingPsi(), Dimension.LINEAR_TRANSMITTANCE) + ", chi up to "
                 + say(limits.chi(), Dimension.POINT_TRANSMITTANCE) + ", fRsi from "
                 + say(limits.temperatureFactor(), Dimension.RATIO) + "; U up to "

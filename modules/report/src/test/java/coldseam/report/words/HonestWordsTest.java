@@ -1,6 +1,7 @@
 package coldseam.report.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.audit.engine.Sample;
 import coldseam.files.quantity.UnitSystem;
@@ -27,10 +28,67 @@ class HonestWordsTest {
             "that the house has no window and no door; that nothing goes through the insulation at a spot; "
                     + "all 8 conductivities, generic ones without a product's source.";
 
-    private static String assumed(String yaml) {
+    /** Of every box, whose roof has 8 m by 6 m. */
+    private static final String LEVEL =
+            "that 48.0 m² of flat roofs and decks fall to where rain leaves them (no layer is cut to falls); ";
+
+    private static String all(String yaml) {
         return new HonestWords(Sample.audit(yaml, Sample.good()), UnitSystem.SI)
                 .assumed()
                 .orElse("");
+    }
+
+    private static String assumed(String yaml) {
+        String all = all(yaml);
+        assertTrue(all.contains(LEVEL), all);
+        return all.replace(LEVEL, "");
+    }
+
+    @Test
+    void wateryDecksAreTold() {
+        String deck = """
+                    - {material: lime plaster, thickness: 20 mm, role: finish}
+                    - {material: reinforced concrete, thickness: 160 mm, role: structure, controls: [air, vapour]}
+                    - {material: polyisocyanurate board, thickness: 60 mm, role: insulation, controls: [heat]%s}
+                """;
+        String yaml = Sample.terrace(deck)
+                .replace(
+                        "junctions:\n",
+                        "openings:\n  out: {kind: door, surface: upper floor south wall, width: 1 m, height: 2 m,"
+                                + " sill: 9 cm, transmittance: 1 W/(m²·K), source: its declaration}\njunctions:\n");
+        String all = all(yaml.replace("%s", ", taper: {shape: rectangle, thickest: 240 mm}"));
+        // 300 − 20 − 160 − 60 − 8 = 52 mm from the floor down to the deck, 180 mm less where it is thickest.
+        assertTrue(
+                all.contains(
+                        "that the sill of \"out\" keeps water out 142 mm over the deck before it, -38 mm where that is"
+                                + " thickest (150 mm are usual); "),
+                all);
+        // 0.10 + 0.02 / 0.8 + 0.16 / 2.3 + 0.06 / 0.025 + 0.04 m²·K/W; a sheet counts for nothing.
+        assertTrue(
+                all.contains(
+                        "; that \"terrace over ground floor\", cut to falls, may have a U of 0.380 W/(m²·K) where it is thinnest; "),
+                all);
+        assertTrue(
+                all(yaml.replace("%s", ""))
+                        .contains(
+                                "that the sill of \"out\" keeps water out 142 mm over the deck before it (150 mm are"),
+                all);
+    }
+
+    @Test
+    void anAirThatNoRoomAndAWinterThatNoPlaceHasAreTold() {
+        String told = "that the rooms have no more than 29 % of humidity in winter; that it is no colder outdoors than"
+                + " 5.1 °C; ";
+        assertEquals(
+                "Of it assumed: " + told + LAST,
+                assumed(Sample.yaml()
+                        .replaceFirst("indoor-humidity: .*\n", "indoor-humidity: 29 %\n")
+                        .replaceFirst("outdoor-temperature: .*\n", "outdoor-temperature: 5.1 °C\n")));
+        assertEquals(
+                "Of it assumed: " + LAST,
+                assumed(Sample.yaml()
+                        .replaceFirst("indoor-humidity: .*\n", "indoor-humidity: 30 %\n")
+                        .replaceFirst("outdoor-temperature: .*\n", "outdoor-temperature: 5 °C\n")));
     }
 
     @Test

@@ -149,6 +149,7 @@ record FileLayer(
                 controls);
     }
 
+    /** As well known as the material is: the house file gives a resistance no source of its own. */
     private Material withResistance(Material filling, double declared) {
         double conductivity = thickness / declared;
         return new Material(
@@ -163,6 +164,8 @@ record FileLayer(
                 filling.bears(),
                 filling.timber(),
                 filling.within(),
-                new Provenance("resistance given in the house file", Provenance.Sureness.DECLARED));
+                new Provenance(
+                        "resistance given in the house file",
+                        filling.provenance().sureness()));
     }
 }

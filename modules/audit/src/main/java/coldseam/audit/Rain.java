@@ -1,0 +1,92 @@
+package coldseam.audit;
+
+import coldseam.envelope.Assembly;
+import coldseam.envelope.Body;
+import coldseam.envelope.Exposure;
+import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Layer;
+import coldseam.envelope.Opening;
+import coldseam.envelope.Point3;
+import coldseam.envelope.shell.Edge;
+import coldseam.envelope.shell.Shell;
+import coldseam.envelope.shell.Surface;
+import org.eclipse.collections.api.list.ImmutableList;
+
+/**
+ * What becomes of rain on flat roofs and decks, as far as a house file leaves it open: details join what keeps water out, and
+ * none of them sees where it runs.
+ *
+ * @param level flat roofs and decks of which no layer is cut to falls
+ * @param enclosed flat roofs and decks that parapets and walls stand round, on which no drain or scupper is listed; one that
+ *     goes on into another is left out
+ * @param low sills of doors that stand low over the deck before them
+ */
+public record Rain(ImmutableList<Surface> level, ImmutableList<Surface> enclosed, ImmutableList<LowSill> low) {
+
+    /** m over the finished deck; less is usual over a drained channel alone (common practice, no source). */
+    public static final double UPTURN = 0.15;
+
+    /** Cosine of half a degree. */
+    private static final double LEVEL = 0.99996;
+
+    private static final double STRAIGHT_ON = 180;
+
+    /**
+     * A door over a deck.
+     *
+     * @param deck before it
+     * @param height m, of the sill over the deck with all its layers, where those cut to falls are thinnest
+     * @param least m, where they are thickest
+     */
+    public record LowSill(Opening door, Surface deck, double height, double least) {}
+
+    static Rain of(Audit audit) {
+        Shell shell = audit.shell();
+        ImmutableList<Surface> flat = shell.surfaces().select(Rain::isRainedOn);
+        return new Rain(
+                flat.reject(surface -> fall(surface) > 0),
+                flat.select(surface -> isEnclosed(surface, shell))
+                        .reject(surface -> audit.points()
+                                .anySatisfy(row -> row.kind().drains()
+                                        && row.surface().name().equals(surface.name()))),
+                shell.edges()
+                        .select(edge -> edge.kind() == JunctionKind.TERRACE_THRESHOLD)
+                        .collect(Rain::sill)
+                        .select(sill -> sill.least() < UPTURN));
+    }
+
+    private static boolean isRainedOn(Surface surface) {
+        return surface.exposure().kind() == Exposure.Kind.OUTDOORS
+                && (surface.use() == Body.Use.ROOF || surface.use() == Body.Use.TERRACE)
+                && surface.assembly().isPresent()
+                && surface.normal().z() > LEVEL;
+    }
+
+    /** m, by which its layers are thicker in one place than in another. */
+    private static double fall(Surface surface) {
+        return surface.assembly().map(Assembly::layers).orElseThrow().sumOfDouble(Rain::fall);
+    }
+
+    private static double fall(Layer layer) {
+        return layer.taper().map(taper -> taper.thickest() - layer.thickness()).orElse(0.0);
+    }
+
+    private static boolean isEnclosed(Surface surface, Shell shell) {
+        ImmutableList<Edge> round = shell.edges()
+                .select(edge -> edge.opening().isEmpty()
+                        && edge.second().isPresent()
+                        && (isOne(edge.first(), surface) || isOne(edge.second().get(), surface)));
+        return round.notEmpty() && round.allSatisfy(edge -> edge.kind().parapet() || edge.angle() > STRAIGHT_ON);
+    }
+
+    private static boolean isOne(Surface one, Surface other) {
+        return one.name().equals(other.name());
+    }
+
+    private static LowSill sill(Edge edge) {
+        Surface deck = edge.first();
+        double height =
+                edge.from().z() - deck.outline().collectDouble(Point3::z).max();
+        return new LowSill(edge.opening().orElseThrow(), deck, height, height - fall(deck));
+    }
+}

@@ -1,0 +1,79 @@
+package coldseam.audit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import coldseam.audit.Rain.LowSill;
+import coldseam.audit.engine.Sample;
+import coldseam.envelope.shell.Surface;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Test;
+
+/** What is left open of rain on the box's roof, and on a deck of 230 mm over a floor of 300 mm; worked out apart. */
+class RainTest {
+
+    private static final String BOARD =
+            "    - {material: polyisocyanurate board, thickness: %s, role: insulation, controls: [heat]%s}\n";
+
+    private static final String DECK = "    - {material: lime plaster, thickness: 20 mm, role: finish}\n"
+            + "    - {material: reinforced concrete, thickness: 160 mm, role: structure, controls: [air, vapour]}\n";
+
+    private static Audit audit(String yaml) {
+        return Sample.audit(yaml, Sample.good());
+    }
+
+    private static Rain of(String yaml) {
+        return Rain.of(audit(yaml));
+    }
+
+    private static ImmutableList<String> names(ImmutableList<Surface> surfaces) {
+        return surfaces.collect(Surface::name);
+    }
+
+    private static LowSill sill(String board, String taper, String sill) {
+        return of(Sample.terrace(DECK + BOARD.formatted(board, taper))
+                        .replace(
+                                "junctions:\n",
+                                "openings:\n  door: {kind: door, surface: upper floor south wall, width: 1 m, height: 2 m,"
+                                        + " sill: " + sill + ", transmittance: 1 W/(m²·K)}\njunctions:\n"))
+                .low()
+                .getOnly();
+    }
+
+    @Test
+    void aRoofThatNothingDrainsIsABasinWithinItsParapet() {
+        assertEquals(Lists.immutable.of("roof"), names(of(Sample.yaml()).level()));
+        assertEquals(Lists.immutable.empty(), of(Sample.yaml()).enclosed());
+        String parapet = Sample.yaml().replace("assembly: roof}", "assembly: roof, parapet-height: 300 mm}");
+        assertEquals(Lists.immutable.of("roof"), names(of(parapet).enclosed()));
+        String points = parapet + "points:\n  water: {surface: roof, kind: %s, number: 1}\n";
+        assertEquals(
+                Lists.immutable.empty(), of(points.replace("%s", "scupper")).enclosed());
+        assertEquals(
+                Lists.immutable.empty(), of(points.replace("%s", "roof drain")).enclosed());
+        assertEquals(
+                Lists.immutable.of("roof"),
+                names(of(points.replace("%s", "pipe")).enclosed()));
+    }
+
+    @Test
+    void whatIsCutToFallsIsNotLevel() {
+        String board = "polyisocyanurate board, thickness: 160 mm, role: insulation, controls: [heat]";
+        assertEquals(
+                Lists.immutable.empty(),
+                of(Sample.yaml().replace(board, board + ", taper: {shape: rectangle, thickest: 200 mm}"))
+                        .level());
+    }
+
+    /** The deck's top is 300 − 20 − 160 − 100 − 8 = 12 mm under the floor. */
+    @Test
+    void aSillIsMeasuredOverAllLayersOfTheDeck() {
+        LowSill low = sill("100 mm", "", "100 mm");
+        assertEquals("door", low.door().name());
+        assertEquals(0.112, low.height(), 1e-9);
+        assertEquals(0.112, low.least(), 1e-9);
+        LowSill drowned = sill("60 mm", ", taper: {shape: rectangle, thickest: 260 mm}", "100 mm");
+        assertEquals(0.152, drowned.height(), 1e-9);
+        assertEquals(-0.048, drowned.least(), 1e-9);
+    }
+}
