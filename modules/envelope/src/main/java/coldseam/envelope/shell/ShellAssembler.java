@@ -308,7 +308,6 @@ final class ShellAssembler {
                 && joint.kind() != JunctionKind.OUTSIDE_CORNER
                 && joint.kind() != JunctionKind.INSIDE_CORNER;
         int upper = Math.max(a.traits().level(), b.traits().level());
-        boolean floored = stacked && upper < storeys.size();
         return new Edge(
                 Places.name(joint.kind(), first, second.orElse(first)),
                 joint.kind(),
@@ -322,8 +321,8 @@ final class ShellAssembler {
                 joint.angle(),
                 joint.firstSetBack(),
                 joint.secondSetBack(),
-                floored ? storeys.get(upper).name() : "",
-                floored ? storeys.get(upper).floorThickness() : 0,
+                stacked ? storeys.get(upper).name() : "",
+                stacked ? storeys.get(upper).floorThickness() : 0,
                 Places.of(joint.kind(), first, second.orElse(first)));
     }
 }

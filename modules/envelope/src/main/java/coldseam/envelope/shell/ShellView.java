@@ -282,8 +282,7 @@ public record ShellView(
         MutableList<double[]> behind = Lists.mutable.empty();
         for (Facing front : facing.over(whole)) {
             // A plane that is nearer at neither end is so nowhere between.
-            if (axes.depth(front.surface(), a) <= depthA + NEARER
-                    && axes.depth(front.surface(), b) <= depthB + NEARER) {
+            if (axes.depth(front.surface(), a) <= depthA && axes.depth(front.surface(), b) <= depthB) {
                 continue;
             }
             Geometry covered = OverlayNG.overlay(whole, front.picture(), OverlayNG.INTERSECTION, PICTURE);

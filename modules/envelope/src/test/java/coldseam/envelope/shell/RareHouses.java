@@ -30,6 +30,7 @@ final class RareHouses {
                 .withKeyValue("pitches", Houses.house(pitches()))
                 .withKeyValue("half hips", Houses.house(halfHips()))
                 .withKeyValue("terraces", Houses.house(terraces()))
+                .withKeyValue("lean-to", Houses.house(leanTo()))
                 .toImmutable();
     }
 
@@ -84,20 +85,37 @@ final class RareHouses {
                 r.dormers());
     }
 
+    private static Body.Roof with(Body.Roof r, Optional<Body.Collar> collar, Body.Dormer... dormers) {
+        return new Body.Roof(
+                r.form(),
+                r.insulatedAtCeiling(),
+                r.assembly(),
+                r.gableAssembly(),
+                r.pitch(),
+                r.lowSide(),
+                r.parapetHeight(),
+                r.loftFactor(),
+                r.sides(),
+                collar,
+                Lists.immutable.of(dormers));
+    }
+
     /**
-     * A house in a row: the party walls of its storeys differ in thickness, so that there is a step between them; the upper storey ends
-     * over the yard, and its slopes under a collar.
+     * A house in a row: the party walls of its storeys differ in thickness, so that there is a step between them; the yard's wall
+     * has a jog of 0.2 m, and the upper storey ends over the yard, and its slopes under a collar.
      */
     static Body.Storeys row() {
         Body.Storey ground = faced(
                 Houses.storey(
                         "ground",
-                        Houses.rectangle(0, 0, 9, 11),
+                        Houses.points(0, 0, 9, 0, 9, 11, 4, 11, 4, 10.8, 0, 10.8),
                         3,
-                        Lists.immutable.of("wall", "wall", "thin", "thick")),
+                        Lists.immutable.of("wall", "wall", "thin", "thin", "thin", "thick")),
                 null,
                 PARTY,
                 SHED,
+                null,
+                null,
                 PARTY);
         Body.Storey upper = faced(
                 Houses.storey(
@@ -106,24 +124,13 @@ final class RareHouses {
                 PARTY,
                 null,
                 PARTY);
-        Body.Roof plain = Houses.roof(Body.Roof.Form.GABLE, 40, 0, false);
-        Body.Roof roof = new Body.Roof(
-                plain.form(),
-                false,
-                plain.assembly(),
-                Optional.empty(),
-                plain.pitch(),
-                0,
-                0,
-                OptionalDouble.empty(),
-                Maps.immutable.empty(),
-                Optional.of(new Body.Collar(5, "deck", 0.9)),
-                Lists.immutable.empty());
+        Body.Roof roof =
+                with(Houses.roof(Body.Roof.Form.GABLE, 40, 0, false), Optional.of(new Body.Collar(5, "deck", 0.9)));
         return body(Body.FootprintLine.STRUCTURE, stack("", 0, roof, ground, upper));
     }
 
     /**
-     * A flat-roofed house, a tower of its own that begins where that one ends and stands in the plane of its south wall, and a taller wing
+     * A flat-roofed house, a tower of its own that stands on its roof, in the plane of its south wall, and a taller wing
      * with thinner walls in the same plane, under whose slab the house's reaches.
      */
     static Body.Storeys towers() {
@@ -131,7 +138,7 @@ final class RareHouses {
                 stack("", 0, Houses.flat(), Houses.storey("hall", Houses.rectangle(0, 0, 12, 8), 3.15, "wall"));
         Body.Stack tower = stack(
                 "tower",
-                3.5,
+                4,
                 Houses.roof(Body.Roof.Form.HIP, 35, 0, false),
                 Houses.storey("study", Houses.rectangle(1, 0, 4, 4), 2.6, "wall"),
                 Houses.storey("look-out", Houses.rectangle(1, 0, 4, 4), 2.4, "wall"));
@@ -146,13 +153,16 @@ final class RareHouses {
 
     /**
      * Three houses side by side: the slopes of the second cross those of the first along the wall between them, those of the third lie in
-     * the planes of the second's, of another build-up.
+     * the planes of the second's, of another build-up, and end under a collar; the first has a dormer in its wall's face.
      */
     static Body.Storeys pitches() {
         Body.Stack main = stack(
                 "",
                 0,
-                Houses.roof(Body.Roof.Form.GABLE, 45, 0, false),
+                with(
+                        Houses.roof(Body.Roof.Form.GABLE, 45, 0, false),
+                        Optional.empty(),
+                        new Body.Dormer("dormer", 2, true, OptionalDouble.empty(), 1, 2, 0, 1.3, 30, "wall", "deck")),
                 Houses.storey("first", Houses.rectangle(0, 0, 8, 8), 3, "wall"));
         Body.Stack second = stack(
                 "second",
@@ -162,7 +172,9 @@ final class RareHouses {
         Body.Stack third = stack(
                 "third",
                 0,
-                roofed("other roof", Houses.roof(Body.Roof.Form.GABLE, 25, 0, false)),
+                with(
+                        roofed("other roof", Houses.roof(Body.Roof.Form.GABLE, 25, 0, false)),
+                        Optional.of(new Body.Collar(5, "deck", 0.9))),
                 Houses.storey("third", Houses.rectangle(14, 0, 5, 8), 4, "wall"));
         return body(Body.FootprintLine.OUTER_FACE, main, second, third);
     }
@@ -179,22 +191,11 @@ final class RareHouses {
                 0,
                 Maps.immutable.of(
                         1, new Body.RoofSide(45, 2), 4, new Body.RoofSide(60, 1), 7, new Body.RoofSide(55, 2.5)));
-        Body.Roof roof = new Body.Roof(
-                sides.form(),
-                false,
-                sides.assembly(),
-                sides.gableAssembly(),
-                sides.pitch(),
-                0,
-                0,
-                OptionalDouble.empty(),
-                sides.sides(),
+        Body.Roof roof = with(
+                sides,
                 Optional.empty(),
-                Lists.immutable.of(
-                        new Body.Dormer(
-                                "gabled dormer", 0, true, OptionalDouble.empty(), -3, 2, 0, 1.3, 30, "wall", "deck"),
-                        new Body.Dormer(
-                                "shed dormer", 0, false, OptionalDouble.of(9), 0, 3, 0, 1.2, 10, "wall", "deck")));
+                new Body.Dormer("gabled dormer", 0, true, OptionalDouble.empty(), -3, 2, 0, 1.3, 30, "wall", "deck"),
+                new Body.Dormer("shed dormer", 0, false, OptionalDouble.of(9), 0, 3, 0, 1.2, 10, "wall", "deck"));
         return Houses.body(roof, Houses.storey("tee", tee, 3, "wall"));
     }
 
@@ -209,5 +210,56 @@ final class RareHouses {
                                 "middle", Houses.points(2, 1.5, 11, 1.5, 11, 8.5, 4, 8.5, 4, 7, 2, 7), 2.8, "wall"),
                         court),
                 Houses.around(Houses.storey("top", Houses.rectangle(2, 0.5, 10.5, 8), 2.8, "wall"), court));
+    }
+
+    /**
+     * A lean-to whose slope rises from before the house through what its lower storey leaves open, a terrace and a lower roof of another
+     * thickness, up to its upper storey's wall; a part of it stands over a crawl space.
+     */
+    static Body.Storeys leanTo() {
+        Body.Storey plain = Houses.storey("ground", Houses.rectangle(0, 0, 12, 9), 3, "wall");
+        Body.Storey ground = new Body.Storey(
+                plain.name(),
+                plain.footprint(),
+                plain.courts(),
+                plain.height(),
+                plain.walls(),
+                plain.terrace(),
+                true,
+                plain.overhang(),
+                0,
+                Optional.of(new Body.LowerRoof(
+                        Optional.of(Houses.rectangle(5, -1, 10, 6)),
+                        "soffit",
+                        0,
+                        0,
+                        0,
+                        Optional.empty(),
+                        Exposure.outdoors())),
+                Optional.empty());
+        Body.Stack lean = stack(
+                "lean-to",
+                0,
+                Houses.roof(Body.Roof.Form.MONO_PITCH, 30, 0, false),
+                Houses.storey("lean-to", Houses.rectangle(3, -3, 5, 5), 2.2, "wall"));
+        Body.Base crawl = new Body.Base(
+                Body.Base.Kind.SUSPENDED,
+                Optional.of("thick"),
+                Optional.empty(),
+                0,
+                Houses.base(Body.Base.Kind.SUSPENDED, 0, Exposure.ground()).crawlSpace(),
+                new Exposure(Exposure.Kind.CRAWL_SPACE, "", 1));
+        Body.Stack main =
+                stack("", 0, Houses.flat(), ground, Houses.storey("upper", Houses.rectangle(0, 3, 12, 6), 2.8, "thin"));
+        return body(
+                Body.FootprintLine.OUTER_FACE,
+                new Body.Stack(
+                        main.name(),
+                        main.storeys(),
+                        main.base(),
+                        main.roof(),
+                        Lists.immutable.of(new Body.AreaBase(Houses.rectangle(7, 4, 6, 6), crawl)),
+                        main.ground()),
+                lean);
     }
 }

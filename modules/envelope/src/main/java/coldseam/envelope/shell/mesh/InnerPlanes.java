@@ -218,8 +218,7 @@ public final class InnerPlanes {
         int below = Math.min(
                 mesh.facets().get(one).traits().level(),
                 mesh.facets().get(other).traits().level());
-        return new Condition(
-                Vectors.UP, below < storeys.size() ? storeys.get(below).takeOver() : 0);
+        return new Condition(Vectors.UP, storeys.get(below).takeOver());
     }
 
     /** The first independent conditions, in their order, made square to one another (Gram and Schmidt). */

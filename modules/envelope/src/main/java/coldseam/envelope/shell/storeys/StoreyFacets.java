@@ -14,7 +14,6 @@ import coldseam.envelope.shell.plan.PlanRegions;
 import coldseam.envelope.shell.roof.RoofField;
 import coldseam.envelope.shell.roof.RoofForm;
 import java.util.Optional;
-import java.util.function.Predicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -191,28 +190,31 @@ public final class StoreyFacets {
         }
     }
 
-    /** Whether a wing has more than a line in common with stacks. */
+    /** Whether a wing has more than a line in common with stacks: stands on them or under them, or beside them. */
     private boolean touches(int stack, MutableSet<Integer> others) {
-        return plan.bounds().anySatisfy(bound -> {
-            ImmutableList<Heated.Span> here = spans(bound, each -> each == stack);
-            return spans(bound, others::contains)
-                    .anySatisfy(other -> here.anySatisfy(own -> {
-                        long low = Math.max(own.bottom(), other.bottom());
-                        return low < Math.min(top(own), top(other));
-                    }));
-        });
+        return heated.spans().anySatisfy(here -> common(here, stack, others) >= 0)
+                || plan.bounds().anySatisfy(bound -> common(spans(bound), stack, others) > 0);
+    }
+
+    /** Lattice units of height that a wing has in common with stacks; negative where they lie apart. */
+    private long common(ImmutableList<Heated.Span> spans, int stack, MutableSet<Integer> others) {
+        ImmutableList<Heated.Span> own = spans.select(span -> stacks.owners().get(span.first()) == stack);
+        return spans.select(span -> others.contains(stacks.owners().get(span.first())))
+                .flatCollect(other ->
+                        own.collect(span -> Math.min(top(span), top(other)) - Math.max(span.bottom(), other.bottom())))
+                .collectLong(each -> each)
+                .maxIfEmpty(Long.MIN_VALUE);
     }
 
     private long top(Heated.Span span) {
         return span.top() == Heated.ROOF ? forms.get(span.last()).orElseThrow().eaves() : span.top();
     }
 
-    private ImmutableList<Heated.Span> spans(Plan.Bound bound, Predicate<Integer> which) {
+    private ImmutableList<Heated.Span> spans(Plan.Bound bound) {
         return Lists.immutable
                 .of(bound.left(), bound.right())
                 .select(cell -> cell >= 0)
-                .flatCollect(cell -> heated.spans().get(cell))
-                .select(span -> which.test(stacks.owners().get(span.first())));
+                .flatCollect(cell -> heated.spans().get(cell));
     }
 
     /**

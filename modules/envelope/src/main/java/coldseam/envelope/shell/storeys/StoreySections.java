@@ -111,20 +111,27 @@ final class StoreySections {
      */
     public void check(Optional<RoofForm> form) {
         for (int k = first; k < last; k++) {
-            levelFaces(k, true, Lists.immutable.of(Body.Use.TERRACE, Body.Use.ROOF, Body.Use.CEILING));
-            levelFaces(k, false, Lists.immutable.of(Body.Use.OVERHANG, Body.Use.FLOOR));
+            double around = Math.max(around(k), around(k + 1));
+            require(
+                    open.get(k).sumOfDouble(StoreyEnd::area),
+                    inPlan(tops(k)),
+                    around,
+                    "what lies open over storey " + k);
+            require(
+                    under.get(k + 1).sumOfDouble(StoreyEnd::area),
+                    inPlan(undersides(k + 1)),
+                    around,
+                    "what hangs over storey " + k);
         }
-        double floor = facets.select(f -> f.traits().level() == stacks.level(first))
-                .select(f -> f.use() == Body.Use.FLOOR || f.use() == Body.Use.OVERHANG)
-                .sumOfDouble(f -> Math.abs(square(f.doubleArea().z()) / 2));
-        require(under.get(first).sumOfDouble(StoreyEnd::area), floor, around(first), "lowest floor");
+        require(
+                under.get(first).sumOfDouble(StoreyEnd::area),
+                inPlan(undersides(first)),
+                around(first),
+                "lowest floor");
         TreeSet<Long> heights = new TreeSet<>();
         facets.forEach(facet -> facet.outline().forEach(corner -> heights.add(corner.z())));
-        long roof = facets.select(f -> f.traits().level() == stacks.level(last))
-                .select(f -> f.use() == Body.Use.ROOF || f.use() == Body.Use.CEILING)
-                .flatCollect(Facet::outline)
-                .collectLong(Vertex::z)
-                .minIfEmpty(Long.MIN_VALUE);
+        long roof =
+                tops(last).flatCollect(Facet::outline).collectLong(Vertex::z).minIfEmpty(Long.MIN_VALUE);
         form.ifPresent(this::roof);
         for (long low : heights) {
             Long high = heights.higher(low);
@@ -146,10 +153,7 @@ final class StoreySections {
             // A slope moves a line by more than the reach; none of the roof's lines is longer than twice around.
             require(section.area(), found, 8 * around(last), say("roof at %.4f m", height));
         }
-        double plan = facets.select(f -> f.traits().level() == stacks.level(last))
-                .select(f -> f.use() == Body.Use.ROOF || f.use() == Body.Use.CEILING)
-                .sumOfDouble(f -> square(f.doubleArea().z() / 2.0));
-        require(polygons.get(last).getArea(), plan, around(last), "roof in plan");
+        require(polygons.get(last).getArea(), inPlan(tops(last)), around(last), "roof in plan");
     }
 
     static MutableList<Cut> cutsAt(ImmutableList<Facet> facets, double height) {
@@ -171,16 +175,21 @@ final class StoreySections {
         return String.format(Locale.ROOT, format, height * Vertex.metres(1));
     }
 
-    private void levelFaces(int k, boolean open, ImmutableList<Body.Use> uses) {
-        int level = stacks.level(open ? k : k + 1);
-        double found = facets.select(f -> f.traits().level() == level && uses.contains(f.use()))
-                .reject(f -> open && level == stacks.level(last))
-                .sumOfDouble(f -> Math.abs(square(f.doubleArea().z()) / 2));
-        require(
-                (open ? this.open.get(k) : under.get(k + 1)).sumOfDouble(StoreyEnd::area),
-                found,
-                Math.max(around(k), around(k + 1)),
-                "level faces over storey " + k);
+    /** What ends a storey above: its roof, or what lies open of it. */
+    private ImmutableList<Facet> tops(int k) {
+        return facets.select(f -> f.traits().level() == stacks.level(k))
+                .select(f -> f.use() == Body.Use.TERRACE || f.use() == Body.Use.ROOF || f.use() == Body.Use.CEILING);
+    }
+
+    /** What ends it below. */
+    private ImmutableList<Facet> undersides(int k) {
+        return facets.select(f -> f.traits().level() == stacks.level(k))
+                .select(f -> f.use() == Body.Use.FLOOR || f.use() == Body.Use.OVERHANG);
+    }
+
+    /** m², whichever way they face. */
+    private static double inPlan(ImmutableList<Facet> facets) {
+        return facets.sumOfDouble(f -> Math.abs(square(f.doubleArea().z() / 2.0)));
     }
 
     private ImmutableList<StoreyEnd> tops(int k, Lower lower) {
@@ -365,10 +374,7 @@ final class StoreySections {
 
     /** z to which what lies open above a storey reaches, or from which it begins. */
     private double ends(int k, boolean highest) {
-        var heights = facets.select(f -> f.traits().level() == stacks.level(k))
-                .select(f -> f.use() == Body.Use.TERRACE || f.use() == Body.Use.ROOF || f.use() == Body.Use.CEILING)
-                .flatCollect(Facet::outline)
-                .collectLong(Vertex::z);
+        var heights = tops(k).flatCollect(Facet::outline).collectLong(Vertex::z);
         long none = levels.takeOver().get(k);
         return highest ? heights.maxIfEmpty(none) : heights.minIfEmpty(none);
     }
