@@ -16,12 +16,7 @@ final class OpenEdges {
             return b.equals(next.a)
                     && there.equals(next.there)
                     && leftOut.equals(next.leftOut)
-                    && b.minus(a).cross(next.b.minus(next.a)).length()
-                            <= 2
-                                    * Vertex.ONE
-                                    * Math.max(
-                                            b.minus(a).length(),
-                                            next.b.minus(next.a).length());
+                    && a.goesStraight(b, next.b);
         }
     }
 

@@ -264,4 +264,21 @@ class BodyLimitsTest {
                         Lists.immutable.empty(),
                         Lists.immutable.empty())));
     }
+
+    /** Where it projects, a storey of 1 m has 0.55 m of overhang under its floor; under the next one's floor of 1.9 m its deck ends there. */
+    @Test
+    void aStoreyOfNothing() {
+        refused(
+                Houses.body(
+                        Houses.flat(),
+                        storey("house", 3, 0),
+                        Houses.storey("middle", Houses.rectangle(0, 0, 12, 8), 1, "wall"),
+                        withFloor(Houses.storey("top", PLAN, 3, "wall"), 1.9)),
+                "Storey \"middle\": nothing is left between its floor and what lies above it: the outer faces would lie at"
+                        + " 2.4500 m and 2.4500 m. Check its height and the assemblies below and above.");
+    }
+
+    private static Body.Storey withFloor(Body.Storey s, double floor) {
+        return new Body.Storey(s.name(), s.footprint(), s.height(), s.walls(), s.terrace(), true, s.overhang(), floor);
+    }
 }

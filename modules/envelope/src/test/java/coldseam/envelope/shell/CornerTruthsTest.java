@@ -115,11 +115,13 @@ class CornerTruthsTest {
     @ParameterizedTest
     @MethodSource("coldseam.envelope.shell.Shapes#names")
     void itsEdgesLieBetweenItsSurfaces(String house) {
-        ImmutableList<Corner> corners = Corners.of(SHELLS.get(house));
+        Shell shell = SHELLS.get(house);
+        ImmutableList<Corner> corners = Corners.of(shell);
         assertEquals(corners.size(), corners.collect(Corner::name).distinct().size());
         for (Corner corner : corners) {
             for (Corner.End end : corner.ends()) {
                 Edge edge = end.edge();
+                assertTrue(reaches(shell, edge, corner.at()), corner.name() + ": " + edge.name());
                 assertTrue(corner.surfaces().contains(edge.first()), corner.name());
                 assertTrue(corner.surfaces().contains(edge.second().orElseThrow()), corner.name());
                 Point3 along = Vectors.unit(Vectors.minus(edge.to(), edge.from()));
@@ -134,6 +136,21 @@ class CornerTruthsTest {
             }
             assertEquals(corner.ends().collect(end -> end.edge().angle()), corner.angles());
         }
+    }
+
+    /** Whether an edge passes a corner, or what lies within half a metre of it plumb or across the ends of a step does. */
+    private static boolean reaches(Shell shell, Edge edge, Point3 corner) {
+        ImmutableList<Point3> across = shell.steps()
+                .select(step -> step.outline().anySatisfy(each -> near(each, corner)))
+                .flatCollect(Surface::outline)
+                .select(each -> Vectors.length(Vectors.minus(each, corner)) < 0.25);
+        return across.newWith(corner).anySatisfy(each -> {
+            Point3 along = Vectors.minus(edge.to(), edge.from());
+            double share = Vectors.dot(along, Vectors.minus(each, edge.from())) / Vectors.dot(along, along);
+            Point3 nearest = Vectors.plus(edge.from(), Vectors.times(along, Math.max(0, Math.min(1, share))));
+            Point3 off = Vectors.minus(each, nearest);
+            return Math.hypot(off.x(), off.y()) < 0.001 && Math.abs(off.z()) < 0.5;
+        });
     }
 
     private static boolean near(Point3 one, Point3 other) {

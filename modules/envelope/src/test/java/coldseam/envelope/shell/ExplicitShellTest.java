@@ -619,4 +619,38 @@ class ExplicitShellTest {
                         && edge.second().orElseThrow().name().startsWith(box + " wall 2"))
                 .kind();
     }
+
+    /** A level at 4.5 m cuts the side walls where the roof over them has risen to it: 2 m before the north wall, which is 6 m high. */
+    @Test
+    void aWallIsCutWhereItsSlopePassesTheLevel() {
+        terraceBelowARoof();
+        levels.add(new Body.Level("gallery", 4.5, 0.2));
+        Shell shell = build();
+        ShellBuilderTest.assertClosed(shell);
+        for (String side : new String[] {"east wall", "west wall"}) {
+            Surface upper = ShellBuilderTest.surface(shell, side + ", gallery");
+            assertEquals(2 * 1.5 / 2, upper.externalArea(), ROUND_OFF);
+            assertEquals("gallery", upper.storey());
+            assertEquals(
+                    4 * 3 + 4 * 4.5 - 1.5,
+                    ShellBuilderTest.surface(shell, side + ", ground floor").externalArea(),
+                    ROUND_OFF);
+        }
+        // Along the level the walls of both storeys meet in its floor.
+        assertEquals(2 + 10 + 2, ShellBuilderTest.length(shell, JunctionKind.INTERMEDIATE_FLOOR), ROUND_OFF);
+    }
+
+    /** Two triangles over one another, both seen from above: neither is known to be the wrong one. */
+    @Test
+    void ofTwoThatDisagreeNeitherIsSaidToRunClockwise() {
+        point("a", 0, 0, 0);
+        point("b", 8, 0, 0);
+        point("c", 0, 8, 0);
+        surface("one", Body.Use.FLOOR, "slab", "a", "b", "c");
+        surface("other", Body.Use.FLOOR, "slab", "a", "b", "c");
+        ShellException refused = assertThrows(ShellException.class, this::build);
+        assertTrue(
+                refused.faults().noneSatisfy(each -> each.contains("run clockwise, its neighbours'")),
+                refused::getMessage);
+    }
 }

@@ -466,4 +466,38 @@ class OpeningsTest {
         Shell west = build(door("upper floor wall 0", 0.5, 0.1));
         assertEquals(9, ShellBuilderTest.length(west, JunctionKind.WALL_TO_TERRACE), ROUND_OFF);
     }
+
+    /** A bearing wall stands on the floor, which looks down; a stair's hatch lies in a roof, which looks up: level seams run east. */
+    @Test
+    void seamsOfFloors() {
+        JunctionKind wall = JunctionKind.of("bearing wall through the slab's insulation");
+        Edge edge = seam(wall.label(), "lowest floor", 4);
+        assertEquals(4, edge.to().x() - edge.from().x(), ROUND_OFF);
+        assertEquals(5, (edge.from().x() + edge.to().x()) / 2, ROUND_OFF);
+        assertEquals(edge.from().y(), edge.to().y(), ROUND_OFF);
+        for (String other : new String[] {"ground floor wall 0", "roof, south slope"}) {
+            String refused = assertThrows(ShellException.class, () -> seam(wall.label(), other, 4))
+                    .getMessage();
+            assertTrue(refused.contains("which looks another way"), refused);
+        }
+    }
+
+    /** The foot of a wall of 10 m stands for 3 m on the slab, for 2 m over a crawl space, for 5 m on the slab again: a porch finds room. */
+    @Test
+    void aPorchLiesAtTheLongestFoot() {
+        for (boolean mirrored : new boolean[] {false, true}) {
+            Body.Base crawl = Houses.base(Body.Base.Kind.SUSPENDED, 0, new Exposure(Exposure.Kind.CRAWL_SPACE, "", 1));
+            Body.Storeys body = new Body.Storeys(
+                    Body.FootprintLine.OUTER_FACE,
+                    Lists.immutable.of(Houses.storey("house", Houses.rectangle(0, 0, 10, 8), 3, "wall")),
+                    Houses.slab(),
+                    Houses.flat(),
+                    Lists.immutable.of(new Body.AreaBase(Houses.rectangle(mirrored ? 5 : 3, -1, 2, 5), crawl)),
+                    Lists.immutable.empty());
+            Seam seam = new Seam("porch", JunctionKind.of("porch slab against the house"), "house wall 0", 4.5);
+            Shell shell = ShellBuilder.build(Houses.house(body, Lists.immutable.empty(), Lists.immutable.of(seam)));
+            Edge porch = shell.edges().detect(each -> each.name().equals("porch"));
+            assertEquals(mirrored ? 2.5 : 7.5, (porch.from().x() + porch.to().x()) / 2, ROUND_OFF);
+        }
+    }
 }

@@ -75,6 +75,21 @@ class ShellTruthsTest {
         assertEquals(six / 6, shell.externalVolume(), 50 * NODES);
     }
 
+    /** A gable stands in the plane of the wall it is said to stand over. */
+    @ParameterizedTest
+    @MethodSource("coldseam.envelope.shell.Shapes#names")
+    void gablesStandOverTheirWalls(String house) {
+        ImmutableList<Surface> all = shell(house).surfaces();
+        for (Surface gable : all.select(each -> each.name().startsWith("gable over "))) {
+            String wall = gable.name().replaceAll("^gable over | \\(\\d+\\)$", "");
+            all.select(each -> each.name().replaceAll(" \\(\\d+\\)$", "").equals(wall))
+                    .forEach(each -> {
+                        assertEquals(1, Vectors.dot(each.normal(), gable.normal()), 1e-6, gable.name());
+                        assertEquals(0, height(each, gable.outline().getFirst()), NODES, gable.name());
+                    });
+        }
+    }
+
     /** Both surfaces pass through the edge, which a door shortens, at its angle, and their inner faces meet where their thicknesses say. */
     @ParameterizedTest
     @MethodSource("coldseam.envelope.shell.Shapes#names")

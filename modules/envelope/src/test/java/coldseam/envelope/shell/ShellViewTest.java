@@ -206,6 +206,9 @@ class ShellViewTest {
             double panes = view.patches().select(p -> p.opening().isPresent()).sumOfDouble(p -> area(p.outline()));
             double patches = view.patches().sumOfDouble(ShellViewTest::area) - panes;
             assertEquals(shadow(shell, eye[0], eye[1]), patches, 10 * ROUNDED);
+            view.patches()
+                    .forEach(p -> p.opening()
+                            .ifPresent(o -> assertTrue(p.surface().name().startsWith(o.surface()), o.name())));
             double a = Math.toRadians(eye[0]);
             double e = Math.toRadians(eye[1]);
             Point3 way = new Point3(Math.cos(e) * Math.sin(a), Math.cos(e) * Math.cos(a), Math.sin(e));

@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
+import coldseam.envelope.House;
 import coldseam.envelope.Vectors;
 import coldseam.envelope.shell.fault.ShellException;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -20,7 +23,10 @@ import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Stacks beside one another and into one another, against volumes of columns worked out apart. */
 class WingsTest {
@@ -180,6 +186,22 @@ class WingsTest {
         }
     }
 
+    /** A wing whose slab lies on the roof, 3.35 m high, is a storey of the house; a millimetre over it, it touches nothing. */
+    @Test
+    void aWingMayStandOnARoof() {
+        Wing main = new Wing(0, 0, 200, 160, 0, 3, Body.Roof.Form.FLAT, 0);
+        Wing on = new Wing(0, 40, 80, 60, 3.85, 2.5, Body.Roof.Form.FLAT, 0);
+        Shell shell = ShellBuilder.build(Houses.house(body(main.stack(0), on.stack(1))));
+        assertEquals(Lists.immutable.empty(), shell.openEdges());
+        assertEquals(80 * 3.85 + 12 * (0.5 + 2.5 + 0.35), shell.externalVolume(), 1e-6);
+        assertEquals(80, shell.surfaces().select(s -> s.normal().z() < -0.9).sumOfDouble(Surface::externalArea), 1e-6);
+        assertEquals(80, shell.surfaces().select(s -> s.normal().z() > 0.9).sumOfDouble(Surface::externalArea), 1e-6);
+        Wing over = new Wing(0, 40, 80, 60, 3.851, 2.5, Body.Roof.Form.FLAT, 0);
+        ShellException refused = assertThrows(
+                ShellException.class, () -> ShellBuilder.build(Houses.house(body(main.stack(0), over.stack(1)))));
+        assertTrue(refused.getMessage().contains("Wing \"wing 1\": it touches nothing"), refused.getMessage());
+    }
+
     /** A wing on a slab whose far end is a thicker floor over a crawl space, beside a house on a slab. */
     @Test
     void aWingStandsOnPartsToo() {
@@ -307,5 +329,47 @@ class WingsTest {
             assertEquals(50 * 3.85, shell.externalVolume(), 1e-6);
             assertEquals((5.6 * 4.2 + 3.7 * 4.4) * 2.9, shell.internalVolume(), 1e-6, east + " m east");
         }
+    }
+
+    /** Whichever stack comes first, they are the same house. */
+    @ParameterizedTest
+    @ValueSource(strings = {"towers", "pitches", "lean-to", "split-level", "two-wings"})
+    void theOrderOfStacksDoesNotMatter(String name) {
+        House house = Shapes.house(name);
+        Body.Storeys body = (Body.Storeys) house.body();
+        MutableList<Body.Stack> stacks = body.stacks().toList();
+        Map<String, Double> expected = withoutSplits(Shapes.SHELLS.get(name));
+        for (int i = 1; i < stacks.size(); i++) {
+            stacks.add(stacks.remove(0));
+            Body.Stack main = stacks.getFirst();
+            MutableList<Body.Stack> wings = stacks.drop(1)
+                    .collectWithIndex((wing, w) -> new Body.Stack(
+                            "stack " + w, wing.storeys(), wing.base(), wing.roof(), wing.otherBases(), wing.ground()));
+            Shell other = ShellBuilder.build(AnyAngleTest.with(
+                    house,
+                    new Body.Storeys(
+                            body.line(),
+                            main.storeys(),
+                            main.base(),
+                            main.roof(),
+                            main.otherBases(),
+                            main.ground(),
+                            wings.toImmutable())));
+            AnyAngleTest.assertSame(expected, withoutSplits(other), 1e-3, name + ", " + i);
+        }
+    }
+
+    /** Where stacks coincide either may have a surface or a junction's end: sums by what is built, and no numbers. */
+    private static Map<String, Double> withoutSplits(Shell shell) {
+        Map<String, Double> sums = new TreeMap<>();
+        AnyAngleTest.takeOff(shell).forEach((what, value) -> {
+            if (!what.endsWith("number") && !what.contains(" of ")) {
+                sums.put(what, value);
+            }
+        });
+        shell.surfaces()
+                .forEach(s ->
+                        sums.merge(s.use() + ", " + s.assembly().orElseThrow().name(), s.externalArea(), Double::sum));
+        return sums;
     }
 }

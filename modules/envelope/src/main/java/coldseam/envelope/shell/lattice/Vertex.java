@@ -78,6 +78,13 @@ public record Vertex(long x, long y, long z) implements Comparable<Vertex> {
         return (double) x * other.x + (double) y * other.y + (double) z * other.z;
     }
 
+    /** Whether the way from here over one point to another goes straight on there: rounding puts a corner up to twice the reach off. */
+    public boolean goesStraight(Vertex over, Vertex to) {
+        Vertex one = over.minus(this);
+        Vertex two = to.minus(over);
+        return one.dot(two) > 0 && one.cross(two).length() <= 2 * ONE * Math.max(one.length(), two.length());
+    }
+
     /** Length in lattice units. */
     public double length() {
         return Math.sqrt(dot(this));

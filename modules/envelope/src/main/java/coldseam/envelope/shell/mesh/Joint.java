@@ -36,15 +36,11 @@ public record Joint(
      * @param whole for each facet the first of those it makes one surface with
      */
     public boolean continues(Joint next, IntUnaryOperator whole) {
-        Vertex one = to.minus(from);
-        Vertex two = next.to.minus(next.from);
-        double off = one.cross(two).length() / Math.max(one.length(), two.length());
         return kind == next.kind
                 && whole.applyAsInt(first) == whole.applyAsInt(next.first)
                 && whole.applyAsInt(second) == whole.applyAsInt(next.second)
                 && to.equals(next.from)
-                && off <= 2 * Vertex.ONE
-                && one.dot(two) > 0;
+                && from.goesStraight(to, next.to);
     }
 
     /** Both pieces as one, which goes by the facets of the longer. */

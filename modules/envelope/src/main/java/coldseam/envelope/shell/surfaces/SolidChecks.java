@@ -266,7 +266,7 @@ final class SolidChecks {
      * (A. van Oosterom, J. Strackee, "The solid angle of a plane triangle", IEEE Trans. Biomed. Eng. 30, 1983, equation 8; from
      * memory).
      */
-    private static double turns(ImmutableList<Facet> part, Point3 at) {
+    static double turns(ImmutableList<Facet> part, Point3 at) {
         double sum = 0;
         for (Facet facet : part) {
             ImmutableList<Point3> rays = facet.outline().collect(corner -> Vectors.minus(corner.point(), at));
