@@ -5,11 +5,14 @@ import coldseam.envelope.Body;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
+import coldseam.envelope.Layer;
 import coldseam.envelope.Limits;
 import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
+import coldseam.envelope.PointKind;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Retrofit;
+import coldseam.envelope.Role;
 import coldseam.envelope.Seam;
 import coldseam.envelope.SurfaceLimits;
 import coldseam.envelope.file.house.MaterialLibrary;
@@ -26,6 +29,7 @@ import org.eclipse.collections.api.list.MutableList;
  * @param besideWarm m², of surfaces beside spaces said to be unheated and yet warmer than such spaces are
  * @param warm those spaces, by name
  * @param nothingMeets m², of walls insulated inside on which hardly a seam of an inner wall, stair or joist bay is listed, gross
+ * @param leaves of masonry outside the insulation of walls on which nothing that bears one is listed
  * @param notThere kinds of opening of which the house has none: who leaves them out has less to lose and fewer seams
  * @param relaxed limits that are laxer than the defaults
  * @param nothingThrough whether no point is listed: nothing goes through the insulation at a spot
@@ -44,6 +48,7 @@ public record Assumed(
         double besideWarm,
         ImmutableList<Exposure> warm,
         double nothingMeets,
+        ImmutableList<Leaf> leaves,
         ImmutableList<Opening.Kind> notThere,
         ImmutableList<Limit> relaxed,
         boolean nothingThrough,
@@ -64,6 +69,14 @@ public record Assumed(
 
     /** m; less than the height of one inner wall, or the length of one joist, meets nothing (judgement). */
     private static final double LEAST_MET = 1;
+
+    /** m; thicker ones stand on something, thinner ones hang on what holds cladding (common practice, no source). */
+    private static final double STANDS = 0.05;
+
+    private static final PointKind ANGLE = PointKind.of("angle");
+
+    /** A layer outside the insulation that stands for itself. */
+    public record Leaf(Assembly assembly, Layer layer) {}
 
     /** Limits that a house file may relax. */
     public enum Limit {
@@ -108,6 +121,7 @@ public record Assumed(
                         .toSortedListBy(Exposure::neighbour)
                         .toImmutable(),
                 area(audit, surface -> nothingMeets(house, surface)),
+                leaves(audit),
                 Lists.immutable
                         .with(Opening.Kind.values())
                         .reject(kind -> house.openings().anySatisfy(opening -> opening.kind() == kind)),
@@ -149,6 +163,31 @@ public record Assumed(
                                         && seam.surface().equals(surface.name()))
                                 .sumOfDouble(Seam::length)
                         < LEAST_MET;
+    }
+
+    /** What bears a leaf goes through the insulation as a shelf or a piece of angle, unless it stands on the foundation before it. */
+    private static ImmutableList<Leaf> leaves(Audit audit) {
+        return audit.shell()
+                .surfaces()
+                .select(surface -> surface.use() == Body.Use.WALL
+                        && audit.points()
+                                .noneSatisfy(row -> row.kind() == ANGLE
+                                        && row.points().surface().equals(surface.name())))
+                .flatCollect(surface -> surface.assembly().stream().toList())
+                .distinct()
+                .flatCollect(assembly -> leaves(assembly).collect(layer -> new Leaf(assembly, layer)));
+    }
+
+    private static ImmutableList<Layer> leaves(Assembly assembly) {
+        int outermost = assembly.insulatedInside()
+                ? assembly.layers().size()
+                : assembly.layers().detectLastIndex(Layer::insulates);
+        return assembly.layers()
+                .drop(outermost + 1)
+                .select(layer -> layer.thickness() > STANDS
+                        && (layer.role() == Role.CLADDING || layer.role() == Role.STRUCTURE)
+                        && layer.framing().isEmpty()
+                        && !layer.material().timber());
     }
 
     static boolean isBuiltIn(Material material) {

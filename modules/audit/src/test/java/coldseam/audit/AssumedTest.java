@@ -54,6 +54,26 @@ class AssumedTest {
         assertEquals(Lists.immutable.empty(), box.overrides());
     }
 
+    /** Brick before the insulation stands on something or hangs on angles; a board of it, or one before an inner lining, does not. */
+    @Test
+    void aLeafOutsideTheInsulationIsBorneBySomething() {
+        String brick = "    - {material: clay brick, thickness: 100 mm, role: cladding}\n";
+        String wool = Sample.yaml()
+                .lines()
+                .filter(line -> line.contains("material: mineral wool board, thickness: 200 mm"))
+                .findFirst()
+                .orElseThrow();
+        String leaf = Sample.yaml().replace(wool + "\n", wool + "\n" + brick);
+        Assumed.Leaf found = of(leaf).leaves().getOnly();
+        assertEquals("wall", found.assembly().name());
+        assertEquals("clay brick", found.layer().material().name());
+        assertEquals(
+                Lists.immutable.empty(),
+                of(leaf.replace("thickness: 100 mm, role: cladding", "thickness: 22 mm, role: cladding"))
+                        .leaves());
+        assertEquals(Lists.immutable.empty(), of(Sample.yaml()).leaves());
+    }
+
     /** Each limit a little laxer than its default; the defaults are those of 3000 K·d. */
     @ParameterizedTest
     @CsvSource({

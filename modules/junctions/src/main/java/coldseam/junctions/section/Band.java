@@ -272,6 +272,12 @@ public record Band(
         };
     }
 
+    /** Whether layers that carry lie inside and outside the insulation, as the two rows of studs of a double wall. */
+    boolean carriesOnBothSides() {
+        ImmutableList<Zone> zones = of(Role.STRUCTURE).collect(this::zoneOf);
+        return zones.contains(Zone.INSIDE) && zones.contains(Zone.OUTSIDE);
+    }
+
     /** Where what carries lies in respect of the insulation; within where one of the two is missing. */
     Zone carrying() {
         return main(Role.STRUCTURE).map(this::zoneOf).orElse(Zone.WITHIN);

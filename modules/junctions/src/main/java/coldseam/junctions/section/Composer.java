@@ -271,9 +271,18 @@ public final class Composer {
                     + " Draw it, with what it bears on."));
         }
         if (FloatingStructure.bodies(plan, upstand > 0) > 1) {
-            throw new DetailDoesNotFit(Lists.immutable.of("\"" + detail.name() + "\" (" + detail.id()
-                    + ") cuts what carries one surface off what carries the other with these layers: the structure would"
-                    + " float. Choose a detail for insulation that changes sides, or draw one whose structures meet."));
+            throw new DetailDoesNotFit(
+                    Lists.immutable.of(
+                            "\"" + detail.name() + "\" (" + detail.id()
+                                    + ") cuts what carries one surface off what carries the other with these layers: the structure would"
+                                    + " float. "
+                                    + (scene.first().carriesOnBothSides()
+                                                    || scene.second()
+                                                            .filter(Band::carriesOnBothSides)
+                                                            .isPresent()
+                                            ? "Layers of the role structure lie on both sides of the insulation: give those that do not carry"
+                                                    + " the role cladding, or insulation with their framing."
+                                            : "Choose a detail for insulation that changes sides, or draw one whose structures meet.")));
         }
     }
 

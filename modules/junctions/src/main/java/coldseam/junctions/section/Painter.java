@@ -191,11 +191,11 @@ final class Painter {
     }
 
     /**
-     * Where a role's layers end; an air layer with its cladding, unless the drawing says otherwise. A void inside the
-     * insulation belongs to the lining.
+     * Where a role's layers end; an air layer with its cladding, unless the drawing says otherwise. A void or more insulation
+     * inside the insulation belongs to the lining.
      */
     private static Optional<LineRange.End> end(Statement.PaintBand paint, Role role, Zone zone) {
-        if (role == Role.AIR_LAYER && zone == Zone.INSIDE) {
+        if ((role == Role.AIR_LAYER || role == Role.INSULATION) && zone == Zone.INSIDE) {
             return Optional.ofNullable(paint.ends().get(Statement.Which.all(Role.FINISH)))
                     .or(paint::to);
         }

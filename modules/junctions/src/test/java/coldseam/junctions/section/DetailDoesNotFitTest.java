@@ -55,6 +55,23 @@ class DetailDoesNotFitTest {
                 refused.reasons().getLast());
     }
 
+    /** Of a double wall both rows of studs cannot carry: the message says what to write instead. */
+    @Test
+    void withStructureOnBothSidesOfTheInsulation() {
+        JunctionSetup typical = Samples.setup(JunctionKind.OUTSIDE_CORNER);
+        Assembly doubled = Samples.assembly(
+                "double wall",
+                Samples.layer("plaster", 0.57, 15, Role.FINISH),
+                Samples.layer("inner boards", 0.13, 100, Role.STRUCTURE),
+                Samples.layer("mineral wool board", 0.036, 160, Role.INSULATION),
+                Samples.layer("outer boards", 0.13, 100, Role.STRUCTURE));
+        String told = refused("outside-corner-unbroken", typical.between(doubled, Optional.of(doubled)))
+                .getMessage();
+        assertTrue(
+                told.contains("lie on both sides of the insulation: give those that do not carry the role cladding"),
+                told);
+    }
+
     @Test
     void forAnotherKind() {
         String told = refused("outside-corner-unbroken", Samples.setup(JunctionKind.JAMB))

@@ -52,6 +52,12 @@ public final class HonestWords {
             parts.add("that no inner wall, stair or joist bay meets " + say(assumed.nothingMeets(), Dimension.AREA)
                     + " of walls insulated inside (hardly any is listed under seams)");
         }
+        assumed.leaves()
+                .forEach(leaf -> parts.add("that the " + say(leaf.layer().thickness(), Dimension.THICKNESS) + " of "
+                        + leaf.layer().material().name() + " outside the insulation of \""
+                        + leaf.assembly().name()
+                        + "\" stand on the ground before it, and over openings hang on nothing that goes through it (no"
+                        + " angle is listed under points)"));
         if (assumed.relaxed().notEmpty()) {
             parts.add((assumed.relaxed().size() == 1 ? "a limit relaxed (" : "limits relaxed (")
                     + assumed.relaxed().collect(HonestWords::word).makeString(", ") + ")");
