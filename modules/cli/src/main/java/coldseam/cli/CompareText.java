@@ -41,7 +41,7 @@ final class CompareText {
         lines.add("Each option alone, all else as described:");
         for (Alternative each : comparison.alternatives()) {
             lines.add("");
-            fold("  ", FrontWords.name(each));
+            fold("  ", front.name(each));
             each.misfits().forEach(reason -> fold("      ", "does not fit: " + reason));
             CompareLines.of(each, words).forEach(line -> fold("      ", line));
         }

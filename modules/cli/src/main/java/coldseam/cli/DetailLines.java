@@ -131,7 +131,7 @@ record DetailLines(Terminal terminal, UnitSystem units) {
         parameters.forEach(each -> row(
                 each.name(),
                 length(each.value()) + ", from " + length(each.least()) + " to " + length(each.most()) + ": "
-                        + each.says()));
+                        + units.told(each.says())));
     }
 
     private String length(double metres) {

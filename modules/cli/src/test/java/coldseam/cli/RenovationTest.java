@@ -178,7 +178,7 @@ class RenovationTest {
         assertTrue(thick.parts()
                 .noneSatisfy(part -> part.name().equals("jamb") && part.before().isPresent()));
         // Limits of U follow from the degree days.
-        assertEquals(Lists.immutable.with(Unlike.values()), thick.unlike());
+        assertEquals(Lists.immutable.with(Unlike.SITE, Unlike.LIMITS, Unlike.PRICE), thick.unlike());
         assertEquals(Lists.immutable.of("windows and doors", "points"), thick.idle());
         assertEquals(Lists.immutable.of("brick wall"), thick.stages().collect(Stage::name));
         Run run = Run.with(Bench.SHARED, "compare", thin.toString(), AFTER.toString(), "--order", "brick wall");
@@ -187,6 +187,27 @@ class RenovationTest {
         assertTrue(said.contains("; not known, since before 30.40 m of seams have no value"), run::out);
         assertTrue(said.contains("no temperature is known, so mould is not judged, at: head (5), jamb (10)"), run::out);
         assertTrue(said.contains("take care: the two files differ in their site"), run::out);
+        Run feet = Run.with(Bench.SHARED, "compare", thin.toString(), AFTER.toString(), "--units", "us");
+        assertTrue(
+                feet.out().replaceAll("\\s+", " ").contains("since before 99 ft 8 7/8 in of seams have no value"),
+                feet::out);
+    }
+
+    /** A smaller house loses less, whatever it is built of. */
+    @Test
+    void housesOfTwoSizesAreToldApart() throws IOException {
+        Path house = CommittedReport.ROOT.resolve("fixtures/houses/planted/box.yaml");
+        Path small = Files.writeString(
+                folder.resolve("small.yaml"), Files.readString(house).replace("[8 m, 6 m]", "[7 m, 6 m]"));
+        Run run = Run.with(Bench.SHARED, "compare", house.toString(), small.toString());
+        // External: 8.45 m by 6.45 m and 7.45 m by 6.45 m, 3.62 m high.
+        assertTrue(
+                run.out()
+                        .replaceAll("\\s+", " ")
+                        .contains(
+                                "take care: the two files differ in their shape, the names in it or their seams (215.6 m²"
+                                        + " of surfaces before, 195.5 m² after)"),
+                run::out);
     }
 
     /** What a seam comes to whose detail does not fit is known within its kind's other options only, in sums as in audits. */

@@ -33,6 +33,8 @@ public record Renovation(
 
     /** What two files of one house have in common. */
     public enum Unlike {
+        /** The shape, or the seams that it does not show. */
+        SHAPE,
         /** Temperatures, degree days, ground, dimensions or climate. */
         SITE,
         /** The limits of the audit. */

@@ -72,7 +72,7 @@ public final class Stages {
     }
 
     private ImmutableList<String> measures() {
-        if (!first.body().equals(second.body()) || !first.seams().equals(second.seams())) {
+        if (shapesDiffer()) {
             return Lists.immutable.empty();
         }
         MutableList<String> measures = Lists.mutable.empty();
@@ -94,6 +94,10 @@ public final class Stages {
             measures.add(Retrofit.DETAILS);
         }
         return measures.toImmutable();
+    }
+
+    private boolean shapesDiffer() {
+        return !first.body().equals(second.body()) || !first.seams().equals(second.seams());
     }
 
     private boolean differs(String assembly) {
@@ -182,6 +186,9 @@ public final class Stages {
 
     private ImmutableList<Unlike> unlike() {
         MutableList<Unlike> unlike = Lists.mutable.empty();
+        if (shapesDiffer()) {
+            unlike.add(Unlike.SHAPE);
+        }
         if (!first.site().equals(second.site())) {
             unlike.add(Unlike.SITE);
         }

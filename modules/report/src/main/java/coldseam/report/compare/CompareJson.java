@@ -134,7 +134,7 @@ public final class CompareJson {
         return new SetData(
                 choice.cost(),
                 new BoundsData(choice.lower() / MICRO, choice.upper() / MICRO),
-                comparison.options(set).collect(FrontWords::name));
+                comparison.options(set).collect(words::name));
     }
 
     private AnswerData answer(Answer answer) {

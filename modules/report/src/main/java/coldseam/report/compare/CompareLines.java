@@ -20,7 +20,8 @@ public final class CompareLines {
         MutableList<String> lines = Lists.mutable.empty();
         lines.add("the house loses " + words.heat(built.more()) + ": " + CompareWords.standing(built.standing())
                 + (each.asGood().notEmpty()
-                        ? ", and as good as " + each.asGood().makeString(", ")
+                        ? ", and as good as "
+                                + each.asGood().collect(words.units()::told).makeString(", ")
                         : ""));
         words.worst(each).ifPresent(lines::add);
         lines.add(words.money(each));
@@ -29,7 +30,7 @@ public final class CompareLines {
         if (each.order().notEmpty()) {
             lines.add("order: "
                     + each.order()
-                            .collect(step -> step.replaceFirst("\\.$", ""))
+                            .collect(step -> words.units().told(step.replaceFirst("\\.$", "")))
                             .makeString("; "));
         }
         words.changes(built.changes()).ifPresent(changes -> lines.add("findings: " + changes));

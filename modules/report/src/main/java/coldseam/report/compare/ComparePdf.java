@@ -216,11 +216,11 @@ public final class ComparePdf {
         String currency = described.house().prices().currency();
         String front = each.onFront() ? "●" : "–";
         if (each.built().isEmpty()) {
-            return new String[] {each.option().name(), "", "does not fit", "", "", "", front};
+            return new String[] {units.told(each.option().name()), "", "does not fit", "", "", "", front};
         }
         Alternative.Built built = each.built().get();
         return new String[] {
-            each.option().name(),
+            units.told(each.option().name()),
             units.readableNumber(built.more().lower(), built.more().upper(), Dimension.HEAT_LOSS_COEFFICIENT),
             CompareWords.standing(built.standing())
                     + (each.asGood().isEmpty()
@@ -242,7 +242,7 @@ public final class ComparePdf {
         flow.section("What each option does");
         for (Alternative each : comparison.alternatives()) {
             flow.need(90);
-            flow.heading(each.decision().name() + ": " + each.option().name());
+            flow.heading(front.name(each));
             each.misfits()
                     .forEach(reason -> flow.add(Blocks.item("–", Rich.of("does not fit: " + reason), Style.BODY)));
             CompareLines.of(each, words).forEach(line -> flow.add(Blocks.item("–", Rich.trade(line), Style.BODY)));

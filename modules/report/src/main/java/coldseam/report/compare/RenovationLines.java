@@ -3,6 +3,7 @@ package coldseam.report.compare;
 import coldseam.audit.Audit;
 import coldseam.audit.JunctionRow;
 import coldseam.conduction.Interval;
+import coldseam.envelope.shell.Surface;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
@@ -66,8 +67,8 @@ public final class RenovationLines {
         return new Part("Before and after", lines.toImmutable());
     }
 
-    private static String missing(String when, Audit audit) {
-        return new HonestWords(audit, UnitSystem.SI)
+    private String missing(String when, Audit audit) {
+        return new HonestWords(audit, units)
                 .unknown()
                 .map(what -> "; not known, since " + when + " " + what)
                 .orElse("");
@@ -76,6 +77,10 @@ public final class RenovationLines {
     private String unlike(Unlike what) {
         return "take care: the two files differ in "
                 + switch (what) {
+                    case SHAPE ->
+                        "their shape, the names in it or their seams (" + size(renovation.before())
+                                + " of surfaces before, " + size(renovation.after())
+                                + " after), so the difference is not of what is built alone";
                     case SITE ->
                         "their site (temperatures, degree days, ground, dimensions or climate), so the difference is not of"
                                 + " what is built alone";
@@ -84,6 +89,10 @@ public final class RenovationLines {
                         "their price of heat; money here is at the second's, "
                                 + renovation.after().house().prices().currency();
                 };
+    }
+
+    private String size(Audit audit) {
+        return units.format(audit.shell().surfaces().sumOfDouble(Surface::externalArea), Dimension.AREA);
     }
 
     private String corners(Audit audit) {

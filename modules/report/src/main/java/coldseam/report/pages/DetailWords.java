@@ -81,7 +81,8 @@ final class DetailWords {
                 "Lengths in the drawing",
                 detail.parameters()
                         .collect(each -> each.name() + " " + print.units().format(each.value(), Dimension.THICKNESS)
-                                + ": " + each.says() + (each.given() ? " (set by the house file)" : "")),
+                                + ": " + print.units().told(each.says())
+                                + (each.given() ? " (set by the house file)" : "")),
                 false,
                 Style.BODY);
         detail.cost().ifPresent(cost -> out.add(Blocks.text("Cost: " + cost.sourced(print.units()) + ".", Style.BODY)));

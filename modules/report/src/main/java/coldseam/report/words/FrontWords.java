@@ -157,8 +157,8 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
     }
 
     /** An option by its decision. */
-    public static String name(Alternative each) {
-        return each.decision().name() + ": " + each.option().name();
+    public String name(Alternative each) {
+        return each.decision().name() + ": " + units.told(each.option().name());
     }
 
     /** What was asked, with its limit: "the least loss for 5000 EUR more". */
@@ -195,7 +195,7 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
                 .alternatives()
                 .select(each ->
                         each.built().filter(built -> built.cost().isEmpty()).isPresent())
-                .collect(FrontWords::name);
+                .collect(this::name);
     }
 
     /** The set's options by their decisions, or that nothing is changed. */
@@ -203,7 +203,7 @@ public record FrontWords(Comparison comparison, UnitSystem units) {
         ImmutableList<Alternative> options = comparison.options(set);
         return options.isEmpty()
                 ? "all as described"
-                : options.collect(FrontWords::name).makeString("; ");
+                : options.collect(this::name).makeString("; ");
     }
 
     /** A difference: "0.81 W/K less, 8 EUR a year saved, costs 140 EUR more". */
