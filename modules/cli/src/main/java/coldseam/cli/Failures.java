@@ -2,7 +2,6 @@ package coldseam.cli;
 
 import coldseam.assemblies.AssemblyException;
 import coldseam.conduction.SectionException;
-import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.DetailDoesNotFit;
@@ -28,9 +27,11 @@ final class Failures {
      * @return the exit code
      */
     static Exit report(Throwable thrown, Terminal terminal, UnitSystem units, boolean verbose) {
-        Optional<ImmutableList<String>> refusal = refusal(thrown);
+        Optional<ImmutableList<String>> refusal = thrown instanceof FileFaultException fault
+                ? Optional.of(fault.faults().collect(each -> each.message(units)))
+                : refusal(thrown).map(lines -> lines.collect(units::told));
         if (refusal.isPresent()) {
-            refusal.get().collect(units::told).forEach(terminal.err()::println);
+            refusal.get().forEach(terminal.err()::println);
             return Exit.REFUSED;
         }
         terminal.err().println("coldseam made a mistake of its own: " + thrown);
@@ -41,11 +42,8 @@ final class Failures {
         return Exit.FAULT;
     }
 
-    /** The faults of refused input; empty where it is our own fault. */
+    /** The faults of other refused input; empty where it is our own fault. */
     private static Optional<ImmutableList<String>> refusal(Throwable thrown) {
-        if (thrown instanceof FileFaultException fault) {
-            return Optional.of(fault.faults().collect(Fault::message));
-        }
         if (thrown instanceof RefusedException refused) {
             return Optional.of(refused.faults());
         }

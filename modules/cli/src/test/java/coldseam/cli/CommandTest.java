@@ -152,6 +152,21 @@ class CommandTest {
         assertTrue(Run.of("check", house).err().contains("from -0.840 m to 11.160 m"), us);
     }
 
+    /** What is checked beside the shell, too: a loss, a volume, and what is usual; what a file is to say is quoted as it is. */
+    @Test
+    void refusalsOfSizesMeasureInTheReadersUnits() throws IOException {
+        Path airy = box("indoor-temperature: 20 °C", "indoor-temperature: 20 °C\n  ventilation-heat-loss: 1500 W/K");
+        String si = Run.of("check", airy.toString()).err();
+        String us = Run.of("check", airy.toString(), "--units", "us").err();
+        assertTrue(si.contains("got 1500.00 W/K, "), si);
+        assertTrue(us.contains("got 2843.45 Btu/(h·°F), "), us);
+        assertTrue(us.contains(" air changes an hour of ") && us.contains(" ft³"), us);
+        assertFalse(us.contains("W/K") || us.contains("m³"), us);
+        Path bare = box("indoor-temperature: 20 °C", "indoor-temperature: 20");
+        String quoted = Run.of("check", bare.toString(), "--units", "us").err();
+        assertTrue(quoted.contains("such as 20 °C or 72 °F"), quoted);
+    }
+
     @Test
     void wrongArgumentsAreRefused() {
         assertEquals(Exit.REFUSED.code(), Run.of().code());

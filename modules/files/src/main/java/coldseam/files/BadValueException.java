@@ -1,5 +1,6 @@
 package coldseam.files;
 
+import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 
 /**
@@ -10,8 +11,8 @@ public final class BadValueException extends RuntimeException {
     private final String component;
     private final transient Optional<Position> place;
     private final String asked;
-    private final String got;
-    private final String allowed;
+    private final transient Phrase got;
+    private final transient Phrase allowed;
     private final String next;
 
     /**
@@ -20,16 +21,26 @@ public final class BadValueException extends RuntimeException {
      * @param component of the record, at whose value the fault lies; empty for the whole record
      */
     public BadValueException(String component, String asked, String got, String allowed, String next) {
+        this(component, asked, Phrase.of(got), Phrase.of(allowed), next);
+    }
+
+    /** As above, with values among its words. */
+    public BadValueException(String component, String asked, Phrase got, Phrase allowed, String next) {
         this(component, Optional.empty(), asked, got, allowed, next);
     }
 
     /** As above, at a place of its own. */
     public BadValueException(Position place, String asked, String got, String allowed, String next) {
+        this(place, asked, Phrase.of(got), Phrase.of(allowed), next);
+    }
+
+    /** As above, with values among its words. */
+    public BadValueException(Position place, String asked, Phrase got, Phrase allowed, String next) {
         this("", Optional.of(place), asked, got, allowed, next);
     }
 
     private BadValueException(
-            String component, Optional<Position> place, String asked, String got, String allowed, String next) {
+            String component, Optional<Position> place, String asked, Phrase got, Phrase allowed, String next) {
         super(asked + "; got " + got + "; allowed: " + allowed + "; " + next);
         this.component = component;
         this.place = place;

@@ -1,5 +1,8 @@
 package coldseam.files;
 
+import coldseam.files.quantity.Phrase;
+import coldseam.files.quantity.UnitSystem;
+
 /**
  * What is wrong at one place of a file.
  *
@@ -9,22 +12,32 @@ package coldseam.files;
  * @param allowed what is allowed; empty where {@code next} says it all
  * @param next what to do about it; may be empty
  */
-public record Fault(Position place, String asked, String got, String allowed, String next)
+public record Fault(Position place, String asked, Phrase got, Phrase allowed, String next)
         implements Comparable<Fault> {
+
+    /** With no value but those that were written. */
+    public Fault(Position place, String asked, String got, String allowed, String next) {
+        this(place, asked, Phrase.of(got), Phrase.of(allowed), next);
+    }
 
     /** One line: {@code file:line:column: what was asked; got …; allowed: …; next step}. */
     public String message() {
-        StringBuilder out = new StringBuilder().append(place).append(": ").append(asked);
+        return message(UnitSystem.SI);
+    }
+
+    /** The same with its values in a unit system. */
+    public String message(UnitSystem units) {
+        Phrase out = Phrase.of(": " + asked);
         if (!got.isEmpty()) {
-            out.append("; got ").append(got);
+            out = out.and("; got ").and(got);
         }
         if (!allowed.isEmpty()) {
-            out.append("; allowed: ").append(allowed);
+            out = out.and("; allowed: ").and(allowed);
         }
         if (!next.isEmpty()) {
-            out.append("; ").append(next);
+            out = out.and("; ").and(Phrase.quoted(next));
         }
-        return out.toString();
+        return place + out.in(units);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package coldseam.files;
 
+import coldseam.files.quantity.Phrase;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -19,6 +20,11 @@ public final class Faults {
 
     /** Adds one from its parts; see {@link Fault}. */
     public void add(Position place, String asked, String got, String allowed, String next) {
+        add(new Fault(place, asked, got, allowed, next));
+    }
+
+    /** Adds one from its parts, some of them values. */
+    public void add(Position place, String asked, Phrase got, Phrase allowed, String next) {
         add(new Fault(place, asked, got, allowed, next));
     }
 

@@ -1,10 +1,9 @@
 package coldseam.files;
 
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.QuantityParser;
 import java.util.Optional;
-import org.eclipse.collections.api.factory.Lists;
-import org.eclipse.collections.api.list.MutableList;
 
 /**
  * The range of a number, from {@link Bounds}.
@@ -15,22 +14,28 @@ import org.eclipse.collections.api.list.MutableList;
  * @param mostIsIn whether the most is allowed itself
  * @param shown for messages
  */
-record Range(double least, boolean leastIsIn, double most, boolean mostIsIn, String shown) {
+record Range(double least, boolean leastIsIn, double most, boolean mostIsIn, Phrase shown) {
 
     static Range of(Bounds bounds, Optional<Dimension> dimension) {
         boolean leastIsIn = bounds.above().isEmpty();
         boolean mostIsIn = bounds.below().isEmpty();
         String least = leastIsIn ? bounds.atLeast() : bounds.above();
         String most = mostIsIn ? bounds.atMost() : bounds.below();
-        MutableList<String> words = Lists.mutable.empty();
+        Phrase shown = Phrase.of("");
         if (!least.isEmpty()) {
-            words.add((leastIsIn ? "at least " : "more than ") + least);
+            shown = said(shown.and(leastIsIn ? "at least " : "more than "), least, dimension);
         }
         if (!most.isEmpty()) {
-            words.add((mostIsIn ? "at most " : "less than ") + most);
+            shown = shown.and(least.isEmpty() ? "" : " and ").and(mostIsIn ? "at most " : "less than ");
+            shown = said(shown, most, dimension);
         }
-        return new Range(
-                value(least, dimension), leastIsIn, value(most, dimension), mostIsIn, words.makeString(" and "));
+        return new Range(value(least, dimension), leastIsIn, value(most, dimension), mostIsIn, shown);
+    }
+
+    private static Phrase said(Phrase before, String text, Optional<Dimension> dimension) {
+        return dimension
+                .map(each -> before.and(text, value(text, dimension), each))
+                .orElseGet(() -> before.and(text));
     }
 
     private static double value(String text, Optional<Dimension> dimension) {

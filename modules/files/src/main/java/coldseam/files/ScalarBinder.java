@@ -1,6 +1,7 @@
 package coldseam.files;
 
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.QuantityParser;
 import coldseam.files.quantity.UnreadableException;
 import java.util.Optional;
@@ -69,7 +70,12 @@ final class ScalarBinder {
             double value = QuantityParser.parse(scalar.text(), dimension);
             return inBounds(scalar, value, Optional.of(dimension), part, what);
         } catch (UnreadableException bad) {
-            faults.add(scalar.place(), what + ": " + bad.asked(), bad.got(), bad.allowed(), bad.next());
+            faults.add(
+                    scalar.place(),
+                    what + ": " + bad.asked(),
+                    Phrase.quoted(bad.got()),
+                    Phrase.quoted(bad.allowed()),
+                    bad.next());
             return Optional.empty();
         }
     }
@@ -108,7 +114,7 @@ final class ScalarBinder {
         faults.add(
                 scalar.place(),
                 what + " is out of range",
-                scalar.text(),
+                Phrase.quoted(scalar.text()),
                 range.get().shown(),
                 part.note(Bounds.class)
                         .map(Bounds::usual)

@@ -7,7 +7,7 @@ import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.files.Faults;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -30,13 +30,13 @@ final class OwnPsiChecks {
             worst.ifPresent(edge -> faults.add(
                     placed.value(),
                     "psi takes off no more than the surfaces beside the seam lose there",
-                    say(placed.psi().psi()) + " at " + edge.name(),
-                    "from " + say(least.at(edge)),
+                    say(placed.psi().psi()).and(" at " + edge.name()),
+                    Phrase.of("from ").and(say(least.at(edge))),
                     "correct the value, or its dimension system; leave it out to have the detail computed"));
         }
     }
 
-    private static String say(double psi) {
-        return UnitSystem.SI.format(psi, Dimension.LINEAR_TRANSMITTANCE);
+    private static Phrase say(double psi) {
+        return Phrase.of(psi, Dimension.LINEAR_TRANSMITTANCE);
     }
 }

@@ -15,7 +15,7 @@ import coldseam.files.Located;
 import coldseam.files.Named;
 import coldseam.files.Position;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.ChoiceChecks;
 import coldseam.junctions.detail.Detail;
@@ -92,11 +92,11 @@ final class PointChecks {
             faults.add(
                     places.name(),
                     "fasteners are counted once, in U or as points",
-                    "\"" + places.points().name() + "\" on \"" + surface.name() + "\", whose assembly \""
-                            + surface.assembly().orElseThrow().name() + "\" has "
-                            + UnitSystem.SI.format(inU.get().perSquareMetre(), Dimension.PER_AREA)
-                            + " in its U by ISO 6946 already",
-                    "",
+                    Phrase.of("\"" + places.points().name() + "\" on \"" + surface.name() + "\", whose assembly \""
+                                    + surface.assembly().orElseThrow().name() + "\" has ")
+                            .and(inU.get().perSquareMetre(), Dimension.PER_AREA)
+                            .and(" in its U by ISO 6946 already"),
+                    Phrase.of(""),
                     "remove these points, or the key fasteners of the assembly");
         }
     }

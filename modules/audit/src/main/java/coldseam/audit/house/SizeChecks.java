@@ -5,7 +5,7 @@ import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.fault.ShellFault;
 import coldseam.files.Faults;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import java.util.Locale;
 
 /** Whether somebody can live in a house of this size, and what is given by hand goes with it. */
@@ -49,8 +49,14 @@ final class SizeChecks {
             faults.add(
                     loaded.parts().get(new LoadedHouse.Part(ShellFault.Part.BODY, "")),
                     "rooms are as high as rooms are",
-                    metres(height) + " on an average of the volume over all floors",
-                    metres(LOWEST) + " to " + metres(HIGHEST) + "; usual: 2.3 to 3 m",
+                    metres(height).and(" on an average of the volume over all floors"),
+                    metres(LOWEST)
+                            .and(" to ")
+                            .and(metres(HIGHEST))
+                            .and("; usual: ")
+                            .and("2.3", 2.3, Dimension.LENGTH)
+                            .and(" to ")
+                            .and("3 m", 3, Dimension.LENGTH),
                     "check heights, levels and their units");
         }
         loaded.house().site().ventilationHeatLoss().ifPresent(this::ventilation);
@@ -63,19 +69,21 @@ final class SizeChecks {
                     loaded.site(),
                     "ventilation-heat-loss goes with the volume",
                     watts(loss)
-                            + String.format(Locale.ROOT, ", %.2g air changes an hour of ", loss / once)
-                            + UnitSystem.SI.format(shell.internalVolume(), Dimension.VOLUME),
-                    watts(LEAST_CHANGES * once) + " to " + watts(MOST_CHANGES * once)
-                            + "; usual: 0.1 to 0.7 air changes, what a heat exchanger gives back taken off",
+                            .and(String.format(Locale.ROOT, ", %.2g air changes an hour of ", loss / once))
+                            .and(shell.internalVolume(), Dimension.VOLUME),
+                    watts(LEAST_CHANGES * once)
+                            .and(" to ")
+                            .and(watts(MOST_CHANGES * once))
+                            .and("; usual: 0.1 to 0.7 air changes, what a heat exchanger gives back taken off"),
                     "check it, or leave the key out");
         }
     }
 
-    private static String metres(double length) {
-        return UnitSystem.SI.format(length, Dimension.LENGTH);
+    private static Phrase metres(double length) {
+        return Phrase.of(length, Dimension.LENGTH);
     }
 
-    private static String watts(double loss) {
-        return UnitSystem.SI.format(loss, Dimension.HEAT_LOSS_COEFFICIENT);
+    private static Phrase watts(double loss) {
+        return Phrase.of(loss, Dimension.HEAT_LOSS_COEFFICIENT);
     }
 }

@@ -8,7 +8,7 @@ import coldseam.files.Named;
 import coldseam.files.Nearest;
 import coldseam.files.Position;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.language.DetailParameter;
 import java.util.Optional;
@@ -53,8 +53,9 @@ public final class ChoiceChecks {
                     given.value().place(),
                     "the parameter " + name + " of " + detail.id() + " is out of the detail's range",
                     length(given.value().value()),
-                    length(parameter.get().least()) + " to "
-                            + length(parameter.get().most()),
+                    length(parameter.get().least())
+                            .and(" to ")
+                            .and(length(parameter.get().most())),
                     "write a length in that range; it is: " + parameter.get().says());
         }
     }
@@ -81,7 +82,7 @@ public final class ChoiceChecks {
         }
     }
 
-    private static String length(double metres) {
-        return UnitSystem.SI.format(metres, Dimension.LENGTH);
+    private static Phrase length(double metres) {
+        return Phrase.of(metres, Dimension.LENGTH);
     }
 }

@@ -10,6 +10,8 @@ import coldseam.envelope.Material;
 import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.Faults;
 import coldseam.files.Position;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
 import coldseam.junctions.section.Shapes;
@@ -82,8 +84,8 @@ final class HandBounds {
                 .forEach(each -> faults.add(
                         place,
                         "air at a surface resists no more than still air does",
-                        said("%.3g m²·K/W", each),
-                        said("at most %.2f m²·K/W", STILL),
+                        said("%.3g m²·K/W", each, Dimension.RESISTANCE),
+                        Phrase.of("at most ").and(said("%.2f m²·K/W", STILL, Dimension.RESISTANCE)),
                         "correct surface-resistance"));
     }
 
@@ -100,9 +102,11 @@ final class HandBounds {
             faults.add(
                     place,
                     "a region of a built-in insulation's name conducts like it",
-                    said("%.3g W/(m·K)", region.conductivity()) + " of \"" + region.material() + "\"",
-                    said("at least %.3g W/(m·K)", known.conductivity() / ALIKE)
-                            + said("; built in: %.3g W/(m·K)", known.conductivity()),
+                    conductivity(region),
+                    Phrase.of("at least ")
+                            .and(said("%.3g W/(m·K)", known.conductivity() / ALIKE, Dimension.CONDUCTIVITY))
+                            .and("; built in: ")
+                            .and(said("%.3g W/(m·K)", known.conductivity(), Dimension.CONDUCTIVITY)),
                     "correct it, or give the product a name of its own");
         }
     }
@@ -115,8 +119,8 @@ final class HandBounds {
             faults.add(
                     place,
                     "only what a leg's cut shows may conduct less than boards do",
-                    said("%.3g W/(m·K)", region.conductivity()) + " of \"" + region.material() + "\"",
-                    said("at least %.3f W/(m·K)", LEAST),
+                    conductivity(region),
+                    Phrase.of("at least ").and(said("%.3f W/(m·K)", LEAST, Dimension.CONDUCTIVITY)),
                     "correct it, or draw it as a layer of a leg, which is held to the house's");
         }
     }
@@ -147,8 +151,9 @@ final class HandBounds {
                     place,
                     "every face of a drawing meets an environment; only the legs' cuts, the ends of floors and"
                             + " walls that go on, and the soil's sides, meet none",
-                    said("%.0f mm of its outline without one", 1000 * length),
-                    "",
+                    Phrase.of(String.format(Locale.ROOT, "%.0f mm", 1000 * length), length, Dimension.LENGTH)
+                            .and(" of its outline without one"),
+                    Phrase.of(""),
                     "add boundaries, or draw it to the legs' cuts");
         }
     }
@@ -187,7 +192,12 @@ final class HandBounds {
         return lines.toImmutable();
     }
 
-    private static String said(String format, double value) {
-        return String.format(Locale.ROOT, format, value);
+    private static Phrase conductivity(Region region) {
+        return said("%.3g W/(m·K)", region.conductivity(), Dimension.CONDUCTIVITY)
+                .and(" of \"" + region.material() + "\"");
+    }
+
+    private static Phrase said(String format, double value, Dimension dimension) {
+        return Phrase.of(String.format(Locale.ROOT, format, value), value, dimension);
     }
 }

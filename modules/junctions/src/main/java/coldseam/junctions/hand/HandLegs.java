@@ -7,6 +7,8 @@ import coldseam.envelope.KindForm.Second;
 import coldseam.envelope.Material;
 import coldseam.files.Faults;
 import coldseam.files.Position;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.kind.Vector;
 import coldseam.junctions.section.Composer;
 import coldseam.junctions.section.Composition;
@@ -153,8 +155,7 @@ final class HandLegs {
         legs.forEachWithIndex((leg, index) -> {
             Optional<Cut> cut = cut(leg);
             if (cut.isEmpty()) {
-                fault(
-                        faults,
+                faults.add(
                         leg.place(),
                         "a leg's cut leads from a boundary indoors to the far side of what is drawn",
                         "\"" + leg.name() + "\"",
@@ -173,8 +174,7 @@ final class HandLegs {
     private void check(FileSection.FileLeg leg, Cut cut, int index, Faults faults) {
         boolean onGround = kind.form().ground() && index == 0;
         if (!onGround && cut.resistance().isEmpty()) {
-            fault(
-                    faults,
+            faults.add(
                     leg.place(),
                     "a leg's cut leads from a boundary indoors to one of another environment",
                     "\"" + leg.name() + "\", whose outer end lies on none",
@@ -184,21 +184,19 @@ final class HandLegs {
         // On the ground U is that of ISO 13370 and is held to the house's.
         cut.resistance()
                 .filter(resistance -> !onGround && !(Math.abs(leg.transmittance() * resistance - 1) <= TRANSMITTANCE))
-                .ifPresent(resistance -> fault(
-                        faults,
+                .ifPresent(resistance -> faults.add(
                         leg.place(),
                         "a leg's transmittance is that of the layers along its cut",
-                        number("%.4g W/(m²·K)", leg.transmittance()) + " for \"" + leg.name() + "\"",
-                        number("%.4g W/(m²·K)", 1 / resistance) + " is drawn",
+                        u(leg.transmittance()).and(" for \"" + leg.name() + "\""),
+                        u(1 / resistance).and(" is drawn"),
                         "correct it, or the drawing"));
         if (!(Math.abs(unit * leg.insulation() - cut.insulation()) <= NEAR)
                 && !(kind.form().framed() && index == 1)) {
-            fault(
-                    faults,
+            faults.add(
                     leg.place(),
                     "a leg's insulation is as thick as drawn along its cut",
-                    mm(unit * leg.insulation()) + " for \"" + leg.name() + "\"",
-                    mm(cut.insulation()) + " is drawn",
+                    mm(unit * leg.insulation()).and(" for \"" + leg.name() + "\""),
+                    mm(cut.insulation()).and(" is drawn"),
                     "correct it, or the drawing");
         }
     }
@@ -239,12 +237,11 @@ final class HandLegs {
 
     private void hold(Position place, double said, double drawn, String what, Faults faults) {
         if (!(Math.abs(unit * said - drawn) <= LENGTH)) {
-            fault(
-                    faults,
+            faults.add(
                     place,
                     "lengths run from a leg's cut to where the legs' faces meet",
-                    mm(unit * said) + ", " + what,
-                    mm(drawn) + " is drawn",
+                    mm(unit * said).and(", " + what),
+                    mm(drawn).and(" is drawn"),
                     "correct it, or the drawing");
         }
     }
@@ -330,15 +327,12 @@ final class HandLegs {
         return Math.hypot(vector.x(), vector.y());
     }
 
-    private static String mm(double metres) {
-        return number("%.0f mm", 1000 * metres);
+    private static Phrase mm(double metres) {
+        return Phrase.of(String.format(Locale.ROOT, "%.0f mm", 1000 * metres), metres, Dimension.LENGTH);
     }
 
-    private static String number(String format, double value) {
-        return String.format(Locale.ROOT, format, value);
-    }
-
-    private static void fault(Faults faults, Position place, String asked, String got, String allowed, String next) {
-        faults.add(place, asked, got, allowed, next);
+    private static Phrase u(double transmittance) {
+        return Phrase.of(
+                String.format(Locale.ROOT, "%.4g W/(m²·K)", transmittance), transmittance, Dimension.TRANSMITTANCE);
     }
 }

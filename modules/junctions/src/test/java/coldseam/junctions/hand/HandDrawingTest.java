@@ -100,7 +100,7 @@ class HandDrawingTest {
         assertEquals(
                 "a leg's transmittance is that of the layers along its cut",
                 faults.getOnly().asked());
-        assertEquals("3.425 W/(m²·K) for \"wall\"", faults.getOnly().got());
+        assertEquals("3.425 W/(m²·K) for \"wall\"", faults.getOnly().got().toString());
         assertEquals(15, faults.getOnly().place().line());
     }
 
@@ -108,12 +108,13 @@ class HandDrawingTest {
     void aLengthThatIsNotDrawnIsRefused() throws IOException {
         assertEquals(
                 "2300 mm, external length of \"wall\"",
-                faults(CORNER.replaceFirst("1800", "2300")).getOnly().got());
+                faults(CORNER.replaceFirst("1800", "2300")).getOnly().got().toString());
         assertEquals(
                 "1400 mm, internal length of \"other wall\"",
                 faults(CORNER.replaceFirst("(other wall.*internal: )1500", "$11400"))
                         .getOnly()
-                        .got());
+                        .got()
+                        .toString());
     }
 
     @Test
@@ -122,7 +123,8 @@ class HandDrawingTest {
                 "200 mm for \"wall\"",
                 faults(CORNER.replaceFirst("insulation: 100", "insulation: 200"))
                         .getOnly()
-                        .got());
+                        .got()
+                        .toString());
     }
 
     @Test
@@ -175,20 +177,22 @@ class HandDrawingTest {
                 "- {environment: outdoor, path: [[-1500, 300], [-1000, 300]]}\n"
                         + "- {environment: outdoor, path: [[300, -1000], [300, -1500]]}");
         assertEquals(
-                "2598 mm of its outline without one", faults(outside).getOnly().got());
+                "2598 mm of its outline without one",
+                faults(outside).getOnly().got().toString());
         String inside = CORNER.replace(
                 "- {environment: indoor, path: [[-1500, 0], [0, 0], [0, -1500]]}",
                 "- {environment: indoor, path: [[-1500, 0], [-1000, 0]]}\n"
                         + "- {environment: indoor, path: [[0, 0], [0, -1500]]}");
         assertEquals(
-                "998 mm of its outline without one", faults(inside).getOnly().got());
+                "998 mm of its outline without one",
+                faults(inside).getOnly().got().toString());
     }
 
     @Test
     void airThatHardlyTouchesIsRefused() throws IOException {
         String still = CORNER.replace("outdoor, path: [[-1500", "outdoor, surface-resistance: 0.26, path: [[-1500")
                 .replace("0.3425", "0.3185");
-        assertEquals("0.260 m²·K/W", faults(still).getOnly().got());
+        assertEquals("0.260 m²·K/W", faults(still).getOnly().got().toString());
     }
 
     @Test
@@ -198,12 +202,13 @@ class HandDrawingTest {
                 "- {material: %s, conductivity: %s, polygon: [[200, 200], [300, 200], [300, 300], [200, 300]]}\nenvironments:");
         assertEquals(
                 "0.0170 W/(m·K) of \"trim\"",
-                faults(String.format(trim, "trim", "0.017")).getOnly().got());
+                faults(String.format(trim, "trim", "0.017")).getOnly().got().toString());
         assertEquals(
                 "0.0240 W/(m·K) of \"mineral wool board\"",
                 faults(String.format(trim, "mineral wool board", "0.024"))
                         .getOnly()
-                        .got());
+                        .got()
+                        .toString());
         accepted(String.format(trim, "trim", "0.018"));
         accepted(String.format(trim, "mineral wool board", "0.026"));
         // R of the board becomes 100 mm / 0.017, and the house's surface is held to it.
@@ -240,7 +245,8 @@ class HandDrawingTest {
                                 "- {environment: outdoor, path: [[300, -1200], [300, -100]]}\n"
                                         + "- {environment: outdoor, path: [[300, 300], [300, 1400]]}"))
                         .getOnly()
-                        .got());
+                        .got()
+                        .toString());
         String slab = """
             section: Slab on the ground
             lengths: mm
@@ -266,7 +272,8 @@ class HandDrawingTest {
                 "5695 mm of its outline without one",
                 faults(slab.replace("[300, -100], [6000, -100]]", "[300, -100]]"))
                         .getOnly()
-                        .got());
+                        .got()
+                        .toString());
     }
 
     private void accepted(String text) throws IOException {

@@ -7,7 +7,7 @@ import coldseam.files.Named;
 import coldseam.files.Nearest;
 import coldseam.files.Position;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -109,8 +109,8 @@ final class AlternativesChecks {
             faults.add(
                     place,
                     "an option differs from what is described",
-                    UnitSystem.SI.format(thickness, Dimension.THICKNESS),
-                    "",
+                    Phrase.of(thickness, Dimension.THICKNESS),
+                    Phrase.of(""),
                     "write another thickness, or remove the option");
         } else if (meant.getOnly().taper().isPresent()) {
             faults.add(

@@ -12,7 +12,7 @@ import coldseam.files.Refers;
 import coldseam.files.Unit;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 
 @Noun("a base")
@@ -76,8 +76,8 @@ record FileBase(
             faults.add(
                     place,
                     "one of other-bases lies at the level of the storey on it",
-                    UnitSystem.SI.format(level, Dimension.LENGTH),
-                    "",
+                    Phrase.of(level, Dimension.LENGTH),
+                    Phrase.of(""),
                     "remove the key level, or make this part of the house a wing with a base of its own");
         }
         if (kind == Body.Base.Kind.HEATED_CELLAR) {

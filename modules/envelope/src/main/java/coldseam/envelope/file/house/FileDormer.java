@@ -11,7 +11,7 @@ import coldseam.files.Position;
 import coldseam.files.Refers;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -89,8 +89,8 @@ record FileDormer(
             throw new BadValueException(
                     "spacing",
                     "dormers in a row stand beside one another",
-                    UnitSystem.SI.format(spacing.getAsDouble(), Dimension.LENGTH),
-                    "more than the width, " + UnitSystem.SI.format(width, Dimension.LENGTH),
+                    Phrase.of(spacing.getAsDouble(), Dimension.LENGTH),
+                    Phrase.of("more than the width, ").and(width, Dimension.LENGTH),
                     "set them further apart");
         }
         if (setBack > 0 && setBack < NEAREST) {

@@ -15,6 +15,7 @@ import coldseam.files.Refers;
 import coldseam.files.Unit;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -71,8 +72,8 @@ record FileLayer(
             throw new BadValueException(
                     "taper",
                     "the thickest place must be thicker than the layer's thickness, which is its thinnest",
-                    UnitSystem.SI.format(taper.get().thickest, Dimension.THICKNESS),
-                    "more than " + UnitSystem.SI.format(thinnest, Dimension.THICKNESS),
+                    Phrase.of(taper.get().thickest, Dimension.THICKNESS),
+                    Phrase.of("more than ").and(thinnest, Dimension.THICKNESS),
                     "give the thinnest place as thickness");
         }
     }
@@ -116,9 +117,12 @@ record FileLayer(
             if (slight && !(openings > SLIGHT_FROM && openings < SLIGHT_TO)) {
                 throw new BadValueException(
                         "openings",
-                        "a slightly ventilated air layer has openings between 500 and 1500 mm²/m",
-                        UnitSystem.SI.format(openings, Dimension.AIR_LAYER_OPENING),
-                        "more than 500 mm²/m and less than 1500 mm²/m",
+                        "a slightly ventilated air layer has openings, but not too many (ISO 6946)",
+                        Phrase.of(openings, Dimension.AIR_LAYER_OPENING),
+                        Phrase.of("more than ")
+                                .and("500 mm²/m", SLIGHT_FROM, Dimension.AIR_LAYER_OPENING)
+                                .and(" and less than ")
+                                .and("1500 mm²/m", SLIGHT_TO, Dimension.AIR_LAYER_OPENING),
                         "give the openings, or write unventilated or well ventilated");
             }
         }

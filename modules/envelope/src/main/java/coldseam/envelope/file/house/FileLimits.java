@@ -9,8 +9,8 @@ import coldseam.files.Doc;
 import coldseam.files.Noun;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.QuantityParser;
-import coldseam.files.quantity.UnitSystem;
 import coldseam.files.quantity.UnreadableException;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -105,9 +105,17 @@ record FileLimits(
             throw new BadValueException(
                     key,
                     key + " is a thermal transmittance or a thermal resistance",
-                    given.get(),
-                    "more than 0 and at most " + UnitSystem.SI.format(largest, Dimension.TRANSMITTANCE)
-                            + ", or the R of it; usual: 0.1 to 0.35, of windows and doors 0.8 to 1.8",
+                    Phrase.of(given.get()),
+                    Phrase.of("more than 0 and at most ")
+                            .and(largest, Dimension.TRANSMITTANCE)
+                            .and(", or the R of it; usual: ")
+                            .and("0.1", 0.1, Dimension.TRANSMITTANCE)
+                            .and(" to ")
+                            .and("0.35", 0.35, Dimension.TRANSMITTANCE)
+                            .and(", of windows and doors ")
+                            .and("0.8", 0.8, Dimension.TRANSMITTANCE)
+                            .and(" to ")
+                            .and("1.8", 1.8, Dimension.TRANSMITTANCE),
                     "write 0.15 W/(m²·K), or R-38");
         }
         return OptionalDouble.of(most.get());

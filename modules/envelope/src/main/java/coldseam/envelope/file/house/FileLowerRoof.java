@@ -14,7 +14,7 @@ import coldseam.files.Refers;
 import coldseam.files.Short;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -75,8 +75,8 @@ record FileLowerRoof(
             throw new BadValueException(
                     "pitch",
                     "a lean-to needs the key low-side",
-                    UnitSystem.SI.format(pitch, Dimension.ANGLE),
-                    "a compass word, or side 1 and so on",
+                    Phrase.of(pitch, Dimension.ANGLE),
+                    Phrase.of("a compass word, or side 1 and so on"),
                     "add it, such as low-side: south, or remove the pitch");
         }
         String given = lowSide.isPresent() ? "lowSide" : eaves.isPresent() ? "eaves" : wall.isPresent() ? "wall" : "";

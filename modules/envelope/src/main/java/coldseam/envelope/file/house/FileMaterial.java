@@ -10,7 +10,7 @@ import coldseam.files.Doc;
 import coldseam.files.Noun;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.map.ImmutableMap;
@@ -130,9 +130,11 @@ record FileMaterial(
             throw new BadValueException(
                     "timber",
                     "timber does not conduct as little or as much",
-                    UnitSystem.SI.format(conductivity, Dimension.CONDUCTIVITY),
-                    "more than " + UnitSystem.SI.format(Material.INSULATES_UP_TO, Dimension.CONDUCTIVITY)
-                            + " and at most " + UnitSystem.SI.format(TIMBER_AT_MOST, Dimension.CONDUCTIVITY),
+                    Phrase.of(conductivity, Dimension.CONDUCTIVITY),
+                    Phrase.of("more than ")
+                            .and(Material.INSULATES_UP_TO, Dimension.CONDUCTIVITY)
+                            .and(" and at most ")
+                            .and(TIMBER_AT_MOST, Dimension.CONDUCTIVITY),
                     "remove timber, or correct the conductivity");
         }
         SourceText.require("source", source);

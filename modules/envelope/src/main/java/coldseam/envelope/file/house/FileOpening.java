@@ -9,7 +9,7 @@ import coldseam.files.Located;
 import coldseam.files.Noun;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
@@ -96,9 +96,17 @@ record FileOpening(
             throw new BadValueException(
                     width < LEAST_DOOR ? "width" : "height",
                     "somebody can go through a door",
-                    UnitSystem.SI.format(Math.min(width, height), Dimension.LENGTH),
-                    "at least " + UnitSystem.SI.format(LEAST_DOOR, Dimension.LENGTH)
-                            + "; usual: 0.8 to 1.2 m by 2 to 2.4 m",
+                    Phrase.of(Math.min(width, height), Dimension.LENGTH),
+                    Phrase.of("at least ")
+                            .and(LEAST_DOOR, Dimension.LENGTH)
+                            .and("; usual: ")
+                            .and("0.8", 0.8, Dimension.LENGTH)
+                            .and(" to ")
+                            .and("1.2 m", 1.2, Dimension.LENGTH)
+                            .and(" by ")
+                            .and("2", 2, Dimension.LENGTH)
+                            .and(" to ")
+                            .and("2.4 m", 2.4, Dimension.LENGTH),
                     "correct it, or write kind: window");
         }
         boolean row = count > 1;
@@ -166,8 +174,10 @@ record FileOpening(
             throw new BadValueException(
                     "glazing",
                     "the frame leaves no glass in the " + which,
-                    "a frame of " + UnitSystem.SI.format(glazing.across(wide), Dimension.THICKNESS) + " altogether",
-                    "less than " + UnitSystem.SI.format(size, Dimension.THICKNESS),
+                    Phrase.of("a frame of ")
+                            .and(glazing.across(wide), Dimension.THICKNESS)
+                            .and(" altogether"),
+                    Phrase.of("less than ").and(size, Dimension.THICKNESS),
                     "correct frame-width or lights; a door of one leaf has its declared transmittance");
         }
     }

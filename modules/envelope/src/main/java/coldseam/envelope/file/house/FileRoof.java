@@ -16,7 +16,7 @@ import coldseam.files.Size;
 import coldseam.files.Unit;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Maps;
@@ -99,8 +99,8 @@ record FileRoof(
                 throw new BadValueException(
                         "pitch",
                         "a gable has no pitch",
-                        UnitSystem.SI.format(pitch.getAsDouble(), Dimension.ANGLE),
-                        "",
+                        Phrase.of(pitch.getAsDouble(), Dimension.ANGLE),
+                        Phrase.of(""),
                         "remove the key, or write slope or half hip");
             }
             if (from.isPresent() != (rise == Rise.HALF_HIP)) {
@@ -152,8 +152,8 @@ record FileRoof(
                     flat
                             ? (form == Body.Roof.Form.FLAT ? "a flat roof" : "a terrace") + " has no pitch"
                             : "a pitched roof needs a pitch",
-                    UnitSystem.SI.format(pitch, Dimension.ANGLE),
-                    flat ? "0 °" : "more than 0 ° and at most 75 °",
+                    Phrase.of(pitch, Dimension.ANGLE),
+                    Phrase.of(flat ? "0 °" : "more than 0 ° and at most 75 °"),
                     flat ? "remove the key, or write mono pitch, gable or hip" : "add it, such as pitch: 35 °");
         }
         boolean needsLowSide = form == Body.Roof.Form.GABLE || form == Body.Roof.Form.MONO_PITCH;
@@ -223,8 +223,8 @@ record FileRoof(
             faults.add(
                     place,
                     "only a flat roof or a lower roof has a parapet",
-                    "parapet-height " + UnitSystem.SI.format(parapetHeight, Dimension.LENGTH),
-                    "",
+                    Phrase.of("parapet-height ").and(parapetHeight, Dimension.LENGTH),
+                    Phrase.of(""),
                     "remove parapet-height");
         }
     }

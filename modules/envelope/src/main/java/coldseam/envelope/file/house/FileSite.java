@@ -10,7 +10,7 @@ import coldseam.files.Noun;
 import coldseam.files.Position;
 import coldseam.files.Unit;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -80,8 +80,8 @@ record FileSite(
             throw new BadValueException(
                     "heatingDegreeDays",
                     "the degree days go with outdoor-temperature",
-                    UnitSystem.SI.format(heatingDegreeDays.getAsDouble(), Dimension.DEGREE_DAYS),
-                    "at least " + UnitSystem.SI.format(least, Dimension.DEGREE_DAYS),
+                    Phrase.of(heatingDegreeDays.getAsDouble(), Dimension.DEGREE_DAYS),
+                    Phrase.of("at least ").and(least, Dimension.DEGREE_DAYS),
                     "give both for one place, in their units");
         }
         double most = DAYS_OF_A_YEAR * (indoorTemperature + 2 - outdoorTemperature);
@@ -89,8 +89,8 @@ record FileSite(
             throw new BadValueException(
                     "heatingDegreeDays",
                     "no year has more degree days than 365 of its coldest",
-                    UnitSystem.SI.format(heatingDegreeDays.getAsDouble(), Dimension.DEGREE_DAYS),
-                    "up to " + UnitSystem.SI.format(most, Dimension.DEGREE_DAYS),
+                    Phrase.of(heatingDegreeDays.getAsDouble(), Dimension.DEGREE_DAYS),
+                    Phrase.of("up to ").and(most, Dimension.DEGREE_DAYS),
                     "give them and outdoor-temperature for one place, in their units");
         }
         if (climate.isPresent()) {
@@ -110,9 +110,10 @@ record FileSite(
             throw new BadValueException(
                     "climate",
                     "the coldest month's mean goes with outdoor-temperature",
-                    UnitSystem.SI.format(coldestMonth, Dimension.TEMPERATURE),
-                    UnitSystem.SI.format(outdoorTemperature, Dimension.TEMPERATURE) + " to "
-                            + UnitSystem.SI.format(outdoorTemperature + COLDEST_MONTH_ABOVE, Dimension.TEMPERATURE),
+                    Phrase.of(coldestMonth, Dimension.TEMPERATURE),
+                    Phrase.of(outdoorTemperature, Dimension.TEMPERATURE)
+                            .and(" to ")
+                            .and(outdoorTemperature + COLDEST_MONTH_ABOVE, Dimension.TEMPERATURE),
                     "give both for one place, in their units");
         }
     }
@@ -123,9 +124,8 @@ record FileSite(
             throw new BadValueException(
                     "heatingDegreeDays",
                     "the degree days go with the climate's months",
-                    UnitSystem.SI.format(given, Dimension.DEGREE_DAYS),
-                    UnitSystem.SI.format(least, Dimension.DEGREE_DAYS) + " to "
-                            + UnitSystem.SI.format(most, Dimension.DEGREE_DAYS),
+                    Phrase.of(given, Dimension.DEGREE_DAYS),
+                    Phrase.of(least, Dimension.DEGREE_DAYS).and(" to ").and(most, Dimension.DEGREE_DAYS),
                     "give both for one place, in their units");
         }
     }

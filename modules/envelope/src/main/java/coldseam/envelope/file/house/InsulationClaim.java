@@ -3,7 +3,7 @@ package coldseam.envelope.file.house;
 import coldseam.envelope.Material;
 import coldseam.files.BadValueException;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 
 /**
@@ -29,32 +29,34 @@ public final class InsulationClaim {
             throw new BadValueException(
                     "insulates",
                     "what conducts as little insulates, unless a source says otherwise",
-                    UnitSystem.SI.format(conductivity, Dimension.CONDUCTIVITY),
-                    "more than " + UnitSystem.SI.format(Material.INSULATES_UP_TO, Dimension.CONDUCTIVITY),
+                    Phrase.of(conductivity, Dimension.CONDUCTIVITY),
+                    Phrase.of("more than ").and(Material.INSULATES_UP_TO, Dimension.CONDUCTIVITY),
                     "remove insulates, or add insulates-source: the document that says so");
         }
         if (!insulates.orElse(false) || good) {
             return;
         }
-        String got = UnitSystem.SI.format(conductivity, Dimension.CONDUCTIVITY);
+        Phrase got = Phrase.of(conductivity, Dimension.CONDUCTIVITY);
         if (!(conductivity <= Material.INSULATES_AT_MOST)) {
             throw new BadValueException(
                     "insulates",
                     "a material that conducts as much does not insulate",
                     got,
-                    "at most " + UnitSystem.SI.format(Material.INSULATES_AT_MOST, Dimension.CONDUCTIVITY)
-                            + "; up to " + UnitSystem.SI.format(Material.INSULATES_UP_TO, Dimension.CONDUCTIVITY)
-                            + " it does without being told",
+                    Phrase.of("at most ")
+                            .and(Material.INSULATES_AT_MOST, Dimension.CONDUCTIVITY)
+                            .and("; up to ")
+                            .and(Material.INSULATES_UP_TO, Dimension.CONDUCTIVITY)
+                            .and(" it does without being told"),
                     "remove insulates, or correct the conductivity");
         }
         if (source.isEmpty()) {
             throw new BadValueException(
                     "insulates",
-                    "what counts as insulation above "
-                            + UnitSystem.SI.format(Material.INSULATES_UP_TO, Dimension.CONDUCTIVITY)
-                            + " needs a source",
+                    "what counts as insulation though it conducts as much needs a source",
                     got,
-                    "",
+                    Phrase.of("up to ")
+                            .and(Material.INSULATES_UP_TO, Dimension.CONDUCTIVITY)
+                            .and(" without one"),
                     "add insulates-source: the document that says so");
         }
     }

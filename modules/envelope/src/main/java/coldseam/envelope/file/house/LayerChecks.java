@@ -7,7 +7,7 @@ import coldseam.files.Faults;
 import coldseam.files.Named;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -78,8 +78,13 @@ final class LayerChecks {
             faults.add(
                     assembly.place(),
                     "the layers resist more than those of any house",
-                    UnitSystem.SI.format(resistance, Dimension.RESISTANCE),
-                    "at most " + UnitSystem.SI.format(MOST, Dimension.RESISTANCE) + "; usual: 3 to 12 m²·K/W",
+                    Phrase.of(resistance, Dimension.RESISTANCE),
+                    Phrase.of("at most ")
+                            .and(MOST, Dimension.RESISTANCE)
+                            .and("; usual: ")
+                            .and("3", 3, Dimension.RESISTANCE)
+                            .and(" to ")
+                            .and("12 m²·K/W", 12, Dimension.RESISTANCE),
                     "check thicknesses, conductivities and their units");
         }
     }
@@ -154,8 +159,8 @@ final class LayerChecks {
             faults.add(
                     layer.place(),
                     "the resistance of an air layer follows from its thickness (ISO 6946)",
-                    "resistance: " + UnitSystem.SI.format(layer.resistance().getAsDouble(), Dimension.RESISTANCE),
-                    "",
+                    Phrase.of("resistance: ").and(layer.resistance().getAsDouble(), Dimension.RESISTANCE),
+                    Phrase.of(""),
                     "remove resistance; where one of its faces is bright, write air: {low-emissivity: 0.05}");
         }
         if (layer.taper().isPresent()) {
@@ -194,13 +199,16 @@ final class LayerChecks {
                 .forEach(layer -> faults.add(
                         layer.place(),
                         "studs, joists and rafters carry, with what is between them",
-                        "role: insulation for " + UnitSystem.SI.format(layer.thickness(), Dimension.THICKNESS) + " of "
-                                + layer.material() + " between "
-                                + layer.framing().orElseThrow().material() + ", and nothing else that carries",
-                        "role: structure",
+                        Phrase.of("role: insulation for ")
+                                .and(layer.thickness(), Dimension.THICKNESS)
+                                .and(" of " + layer.material() + " between "
+                                        + layer.framing().orElseThrow().material()
+                                        + ", and nothing else that carries"),
+                        Phrase.of("role: structure; or at least ")
+                                .and(THINNEST_THAT_CARRIES, Dimension.THICKNESS)
+                                .and(" of another layer with it"),
                         "write role: structure here, and role: insulation for what runs past the members; or give what"
-                                + " carries instead the role structure, at least "
-                                + UnitSystem.SI.format(THINNEST_THAT_CARRIES, Dimension.THICKNESS) + " of it"));
+                                + " carries instead the role structure"));
     }
 
     private void framing(FileLayer layer, Material members, double share) {
@@ -248,9 +256,11 @@ final class LayerChecks {
             faults.add(
                     assembly.place(),
                     "a fastener's head has insulation to hold",
-                    "a recess of " + UnitSystem.SI.format(fasteners.recess(), Dimension.THICKNESS) + " in "
-                            + UnitSystem.SI.format(insulation, Dimension.THICKNESS),
-                    "up to " + UnitSystem.SI.format(Math.max(0, insulation - UNDER_THE_HEAD), Dimension.THICKNESS),
+                    Phrase.of("a recess of ")
+                            .and(fasteners.recess(), Dimension.THICKNESS)
+                            .and(" in ")
+                            .and(insulation, Dimension.THICKNESS),
+                    Phrase.of("up to ").and(Math.max(0, insulation - UNDER_THE_HEAD), Dimension.THICKNESS),
                     "correct the recess");
         }
     }
@@ -282,17 +292,16 @@ final class LayerChecks {
         faults.add(
                 layer.place(),
                 "the declared resistance does not go with the layer's thickness and material",
-                UnitSystem.SI.format(declared, Dimension.RESISTANCE) + " on "
-                        + UnitSystem.SI.format(layer.thickness(), Dimension.THICKNESS) + ", which is "
-                        + UnitSystem.SI.format(conductivity, Dimension.CONDUCTIVITY),
-                String.format(
-                        Locale.ROOT,
-                        "%s to %s; usual of \"%s\": %s",
-                        UnitSystem.SI.format(
-                                layer.thickness() / filling.conductivity() / LIKE_ITS_MATERIAL, Dimension.RESISTANCE),
-                        UnitSystem.SI.format(layer.thickness() / filling.conductivity() / least, Dimension.RESISTANCE),
-                        filling.name(),
-                        UnitSystem.SI.format(filling.conductivity(), Dimension.CONDUCTIVITY)),
+                Phrase.of(declared, Dimension.RESISTANCE)
+                        .and(" on ")
+                        .and(layer.thickness(), Dimension.THICKNESS)
+                        .and(", which is ")
+                        .and(conductivity, Dimension.CONDUCTIVITY),
+                Phrase.of(layer.thickness() / filling.conductivity() / LIKE_ITS_MATERIAL, Dimension.RESISTANCE)
+                        .and(" to ")
+                        .and(layer.thickness() / filling.conductivity() / least, Dimension.RESISTANCE)
+                        .and("; usual of \"" + filling.name() + "\": ")
+                        .and(filling.conductivity(), Dimension.CONDUCTIVITY),
                 "correct thickness or resistance, or add a material of its own with its source");
     }
 }

@@ -7,7 +7,7 @@ import coldseam.files.Named;
 import coldseam.files.Position;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -82,8 +82,11 @@ public final class MaterialChecks {
                         place,
                         "a material of a built-in one's name conducts like it",
                         conductivity(conductivity),
-                        conductivity(least) + " to " + conductivity(most) + "; built in: "
-                                + conductivity(known.conductivity()),
+                        conductivity(least)
+                                .and(" to ")
+                                .and(conductivity(most))
+                                .and("; built in: ")
+                                .and(conductivity(known.conductivity())),
                         "correct it, or give the product a name of its own");
             }
         });
@@ -157,9 +160,9 @@ public final class MaterialChecks {
                     "there is no such layer of " + material
                             + (role == Role.MEMBRANE ? " as a " : " with the role ")
                             + Words.word(role),
-                    UnitSystem.SI.format(thickness, Dimension.THICKNESS),
-                    (thinnest > 0 ? UnitSystem.SI.format(thinnest, Dimension.THICKNESS) + " to " : "up to ")
-                            + UnitSystem.SI.format(thickest, Dimension.THICKNESS),
+                    Phrase.of(thickness, Dimension.THICKNESS),
+                    (thinnest > 0 ? Phrase.of(thinnest, Dimension.THICKNESS).and(" to ") : Phrase.of("up to "))
+                            .and(thickest, Dimension.THICKNESS),
                     "check the unit, or give a material of its own with thinnest, thickest and a source");
         }
     }
@@ -175,7 +178,7 @@ public final class MaterialChecks {
         return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
     }
 
-    private static String conductivity(double value) {
-        return UnitSystem.SI.format(value, Dimension.CONDUCTIVITY);
+    private static Phrase conductivity(double value) {
+        return Phrase.of(value, Dimension.CONDUCTIVITY);
     }
 }

@@ -4,7 +4,7 @@ import coldseam.envelope.Compass;
 import coldseam.envelope.Point2;
 import coldseam.files.BadValueException;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -32,7 +32,7 @@ final class Outline {
                         next.place(),
                         "each corner of a footprint needs a place of its own",
                         shown(next.x(), next.y()),
-                        "at least 10 mm from the corner before it",
+                        Phrase.of("at least ").and(SAME, Dimension.LENGTH).and(" from the corner before it"),
                         "remove it; the outline closes by itself");
             }
         }
@@ -43,14 +43,18 @@ final class Outline {
             throw new BadValueException(
                     "points",
                     "a footprint must not cross or touch itself",
-                    "an outline that does at " + shown(at.x, at.y),
-                    "",
+                    Phrase.of("an outline that does at ").and(shown(at.x, at.y)),
+                    Phrase.of(""),
                     "list the corners one after the other around the outline");
         }
     }
 
-    private static String shown(double x, double y) {
-        return "[" + UnitSystem.SI.format(x, Dimension.LENGTH) + ", " + UnitSystem.SI.format(y, Dimension.LENGTH) + "]";
+    private static Phrase shown(double x, double y) {
+        return Phrase.of("[")
+                .and(x, Dimension.LENGTH)
+                .and(", ")
+                .and(y, Dimension.LENGTH)
+                .and("]");
     }
 
     static Polygon polygon(ImmutableList<Point2> corners) {

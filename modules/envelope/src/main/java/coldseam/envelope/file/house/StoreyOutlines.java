@@ -8,7 +8,7 @@ import coldseam.files.Named;
 import coldseam.files.Nearest;
 import coldseam.files.Position;
 import coldseam.files.quantity.Dimension;
-import coldseam.files.quantity.UnitSystem;
+import coldseam.files.quantity.Phrase;
 import java.util.stream.IntStream;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Maps;
@@ -198,10 +198,10 @@ record StoreyOutlines(ImmutableList<Point2> footprint, ImmutableList<Named<Immut
                 faults.add(
                         court.place(),
                         "a court lies within its storey's footprint",
-                        '"' + name + "\", of which "
-                                + UnitSystem.SI.format(inner.difference(outer).getArea(), Dimension.AREA)
-                                + " lie outside it",
-                        "all of it within the footprint",
+                        Phrase.of('"' + name + "\", of which ")
+                                .and(inner.difference(outer).getArea(), Dimension.AREA)
+                                .and(" lie outside it"),
+                        Phrase.of("all of it within the footprint"),
                         "check both outlines; one that is open to a side is drawn by the footprint itself");
             } else {
                 apart(court, outer.getExteriorRing(), "the footprint's outline", faults);
@@ -218,8 +218,10 @@ record StoreyOutlines(ImmutableList<Point2> footprint, ImmutableList<Named<Immut
             faults.add(
                     court.place(),
                     "between a court and what is next to it there is a room",
-                    '"' + court.name() + "\", " + UnitSystem.SI.format(distance, Dimension.LENGTH) + " from " + what,
-                    UnitSystem.SI.format(NARROWEST, Dimension.LENGTH) + " and more",
+                    Phrase.of('"' + court.name() + "\", ")
+                            .and(distance, Dimension.LENGTH)
+                            .and(" from " + what),
+                    Phrase.of(NARROWEST, Dimension.LENGTH).and(" and more"),
                     "move or shrink it; courts that meet are one, and one at the outline is drawn by the footprint itself");
         }
     }
