@@ -2,6 +2,7 @@ package coldseam.audit;
 
 import coldseam.conduction.Interval;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -33,7 +34,7 @@ public sealed interface BridgeRow permits JunctionRow, PointRow {
     BridgeSource source();
 
     /** Why the detail chosen for it does not fit, or none that might stand in; empty where one does. */
-    ImmutableList<String> misfits();
+    ImmutableList<Phrase> misfits();
 
     /** Whether nobody chose a detail for it, and none of the catalogue fits. */
     default boolean noneFits() {

@@ -3,6 +3,7 @@ package coldseam.audit;
 import coldseam.conduction.Interval;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.JunctionResult;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -26,7 +27,7 @@ public record JunctionRow(
         double length,
         double factor,
         BridgeSource source,
-        ImmutableList<String> misfits)
+        ImmutableList<Phrase> misfits)
         implements BridgeRow {
 
     @Override

@@ -4,6 +4,7 @@ import coldseam.conduction.Interval;
 import coldseam.envelope.PointBridges;
 import coldseam.envelope.PointKind;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.PointResult;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
@@ -31,7 +32,7 @@ public record PointRow(
         Interval chi,
         double factor,
         BridgeSource source,
-        ImmutableList<String> misfits)
+        ImmutableList<Phrase> misfits)
         implements BridgeRow {
 
     @Override

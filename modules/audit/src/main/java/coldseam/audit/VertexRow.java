@@ -3,6 +3,7 @@ package coldseam.audit;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.shell.corners.Corner;
+import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -15,7 +16,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param reasons the same of its details, in words, where those stood in the way
  */
 public record VertexRow(
-        Corner corner, Optional<VertexSheet> sheet, Optional<Obstacle> obstacle, ImmutableList<String> reasons) {
+        Corner corner, Optional<VertexSheet> sheet, Optional<Obstacle> obstacle, ImmutableList<Phrase> reasons) {
 
     /** Why a vertex is not computed. */
     public enum Obstacle {

@@ -42,7 +42,7 @@ final class CompareText {
         for (Alternative each : comparison.alternatives()) {
             lines.add("");
             fold("  ", front.name(each));
-            each.misfits().forEach(reason -> fold("      ", "does not fit: " + reason));
+            each.misfits().forEach(reason -> fold("      ", "does not fit: " + reason.in(words.units())));
             CompareLines.of(each, words).forEach(line -> fold("      ", line));
         }
         lines.add("");

@@ -66,7 +66,7 @@ final class CornerLines {
                             .orElse("")
                     + String.format(Locale.ROOT, "fRsi %.2f", result.temperatureFactor()));
         } catch (DetailDoesNotFit misfit) {
-            misfit.reasons().forEach(reason -> lines.under("does not fit: " + reason));
+            misfit.reasons().forEach(reason -> lines.under("does not fit: " + reason.in(lines.units())));
         }
     }
 

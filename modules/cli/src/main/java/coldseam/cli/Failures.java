@@ -27,9 +27,7 @@ final class Failures {
      * @return the exit code
      */
     static Exit report(Throwable thrown, Terminal terminal, UnitSystem units, boolean verbose) {
-        Optional<ImmutableList<String>> refusal = thrown instanceof FileFaultException fault
-                ? Optional.of(fault.faults().collect(each -> each.message(units)))
-                : refusal(thrown).map(lines -> lines.collect(units::told));
+        Optional<ImmutableList<String>> refusal = refusal(thrown, units);
         if (refusal.isPresent()) {
             refusal.get().forEach(terminal.err()::println);
             return Exit.REFUSED;
@@ -42,16 +40,20 @@ final class Failures {
         return Exit.FAULT;
     }
 
-    /** The faults of other refused input; empty where it is our own fault. */
-    private static Optional<ImmutableList<String>> refusal(Throwable thrown) {
+    /** The faults of refused input; empty where it is our own fault. */
+    private static Optional<ImmutableList<String>> refusal(Throwable thrown, UnitSystem units) {
+        if (thrown instanceof FileFaultException fault) {
+            return Optional.of(fault.faults().collect(each -> each.message(units)));
+        }
         if (thrown instanceof RefusedException refused) {
-            return Optional.of(refused.faults());
+            return Optional.of(refused.faults().collect(units::told));
         }
         if (thrown instanceof DetailDoesNotFit misfit) {
-            return Optional.of(misfit.reasons());
+            return Optional.of(misfit.reasons().collect(each -> each.in(units)));
         }
         if (thrown instanceof SectionException || thrown instanceof AssemblyException) {
-            return Optional.of(Lists.immutable.of(thrown.getMessage().split("\n")));
+            return Optional.of(
+                    Lists.immutable.of(thrown.getMessage().split("\n")).collect(units::told));
         }
         if (thrown instanceof UncheckedIOException unchecked) {
             return Optional.of(Lists.immutable.of(io(unchecked.getCause())));

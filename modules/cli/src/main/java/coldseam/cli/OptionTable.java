@@ -5,6 +5,7 @@ import coldseam.envelope.DefaultPsi;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.PointKind;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.BridgeResult;
@@ -23,7 +24,7 @@ final class OptionTable {
 
     private static final String ROW = "          %-18s  %-18s  %5s  %10s  %6s";
     /** What came of an option: its result, or why it does not fit. */
-    private record Outcome(Optional<BridgeResult> result, ImmutableList<String> misfits) {}
+    private record Outcome(Optional<BridgeResult> result, ImmutableList<Phrase> misfits) {}
 
     private final DetailLines lines;
     private final Layers layers;
@@ -120,7 +121,7 @@ final class OptionTable {
             }
             pair.getOne().cost().ifPresent(cost -> lines.under("cost " + cost.sourced(units)));
             pair.getTwo().result().ifPresent(this::numbers);
-            pair.getTwo().misfits().forEach(reason -> lines.under("does not fit: " + reason));
+            pair.getTwo().misfits().forEach(reason -> lines.under("does not fit: " + reason.in(units)));
         });
     }
 

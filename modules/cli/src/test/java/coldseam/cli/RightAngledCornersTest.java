@@ -52,7 +52,8 @@ class RightAngledCornersTest {
     /** Slopes, and eaves whose rafters are drawn as they lie. */
     private static boolean aslant(VertexRow row) {
         return row.obstacle().filter(VertexRow.Obstacle.ASLANT::equals).isPresent()
-                || row.reasons().notEmpty() && row.reasons().allSatisfy(each -> each.contains("aslant"));
+                || row.reasons().notEmpty()
+                        && row.reasons().allSatisfy(each -> each.toString().contains("aslant"));
     }
 
     /** Flush outside, stepped indoors: the eaves' rafters are drawn aslant, the rest is computed. */

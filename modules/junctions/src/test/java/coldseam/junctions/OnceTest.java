@@ -8,7 +8,6 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Test;
 
 /** Equal questions are answered once, faults are not remembered, and no question waits for another. */
@@ -70,7 +69,7 @@ class OnceTest {
         Once<String, String> once = new Once<>(question -> {
             if (asked.getAndIncrement() == 0) {
                 slow();
-                throw new DetailDoesNotFit(Lists.immutable.of("too thin"));
+                throw DetailDoesNotFit.of("too thin");
             }
             return "fits";
         });
@@ -78,7 +77,7 @@ class OnceTest {
                 CompletableFuture.supplyAsync(() -> assertThrows(DetailDoesNotFit.class, () -> once.answer("detail")));
         assertTrue(awaited(begun));
         goOn.countDown();
-        assertEquals(Lists.immutable.of("too thin"), first.join().reasons());
+        assertEquals("too thin", first.join().getMessage());
         assertEquals("fits", once.answer("detail"));
     }
 }

@@ -5,6 +5,7 @@ import coldseam.conduction.Interval;
 import coldseam.envelope.Alternatives.Change;
 import coldseam.envelope.Alternatives.Decision;
 import coldseam.envelope.Alternatives.Option;
+import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
@@ -24,7 +25,7 @@ public record Alternative(
         Decision decision,
         Option option,
         Optional<Built> built,
-        ImmutableList<String> misfits,
+        ImmutableList<Phrase> misfits,
         ImmutableList<String> asGood,
         boolean onFront) {
 

@@ -9,6 +9,7 @@ import coldseam.envelope.Alternatives.Decision;
 import coldseam.envelope.Alternatives.Option;
 import coldseam.files.Fault;
 import coldseam.files.FileFaultException;
+import coldseam.files.quantity.Phrase;
 import coldseam.options.front.Front;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -33,7 +34,7 @@ public final class Comparer {
     private final Variants variants;
     private final HouseAudit ready;
     private final Map<ImmutableIntList, HouseAudit> houses = new LinkedHashMap<>();
-    private final Map<ImmutableIntList, ImmutableList<String>> refused = new LinkedHashMap<>();
+    private final Map<ImmutableIntList, ImmutableList<Phrase>> refused = new LinkedHashMap<>();
     private final Map<ImmutableIntList, Audit> audits = new ConcurrentHashMap<>();
 
     private Comparer(HouseAudit ready) {
@@ -101,7 +102,7 @@ public final class Comparer {
         try {
             houses.put(set, variants.house(set));
         } catch (FileFaultException noShell) {
-            refused.put(set, noShell.faults().collect(Fault::asked));
+            refused.put(set, noShell.faults().collect(Fault::asked).collect(Phrase::of));
         }
     }
 
@@ -152,7 +153,7 @@ public final class Comparer {
         }
         Audit described = audits.get(variants.nothing());
         Audit audit = audits.get(set);
-        ImmutableList<String> misfits = Part.misfits(audit.bridges(), described);
+        ImmutableList<Phrase> misfits = Part.misfits(audit.bridges(), described);
         if (misfits.notEmpty()) {
             return misfit(decision, option, misfits);
         }
@@ -173,7 +174,7 @@ public final class Comparer {
                 onFront);
     }
 
-    private static Alternative misfit(Decision decision, Option option, ImmutableList<String> why) {
+    private static Alternative misfit(Decision decision, Option option, ImmutableList<Phrase> why) {
         return new Alternative(decision, option, Optional.empty(), why, Lists.immutable.empty(), false);
     }
 

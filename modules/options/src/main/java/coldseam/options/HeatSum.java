@@ -6,6 +6,7 @@ import coldseam.audit.BridgeSheet;
 import coldseam.audit.HeatLoss;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.BridgeSetup;
 import coldseam.junctions.detail.Detail;
 import java.util.LinkedHashMap;
@@ -33,7 +34,7 @@ public final class HeatSum {
     private record Section(Detail detail, BridgeSetup setup, DimensionSystem system) implements Source {}
 
     /** Nobody knows which of its kind's other options it comes to; where nothing about it changes it stays the same one. */
-    private record Unfitting(String place, Interval range, ImmutableList<String> misfits) implements Source {}
+    private record Unfitting(String place, Interval range, ImmutableList<Phrase> misfits) implements Source {}
 
     private record Term(Interval transmittance, double weight) {}
 

@@ -10,6 +10,7 @@ import coldseam.envelope.Alternatives.Decision;
 import coldseam.envelope.Alternatives.Option;
 import coldseam.envelope.Alternatives.Price;
 import coldseam.envelope.shell.Surface;
+import coldseam.files.quantity.Phrase;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
@@ -109,12 +110,12 @@ record Part(Decision decision, Audit audit) {
     }
 
     /** Why something of a house could not be computed that could in another. */
-    static ImmutableList<String> misfits(ImmutableList<BridgeRow> rows, Audit other) {
+    static ImmutableList<Phrase> misfits(ImmutableList<BridgeRow> rows, Audit other) {
         return rows.select(row -> row.source() instanceof BridgeSource.None)
                 .reject(row -> other.bridges()
                         .anySatisfy(was -> was.name().equals(row.name()) && was.source() instanceof BridgeSource.None))
                 .flatCollect(row -> row.misfits().isEmpty()
-                        ? Lists.immutable.of(row.kindLabel() + ": no detail for it")
+                        ? Lists.immutable.of(Phrase.of(row.kindLabel() + ": no detail for it"))
                         : row.misfits())
                 .distinct();
     }

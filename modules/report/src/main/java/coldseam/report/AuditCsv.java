@@ -218,7 +218,7 @@ public enum AuditCsv {
                 .with(
                         "mould from indoor humidity %",
                         row -> of(row.sheet(), sheet -> Csv.plain(100 * sheet.mouldHumidity())))
-                .with("status", row -> VertexWords.status(row, audit.mould()))
+                .with("status", row -> VertexWords.status(row, audit.mould(), units))
                 .text(audit.vertices());
     }
 

@@ -1,6 +1,7 @@
 package coldseam.audit.engine;
 
 import coldseam.conduction.AllCores;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import java.util.Optional;
 import java.util.function.Function;
@@ -24,7 +25,7 @@ record Answers<Q, R>(ImmutableMap<Q, Answer<R>> all) {
      * @param result empty where the detail does not fit
      * @param reasons why it does not
      */
-    record Answer<R>(Optional<R> result, ImmutableList<String> reasons) {}
+    record Answer<R>(Optional<R> result, ImmutableList<Phrase> reasons) {}
 
     static <Q, R> Answers<Q, R> none() {
         return new Answers<>(Maps.immutable.empty());
@@ -66,7 +67,7 @@ record Answers<Q, R>(ImmutableMap<Q, Answer<R>> all) {
     }
 
     /** Why one does not fit. */
-    ImmutableList<String> reasons(Q question) {
+    ImmutableList<Phrase> reasons(Q question) {
         return all.get(question).reasons();
     }
 }

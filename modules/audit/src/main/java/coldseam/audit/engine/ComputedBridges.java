@@ -7,6 +7,7 @@ import coldseam.audit.engine.PlannedBridge.Question;
 import coldseam.conduction.Interval;
 import coldseam.envelope.House;
 import coldseam.envelope.Site;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.BridgeResult;
 import coldseam.junctions.BridgeSetup;
 import coldseam.junctions.DetailDoesNotFit;
@@ -85,7 +86,7 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
 
     /** The result of the first of a question's details that fits. */
     static <S, R> R first(Question<S> question, BiFunction<Detail, S, R> computer) {
-        MutableList<String> reasons = Lists.mutable.empty();
+        MutableList<Phrase> reasons = Lists.mutable.empty();
         for (Detail detail : question.details()) {
             try {
                 return computer.apply(detail, question.setup());
@@ -122,9 +123,10 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
     }
 
     /** Why the detail chosen for a place does not fit, or none that might stand in; empty where one does. */
-    ImmutableList<String> misfits(PlannedBridge<S> planned) {
+    ImmutableList<Phrase> misfits(PlannedBridge<S> planned) {
         return planned.setup().isPresent() && result(planned).isEmpty()
                 ? planned.hindrances()
+                        .collect(Phrase::of)
                         .newWithAll(planned.question().map(answers::reasons).orElse(Lists.immutable.empty()))
                 : Lists.immutable.empty();
     }

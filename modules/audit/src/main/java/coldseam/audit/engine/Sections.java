@@ -11,7 +11,6 @@ import coldseam.junctions.detail.Detail;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
-import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.factory.Sets;
 import org.eclipse.collections.api.set.ImmutableSet;
 
@@ -63,7 +62,7 @@ public record Sections(ImmutableSet<Section> all) {
 
         private DetailDoesNotFit note(Detail detail, BridgeSetup setup) {
             asked.add(new Section(detail, setup));
-            return new DetailDoesNotFit(Lists.immutable.of("not computed yet"));
+            return DetailDoesNotFit.of("not computed yet");
         }
     }
 }

@@ -5,6 +5,7 @@ import coldseam.audit.BridgeRow;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
 import coldseam.audit.Value;
+import coldseam.files.quantity.Phrase;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -17,7 +18,7 @@ public final class DetailOutOfRangeRule implements Rule {
      * @param rows it was chosen for
      * @param reasons why not, as the detail gives them
      */
-    public record Found(ImmutableList<BridgeRow> rows, ImmutableList<String> reasons) implements Evidence {
+    public record Found(ImmutableList<BridgeRow> rows, ImmutableList<Phrase> reasons) implements Evidence {
         @Override
         public ImmutableList<Value> values() {
             return Lists.immutable.of(Facts.extent(rows));
@@ -39,7 +40,7 @@ public final class DetailOutOfRangeRule implements Rule {
                         draft(reasons, misfits.select(row -> row.misfits().equals(reasons))));
     }
 
-    private Draft draft(ImmutableList<String> reasons, ImmutableList<BridgeRow> rows) {
+    private Draft draft(ImmutableList<Phrase> reasons, ImmutableList<BridgeRow> rows) {
         return new Draft(
                 this,
                 "misfit " + rows.maxBy(BridgeRow::size).name(),

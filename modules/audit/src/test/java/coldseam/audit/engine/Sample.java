@@ -13,6 +13,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.shell.ShellBuilder;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.DetailDoesNotFit;
@@ -236,7 +237,11 @@ public final class Sample {
 
     private static JunctionResult result(Detail detail, JunctionSetup setup) {
         if (detail.id().contains("misfit")) {
-            throw new DetailDoesNotFit(Lists.immutable.of("the wall is 465 mm thick; at most 300 mm fit"));
+            throw DetailDoesNotFit.of(Phrase.of("the wall is ")
+                    .andMillimetres(0.465)
+                    .and(" thick; at most ")
+                    .andMillimetres(0.3)
+                    .and(" fit"));
         }
         Made made = (Made) detail.drawing();
         Interval external = new Interval(made.psi() - 5e-5, made.psi() + 5e-5);

@@ -17,6 +17,7 @@ import coldseam.envelope.Control;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.detail.Connection;
 import coldseam.junctions.detail.Rank;
 import java.util.OptionalDouble;
@@ -237,7 +238,7 @@ class FindingsTest {
         assertEquals("detail-out-of-range", finding.rule());
         DetailOutOfRangeRule.Found found =
                 (DetailOutOfRangeRule.Found) finding.breaches().getFirst().evidence();
-        assertTrue(found.reasons().getOnly().contains("at most 300 mm fit"), found::toString);
+        assertTrue(found.reasons().collect(Phrase::toString).getOnly().contains("at most 300 mm fit"), found::toString);
     }
 
     @Test

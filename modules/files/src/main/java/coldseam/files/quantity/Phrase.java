@@ -1,5 +1,6 @@
 package coldseam.files.quantity;
 
+import java.util.Locale;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -29,6 +30,11 @@ public record Phrase(ImmutableList<Part> parts) {
         return new Phrase(Lists.immutable.empty()).and(written, value, dimension);
     }
 
+    /** A length alone that SI says in whole millimetres, as drawings do; m. */
+    public static Phrase millimetres(double length) {
+        return of(String.format(Locale.ROOT, "%.0f mm", 1000 * length), length, Dimension.LENGTH);
+    }
+
     /** What a file says, or is to say: it is written so whatever units the reader has. */
     public static Phrase quoted(String text) {
         return new Phrase(text.isEmpty() ? Lists.immutable.empty() : Lists.immutable.of(new Quoted(text)));
@@ -55,6 +61,11 @@ public record Phrase(ImmutableList<Part> parts) {
      */
     public Phrase and(String written, double value, Dimension dimension) {
         return new Phrase(parts.newWith(new Written(written, value, dimension)));
+    }
+
+    /** With a length after it that SI says in whole millimetres, as drawings do; m. */
+    public Phrase andMillimetres(double length) {
+        return and(millimetres(length));
     }
 
     /** With another after it. */

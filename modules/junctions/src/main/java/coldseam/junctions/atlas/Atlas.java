@@ -2,6 +2,7 @@ package coldseam.junctions.atlas;
 
 import coldseam.conduction.AllCores;
 import coldseam.conduction.SectionException;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
@@ -60,14 +61,16 @@ public final class Atlas {
         if (setup.isEmpty()) {
             return AtlasCurve.AtlasPoint.misfit(
                     task.thickness(),
-                    Lists.immutable.of("nothing is left of the " + task.sweep().surface() + " without insulation"));
+                    Lists.immutable.of(
+                            Phrase.of("nothing is left of the " + task.sweep().surface() + " without insulation")));
         }
         try {
             return AtlasCurve.AtlasPoint.of(task.thickness(), computer.compute(task.detail(), setup.get()));
         } catch (DetailDoesNotFit misfit) {
             return AtlasCurve.AtlasPoint.misfit(task.thickness(), misfit.reasons());
         } catch (SectionException undrawable) {
-            return AtlasCurve.AtlasPoint.misfit(task.thickness(), undrawable.faults());
+            return AtlasCurve.AtlasPoint.misfit(
+                    task.thickness(), undrawable.faults().collect(Phrase::of));
         }
     }
 }

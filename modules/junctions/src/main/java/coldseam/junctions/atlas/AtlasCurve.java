@@ -1,6 +1,7 @@
 package coldseam.junctions.atlas;
 
 import coldseam.conduction.Interval;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.detail.Detail;
 import java.util.Optional;
@@ -23,7 +24,7 @@ public record AtlasCurve(Sweep sweep, Detail detail, ImmutableList<AtlasPoint> p
      * @param measures what was computed; empty where the option does not fit
      * @param reasons why it does not
      */
-    public record AtlasPoint(double thickness, Optional<Measures> measures, ImmutableList<String> reasons) {
+    public record AtlasPoint(double thickness, Optional<Measures> measures, ImmutableList<Phrase> reasons) {
 
         static AtlasPoint of(double thickness, JunctionResult result) {
             return new AtlasPoint(
@@ -40,7 +41,7 @@ public record AtlasCurve(Sweep sweep, Detail detail, ImmutableList<AtlasPoint> p
                     Lists.immutable.empty());
         }
 
-        static AtlasPoint misfit(double thickness, ImmutableList<String> reasons) {
+        static AtlasPoint misfit(double thickness, ImmutableList<Phrase> reasons) {
             return new AtlasPoint(thickness, Optional.empty(), reasons);
         }
     }

@@ -98,8 +98,7 @@ public final class BridgeComputers {
     }
 
     private static DetailDoesNotFit cannotBeDrawn(Detail detail, SectionException unsolvable) {
-        return new DetailDoesNotFit(
-                Lists.immutable.of(detail.who() + " cannot be computed of these layers: " + unsolvable.getMessage()));
+        return DetailDoesNotFit.of(detail.who() + " cannot be computed of these layers: " + unsolvable.getMessage());
     }
 
     private static PointResult solved(

@@ -151,8 +151,7 @@ final class HandBounds {
                     place,
                     "every face of a drawing meets an environment; only the legs' cuts, the ends of floors and"
                             + " walls that go on, and the soil's sides, meet none",
-                    Phrase.of(String.format(Locale.ROOT, "%.0f mm", 1000 * length), length, Dimension.LENGTH)
-                            .and(" of its outline without one"),
+                    Phrase.millimetres(length).and(" of its outline without one"),
                     Phrase.of(""),
                     "add boundaries, or draw it to the legs' cuts");
         }

@@ -9,6 +9,7 @@ import coldseam.envelope.Material;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
 import coldseam.files.Faults;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionResult.Leg.Part;
@@ -116,9 +117,10 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
      * @throws DetailDoesNotFit where a leg is not the surface that it stands for
      */
     public Composition composition(String who, JunctionSetup setup) {
-        ImmutableList<String> misfits = HandMisfits.of(drawn, faces(drawn.section()), setup);
+        ImmutableList<Phrase> misfits = HandMisfits.of(drawn, faces(drawn.section()), setup);
         if (misfits.notEmpty()) {
-            throw new DetailDoesNotFit(misfits.collect(each -> who + " is drawn by hand for another house: " + each));
+            throw new DetailDoesNotFit(misfits.collect(each ->
+                    Phrase.of(who + " is drawn by hand for another house: ").and(each)));
         }
         Section section = drawn.section();
         ImmutableList<FileSection.FileLeg> legs =

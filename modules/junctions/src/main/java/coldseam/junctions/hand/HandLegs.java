@@ -195,8 +195,8 @@ final class HandLegs {
             faults.add(
                     leg.place(),
                     "a leg's insulation is as thick as drawn along its cut",
-                    mm(unit * leg.insulation()).and(" for \"" + leg.name() + "\""),
-                    mm(cut.insulation()).and(" is drawn"),
+                    Phrase.millimetres(unit * leg.insulation()).and(" for \"" + leg.name() + "\""),
+                    Phrase.millimetres(cut.insulation()).and(" is drawn"),
                     "correct it, or the drawing");
         }
     }
@@ -240,8 +240,8 @@ final class HandLegs {
             faults.add(
                     place,
                     "lengths run from a leg's cut to where the legs' faces meet",
-                    mm(unit * said).and(", " + what),
-                    mm(drawn).and(" is drawn"),
+                    Phrase.millimetres(unit * said).and(", " + what),
+                    Phrase.millimetres(drawn).and(" is drawn"),
                     "correct it, or the drawing");
         }
     }
@@ -325,10 +325,6 @@ final class HandLegs {
 
     private static double length(Vector vector) {
         return Math.hypot(vector.x(), vector.y());
-    }
-
-    private static Phrase mm(double metres) {
-        return Phrase.of(String.format(Locale.ROOT, "%.0f mm", 1000 * metres), metres, Dimension.LENGTH);
     }
 
     private static Phrase u(double transmittance) {

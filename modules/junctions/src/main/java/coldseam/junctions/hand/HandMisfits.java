@@ -3,6 +3,8 @@ package coldseam.junctions.hand;
 import coldseam.assemblies.EquivalentLayer;
 import coldseam.envelope.KindForm.Second;
 import coldseam.envelope.Role;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.hand.HandLegs.Sheet;
 import coldseam.junctions.section.Band;
@@ -36,12 +38,12 @@ final class HandMisfits {
     private HandMisfits() {}
 
     /** Why a drawing does not stand for a setup, in plain words; empty where it does. */
-    static ImmutableList<String> of(SectionFile drawn, ImmutableList<Composition.Face> faces, JunctionSetup setup) {
+    static ImmutableList<Phrase> of(SectionFile drawn, ImmutableList<Composition.Face> faces, JunctionSetup setup) {
         FileSection.FileJunction junction = drawn.file().junction().orElseThrow();
-        MutableList<String> reasons = Lists.mutable.empty();
+        MutableList<Phrase> reasons = Lists.mutable.empty();
         if (junction.kind() != setup.kind()) {
-            return Lists.immutable.of("it is for: " + junction.kind().label() + "; the junction is: "
-                    + setup.kind().label());
+            return Lists.immutable.of(Phrase.of("it is for: " + junction.kind().label() + "; the junction is: "
+                    + setup.kind().label()));
         }
         HandLegs drawing = new HandLegs(drawn, faces);
         FileSection.FileLeg first = junction.legs().getFirst();
@@ -54,10 +56,12 @@ final class HandMisfits {
                     .map(each -> Band.of(setup.kind(), 1, each, setup.secondExposure()))
                     .ifPresent(each -> band(drawing, second, each, each.transmittance(), reasons));
             if (!(Math.abs(drawing.angle() - setup.angle()) <= ANGLE)) {
-                reasons.add(number("its legs meet at %.0f°, ", drawing.angle())
-                        + number("the house's surfaces at %.0f°", setup.angle()));
+                reasons.add(Phrase.of(number("its legs meet at %.0f°, ", drawing.angle())
+                        + number("the house's surfaces at %.0f°", setup.angle())));
             } else if (setup.upstand() > 0 && nothingStands(drawing.beyond(first), faces, setup)) {
-                reasons.add(number("it draws no parapet, and one of %.0f mm stands there", 1000 * setup.upstand()));
+                reasons.add(Phrase.of("it draws no parapet, and one of ")
+                        .andMillimetres(setup.upstand())
+                        .and(" stands there"));
             }
         } else if (other == Second.THING) {
             band(drawing, second, band, ground(setup, band), reasons);
@@ -91,25 +95,29 @@ final class HandMisfits {
     }
 
     private static void band(
-            HandLegs drawing, FileSection.FileLeg leg, Band band, double transmittance, MutableList<String> reasons) {
+            HandLegs drawing, FileSection.FileLeg leg, Band band, double transmittance, MutableList<Phrase> reasons) {
         transmittance(leg, transmittance, reasons);
         if (!(Math.abs(leg.factor() - band.exposure().factor()) <= FACTOR)) {
-            reasons.add(said(leg)
+            reasons.add(Phrase.of(said(leg)
                     + number(" faces a temperature factor of %.2f, ", leg.factor())
-                    + number("the house's surface one of %.2f", band.exposure().factor()));
+                    + number("the house's surface one of %.2f", band.exposure().factor())));
         }
         ImmutableList<Sheet> has = thick(drawing.sheets(leg));
         ImmutableList<Sheet> needs = thick(layers(band));
         if (!same(has, needs) && !same(has, thick(built(band, false))) && !same(has, thick(built(band, true)))) {
-            reasons.add(said(leg) + " is drawn of " + said(has) + "; the house's layers are " + said(needs));
+            reasons.add(Phrase.of(said(leg) + " is drawn of ")
+                    .and(said(has))
+                    .and("; the house's layers are ")
+                    .and(said(needs)));
         }
     }
 
-    private static void transmittance(FileSection.FileLeg leg, double house, MutableList<String> reasons) {
+    private static void transmittance(FileSection.FileLeg leg, double house, MutableList<Phrase> reasons) {
         if (!(Math.abs(leg.transmittance() / house - 1) <= SHARE)) {
-            reasons.add(said(leg)
-                    + number(" has U %.3f W/(m²·K), ", leg.transmittance())
-                    + number("the house's %.3f W/(m²·K)", house));
+            reasons.add(Phrase.of(said(leg) + " has U ")
+                    .and(u(leg.transmittance()))
+                    .and(", the house's ")
+                    .and(u(house)));
         }
     }
 
@@ -154,10 +162,19 @@ final class HandMisfits {
         return "its leg \"" + leg.name() + "\"";
     }
 
-    private static String said(ImmutableList<Sheet> sheets) {
-        return sheets.collect(sheet ->
-                        number("%.0f mm of ", 1000 * sheet.thickness()) + number("%.3g W/(m·K)", sheet.conductivity()))
-                .makeString(", ");
+    private static Phrase said(ImmutableList<Sheet> sheets) {
+        Phrase all = Phrase.of("");
+        for (Sheet sheet : sheets) {
+            all = all.and(all.isEmpty() ? "" : ", ")
+                    .andMillimetres(sheet.thickness())
+                    .and(" of ")
+                    .and(number("%.3g W/(m·K)", sheet.conductivity()), sheet.conductivity(), Dimension.CONDUCTIVITY);
+        }
+        return all;
+    }
+
+    private static Phrase u(double transmittance) {
+        return Phrase.of(number("%.3f W/(m²·K)", transmittance), transmittance, Dimension.TRANSMITTANCE);
     }
 
     private static String number(String format, double value) {

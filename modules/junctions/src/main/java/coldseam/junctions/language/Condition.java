@@ -2,6 +2,8 @@ package coldseam.junctions.language;
 
 import coldseam.files.Faults;
 import coldseam.files.Located;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
@@ -64,34 +66,39 @@ public record Condition(String text, Expression left, boolean atLeast, Expressio
      * @param who the detail in words
      * @param value of an expression: m, or a number
      */
-    public Optional<String> missed(String who, ToDoubleFunction<Expression> value) {
+    public Optional<Phrase> missed(String who, ToDoubleFunction<Expression> value) {
         double one = value.applyAsDouble(left);
         double other = value.applyAsDouble(right);
         if (atLeast ? one >= other - SLACK : one <= other + SLACK) {
             return Optional.empty();
         }
-        return Optional.of(String.format(
-                Locale.ROOT,
-                "%s needs %s; here the left side is %s and the right side %s. %s.",
-                who,
-                text,
-                said(one, other),
-                said(other, one),
-                OF_AN_OPENING.matcher(text).find()
-                        ? "Choose another detail, or give the opening another set-back or frame-depth"
-                        : "Choose another detail"));
+        return Optional.of(Phrase.of(who + " needs ")
+                .and(Phrase.quoted(text))
+                .and("; here the left side is ")
+                .and(said(one, other))
+                .and(" and the right side ")
+                .and(said(other, one))
+                .and(
+                        OF_AN_OPENING.matcher(text).find()
+                                ? ". Choose another detail, or give the opening another set-back or frame-depth."
+                                : ". Choose another detail."));
+    }
+
+    private Phrase said(double value, double other) {
+        boolean number = left.measures() == Measured.NUMBER;
+        String written = written(number, number ? value : 1000 * value, number ? other : 1000 * other);
+        return number ? Phrase.of(written) : Phrase.of(written + " mm", value, Dimension.LENGTH);
     }
 
     /** As short as it may be without looking like the other side. */
-    private String said(double value, double other) {
-        boolean number = left.measures() == Measured.NUMBER;
+    private static String written(boolean number, double value, double other) {
         for (int digits = 0; digits < 4; digits++) {
-            String format = number ? "%." + (3 + digits) + "g" : "%." + digits + "f mm";
-            String said = String.format(Locale.ROOT, format, number ? value : 1000 * value);
-            if (!said.equals(String.format(Locale.ROOT, format, number ? other : 1000 * other))) {
+            String format = number ? "%." + (3 + digits) + "g" : "%." + digits + "f";
+            String said = String.format(Locale.ROOT, format, value);
+            if (!said.equals(String.format(Locale.ROOT, format, other))) {
                 return said;
             }
         }
-        return number ? Double.toString(value) : 1000 * value + " mm";
+        return Double.toString(value);
     }
 }

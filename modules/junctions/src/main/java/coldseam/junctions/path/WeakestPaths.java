@@ -194,8 +194,8 @@ public final class WeakestPaths {
     private ImmutableList<Way> starts() {
         Reach in = reach(around, cells, edge -> edge.indoor, edge -> edge.outdoor, NEARLY);
         if (in.end() < 0) {
-            throw new DetailDoesNotFit(Lists.immutable.of("no way leads from indoors to outdoors through what is drawn;"
-                    + " join its parts, or give outdoors a boundary"));
+            throw DetailDoesNotFit.of("no way leads from indoors to outdoors through what is drawn;"
+                    + " join its parts, or give outdoors a boundary");
         }
         Reach out = reach(around, cells, edge -> edge.outdoor, edge -> edge.indoor, NEARLY);
         double most = NEARLY * in.least()[in.end()];

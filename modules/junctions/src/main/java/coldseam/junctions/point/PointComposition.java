@@ -42,8 +42,8 @@ public record PointComposition(
      */
     public static PointComposition compose(Detail detail, PointSetup setup) {
         if (!(detail.drawing() instanceof PointDrawing drawing)) {
-            throw new DetailDoesNotFit(Lists.immutable.of(
-                    detail.who() + " is for: " + detail.kind().label() + ". Choose a detail of a point."));
+            throw DetailDoesNotFit.of(
+                    detail.who() + " is for: " + detail.kind().label() + ". Choose a detail of a point.");
         }
         PointLaying laying = new PointLaying(detail, drawing, setup);
         return drawing.isRound() ? round(detail, setup, laying) : ofBoxes(detail, setup, laying);

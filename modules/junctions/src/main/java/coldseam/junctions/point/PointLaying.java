@@ -4,6 +4,7 @@ import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.PointSetup;
 import coldseam.junctions.detail.Detail;
@@ -41,7 +42,7 @@ final class PointLaying {
     private final PointDrawing drawing;
     private final PointSetup setup;
     private final MutableMap<String, Double> scope = Maps.mutable.empty();
-    private final MutableList<String> reasons = Lists.mutable.empty();
+    private final MutableList<Phrase> reasons = Lists.mutable.empty();
     final Band band;
     final MutableList<String> notes = Lists.mutable.empty();
     final MutableList<PointSection.Sheet> sheets = Lists.mutable.empty();
@@ -107,9 +108,10 @@ final class PointLaying {
 
     /** Refuses what stands free of the layers. */
     void refuseFloating(ImmutableList<String> materials) {
-        materials.forEach(material -> reasons.add(detail.who() + " draws " + material + " that stands free of \""
-                + setup.host().name() + "\"; everything must be joined to the layers. Choose another detail, or"
-                + " draw what joins it."));
+        materials.forEach(
+                material -> reasons.add(Phrase.of(detail.who() + " draws " + material + " that stands free of \""
+                        + setup.host().name() + "\"; everything must be joined to the layers. Choose another detail, or"
+                        + " draw what joins it.")));
         stopIfRefused();
     }
 
@@ -202,8 +204,8 @@ final class PointLaying {
         double to = value(drawn.to());
         Material material = material(drawn);
         if (detail.own() && drawn.drawnOnly() && from < band.outside(Role.INSULATION) - SLACK && to > SLACK) {
-            reasons.add(detail.who() + " draws " + drawn.what() + " inside the insulation of \""
-                    + setup.host().name() + "\" and lets it conduct nothing. Leave out drawn-only.");
+            reasons.add(Phrase.of(detail.who() + " draws " + drawn.what() + " inside the insulation of \""
+                    + setup.host().name() + "\" and lets it conduct nothing. Leave out drawn-only."));
         }
         if (setup.ground().isPresent()) {
             double deepest = band.solvedOutside() + INTO_GROUND * ground;
@@ -237,8 +239,9 @@ final class PointLaying {
             Optional<Material> like =
                     band.main(role).map(each -> each.layer().layer().material());
             if (like.isEmpty()) {
-                reasons.add(detail.who() + " draws " + drawn.what() + " of the surface's " + DrawingNames.word(role)
-                        + "; \"" + setup.host().name() + "\" has none. Choose another detail.");
+                reasons.add(Phrase.of(
+                        detail.who() + " draws " + drawn.what() + " of the surface's " + DrawingNames.word(role)
+                                + "; \"" + setup.host().name() + "\" has none. Choose another detail."));
             }
             return like.orElse(null);
         }
@@ -251,10 +254,10 @@ final class PointLaying {
                         .detectOptional(each -> each.name().equals(name)))
                 .or(() -> MaterialLibrary.named(name));
         if (found.isEmpty()) {
-            reasons.add(detail.who() + " draws " + drawn.what() + " of \"" + name
+            reasons.add(Phrase.of(detail.who() + " draws " + drawn.what() + " of \"" + name
                     + "\", which is neither in its file nor in \""
                     + setup.host().name()
-                    + "\" nor built in. Add it under materials of the point file.");
+                    + "\" nor built in. Add it under materials of the point file."));
         }
         return found.orElse(null);
     }

@@ -10,6 +10,8 @@ import coldseam.conduction.Symmetry;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.BandDrawing;
@@ -36,6 +38,9 @@ public final class Composer {
 
     /** m, least distance of a cut. */
     private static final double CUT = 1;
+
+    /** m, of a floor's half width, least that is left where nothing reaches. */
+    private static final double LEFT_OF_FLOOR = 0.1;
 
     /** Times the thickness of what is cut, least distance of a cut. */
     private static final double CUT_THICKNESSES = 3;
@@ -80,8 +85,8 @@ public final class Composer {
     public static Composition compose(
             Detail detail, JunctionSetup setup, Function<String, Optional<Material>> library) {
         if (!(detail.drawing() instanceof BandDrawing drawing)) {
-            throw new DetailDoesNotFit(Lists.immutable.of("\"" + detail.name() + "\" (" + detail.id()
-                    + ") has no drawing that can be laid on a house's layers. Draw it in a detail file."));
+            throw DetailDoesNotFit.of("\"" + detail.name() + "\" (" + detail.id()
+                    + ") has no drawing that can be laid on a house's layers. Draw it in a detail file.");
         }
         Scene scene = Scene.of(detail, drawing, setup);
         return new Composer(detail, scene, Painter.paint(scene, library)).composed();
@@ -112,11 +117,13 @@ public final class Composer {
                 : scene.first().rsi();
         double resistance = 1 / transmittance - rsi - Surroundings.OPEN_AIR;
         if (!(resistance > 0)) {
-            throw new DetailDoesNotFit(Lists.immutable.of("the frame of \""
-                    + scene.setup().opening().orElseThrow().name() + "\" has U " + transmittance
-                    + " W/(m²·K); allowed is less than "
-                    + Math.round(10 / (rsi + Surroundings.OPEN_AIR)) / 10.0
-                    + " W/(m²·K), what its surfaces alone let through. Correct frame-u."));
+            double most = Math.round(10 / (rsi + Surroundings.OPEN_AIR)) / 10.0;
+            throw DetailDoesNotFit.of(Phrase.of("the frame of \""
+                            + scene.setup().opening().orElseThrow().name() + "\" has U ")
+                    .and(transmittance + " W/(m²·K)", transmittance, Dimension.TRANSMITTANCE)
+                    .and("; allowed is less than ")
+                    .and(most + " W/(m²·K)", most, Dimension.TRANSMITTANCE)
+                    .and(", what its surfaces alone let through. Correct frame-u."));
         }
         return resistance;
     }
@@ -162,15 +169,14 @@ public final class Composer {
                 .select(each -> each.cut() == null)
                 .collectDouble(each -> chart.along(true, each.in(chart)))
                 .maxIfEmpty(0);
-        if (half < reach + 0.1) {
-            throw new DetailDoesNotFit(Lists.immutable.of(String.format(
-                    java.util.Locale.ROOT,
-                    "\"%s\" (%s) reaches %.2f m under a floor whose half width indoors is %.2f m; allowed is 0.1 m less than that."
-                            + " Choose a detail that reaches less far.",
-                    detail.name(),
-                    detail.id(),
-                    reach,
-                    half)));
+        if (half < reach + LEFT_OF_FLOOR) {
+            throw DetailDoesNotFit.of(Phrase.of(detail.who() + " reaches ")
+                    .and(reach, Dimension.LENGTH)
+                    .and(" under a floor whose half width indoors is ")
+                    .and(half, Dimension.LENGTH)
+                    .and("; allowed is ")
+                    .and(LEFT_OF_FLOOR, Dimension.LENGTH)
+                    .and(" less than that. Choose a detail that reaches less far."));
         }
         cutAt.put(Chart.Cut.FIRST_AWAY, half);
         if (cutAt.containsKey(Chart.Cut.SECOND_AWAY)) {
@@ -211,8 +217,8 @@ public final class Composer {
         ImmutableList<Geometry> areas = pieces.collect(each -> Shapes.of(outline(each.solved(), 0)));
         ImmutableList<Composition.Face> faces = faces(0);
         if (faces.isEmpty()) {
-            throw new DetailDoesNotFit(Lists.immutable.of("\"" + detail.name() + "\" (" + detail.id()
-                    + ") draws nothing that conducts with these layers. Choose another detail."));
+            throw DetailDoesNotFit.of("\"" + detail.name() + "\" (" + detail.id()
+                    + ") draws nothing that conducts with these layers. Choose another detail.");
         }
         Geometry body = Shapes.union(faces.collect(Composition.Face::area));
         Geometry main = largest(body);
@@ -266,23 +272,20 @@ public final class Composer {
                         plan,
                         scene.first().thickness(),
                         scene.first().thickness() + FloatingStructure.HIGH * upstand)) {
-            throw new DetailDoesNotFit(Lists.immutable.of(detail.who()
-                    + String.format(Locale.ROOT, " draws no parapet, and one of %.0f mm stands there.", 1000 * upstand)
-                    + " Draw it, with what it bears on."));
+            throw DetailDoesNotFit.of(Phrase.of(detail.who() + " draws no parapet, and one of ")
+                    .andMillimetres(upstand)
+                    .and(" stands there. Draw it, with what it bears on."));
         }
         if (FloatingStructure.bodies(plan, upstand > 0) > 1) {
-            throw new DetailDoesNotFit(
-                    Lists.immutable.of(
-                            "\"" + detail.name() + "\" (" + detail.id()
-                                    + ") cuts what carries one surface off what carries the other with these layers: the structure would"
-                                    + " float. "
-                                    + (scene.first().carriesOnBothSides()
-                                                    || scene.second()
-                                                            .filter(Band::carriesOnBothSides)
-                                                            .isPresent()
-                                            ? "Layers of the role structure lie on both sides of the insulation: give those that do not carry"
-                                                    + " the role cladding, or insulation with their framing."
-                                            : "Choose a detail for insulation that changes sides, or draw one whose structures meet.")));
+            boolean both = scene.first().carriesOnBothSides()
+                    || scene.second().filter(Band::carriesOnBothSides).isPresent();
+            throw DetailDoesNotFit.of(detail.who()
+                    + " cuts what carries one surface off what carries the other with these layers: the structure would"
+                    + " float. "
+                    + (both
+                            ? "Layers of the role structure lie on both sides of the insulation: give those that do not carry"
+                                    + " the role cladding, or insulation with their framing."
+                            : "Choose a detail for insulation that changes sides, or draw one whose structures meet."));
         }
     }
 
@@ -298,15 +301,18 @@ public final class Composer {
                 .orElse(1.0);
         // In whole percents, as the message has it.
         if (Math.rint(100 * borne) < 100 * FloatingStructure.ON_ITS_FOOT) {
-            throw new DetailDoesNotFit(Lists.immutable.of(detail.who()
-                    + String.format(
+            throw DetailDoesNotFit.of(Phrase.of(detail.who()
+                            + String.format(
+                                    Locale.ROOT,
+                                    " draws the %s on %.0f %% of the thickness of what carries it, with its inner face ",
+                                    above.name(),
+                                    100 * borne))
+                    .andMillimetres(Math.abs(scene.setup().innerStep()))
+                    .and(String.format(
                             Locale.ROOT,
-                            " draws the %s on %.0f %% of the thickness of what carries it, with its inner face %.0f mm farther %s"
-                                    + " than that of the %s; allowed is %.0f %% or more. Choose a detail with a floor that bears it,"
-                                    + " draw the section by hand with what does, or bring the faces nearer (footprint-line).",
-                            above.name(),
-                            100 * borne,
-                            1000 * Math.abs(scene.setup().innerStep()),
+                            " farther %s than that of the %s; allowed is %.0f %% or more. Choose a detail with a floor that bears"
+                                    + " it, draw the section by hand with what does, or bring the faces nearer"
+                                    + " (footprint-line).",
                             scene.setup().innerStep() > 0 ? "out" : "in",
                             scene.first().name(),
                             100 * FloatingStructure.ON_ITS_FOOT)));

@@ -2,12 +2,12 @@ package coldseam.junctions.section;
 
 import coldseam.assemblies.EquivalentLayer;
 import coldseam.envelope.KindForm;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.plan.PlanarSubdivision;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.junctions.plan.SectionPlan.Origin;
-import java.util.Locale;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.locationtech.jts.geom.Geometry;
@@ -41,13 +41,9 @@ final class LayersGoOn {
                 .map(band -> missing(band, false, plan, ends.getLast()))
                 .orElse(Lists.immutable.empty()));
         if (all.notEmpty()) {
-            throw new DetailDoesNotFit(all.collect(each -> String.format(
-                    Locale.ROOT,
-                    "\"%s\" (%s) leaves out %s where its section ends, and nothing of it goes on into the surface. Paint the"
-                            + " band with all its layers there.",
-                    detail.name(),
-                    detail.id(),
-                    each)));
+            throw new DetailDoesNotFit(all.collect(each -> Phrase.of(detail.who() + " leaves out " + each
+                    + " where its section ends, and nothing of it goes on into the surface. Paint the band with all its layers"
+                    + " there.")));
         }
     }
 

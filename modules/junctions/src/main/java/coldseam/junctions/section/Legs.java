@@ -109,8 +109,8 @@ final class Legs {
             String band = cut.ofFirst()
                     ? scene.drawing().kind().first()
                     : scene.drawing().kind().second();
-            throw new DetailDoesNotFit(Lists.immutable.of("the drawing has no " + band
-                    + " that reaches the end of the section; paint the band, or a block that runs away."));
+            throw DetailDoesNotFit.of("the drawing has no " + band
+                    + " that reaches the end of the section; paint the band, or a block that runs away.");
         }
         return at;
     }

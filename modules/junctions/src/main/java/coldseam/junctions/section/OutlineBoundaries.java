@@ -3,11 +3,14 @@ package coldseam.junctions.section;
 import coldseam.conduction.Boundary;
 import coldseam.conduction.Point;
 import coldseam.envelope.KindForm;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.kind.Chart;
 import coldseam.junctions.kind.Vector;
 import coldseam.junctions.language.Statement;
 import coldseam.junctions.plan.SectionEnd;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -144,8 +147,8 @@ final class OutlineBoundaries {
             }
         }
         if (start < 0) {
-            throw new DetailDoesNotFit(Lists.immutable.of(
-                    "the drawing has no band that reaches the end of the section; paint the bands first"));
+            throw DetailDoesNotFit.of(
+                    "the drawing has no band that reaches the end of the section; paint the bands first");
         }
         MutableList<Boundary> boundaries = Lists.mutable.empty();
         int i = 0;
@@ -175,11 +178,11 @@ final class OutlineBoundaries {
                     .getArea();
         }
         if (area > HOLE) {
-            throw new DetailDoesNotFit(Lists.immutable.of(String.format(
-                    java.util.Locale.ROOT,
-                    "the drawing encloses %.0f cm² of nothing, through which no heat would pass. Draw what is there, or the"
-                            + " space as a block with a material of its own: width over its resistance (ISO 6946).",
-                    1e4 * area)));
+            throw DetailDoesNotFit.of(Phrase.of("the drawing encloses ")
+                    .and(String.format(Locale.ROOT, "%.0f cm²", 1e4 * area), area, Dimension.AREA)
+                    .and(
+                            " of nothing, through which no heat would pass. Draw what is there, or the space as a block with a"
+                                    + " material of its own: width over its resistance (ISO 6946)."));
         }
     }
 
@@ -221,8 +224,8 @@ final class OutlineBoundaries {
             return;
         }
         if (begins.equals(Surroundings.INDOOR) || ends.equals(Surroundings.INDOOR)) {
-            throw new DetailDoesNotFit(Lists.immutable.of("with these layers the drawing leaves a way from " + begins
-                    + " to " + ends + "; nothing closes it. Correct the lines where the bands end."));
+            throw DetailDoesNotFit.of("with these layers the drawing leaves a way from " + begins + " to " + ends
+                    + "; nothing closes it. Correct the lines where the bands end.");
         }
         if (divided(arc, begins, ends, boundaries)) {
             return;

@@ -6,6 +6,8 @@ import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Provenance;
 import coldseam.envelope.Role;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.kind.Chart;
@@ -14,7 +16,6 @@ import coldseam.junctions.language.LineRange;
 import coldseam.junctions.language.Statement;
 import coldseam.junctions.plan.SectionPlan.Origin;
 import coldseam.junctions.plan.SectionPlan.Zone;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -37,7 +38,7 @@ final class Painter {
     private final GroundPieces earth;
     private final Function<String, Optional<Material>> library;
     private final MutableList<Painted> pieces = Lists.mutable.empty();
-    private final MutableList<String> reasons = Lists.mutable.empty();
+    private final MutableList<Phrase> reasons = Lists.mutable.empty();
     private final MutableList<String> notes = Lists.mutable.empty();
 
     private Painter(Scene scene, Function<String, Optional<Material>> library) {
@@ -137,8 +138,8 @@ final class Painter {
     private void band(Statement.PaintBand paint) {
         Band band = scene.band(paint.first()).orElse(null);
         if (band == null) {
-            reasons.add("the drawing paints the layers of the " + paint.name()
-                    + ", of which the junction knows none. Give that surface an assembly.");
+            reasons.add(Phrase.of("the drawing paints the layers of the " + paint.name()
+                    + ", of which the junction knows none. Give that surface an assembly."));
             return;
         }
         for (Band.Stratum stratum : band.strata()) {
@@ -279,26 +280,24 @@ final class Painter {
                 "\"" + strip.what() + "\" is a strip of \"" + strip.material().name() + "\", which ";
         Optional<Material> found = named(strip.material().name());
         if (found.isEmpty()) {
-            reasons.add(
+            reasons.add(Phrase.of(
                     who + "is neither in the house's assemblies beside the junction, nor in the detail, nor built in."
-                            + " Name another material.");
+                            + " Name another material."));
             return;
         }
         Material material = found.get();
         ImmutableList<Control> cannot =
                 strip.carries().reject(material::canControl).toSortedList().toImmutable();
         if (cannot.notEmpty()) {
-            reasons.add(who + "no source says to control "
-                    + cannot.collect(DrawingNames::word).makeString(" or ") + ". Name another material.");
+            reasons.add(Phrase.of(who + "no source says to control "
+                    + cannot.collect(DrawingNames::word).makeString(" or ") + ". Name another material."));
         }
         if (!(material.conductivity() <= MOST_OF_A_STRIP)) {
-            reasons.add(String.format(
-                    Locale.ROOT,
-                    "%sconducts %s W/(m·K); a strip has no part in the heat flow and may conduct %.0f W/(m·K) at most."
-                            + " Draw it as a shape, so that its heat counts.",
-                    who,
-                    material.conductivity(),
-                    MOST_OF_A_STRIP));
+            reasons.add(Phrase.of(who + "conducts ")
+                    .and(material.conductivity() + " W/(m·K)", material.conductivity(), Dimension.CONDUCTIVITY)
+                    .and("; a strip has no part in the heat flow and may conduct ")
+                    .and("1 W/(m·K)", MOST_OF_A_STRIP, Dimension.CONDUCTIVITY)
+                    .and(" at most. Draw it as a shape, so that its heat counts."));
         }
         ImmutableList<Chart.Place> way =
                 strip.corners().collect(corner -> place(side(corner.across()), side(corner.along())));
@@ -357,10 +356,10 @@ final class Painter {
         if (choice instanceof Statement.MaterialChoice.SameAs same) {
             Optional<Band.Stratum> model = scene.band(same.first()).flatMap(band -> band.main(same.role()));
             if (model.isEmpty()) {
-                reasons.add("\"" + what + "\" is made of the same as the " + same.band() + "'s "
+                reasons.add(Phrase.of("\"" + what + "\" is made of the same as the " + same.band() + "'s "
                         + DrawingNames.word(same.role())
                         + ", of which that assembly has none. Choose another detail, or name"
-                        + " the block's material in a copy of this one.");
+                        + " the block's material in a copy of this one."));
                 return;
             }
             material = model.get().layer().layer().material();
@@ -378,15 +377,16 @@ final class Painter {
             String name = ((Statement.MaterialChoice.Named) choice).name();
             Optional<Material> found = named(name);
             if (found.isEmpty()) {
-                reasons.add("\"" + what + "\" is made of \"" + name + "\", which is neither in the house's assemblies"
-                        + " beside the junction, nor in the detail, nor built in. Name another material.");
+                reasons.add(Phrase.of(
+                        "\"" + what + "\" is made of \"" + name + "\", which is neither in the house's assemblies"
+                                + " beside the junction, nor in the detail, nor built in. Name another material."));
                 return;
             }
             material = found.get();
             if (material.isAir() && !drawnOnly) {
-                reasons.add("\"" + what
+                reasons.add(Phrase.of("\"" + what
                         + "\" is of air, which in a block conducts by its shape and not as still air does. Give"
-                        + " the detail a material of its own: width over the resistance of the space (ISO 6946).");
+                        + " the detail a material of its own: width over the resistance of the space (ISO 6946)."));
             }
             conductivity = material.conductivity();
             insulates = material.insulates();

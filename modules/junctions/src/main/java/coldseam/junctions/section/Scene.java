@@ -5,6 +5,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Role;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.detail.BandDrawing;
@@ -66,30 +67,31 @@ record Scene(
      * @throws DetailDoesNotFit with every reason
      */
     static Scene of(Detail detail, BandDrawing drawing, JunctionSetup setup) {
-        MutableList<String> reasons = Lists.mutable.empty();
+        MutableList<Phrase> reasons = Lists.mutable.empty();
         KindForm form = setup.kind().form();
         String who = detail.who();
         if (setup.kind() != drawing.kind()) {
-            reasons.add(who + " is for: " + drawing.kind().label() + "; the junction is: "
-                    + setup.kind().label() + ". Choose a detail of that kind.");
+            reasons.add(Phrase.of(who + " is for: " + drawing.kind().label() + "; the junction is: "
+                    + setup.kind().label() + ". Choose a detail of that kind."));
         }
         if (form.twoSurfaces() && setup.second().isEmpty()) {
-            reasons.add(who + " needs the build-up of the " + drawing.kind().second()
-                    + "; the junction gives none. Give that surface an assembly.");
+            reasons.add(Phrase.of(who + " needs the build-up of the "
+                    + drawing.kind().second() + "; the junction gives none. Give that surface an assembly."));
         }
         if (form.framed() && setup.opening().isEmpty()) {
-            reasons.add(who + " needs a window or door; the junction gives none. Choose it for openings only.");
+            reasons.add(
+                    Phrase.of(who + " needs a window or door; the junction gives none. Choose it for openings only."));
         }
         if (form.ground() && setup.ground().isEmpty()) {
-            reasons.add(
-                    who + " stands in the ground; the junction gives no ground. Choose it for floors on ground only.");
+            reasons.add(Phrase.of(
+                    who + " stands in the ground; the junction gives no ground. Choose it for floors on ground only."));
         }
         if (!reasons.isEmpty()) {
             throw new DetailDoesNotFit(reasons.toImmutable());
         }
         if (!isFor(drawing, setup)) {
-            throw new DetailDoesNotFit(Lists.immutable.of(who + " is drawn for one build alone: "
-                    + drawing.only().words() + "; the layers here are others. Choose another detail."));
+            throw DetailDoesNotFit.of(who + " is drawn for one build alone: "
+                    + drawing.only().words() + "; the layers here are others. Choose another detail.");
         }
         Scene scene = build(drawing, setup, form);
         scene.check(detail, reasons);
@@ -227,21 +229,22 @@ record Scene(
         return form.second() == KindForm.Second.DOOR ? second : Optional.of(first);
     }
 
-    private void checkFrame(MutableList<String> reasons) {
+    private void checkFrame(MutableList<Phrase> reasons) {
         if (!form.framed() || setBack(setup).isEmpty()) {
             return;
         }
         Opening opening = setup.opening().orElseThrow();
         double wall = frameOutside + setBack(setup).getAsDouble();
         if (frameOutside - opening.frameDepth() < -SLACK) {
-            reasons.add(String.format(
-                    Locale.ROOT,
-                    "a frame %.0f mm deep that is set back %.0f mm stands out of the wall of %.0f mm into the room; allowed is"
-                            + " a set-back of at most %.0f mm. Correct set-back or frame-depth.",
-                    1000 * opening.frameDepth(),
-                    1000 * setBack(setup).getAsDouble(),
-                    1000 * wall,
-                    1000 * Math.max(0, wall - opening.frameDepth())));
+            reasons.add(Phrase.of("a frame ")
+                    .andMillimetres(opening.frameDepth())
+                    .and(" deep that is set back ")
+                    .andMillimetres(setBack(setup).getAsDouble())
+                    .and(" stands out of the wall of ")
+                    .andMillimetres(wall)
+                    .and(" into the room; allowed is a set-back of at most ")
+                    .andMillimetres(Math.max(0, wall - opening.frameDepth()))
+                    .and(". Correct set-back or frame-depth."));
         }
     }
 
@@ -254,7 +257,7 @@ record Scene(
         }
     }
 
-    private void check(Detail detail, MutableList<String> reasons) {
+    private void check(Detail detail, MutableList<Phrase> reasons) {
         String who = detail.who();
         checkAngle(who, reasons);
         if (detail.rank() != Rank.WORST) {
@@ -275,26 +278,24 @@ record Scene(
     }
 
     /** A house's own geometry goes before a parameter; one that was set to something else would be passed over in silence. */
-    private void checkGiven(String who, String name, Optional<OptionalDouble> ofHouse, MutableList<String> reasons) {
+    private void checkGiven(String who, String name, Optional<OptionalDouble> ofHouse, MutableList<Phrase> reasons) {
         double there = ofHouse.orElse(OptionalDouble.empty()).orElse(Double.NaN);
         drawing.terms()
                 .parameters()
                 .select(each ->
                         each.given() && each.name().equals(name) && Math.abs(each.value() - there) > GIVEN_SLACK)
-                .forEach(each -> reasons.add(String.format(
-                        Locale.ROOT,
-                        "%s was given %s %.0f mm, but the house itself says %.0f mm. Leave the parameter out.",
-                        who,
-                        name,
-                        1000 * each.value(),
-                        1000 * there)));
+                .forEach(each -> reasons.add(Phrase.of(who + " was given " + name + " ")
+                        .andMillimetres(each.value())
+                        .and(", but the house itself says ")
+                        .andMillimetres(there)
+                        .and(". Leave the parameter out.")));
     }
 
     /**
      * Insulation that changes from one side of what carries to the other needs a drawing made for it: layers that end by their
      * roles would join it through the structure. The worst of a kind shows what is wrong, and may.
      */
-    private void checkSides(String who, MutableList<String> reasons) {
+    private void checkSides(String who, MutableList<Phrase> reasons) {
         Zone one = first.carrying();
         Zone other = second.map(Band::carrying).orElse(Zone.WITHIN);
         if (!form.twoSurfaces() || !one.opposite(other)) {
@@ -303,14 +304,14 @@ record Scene(
         String inner = one == Zone.OUTSIDE ? first.name() : second.orElseThrow().name();
         String outer = one == Zone.OUTSIDE ? second.orElseThrow().name() : first.name();
         if (!drawing.insulatedInside().contains(inner)) {
-            reasons.add(who + " is not drawn for insulation that changes sides; here that of the " + inner
+            reasons.add(Phrase.of(who + " is not drawn for insulation that changes sides; here that of the " + inner
                     + " lies inside what carries it, that of the " + outer
                     + " outside. Choose a detail that is, draw one that"
-                    + " says insulated-inside: [" + inner + "], or insulate both on one side.");
+                    + " says insulated-inside: [" + inner + "], or insulate both on one side."));
         }
     }
 
-    private void checkAngle(String who, MutableList<String> reasons) {
+    private void checkAngle(String who, MutableList<Phrase> reasons) {
         if (form.second() != KindForm.Second.SURFACE) {
             return;
         }
@@ -319,7 +320,7 @@ record Scene(
         double least = drawing.angles().map(BandDrawing.Angles::least).orElse(20.0);
         double most = drawing.angles().map(BandDrawing.Angles::most).orElse(340.0);
         if (flat || !(angle >= least - MEASURED && angle <= most + MEASURED)) {
-            reasons.add(String.format(
+            reasons.add(Phrase.of(String.format(
                     Locale.ROOT,
                     "%s is drawn for angles of %.0f° to %.0f°%s between the surfaces, measured indoors; here it is %.1f°."
                             + " Choose another detail, or draw the section by hand.",
@@ -327,7 +328,7 @@ record Scene(
                     least,
                     most,
                     flat ? " and at least " + (int) FLAT + "° from flat" : "",
-                    angle));
+                    angle)));
         }
     }
 

@@ -148,6 +148,6 @@ public record SectionLayout(
     }
 
     private static DetailDoesNotFit refused(Detail detail, String why) {
-        return new DetailDoesNotFit(Lists.immutable.of(detail.who() + " " + why));
+        return DetailDoesNotFit.of(detail.who() + " " + why);
     }
 }

@@ -1,9 +1,9 @@
 package coldseam.junctions.section;
 
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.detail.DrawingTerms;
 import coldseam.junctions.language.DrawingNames;
 import coldseam.junctions.language.Expression;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -17,13 +17,13 @@ public final class TermsCheck {
 
     private final String who;
     private final DrawingTerms terms;
-    private final MutableList<String> reasons;
+    private final MutableList<Phrase> reasons;
 
     /**
      * @param who the detail in words
      * @param reasons to which those are added why it does not fit
      */
-    public TermsCheck(String who, DrawingTerms terms, MutableList<String> reasons) {
+    public TermsCheck(String who, DrawingTerms terms, MutableList<Phrase> reasons) {
         this.who = who;
         this.terms = terms;
         this.reasons = reasons;
@@ -34,9 +34,9 @@ public final class TermsCheck {
         for (DrawingTerms.Need need : terms.needs()) {
             bands.apply(need.band())
                     .filter(band -> !band.has(need.role()))
-                    .ifPresent(band ->
-                            reasons.add(who + " needs " + DrawingNames.word(need.role()) + " in the " + need.band()
-                                    + "; its assembly has none. Choose another detail or give that layer its role."));
+                    .ifPresent(band -> reasons.add(
+                            Phrase.of(who + " needs " + DrawingNames.word(need.role()) + " in the " + need.band()
+                                    + "; its assembly has none. Choose another detail or give that layer its role.")));
         }
         for (DrawingTerms.Thickness limit : terms.thicknesses()) {
             bands.apply(limit.band()).ifPresent(band -> thickness(limit, band));
@@ -50,14 +50,13 @@ public final class TermsCheck {
                         .sumOfDouble(each -> each.outside() - each.inside()))
                 .orElse(band.thickness());
         if (!(thickness >= limit.least() - SLACK && thickness <= limit.most() + SLACK)) {
-            reasons.add(String.format(
-                    Locale.ROOT,
-                    "%s takes %s of %.0f mm to %.0f mm; here it is %.0f mm. Choose another detail.",
-                    who,
-                    limit.words(),
-                    1000 * limit.least(),
-                    1000 * limit.most(),
-                    1000 * thickness));
+            reasons.add(Phrase.of(who + " takes " + limit.words() + " of ")
+                    .andMillimetres(limit.least())
+                    .and(" to ")
+                    .andMillimetres(limit.most())
+                    .and("; here it is ")
+                    .andMillimetres(thickness)
+                    .and(". Choose another detail."));
         }
     }
 

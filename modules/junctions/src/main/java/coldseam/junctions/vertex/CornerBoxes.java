@@ -3,6 +3,7 @@ package coldseam.junctions.vertex;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.detail.CornerDrawing;
 import coldseam.junctions.detail.DrawingTerms;
@@ -28,7 +29,7 @@ final class CornerBoxes {
     private final VertexSections sections;
     private final Function<String, Optional<Material>> library;
     private final MutableMap<String, Double> scope = Maps.mutable.empty();
-    private final MutableList<String> reasons = Lists.mutable.empty();
+    private final MutableList<Phrase> reasons = Lists.mutable.empty();
     private final MutableList<Material> materials = Lists.mutable.empty();
     private final ImmutableList<Laid> boxes;
 
@@ -94,8 +95,8 @@ final class CornerBoxes {
 
     /** That it changes what goes on past the drawing. */
     DetailDoesNotFit refused() {
-        return new DetailDoesNotFit(Lists.immutable.of(corner.detail().who()
-                + " draws over the sections of the edges where they leave the corner; let its boxes end before that"));
+        return DetailDoesNotFit.of(corner.detail().who()
+                + " draws over the sections of the edges where they leave the corner; let its boxes end before that");
     }
 
     private int axis(String surface) {
@@ -154,10 +155,10 @@ final class CornerBoxes {
             Optional<Band.Stratum> layer = band(like.get().surface())
                     .flatMap(band -> band.main(like.get().role()));
             if (layer.isEmpty()) {
-                reasons.add(corner.detail().who() + " draws " + box.what() + " of the "
+                reasons.add(Phrase.of(corner.detail().who() + " draws " + box.what() + " of the "
                         + like.get().surface() + "'s "
                         + DrawingNames.word(like.get().role())
-                        + "; it has none. Choose another detail.");
+                        + "; it has none. Choose another detail."));
             }
             layer.ifPresent(each -> materials.add(each.layer().layer().material()));
             return layer.map(each -> Filling.of(
@@ -174,9 +175,9 @@ final class CornerBoxes {
                 .or(() -> Optional.ofNullable(terms.materials().get(name)))
                 .or(() -> library.apply(name));
         if (found.isEmpty()) {
-            reasons.add(corner.detail().who() + " draws " + box.what() + " of \"" + name
+            reasons.add(Phrase.of(corner.detail().who() + " draws " + box.what() + " of \"" + name
                     + "\", which is neither in the house's assemblies there, nor in the detail, nor built in. Name another"
-                    + " material.");
+                    + " material."));
         }
         found.ifPresent(materials::add);
         return found.map(

@@ -56,8 +56,8 @@ final class VertexAir {
         }
         flood(from, index -> kind[index] != SOLID && kind[index] != as, index -> {
             if (kind[index] != ENCLOSED) {
-                throw new DetailDoesNotFit(Lists.immutable.of(
-                        "the sections of its edges leave a way from the rooms to outdoors in the corner"));
+                throw DetailDoesNotFit.of(
+                        "the sections of its edges leave a way from the rooms to outdoors in the corner");
             }
             kind[index] = as;
         });

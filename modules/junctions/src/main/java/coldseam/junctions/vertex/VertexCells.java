@@ -1,7 +1,7 @@
 package coldseam.junctions.vertex;
 
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -54,8 +54,9 @@ final class VertexCells {
         filled = new Filling[n[0] * n[1] * n[2]];
         each(cell -> filled[index(cell)] = decided(cell));
         if (undecided >= 0) {
-            throw new DetailDoesNotFit(Lists.immutable.of("the sections of its edges do not say what fills the corner "
-                    + place(undecided) + " from the inner faces"));
+            throw DetailDoesNotFit.of(Phrase.of("the sections of its edges do not say what fills the corner ")
+                    .and(place(undecided))
+                    .and(" from the inner faces"));
         }
     }
 
@@ -91,14 +92,13 @@ final class VertexCells {
         return n[axis];
     }
 
-    private String place(int index) {
+    private Phrase place(int index) {
         int[] cell = {index % n[0], index / n[0] % n[1], index / (n[0] * n[1])};
-        return String.format(
-                Locale.ROOT,
-                "%.0f, %.0f and %.0f mm",
-                1000 * sections.middle(0, cell[0]),
-                1000 * sections.middle(1, cell[1]),
-                1000 * sections.middle(2, cell[2]));
+        return Phrase.millimetres(sections.middle(0, cell[0]))
+                .and(", ")
+                .andMillimetres(sections.middle(1, cell[1]))
+                .and(" and ")
+                .andMillimetres(sections.middle(2, cell[2]));
     }
 
     private Filling decided(int[] cell) {

@@ -6,6 +6,7 @@ import coldseam.conduction.SurfaceTemperature;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.Place;
 import coldseam.envelope.Material;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.Once;
@@ -55,7 +56,7 @@ public final class VertexComputer implements VertexComputing {
         try {
             return computed(setup);
         } catch (SectionException unsolvable) {
-            throw new DetailDoesNotFit(unsolvable.faults());
+            throw new DetailDoesNotFit(unsolvable.faults().collect(Phrase::of));
         }
     }
 

@@ -111,15 +111,14 @@ final class VertexSections {
 
     private void band(int axis, int half, Band found, Surroundings.Space faced) {
         if (space[axis] != null && !space[axis].equals(faced)) {
-            throw new DetailDoesNotFit(Lists.immutable.of("one of its surfaces faces " + space[axis].name()
-                    + " on one side and " + faced.name() + " on the other"));
+            throw DetailDoesNotFit.of("one of its surfaces faces " + space[axis].name() + " on one side and "
+                    + faced.name() + " on the other");
         }
         space[axis] = faced;
         Band before = band[axis][half];
         if (before != null && !(before.strata().equals(found.strata()) && before.rse() == found.rse())) {
-            throw new DetailDoesNotFit(
-                    Lists.immutable.of(
-                            "the layers on the two sides of one of its surfaces differ, so no single stack reaches the corner"));
+            throw DetailDoesNotFit.of(
+                    "the layers on the two sides of one of its surfaces differ, so no single stack reaches the corner");
         }
         band[axis][half] = found;
         inside[axis] = Math.min(inside[axis], found.inside());

@@ -37,11 +37,11 @@ final class VertexSpaces {
             }
         }
         if (!setup.room(octant) && found.distinct().size() > 1) {
-            throw new DetailDoesNotFit(Lists.immutable.of("the same air beside it is said to be "
+            throw DetailDoesNotFit.of("the same air beside it is said to be "
                     + found.collect(Surroundings.Space::name)
                             .distinct()
                             .sortThis()
-                            .makeString(" and ")));
+                            .makeString(" and "));
         }
         return found.isEmpty() ? otherwise : found.getFirst();
     }

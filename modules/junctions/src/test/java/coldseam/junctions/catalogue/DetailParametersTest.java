@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.conduction.Accuracy;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Prices;
+import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
@@ -95,17 +96,21 @@ class DetailParametersTest {
         DetailDoesNotFit tooDeep =
                 assertThrows(DetailDoesNotFit.class, () -> COMPUTER.compute(tight, cellar(OptionalDouble.of(5))));
         assertTrue(
-                tooDeep.reasons().getFirst().contains("the left side is 5000 mm and the right side 4000 mm"),
-                tooDeep.reasons().toString());
+                tooDeep.reasons()
+                        .collect(Phrase::toString)
+                        .getFirst()
+                        .contains("the left side is 5000 mm and the right side 4000 mm"),
+                tooDeep.reasons().collect(Phrase::toString).toString());
         Detail set = tight.with(Maps.immutable.of("depth", 1.5));
         DetailDoesNotFit contradicted =
                 assertThrows(DetailDoesNotFit.class, () -> COMPUTER.compute(set, cellar(OptionalDouble.of(2.8))));
         assertTrue(
                 contradicted
                         .reasons()
+                        .collect(Phrase::toString)
                         .getFirst()
                         .contains("was given depth 1500 mm, but the house itself says 2800 mm"),
-                contradicted.reasons().toString());
+                contradicted.reasons().collect(Phrase::toString).toString());
     }
 
     @Test

@@ -11,6 +11,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
 import coldseam.files.FileFaultException;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.ControlLine;
 import coldseam.junctions.ControlLine.ChangesSide;
@@ -156,6 +157,7 @@ class StatedStripsTest {
     private static String refused(String statements) {
         return assertThrows(DetailDoesNotFit.class, () -> composition(statements))
                 .reasons()
+                .collect(Phrase::toString)
                 .getOnly();
     }
 

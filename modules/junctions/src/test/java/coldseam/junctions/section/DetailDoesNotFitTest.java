@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
+import coldseam.files.quantity.Phrase;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
@@ -35,6 +37,7 @@ class DetailDoesNotFitTest {
         for (double angle : new double[] {59.96, 59.94}) {
             boolean refused = refused("outside-corner-unbroken", PsiTest.with(typical, BARE, Optional.of(BARE), angle))
                     .reasons()
+                    .collect(Phrase::toString)
                     .anySatisfy(reason -> reason.contains("is drawn for angles"));
             assertEquals(angle < 59.95, refused, () -> angle + "°");
         }
@@ -44,15 +47,15 @@ class DetailDoesNotFitTest {
     void withoutTheLayersItNeedsAndAtAnotherAngle() {
         JunctionSetup setup = PsiTest.with(Samples.setup(JunctionKind.OUTSIDE_CORNER), BARE, Optional.of(BARE), 40);
         DetailDoesNotFit refused = refused("outside-corner-unbroken", setup);
-        assertEquals(3, refused.reasons().size());
+        assertEquals(3, refused.reasons().collect(Phrase::toString).size());
         assertEquals(
                 "\"Boards run round the corner\" (outside-corner-unbroken) is drawn for angles of 60° to 168° between the"
                         + " surfaces, measured indoors; here it is 40.0°. Choose another detail, or draw the section by hand.",
-                refused.reasons().getFirst());
+                refused.reasons().collect(Phrase::toString).getFirst());
         assertEquals(
                 "\"Boards run round the corner\" (outside-corner-unbroken) needs insulation in the other wall; its assembly"
                         + " has none. Choose another detail or give that layer its role.",
-                refused.reasons().getLast());
+                refused.reasons().collect(Phrase::toString).getLast());
     }
 
     /** Of a double wall both rows of studs cannot carry: the message says what to write instead. */
@@ -125,5 +128,15 @@ class DetailDoesNotFitTest {
                 20,
                 -5);
         assertTrue(refused("jamb-middle-lapped", without).getMessage().contains("needs a window or door"));
+    }
+
+    /** Lengths of reasons are values, said in whichever units the reader has; what the detail's file says is quoted. */
+    @Test
+    void measuresInTheReadersUnits() {
+        String told =
+                refused("parapet-bare", parapet(0.02)).reasons().getFirst().in(UnitSystem.US);
+        assertTrue(
+                told.contains("needs upstand >= 50 mm; here the left side is 13/16 in and the right side 1 15/16 in"),
+                told);
     }
 }

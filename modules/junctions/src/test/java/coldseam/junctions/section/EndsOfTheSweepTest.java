@@ -8,6 +8,7 @@ import coldseam.conduction.Interval;
 import coldseam.conduction.Solution;
 import coldseam.conduction.solve.Conduction;
 import coldseam.envelope.JunctionKind;
+import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
@@ -91,7 +92,8 @@ class EndsOfTheSweepTest {
                 }
                 solved.incrementAndGet();
             } catch (DetailDoesNotFit misfit) {
-                if (misfit.reasons().isEmpty() || misfit.reasons().anySatisfy(String::isBlank)) {
+                if (misfit.reasons().collect(Phrase::toString).isEmpty()
+                        || misfit.reasons().collect(Phrase::toString).anySatisfy(String::isBlank)) {
                     faults.add(task + ": refused without a reason");
                 }
                 refused.incrementAndGet();

@@ -8,6 +8,7 @@ import coldseam.conduction.Point;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.file.house.MaterialLibrary;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.Samples;
@@ -128,7 +129,9 @@ class SetBackTest {
         Detail detail = CatalogueFile.builtIn().options(kind).getFirst();
         DetailDoesNotFit refused = assertThrows(DetailDoesNotFit.class, () -> composed(detail, 0.35));
         assertTrue(
-                refused.reasons().anySatisfy(each -> each.contains("set back 350 mm") && each.contains("400 mm")),
+                refused.reasons()
+                        .collect(Phrase::toString)
+                        .anySatisfy(each -> each.contains("set back 350 mm") && each.contains("400 mm")),
                 refused::getMessage);
     }
 }

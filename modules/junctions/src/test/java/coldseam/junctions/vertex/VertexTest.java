@@ -18,6 +18,7 @@ import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Role;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
@@ -531,7 +532,10 @@ class VertexTest {
         DetailDoesNotFit refused = assertThrows(
                 DetailDoesNotFit.class, () -> VertexBody.of("v", three(corner, deckOver, wallPast), BuiltIn.LIBRARY));
         assertTrue(
-                refused.reasons().getFirst().startsWith("the sections of its edges do not say what fills the corner"),
+                refused.reasons()
+                        .collect(Phrase::toString)
+                        .getFirst()
+                        .startsWith("the sections of its edges do not say what fills the corner"),
                 refused.getMessage());
     }
 

@@ -3,6 +3,7 @@ package coldseam.report.atlas;
 import coldseam.envelope.JunctionKind;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.JunctionSetup;
 import coldseam.junctions.atlas.AtlasCurve;
@@ -237,13 +238,13 @@ final class AtlasPages {
         for (int i = 0; i < curves.size(); i++) {
             AtlasCurve curve = curves.get(i);
             String name = "\"" + curve.detail().name() + "\" (" + curve.detail().id() + ") ";
-            for (String reason :
+            for (Phrase reason :
                     curve.points().flatCollect(point -> point.reasons().take(1)).distinct()) {
                 String at = curve.points()
                         .select(point -> point.reasons().take(1).contains(reason))
                         .collect(point -> units.format(point.thickness(), Dimension.THICKNESS))
                         .makeString(", ");
-                Misfit misfit = new Misfit(at, reason.replace(name, ""));
+                Misfit misfit = new Misfit(at, reason.in(units).replace(name, ""));
                 if (!letters.containsKey(misfit)) {
                     order.add(misfit);
                 }

@@ -87,7 +87,11 @@ public final class CompareCsv {
                                 .map(price -> price.source())
                                 .orElse(""))
                 .with("remark", each -> each.option().remark())
-                .with("does not fit", each -> each.misfits().makeString(" "))
+                .with(
+                        "does not fit",
+                        each -> each.misfits()
+                                .collect(reason -> reason.in(units))
+                                .makeString(" "))
                 .text(comparison.alternatives());
     }
 

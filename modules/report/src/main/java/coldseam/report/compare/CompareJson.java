@@ -2,6 +2,7 @@ package coldseam.report.compare;
 
 import coldseam.conduction.Interval;
 import coldseam.files.JsonText;
+import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.options.Alternative;
 import coldseam.options.Comparison;
@@ -86,7 +87,7 @@ public final class CompareJson {
                 CompareWords.about(each.decision().about()),
                 each.option().name(),
                 each.built().map(built -> built(each, built)),
-                each.misfits(),
+                each.misfits().collect(Phrase::toString),
                 each.onFront(),
                 each.option().remark(),
                 each.option().cost().map(price -> price.source()));

@@ -244,7 +244,8 @@ public final class ComparePdf {
             flow.need(90);
             flow.heading(front.name(each));
             each.misfits()
-                    .forEach(reason -> flow.add(Blocks.item("–", Rich.of("does not fit: " + reason), Style.BODY)));
+                    .forEach(reason ->
+                            flow.add(Blocks.item("–", Rich.of("does not fit: " + reason.in(units)), Style.BODY)));
             CompareLines.of(each, words).forEach(line -> flow.add(Blocks.item("–", Rich.trade(line), Style.BODY)));
             flow.space(4);
         }

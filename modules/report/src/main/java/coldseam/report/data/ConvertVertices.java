@@ -4,6 +4,7 @@ import coldseam.audit.Mould;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexSheet;
 import coldseam.conduction.solid.BodySolution;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.vertex.VertexResult;
 import coldseam.report.words.VertexWords;
 import org.eclipse.collections.impl.factory.Lists;
@@ -24,7 +25,7 @@ final class ConvertVertices {
                 row.corner().ends().collect(end -> end.edge().name()),
                 row.corner().angles(),
                 row.sheet().map(VertexSheet::id),
-                VertexWords.status(row, mould));
+                VertexWords.status(row, mould, UnitSystem.SI));
     }
 
     static VertexSheetData sheet(VertexSheet sheet) {

@@ -55,7 +55,7 @@ final class VertexPages {
                     row.sheet()
                             .map(sheet -> Print.factor(sheet.temperatureFactor()))
                             .orElse("–"),
-                    VertexWords.status(row, page.audit().mould()));
+                    VertexWords.status(row, page.audit().mould(), page.print().units()));
         }
         page.flow().add(table);
     }

@@ -4,6 +4,7 @@ import coldseam.audit.BridgeSheet;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.language.DetailParameter;
 import java.time.Month;
@@ -21,6 +22,11 @@ public record Phrases(UnitSystem units) {
     /** A value with its unit. */
     public String say(double value, Dimension dimension) {
         return units.format(value, dimension);
+    }
+
+    /** Words with values among them. */
+    String phrase(Phrase phrase) {
+        return phrase.in(units);
     }
 
     /** A proven interval as people read it, with its unit. */

@@ -45,6 +45,7 @@ import coldseam.envelope.Duty;
 import coldseam.envelope.shell.OpenEdge;
 import coldseam.files.Words;
 import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import coldseam.junctions.ControlLine;
 import java.util.Locale;
 import java.util.Optional;
@@ -143,7 +144,7 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                     (found, say) ->
                             "detail does not fit: " + found.rows().getFirst().kindLabel(),
                     (found, say) -> extent(found.rows(), say) + " could not be computed: "
-                            + bare(found.reasons().makeString("; ")),
+                            + bare(found.reasons().collect(say::phrase).makeString("; ")),
                     (found, say) ->
                             "choose another detail for it under " + key(found.rows()) + ", or change the layers"),
             new RuleWords<>(
@@ -537,10 +538,10 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
             return start + "; the worst option stands in, \""
                     + sheet.result().detail().name() + "\" with " + say.transmittance(sheet, sheet.external());
         }
-        ImmutableList<String> misfits =
+        ImmutableList<Phrase> misfits =
                 found.rows().flatCollect(BridgeRow::misfits).distinct();
         if (misfits.notEmpty()) {
-            return start + "; nothing stands in for it: " + Phrases.bare(misfits.getFirst());
+            return start + "; nothing stands in for it: " + Phrases.bare(say.phrase(misfits.getFirst()));
         }
         return found.rows().anySatisfy(row -> !row.source().known())
                 ? start + "; nothing stands in for it, since no detail of the catalogue is for it"

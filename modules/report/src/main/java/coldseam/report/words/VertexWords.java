@@ -5,6 +5,7 @@ import coldseam.audit.Mould;
 import coldseam.audit.VertexRow;
 import coldseam.audit.VertexRow.Obstacle;
 import coldseam.audit.VertexSheet;
+import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.vertex.VertexResult;
 import coldseam.junctions.vertex.VertexSetup;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -21,19 +22,19 @@ public final class VertexWords {
     }
 
     /** Whether a vertex is computed, and if not, why; and whether it is warm enough. */
-    public static String status(VertexRow row, Mould mould) {
+    public static String status(VertexRow row, Mould mould, UnitSystem units) {
         return row.sheet()
                 .map(sheet -> sheet.temperatureFactor() < mould.need() ? "computed, too cold" : "computed")
-                .orElseGet(() -> "not computed: " + why(row, row.obstacle().orElseThrow()));
+                .orElseGet(() -> "not computed: " + why(row, row.obstacle().orElseThrow(), units));
     }
 
-    private static String why(VertexRow row, Obstacle obstacle) {
+    private static String why(VertexRow row, Obstacle obstacle, UnitSystem units) {
         return switch (obstacle) {
             case ASLANT -> "something about it is aslant";
             case NO_DETAIL -> "an edge of it has no computed detail";
             case IN_PLANE -> "layers change in the plane of one of its surfaces";
             case FLOOR_ENDS -> "a floor ends in it, and no section shows how";
-            case NOT_SAID -> row.reasons().makeString("; ");
+            case NOT_SAID -> row.reasons().collect(each -> each.in(units)).makeString("; ");
             case NOT_ASKED -> "vertices were not asked for";
         };
     }
