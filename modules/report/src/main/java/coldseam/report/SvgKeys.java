@@ -53,7 +53,7 @@ final class SvgKeys {
         canvas.fill(area.corners(), key.look().tint());
         key.look().hatch().draw(canvas, area.corners(), area);
         canvas.outline(area.corners(), Pen.of(0.5, Palette.INK));
-        String conductivity = units.format(key.conductivity(), Dimension.CONDUCTIVITY);
+        String conductivity = key.says(number -> units.format(number, Dimension.CONDUCTIVITY));
         double room = width - 46 - canvas.metrics().width(conductivity, Type.of(8)) - 8;
         String name = key.material();
         while (name.length() > 4 && canvas.metrics().width(name, Type.of(8)) > room) {

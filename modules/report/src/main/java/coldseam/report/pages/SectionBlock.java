@@ -67,7 +67,9 @@ record SectionBlock(SectionPicture picture, SectionDrawing drawing, double heigh
                     Swatch.look(key.look()),
                     Table.Cell.of(key.material()),
                     Table.Cell.of(
-                            key.solved() ? print.number(key.conductivity(), Dimension.CONDUCTIVITY) : "not counted"),
+                            key.solved()
+                                    ? key.says(number -> print.number(number, Dimension.CONDUCTIVITY))
+                                    : "not counted"),
                     Table.Cell.of(thicknesses(assemblies, key.material(), print)));
         }
         return table;

@@ -89,12 +89,7 @@ final class PointPictures {
 
     private ImmutableList<PaintedPart> parts(Piece piece) {
         return mirrored(piece.outline())
-                .collect(outline -> new PaintedPart(
-                        outline,
-                        piece.material().name(),
-                        piece.material().conductivity(),
-                        Looks.of(piece.material(), piece.role()),
-                        piece.solved()));
+                .collect(outline -> PaintedPart.of(outline, piece.material(), piece.role(), piece.solved()));
     }
 
     /** Radius and height on paper: outdoors is up for roofs, down for floors, right for walls. */

@@ -16,6 +16,8 @@ import coldseam.junctions.plan.SectionEnd;
 import coldseam.junctions.plan.SectionPlan;
 import coldseam.report.drawing.Look;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.impl.factory.Lists;
 import org.eclipse.collections.impl.list.Interval;
@@ -69,11 +71,17 @@ public record SectionPicture(
      *
      * @param number that stands on the material
      * @param material its name
-     * @param conductivity W/(m·K)
+     * @param conductivity W/(m·K); empty of an air layer, which has a resistance
      * @param look how it is drawn
      * @param solved whether heat flow was computed in some part of it
      */
-    public record Key(int number, String material, double conductivity, Look look, boolean solved) {}
+    public record Key(int number, String material, OptionalDouble conductivity, Look look, boolean solved) {
+
+        /** Its conductivity as a legend writes it. */
+        public String says(DoubleFunction<String> written) {
+            return conductivity.isPresent() ? written.apply(conductivity.getAsDouble()) : "air layer";
+        }
+    }
 
     PaintedParts painted() {
         return new PaintedParts(parts, seen);
@@ -92,12 +100,8 @@ public record SectionPicture(
         return new SectionPicture(
                 result.plan()
                         .pieces()
-                        .collect(piece -> new PaintedPart(
-                                piece.outline(),
-                                piece.material().name(),
-                                piece.material().conductivity(),
-                                Looks.of(piece.material(), piece.role()),
-                                piece.solved())),
+                        .collect(piece ->
+                                PaintedPart.of(piece.outline(), piece.material(), piece.role(), piece.solved())),
                 own(result),
                 result.plan().seen(),
                 result.plan().ends(),
@@ -125,7 +129,7 @@ public record SectionPicture(
                         .collect(region -> new PaintedPart(
                                 region.outline(),
                                 region.material(),
-                                region.conductivity(),
+                                OptionalDouble.of(region.conductivity()),
                                 Looks.of(region.material(), region.conductivity()),
                                 true)),
                 Lists.immutable.empty(),
