@@ -5,6 +5,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Limits;
 import coldseam.envelope.Material;
@@ -21,6 +22,7 @@ import org.eclipse.collections.api.block.predicate.Predicate;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
  * What of an audit rests on the house file's word alone.
@@ -29,7 +31,7 @@ import org.eclipse.collections.api.list.MutableList;
  * @param besideWarm m², of surfaces beside spaces said to be unheated and yet warmer than such spaces are
  * @param warm those spaces, by name
  * @param nothingMeets m², of walls insulated inside on which hardly a seam of an inner wall, stair or joist bay is listed, gross
- * @param leaves of masonry outside the insulation of walls on which nothing that bears one is listed
+ * @param leaves of masonry outside the insulation of walls, and what is listed that bears them
  * @param notThere kinds of opening of which the house has none: who leaves them out has less to lose and fewer seams
  * @param relaxed limits that are laxer than the defaults
  * @param nothingThrough whether no point is listed: nothing goes through the insulation at a spot
@@ -75,8 +77,16 @@ public record Assumed(
 
     private static final PointKind ANGLE = PointKind.of("angle");
 
-    /** A layer outside the insulation that stands for itself. */
-    public record Leaf(Assembly assembly, Layer layer) {}
+    private static final JunctionKind LEDGE = JunctionKind.of("masonry veneer ledge");
+
+    /**
+     * A layer outside the insulation that stands for itself: what bears it goes through the insulation, as a ledge below it or as
+     * angles over openings, or it stands on the ground before it.
+     *
+     * @param ledge m, of ledges listed on its walls
+     * @param angles how many are listed there
+     */
+    public record Leaf(Assembly assembly, Layer layer, double ledge, int angles) {}
 
     /** Limits that a house file may relax. */
     public enum Limit {
@@ -165,17 +175,28 @@ public record Assumed(
                         < LEAST_MET;
     }
 
-    /** What bears a leaf goes through the insulation as a shelf or a piece of angle, unless it stands on the foundation before it. */
     private static ImmutableList<Leaf> leaves(Audit audit) {
-        return audit.shell()
-                .surfaces()
-                .select(surface -> surface.use() == Body.Use.WALL
-                        && audit.points()
-                                .noneSatisfy(row -> row.kind() == ANGLE
-                                        && row.points().surface().equals(surface.name())))
-                .flatCollect(surface -> surface.assembly().stream().toList())
+        ImmutableList<Surface> walls = audit.shell().surfaces().select(surface -> surface.use() == Body.Use.WALL);
+        return walls.flatCollect(surface -> surface.assembly().stream().toList())
                 .distinct()
-                .flatCollect(assembly -> leaves(assembly).collect(layer -> new Leaf(assembly, layer)));
+                .flatCollect(assembly -> leaves(assembly).collect(layer -> {
+                    ImmutableSet<String> before = walls.select(wall ->
+                                    wall.assembly().filter(assembly::equals).isPresent())
+                            .collect(Surface::name)
+                            .toSet()
+                            .toImmutable();
+                    return new Leaf(
+                            assembly,
+                            layer,
+                            audit.house()
+                                    .seams()
+                                    .select(seam -> seam.kind() == LEDGE && before.contains(seam.surface()))
+                                    .sumOfDouble(Seam::length),
+                            (int) audit.points()
+                                    .select(row -> row.kind() == ANGLE
+                                            && before.contains(row.points().surface()))
+                                    .sumOfInt(PointRow::number));
+                }));
     }
 
     private static ImmutableList<Layer> leaves(Assembly assembly) {

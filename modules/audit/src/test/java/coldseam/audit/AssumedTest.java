@@ -67,6 +67,15 @@ class AssumedTest {
         Assumed.Leaf found = of(leaf).leaves().getOnly();
         assertEquals("wall", found.assembly().name());
         assertEquals("clay brick", found.layer().material().name());
+        assertEquals(0, found.ledge());
+        assertEquals(0, found.angles());
+        Assumed.Leaf borne = of(leaf
+                        + "seams: {ledge: {kind: masonry veneer ledge, surface: ground floor south wall, length: 7 m}}\n"
+                        + "points: {over the door: {surface: ground floor north wall, detail: angle-steel, number: 3}}\n")
+                .leaves()
+                .getOnly();
+        assertEquals(7, borne.ledge());
+        assertEquals(3, borne.angles());
         assertEquals(
                 Lists.immutable.empty(),
                 of(leaf.replace("thickness: 100 mm, role: cladding", "thickness: 22 mm, role: cladding"))

@@ -55,9 +55,12 @@ public final class HonestWords {
         assumed.leaves()
                 .forEach(leaf -> parts.add("that the " + say(leaf.layer().thickness(), Dimension.THICKNESS) + " of "
                         + leaf.layer().material().name() + " outside the insulation of \""
-                        + leaf.assembly().name()
-                        + "\" stand on the ground before it, and over openings hang on nothing that goes through it (no"
-                        + " angle is listed under points)"));
+                        + leaf.assembly().name() + "\" stand on the ground before it or on what is listed ("
+                        + (leaf.ledge() > 0
+                                ? say(leaf.ledge(), Dimension.LENGTH) + " of ledge under seams, "
+                                : "no ledge under seams, ")
+                        + (leaf.angles() > 0 ? Phrases.count(leaf.angles(), "angle", "angles") : "no angle")
+                        + " under points)"));
         if (assumed.relaxed().notEmpty()) {
             parts.add((assumed.relaxed().size() == 1 ? "a limit relaxed (" : "limits relaxed (")
                     + assumed.relaxed().collect(HonestWords::word).makeString(", ") + ")");
