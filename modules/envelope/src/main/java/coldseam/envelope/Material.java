@@ -20,6 +20,8 @@ import org.eclipse.collections.impl.factory.Maps;
  * @param bears what places it bears as insulation, each with the source that says so
  * @param timber whether it is wood that carries: joists bear on it, and wood spans its openings; what says nothing is none,
  *     since concrete in its place loses more
+ * @param isAir whether it is air, whose resistance follows from the layer it fills (ISO 6946) and not from a conductivity: a layer
+ *     of it is an air layer, whatever its role
  * @param within share of the conductivity by which it may be off to either side; empty where nothing is said
  * @param provenance where the conductivity comes from
  */
@@ -34,6 +36,7 @@ public record Material(
         ImmutableMap<Control, String> controls,
         ImmutableMap<Duty, String> bears,
         boolean timber,
+        boolean isAir,
         OptionalDouble within,
         Provenance provenance) {
 
@@ -57,6 +60,7 @@ public record Material(
                 Maps.immutable.empty(),
                 Maps.immutable.empty(),
                 false,
+                false,
                 OptionalDouble.empty(),
                 provenance);
     }
@@ -69,14 +73,6 @@ public record Material(
      * and compacted fills; our own definition.
      */
     public static final double INSULATES_AT_MOST = 0.10;
-
-    /** The built-in material that is no solid: a layer of it is an air layer, whatever its role. */
-    private static final String AIR = "air";
-
-    /** Whether it is air, whose resistance follows from the layer it fills (ISO 6946) and not from a conductivity. */
-    public boolean isAir() {
-        return name.equals(AIR);
-    }
 
     /** Whether a source says that a layer of it can control this. */
     public boolean canControl(Control control) {

@@ -1,9 +1,11 @@
 package coldseam.envelope;
 
+import coldseam.files.Noun;
+import coldseam.files.ResourceFolder;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
-import org.eclipse.collections.api.factory.Sets;
+import org.eclipse.collections.api.factory.Maps;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.set.ImmutableSet;
@@ -69,11 +71,21 @@ public record Retrofit(
     /** Those that are no build-up. */
     public static final ImmutableList<String> OTHER_MEASURES = Lists.immutable.of(OPENINGS, POINTS, DETAILS);
 
-    /** What stands out from the roof and comes down with it. */
-    private static final ImmutableSet<String> OF_THE_ROOF = Sets.immutable.of("eaves overhang", "verge overhang");
+    @Noun("what comes down with what")
+    record FileTakenDown(ImmutableMap<String, String> comesDownWith) {}
 
-    /** Whether a part comes down, by itself or with the roof that it belongs to. */
+    private static final ImmutableMap<String, String> COMES_DOWN_WITH = new ResourceFolder("/kinds/")
+            .read("taken-down.yaml", FileTakenDown.class, Maps.immutable.empty())
+            .comesDownWith();
+
+    /** Parts that come down with another, each with that one. */
+    public static ImmutableMap<String, String> comesDownWith() {
+        return COMES_DOWN_WITH;
+    }
+
+    /** Whether a part comes down, by itself or with what it belongs to. */
     public boolean takesDown(String part) {
-        return takenDown.contains(part) || OF_THE_ROOF.contains(part) && takenDown.contains("roof");
+        return takenDown.contains(part)
+                || COMES_DOWN_WITH.containsKey(part) && takenDown.contains(COMES_DOWN_WITH.get(part));
     }
 }

@@ -39,9 +39,6 @@ public enum TypicalBuild {
     /** W/(m·K), of the clay or silt that is drawn under a point: ISO 13370:2017 table 7, from memory. */
     private static final double CLAY = 1.5;
 
-    /** The use of the build-up that lies on the ground. */
-    private static final String SLAB = "slab";
-
     /** The use of the build-up whose insulation lies inside what carries. */
     private static final String INSIDE = "wall insulated inside";
 
@@ -141,7 +138,10 @@ public enum TypicalBuild {
     /** A named build-up, lying as the kind's usual surface does. */
     public PointSetup setup(PointKind kind, Assembly host) {
         HeatFlow flow = HeatFlow.through(kind.faces());
-        return host.equals(assembly(SLAB))
+        boolean onGround = BuildUps.all()
+                .anySatisfy(
+                        built -> built.onGround() && host.equals(this == MASONRY ? built.masonry() : built.frame()));
+        return onGround
                 ? new PointSetup(host, Exposure.ground(), flow, Optional.of(groundBelow(host)), INDOORS, OUTDOORS)
                 : PointSetup.outdoors(host, flow, INDOORS, OUTDOORS);
     }

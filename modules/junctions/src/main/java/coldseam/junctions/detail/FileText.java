@@ -113,6 +113,7 @@ record FileText(
                     Maps.immutable.empty(),
                     bears.map(FileBears::sources).orElse(Maps.immutable.empty()),
                     false,
+                    false,
                     OptionalDouble.empty(),
                     new Provenance(source, sureness));
         }

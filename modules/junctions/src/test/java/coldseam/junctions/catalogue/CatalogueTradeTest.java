@@ -11,6 +11,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
 import coldseam.envelope.Material;
 import coldseam.envelope.PointKind;
+import coldseam.envelope.Retrofit;
 import coldseam.envelope.Role;
 import coldseam.junctions.BuiltIn;
 import coldseam.junctions.ControlLine;
@@ -39,6 +40,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
+import org.eclipse.collections.api.map.ImmutableMap;
 import org.eclipse.collections.api.set.ImmutableSet;
 import org.eclipse.collections.impl.factory.Lists;
 import org.junit.jupiter.api.Tag;
@@ -624,5 +626,16 @@ final class CatalogueTradeTest {
             corners.collectDouble(Point::x).max(),
             corners.collectDouble(Point::y).max()
         };
+    }
+
+    /** A part that comes down with another is one that some detail asks for, and so is the other. */
+    @Test
+    void whatComesDownWithAnotherIsAskedForByThatName() {
+        ImmutableList<String> asked = CatalogueFile.builtIn().partsTakenDown();
+        ImmutableMap<String, String> with = Retrofit.comesDownWith();
+        assertTrue(with.notEmpty());
+        assertEquals(
+                Lists.immutable.empty(),
+                with.keysView().toList().withAll(with.valuesView()).reject(asked::contains));
     }
 }

@@ -1,6 +1,7 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Assembly;
+import coldseam.files.Default;
 import coldseam.files.Defines;
 import coldseam.files.Named;
 import coldseam.files.Noun;
@@ -15,8 +16,9 @@ import org.eclipse.collections.api.map.ImmutableMap;
  *
  * @param masonry in a house of brick and concrete
  * @param frame in a framed house
+ * @param onGround whether it lies on the ground
  */
-public record BuildUps(Assembly masonry, Assembly frame) {
+public record BuildUps(Assembly masonry, Assembly frame, boolean onGround) {
 
     private static final ImmutableMap<String, BuildUps> ALL = read();
 
@@ -33,7 +35,8 @@ public record BuildUps(Assembly masonry, Assembly frame) {
     @Noun("a use")
     record FileUse(
             @Refers("assembly") String masonry,
-            @Refers("assembly") String frame) {}
+            @Refers("assembly") String frame,
+            @Default("false") boolean onGround) {}
 
     private static ImmutableMap<String, BuildUps> read() {
         FileBuildUps file = new ResourceFolder("/kinds/")
@@ -47,7 +50,7 @@ public record BuildUps(Assembly masonry, Assembly frame) {
                                         material ->
                                                 MaterialLibrary.named(material).orElseThrow()));
         return file.uses()
-                .collectValues(
-                        (use, each) -> new BuildUps(assemblies.get(each.masonry()), assemblies.get(each.frame())));
+                .collectValues((use, each) ->
+                        new BuildUps(assemblies.get(each.masonry()), assemblies.get(each.frame()), each.onGround()));
     }
 }

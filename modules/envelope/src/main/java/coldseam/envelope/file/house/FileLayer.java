@@ -167,6 +167,7 @@ record FileLayer(
                 filling.controls(),
                 filling.bears(),
                 filling.timber(),
+                filling.isAir(),
                 filling.within(),
                 new Provenance(
                         "resistance given in the house file",

@@ -168,6 +168,7 @@ record FileMaterial(
                         .map(FileBears::sources)
                         .orElse(Maps.immutable.empty()),
                 timber.or(() -> known.flatMap(FileMaterial::timber)).orElse(false),
+                MaterialLibrary.isAir(name),
                 within,
                 new Provenance(source, sureness));
     }

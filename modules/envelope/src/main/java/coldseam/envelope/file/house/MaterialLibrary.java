@@ -6,6 +6,7 @@ import coldseam.files.Doc;
 import coldseam.files.KnownNames;
 import coldseam.files.Named;
 import coldseam.files.Noun;
+import coldseam.files.Refers;
 import coldseam.files.ResourceFolder;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Maps;
@@ -14,7 +15,10 @@ import org.eclipse.collections.api.list.ImmutableList;
 /** The built-in generic materials, read from a data file in which each value has its source. */
 public final class MaterialLibrary {
 
-    private static final ImmutableList<Named<FileMaterial>> FILED = read();
+    private static final FileLibrary FILE =
+            new ResourceFolder("/materials/").read("materials.yaml", FileLibrary.class, Maps.immutable.empty());
+
+    private static final ImmutableList<Named<FileMaterial>> FILED = FILE.materials();
 
     private static final ImmutableList<Material> MATERIALS =
             FILED.collect(each -> each.value().material(each.name()));
@@ -41,13 +45,16 @@ public final class MaterialLibrary {
         return KnownNames.of(MATERIALS.collect(Material::name));
     }
 
+    /** Whether it is the one of air, or a house's own of its name. */
+    static boolean isAir(String name) {
+        return name.equals(FILE.air());
+    }
+
     @Noun("a material library")
     @Doc("Generic materials.")
-    record FileLibrary(@Doc("By name.") @Defines("material") ImmutableList<Named<FileMaterial>> materials) {}
+    record FileLibrary(
+            @Doc("The one that is no solid.") @Refers("material")
+            String air,
 
-    private static ImmutableList<Named<FileMaterial>> read() {
-        return new ResourceFolder("/materials/")
-                .read("materials.yaml", FileLibrary.class, Maps.immutable.empty())
-                .materials();
-    }
+            @Doc("By name.") @Defines("material") ImmutableList<Named<FileMaterial>> materials) {}
 }
