@@ -653,4 +653,27 @@ class ExplicitShellTest {
                 refused.faults().noneSatisfy(each -> each.contains("run clockwise, its neighbours'")),
                 refused::getMessage);
     }
+
+    /** Corners measured to 0.1 mm lie so far off an aslant side: the floor is parted at one that lies 0.02 mm beside its wall's foot. */
+    @Test
+    void aMeasuredCornerLiesOnAnAslantSide() {
+        double[][] plan = {{0, 0}, {10, 4}, {10, 10}, {0, 10}, {3.3333, 1.3333}, {3.3333, 10}};
+        String[] names = {"a", "b", "c", "d", "m", "n"};
+        for (int i = 0; i < 6; i++) {
+            point(names[i] + "0", plan[i][0], plan[i][1], 0);
+            point(names[i] + "3", plan[i][0], plan[i][1], 3);
+        }
+        surface("slab west", Body.Use.FLOOR, "slab", "a0", "d0", "n0", "m0");
+        surface("slab east", Body.Use.FLOOR, "slab", "m0", "n0", "c0", "b0");
+        for (int i = 0; i < 4; i++) {
+            String from = names[i];
+            String to = names[(i + 1) % 4];
+            surface("wall " + from, Body.Use.WALL, "wall", from + "0", to + "0", to + "3", from + "3");
+        }
+        surface("roof", Body.Use.ROOF, "roof", "a3", "b3", "c3", "d3");
+        Shell shell = build();
+        assertEquals(Lists.immutable.empty(), shell.openEdges());
+        assertEquals(3 * 80, shell.externalVolume(), 1e-3);
+        assertEquals(10 + 6 + 10 + Math.hypot(10, 4), ShellBuilderTest.length(shell, JunctionKind.SLAB_EDGE), 1e-3);
+    }
 }

@@ -125,9 +125,6 @@ public final class PlanRegions {
 
     /** The parts of a region that lie outdoors. */
     public ImmutableList<Region> shown(Region region, IntPredicate shown) {
-        if (region.cells().allSatisfy(shown::test)) {
-            return Lists.immutable.of(region);
-        }
         MutableList<Integer> waiting = region.cells().select(shown::test).toList();
         MutableList<Region> parts = Lists.mutable.empty();
         while (waiting.notEmpty()) {

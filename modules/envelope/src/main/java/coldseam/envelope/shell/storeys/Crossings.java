@@ -142,9 +142,8 @@ final class Crossings {
             if (Math.abs(atA) <= SAME) {
                 ends.add(a);
                 zeros++;
-            } else if (Math.abs(atB) > SAME && atA * atB < 0) {
-                double share = atA / (atA - atB);
-                ends.add(a.toward(b, share));
+            } else if (atA * atB < 0) {
+                ends.add(a.toward(b, atA / (atA - atB)));
             }
         }
         return zeros == ring.length - 1 ? Lists.mutable.empty() : ends;

@@ -36,9 +36,6 @@ record Heated(Plan plan, ImmutableList<ImmutableList<Span>> spans, RoofField roo
     /** Whether the end of a storey's span lies outdoors: over it, or under it. */
     boolean shown(int cell, int storey, boolean over) {
         ImmutableList<Span> here = spans.get(cell);
-        if (here.size() == 1) {
-            return true;
-        }
         int own = here.detectIndex(span -> (over ? span.last() : span.first()) == storey);
         for (int i = 0; i < here.size(); i++) {
             if (i != own && hides(cell, here.get(i), i < own, here.get(own), over)) {
