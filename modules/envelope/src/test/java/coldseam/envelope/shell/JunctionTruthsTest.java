@@ -11,8 +11,10 @@ import coldseam.envelope.Compass;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Vectors;
+import java.util.Map;
 import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -295,6 +297,31 @@ class JunctionTruthsTest {
             assertEquals(
                     other.assembly().map(Assembly::name), surface.assembly().map(Assembly::name), surface.name());
         }
+    }
+
+    /** Written with every side as two in one line it is the same: as large, its junctions as long. */
+    @ParameterizedTest
+    @MethodSource("coldseam.envelope.shell.Shapes#names")
+    void sidesInOneLineAreOne(String house) {
+        assumeTrue(body(house)
+                .stacks()
+                .allSatisfy(stack -> stack.roof().dormers().isEmpty()
+                        && stack.storeys()
+                                .allSatisfy(storey -> storey.outlines().allSatisfy(JunctionTruthsTest::wide))));
+        Map<String, Double> whole = AnyAngleTest.takeOff(shell(house));
+        Map<String, Double> halves = AnyAngleTest.takeOff(ShellBuilder.build(house(house, Halves.of(body(house)))));
+        whole.keySet().removeIf(what -> what.endsWith("number"));
+        halves.keySet().removeIf(what -> what.endsWith("number"));
+        AnyAngleTest.assertSame(whole, halves, NODES, house);
+    }
+
+    /** Whether half of each side is longer than walls are thick. */
+    private static boolean wide(ImmutableList<Point2> outline) {
+        return outline.zip(outline.drop(1).newWith(outline.getFirst()))
+                .allSatisfy(side -> Math.hypot(
+                                side.getTwo().x() - side.getOne().x(),
+                                side.getTwo().y() - side.getOne().y())
+                        > 1.2);
     }
 
     /** Indoors nothing is open, either; and the rooms are what the inner faces enclose. */

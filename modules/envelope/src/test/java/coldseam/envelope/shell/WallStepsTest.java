@@ -8,6 +8,7 @@ import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Point2;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
 import org.junit.jupiter.api.Test;
 
 /** Walls of another thickness flush indoors: the step outdoors is a junction of both, and no surface of its own. */
@@ -86,6 +87,27 @@ class WallStepsTest {
             assertEquals(6.7, step.externalLength(), ROUND_OFF, side.name());
         }
         assertEquals(1, edges(shell, JunctionKind.WALL_TO_TERRACE).size());
+    }
+
+    /** The same from the other end: what the longer wall has beyond the shorter begins before its step, not after it. */
+    @Test
+    void aStepIsAsLongIndoorsWhicheverEndItsWallsShare() {
+        MutableList<Double> inside = Lists.mutable.empty();
+        for (double west : new double[] {0, 4}) {
+            Shell shell = build(
+                    ground(Houses.rectangle(0, 0, 10, 8), "wall", "wall", "wall", "wall"),
+                    Houses.storey("upper floor", Houses.rectangle(west, 0, 6, 8), 2.8, "thin"));
+            for (Side side : Lists.immutable.of(Side.SOUTH, Side.NORTH)) {
+                Edge step = edges(shell, JunctionKind.WALL_CHANGE_AT_FLOOR)
+                        .detect(each -> each.first().side() == side);
+                assertEquals(6.7, step.externalLength(), ROUND_OFF);
+                inside.add(step.internalLength());
+            }
+        }
+        for (double each : inside) {
+            assertEquals(inside.getFirst(), each, ROUND_OFF);
+            assertTrue(each > 6 && each < 6.7);
+        }
     }
 
     /** Walls of one build-up a hair out of line meet in a floor; half a hair more than that, in a step of their own. */
