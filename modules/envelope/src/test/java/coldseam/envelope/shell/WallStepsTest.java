@@ -106,7 +106,7 @@ class WallStepsTest {
         }
         for (double each : inside) {
             assertEquals(inside.getFirst(), each, ROUND_OFF);
-            assertTrue(each > 6 && each < 6.7);
+            assertEquals(6, each, ROUND_OFF);
         }
     }
 

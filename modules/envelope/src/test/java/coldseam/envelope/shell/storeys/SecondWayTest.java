@@ -48,12 +48,24 @@ class SecondWayTest {
                 // Beside slopes a section is held less closely.
                 double by = facet.name().startsWith("gable") || facet.name().endsWith("cheek") ? 0.5 : 0.05;
                 refused(storeys, others.newWith(moved(facet, by)), facet, "moved");
+                // Which encloses nothing and leaves nothing open, but is twice as long.
+                Facet back = facet.withOutline(facet.outline().toReversed());
+                if (facet.name().matches("(?!wall beside).*wall.*")
+                        && high(facet) > 1.5 * Vertex.PER_METRE
+                        && by < 0.1) {
+                    refused(storeys, facets.newWith(facet).newWith(back), facet, "with a slit before it");
+                }
             }
         }
     }
 
     private static boolean upright(Facet facet) {
         return Math.abs(facet.normal().z()) < 1e-6 && facet.doubleArea().length() > Vertex.PER_METRE * Vertex.PER_METRE;
+    }
+
+    private static long high(Facet facet) {
+        return facet.outline().collectLong(Vertex::z).max()
+                - facet.outline().collectLong(Vertex::z).min();
     }
 
     private static Facet moved(Facet facet, double by) {
