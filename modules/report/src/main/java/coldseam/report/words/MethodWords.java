@@ -71,7 +71,8 @@ public final class MethodWords {
                                 + " unless the house file says otherwise. The weakest path is a way through the section as"
                                 + " drawn; the least resistance may be up to one per cent lower. Air, water and"
                                 + " vapour control at a junction are what its detail says, not what was found on site.",
-                        "Loss against the best option: the option of the catalogue with an unbroken pen line and the least psi for the"
+                        "Loss against the best option: of those of the catalogue of which least would be found (an unbroken pen line, unbroken"
+                                + " lines of air, water and vapour, limits kept) the one with the least psi for the"
                                 + " same layers. Options that are neither built nor the best are bounded ten times as wide: within a"
                                 + " thousandth of their coupling, a point's within a ten-thousandth.")
                 .newWithAll(audit.notes().collect(note -> words(note, units)))
