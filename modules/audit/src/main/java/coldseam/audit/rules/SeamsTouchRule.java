@@ -7,6 +7,7 @@ import coldseam.audit.Subject;
 import coldseam.audit.Touching;
 import coldseam.audit.Touching.Pair;
 import coldseam.audit.Value;
+import coldseam.envelope.JunctionKind;
 import coldseam.files.quantity.Dimension;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
@@ -22,8 +23,10 @@ public final class SeamsTouchRule implements Rule {
      * @param distance m, the least
      * @param decay m, in which a disturbance falls to 1/e along the surface; zero where no layers say so
      * @param length m, of all pairs
+     * @param deckBelowFloor whether a deck before the wall ends just below a floor behind it
      */
-    public record Found(String surface, int pairs, double distance, double decay, double length) implements Evidence {
+    public record Found(String surface, int pairs, double distance, double decay, double length, boolean deckBelowFloor)
+            implements Evidence {
         @Override
         public ImmutableList<Value> values() {
             return Lists.immutable.of(
@@ -44,13 +47,23 @@ public final class SeamsTouchRule implements Rule {
                 .collect(this::draft);
     }
 
+    private static boolean deckBelowFloor(Pair pair) {
+        return isDeckBelowFloor(pair.one(), pair.other()) || isDeckBelowFloor(pair.other(), pair.one());
+    }
+
+    private static boolean isDeckBelowFloor(JunctionRow deck, JunctionRow floor) {
+        return deck.edge().kind() == JunctionKind.WALL_TO_TERRACE
+                && floor.edge().kind().storeyFloor().isPresent();
+    }
+
     private Draft draft(Touching touching) {
         Found found = new Found(
                 touching.surface().name(),
                 touching.pairs().size(),
                 touching.pairs().collectDouble(Pair::distance).min(),
                 touching.decay(),
-                touching.pairs().sumOfDouble(Pair::length));
+                touching.pairs().sumOfDouble(Pair::length),
+                touching.pairs().anySatisfy(SeamsTouchRule::deckBelowFloor));
         return new Draft(
                 this,
                 "touch " + found.surface(),

@@ -10,9 +10,15 @@ import coldseam.audit.Finding;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.Subject;
 import coldseam.audit.Value;
+import coldseam.audit.engine.Sample;
+import coldseam.audit.engine.Sample.Made;
 import coldseam.conduction.Interval;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.shell.Surface;
 import coldseam.files.quantity.Dimension;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -188,6 +194,29 @@ class RuleEvidenceTest {
                 RuleHouses.windows("jamb-frame-in", "head-frame-in").findings().isEmpty());
         // What draws no frame, as a section by hand, is not held to another.
         assertTrue(RuleHouses.windows("jamb-frame-in", "head-good").findings().isEmpty());
+    }
+
+    /** A deck that ends below the floor behind it is told where to end instead. */
+    @Test
+    void aDeckBelowTheFloorIsToldApart() throws IOException {
+        String house = Files.readString(
+                Path.of(System.getProperty("coldseam.root"), "fixtures/houses/shapes/deck-on-a-wing.yaml"));
+        for (boolean below : new boolean[] {false, true}) {
+            // Its U is not asked here, and known by hand for roofs alone.
+            String known = house.replace("assembly: deck", "assembly: roof").replace("sill: 50 mm", "sill: 90 mm");
+            Audit audit = Sample.audit(
+                    below ? known.replace("height: 2.658 m", "height: 2.55 m").replace(", sill: 90 mm", "") : known,
+                    Lists.immutable.of(
+                            Made.good("wall-to-terrace-kerb", JunctionKind.WALL_TO_TERRACE),
+                            Made.good("intermediate-floor-board-passes", JunctionKind.INTERMEDIATE_FLOOR)));
+            assertEquals(
+                    below,
+                    audit.findings()
+                            .flatCollect(Finding::breaches)
+                            .collect(Breach::evidence)
+                            .selectInstancesOf(SeamsTouchRule.Found.class)
+                            .anySatisfy(SeamsTouchRule.Found::deckBelowFloor));
+        }
     }
 
     @Test

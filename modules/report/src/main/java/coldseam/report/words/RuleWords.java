@@ -312,7 +312,10 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                             found.decay() > 0
                                     ? ", a third of it still " + say.say(found.decay(), Dimension.LENGTH) + " away"
                                     : ""),
-                    (found, say) -> "move them apart, make them one, or draw both in one section by hand"),
+                    (found, say) -> found.deckBelowFloor()
+                            ? "let the deck's layers end at the floor's height or above it, which makes the two one seam, move them"
+                                    + " apart, or draw both in one section by hand"
+                            : "move them apart, make them one, or draw both in one section by hand"),
             new RuleWords<>(
                     "surface-pierced",
                     SurfacePiercedRule.Found.class,
