@@ -4,9 +4,11 @@ import coldseam.audit.Audit;
 import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
 import coldseam.files.quantity.UnitSystem;
-import coldseam.junctions.catalogue.CatalogueFile;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -17,6 +19,10 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param workshop remembers what it has solved
  */
 record Watch(Path house, Workshop workshop, UnitSystem units, Terminal terminal, boolean verbose) {
+
+    /** A file's name as a value in YAML or JSON. */
+    private static final Pattern NAMED =
+            Pattern.compile("[^-\\s,:{}\\[\\]\"'#<>|?*][^\\n,:{}\\[\\]\"'#<>|?*]*?\\.(?:yaml|yml|json)\\b");
 
     /** Waits for a change of files. */
     interface Waiting {
@@ -34,22 +40,15 @@ record Watch(Path house, Workshop workshop, UnitSystem units, Terminal terminal,
      */
     int run(Waiting waiting) {
         Optional<Audit> last = Optional.empty();
-        ImmutableList<Path> files = Lists.immutable.of(house);
+        ImmutableList<Path> files;
         String state;
         Exit exit;
         do {
             // Before the files are read: what is saved meanwhile is read next.
+            files = files();
             state = waiting.state(files);
             try {
-                HouseAudit ready = HouseAudit.of(house, workshop);
-                ImmutableList<Path> read = Lists.immutable
-                        .of(house)
-                        .newWithAll(CatalogueFile.own(ready.catalogue()).collect(house::resolveSibling));
-                if (!read.equals(files)) {
-                    files = read;
-                    state = waiting.state(files);
-                }
-                Audit audit = audited(ready);
+                Audit audit = audited(HouseAudit.of(house, workshop));
                 VerdictText text = new VerdictText(audit, units);
                 last.map(text::since).orElseGet(text::full).forEach(terminal.out()::println);
                 exit = Exit.of(audit);
@@ -62,6 +61,20 @@ record Watch(Path house, Workshop workshop, UnitSystem units, Terminal terminal,
             terminal.flush();
         } while (waiting.saved(files, state));
         return exit.code();
+    }
+
+    /** The house's file and those beside it that its text names, whether they are there and can be read or not. */
+    private ImmutableList<Path> files() {
+        try {
+            return Lists.immutable
+                    .of(house)
+                    .newWithAll(Lists.immutable.fromStream(NAMED.matcher(Files.readString(house))
+                            .results()
+                            .map(name -> house.resolveSibling(name.group()))
+                            .distinct()));
+        } catch (IOException gone) {
+            return Lists.immutable.of(house);
+        }
     }
 
     private Audit audited(HouseAudit ready) {

@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import org.eclipse.collections.api.factory.Lists;
@@ -90,6 +91,37 @@ class WatchTest {
                 .lines()
                 .forEach(line -> assertTrue(
                         line.startsWith("Waiting") || line.codePointCount(0, line.length()) <= Terminal.WIDTH, line));
+    }
+
+    /** Remembers what was waited for. */
+    private record Looking(List<ImmutableList<Path>> at) implements Watch.Waiting {
+        @Override
+        public String state(ImmutableList<Path> files) {
+            at.add(files);
+            return "";
+        }
+
+        @Override
+        public boolean saved(ImmutableList<Path> files, String state) {
+            return false;
+        }
+    }
+
+    /** A detail of the house's own that has a fault, or is not there yet: it will be saved, not the house. */
+    @Test
+    void waitsForDetailsThatCannotBeRead() throws IOException {
+        Path broken = Files.writeString(folder.resolve("my corner.yaml"), "detail: [");
+        Path file = Files.writeString(
+                folder.resolve("box.yaml"),
+                box() + "junctions:\n- {kinds: [outside corner], detail: my corner.yaml}\n"
+                        + "corners:\n- \"later.yml\"\n- ./deep/last.json # like the first.yaml\n");
+        Looking looking = new Looking(new ArrayList<>());
+        StringWriter err = new StringWriter();
+        int code =
+                new Watch(file, Bench.SHARED, UnitSystem.SI, Terminal.of(new StringWriter(), err), false).run(looking);
+        assertEquals(Exit.REFUSED.code(), code);
+        assertTrue(looking.at().get(0).containsAll(List.of(file, broken, folder.resolve("later.yml"))), err::toString);
+        assertTrue(looking.at().get(0).contains(file.resolveSibling("./deep/last.json")), looking::toString);
     }
 
     /** Phases are of one run: an option that would be passed over in silence is refused. */
