@@ -107,8 +107,12 @@ class ShellTruthsTest {
             assertEquals(0, height(first, edge.from()), NODES, name);
             assertEquals(0, height(first, edge.to()), NODES, name);
             Surface second = edge.second().orElseThrow();
-            assertEquals(0, height(second, edge.from()), NODES, name);
-            assertEquals(0, height(second, edge.to()), NODES, name);
+            // Beside a jog of floors or decks the edge runs on the first one's outer face; indoors both are one plane.
+            double jog = edge.angle() == 180 && Math.abs(first.normal().z()) > 0.999
+                    ? thickness(first) - thickness(second)
+                    : 0;
+            assertEquals(jog, height(second, edge.from()), NODES, name);
+            assertEquals(jog, height(second, edge.to()), NODES, name);
             double angle = Math.toRadians(edge.angle());
             assertEquals(-Math.cos(angle), Vectors.dot(first.normal(), second.normal()), 1e-5, name);
             if (edge.angle() != 180) {

@@ -19,13 +19,16 @@ import org.eclipse.collections.api.list.MutableList;
  * All junctions between facets.
  *
  * <p>A step between two outer planes is a strip with two long edges, but one junction: a change of wall thickness from the
- * wall on its one side to the wall on its other. What is no longer than the house's widest step, such as the step's ends,
- * belongs to the corner it lies in and is no junction.
+ * wall on its one side to the wall on its other; a jog of floors, decks or flat roofs of unequal thickness likewise. What is no
+ * longer than the house's widest step, such as the step's ends, belongs to the corner it lies in and is no junction.
  */
 public final class Joints {
 
     /** m, by which snapping may move a corner: lengths that differ by less are alike. */
     private static final double ROUNDING = 3e-4;
+
+    /** z of a unit normal. */
+    private static final double LEVEL = 0.999;
 
     private final FacetMesh mesh;
     private final InnerPlanes planes;
@@ -63,8 +66,7 @@ public final class Joints {
             }
             if (a.step() != b.step()) {
                 boolean turn = a.step();
-                Facet wall = turn ? b : a;
-                if (wall.use() == Body.Use.WALL) {
+                if (stepped(turn ? other : one, turn ? one : other)) {
                     atSteps.add(
                             turn
                                     ? joint(JunctionKind.WALL_THICKNESS_CHANGE, other, one, line.b(), line.a())
@@ -82,6 +84,13 @@ public final class Joints {
         MutableList<Joint> joints = merge(pieces, whole::get);
         joints.addAllIterable(overSteps(merge(atSteps.collect(this::ofWholeStep), facet -> facet)));
         return joints.sortThisBy(joint -> joint.kind().ordinal()).toImmutable();
+    }
+
+    /** Whether a step parts a facet from its like: a wall, or a level face beside a jog of level faces. */
+    private boolean stepped(int face, int step) {
+        return mesh.facets().get(face).use() == Body.Use.WALL
+                || Math.abs(planes.normal(face).z()) > LEVEL
+                        && Math.abs(planes.normal(step).z()) < 1 - LEVEL;
     }
 
     /** The same joint, its step named by the first of all step facets that run on from one another in one plane. */
@@ -210,7 +219,7 @@ public final class Joints {
                     && other.first() != edge.first()
                     && planes.alike(edge.first(), other.first())
                     && opposite(edge, other));
-            if (across.isEmpty()) {
+            if (across.isEmpty() && mesh.facets().get(edge.first()).use() == Body.Use.WALL) {
                 joints.add(edge);
             }
             across.select(other -> before(edge, other))
@@ -231,7 +240,7 @@ public final class Joints {
         boolean hair = a.assembly().equals(b.assembly()) && apart(edge, other) <= StepZones.HAIR;
         boolean party =
                 a.exposure().kind() == Exposure.Kind.PARTY && b.exposure().kind() == Exposure.Kind.PARTY;
-        if (hair || party) {
+        if (hair || party || a.use() != Body.Use.WALL) {
             return found;
         }
         return Optional.of(found.orElseGet(
