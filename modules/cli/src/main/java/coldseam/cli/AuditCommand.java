@@ -3,6 +3,7 @@ package coldseam.cli;
 import coldseam.audit.Audit;
 import coldseam.audit.house.Workshop;
 import coldseam.files.AtomicFiles;
+import coldseam.junctions.Keeping;
 import coldseam.report.AuditCsv;
 import coldseam.report.AuditJson;
 import coldseam.report.PdfReport;
@@ -84,8 +85,8 @@ final class AuditCommand implements Callable<Integer> {
     }
 
     /** With the documents in the order in which they are written. */
-    private Told told(Audit audit) {
-        MutableList<byte[]> documents = Lists.mutable.of(PdfReport.bytes(audit, options.units(), pages.paper));
+    private Told told(Audit audit, Keeping drawn) {
+        MutableList<byte[]> documents = Lists.mutable.of(PdfReport.bytes(audit, options.units(), pages.paper, drawn));
         json.ifPresent(path -> documents.add(Told.bytes(AuditJson.text(audit))));
         csv.ifPresent(path -> {
             for (AuditCsv table : AuditCsv.values()) {

@@ -7,6 +7,7 @@ import coldseam.audit.house.HouseAudit;
 import coldseam.audit.house.Workshop;
 import coldseam.conduction.Budget;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.Keeping;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.store.KeptFolder;
 import coldseam.junctions.store.RunStore;
@@ -67,7 +68,7 @@ final class HouseOptions {
      *
      * @param timings hears of each phase
      * @param asked what decides beside the house what is told
-     * @param telling everything that is printed and written of an audit
+     * @param telling everything that is printed and written of an audit, with what earlier runs drew
      * @throws coldseam.files.FileFaultException with every fault of the file, or of the shape it describes
      * @throws RefusedException where options contradict each other
      */
@@ -76,7 +77,7 @@ final class HouseOptions {
             Terminal terminal,
             Timings timings,
             ImmutableList<String> asked,
-            Function<Audit, Told> telling) {
+            BiFunction<Audit, Keeping, Told> telling) {
         timings.begin("look up");
         Optional<KeptFolder> kept = kept();
         Optional<RunStore> before = kept.flatMap(folder -> workshop.identity()
@@ -94,7 +95,7 @@ final class HouseOptions {
             timings.begin("plan");
             Audit audit = ready.compute(new Timed(lines, timings), () -> false);
             timings.begin("documents");
-            Told told = telling.apply(audit);
+            Told told = telling.apply(audit, shop.results());
             before.ifPresent(run -> run.keep(audit.inputDigest(), CatalogueFile.own(ready.catalogue()), told.write()));
             return told;
         });

@@ -14,6 +14,7 @@ import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.KnownNames;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.Keeping;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.compute.BridgeComputers;
@@ -55,8 +56,8 @@ final class Bench implements Workshop {
 
     static Bench narrow(SectionSolving sections, BodySolving bodies) {
         return new Bench(
-                BridgeComputers.computer(Accuracy.standard(), sections, bodies, WeakestPaths::of),
-                new VertexComputer(BodySolver.STANDARD, bodies, sections, MaterialLibrary::named));
+                BridgeComputers.computer(Accuracy.standard(), sections, bodies, WeakestPaths::of, Keeping.NOTHING),
+                new VertexComputer(BodySolver.STANDARD, bodies, sections, Keeping.NOTHING, MaterialLibrary::named));
     }
 
     static Solution once(Section section, Accuracy accuracy) {
@@ -73,7 +74,8 @@ final class Bench implements Workshop {
                 accuracy,
                 (section, asked) -> Conduction.solve(section, wider(asked, wider)),
                 (body, asked) -> BodySolver.solve(body, wider(asked, wider)),
-                WeakestPaths::of);
+                WeakestPaths::of,
+                Keeping.NOTHING);
     }
 
     static VertexComputing corners(Accuracy accuracy, double wider, BodySolving bodies) {
@@ -81,6 +83,7 @@ final class Bench implements Workshop {
                 accuracy,
                 (body, asked) -> bodies.solve(body, wider(asked, wider)),
                 Conduction::solve,
+                Keeping.NOTHING,
                 MaterialLibrary::named);
     }
 

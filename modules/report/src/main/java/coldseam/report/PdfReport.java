@@ -2,6 +2,7 @@ package coldseam.report;
 
 import coldseam.audit.Audit;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.Keeping;
 import coldseam.report.pages.Assemblies;
 import coldseam.report.pages.BridgeSheets;
 import coldseam.report.pages.Cover;
@@ -34,6 +35,15 @@ public final class PdfReport {
 
     /** The report's bytes. */
     public static byte[] bytes(Audit audit, UnitSystem units, Paper paper) {
+        return bytes(audit, units, paper, Keeping.NOTHING);
+    }
+
+    /**
+     * The report's bytes.
+     *
+     * @param keeping what earlier runs drew; they are the same without
+     */
+    public static byte[] bytes(Audit audit, UnitSystem units, Paper paper, Keeping keeping) {
         String tool = "coldseam " + audit.version();
         DocumentInfo info = new DocumentInfo(
                 "Continuous insulation audit: " + audit.house().name(),
@@ -41,7 +51,7 @@ public final class PdfReport {
                 tool,
                 "insulation continuity, thermal bridges, " + audit.inputDigest(),
                 identity(audit, units, paper));
-        try (Flow flow = new Flow(paper, info)) {
+        try (Flow flow = new Flow(paper, info, keeping)) {
             Page page = new Page(audit, flow, new Print(units));
             Cover cover = new Cover();
             cover.write(page);

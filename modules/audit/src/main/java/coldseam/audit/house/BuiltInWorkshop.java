@@ -11,6 +11,8 @@ import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.KnownNames;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.Keeping;
+import coldseam.junctions.Once;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
@@ -20,6 +22,7 @@ import coldseam.junctions.path.WeakestPaths;
 import coldseam.junctions.store.BodyStore;
 import coldseam.junctions.store.KeptFolder;
 import coldseam.junctions.store.PathStore;
+import coldseam.junctions.store.ResultStore;
 import coldseam.junctions.store.RunStore;
 import coldseam.junctions.store.SolutionStore;
 import coldseam.junctions.vertex.VertexComputer;
@@ -31,11 +34,12 @@ import java.util.function.Supplier;
 /** The catalogue that comes with the tool, details of files beside the house file, and the conduction core. */
 public final class BuiltInWorkshop implements Workshop {
 
-    private final Supplier<Optional<String>> identity;
+    private final Once<String, Optional<String>> identity;
     private final Budget budget;
     private final Optional<KeptFolder> folder;
     private final BridgeComputer computer;
     private final VertexComputing vertices;
+    private final Keeping results;
 
     /** Keeping what it solves in memory only, within what this JVM's memory allows. */
     public BuiltInWorkshop() {
@@ -44,10 +48,10 @@ public final class BuiltInWorkshop implements Workshop {
 
     /** @param identity what tells its answers from those of another build; empty where nothing does */
     public BuiltInWorkshop(Supplier<Optional<String>> identity) {
-        this(identity, Budget.ofThisJvm(), Optional.empty());
+        this(new Once<>(nothing -> identity.get()), Budget.ofThisJvm(), Optional.empty());
     }
 
-    private BuiltInWorkshop(Supplier<Optional<String>> identity, Budget budget, Optional<KeptFolder> folder) {
+    private BuiltInWorkshop(Once<String, Optional<String>> identity, Budget budget, Optional<KeptFolder> folder) {
         this.identity = identity;
         this.budget = budget;
         this.folder = folder;
@@ -59,8 +63,11 @@ public final class BuiltInWorkshop implements Workshop {
                 folder.<BodySolving>map(each -> new BodyStore(each, bodies)).orElse(bodies);
         PathFinding ofPaths = folder.<PathFinding>map(each -> new PathStore(each, WeakestPaths::of))
                 .orElse(WeakestPaths::of);
-        this.computer = BridgeComputers.computer(Accuracy.standard(), ofSections, ofBodies, ofPaths);
-        this.vertices = new VertexComputer(BodySolver.STANDARD, ofBodies, ofSections, MaterialLibrary::named);
+        this.results = folder.<Keeping>flatMap(
+                        each -> identity().map(tool -> new ResultStore(each, tool, ofSections, ofBodies)))
+                .orElse(Keeping.NOTHING);
+        this.computer = BridgeComputers.computer(Accuracy.standard(), ofSections, ofBodies, ofPaths, results);
+        this.vertices = new VertexComputer(BodySolver.STANDARD, ofBodies, ofSections, results, MaterialLibrary::named);
     }
 
     @Override
@@ -89,8 +96,13 @@ public final class BuiltInWorkshop implements Workshop {
     }
 
     @Override
+    public Keeping results() {
+        return results;
+    }
+
+    @Override
     public Optional<String> identity() {
-        return identity.get();
+        return identity.answer("");
     }
 
     @Override

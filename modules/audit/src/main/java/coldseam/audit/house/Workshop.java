@@ -6,6 +6,7 @@ import coldseam.envelope.House;
 import coldseam.envelope.PointKind;
 import coldseam.files.KnownNames;
 import coldseam.junctions.BridgeComputer;
+import coldseam.junctions.Keeping;
 import coldseam.junctions.catalogue.Catalogue;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.store.KeptFolder;
@@ -47,6 +48,11 @@ public interface Workshop {
     /** The same, keeping what it solves in a folder for later runs. */
     default Workshop keepingIn(KeptFolder folder) {
         return this;
+    }
+
+    /** What earlier runs computed or drew, whole; nothing where nothing is kept, or nothing tells whose it is. */
+    default Keeping results() {
+        return Keeping.NOTHING;
     }
 
     /** What tells its answers from those of any other, of another build too; empty where nothing does, such as in a test. */

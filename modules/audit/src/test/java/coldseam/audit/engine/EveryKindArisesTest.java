@@ -11,6 +11,7 @@ import coldseam.files.SameNames;
 import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.Keeping;
 import coldseam.junctions.compute.BridgeComputers;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.path.WeakestPaths;
@@ -105,7 +106,8 @@ class EveryKindArisesTest {
             (body, accuracy) -> {
                 throw new Drawn();
             },
-            WeakestPaths::of);
+            WeakestPaths::of,
+            Keeping.NOTHING);
 
     @TempDir
     Path folder;

@@ -128,7 +128,7 @@ final class BodyLevel {
     }
 
     /** @param ambient °C of each part */
-    BodyField field(double[] ambient) {
+    GridField field(double[] ambient) {
         double[] values = new double[temperature.n];
         java.util.Arrays.fill(values, ambient[0]);
         for (int r = 0; r < u.length; r++) {
@@ -136,6 +136,6 @@ final class BodyLevel {
                 values[i] += (ambient[r + 1] - ambient[0]) * u[r][i];
             }
         }
-        return new BodyField(grid, temperature, values);
+        return new GridField(grid, temperature, values);
     }
 }

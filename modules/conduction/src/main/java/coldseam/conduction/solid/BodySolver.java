@@ -126,7 +126,7 @@ public final class BodySolver {
             if (narrow) {
                 level.polish();
             }
-            BodyField field = level.field(ambient());
+            GridField field = level.field(ambient());
             lowest = field.lowest(lowest);
             probes = field.probes(probes);
             if (narrow && step < MOST_LEVELS) {
@@ -148,7 +148,7 @@ public final class BodySolver {
 
     private BodySolution solution(
             BodyLevel level,
-            BodyField field,
+            GridField field,
             ImmutableList<SurfaceTemperature<Place>> lowest,
             ImmutableList<ProbeTemperature> probes,
             boolean met,
@@ -268,13 +268,13 @@ public final class BodySolver {
     }
 
     /** The mean surface temperature is the air's less the flow's density times the resistance. */
-    private ImmutableList<BodySolution.PatchTemperature> patches(HeatFlowForm form, BodyField field) {
+    private ImmutableList<BodySolution.PatchTemperature> patches(HeatFlowForm form, GridField field) {
         int environments = body.environments().size();
         return body.patches().collectWithIndex((patch, i) -> {
             double[] alone = new double[painted.parts];
             alone[environments + i] = 1;
             Interval flow = form.between(alone, ambient());
-            BodyField.Surfaces surfaces = field.surfaces(environments + i);
+            GridField.Surfaces surfaces = field.surfaces(environments + i);
             return new BodySolution.PatchTemperature(
                     patch.name(),
                     flow.times(-surfaces.resistance() / surfaces.area()).plus(ambient()[environments + i]),

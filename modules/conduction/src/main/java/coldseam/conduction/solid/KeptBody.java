@@ -13,6 +13,7 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -27,6 +28,18 @@ public final class KeptBody {
 
     /** The bytes of a solution. */
     public static byte[] write(BodySolution solution) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (DataOutputStream to = new DataOutputStream(bytes)) {
+            to.write(numbers(solution));
+            solution.field().write(to);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return bytes.toByteArray();
+    }
+
+    /** The bytes of a solution without its field. */
+    public static byte[] numbers(BodySolution solution) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (DataOutputStream to = new DataOutputStream(bytes)) {
             for (Coupling each : solution.couplings()) {
@@ -58,7 +71,11 @@ public final class KeptBody {
             for (String note : solution.notes()) {
                 to.writeUTF(note);
             }
-            solution.field().write(to);
+            double[] energies = solution.field().energies();
+            to.writeInt(energies.length);
+            for (double each : energies) {
+                to.writeDouble(each);
+            }
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
@@ -81,6 +98,18 @@ public final class KeptBody {
      * @param accuracy that was asked
      */
     public static BodySolution read(byte[] bytes, SolidBody body, Accuracy accuracy) {
+        return read(bytes, body, accuracy, packed -> GridField.unpacked(packed, body));
+    }
+
+    /**
+     * The solution that was written.
+     *
+     * @param body that was solved
+     * @param accuracy that was asked
+     * @param field of what follows the numbers
+     */
+    public static BodySolution read(
+            byte[] bytes, SolidBody body, Accuracy accuracy, Function<byte[], BodyField> field) {
         try (DataInputStream from = new DataInputStream(new ByteArrayInputStream(bytes))) {
             ImmutableList<String> names = body.environments().collect(BodyEnvironment::name);
             MutableList<Coupling> couplings = Lists.mutable.empty();
@@ -115,6 +144,10 @@ public final class KeptBody {
             for (int left = from.readInt(); left > 0; left--) {
                 notes.add(from.readUTF());
             }
+            double[] energies = new double[from.readInt()];
+            for (int i = 0; i < energies.length; i++) {
+                energies[i] = from.readDouble();
+            }
             Outcome outcome = unsure > 0
                     ? new Outcome.ColdestUnsure(
                             accuracy.relativeWidth(), got, unsure, Outcome.ColdestUnsure.End.ALLOWED)
@@ -128,7 +161,7 @@ public final class KeptBody {
                     surfaces.toImmutable(),
                     probes.toImmutable(),
                     patches.toImmutable(),
-                    BodyField.read(from, body),
+                    new KeptBodyField(energies, from.readAllBytes(), field),
                     accuracy,
                     outcome,
                     unknowns,

@@ -16,6 +16,7 @@ import coldseam.junctions.BridgeComputer;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.Keeping;
 import coldseam.junctions.PenLine;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.PointSetup;
@@ -69,7 +70,7 @@ public final class BridgeComputers {
 
     /** A computer that solves to an accuracy and remembers what it has solved; safe to use from several threads. */
     public static BridgeComputer computer(Accuracy accuracy) {
-        return computer(accuracy, Conduction::solve, BodySolver::solve, WeakestPaths::of);
+        return computer(accuracy, Conduction::solve, BodySolver::solve, WeakestPaths::of, Keeping.NOTHING);
     }
 
     /** A computer that also keeps what it has solved in a folder, for later runs; any number of runs may share it at once. */
@@ -78,13 +79,14 @@ public final class BridgeComputers {
                 accuracy,
                 new SolutionStore(folder, Conduction::solve),
                 new BodyStore(folder, BodySolver::solve),
-                new PathStore(folder, WeakestPaths::of));
+                new PathStore(folder, WeakestPaths::of),
+                Keeping.NOTHING);
     }
 
-    /** A computer that remembers what some solvers have solved and a search has found. */
+    /** A computer that remembers what some solvers have solved and a search has found, and what was kept of both together. */
     public static BridgeComputer computer(
-            Accuracy accuracy, SectionSolving sections, BodySolving bodies, PathFinding paths) {
-        return new RememberingComputer(accuracy, sections, bodies, paths, MaterialLibrary::named);
+            Accuracy accuracy, SectionSolving sections, BodySolving bodies, PathFinding paths, Keeping keeping) {
+        return new RememberingComputer(accuracy, sections, bodies, paths, keeping, MaterialLibrary::named);
     }
 
     /** Computes a point's detail from the start. */

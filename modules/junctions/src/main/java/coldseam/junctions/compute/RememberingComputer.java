@@ -8,14 +8,17 @@ import coldseam.junctions.BridgeResult;
 import coldseam.junctions.BridgeSetup;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.Keeping;
 import coldseam.junctions.Once;
 import coldseam.junctions.PointResult;
 import coldseam.junctions.PointSetup;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.detail.Detail;
+import coldseam.junctions.detail.PointDrawing;
 import coldseam.junctions.path.PathFinding;
 import java.util.Optional;
 import java.util.function.Function;
+import org.eclipse.collections.api.factory.Lists;
 
 /** Answers equal questions once. Equal means equal content: two files with the same text are one detail. */
 final class RememberingComputer implements BridgeComputer {
@@ -24,6 +27,7 @@ final class RememberingComputer implements BridgeComputer {
     private final SectionSolving solving;
     private final BodySolving bodies;
     private final PathFinding paths;
+    private final Keeping keeping;
     private final Function<String, Optional<Material>> library;
     private final Once<Question, BridgeResult> answers = new Once<>(this::computed);
     private final BridgeComputer comparing;
@@ -35,15 +39,18 @@ final class RememberingComputer implements BridgeComputer {
             SectionSolving solving,
             BodySolving bodies,
             PathFinding paths,
+            Keeping keeping,
             Function<String, Optional<Material>> library) {
         this.accuracy = accuracy;
         this.solving = solving;
         this.bodies = bodies;
         this.paths = paths;
+        this.keeping = keeping;
         this.library = library;
         Accuracy wider = BridgeComputers.comparing(accuracy);
-        this.comparing =
-                wider.equals(accuracy) ? this : new RememberingComputer(wider, solving, bodies, paths, library);
+        this.comparing = wider.equals(accuracy)
+                ? this
+                : new RememberingComputer(wider, solving, bodies, paths, keeping, library);
     }
 
     @Override
@@ -63,6 +70,15 @@ final class RememberingComputer implements BridgeComputer {
     }
 
     private BridgeResult computed(Question question) {
+        // The picture of a point of boxes is a cut through its body, which is kept.
+        return question.detail.drawing() instanceof PointDrawing point && !point.isRound()
+                ? fromTheStart(question)
+                : (BridgeResult)
+                        keeping.answer(Lists.immutable.of(question.detail, (Record) question.setup, accuracy), () ->
+                                (Record) fromTheStart(question));
+    }
+
+    private BridgeResult fromTheStart(Question question) {
         return question.setup instanceof JunctionSetup junction
                 ? BridgeComputers.compute(question.detail, junction, accuracy, solving, paths, library)
                 : BridgeComputers.compute(question.detail, (PointSetup) question.setup, accuracy, solving, bodies);

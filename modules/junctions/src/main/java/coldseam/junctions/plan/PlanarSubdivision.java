@@ -28,17 +28,17 @@ import org.locationtech.jts.noding.snap.SnappingNoder;
  * section 2.2, from memory), a hole's circuit with the smallest circuit of the same polygon around it.
  *
  * <p>Cost: for n outlines and e edges, n·e tests of a point against a box, few of them against an outline.
+ *
+ * @param faces in the order of their polygons
+ * @param edges each once; none between two parts of one face
  */
-public final class PlanarSubdivision {
+public record PlanarSubdivision(ImmutableList<Face> faces, ImmutableList<Edge> edges) {
 
     /** No face: nothing is painted there. */
     public static final int NOTHING = -1;
 
     /** m; corners and sides nearer than this are one. */
     private static final double TOUCHING = 3e-7;
-
-    private final ImmutableList<Face> faces;
-    private final ImmutableList<Edge> edges;
 
     /**
      * A connected part of what is seen of one polygon.
@@ -75,11 +75,6 @@ public final class PlanarSubdivision {
         }
     }
 
-    private PlanarSubdivision(ImmutableList<Face> faces, ImmutableList<Edge> edges) {
-        this.faces = faces;
-        this.edges = edges;
-    }
-
     /**
      * The subdivision of polygons.
      *
@@ -87,16 +82,6 @@ public final class PlanarSubdivision {
      */
     public static PlanarSubdivision of(ImmutableList<Polygon> outlines) {
         return new Builder(outlines).built();
-    }
-
-    /** In the order of their polygons. */
-    public ImmutableList<Face> faces() {
-        return faces;
-    }
-
-    /** Each once; none between two parts of one face. */
-    public ImmutableList<Edge> edges() {
-        return edges;
     }
 
     /** The face at a place, or {@link #NOTHING}; on an edge, one of the faces beside it. */

@@ -6,27 +6,76 @@ import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
 
 /**
- * A section as it is drawn: kept from where it was composed, for whoever draws it or follows a layer through it.
- *
- * @param pieces in painting order
- * @param fills what the regions of the section that is solved are, in their order
- * @param seen of their outlines
- * @param ends where the section stops and the house goes on
+ * A section as it is drawn: kept from where it was composed, for whoever draws it or follows a layer through it. Of most options
+ * nobody asks it, so one that was kept is unpacked when it is asked for.
  */
-public record SectionPlan(
-        ImmutableList<Piece> pieces,
-        ImmutableList<Fill> fills,
-        PlanarSubdivision seen,
-        ImmutableList<SectionEnd> ends) {
+public final class SectionPlan {
+
+    private Supplier<Drawn> drawing;
+    private Drawn drawn;
+
+    private SectionPlan(Supplier<Drawn> drawing) {
+        this.drawing = drawing;
+    }
 
     /** The plan of pieces. */
     public static SectionPlan of(
             ImmutableList<Piece> pieces, ImmutableList<Fill> fills, ImmutableList<SectionEnd> ends) {
-        return new SectionPlan(pieces, fills, PlanarSubdivision.of(pieces.collect(Piece::outline)), ends);
+        Drawn drawn = new Drawn(pieces, fills, PlanarSubdivision.of(pieces.collect(Piece::outline)), ends);
+        return later(() -> drawn);
+    }
+
+    /** A plan that is asked for once, when somebody asks for it. */
+    public static SectionPlan later(Supplier<Drawn> drawing) {
+        return new SectionPlan(drawing);
+    }
+
+    /**
+     * All of it.
+     *
+     * @param pieces in painting order
+     * @param fills what the regions of the section that is solved are, in their order
+     * @param seen of their outlines
+     * @param ends where the section stops and the house goes on
+     */
+    public record Drawn(
+            ImmutableList<Piece> pieces,
+            ImmutableList<Fill> fills,
+            PlanarSubdivision seen,
+            ImmutableList<SectionEnd> ends) {}
+
+    /** All of it at once. */
+    public synchronized Drawn drawn() {
+        if (drawn == null) {
+            drawn = drawing.get();
+            drawing = null;
+        }
+        return drawn;
+    }
+
+    /** In painting order. */
+    public ImmutableList<Piece> pieces() {
+        return drawn().pieces();
+    }
+
+    /** What the regions of the section that is solved are, in their order. */
+    public ImmutableList<Fill> fills() {
+        return drawn().fills();
+    }
+
+    /** What is seen of their outlines. */
+    public PlanarSubdivision seen() {
+        return drawn().seen();
+    }
+
+    /** Where the section stops and the house goes on. */
+    public ImmutableList<SectionEnd> ends() {
+        return drawn().ends();
     }
 
     /**

@@ -3,6 +3,7 @@ package coldseam.junctions.point;
 import coldseam.conduction.Point;
 import coldseam.conduction.TemperatureField;
 import coldseam.conduction.solid.BodyCut;
+import coldseam.conduction.solid.BodyField;
 import java.util.ArrayDeque;
 import java.util.HashMap;
 import java.util.Map;
@@ -10,11 +11,26 @@ import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
 
-/** The temperatures of a body in a plane, as far as a picture asks for them. */
-record PlaneField(BodyCut cut) implements TemperatureField {
+/** The temperatures of a body in the plane across its second direction through the origin, as far as a picture asks for them. */
+final class PlaneField implements TemperatureField {
 
     /** Ends of pieces closer than a tenth of a micrometre are one. */
     private static final double PER_METRE = 1e7;
+
+    private final BodyField body;
+    private BodyCut cut;
+
+    PlaneField(BodyField body) {
+        this.body = body;
+    }
+
+    /** Made when a picture asks: a kept body's field stays packed until then. */
+    private synchronized BodyCut cut() {
+        if (cut == null) {
+            cut = body.cut(1, 0);
+        }
+        return cut;
+    }
 
     private static UnsupportedOperationException isothermsOnly() {
         return new UnsupportedOperationException("a plane through a body has isotherms only");
@@ -32,7 +48,7 @@ record PlaneField(BodyCut cut) implements TemperatureField {
 
     @Override
     public ImmutableList<ImmutableList<Point>> isotherm(double temperature) {
-        return new Chains(Lists.immutable.withAll(cut.isotherm(temperature)).collect(each ->
+        return new Chains(Lists.immutable.withAll(cut().isotherm(temperature)).collect(each ->
                         new Point[] {new Point(each.x0(), each.y0()), new Point(each.x1(), each.y1())}))
                 .all();
     }

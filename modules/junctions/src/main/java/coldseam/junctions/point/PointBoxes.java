@@ -285,7 +285,7 @@ public record PointBoxes(
                 solution.heatFlows(),
                 Lists.immutable.empty(),
                 Lists.immutable.empty(),
-                new PlaneField(solution.field().cut(1, 0)),
+                new PlaneField(solution.field()),
                 solution.accuracy(),
                 solution.outcome(),
                 solution.unknowns(),

@@ -13,7 +13,7 @@ import java.io.DataOutput;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.Arrays;
+import java.util.function.Function;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
 import java.util.zip.InflaterInputStream;
@@ -27,36 +27,46 @@ final class KeptField implements TemperatureField {
 
     private static final int BUFFER = 1 << 16;
 
-    private final Section section;
+    private final double[] energies;
+    private final Function<byte[], TemperatureField> unpacking;
     private byte[] packed;
     private TemperatureField unpacked;
 
     /**
-     * @param content what {@link #pack} wrote, from a place on
-     * @param section the one that was solved
+     * @param energies of the regions
+     * @param packed what {@link #pack} wrote, or nothing where the field is kept elsewhere
+     * @param unpacking makes the field of it
      */
-    KeptField(byte[] content, int from, Section section) {
-        this.section = section;
-        this.packed = Arrays.copyOfRange(content, from, content.length);
+    KeptField(double[] energies, byte[] packed, Function<byte[], TemperatureField> unpacking) {
+        this.energies = energies;
+        this.packed = packed;
+        this.unpacking = unpacking;
     }
 
     /** Packed as fast as can be: the last tenth of the size costs most of the time. */
-    static void pack(TemperatureField field, ByteArrayOutputStream to) throws IOException {
+    static void pack(TemperatureField field, ByteArrayOutputStream to) {
         try (DataOutputStream out = new DataOutputStream(
                 new BufferedOutputStream(new DeflaterOutputStream(to, new Deflater(Deflater.BEST_SPEED)), BUFFER))) {
             field.write(out);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+    }
+
+    /** What was packed of a section. */
+    static TemperatureField unpacked(byte[] packed, Section section) {
+        try (DataInputStream in = new DataInputStream(
+                new BufferedInputStream(new InflaterInputStream(new ByteArrayInputStream(packed)), BUFFER))) {
+            return Conduction.readField(in, section);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
         }
     }
 
     private synchronized TemperatureField field() {
         if (unpacked == null) {
-            try (DataInputStream in = new DataInputStream(
-                    new BufferedInputStream(new InflaterInputStream(new ByteArrayInputStream(packed)), BUFFER))) {
-                unpacked = Conduction.readField(in, section);
-                packed = null;
-            } catch (IOException impossible) {
-                throw new UncheckedIOException(impossible);
-            }
+            unpacked = unpacking.apply(packed);
+            packed = null;
         }
         return unpacked;
     }
@@ -83,7 +93,7 @@ final class KeptField implements TemperatureField {
 
     @Override
     public double[] energies() {
-        return field().energies();
+        return energies.clone();
     }
 
     @Override

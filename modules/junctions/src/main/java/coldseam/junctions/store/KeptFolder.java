@@ -25,7 +25,7 @@ import org.eclipse.collections.impl.factory.Lists;
  */
 public final class KeptFolder {
 
-    /** Of the folder that every run shares, bytes: some thirty houses. */
+    /** Of the folder that every run shares, bytes: some ten houses. */
     public static final long USUAL_LIMIT = 256L << 20;
 
     /** Where too much is kept, so much of the limit stays. */

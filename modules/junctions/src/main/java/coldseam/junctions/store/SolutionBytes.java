@@ -11,6 +11,7 @@ import coldseam.conduction.ProbeTemperature;
 import coldseam.conduction.Section;
 import coldseam.conduction.Solution;
 import coldseam.conduction.SurfaceTemperature;
+import coldseam.conduction.TemperatureField;
 import coldseam.junctions.WeakestPath;
 import coldseam.junctions.path.PathQuestion;
 import coldseam.junctions.section.Composition;
@@ -20,6 +21,7 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.function.Function;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -112,6 +114,14 @@ public final class SolutionBytes {
     /** An answer without its section and accuracy, which the reader knows; its field last. */
     static byte[] write(Solution solution) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        bytes.writeBytes(numbers(solution));
+        KeptField.pack(solution.field(), bytes);
+        return bytes.toByteArray();
+    }
+
+    /** An answer without its section, accuracy and field. */
+    static byte[] numbers(Solution solution) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (DataOutputStream out = new DataOutputStream(bytes)) {
             out.writeInt(solution.couplings().size());
             for (Coupling coupling : solution.couplings()) {
@@ -144,7 +154,11 @@ public final class SolutionBytes {
             for (String note : solution.notes()) {
                 out.writeUTF(note);
             }
-            KeptField.pack(solution.field(), bytes);
+            double[] energies = solution.field().energies();
+            out.writeInt(energies.length);
+            for (double each : energies) {
+                out.writeDouble(each);
+            }
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
@@ -153,6 +167,15 @@ public final class SolutionBytes {
 
     /** The answer to a question. */
     static Solution read(byte[] content, Section section, Accuracy accuracy) {
+        return read(content, section, accuracy, packed -> KeptField.unpacked(packed, section));
+    }
+
+    /**
+     * The answer to a question.
+     *
+     * @param field of what follows the numbers
+     */
+    static Solution read(byte[] content, Section section, Accuracy accuracy, Function<byte[], TemperatureField> field) {
         try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(content))) {
             ImmutableList<Coupling> couplings = list(in, () -> new Coupling(in.readUTF(), in.readUTF(), interval(in)));
             ImmutableList<NetHeatFlow> flows = list(in, () -> new NetHeatFlow(in.readUTF(), interval(in)));
@@ -164,13 +187,17 @@ public final class SolutionBytes {
             int unknowns = in.readInt();
             double seconds = in.readDouble();
             ImmutableList<String> notes = list(in, in::readUTF);
+            double[] energies = new double[in.readInt()];
+            for (int i = 0; i < energies.length; i++) {
+                energies[i] = in.readDouble();
+            }
             return new Solution(
                     section,
                     couplings,
                     flows,
                     surfaces,
                     probes,
-                    new KeptField(content, content.length - in.available(), section),
+                    new KeptField(energies, in.readAllBytes(), field),
                     accuracy,
                     outcome,
                     unknowns,

@@ -9,11 +9,13 @@ import coldseam.envelope.Material;
 import coldseam.files.quantity.Phrase;
 import coldseam.junctions.BodySolving;
 import coldseam.junctions.DetailDoesNotFit;
+import coldseam.junctions.Keeping;
 import coldseam.junctions.Once;
 import coldseam.junctions.SectionSolving;
 import coldseam.junctions.section.Surroundings;
 import java.util.Optional;
 import java.util.function.Function;
+import org.eclipse.collections.api.factory.Lists;
 
 /** Computes vertices and remembers what it has computed. */
 public final class VertexComputer implements VertexComputing {
@@ -27,6 +29,7 @@ public final class VertexComputer implements VertexComputing {
     private final Accuracy accuracy;
     private final BodySolving bodies;
     private final SectionSolving sections;
+    private final Keeping keeping;
     private final Function<String, Optional<Material>> library;
     private final Once<VertexSetup, VertexResult> answers = new Once<>(this::fitting);
 
@@ -34,16 +37,19 @@ public final class VertexComputer implements VertexComputing {
      * @param accuracy of the coupling
      * @param bodies solves bodies
      * @param sections solves their cut planes
+     * @param keeping of whole answers
      * @param library the built-in materials by name
      */
     public VertexComputer(
             Accuracy accuracy,
             BodySolving bodies,
             SectionSolving sections,
+            Keeping keeping,
             Function<String, Optional<Material>> library) {
         this.accuracy = accuracy;
         this.bodies = bodies;
         this.sections = sections;
+        this.keeping = keeping;
         this.library = library;
     }
 
@@ -54,7 +60,7 @@ public final class VertexComputer implements VertexComputing {
 
     private VertexResult fitting(VertexSetup setup) {
         try {
-            return computed(setup);
+            return keeping.answer(Lists.immutable.of(setup, accuracy), () -> computed(setup));
         } catch (SectionException unsolvable) {
             throw new DetailDoesNotFit(unsolvable.faults().collect(Phrase::of));
         }

@@ -74,8 +74,12 @@ class SolutionStoreTest {
     /** Of what is only compared nobody asks the field: it would be unpacked in vain. */
     @Test
     void aKeptFieldIsUnpackedWhenItIsAskedFor() {
-        TemperatureField field = new KeptField("no field at all".getBytes(StandardCharsets.UTF_8), 0, SECTION);
-        assertThrows(UncheckedIOException.class, field::energies);
+        TemperatureField field = new KeptField(
+                new double[] {7},
+                "no field at all".getBytes(StandardCharsets.UTF_8),
+                packed -> KeptField.unpacked(packed, SECTION));
+        assertArrayEquals(new double[] {7}, field.energies());
+        assertThrows(UncheckedIOException.class, field::cells);
     }
 
     /** A class of any of the solver's packages counts: an answer of an older solver must not be found again. */

@@ -24,6 +24,7 @@ import coldseam.junctions.BuiltIn;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.JunctionSetup;
+import coldseam.junctions.Keeping;
 import coldseam.junctions.Samples;
 import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.BridgeComputers;
@@ -47,7 +48,7 @@ class VertexTest {
 
     /** Both remember what one test has solved for the next. */
     private static final VertexComputer CORNERS =
-            new VertexComputer(ACCURACY, BodySolver::solve, Conduction::solve, BuiltIn.LIBRARY);
+            new VertexComputer(ACCURACY, BodySolver::solve, Conduction::solve, Keeping.NOTHING, BuiltIn.LIBRARY);
 
     private static final BridgeComputer EDGES = BridgeComputers.computer(Accuracy.standard());
 

@@ -46,12 +46,13 @@ public interface Canvas {
     }
 
     /**
-     * Draws a figure that depends on nothing drawn before; a canvas may have it drawn beside what follows.
+     * Draws a figure that depends on nothing drawn before; a canvas may have it drawn beside what follows, or know it.
      *
      * @param alternative what it shows, in words
+     * @param question all that decides what is drawn, and where
      * @param painter draws it, in a thread of its own where the canvas wants it so
      */
-    default void figure(String alternative, Consumer<Canvas> painter) {
+    default void figure(String alternative, Record question, Consumer<Canvas> painter) {
         tagged(Tag.FIGURE, alternative, () -> painter.accept(this));
     }
 

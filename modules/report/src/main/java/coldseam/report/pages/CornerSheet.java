@@ -1,5 +1,6 @@
 package coldseam.report.pages;
 
+import coldseam.conduction.Outcome;
 import coldseam.conduction.solid.BodySolution;
 import coldseam.conduction.solid.Cuboid;
 import coldseam.envelope.DimensionSystem;
@@ -7,6 +8,7 @@ import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.vertex.VertexResult;
+import coldseam.junctions.vertex.VertexSetup;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
@@ -31,15 +33,19 @@ public final class CornerSheet {
 
     private final Print print;
     private final VertexResult result;
-    private final BodyPicture picture;
 
     CornerSheet(Print print, VertexResult result) {
         this.print = print;
         this.result = result;
-        BodySolution solution = result.surface();
-        this.picture =
-                onGround() ? new BodyPicture(solution, print.units(), NEAR) : new BodyPicture(solution, print.units());
     }
+
+    private BodyPicture picture() {
+        BodySolution solution = result.surface();
+        return onGround() ? new BodyPicture(solution, print.units(), NEAR) : new BodyPicture(solution, print.units());
+    }
+
+    /** All that decides its picture in the audit. */
+    private record Question(VertexSetup setup, Outcome outcome, int unknowns, UnitSystem units) {}
 
     private boolean onGround() {
         return result.heat().isEmpty();
@@ -53,23 +59,22 @@ public final class CornerSheet {
     public static void write(Flow flow, VertexResult result, String layers, UnitSystem units) {
         Detail detail = result.corner().orElseThrow().detail();
         CornerSheet sheet = new CornerSheet(new Print(units), result);
+        BodyPicture picture = sheet.picture();
         DetailSheet.head(flow, detail, layers);
         flow.add(Blocks.beside(
                 18,
                 Lists.immutable.of(0.5, 0.5),
                 Blocks.drawing(
-                        HEIGHT,
-                        "The corner from outside with the temperatures of its surfaces",
-                        sheet.picture::drawView),
+                        HEIGHT, "The corner from outside with the temperatures of its surfaces", picture::drawView),
                 Blocks.stack(
                         GAP,
                         Blocks.drawing(
-                                sheet.picture.keysHeight(1),
+                                picture.keysHeight(1),
                                 "The key to its materials",
-                                (canvas, box) -> sheet.picture.drawKeys(canvas, box, 1)),
+                                (canvas, box) -> picture.drawKeys(canvas, box, 1)),
                         Blocks.table(sheet.numbers()))));
         flow.space(GAP);
-        flow.add(Blocks.drawing(CUTS, "Three cuts through the corner's coldest place", sheet.picture::drawCuts));
+        flow.add(Blocks.drawing(CUTS, "Three cuts through the corner's coldest place", picture::drawCuts));
         flow.space(GAP);
         sheet.words(flow);
         flow.add(Blocks.text(
@@ -80,12 +85,17 @@ public final class CornerSheet {
 
     /** The whole from outside beside a cut; two cuts where it stands on the ground. */
     Block view() {
-        return Blocks.drawing(
+        return Blocks.figure(
                 HEIGHT,
                 onGround()
                         ? "An upright and a level cut through the coldest place of the corner"
                         : "The corner from outside with the temperatures of its surfaces, and a cut through its coldest place",
-                picture::drawBeside);
+                new Question(
+                        result.setup(),
+                        result.surface().outcome(),
+                        result.surface().unknowns(),
+                        print.units()),
+                (canvas, box) -> picture().drawBeside(canvas, box));
     }
 
     /** chi in both dimension systems and the coldest place. */

@@ -137,7 +137,7 @@ public final class DetailSheet {
                     besideWords >= room.besideWords() ? room.besideWords() : room.least(),
                     Math.min(room.most(), besideWords >= room.besideWords() ? besideWords : free));
         });
-        flow.add(section.block(numbers.figure()));
+        flow.add(section.block(result, numbers.figure()));
         flow.space(GAP);
         flow.add(tables(section.drawing(), tabulated));
         flow.space(BELOW_TABLES);
@@ -158,12 +158,13 @@ public final class DetailSheet {
     private Optional<Block> cuts() {
         return result instanceof PointResult point
                 ? point.body()
-                        .map(body -> BodyPicture.through(body, print.units()))
-                        .map(picture -> Blocks.drawing(
+                        .map(body -> Blocks.figure(
                                 CUTS,
                                 "Three cuts, along a layer, across what stands beside the axis, and through the axis; what is the same"
                                         + " on both sides is shown once",
-                                picture::drawCuts))
+                                DrawnResult.of(point, print.units()),
+                                (canvas, box) ->
+                                        BodyPicture.through(body, print.units()).drawCuts(canvas, box)))
                 : Optional.empty();
     }
 

@@ -1,7 +1,6 @@
 package coldseam.report.pages;
 
 import coldseam.junctions.BridgeResult;
-import coldseam.report.drawing.Box;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Flow;
@@ -38,11 +37,13 @@ final class DrawnBeside {
         flow.heading(heading);
         double drawn = Math.max(LEAST, Math.min(MOST, flow.remaining() - 4)) - Legend.BAR;
         SectionDrawing drawing = new SectionDrawing(picture, left, drawn);
-        Block drawingBlock =
-                Blocks.figure(drawn + Legend.BAR, new DetailNumbers(result, page.print()).figure(), (canvas, box) -> {
-                    drawing.draw(canvas, new Box(box.x0(), box.y0() + Legend.BAR, box.x1(), box.y1()));
-                    Legend.drawBar(canvas, box, picture.system(), drawing);
-                });
+        Block drawingBlock = SectionBlock.drawn(
+                result,
+                picture,
+                drawing,
+                Legend.BAR,
+                new DetailNumbers(result, page.print()).figure(),
+                (canvas, box) -> Legend.drawBar(canvas, box, picture.system(), drawing));
         MutableList<Block> right = Lists.mutable.of(words);
         right.add(Blocks.text(
                 drawing.keys()

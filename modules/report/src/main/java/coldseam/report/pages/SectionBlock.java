@@ -3,8 +3,10 @@ package coldseam.report.pages;
 import coldseam.envelope.Assembly;
 import coldseam.files.quantity.Dimension;
 import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.BridgeResult;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
+import coldseam.report.drawing.Canvas;
 import coldseam.report.pdf.Block;
 import coldseam.report.pdf.Blocks;
 import coldseam.report.pdf.Rich;
@@ -12,6 +14,7 @@ import coldseam.report.pdf.Table;
 import coldseam.report.section.Legend;
 import coldseam.report.section.SectionDrawing;
 import coldseam.report.section.SectionPicture;
+import java.util.function.BiConsumer;
 import java.util.function.ToDoubleFunction;
 import org.eclipse.collections.api.list.ImmutableList;
 
@@ -43,14 +46,54 @@ record SectionBlock(SectionPicture picture, SectionDrawing drawing, double heigh
     /**
      * Drawing and legend.
      *
+     * @param result that is drawn
      * @param figure what they show, in words
      */
-    Block block(String figure) {
-        return Blocks.figure(height + Legend.HEIGHT, figure, (canvas, box) -> {
-            drawing.draw(canvas, new Box(box.x0(), box.y0() + Legend.HEIGHT, box.x1(), box.y1()));
-            Legend.draw(canvas, box, picture, drawing);
-        });
+    Block block(BridgeResult result, String figure) {
+        return drawn(
+                result,
+                picture,
+                drawing,
+                Legend.HEIGHT,
+                figure,
+                (canvas, box) -> Legend.draw(canvas, box, picture, drawing));
     }
+
+    /**
+     * A drawing with something below.
+     *
+     * @param below points
+     * @param figure what they show, in words
+     * @param under draws what is below
+     */
+    static Block drawn(
+            BridgeResult result,
+            SectionPicture picture,
+            SectionDrawing drawing,
+            double below,
+            String figure,
+            BiConsumer<Canvas, Box> under) {
+        return Blocks.figure(
+                drawing.height() + below,
+                figure,
+                new Question(
+                        DrawnResult.of(result, picture.system()),
+                        picture.limits(),
+                        drawing.width(),
+                        drawing.height(),
+                        below),
+                (canvas, box) -> {
+                    drawing.draw(canvas, new Box(box.x0(), box.y0() + below, box.x1(), box.y1()));
+                    under.accept(canvas, box);
+                });
+    }
+
+    private record Question(
+            DrawnResult result,
+            ImmutableList<SectionPicture.Limit> limits,
+            double width,
+            double height,
+            double below) {}
 
     /** The materials of a drawing by their numbers, as thick as the build-ups have them. */
     static Table keys(SectionDrawing drawing, ImmutableList<Assembly> assemblies, Print print) {

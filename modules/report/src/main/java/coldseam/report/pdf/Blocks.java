@@ -47,11 +47,16 @@ public final class Blocks {
      * A drawing of a fixed height that depends on nothing drawn before and leaves nothing behind but itself.
      *
      * @param alternative what it shows, in words
-     * @param painter may draw while what follows is set
+     * @param question all that decides what the painter draws, beside the box
+     * @param painter may draw while what follows is set, or not at all where an earlier run drew the same
      */
-    public static Block figure(double height, String alternative, BiConsumer<Canvas, Box> painter) {
-        return drawing(height, (canvas, box) -> canvas.figure(alternative, own -> painter.accept(own, box)));
+    public static Block figure(double height, String alternative, Record question, BiConsumer<Canvas, Box> painter) {
+        return drawing(
+                height,
+                (canvas, box) -> canvas.figure(alternative, new InBox(question, box), own -> painter.accept(own, box)));
     }
+
+    private record InBox(Record question, Box box) {}
 
     /** A decoration of a fixed height. */
     public static Block drawing(double height, BiConsumer<Canvas, Box> painter) {

@@ -1,29 +1,35 @@
 package coldseam.report.pdf;
 
+import coldseam.junctions.Keeping;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Canvas;
 import coldseam.report.drawing.Ink;
 import coldseam.report.drawing.Pen;
+import coldseam.report.drawing.Sketch;
 import coldseam.report.drawing.Spot;
 import coldseam.report.drawing.Tag;
 import coldseam.report.drawing.TextMetrics;
 import coldseam.report.drawing.Type;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** A page that is drawn on later: each step waits in a queue for the page's own canvas. */
 final class DeferredCanvas implements Canvas {
 
     private final Steps steps;
+    private final Keeping keeping;
     private final Supplier<Canvas> page;
 
     /**
      * @param steps where they wait
+     * @param keeping what earlier runs drew
      * @param page asked when they are taken
      */
-    DeferredCanvas(Steps steps, Supplier<Canvas> page) {
+    DeferredCanvas(Steps steps, Keeping keeping, Supplier<Canvas> page) {
         this.steps = steps;
+        this.keeping = keeping;
         this.page = page;
     }
 
@@ -71,15 +77,13 @@ final class DeferredCanvas implements Canvas {
         steps.around(drawing, inner -> page.get().tagged(tag, alternative, inner));
     }
 
-    /** Draws at once on another core, into steps of its own that are taken where it stands. */
+    /** Draws at once on another core, unless an earlier run has, and sets it where it stands. */
     @Override
-    public void figure(String alternative, Consumer<Canvas> painter) {
-        Steps own = new Steps();
-        Runnable drawn = steps.beside(() -> painter.accept(new DeferredCanvas(own, page)));
-        later(canvas -> canvas.tagged(Tag.FIGURE, alternative, () -> {
-            drawn.run();
-            own.take();
-        }));
+    public void figure(String alternative, Record question, Consumer<Canvas> painter) {
+        Supplier<Sketch> sketch =
+                steps.beside(() -> keeping.answer(Lists.immutable.of(question), () -> Sketch.of(metrics(), painter)));
+        later(canvas ->
+                canvas.tagged(Tag.FIGURE, alternative, () -> sketch.get().draw(canvas)));
     }
 
     @Override

@@ -1,5 +1,6 @@
 package coldseam.report.pdf;
 
+import coldseam.junctions.Keeping;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
 import coldseam.report.drawing.Tag;
@@ -27,8 +28,17 @@ public final class Flow implements AutoCloseable {
 
     /** Opens a document with its first page. */
     public Flow(Paper paper, DocumentInfo info) {
+        this(paper, info, Keeping.NOTHING);
+    }
+
+    /**
+     * Opens a document with its first page.
+     *
+     * @param keeping what earlier runs drew
+     */
+    public Flow(Paper paper, DocumentInfo info, Keeping keeping) {
         this.paper = paper;
-        this.document = new PdfDocument(paper, info);
+        this.document = new PdfDocument(paper, info, keeping);
         newPage();
     }
 

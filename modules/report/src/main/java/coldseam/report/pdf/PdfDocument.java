@@ -1,5 +1,6 @@
 package coldseam.report.pdf;
 
+import coldseam.junctions.Keeping;
 import coldseam.report.drawing.Align;
 import coldseam.report.drawing.Box;
 import coldseam.report.drawing.Canvas;
@@ -47,7 +48,8 @@ final class PdfDocument implements AutoCloseable {
     private final List<PDOutlineItem> branch = new ArrayList<>();
     private final Paper paper;
     private final StructureTree structure;
-    private final Steps steps = Steps.onAllCores();
+    private final Keeping keeping;
+    private final Steps steps = new Steps();
     private PDPageContentStream stream;
 
     /** Pages whose steps wait at most, with as many that are being written: their drawings are in memory. */
@@ -55,9 +57,12 @@ final class PdfDocument implements AutoCloseable {
 
     /**
      * Opens a document. Whatever PDFBox does is a step, since it knows no threads.
+     *
+     * @param keeping what earlier runs drew
      */
-    PdfDocument(Paper paper, DocumentInfo info) {
+    PdfDocument(Paper paper, DocumentInfo info, Keeping keeping) {
         this.paper = paper;
+        this.keeping = keeping;
         this.structure = new StructureTree(document);
         steps.add(() -> open(info));
     }
@@ -115,7 +120,7 @@ final class PdfDocument implements AutoCloseable {
             attempt(() -> stream = new PDPageContentStream(document, page));
             own.set(new PdfCanvas(stream, fonts, structure, page));
         });
-        return new DeferredCanvas(steps, own::get);
+        return new DeferredCanvas(steps, keeping, own::get);
     }
 
     int pageCount() {

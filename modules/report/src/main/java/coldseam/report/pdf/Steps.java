@@ -2,13 +2,14 @@ package coldseam.report.pdf;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /**
  * Steps that are taken later, in the order in which they were added, whenever what they wait for was done: so drawings are made
@@ -19,46 +20,32 @@ final class Steps implements AutoCloseable {
     /** s; a step is done long before. */
     private static final int ENDS = 60;
 
-    /**
-     * Other threads.
-     *
-     * @param drawing does what steps wait for
-     * @param taking one thread, which takes the steps
-     */
-    private record Others(ExecutorService drawing, ExecutorService taking) {
+    /** Does what steps wait for. */
+    private final ExecutorService drawing;
 
-        static ExecutorService threads(int count, String name) {
-            return Executors.newFixedThreadPool(count, work -> {
-                Thread thread = new Thread(work, name);
-                thread.setDaemon(true);
-                return thread;
-            });
-        }
-    }
+    /** One thread, which takes the steps. */
+    private final ExecutorService taking;
 
-    private final Optional<Others> others;
     private List<Runnable> waiting = new ArrayList<>();
     private int depth;
 
     /** The end of the steps that are being taken. */
     private Runnable taken = () -> {};
 
-    /** Without another thread. */
-    Steps() {
-        this(Optional.empty());
-    }
-
-    private Steps(Optional<Others> others) {
-        this.others = others;
-    }
-
     /**
      * With a thread that takes them, and as many to draw as there are other cores, one at least; they end with {@link #close}.
      */
-    static Steps onAllCores() {
-        int cores = Runtime.getRuntime().availableProcessors();
-        return new Steps(Optional.of(
-                new Others(Others.threads(Math.max(1, cores - 1), "drawing"), Others.threads(1, "writing"))));
+    Steps() {
+        drawing = threads(Math.max(1, Runtime.getRuntime().availableProcessors() - 1), "drawing");
+        taking = threads(1, "writing");
+    }
+
+    private static ExecutorService threads(int count, String name) {
+        return Executors.newFixedThreadPool(count, work -> {
+            Thread thread = new Thread(work, name);
+            thread.setDaemon(true);
+            return thread;
+        });
     }
 
     void add(Runnable step) {
@@ -85,23 +72,16 @@ final class Steps implements AutoCloseable {
     /**
      * Begins work that needs nothing of the steps before it.
      *
-     * @return waits for its end, and fails as it did; the work itself where there is no other thread
+     * @return waits for what it gives, and fails as it did
      */
-    Runnable beside(Runnable work) {
-        if (others.isEmpty()) {
-            return work;
-        }
-        return begun(others.get().drawing, work);
-    }
-
-    private static Runnable begun(ExecutorService threads, Runnable work) {
-        Future<?> begun = threads.submit(work);
+    <T> Supplier<T> beside(Callable<T> work) {
+        Future<T> begun = drawing.submit(work);
         return () -> await(begun);
     }
 
-    private static void await(Future<?> begun) {
+    private static <T> T await(Future<T> begun) {
         try {
-            begun.get();
+            return begun.get();
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("interrupted while a page was made", ended);
@@ -114,8 +94,7 @@ final class Steps implements AutoCloseable {
     }
 
     /**
-     * Takes all that wait, but for the inner ones of what is being added; goes on at once where there is another thread, as soon
-     * as those before are taken.
+     * Takes all that wait, but for the inner ones of what is being added, beside what follows, as soon as those before are taken.
      *
      * @throws RuntimeException what a step failed with that was taken before
      */
@@ -125,13 +104,9 @@ final class Steps implements AutoCloseable {
         }
         List<Runnable> now = waiting;
         waiting = new ArrayList<>();
-        Runnable all = () -> now.forEach(Runnable::run);
         taken.run();
-        if (others.isEmpty()) {
-            all.run();
-        } else {
-            taken = begun(others.get().taking, all);
-        }
+        Future<?> begun = taking.submit(() -> now.forEach(Runnable::run));
+        taken = () -> await(begun);
     }
 
     /** Takes all that wait, and waits until they are taken. */
@@ -143,14 +118,12 @@ final class Steps implements AutoCloseable {
     /** Ends all threads; nothing is taken any more once this returns. */
     @Override
     public void close() {
-        others.ifPresent(threads -> {
-            threads.drawing.shutdownNow();
-            threads.taking.shutdownNow();
-            try {
-                threads.taking.awaitTermination(ENDS, TimeUnit.SECONDS);
-            } catch (InterruptedException ended) {
-                Thread.currentThread().interrupt();
-            }
-        });
+        drawing.shutdownNow();
+        taking.shutdownNow();
+        try {
+            taking.awaitTermination(ENDS, TimeUnit.SECONDS);
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+        }
     }
 }

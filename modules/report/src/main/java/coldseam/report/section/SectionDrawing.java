@@ -54,6 +54,16 @@ public final class SectionDrawing {
         this.keys = visibleKeys();
     }
 
+    /** Points. */
+    public double width() {
+        return width;
+    }
+
+    /** Points. */
+    public double height() {
+        return height;
+    }
+
     /** The materials that are seen, with the numbers on the drawing. */
     public ImmutableList<Key> keys() {
         return keys;

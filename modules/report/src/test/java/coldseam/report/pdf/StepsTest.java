@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 
 /** Steps that wait, and work beside them. */
@@ -20,48 +21,47 @@ class StepsTest {
     /** As a table that runs over pages: what is inside stays inside, whenever somebody asks for all to be taken. */
     @Test
     void theyAreTakenInTheirOrderTheInnerOnesInside() {
-        Steps steps = new Steps();
-        steps.add(says("a"));
-        steps.around(
-                () -> {
-                    steps.add(says("b"));
-                    steps.take();
-                    steps.around(() -> steps.add(says("c")), inner -> {
-                        taken.append('[');
+        try (Steps steps = new Steps()) {
+            steps.add(says("a"));
+            steps.around(
+                    () -> {
+                        steps.add(says("b"));
+                        steps.take();
+                        steps.around(() -> steps.add(says("c")), inner -> {
+                            taken.append('[');
+                            inner.run();
+                            taken.append(']');
+                        });
+                        steps.add(says("d"));
+                    },
+                    inner -> {
+                        taken.append('(');
                         inner.run();
-                        taken.append(']');
+                        taken.append(')');
                     });
-                    steps.add(says("d"));
-                },
-                inner -> {
-                    taken.append('(');
-                    inner.run();
-                    taken.append(')');
-                });
-        steps.add(says("e"));
-        assertEquals("", taken.toString());
-        steps.take();
-        assertEquals("a(b[c]d)e", taken.toString());
-        steps.take();
-        assertEquals("a(b[c]d)e", taken.toString());
+            steps.add(says("e"));
+            assertEquals("", taken.toString());
+            steps.finish();
+            assertEquals("a(b[c]d)e", taken.toString());
+            steps.finish();
+            assertEquals("a(b[c]d)e", taken.toString());
+        }
     }
 
     @Test
     void workBesideThemIsBegunAtOnceAndWaitedForInItsPlace() throws InterruptedException {
-        try (Steps steps = Steps.onAllCores()) {
+        try (Steps steps = new Steps()) {
             CountDownLatch begun = new CountDownLatch(1);
             CountDownLatch goOn = new CountDownLatch(1);
-            Steps own = new Steps();
-            Runnable drawn = steps.beside(() -> {
+            Supplier<String> drawn = steps.beside(() -> {
                 begun.countDown();
                 awaited(goOn);
-                own.add(says("b"));
+                return "b";
             });
             steps.add(says("a"));
             steps.add(() -> {
                 goOn.countDown();
-                drawn.run();
-                own.take();
+                taken.append(drawn.get());
             });
             steps.add(says("c"));
             assertTrue(begun.await(60, TimeUnit.SECONDS), "nothing was begun before its turn");
@@ -74,7 +74,7 @@ class StepsTest {
     @Test
     void othersAreSetWhileTheyAreTaken() {
         CountDownLatch set = new CountDownLatch(1);
-        try (Steps steps = Steps.onAllCores()) {
+        try (Steps steps = new Steps()) {
             steps.add(() -> {
                 awaited(set);
                 taken.append('a');
@@ -92,7 +92,7 @@ class StepsTest {
 
     @Test
     void stepThatFailsFailsWhenTheNextAreTakenAndNoneIsAfterwards() {
-        try (Steps steps = Steps.onAllCores()) {
+        try (Steps steps = new Steps()) {
             steps.add(() -> {
                 throw new IllegalArgumentException("a fault");
             });
@@ -108,7 +108,7 @@ class StepsTest {
     @Test
     void nothingIsTakenOnceTheyAreClosed() {
         CountDownLatch begun = new CountDownLatch(1);
-        Steps steps = Steps.onAllCores();
+        Steps steps = new Steps();
         steps.add(begun::countDown);
         steps.add(() -> {
             try {
@@ -125,17 +125,17 @@ class StepsTest {
 
     @Test
     void workThatFailsFailsWhereItIsWaitedFor() {
-        try (Steps steps = Steps.onAllCores()) {
-            Runnable fault = steps.beside(() -> {
+        try (Steps steps = new Steps()) {
+            Supplier<String> fault = steps.beside(() -> {
                 throw new IllegalArgumentException("a fault");
             });
-            Runnable error = steps.beside(() -> {
+            Supplier<String> error = steps.beside(() -> {
                 throw new OutOfMemoryError("as good as none left");
             });
             assertEquals(
                     "a fault",
-                    assertThrows(IllegalArgumentException.class, fault::run).getMessage());
-            assertThrows(OutOfMemoryError.class, error::run);
+                    assertThrows(IllegalArgumentException.class, fault::get).getMessage());
+            assertThrows(OutOfMemoryError.class, error::get);
         }
     }
 
