@@ -50,6 +50,26 @@ class PsiOfTheSystemTest {
         }
     }
 
+    /** What geometry makes the larger one has the larger limit; the other has its own, however large that is for the first. */
+    @ParameterizedTest
+    @CsvSource({
+        "external, 0.094, 0.034, false",
+        "external, 0.094, 0.194, true",
+        "internal, 0.034, 0.094, false",
+        "internal, 0.194, 0.094, true"
+    })
+    void theLargerByGeometryHasALimitOfItsOwn(String system, double external, double internal, boolean over) {
+        House house = Sample.house(Sample.yaml().replace("dimensions: external", "dimensions: " + system)
+                + LIMITS.replace("geometry-psi: 0.05", "geometry-psi: 0.1"));
+        BridgeComputer computer = Sample.computer((detail, setup) -> result(detail, setup, external, internal));
+        assertEquals(
+                over ? 1 : 0,
+                new Auditor(Sample.catalogue(Sample.good()), computer, "test")
+                        .audit(house, ShellBuilder.build(house), "digest", Progress.SILENT)
+                        .findings()
+                        .size());
+    }
+
     /** What the made-up details give, but for the corners. */
     private static JunctionResult result(Detail detail, JunctionSetup setup, double external, double internal) {
         JunctionResult made = Sample.computer().compute(detail, setup);

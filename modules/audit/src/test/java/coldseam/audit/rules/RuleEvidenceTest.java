@@ -187,6 +187,11 @@ class RuleEvidenceTest {
                 breach(finding(RuleHouses.breaking().get("frames-apart").get(), "frames-apart"), "frames-apart")
                         .evidence();
         assertEquals(Lists.immutable.of("one", "other"), found.openings());
+        // Two jambs, a head and a sill of each.
+        Subject.Bridges subject = (Subject.Bridges)
+                finding(RuleHouses.breaking().get("frames-apart").get(), "frames-apart")
+                        .subject();
+        assertEquals(8, subject.rows().size());
         assertEquals("head-frame-out", found.outer().result().detail().id());
         assertEquals(0.1, found.values().getFirst().value().middle(), 1e-9);
         assertEquals(0.2, found.values().getLast().value().middle(), 1e-9);
