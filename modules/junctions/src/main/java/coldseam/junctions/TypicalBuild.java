@@ -2,7 +2,6 @@ package coldseam.junctions;
 
 import coldseam.assemblies.HeatFlow;
 import coldseam.envelope.Assembly;
-import coldseam.envelope.BridgeKind;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.KindForm;
@@ -45,6 +44,9 @@ public enum TypicalBuild {
     /** That of a floor. */
     private static final String OLD_SLAB = "old slab";
 
+    /** That of a roof. */
+    private static final String ROOF_INSIDE = "roof insulated inside";
+
     private Assembly assembly(String use) {
         BuildUps built = BuildUps.all().get(use);
         return this == MASONRY ? built.masonry() : built.frame();
@@ -82,7 +84,7 @@ public enum TypicalBuild {
 
     /**
      * A junction that a detail is drawn for: that of its kind, or where it asks for insulation inside what carries, that with
-     * such a wall.
+     * such a surface.
      */
     public JunctionSetup setup(Detail detail) {
         JunctionSetup usual = setup(detail.junction());
@@ -110,7 +112,12 @@ public enum TypicalBuild {
         if (!inside.contains(kind.bands().get(which)) || usual.insulatedInside()) {
             return usual;
         }
-        return assembly(kind.faces().get(which) == BridgeKind.Facing.SIDE ? INSIDE : OLD_SLAB);
+        return assembly(
+                switch (kind.faces().get(which)) {
+                    case UP -> ROOF_INSIDE;
+                    case SIDE -> INSIDE;
+                    case DOWN -> OLD_SLAB;
+                });
     }
 
     /**

@@ -85,7 +85,12 @@ final class CatalogueBreadthTest {
             JunctionKind.of("shutter box"));
 
     /** Boards that run past one another lose less than blocks that join them; but they are no joint and stay a gap, which ranks them. */
-    private static final Set<String> OVERLAPS = Set.of("outside-corner-return-inside");
+    private static final Set<String> OVERLAPS = Set.of(
+            "outside-corner-return-inside",
+            "eaves-inner-boards-return-down-the-wall",
+            "verge-inner-boards-return-down-the-gable",
+            "dormer-cheek-inner-boards-return-up",
+            "abutment-inner-boards-return-up");
 
     private static final Catalogue CATALOGUE = CatalogueFile.builtIn();
 
