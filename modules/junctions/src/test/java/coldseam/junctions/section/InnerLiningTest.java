@@ -55,8 +55,7 @@ final class InnerLiningTest {
     @Test
     void whatFitsAWallFitsItWithALining() {
         MutableList<String> lost = Lists.mutable.empty();
-        // A party wall's drawings paint the outer wall's lining over it: only the worst of them is refused for that.
-        for (JunctionKind kind : JunctionKind.all().reject(each -> each == JunctionKind.PARTY_WALL)) {
+        for (JunctionKind kind : JunctionKind.all()) {
             JunctionSetup plain = Samples.setup(kind);
             CatalogueFile.builtIn()
                     .options(kind)
