@@ -106,10 +106,11 @@ final class ShellAssembler {
                         ShellFault.Part.SURFACE,
                         surface.name(),
                         "Surface \"%s\": nothing is left of it between the build-ups of its neighbours: %.3f m² outside,"
-                                + " %.3f m² inside. Make it larger, or the build-ups beside it thinner.",
+                                + " %.3f m² inside. %s",
                         surface.name(),
                         surface.externalArea(),
-                        surface.internalArea());
+                        surface.internalArea(),
+                        instead(surface));
             }
         }
         if (!(shell.floorArea() > NOTHING && shell.internalVolume() > NOTHING)) {
@@ -120,6 +121,27 @@ final class ShellAssembler {
                     shell.floorArea(),
                     shell.internalVolume());
         }
+    }
+
+    /** What to do about a surface of which nothing is left. */
+    private String instead(Surface surface) {
+        if (house.body() instanceof Body.Storeys storeys) {
+            boolean upright = surface.use() == Body.Use.WALL;
+            if (upright && storeys.wings().notEmpty() && Math.abs(surface.internalArea()) <= NOTHING) {
+                return "Indoors the floors or roofs beside it are one plane, outdoors they are not: build both equally thick,"
+                        + " or set one of them higher or lower.";
+            }
+            if (!upright
+                    && (storeys.otherBases().notEmpty()
+                            || storeys.storeys()
+                                    .anySatisfy(storey -> storey.lowerRoof()
+                                            .flatMap(Body.LowerRoof::area)
+                                            .isPresent()))) {
+                return "Where an area of other-bases or of a lower roof ends within a wall, draw it out beyond that; else make"
+                        + " the surface larger, or the build-ups beside it thinner.";
+            }
+        }
+        return "Make it larger, or the build-ups beside it thinner.";
     }
 
     private Surface surface(int f, Side side, TreeSet<Vertex> ends) {

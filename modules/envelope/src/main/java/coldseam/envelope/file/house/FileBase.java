@@ -45,7 +45,8 @@ record FileBase(
         @Doc("What it faces, for a floor over an unheated space: its name among the neighbours.") @Refers("neighbour")
         Optional<String> faces,
 
-        @Doc("Where it lies in plan, only among other-bases: as far as nothing heated is below.")
+        @Doc(
+                "Where it lies in plan, only among other-bases, drawn out beyond the walls it reaches: as far as nothing heated is below.")
         Optional<FileFootprint> area,
 
         Position place) {
