@@ -16,8 +16,7 @@ import java.util.Optional;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
-import org.eclipse.collections.api.set.primitive.MutableLongSet;
-import org.eclipse.collections.impl.factory.primitive.LongSets;
+import org.eclipse.collections.api.list.primitive.ImmutableLongList;
 
 /** Facets under and over storeys: floors on the ground, overhangs, terraces, lower roofs, and level steps of the walls. */
 final class LevelFaces {
@@ -175,23 +174,25 @@ final class LevelFaces {
     /** m, of the highest jog between two level faces of one storey that lie side by side; zero without. */
     double widestJog() {
         double widest = 0;
+        for (int k : stacks.pairs().castToList()) {
+            widest = Math.max(
+                    widest,
+                    jog(regions.beside(k, true, false)
+                            .reject(region ->
+                                    parts.form(region.cells().getFirst(), k).isPresent())
+                            .collectLong(region -> levels.flat(k, parts.assembly(region)))));
+        }
         for (int k = 0; k < stacks.count(); k++) {
             int storey = k;
-            MutableLongSet tops = LongSets.mutable.empty();
-            MutableLongSet undersides = LongSets.mutable.empty();
-            regions.all().select(region -> !region.step()).forEach(region -> {
-                boolean slopes = region.open()
-                        && parts.form(region.cells().getFirst(), region.lower()).isPresent();
-                if (region.open() && region.lower() == storey && !slopes && stacks.carries(storey)) {
-                    tops.add(levels.flat(storey, parts.assembly(region)));
-                } else if (!region.open() && region.lower() + 1 == storey) {
-                    undersides.add(levels.soffit(storey, parts.assembly(region)));
-                }
-            });
-            for (MutableLongSet heights : Lists.immutable.of(tops, undersides)) {
-                widest = heights.isEmpty() ? widest : Math.max(widest, Vertex.metres(heights.max() - heights.min()));
-            }
+            widest = Math.max(
+                    widest,
+                    jog(regions.beside(k - 1, false, false)
+                            .collectLong(region -> levels.soffit(storey, parts.assembly(region)))));
         }
         return widest;
+    }
+
+    private static double jog(ImmutableLongList heights) {
+        return heights.isEmpty() ? 0 : Vertex.metres(heights.max() - heights.min());
     }
 }
