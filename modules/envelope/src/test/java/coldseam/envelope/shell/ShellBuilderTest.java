@@ -144,6 +144,18 @@ class ShellBuilderTest {
         assertEquals("south side, ground floor, where the terrace meets the wall of the upper floor", deck.place());
     }
 
+    /** Where an upper floor projects and nothing lies open, the walls of both storeys meet as high as its overhang's underside. */
+    @Test
+    void wallsMeetAtTheUndersideOfAnOverhang() {
+        Body.Storey upper = Houses.storey("upper floor", Houses.rectangle(0, 0, 11, 8), 2.8, "wall");
+        Shell shell = build(Houses.body(Houses.flat(), BOX, upper));
+        assertEquals(
+                10 * (0.5 + 3 - 0.55), surface(shell, "ground floor wall 0").externalArea(), 1e-9);
+        assertEquals(8 * (0.5 + 3 - 0.55), surface(shell, "ground floor wall 3").externalArea(), 1e-9);
+        assertEquals(
+                11 * (0.55 + 2.8 + 0.35), surface(shell, "upper floor wall 0").externalArea(), 1e-9);
+    }
+
     @Test
     void lowerRoofsAreNoTerraces() {
         Body.Storey low = new Body.Storey(
