@@ -241,7 +241,7 @@ final class RareHouses {
                 "lean-to",
                 0,
                 Houses.roof(Body.Roof.Form.MONO_PITCH, 30, 0, false),
-                Houses.storey("lean-to", Houses.rectangle(3, -3, 5, 5), 2.2, "wall"));
+                Houses.storey("lean-to", Houses.rectangle(3, -3, 5, 5), 1, "wall"));
         Body.Base crawl = new Body.Base(
                 Body.Base.Kind.SUSPENDED,
                 Optional.of("thick"),
