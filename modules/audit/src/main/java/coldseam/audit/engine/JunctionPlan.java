@@ -29,8 +29,8 @@ import org.eclipse.collections.api.list.MutableList;
  */
 final class JunctionPlan {
 
-    /** Angles are kept to this many parts of a degree: round-off says nothing. */
-    private static final double PARTS_OF_A_DEGREE = 1e6;
+    /** Angles are kept to this many parts of a degree: a house that is turned or mirrored on its lattice asks the same. */
+    private static final double PARTS_OF_A_DEGREE = 1e3;
 
     /** Degrees, within which two angles are one: corners lie on a lattice, and nobody builds closer. */
     private static final double ALIKE = 0.01;
@@ -191,8 +191,8 @@ final class JunctionPlan {
         return heats.onGround(inGround)
                 .map(floor -> new JunctionSetup.GroundBlock(
                         floor.groundConductivity(),
-                        floor.characteristicDimension(),
-                        floor.wallThickness(),
+                        rounded(floor.characteristicDimension()),
+                        rounded(floor.wallThickness()),
                         depth > 0 ? OptionalDouble.of(depth) : OptionalDouble.empty(),
                         heats.edgeInsulation(inGround)));
     }
