@@ -36,6 +36,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param thin flat roofs and decks that miss the limit of their U where what is cut to falls is thinnest, though not as a whole
  * @param dry whether the rooms are said to be drier than rooms in use are
  * @param mild whether the coldest days are said to be milder than winters are
+ * @param dryGround whether the ground is said to conduct less than any that is named
  * @param still materials of the house file that conduct less than boards without a vacuum do
  */
 public record Unlikely(
@@ -52,6 +53,7 @@ public record Unlikely(
         ImmutableList<Thin> thin,
         boolean dry,
         boolean mild,
+        boolean dryGround,
         ImmutableList<Material> still) {
 
     /** Of rooms in use, in winter and without a humidifier, hardly any is drier (common practice, no source). */
@@ -59,6 +61,9 @@ public record Unlikely(
 
     /** °C; design temperatures of places that heat are seldom milder (judgement). */
     private static final double MILD = 5;
+
+    /** W/(m·K), of clay or silt: the least of the grounds that are named (ISO 13370:2017, from memory). */
+    private static final double CLAY = 1.5;
 
     /**
      * A surface cut to falls.
@@ -145,6 +150,7 @@ public record Unlikely(
                 audit.shell().surfaces().flatCollect(surface -> thin(audit, surface)),
                 audit.house().site().indoorHumidity() < DRY,
                 audit.house().site().outdoorTemperature() > MILD,
+                audit.house().site().groundConductivity() < CLAY,
                 used.select(material -> material.conductivity() < STILL && !Assumed.isBuiltIn(material)));
     }
 

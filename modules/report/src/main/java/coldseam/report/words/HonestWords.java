@@ -188,6 +188,11 @@ public final class HonestWords {
             parts.add("that it is no colder outdoors than "
                     + say(audit.house().site().outdoorTemperature(), Dimension.TEMPERATURE));
         }
+        if (what.dryGround()) {
+            parts.add("that the ground conducts "
+                    + say(audit.house().site().groundConductivity(), Dimension.CONDUCTIVITY)
+                    + ", less than clay or silt");
+        }
         what.still()
                 .forEach(material -> parts.add("that \"" + material.name() + "\" conducts "
                         + say(material.conductivity(), Dimension.CONDUCTIVITY)
