@@ -300,11 +300,11 @@ final class RecordBytes {
         private void type(Class<?> type) throws IOException {
             Integer number = classes.get(type);
             if (number == null) {
-                out.writeByte(classes.size());
+                out.writeShort(classes.size());
                 text(type.getName());
                 classes.put(type, classes.size());
             } else {
-                out.writeByte(number);
+                out.writeShort(number);
             }
         }
 
@@ -437,7 +437,7 @@ final class RecordBytes {
         }
 
         private Class<?> type() throws IOException {
-            int number = in.readByte();
+            int number = in.readShort();
             if (number == classes.size()) {
                 String name = text();
                 if (!name.startsWith(OURS)) {
