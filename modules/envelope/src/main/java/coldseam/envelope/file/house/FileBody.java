@@ -94,7 +94,7 @@ sealed interface FileBody {
             ImmutableList<FileHeight> ground,
             Position place,
             Faults faults) {
-        new StoreyChecks(storeys, faults).check();
+        new StoreyChecks(storeys, roof, faults).check();
         base.checkMain(faults);
         StoreyOutlines lowest = storeys.getFirst().outlines();
         int corners = lowest.footprint().size();

@@ -137,6 +137,11 @@ record FileRoof(
             @Bounds(atLeast = "0.5", atMost = "1", usual = "0.7 to 1")
             double loftFactor) {}
 
+    /** Whether the rooms under it reach up to slopes. */
+    boolean roomUnderSlopes() {
+        return !form.isLevel() && insulatedAt == InsulatedAt.ROOF;
+    }
+
     /** What rises over a side. */
     enum Rise {
         SLOPE,

@@ -33,9 +33,11 @@ record FileStorey(
         @Size(max = 20)
         ImmutableList<Named<FileFootprint>> courts,
 
-        @Doc("Floor to floor; in the top storey to the top of the ceiling's structure.")
+        @Doc(
+                "Floor to floor; in the top storey to the top of the ceiling's structure. Less than 1 m only for the walls of the"
+                        + " top storey under a pitched roof insulated at its slopes.")
         @Unit(Dimension.LENGTH)
-        @Bounds(atLeast = "1 m", atMost = "8 m", usual = "2.4 to 3.5 m")
+        @Bounds(atLeast = "0.3 m", atMost = "8 m", usual = "2.4 to 3.5 m")
         double height,
 
         @Doc("Its walls: one assembly for all, a list with one for each side, or a mapping from sides.")

@@ -1,20 +1,27 @@
 package coldseam.envelope.file.house;
 
 import coldseam.files.Faults;
+import coldseam.files.quantity.Dimension;
+import coldseam.files.quantity.Phrase;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.locationtech.jts.geom.Geometry;
 
-/** Checks each storey against the one below it. */
+/** Checks each storey against the one below it and the roof over it. */
 final class StoreyChecks {
 
     /** m, side of the smallest square on which a storey can stand. */
     private static final double NARROWEST = 0.5;
 
+    /** m, height of a storey's walls in which one stands; lower ones are those of an attic that rises into its roof. */
+    private static final double LOWEST = 1;
+
     private final ImmutableList<FileStorey> storeys;
+    private final FileRoof roof;
     private final Faults faults;
 
-    StoreyChecks(ImmutableList<FileStorey> storeys, Faults faults) {
+    StoreyChecks(ImmutableList<FileStorey> storeys, FileRoof roof, Faults faults) {
         this.storeys = storeys;
+        this.roof = roof;
         this.faults = faults;
     }
 
@@ -31,6 +38,14 @@ final class StoreyChecks {
         for (int i = 1; i < storeys.size(); i++) {
             between(storeys.get(i - 1), storeys.get(i));
         }
+        (roof.roomUnderSlopes() ? storeys.take(storeys.size() - 1) : storeys)
+                .select(each -> each.height() < LOWEST)
+                .forEach(each -> faults.add(
+                        each.place(),
+                        "walls as low are only for the top storey, under a pitched roof insulated at its slopes",
+                        Phrase.of(each.name() + ", ").and(each.height(), Dimension.LENGTH),
+                        Phrase.of(LOWEST, Dimension.LENGTH).and(" and more"),
+                        "correct the height, or insulate the roof over it at its slopes"));
     }
 
     private void between(FileStorey below, FileStorey above) {
