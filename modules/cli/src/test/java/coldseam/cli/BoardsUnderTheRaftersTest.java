@@ -1,0 +1,65 @@
+package coldseam.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import coldseam.audit.Audit;
+import coldseam.audit.house.HouseAudit;
+import coldseam.files.quantity.UnitSystem;
+import coldseam.junctions.detail.Detail;
+import coldseam.report.words.FindingWords;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.eclipse.collections.api.factory.Lists;
+import org.eclipse.collections.api.list.ImmutableList;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** An old house whose covering stays: boards outside its walls, and under its rafters from the rooms. */
+@Tag("slow")
+class BoardsUnderTheRaftersTest {
+
+    private static final Path OLD = CommittedReport.ROOT.resolve("fixtures/houses/old");
+
+    private static final String HOUSE = "boards-under-the-rafters.yaml";
+
+    @TempDir
+    Path folder;
+
+    private static ImmutableList<Detail> standing(Audit audit) {
+        return audit.sheets().collect(sheet -> sheet.result().detail()).distinct();
+    }
+
+    /** Eaves and collar are joined; what nothing joins while the old house stands is a gap and is said to be one. */
+    @Test
+    void whatCannotBeJoinedWithNothingTakenDownIsAllThatIsFound() {
+        Audit audit = HouseAudit.of(OLD.resolve(HOUSE), Bench.SHARED).compute();
+        assertEquals(
+                Lists.immutable.of(
+                        "Insulation broken at the existing slab edge",
+                        "Insulation broken at the gable under a cold loft",
+                        "Insulation broken at the verge"),
+                audit.findings().collect(new FindingWords(UnitSystem.SI)::title).toSortedList());
+        assertEquals(
+                Lists.immutable.empty(),
+                standing(audit)
+                        .reject(each -> each.suits().takesDown().isEmpty())
+                        .collect(Detail::id));
+    }
+
+    /** The worst for any build goes before that for one, where it fits; at the eaves it does not. */
+    @Test
+    void whereNothingIsChosenTheWorstStandsIn() throws IOException {
+        String text = Files.readString(OLD.resolve(HOUSE));
+        Path bare = folder.resolve(HOUSE);
+        Files.writeString(bare, text.substring(0, text.indexOf("junctions:")));
+        Audit audit = HouseAudit.of(bare, Bench.SHARED).compute();
+        assertEquals(
+                Lists.immutable.of("collar-square-cut", "eaves-inner-boards-end-at-the-plate", "verge-gable-through"),
+                standing(audit)
+                        .collect(Detail::id)
+                        .select(each -> each.matches("(collar|eaves|verge)-.*"))
+                        .toSortedList());
+    }
+}
