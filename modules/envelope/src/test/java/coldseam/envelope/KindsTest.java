@@ -25,7 +25,8 @@ class KindsTest {
                 .flatCollect(kind -> Lists.immutable
                         .of(kind.typical().first())
                         .newWithAll(kind.typical().second().stream().toList()))
-                .newWithAll(PointKind.all().collect(PointKind::typical));
+                .newWithAll(PointKind.all().collect(PointKind::typical))
+                .newWithAll(Lists.immutable.with(BridgeKind.Facing.values()).collect(BuildUps::insulatedInside));
         SameNames.check(
                 named,
                 BuildUps.all().keysView(),

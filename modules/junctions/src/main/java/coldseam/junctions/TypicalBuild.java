@@ -38,15 +38,6 @@ public enum TypicalBuild {
     /** W/(m·K), of the clay or silt that is drawn under a point: ISO 13370:2017 table 7, from memory. */
     private static final double CLAY = 1.5;
 
-    /** The use of the build-up whose insulation lies inside what carries. */
-    private static final String INSIDE = "wall insulated inside";
-
-    /** That of a floor. */
-    private static final String OLD_SLAB = "old slab";
-
-    /** That of a roof. */
-    private static final String ROOF_INSIDE = "roof insulated inside";
-
     private Assembly assembly(String use) {
         BuildUps built = BuildUps.all().get(use);
         return this == MASONRY ? built.masonry() : built.frame();
@@ -112,12 +103,7 @@ public enum TypicalBuild {
         if (!inside.contains(kind.bands().get(which)) || usual.insulatedInside()) {
             return usual;
         }
-        return assembly(
-                switch (kind.faces().get(which)) {
-                    case UP -> ROOF_INSIDE;
-                    case SIDE -> INSIDE;
-                    case DOWN -> OLD_SLAB;
-                });
+        return assembly(BuildUps.insulatedInside(kind.faces().get(which)));
     }
 
     /**

@@ -1,6 +1,7 @@
 package coldseam.envelope.file.house;
 
 import coldseam.envelope.Assembly;
+import coldseam.envelope.BridgeKind;
 import coldseam.files.Default;
 import coldseam.files.Defines;
 import coldseam.files.Named;
@@ -20,6 +21,9 @@ import org.eclipse.collections.api.map.ImmutableMap;
  */
 public record BuildUps(Assembly masonry, Assembly frame, boolean onGround) {
 
+    private static final FileBuildUps FILE = new ResourceFolder("/kinds/")
+            .read("build-ups.yaml", FileBuildUps.class, Maps.immutable.of("material", MaterialLibrary.names()));
+
     private static final ImmutableMap<String, BuildUps> ALL = read();
 
     /** Those that the files of the kinds name, by use. */
@@ -27,9 +31,19 @@ public record BuildUps(Assembly masonry, Assembly frame, boolean onGround) {
         return ALL;
     }
 
+    /** The use of what stands in for a surface that must be insulated inside what carries it, by the way it faces. */
+    public static String insulatedInside(BridgeKind.Facing facing) {
+        return switch (facing) {
+            case UP -> FILE.insulatedInside().up();
+            case SIDE -> FILE.insulatedInside().side();
+            case DOWN -> FILE.insulatedInside().down();
+        };
+    }
+
     @Noun("typical build-ups")
     record FileBuildUps(
             ImmutableMap<String, FileUse> uses,
+            FileInside insulatedInside,
             @Defines("assembly") ImmutableList<Named<FileAssembly>> assemblies) {}
 
     @Noun("a use")
@@ -38,10 +52,11 @@ public record BuildUps(Assembly masonry, Assembly frame, boolean onGround) {
             @Refers("assembly") String frame,
             @Default("false") boolean onGround) {}
 
+    @Noun("what is insulated inside")
+    record FileInside(String up, String side, String down) {}
+
     private static ImmutableMap<String, BuildUps> read() {
-        FileBuildUps file = new ResourceFolder("/kinds/")
-                .read("build-ups.yaml", FileBuildUps.class, Maps.immutable.of("material", MaterialLibrary.names()));
-        ImmutableMap<String, Assembly> assemblies = file.assemblies()
+        ImmutableMap<String, Assembly> assemblies = FILE.assemblies()
                 .toImmutableMap(
                         Named::name,
                         each -> each.value()
@@ -49,7 +64,7 @@ public record BuildUps(Assembly masonry, Assembly frame, boolean onGround) {
                                         each.name(),
                                         material ->
                                                 MaterialLibrary.named(material).orElseThrow()));
-        return file.uses()
+        return FILE.uses()
                 .collectValues((use, each) ->
                         new BuildUps(assemblies.get(each.masonry()), assemblies.get(each.frame()), each.onGround()));
     }
