@@ -15,14 +15,7 @@ final class Halves {
 
     static Body.Storeys of(Body.Storeys body) {
         Body.Stack main = stack(body.stacks().getFirst());
-        return new Body.Storeys(
-                body.line(),
-                main.storeys(),
-                main.base(),
-                main.roof(),
-                main.otherBases(),
-                main.ground(),
-                body.wings().collect(Halves::stack));
+        return Houses.body(body.line(), main, body.wings().collect(Halves::stack));
     }
 
     private static Body.Stack stack(Body.Stack s) {

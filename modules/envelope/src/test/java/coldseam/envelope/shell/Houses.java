@@ -202,6 +202,12 @@ final class Houses {
         return new Body.Storeys(Body.FootprintLine.OUTER_FACE, Lists.immutable.of(storeys), slab(), roof);
     }
 
+    /** A main stack and its wings. */
+    static Body.Storeys body(Body.FootprintLine line, Body.Stack main, ImmutableList<Body.Stack> wings) {
+        return new Body.Storeys(
+                line, main.storeys(), main.base(), main.roof(), main.otherBases(), main.ground(), wings);
+    }
+
     static Opening opening(
             String name, Opening.Kind kind, String surface, double width, double height, double left, double sill) {
         return new Opening(

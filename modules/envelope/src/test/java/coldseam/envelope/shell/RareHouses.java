@@ -52,14 +52,7 @@ final class RareHouses {
     }
 
     private static Body.Storeys body(Body.FootprintLine line, Body.Stack main, Body.Stack... wings) {
-        return new Body.Storeys(
-                line,
-                main.storeys(),
-                main.base(),
-                main.roof(),
-                main.otherBases(),
-                main.ground(),
-                Lists.immutable.of(wings));
+        return Houses.body(line, main, Lists.immutable.of(wings));
     }
 
     private static Body.Storey faced(Body.Storey storey, Exposure... sides) {

@@ -92,14 +92,7 @@ class WingsTest {
     }
 
     private static Body.Storeys body(Body.Stack main, Body.Stack... wings) {
-        return new Body.Storeys(
-                Body.FootprintLine.OUTER_FACE,
-                main.storeys(),
-                main.base(),
-                main.roof(),
-                Lists.immutable.empty(),
-                Lists.immutable.empty(),
-                Lists.immutable.of(wings));
+        return Houses.body(Body.FootprintLine.OUTER_FACE, main, Lists.immutable.of(wings));
     }
 
     @Provide
@@ -345,16 +338,8 @@ class WingsTest {
             MutableList<Body.Stack> wings = stacks.drop(1)
                     .collectWithIndex((wing, w) -> new Body.Stack(
                             "stack " + w, wing.storeys(), wing.base(), wing.roof(), wing.otherBases(), wing.ground()));
-            Shell other = ShellBuilder.build(AnyAngleTest.with(
-                    house,
-                    new Body.Storeys(
-                            body.line(),
-                            main.storeys(),
-                            main.base(),
-                            main.roof(),
-                            main.otherBases(),
-                            main.ground(),
-                            wings.toImmutable())));
+            Shell other =
+                    ShellBuilder.build(AnyAngleTest.with(house, Houses.body(body.line(), main, wings.toImmutable())));
             AnyAngleTest.assertSame(expected, withoutSplits(other), 1e-3, name + ", " + i);
         }
     }
