@@ -22,6 +22,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import org.eclipse.collections.api.RichIterable;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.impl.factory.Lists;
@@ -136,7 +137,12 @@ public final class Composer {
         ImmutableList<Chart.Place> places = conducting.flatCollect(Painted::solved);
         ImmutableList<Point> points = places.select(each -> each.cut() == null).collect(each -> each.in(chart));
         for (Chart.Cut cut : Chart.Cut.values()) {
-            ImmutableList<Chart.Place> on = places.select(each -> each.cut() == cut);
+            // Where nothing that reaches a cut conducts, as outside a ventilated layer, it is drawn up to there all the
+            // same.
+            ImmutableList<Chart.Place> on = Lists.immutable
+                    .of(places, pieces.flatCollect(Painted::solved))
+                    .collect(some -> some.select(each -> each.cut() == cut))
+                    .detectIfNone(RichIterable::notEmpty, Lists.immutable::empty);
             if (on.isEmpty()) {
                 continue;
             }

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldseam.envelope.Assembly;
 import coldseam.envelope.JunctionKind;
+import coldseam.envelope.Layer;
 import coldseam.envelope.Role;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.files.quantity.Phrase;
 import coldseam.files.quantity.UnitSystem;
 import coldseam.junctions.BuiltIn;
@@ -17,6 +19,7 @@ import coldseam.junctions.catalogue.CatalogueFile;
 import coldseam.junctions.compute.PsiTest;
 import coldseam.junctions.detail.Detail;
 import java.util.Optional;
+import org.eclipse.collections.impl.factory.Sets;
 import org.junit.jupiter.api.Test;
 
 /** Outside its valid range a detail is refused, with every reason. */
@@ -73,6 +76,34 @@ class DetailDoesNotFitTest {
         assertTrue(
                 told.contains("lie on both sides of the insulation: give those that do not carry the role cladding"),
                 told);
+    }
+
+    /** Of a wall that is open to the wind inside all that insulates it nothing conducts where the section is cut. */
+    @Test
+    void withNothingThatConductsAtACut() {
+        JunctionSetup gable = Samples.setup(JunctionKind.of("gable under a cold loft"));
+        Layer wind = new Layer(
+                MaterialLibrary.named("air").orElseThrow(),
+                0.04,
+                Role.AIR_LAYER,
+                Optional.empty(),
+                Optional.of(new Layer.AirLayer(Layer.Ventilation.WELL_VENTILATED, 0, 0.9)),
+                Optional.empty(),
+                Sets.immutable.empty());
+        Assembly open = Samples.assembly(
+                "open wall",
+                Samples.layer("plaster", 0.57, 15, Role.FINISH),
+                wind,
+                Samples.layer("outer boards", 0.13, 100, Role.STRUCTURE),
+                Samples.layer("mineral wool board", 0.036, 160, Role.INSULATION));
+        JunctionSetup setup = gable.between(gable.first(), Optional.of(open));
+        CatalogueFile.builtIn().options(gable.kind()).forEach(detail -> {
+            try {
+                Composer.compose(detail, setup, BuiltIn.LIBRARY);
+            } catch (DetailDoesNotFit misfit) {
+                assertTrue(misfit.reasons().notEmpty());
+            }
+        });
     }
 
     @Test
