@@ -14,6 +14,7 @@ import coldseam.envelope.Material;
 import coldseam.envelope.Opening;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Role;
+import coldseam.envelope.file.house.MaterialLibrary;
 import coldseam.envelope.shell.Surface;
 import coldseam.junctions.hand.HandDrawing;
 import java.util.Optional;
@@ -62,8 +63,9 @@ public record Unlikely(
     /** °C; design temperatures of places that heat are seldom milder (judgement). */
     private static final double MILD = 5;
 
-    /** W/(m·K), of clay or silt: the least of the grounds that are named (ISO 13370:2017, from memory). */
-    private static final double CLAY = 1.5;
+    /** W/(m·K), of clay or silt: the least of the grounds that are named. */
+    private static final double CLAY =
+            MaterialLibrary.named("clay or silt").orElseThrow().conductivity();
 
     /**
      * A surface cut to falls.

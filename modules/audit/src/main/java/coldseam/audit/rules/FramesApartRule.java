@@ -1,7 +1,6 @@
 package coldseam.audit.rules;
 
 import coldseam.audit.Breach.Evidence;
-import coldseam.audit.BridgeRow;
 import coldseam.audit.BridgeSheet;
 import coldseam.audit.Finding.Severity;
 import coldseam.audit.JunctionRow;
@@ -13,6 +12,7 @@ import coldseam.junctions.plan.SectionPlan.Origin;
 import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
+import org.eclipse.collections.api.list.MutableList;
 import org.eclipse.collections.api.tuple.primitive.ObjectDoublePair;
 import org.eclipse.collections.impl.tuple.primitive.PrimitiveTuples;
 
@@ -53,52 +53,57 @@ public final class FramesApartRule implements Rule {
                 .selectInstancesOf(JunctionRow.class)
                 .select(row -> row.sheet().filter(BridgeSheet::chosen).isPresent()
                         && row.edge().opening().isPresent());
-        ImmutableList<ImmutableList<JunctionRow>> apart = facts.house()
+        ImmutableList<Drawn> apart = facts.house()
                 .openings()
-                .collect(opening -> beside.select(
-                        row -> row.edge().opening().orElseThrow().name().equals(opening.name())))
-                .select(rows -> apart(frames(rows)));
-        return apart.collect(FramesApartRule::drawnBy)
+                .collect(opening -> Drawn.of(opening, beside))
+                .select(Drawn::apart);
+        return apart.collect(Drawn::sheets)
                 .distinct()
-                .collect(sheets -> draft(apart.select(rows -> drawnBy(rows).equals(sheets))));
+                .collect(sheets -> draft(apart.select(drawn -> drawn.sheets().equals(sheets))));
     }
 
-    private static ImmutableList<String> drawnBy(ImmutableList<JunctionRow> rows) {
-        return frames(rows).collect(frame -> frame.getOne().id());
+    /**
+     * How the sides of an opening draw its frame.
+     *
+     * @param rows of its sides
+     * @param frames the sheets that draw it, with its set-back in m; from the outside in
+     */
+    private record Drawn(
+            Opening opening, ImmutableList<JunctionRow> rows, ImmutableList<ObjectDoublePair<BridgeSheet<?>>> frames) {
+
+        static Drawn of(Opening opening, ImmutableList<JunctionRow> beside) {
+            ImmutableList<JunctionRow> rows = beside.select(
+                    row -> row.edge().opening().orElseThrow().name().equals(opening.name()));
+            MutableList<ObjectDoublePair<BridgeSheet<?>>> frames = Lists.mutable.empty();
+            rows.flatCollect(row -> row.sheet().stream().toList())
+                    .distinctBy(BridgeSheet::id)
+                    .forEach(sheet ->
+                            setBack(sheet).ifPresent(metres -> frames.add(PrimitiveTuples.pair(sheet, metres))));
+            return new Drawn(
+                    opening, rows, frames.sortThisBy(ObjectDoublePair::getTwo).toImmutable());
+        }
+
+        boolean apart() {
+            return frames.size() > 1
+                    && frames.getLast().getTwo() - frames.getFirst().getTwo() > ALIKE;
+        }
+
+        /** Their ids. */
+        ImmutableList<String> sheets() {
+            return frames.collect(frame -> frame.getOne().id());
+        }
     }
 
-    private Draft draft(ImmutableList<ImmutableList<JunctionRow>> alike) {
-        ImmutableList<ObjectDoublePair<BridgeSheet<?>>> frames = frames(alike.getFirst());
-        ObjectDoublePair<BridgeSheet<?>> outer = frames.getFirst();
-        ObjectDoublePair<BridgeSheet<?>> inner = frames.getLast();
-        ImmutableList<BridgeRow> rows = Lists.immutable.ofAll(alike.flatCollect(each -> each));
-        ImmutableList<String> openings = alike.collect(
-                each -> each.getFirst().edge().opening().map(Opening::name).orElseThrow());
+    private Draft draft(ImmutableList<Drawn> alike) {
+        ObjectDoublePair<BridgeSheet<?>> outer = alike.getFirst().frames().getFirst();
+        ObjectDoublePair<BridgeSheet<?>> inner = alike.getFirst().frames().getLast();
+        ImmutableList<String> openings = alike.collect(drawn -> drawn.opening().name());
         return new Draft(
                 this,
                 "frames apart " + openings.getFirst(),
                 Severity.WEAK,
                 new Found(openings, outer.getOne(), inner.getOne(), outer.getTwo(), inner.getTwo()),
-                new Subject.Bridges(rows));
-    }
-
-    private static boolean apart(ImmutableList<ObjectDoublePair<BridgeSheet<?>>> frames) {
-        return frames.size() > 1
-                && frames.getLast().getTwo() - frames.getFirst().getTwo() > ALIKE;
-    }
-
-    /** An opening's sheets that draw its frame, with its set-back in m; from the outside in. */
-    private static ImmutableList<ObjectDoublePair<BridgeSheet<?>>> frames(ImmutableList<JunctionRow> rows) {
-        return rows.flatCollect(row -> row.sheet().stream().toList())
-                .distinct()
-                .flatCollect(sheet -> {
-                    OptionalDouble setBack = setBack(sheet);
-                    return setBack.isPresent()
-                            ? Lists.immutable.of(PrimitiveTuples.<BridgeSheet<?>>pair(sheet, setBack.getAsDouble()))
-                            : Lists.immutable.empty();
-                })
-                .toSortedListBy(ObjectDoublePair::getTwo)
-                .toImmutable();
+                new Subject.Bridges(alike.flatCollect(Drawn::rows)));
     }
 
     private static OptionalDouble setBack(BridgeSheet<?> sheet) {

@@ -53,7 +53,8 @@ public final class SeamsTouchRule implements Rule {
 
     private static boolean isDeckBelowFloor(JunctionRow deck, JunctionRow floor) {
         return deck.edge().kind() == JunctionKind.WALL_TO_TERRACE
-                && floor.edge().kind().storeyFloor().isPresent();
+                && floor.edge().kind().storeyFloor().isPresent()
+                && deck.edge().from().z() < floor.edge().from().z();
     }
 
     private Draft draft(Touching touching) {

@@ -137,8 +137,7 @@ public final class Composer {
         ImmutableList<Chart.Place> places = conducting.flatCollect(Painted::solved);
         ImmutableList<Point> points = places.select(each -> each.cut() == null).collect(each -> each.in(chart));
         for (Chart.Cut cut : Chart.Cut.values()) {
-            // Where nothing that reaches a cut conducts, as outside a ventilated layer, it is drawn up to there all the
-            // same.
+            // What does not conduct, as outside a ventilated layer, is drawn up to its cut, too.
             ImmutableList<Chart.Place> on = Lists.immutable
                     .of(places, pieces.flatCollect(Painted::solved))
                     .collect(some -> some.select(each -> each.cut() == cut))

@@ -12,7 +12,7 @@ final class StoreyChecks {
     /** m, side of the smallest square on which a storey can stand. */
     private static final double NARROWEST = 0.5;
 
-    /** m, height of a storey's walls in which one stands; lower ones are those of an attic that rises into its roof. */
+    /** m, height of a storey's walls in which one stands; lower ones are those of an attic that rises into its roof (judgement). */
     private static final double LOWEST = 1;
 
     private final ImmutableList<FileStorey> storeys;
