@@ -6,7 +6,6 @@ import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Opening;
-import coldseam.envelope.Point3;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Shell;
 import coldseam.envelope.shell.Surface;
@@ -85,8 +84,7 @@ public record Rain(ImmutableList<Surface> level, ImmutableList<Surface> enclosed
 
     private static LowSill sill(Edge edge) {
         Surface deck = edge.first();
-        double height =
-                edge.from().z() - deck.outline().collectDouble(Point3::z).max();
+        double height = edge.sillHeight();
         return new LowSill(edge.opening().orElseThrow(), deck, height, height - fall(deck));
     }
 }

@@ -26,6 +26,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param opening for heads, sills, jambs and thresholds
  * @param floorThickness m, of an internal floor that meets the junction; zero where none does
  * @param upstand m, height of a parapet above the roof's outer face; zero without
+ * @param sill m, of a door's sill above the outer face of the deck before it; empty elsewhere, and where no house says
  * @param ground what lies under a floor on the ground
  * @param indoorTemperature °C
  * @param outdoorTemperature °C
@@ -41,12 +42,13 @@ public record JunctionSetup(
         Optional<Opening> opening,
         double floorThickness,
         double upstand,
+        OptionalDouble sill,
         Optional<GroundBlock> ground,
         double indoorTemperature,
         double outdoorTemperature)
         implements BridgeSetup {
 
-    /** Of surfaces whose inner faces meet. */
+    /** Of surfaces whose inner faces meet, without a house that says where a door's sill lies. */
     public JunctionSetup(
             JunctionKind kind,
             Assembly first,
@@ -71,6 +73,7 @@ public record JunctionSetup(
                 opening,
                 floorThickness,
                 upstand,
+                OptionalDouble.empty(),
                 ground,
                 indoorTemperature,
                 outdoorTemperature);
@@ -83,20 +86,26 @@ public record JunctionSetup(
 
     /** The same junction at another angle, degrees. */
     public JunctionSetup at(double degrees) {
-        return with(first, second, degrees, innerStep);
+        return with(first, second, degrees, innerStep, sill);
     }
 
     /** The same junction with the second's inner face so much farther out than the first's, m. */
     public JunctionSetup stepped(double metres) {
-        return with(first, second, angle, metres);
+        return with(first, second, angle, metres, sill);
     }
 
     /** The same junction between other build-ups. */
     public JunctionSetup between(Assembly newFirst, Optional<Assembly> newSecond) {
-        return with(newFirst, newSecond, angle, innerStep);
+        return with(newFirst, newSecond, angle, innerStep, sill);
     }
 
-    private JunctionSetup with(Assembly newFirst, Optional<Assembly> newSecond, double newAngle, double newStep) {
+    /** The same threshold with the door's sill so far above the deck, m. */
+    public JunctionSetup sillAt(double metres) {
+        return with(first, second, angle, innerStep, OptionalDouble.of(metres));
+    }
+
+    private JunctionSetup with(
+            Assembly newFirst, Optional<Assembly> newSecond, double newAngle, double newStep, OptionalDouble newSill) {
         return new JunctionSetup(
                 kind,
                 newFirst,
@@ -108,6 +117,7 @@ public record JunctionSetup(
                 opening,
                 floorThickness,
                 upstand,
+                newSill,
                 ground,
                 indoorTemperature,
                 outdoorTemperature);

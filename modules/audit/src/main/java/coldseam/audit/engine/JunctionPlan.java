@@ -4,6 +4,7 @@ import coldseam.envelope.Assembly;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionChoice;
+import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
 import coldseam.envelope.OwnPsi;
 import coldseam.envelope.shell.Edge;
@@ -147,6 +148,7 @@ final class JunctionPlan {
                 edge.opening().map(JunctionPlan::frameOnly),
                 edge.floorThickness(),
                 upstand(edge),
+                sill(edge),
                 ground(edge, firstExposure, secondExposure),
                 house.site().indoorTemperature(),
                 house.site().outdoorTemperature()));
@@ -176,6 +178,12 @@ final class JunctionPlan {
         return edge.kind().parapet()
                 ? house.body().parapetHeight(edge.first().name(), edge.first().storey())
                 : 0;
+    }
+
+    private static OptionalDouble sill(Edge edge) {
+        return edge.kind() == JunctionKind.TERRACE_THRESHOLD
+                ? OptionalDouble.of(rounded(edge.sillHeight()))
+                : OptionalDouble.empty();
     }
 
     private Optional<JunctionSetup.GroundBlock> ground(Edge edge, Exposure first, Exposure second) {

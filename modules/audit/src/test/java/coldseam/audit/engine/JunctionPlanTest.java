@@ -103,6 +103,22 @@ class JunctionPlanTest {
                 .forEach(ground -> assertEquals(OptionalDouble.empty(), ground.depth()));
     }
 
+    /** Worked out by hand: floor 420 mm over the ceiling and deck 364.5 mm; floor 260 mm and sill 150 mm over deck 387 mm. */
+    @ParameterizedTest
+    @CsvSource({"larch-house, 0.0555", "heron-row, 0.023"})
+    void theHeightOfADoorsSillOverItsDeckReachesItsSection(String name, double high) throws IOException {
+        House house = Sample.house(
+                Files.readString(Path.of(System.getProperty("coldseam.root"), "fixtures", "houses", name + ".yaml")));
+        ImmutableList<JunctionSetup> all = new JunctionPlan(
+                        house, ShellBuilder.build(house), new Catalogue(Lists.immutable.empty()))
+                .plan()
+                .flatCollect(each -> each.setup().stream().toList());
+        assertEquals(
+                Lists.immutable.of(JunctionKind.TERRACE_THRESHOLD),
+                all.select(setup -> setup.sill().isPresent()).collect(JunctionSetup::kind));
+        assertEquals(high, all.detect(setup -> setup.sill().isPresent()).sill().getAsDouble(), 1e-6);
+    }
+
     /** Where a cellar's wall stands free the ground ends at its floor, in a new house and where the slab is there already. */
     @ParameterizedTest
     @CsvSource({"'', slab edge", "'retrofit: {built-new: [cellar south wall]}\n', existing slab edge"})

@@ -65,6 +65,12 @@ public record Edge(
                                 first.innerOutline().getFirst()));
     }
 
+    /** m, of one end above the plane of the first surface's outer face: of a door's sill above the deck before it. */
+    public double sillHeight() {
+        Point3 normal = first.normal();
+        return Vectors.dot(normal, Vectors.minus(from, first.outline().getFirst())) / normal.z();
+    }
+
     /** The same line as a junction of another kind, by its name and place as well. */
     Edge as(JunctionKind other) {
         return new Edge(

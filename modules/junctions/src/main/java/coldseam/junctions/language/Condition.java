@@ -60,6 +60,17 @@ public record Condition(String text, Expression left, boolean atLeast, Expressio
     /** Where a window or door stands follows from its own keys in the house file. */
     private static final Pattern OF_AN_OPENING = Pattern.compile("\\b(door|frame)\\.");
 
+    private static final String SILL = "door.sill";
+
+    private String mend() {
+        if (text.contains(SILL)) {
+            return ". Raise the opening's sill, lay less on the deck, or choose another detail.";
+        }
+        return OF_AN_OPENING.matcher(text).find()
+                ? ". Choose another detail, or give the opening another set-back or frame-depth."
+                : ". Choose another detail.";
+    }
+
     /**
      * Why a detail does not fit by this; empty where it does.
      *
@@ -78,10 +89,7 @@ public record Condition(String text, Expression left, boolean atLeast, Expressio
                 .and(said(one, other))
                 .and(" and the right side ")
                 .and(said(other, one))
-                .and(
-                        OF_AN_OPENING.matcher(text).find()
-                                ? ". Choose another detail, or give the opening another set-back or frame-depth."
-                                : ". Choose another detail."));
+                .and(mend()));
     }
 
     private Phrase said(double value, double other) {

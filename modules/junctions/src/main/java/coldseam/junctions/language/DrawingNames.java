@@ -40,6 +40,9 @@ public final class DrawingNames {
     /** The key of the parameter that gives a cellar floor's depth below the ground where the house does not. */
     public static final String DEPTH = "depth";
 
+    /** The key of the parameter that gives the height of a door's sill above the deck where the house does not. */
+    public static final String UPTURN = "upturn";
+
     private DrawingNames() {}
 
     public static String word(Role role) {

@@ -143,6 +143,7 @@ record Scene(
         scope.put(DrawingNames.SEAM, 0.0);
         scope.put(DrawingNames.BEND, chart.bend());
         drawing.terms().parameters().each(each -> scope.put(each.name(), each.value()));
+        setup.sill().ifPresent(sill -> scope.put(DrawingNames.UPTURN, sill));
         double thing = setup.floorThickness() > 0
                 ? setup.floorThickness()
                 : scope.getIfAbsentValue(DrawingNames.THICKNESS, THING_THICKNESS);
@@ -269,6 +270,12 @@ record Scene(
         checkGiven(who, DrawingNames.DEPTH, setup.ground().map(JunctionSetup.GroundBlock::depth), reasons);
         checkGiven(
                 who,
+                DrawingNames.UPTURN,
+                setup.sill().isPresent() ? Optional.of(setup.sill()) : Optional.empty(),
+                reasons);
+        checkSill(who, reasons);
+        checkGiven(
+                who,
                 DrawingNames.THICKNESS,
                 form.second() == KindForm.Second.THING && setup.floorThickness() > 0
                         ? Optional.of(OptionalDouble.of(setup.floorThickness()))
@@ -289,6 +296,22 @@ record Scene(
                         .and(", but the house itself says ")
                         .andMillimetres(there)
                         .and(". Leave the parameter out.")));
+    }
+
+    /** A copy may draw the sill without {@link DrawingNames#UPTURN}; it then stands for doors that lie so alone. */
+    private void checkSill(String who, MutableList<Phrase> reasons) {
+        if (setup.sill().isEmpty()) {
+            return;
+        }
+        double drawn = scope.get("door.sill") - first.outside();
+        if (Math.abs(drawn - setup.sill().getAsDouble()) > GIVEN_SLACK) {
+            reasons.add(Phrase.of(who + " draws the door's sill ")
+                    .andMillimetres(drawn)
+                    .and(" above the deck; the house has it ")
+                    .andMillimetres(setup.sill().getAsDouble())
+                    .and(" above it. Draw the sill on deck.outside + " + DrawingNames.UPTURN
+                            + ", or give the opening a sill that lies so."));
+        }
     }
 
     /**
