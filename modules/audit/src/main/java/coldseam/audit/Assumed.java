@@ -41,7 +41,7 @@ import org.eclipse.collections.api.set.ImmutableSet;
  * @param foundUndeclared how many windows and doors as found have a U without a source
  * @param ownSeams edges whose psi is the house file's own
  * @param overrides materials of the house file that are said to insulate, to control air, water or vapour, or to bear ground,
- *     splash or load, beyond what their values or the built-in list say
+ *     splash, load or rain, beyond what their values or the built-in list say
  * @param rain what becomes of it on flat roofs and decks
  * @param unlikely what is there, but is seldom so
  */

@@ -56,7 +56,7 @@ class CatalogueCommandTest {
                         .matches("extruded polystyrene board +0\\.243 +150 +(read|from memory|common practice)"),
                 lines.get(board));
         assertEquals(
-                "controls air, vapour, water; bears ground, splash, load",
+                "controls air, vapour, water; bears ground, splash, load, rain",
                 lines.get(board + 1).strip());
         assertTrue(lines.stream().noneMatch(line -> line.strip().startsWith("air ")), "air has no conductivity");
         fitsTheTerminal();

@@ -63,6 +63,27 @@ public record Assembly(
         return layers.sumOfDouble(Layer::thickness);
     }
 
+    /**
+     * Whether rain is kept out behind the boards, on what carries: all that insulates outside the outermost layer that keeps
+     * out water bears rain, and drains to an air layer behind the cladding.
+     */
+    public boolean keepsWaterOutBehindBoards() {
+        return keepsWaterOutBehindBoards(layers);
+    }
+
+    /** The same of layers from the inside outwards. */
+    public static boolean keepsWaterOutBehindBoards(ImmutableList<Layer> layers) {
+        int kept = layers.detectLastIndex(layer ->
+                layer.controls().contains(Control.WATER) && layer.material().canControl(Control.WATER));
+        int boards = layers.detectLastIndex(Layer::insulates);
+        return kept >= 0
+                && boards > kept
+                && layers.drop(kept + 1)
+                        .select(Layer::insulates)
+                        .allSatisfy(layer -> layer.material().canBear(Duty.RAIN))
+                && layers.drop(boards + 1).anySatisfy(Layer::drains);
+    }
+
     /** The layers inside a well-ventilated air layer; all where there is none. */
     public ImmutableList<Layer> insideVentilation() {
         return layers.takeWhile(layer -> !layer.isWellVentilated());

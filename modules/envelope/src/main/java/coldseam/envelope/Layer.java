@@ -46,6 +46,12 @@ public record Layer(
                 .isPresent();
     }
 
+    /** Whether it is an air layer with openings, from which water runs out. */
+    boolean drains() {
+        return air.filter(each -> each.ventilation() != Ventilation.UNVENTILATED)
+                .isPresent();
+    }
+
     /** Whether it is insulation: a solid layer of a material that insulates, whose thickness counts. */
     public boolean insulates() {
         return air.isEmpty() && role != Role.MEMBRANE && material.insulates();

@@ -40,7 +40,7 @@ public record Material(
         OptionalDouble within,
         Provenance provenance) {
 
-    /** One of which nothing says that it can control air, water or vapour, or bears ground, splash or load. */
+    /** One of which nothing says that it can control air, water or vapour, or bears ground, splash, load or rain. */
     public Material(
             String name,
             double conductivity,

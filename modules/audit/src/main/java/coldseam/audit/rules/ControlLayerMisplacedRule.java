@@ -1,5 +1,6 @@
 package coldseam.audit.rules;
 
+import coldseam.assemblies.HeatFlow;
 import coldseam.assemblies.moisture.Condensation;
 import coldseam.assemblies.moisture.Condensation.Verdict;
 import coldseam.audit.Breach.Evidence;
@@ -17,7 +18,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * Water control lies outside the insulation or is its surface; vapour control does not lie outside it alone.
  *
  * <p>Insulation that can keep out water itself may lie outside (an inverted roof, boards in the ground), and in the ground
- * boards outside the sealing are usual. Vapour control may lie outside where the monthly balance of ISO 13788 carries it.
+ * boards outside the sealing are usual; so are drained boards behind the cladding of a wall, over a barrier on its sheathing (the
+ * International Residential Code 2018, R703.2, from memory, asks for it there). Vapour control may lie outside where the monthly balance of ISO 13788 carries it.
  */
 public final class ControlLayerMisplacedRule extends SurfaceControlRule<ControlLayerMisplacedRule.Misplaced> {
 
@@ -42,7 +44,8 @@ public final class ControlLayerMisplacedRule extends SurfaceControlRule<ControlL
         boolean wet = control == Control.WATER
                 && able.allSatisfy(layer -> layer.zone() == Zone.INSIDE)
                 && surface.exposure().kind() == Exposure.Kind.OUTDOORS
-                && !keepsDry(assembly);
+                && !keepsDry(assembly)
+                && !(HeatFlow.through(surface.normal()) == HeatFlow.HORIZONTAL && assembly.keepsWaterOutBehindBoards());
         boolean cold = control == Control.VAPOUR
                 && able.allSatisfy(layer -> layer.zone() == Zone.OUTSIDE)
                 && !driesByMonths(facts, assembly);

@@ -134,7 +134,9 @@ public sealed interface Statement {
         MASONRY("masonry"),
         /** All its insulation lies inside its structure. */
         INSULATED_INSIDE("insulated inside"),
-        INSULATED_OUTSIDE("insulated outside");
+        INSULATED_OUTSIDE("insulated outside"),
+        /** Rain is kept out behind boards that drain. */
+        DRAINED("drained behind its boards");
 
         private final String words;
 

@@ -269,6 +269,10 @@ public record Band(
             case MASONRY -> !wooden;
             case INSULATED_INSIDE -> inside;
             case INSULATED_OUTSIDE -> !inside;
+            case DRAINED ->
+                band.filter(each -> Assembly.keepsWaterOutBehindBoards(
+                                each.strata().collect(stratum -> stratum.layer().layer())))
+                        .isPresent();
         };
     }
 

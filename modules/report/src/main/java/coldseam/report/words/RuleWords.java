@@ -94,7 +94,8 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                                                     + " where it condenses"))
                             .makeString("; "),
                     (found, say) -> found.layers().anySatisfy(layer -> layer.control() == Control.WATER)
-                            ? "put a layer that sheds water outside the insulation"
+                            ? "put a layer that sheds water outside the insulation; on a wall it may lie behind boards that each bear"
+                                    + " rain, by a source, and drain to a gap with openings behind the cladding"
                             : "put a layer that governs vapour on the warm side, or give the monthly climate and show"
                                     + " that the build-up dries"),
             new RuleWords<>(
@@ -193,6 +194,7 @@ record RuleWords<F extends Evidence>(String rule, Class<F> found, Wording<F> tit
                                                     + say.say(Duty.SPLASH_HEIGHT, Dimension.THICKNESS)
                                                     + " of the ground, where rain splashes up";
                                         case LOAD -> "carries what stands on it";
+                                        case RAIN -> "may lie outside what keeps out rain";
                                     })
                             .makeString("; "),
                     (found, say) -> "use a board that is made for it there, or give the source under bears of the"

@@ -19,12 +19,16 @@ public record FileBears(
         Optional<String> splash,
 
         @Doc("Source that says that it carries a slab, a screed or paving for good.")
-        Optional<String> load) {
+        Optional<String> load,
+
+        @Doc("Source that says that it may lie behind a cladding, outside the layer that keeps out water.")
+        Optional<String> rain) {
 
     public FileBears {
         ground.ifPresent(text -> SourceText.require("ground", text));
         splash.ifPresent(text -> SourceText.require("splash", text));
         load.ifPresent(text -> SourceText.require("load", text));
+        rain.ifPresent(text -> SourceText.require("rain", text));
     }
 
     /** By duty; what is not said is not there. */
@@ -33,6 +37,7 @@ public record FileBears(
         ground.ifPresent(source -> sources.put(Duty.GROUND, source));
         splash.ifPresent(source -> sources.put(Duty.SPLASH, source));
         load.ifPresent(source -> sources.put(Duty.LOAD, source));
+        rain.ifPresent(source -> sources.put(Duty.RAIN, source));
         return sources.toImmutable();
     }
 }
