@@ -25,25 +25,36 @@ final class BodyLevel {
     private final int fluxes;
     private final double[][] u;
     private final FlexibleCg warmth;
+    private final Multigrid.Room room;
 
-    /** How the level before hands its solution on. */
-    record Before(BodyLevel level, Cuts cuts) {}
+    /** How the level before hands its solution on; what else it took is given up. */
+    record Before(TemperatureSystem3 temperature, double[][] u, HeatFlowForm form, Multigrid.Room room, Cuts cuts) {
+
+        /** Energy that the next level's linear solver may leave: little beside what is asked and what its grid can give. */
+        private double tolerance(int unit, double width) {
+            double[] alone = new double[u.length + 1];
+            alone[unit + 1] = 1;
+            Interval q = form.between(alone, alone);
+            return Math.max(0.002 * width * q.upper(), Math.min(0.001 * q.width(), 1e-3 * q.upper()));
+        }
+    }
 
     private BodyLevel(Grid grid, Optional<Before> before, double width, int mostSteps, boolean bounded) {
         this.grid = grid;
         int units = grid.painted.parts - 1;
+        room = before.map(Before::room).orElseGet(Multigrid.Room::new);
         temperature = new TemperatureSystem3(grid);
-        warmth = new FlexibleCg(temperature.n, temperature, temperature.preconditioner());
+        warmth = new FlexibleCg(temperature.n, temperature, temperature.preconditioner(room));
         u = new double[units][];
         double[] tolerance = new double[units];
         double[] left = new double[temperature.n];
         for (int r = 0; r < units; r++) {
             int unit = r;
-            u[r] = before.map(each -> temperature.from(each.level.temperature, each.level.u[unit], each.cuts))
+            u[r] = before.map(each -> temperature.from(each.temperature, each.u[unit], each.cuts))
                     .orElseGet(() -> new double[temperature.n]);
             temperature.hold(r + 1, u[r]);
             double energy = temperature.residual(r + 1, u[r], left);
-            tolerance[r] = before.map(each -> each.level.tolerance(unit, width)).orElse(FIRST * energy);
+            tolerance[r] = before.map(each -> each.tolerance(unit, width)).orElse(FIRST * energy);
             warmth.solve(u[r], left, tolerance[r], mostSteps);
         }
         if (bounded) {
@@ -55,7 +66,7 @@ final class BodyLevel {
         } else {
             fluxes = 0;
             bounds = Optional.empty();
-            form = before.orElseThrow().level.form;
+            form = before.orElseThrow().form;
         }
     }
 
@@ -76,7 +87,7 @@ final class BodyLevel {
 
     /** Fluxes of each unit that no cell makes heat in or loses. */
     private double[][][] flows(FluxSystem flux, double[] tolerance, int mostSteps) {
-        FlexibleCg flow = new FlexibleCg(flux.n, flux, flux.preconditioner());
+        FlexibleCg flow = new FlexibleCg(flux.n, flux, flux.preconditioner(room));
         ConservationTree tree = new ConservationTree(flux);
         double[][][] q = new double[u.length][][];
         double[] surplus = new double[flux.n];
@@ -94,18 +105,15 @@ final class BodyLevel {
     /** Of the energy before anything is known: that of a body as cold as one environment, in the air of another. */
     private static final double FIRST = 1e-6;
 
-    /** Energy that the next level's linear solver may leave: little beside what is asked and what its grid can give. */
-    private double tolerance(int unit, double width) {
-        double[] alone = new double[u.length + 1];
-        alone[unit + 1] = 1;
-        Interval q = form.between(alone, alone);
-        return Math.max(0.002 * width * q.upper(), Math.min(0.001 * q.width(), 1e-3 * q.upper()));
-    }
-
     /** The width of the total coupling's interval over its middle. */
     double relativeWidth() {
         Interval total = form.total();
         return total.upper() > 0 ? total.width() / total.middle() : 0;
+    }
+
+    /** What the next level begins with. */
+    Before before(Cuts cuts) {
+        return new Before(temperature, u, form, room, cuts);
     }
 
     /** How many unknowns the two systems have together. */

@@ -138,7 +138,9 @@ public final class BodySolver {
                 }
                 return solution(level, field, lowest, probes, met, start);
             }
-            BodyLevel.Before before = new BodyLevel.Before(level, cuts.get());
+            BodyLevel.Before before = level.before(cuts.get());
+            // The memory of its bounds and solvers is the next level's, which is larger.
+            level = null;
             turn.before((double) UNKNOWNS_A_CELL * cuts.get().cells());
             level = narrow
                     ? BodyLevel.warmer(before, asked)
@@ -169,7 +171,7 @@ public final class BodySolver {
                 lowest,
                 probes,
                 patches(level.form, field),
-                field,
+                new PackedBodyField(field, body),
                 accuracy,
                 outcome,
                 level.unknowns(),

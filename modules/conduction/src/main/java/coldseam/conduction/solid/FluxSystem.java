@@ -225,7 +225,7 @@ final class FluxSystem implements FlexibleCg.Operator {
         return inward(potential, s) ? inner[3 * (potential >> 3) + (s >> 1)] : outer[6 * (potential >> 3) + s];
     }
 
-    Multigrid preconditioner() {
+    Multigrid preconditioner(Multigrid.Room room) {
         int[] start = new int[n + 1];
         int[] column = new int[6 * n];
         double[] weight = new double[6 * n];
@@ -245,6 +245,6 @@ final class FluxSystem implements FlexibleCg.Operator {
             }
         }
         start[n] = at;
-        return new Multigrid(n, start, column, weight, extra);
+        return new Multigrid(n, start, column, weight, extra, room);
     }
 }

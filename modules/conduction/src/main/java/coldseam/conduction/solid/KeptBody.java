@@ -98,7 +98,7 @@ public final class KeptBody {
      * @param accuracy that was asked
      */
     public static BodySolution read(byte[] bytes, SolidBody body, Accuracy accuracy) {
-        return read(bytes, body, accuracy, packed -> GridField.unpacked(packed, body));
+        return read(bytes, body, accuracy, packed -> new PackedBodyField(packed, body));
     }
 
     /**

@@ -82,11 +82,22 @@ final class Multigrid implements FlexibleCg.Operator {
     }
 
     /** Where rows are summed up, for one level after another. */
-    private record Room(int[] column, double[] weight) {
+    private static final class Rows {
+        int[] column = new int[0];
+        double[] weight = new double[0];
 
-        Room(int size) {
-            this(new int[size], new double[size]);
+        void reserve(int size) {
+            if (column.length < size) {
+                column = new int[size];
+                weight = new double[size];
+            }
         }
+    }
+
+    /** Room that a cycle is made in, for one after another: fresh memory of that size would cost more than the sums. */
+    static final class Room {
+        private final Rows halves = new Rows();
+        private final Rows groups = new Rows();
     }
 
     private final Level[] levels;
@@ -98,8 +109,9 @@ final class Multigrid implements FlexibleCg.Operator {
      * @param column of each entry beside the diagonal
      * @param weight its size, greater than 0
      * @param extra what the diagonal has more than the sum of its row's weights, 0 or greater
+     * @param room holds nothing that is read
      */
-    Multigrid(int n, int[] start, int[] column, double[] weight, double[] extra) {
+    Multigrid(int n, int[] start, int[] column, double[] weight, double[] extra, Room room) {
         double[] diagonal = extra.clone();
         for (int i = 0; i < n; i++) {
             double sum = diagonal[i];
@@ -111,14 +123,14 @@ final class Multigrid implements FlexibleCg.Operator {
         Level[] all = new Level[MOST_LEVELS];
         all[0] = new Level(n, start, column, weight, diagonal, false);
         int depth = 0;
-        Room halves = new Room(start[n]);
-        Room groups = new Room(start[n]);
+        room.halves.reserve(start[n]);
+        room.groups.reserve(start[n]);
         while (all[depth].n > COARSEST && depth + 2 < MOST_LEVELS) {
             Level fine = all[depth];
             int[] first = new int[fine.n];
-            Level half = merge(fine, first, match(fine, first), halves, false);
+            Level half = merge(fine, first, match(fine, first), room.halves, false);
             int[] second = new int[half.n];
-            Level coarse = merge(half, second, match(half, second), groups, true);
+            Level coarse = merge(half, second, match(half, second), room.groups, true);
             for (int i = 0; i < fine.n; i++) {
                 first[i] = first[i] < 0 ? -1 : second[first[i]];
             }
@@ -179,7 +191,7 @@ final class Multigrid implements FlexibleCg.Operator {
      * @param room for its rows
      * @param stays whether it is a level of its own, else it is merged again at once
      */
-    private static Level merge(Level fine, int[] group, int groups, Room room, boolean stays) {
+    private static Level merge(Level fine, int[] group, int groups, Rows room, boolean stays) {
         int[] first = new int[groups + 1];
         for (int each : group) {
             if (each >= 0) {
@@ -239,32 +251,45 @@ final class Multigrid implements FlexibleCg.Operator {
                 : new Level(groups, start, column, weight, diagonal, false);
     }
 
-    /** The rows of L. Each column is taken off all rows after it at once: no step waits for the one before it. */
+    /**
+     * The rows of L, each from its first entry that is not zero, which is that of the matrix: unknowns are numbered plane by plane, so
+     * what is before is most of it. Each column is taken off all rows after it at once: no step waits for the one before it.
+     */
     private static double[][] factor(Level level) {
         int n = level.n;
         double[][] l = new double[n][];
+        int[] first = new int[n];
         for (int i = 0; i < n; i++) {
-            double[] row = new double[i + 1];
+            first[i] = i;
+            for (int j = level.start[i]; j < level.start[i + 1]; j++) {
+                first[i] = Math.min(first[i], level.column[j]);
+            }
+            double[] row = new double[i + 1 - first[i]];
             l[i] = row;
-            row[i] = level.diagonal[i];
+            row[i - first[i]] = level.diagonal[i];
             for (int j = level.start[i]; j < level.start[i + 1]; j++) {
                 if (level.column[j] < i) {
-                    row[level.column[j]] = -level.weight[j];
+                    row[level.column[j] - first[i]] = -level.weight[j];
                 }
             }
         }
         double[] column = new double[n];
         for (int m = 0; m < n; m++) {
             // Rounding may leave nothing of a pivot; any positive one keeps the preconditioner positive.
-            double pivot = Math.sqrt(Math.max(l[m][m], 1e-14 * level.diagonal[m]));
-            l[m][m] = pivot;
+            double pivot = Math.sqrt(Math.max(l[m][m - first[m]], 1e-14 * level.diagonal[m]));
+            l[m][m - first[m]] = pivot;
             for (int i = m + 1; i < n; i++) {
+                int skipped = first[i];
+                if (skipped > m) {
+                    column[i] = 0;
+                    continue;
+                }
                 double[] row = l[i];
-                double size = row[m] / pivot;
-                row[m] = size;
+                double size = row[m - skipped] / pivot;
+                row[m - skipped] = size;
                 column[i] = size;
                 for (int j = m + 1; j <= i; j++) {
-                    row[j] -= size * column[j];
+                    row[j - skipped] -= size * column[j];
                 }
             }
         }
@@ -426,18 +451,20 @@ final class Multigrid implements FlexibleCg.Operator {
         }
         for (int i = 0; i < level.n; i++) {
             double[] row = cholesky[i];
+            int own = row.length - 1;
             double sum = r[i];
-            for (int j = 0; j < i; j++) {
-                sum -= row[j] * x[j];
+            for (int j = 0, at = i - own; j < own; j++, at++) {
+                sum -= row[j] * x[at];
             }
-            x[i] = sum / row[i];
+            x[i] = sum / row[own];
         }
         for (int i = level.n - 1; i >= 0; i--) {
             double[] row = cholesky[i];
-            double value = x[i] / row[i];
+            int own = row.length - 1;
+            double value = x[i] / row[own];
             x[i] = value;
-            for (int j = 0; j < i; j++) {
-                x[j] -= row[j] * value;
+            for (int j = 0, at = i - own; j < own; j++, at++) {
+                x[at] -= row[j] * value;
             }
         }
     }

@@ -285,7 +285,7 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
     }
 
     /** The preconditioner: neighbouring nodes coupled through the lumped cross-section between them. */
-    Multigrid preconditioner() {
+    Multigrid preconditioner(Multigrid.Room room) {
         double[] ahead = new double[3 * n];
         double[] extra = new double[n];
         for (int cell = 0; cell < grid.cells; cell++) {
@@ -305,10 +305,10 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
                 extra[onFace(face, f)] += whole * Basis.LUMPED[f % 3] * Basis.LUMPED[f / 3];
             }
         }
-        return rows(ahead, extra);
+        return rows(ahead, extra, room);
     }
 
-    private Multigrid rows(double[] ahead, double[] extra) {
+    private Multigrid rows(double[] ahead, double[] extra, Multigrid.Room room) {
         int[] step = {1, 2 * grid.n[0] + 1, (2 * grid.n[0] + 1) * (2 * grid.n[1] + 1)};
         int[] start = new int[n + 1];
         int[] column = new int[6 * n];
@@ -333,7 +333,7 @@ final class TemperatureSystem3 implements FlexibleCg.Operator {
             }
         }
         start[n] = at;
-        return new Multigrid(n, start, column, weight, extra);
+        return new Multigrid(n, start, column, weight, extra, room);
     }
 
     /** A temperature of the grid that was cut into this one, on this one. */

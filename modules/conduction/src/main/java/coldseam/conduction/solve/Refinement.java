@@ -31,8 +31,9 @@ final class Refinement {
     private final Unknowns unknowns;
     private final Dissection dissection;
     private final Fronts fronts;
-    private final FrontalSolver temperatureSolver;
-    private final FrontalSolver streamSolver;
+    /** Of the stream function while that is solved, from then on of the temperature. */
+    private final FrontalSolver solver;
+
     private final TemperatureSystem temperatureSystem;
     private final StreamSystem streamSystem;
 
@@ -84,8 +85,7 @@ final class Refinement {
         this.dissection = workspace.dissection;
         dissection.restart();
         this.fronts = workspace.fronts;
-        this.temperatureSolver = workspace.temperatureSolver;
-        this.streamSolver = workspace.streamSolver;
+        this.solver = workspace.solver;
         this.temperatureSystem = new TemperatureSystem(mesh, elements, unknowns);
         this.streamSystem = new StreamSystem(mesh, drawing, elements, unknowns, topology.cuts);
         this.u = new double[units][0];
@@ -151,24 +151,28 @@ final class Refinement {
         findZones();
         dissection.run(mesh);
         fronts.build(mesh, unknowns, dissection);
-        if (units > 0) {
-            temperatureSolver.factor(dissection, temperatureSystem);
-            streamSolver.factor(dissection, streamSystem);
-        }
         int size = unknowns.all();
+        if (units > 0) {
+            solver.factor(dissection, streamSystem);
+        }
         for (int r = 0; r < units; r++) {
             if (u[r].length < size) {
                 u[r] = new double[size + size / 2];
                 s[r] = new double[size + size / 2];
             }
+            Arrays.fill(s[r], 0, size, 0);
+            streamSystem.load(r, s[r]);
+            solver.solve(s[r]);
+        }
+        if (units > 0) {
+            solver.factor(dissection, temperatureSystem);
+        }
+        for (int r = 0; r < units; r++) {
             ambientOf(1L << r);
             Arrays.fill(u[r], 0, size, 0);
             temperatureSystem.load(r, ambient, u[r]);
-            temperatureSolver.solve(u[r]);
+            solver.solve(u[r]);
             temperatureSystem.prescribe(ambient, u[r]);
-            Arrays.fill(s[r], 0, size, 0);
-            streamSystem.load(r, s[r]);
-            streamSolver.solve(s[r]);
         }
         bound();
     }
@@ -431,7 +435,7 @@ final class Refinement {
         response[a] = unknowns.prescribed(a) ? 0 : (1 - at) * (1 - 2 * at);
         response[b] = unknowns.prescribed(b) ? 0 : at * (2 * at - 1);
         response[m] = unknowns.prescribed(m) ? 0 : 4 * at * (1 - at);
-        temperatureSolver.solve(response);
+        solver.solve(response);
         double sum = 0;
         double[] matrix = new double[36];
         for (int e = 0; e < mesh.triangles; e++) {

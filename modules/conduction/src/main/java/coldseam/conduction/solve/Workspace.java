@@ -12,8 +12,7 @@ final class Workspace {
 
     final Dissection dissection = new Dissection();
     final Fronts fronts = new Fronts();
-    final FrontalSolver temperatureSolver = new FrontalSolver(fronts);
-    final FrontalSolver streamSolver = new FrontalSolver(fronts);
+    final FrontalSolver solver = new FrontalSolver(fronts);
 
     private Workspace() {}
 

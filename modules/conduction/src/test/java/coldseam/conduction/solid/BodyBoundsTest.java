@@ -21,7 +21,7 @@ class BodyBoundsTest {
             java.util.Arrays.fill(each, 0.3);
         }
         Cuts cuts = new Cuts(grid, middle);
-        return BodyLevel.bounded(cuts.grid(), Optional.of(new BodyLevel.Before(coarse, cuts)), 1e-3, steps);
+        return BodyLevel.bounded(cuts.grid(), Optional.of(coarse.before(cuts)), 1e-3, steps);
     }
 
     private static double sum(double[][] shares) {

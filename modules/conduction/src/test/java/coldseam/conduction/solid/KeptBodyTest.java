@@ -1,5 +1,6 @@
 package coldseam.conduction.solid;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -37,6 +38,7 @@ class KeptBodyTest {
         assertEquals(solved.unknowns(), kept.unknowns());
         assertEquals(solved.notes(), kept.notes());
         assertEquals(solved.field().faces(), kept.field().faces());
+        assertArrayEquals(solved.field().energies(), kept.field().energies());
         assertEquals(
                 solved.field().temperatureAt(new Place(0.07, 0.03, 0.21)),
                 kept.field().temperatureAt(new Place(0.07, 0.03, 0.21)));
