@@ -8,6 +8,7 @@ import coldseam.envelope.Body;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.JunctionKind;
 import coldseam.envelope.Opening;
+import coldseam.envelope.Point2;
 import coldseam.envelope.Point3;
 import coldseam.envelope.Selector;
 import java.util.OptionalDouble;
@@ -622,6 +623,21 @@ class ShellBuilderTest {
             assertEquals(garage, edge.second().orElseThrow().exposure());
             assertEquals(180, edge.angle(), ROUND_OFF);
         }
+    }
+
+    /** At a floor the floor's seam goes on where a garage lies beside one storey only; each storey faces what it does. */
+    @Test
+    void besideAGarageAFloorIsStillAFloor() {
+        Exposure garage = new Exposure(Exposure.Kind.UNHEATED, "garage", 0.8);
+        ImmutableList<Point2> box = Houses.rectangle(0, 0, 10, 8);
+        Body.Storey below = Houses.facing(Houses.storey("ground floor", box, 3, "wall"), 1, garage);
+        Body.Storey above = Houses.storey("upper floor", box, 3, "wall");
+        Edge edge = build(Houses.body(Houses.flat(), below, above))
+                .edges()
+                .select(e -> e.kind() == JunctionKind.WALL_CHANGE_AT_FLOOR)
+                .getOnly();
+        assertEquals(garage, edge.first().exposure());
+        assertEquals(Exposure.outdoors(), edge.second().orElseThrow().exposure());
     }
 
     /** A lower roof has the parapet of the roof, or none where that has none. */

@@ -100,9 +100,7 @@ final class JunctionRules {
         Facet b = mesh.facets().get(other);
         boolean unheatedA = a.exposure().kind() == Exposure.Kind.UNHEATED;
         boolean unheatedB = b.exposure().kind() == Exposure.Kind.UNHEATED;
-        if (unheatedA != unheatedB && angle == 180) {
-            return ordered(JunctionKind.UNHEATED_NEIGHBOUR, one, other, unheatedA);
-        }
+        boolean spaces = unheatedA != unheatedB;
         boolean later = isLater(one, other);
         if (angle != 180) {
             return ordered(angle < 180 ? JunctionKind.OUTSIDE_CORNER : JunctionKind.INSIDE_CORNER, one, other, later);
@@ -120,8 +118,12 @@ final class JunctionRules {
             boolean oneWall = a.assembly()
                     .flatMap(wall -> b.assembly().map(wall::isBuiltLike))
                     .orElse(sameBuild);
-            JunctionKind floor = oneWall ? JunctionKind.INTERMEDIATE_FLOOR : JunctionKind.WALL_CHANGE_AT_FLOOR;
+            JunctionKind floor =
+                    oneWall && !spaces ? JunctionKind.INTERMEDIATE_FLOOR : JunctionKind.WALL_CHANGE_AT_FLOOR;
             return ordered(foundation ? JunctionKind.FOUNDATION_WALL_TOP : floor, one, other, oneIsAbove);
+        }
+        if (spaces) {
+            return ordered(JunctionKind.UNHEATED_NEIGHBOUR, one, other, unheatedA);
         }
         boolean outOfGround = lower.exposure().kind() == Exposure.Kind.GROUND
                 && upper.exposure().kind() != Exposure.Kind.GROUND;
