@@ -15,7 +15,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param <R> what is computed of it: of a junction, or of a point
  * @param id such as "J3" or "P1", in the order of the report
  * @param result computed; for edges with an own psi too, where a detail is chosen
- * @param best the best option of the catalogue for the same setup; empty where it is this one, or where none fits
+ * @param best the best option of the catalogue for the same setup, at an opening of those whose frame stands in one plane with the
+ *     best of its other sides; empty where it is this one, or where none fits
  * @param options all of the catalogue that fit the same setup, from worst to best as it ranks them; those that are
  *     neither the result nor the best are solved to a wider interval
  * @param withheld those of the kind that ask for parts taken down which the house keeps, and take these layers, from worst
@@ -39,6 +40,14 @@ public record BridgeSheet<R extends BridgeResult>(
         double dewPointHumidity,
         double mouldHumidity)
         implements Sheet {
+
+    /** m, that packers take up and that a wall of other layers below a threshold may shift a frame by (judgement). */
+    private static final double ONE_PLANE = 0.01;
+
+    /** Whether frames so far behind the outer face of a wall, m, are one. */
+    public static boolean inOnePlane(double setBack, double other) {
+        return Math.abs(setBack - other) <= ONE_PLANE;
+    }
 
     @Override
     public String kind() {

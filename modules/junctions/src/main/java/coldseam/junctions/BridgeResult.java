@@ -6,6 +6,7 @@ import coldseam.conduction.Solution;
 import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.detail.Detail;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /** A detail computed for one setup: of a junction, or of a point. */
@@ -34,6 +35,11 @@ public sealed interface BridgeResult permits JunctionResult, PointResult {
 
     /** Where the inner surface is coldest, in the section. */
     Point coldest();
+
+    /** m, from the outer face of the wall that its frame stands in to the frame's; empty where it has none, or not that wall. */
+    default OptionalDouble frameSetBack() {
+        return OptionalDouble.empty();
+    }
 
     /** What was simplified, in plain words. */
     ImmutableList<String> notes();

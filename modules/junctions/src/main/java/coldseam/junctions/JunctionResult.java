@@ -8,6 +8,7 @@ import coldseam.envelope.DimensionSystem;
 import coldseam.files.quantity.Dimension;
 import coldseam.junctions.detail.Detail;
 import coldseam.junctions.plan.SectionPlan;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 
 /**
@@ -26,6 +27,8 @@ import org.eclipse.collections.api.list.ImmutableList;
  * @param penLine inside the insulation
  * @param weakestPath through everything
  * @param controls the ways of air, water and vapour control, in this order
+ * @param frameSetBack m, from the outer face of the wall that its frame stands in to the frame's; empty where the section has none, or
+ *     does not draw that wall
  * @param notes what was simplified, in plain words
  */
 public record JunctionResult(
@@ -42,6 +45,7 @@ public record JunctionResult(
         PenLine penLine,
         WeakestPath weakestPath,
         ImmutableList<ControlLine> controls,
+        OptionalDouble frameSetBack,
         ImmutableList<String> notes)
         implements BridgeResult {
 

@@ -204,6 +204,7 @@ final class SampleJunctions {
                 pen,
                 path,
                 Lists.immutable.empty(),
+                OptionalDouble.empty(),
                 Lists.immutable.of("The render is drawn without its mesh."));
     }
 }

@@ -12,7 +12,6 @@ import coldseam.junctions.BridgeResult;
 import coldseam.junctions.BridgeSetup;
 import coldseam.junctions.DetailDoesNotFit;
 import coldseam.junctions.detail.Detail;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -33,7 +32,7 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
     private record Key(Detail detail, BridgeSetup setup, boolean chosen, ImmutableList<Detail> options) {}
 
     private final Site site;
-    private final Comparator<BridgeResult> bestFirst;
+    private final Merit merit;
     private final Answers<Question<S>, R> answers;
 
     /** What closes gaps is printed with its psi: solved as narrowly as what is built, once it is known which it is. */
@@ -56,7 +55,7 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
             BiFunction<Detail, S, R> comparing,
             Progress progress) {
         this.site = house.site();
-        this.bestFirst = new Merit(house).bestFirst();
+        this.merit = new Merit(house);
         this.answers = Answers.compute(
                 what,
                 questions(planned),
@@ -66,15 +65,25 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
         planned.forEach(each -> key(each)
                 .ifPresent(key -> groups.computeIfAbsent(key, none -> Lists.mutable.empty())
                         .add(each)));
+        ImmutableList<ImmutableList<PlannedBridge<S>>> places =
+                Lists.immutable.ofAll(groups.values()).collect(MutableList::toImmutable);
+        ImmutableList<Optional<Question<S>>> asked = places.zip(FramePlanes.best(places.collect(this::choice), merit))
+                .collect(pair -> best(pair.getOne().getFirst(), pair.getTwo()));
         this.bests = Answers.compute(
                 what + ", the best",
-                Lists.immutable
-                        .ofAll(groups.values())
-                        .flatCollect(group -> best(group.getFirst()).stream().toList()),
+                asked.flatCollect(each -> each.stream().toList()),
                 question -> first(question, computer),
                 progress);
         String letter = what.substring(0, 1).toUpperCase(Locale.ROOT);
-        groups.forEach((key, group) -> sheets.put(key, sheet(letter + (sheets.size() + 1), group)));
+        groups.keySet().forEach(key -> {
+            int number = sheets.size();
+            sheets.put(
+                    key,
+                    sheet(
+                            letter + (number + 1),
+                            places.get(number),
+                            asked.get(number).flatMap(bests::result)));
+        });
     }
 
     /** What is asked of some places, each once. */
@@ -154,22 +163,26 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
                 .map(found -> new Key(found.detail(), found.setup(), planned.chosen(), planned.options()));
     }
 
-    /** The question of the best option of a place; none where what is there is the best. */
-    private Optional<Question<S>> best(PlannedBridge<S> planned) {
-        R result = result(planned).orElseThrow();
-        return Lists.immutable
-                .of(result)
-                .newWithAll(answers.results(planned.comparisons()))
-                .minOptional(bestFirst)
-                .map(BridgeResult::detail)
-                .filter(best -> !best.equals(result.detail()))
-                .map(best -> planned.about(best, false));
+    private FramePlanes.Choice<R> choice(ImmutableList<PlannedBridge<S>> places) {
+        PlannedBridge<S> first = places.getFirst();
+        return new FramePlanes.Choice<>(
+                result(first).orElseThrow(),
+                first.chosen(),
+                answers.results(first.comparisons()),
+                places.sumOfDouble(PlannedBridge::size),
+                places.flatCollect(place -> place.opening().stream().toList()).toImmutableSet());
     }
 
-    private BridgeSheet<R> sheet(String id, MutableList<PlannedBridge<S>> places) {
+    /** The question of the best option of a place; none where what is there is the best. */
+    private Optional<Question<S>> best(PlannedBridge<S> planned, R best) {
+        return best.detail().equals(result(planned).orElseThrow().detail())
+                ? Optional.empty()
+                : Optional.of(planned.about(best.detail(), false));
+    }
+
+    private BridgeSheet<R> sheet(String id, ImmutableList<PlannedBridge<S>> places, Optional<R> best) {
         PlannedBridge<S> first = places.getFirst();
         R result = result(first).orElseThrow();
-        Optional<R> best = best(first).flatMap(bests::result);
         ImmutableList<R> narrow =
                 Lists.immutable.of(result).newWithAll(best.stream().toList());
         ImmutableList<R> options = first.options()
@@ -186,7 +199,7 @@ final class ComputedBridges<S extends BridgeSetup, R extends BridgeResult> {
                 best,
                 options,
                 first.withheld(),
-                places.collect(PlannedBridge::name).toImmutable(),
+                places.collect(PlannedBridge::name),
                 places.sumOfDouble(PlannedBridge::size),
                 first.chosen(),
                 Math.min(1, humidity.humidityAtDewPoint()),

@@ -6,6 +6,7 @@ import coldseam.audit.JunctionRow;
 import coldseam.conduction.Interval;
 import coldseam.envelope.DimensionSystem;
 import coldseam.envelope.House;
+import coldseam.envelope.Opening;
 import coldseam.envelope.OwnPsi;
 import coldseam.envelope.shell.Edge;
 import coldseam.envelope.shell.Surface;
@@ -43,6 +44,7 @@ record ComputedJunctions(ImmutableList<BridgeSheet<JunctionResult>> sheets, Immu
     static ImmutableList<PlannedBridge<JunctionSetup>> planned(House house, ImmutableList<PlannedEdge> edges) {
         return edges.collect(each -> new PlannedBridge<>(
                 each.edge().name(),
+                each.edge().opening().map(Opening::name),
                 length(each.edge(), house.site().dimensions()),
                 each.setup(),
                 each.candidates(),

@@ -58,6 +58,7 @@ record ComputedPoints(ImmutableList<BridgeSheet<PointResult>> sheets, ImmutableL
                 .map(id -> catalogue.find(id).orElseThrow().with(set.points().parameters()));
         return new PlannedBridge<>(
                 set.points().name(),
+                Optional.empty(),
                 set.number(),
                 set.setup(),
                 chosen.map(Lists.immutable::of).orElse(options),

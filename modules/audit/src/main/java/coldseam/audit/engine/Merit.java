@@ -20,16 +20,45 @@ final class Merit {
     }
 
     /**
-     * From best to worst: unbroken insulation first, then the fewest broken lines of air, water and vapour control, then the fewest
-     * limits missed, then the least psi or chi.
+     * How good something is, the less the better: unbroken insulation goes first, then the fewest broken lines of air, water and
+     * vapour control, then the fewest limits missed, then the least loss.
+     *
+     * @param cut how many are without a pen line
+     * @param broken lines
+     * @param missed limits
+     * @param loss psi or chi, or W/K of several
      */
-    Comparator<BridgeResult> bestFirst() {
-        return Comparator.comparing((BridgeResult result) -> result instanceof JunctionResult junction
-                        && !junction.penLine().unbroken())
-                .thenComparing(result -> result instanceof JunctionResult junction ? broken(junction) : 0)
-                .thenComparing(this::missed)
-                .thenComparing(
-                        result -> result.psiOrChi(DimensionSystem.EXTERNAL).middle());
+    record Score(int cut, int broken, int missed, double loss) implements Comparable<Score> {
+
+        static final Score NOTHING = new Score(0, 0, 0, 0);
+
+        private static final Comparator<Score> ORDER = Comparator.comparingInt(Score::cut)
+                .thenComparingInt(Score::broken)
+                .thenComparingInt(Score::missed)
+                .thenComparingDouble(Score::loss);
+
+        /** Of both together. */
+        Score plus(Score other) {
+            return new Score(cut + other.cut, broken + other.broken, missed + other.missed, loss + other.loss);
+        }
+
+        /** With as many more limits missed. */
+        Score missing(int more) {
+            return new Score(cut, broken, missed + more, loss);
+        }
+
+        @Override
+        public int compareTo(Score other) {
+            return ORDER.compare(this, other);
+        }
+    }
+
+    /** Of a result; its loss is that of so many metres or points. */
+    Score score(BridgeResult result, double size) {
+        double loss = size * result.psiOrChi(DimensionSystem.EXTERNAL).middle();
+        return result instanceof JunctionResult junction
+                ? new Score(junction.penLine().unbroken() ? 0 : 1, broken(junction), missed(result), loss)
+                : new Score(0, 0, missed(result), loss);
     }
 
     private static int broken(JunctionResult junction) {

@@ -10,6 +10,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  * What is to be computed for an edge, or for a set of points.
  *
  * @param name of the edge or the set
+ * @param opening whose side it is, by name
  * @param size m in the site's dimension system, or how many
  * @param setup what its details depend on; empty where a surface has no assembly
  * @param candidates the detail to take: the chosen one alone, or else all of the kind, from the worst on, of which the
@@ -21,6 +22,7 @@ import org.eclipse.collections.api.list.ImmutableList;
  */
 record PlannedBridge<S extends BridgeSetup>(
         String name,
+        Optional<String> opening,
         double size,
         Optional<S> setup,
         ImmutableList<Detail> candidates,

@@ -8,8 +8,6 @@ import coldseam.audit.Subject;
 import coldseam.audit.Value;
 import coldseam.envelope.Opening;
 import coldseam.files.quantity.Dimension;
-import coldseam.junctions.plan.SectionPlan.Origin;
-import java.util.OptionalDouble;
 import org.eclipse.collections.api.factory.Lists;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.list.MutableList;
@@ -18,9 +16,6 @@ import org.eclipse.collections.impl.tuple.primitive.PrimitiveTuples;
 
 /** The frame of a window or door stands in one plane in the details of all its sides. */
 public final class FramesApartRule implements Rule {
-
-    /** m, that packers take up and that a wall of other layers below a threshold may shift it by (judgement). */
-    private static final double ALIKE = 0.01;
 
     /**
      * One frame in two planes.
@@ -77,15 +72,17 @@ public final class FramesApartRule implements Rule {
             MutableList<ObjectDoublePair<BridgeSheet<?>>> frames = Lists.mutable.empty();
             rows.flatCollect(row -> row.sheet().stream().toList())
                     .distinctBy(BridgeSheet::id)
-                    .forEach(sheet ->
-                            setBack(sheet).ifPresent(metres -> frames.add(PrimitiveTuples.pair(sheet, metres))));
+                    .forEach(sheet -> sheet.result()
+                            .frameSetBack()
+                            .ifPresent(metres -> frames.add(PrimitiveTuples.pair(sheet, metres))));
             return new Drawn(
                     opening, rows, frames.sortThisBy(ObjectDoublePair::getTwo).toImmutable());
         }
 
         boolean apart() {
             return frames.size() > 1
-                    && frames.getLast().getTwo() - frames.getFirst().getTwo() > ALIKE;
+                    && !BridgeSheet.inOnePlane(
+                            frames.getFirst().getTwo(), frames.getLast().getTwo());
         }
 
         /** Their ids. */
@@ -104,14 +101,5 @@ public final class FramesApartRule implements Rule {
                 Severity.WEAK,
                 new Found(openings, outer.getOne(), inner.getOne(), outer.getTwo(), inner.getTwo()),
                 new Subject.Bridges(alike.flatCollect(Drawn::rows)));
-    }
-
-    private static OptionalDouble setBack(BridgeSheet<?> sheet) {
-        return sheet.junction().stream()
-                .flatMap(junction -> junction.plan().pieces().castToList().stream())
-                .map(piece -> piece.origin() instanceof Origin.OfFrame frame ? frame.setBack() : OptionalDouble.empty())
-                .filter(OptionalDouble::isPresent)
-                .mapToDouble(OptionalDouble::getAsDouble)
-                .findFirst();
     }
 }

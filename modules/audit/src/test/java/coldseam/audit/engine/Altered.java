@@ -48,6 +48,7 @@ public record Altered(JunctionResult made) {
                 made.penLine(),
                 made.weakestPath(),
                 controls,
+                made.frameSetBack(),
                 made.notes());
     }
 }

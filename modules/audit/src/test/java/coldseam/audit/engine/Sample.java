@@ -4,13 +4,11 @@ import coldseam.audit.Audit;
 import coldseam.conduction.Accuracy;
 import coldseam.conduction.Interval;
 import coldseam.conduction.Point;
-import coldseam.conduction.Polygon;
 import coldseam.conduction.solid.Place;
 import coldseam.envelope.Control;
 import coldseam.envelope.Exposure;
 import coldseam.envelope.House;
 import coldseam.envelope.JunctionKind;
-import coldseam.envelope.Role;
 import coldseam.envelope.file.house.HouseFile;
 import coldseam.envelope.shell.ShellBuilder;
 import coldseam.files.quantity.Phrase;
@@ -249,7 +247,7 @@ public final class Sample {
                 detail,
                 setup,
                 null,
-                SectionPlan.of(frame(made), Lists.immutable.empty(), Lists.immutable.empty()),
+                SectionPlan.of(Lists.immutable.empty(), Lists.immutable.empty(), Lists.immutable.empty()),
                 Lists.immutable.empty(),
                 Interval.of(1),
                 external,
@@ -267,21 +265,15 @@ public final class Sample {
                         ? Lists.immutable.of(new ControlLine.ChangesSide(
                                 Control.AIR, Lists.immutable.empty(), Zone.INSIDE, Zone.OUTSIDE))
                         : Lists.immutable.empty(),
+                frameSetBack(made),
                 Lists.immutable.empty());
     }
 
-    /** A frame that is set back as the id says. */
-    private static ImmutableList<SectionPlan.Piece> frame(Made made) {
-        if (!made.id().contains("frame")) {
-            return Lists.immutable.empty();
-        }
-        double setBack = made.id().contains("frame-out") ? 0.1 : 0.2;
-        return Lists.immutable.of(new SectionPlan.Piece(
-                Polygon.rectangle(0, 0, 0.07, 0.1),
-                house(yaml()).assemblies().get("wall").layers().getFirst().material(),
-                Role.STRUCTURE,
-                true,
-                new SectionPlan.Origin.OfFrame(OptionalDouble.of(setBack))));
+    /** As the id says. */
+    private static OptionalDouble frameSetBack(Made made) {
+        return made.id().contains("frame")
+                ? OptionalDouble.of(made.id().contains("frame-out") ? 0.1 : 0.2)
+                : OptionalDouble.empty();
     }
 
     /** Σ U·Δl at a right angle: each surface is longer outside by the other's thickness. */

@@ -225,6 +225,7 @@ public final class BridgeComputers {
                 penLine,
                 weakest,
                 ControlLines.of(composition, detail, penLine),
+                composition.frameSetBack(),
                 notes.distinct().toImmutable());
     }
 

@@ -152,6 +152,7 @@ public record HandDrawing(SectionFile drawn) implements DetailDrawing {
                 Lists.immutable.of(ends.getFirst(), ends.getLast()),
                 legs.collect(FileSection.FileLeg::name),
                 Math.max(1e-6, weakest),
+                OptionalDouble.empty(),
                 Lists.immutable
                         .of("The section is drawn by hand: it does not follow the house's layers.")
                         .newWithAll(

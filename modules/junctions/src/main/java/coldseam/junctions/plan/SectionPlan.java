@@ -5,7 +5,6 @@ import coldseam.envelope.Control;
 import coldseam.envelope.Layer;
 import coldseam.envelope.Material;
 import coldseam.envelope.Role;
-import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.eclipse.collections.api.set.ImmutableSet;
@@ -153,12 +152,8 @@ public final class SectionPlan {
          */
         record OfStrip(String what, ImmutableSet<Control> carries) implements Origin {}
 
-        /**
-         * The window's or door's frame.
-         *
-         * @param setBack m, from the outer face of the wall it stands in to its own; empty where the section does not draw the wall
-         */
-        record OfFrame(OptionalDouble setBack) implements Origin {}
+        /** The window's or door's frame. */
+        record OfFrame() implements Origin {}
 
         /** The ground. */
         record OfGround() implements Origin {}

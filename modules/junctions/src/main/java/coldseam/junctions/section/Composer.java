@@ -264,6 +264,7 @@ public final class Composer {
                 ends.places(),
                 ends.names(),
                 legs.weakestNeighbour(),
+                scene.setBack(),
                 notes.distinct().toImmutable());
     }
 

@@ -3,6 +3,7 @@ package coldseam.junctions.section;
 import coldseam.conduction.Section;
 import coldseam.junctions.JunctionResult;
 import coldseam.junctions.plan.SectionPlan;
+import java.util.OptionalDouble;
 import org.eclipse.collections.api.list.ImmutableList;
 import org.locationtech.jts.geom.Geometry;
 
@@ -20,6 +21,8 @@ import org.locationtech.jts.geom.Geometry;
  * @param ends of the pen line: where it must begin and arrive
  * @param endNames what to call them
  * @param weakestNeighbour m²·K/W, the smaller of the plane parts' resistances
+ * @param frameSetBack m, from the outer face of the wall that the frame stands in to the frame's; empty where the section has none,
+ *     or does not draw that wall
  * @param notes what was simplified
  */
 public record Composition(
@@ -34,6 +37,7 @@ public record Composition(
         ImmutableList<Geometry> ends,
         ImmutableList<String> endNames,
         double weakestNeighbour,
+        OptionalDouble frameSetBack,
         ImmutableList<String> notes) {
 
     /**

@@ -444,7 +444,7 @@ final class Painter {
                 Role.STRUCTURE,
                 false,
                 Painted.Effect.CONDUCTS,
-                new Origin.OfFrame(scene.setBack()))));
+                new Origin.OfFrame())));
         notes.add("The " + material.name() + " is a homogeneous body of the same depth and U.");
     }
 }

@@ -219,9 +219,9 @@ record Scene(
                 : setup.opening().map(Opening::setBack).orElse(OptionalDouble.empty());
     }
 
-    /** m, from the outer face of the wall that the frame stands in to the frame's; empty where that wall is no band of the section. */
+    /** m, from the outer face of the wall that the frame stands in to the frame's; empty where either is not in the section. */
     OptionalDouble setBack() {
-        return wall(form, first, second).stream()
+        return wall(form, first, second).filter(wall -> form.framed()).stream()
                 .mapToDouble(wall -> wall.outside() - frameOutside)
                 .findFirst();
     }

@@ -105,12 +105,7 @@ class SetBackTest {
                     ? frame.collectDouble(Point::y).max()
                     : frame.collectDouble(Point::x).max();
             assertEquals(thickness - setBack, outside, 1e-9, detail.id());
-            Origin.OfFrame told = (Origin.OfFrame) composed(detail, setBack)
-                    .plan()
-                    .pieces()
-                    .collect(piece -> piece.origin())
-                    .detect(Origin.OfFrame.class::isInstance);
-            assertEquals(setBack, told.setBack().orElseThrow(), 1e-9, detail.id());
+            assertEquals(setBack, composed(detail, setBack).frameSetBack().orElseThrow(), 1e-9, detail.id());
         }
     }
 
